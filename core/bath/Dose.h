@@ -1,0 +1,10 @@
+#pragma once
+
+#include "bath/Engine.h"
+
+namespace firstdew::bath {
+
+/// Charge of the readings in one run: straight line between readings of a phase, zero outside. mA·min.
+[[nodiscard]] MilliampMinutes chargeOf(std::span<const MeterReading> readings);
+
+} // namespace firstdew::bath

@@ -1,0 +1,93 @@
+#pragma once
+
+#include "facts/Fact.h"
+#include "facts/Result.h"
+#include "protocol/Script.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+// The running session as a pure state machine. Time comes in with each event; every event that is
+// accepted is to be appended to the journal before its effects are carried out, so that replaying the
+// journal's events gives back the same state.
+namespace firstdew::bath {
+
+using namespace facts;
+
+struct Event {
+    BathEventKind kind{};
+    std::optional<Milliamps> reading;   ///< for Reading
+    std::optional<Meanwhile> meanwhile; ///< for Resumed
+};
+
+enum class EffectKind {
+    Say,        ///< speak `prompt`
+    Alarm,      ///< reading above the limit: loud, at once; repeated until a lower reading or stop
+    AlarmOff,
+    StepChanged,
+    AskMeter,   ///< a minute has passed: ask for the reading
+    AskMeanwhile, ///< back after an interruption: what did the machine do?
+    Completed,  ///< all phases done
+    Interrupted ///< script starts again or ends; charge so far kept as interrupted
+};
+
+struct Effect {
+    EffectKind kind{};
+    std::optional<protocol::Prompt> prompt;
+};
+
+/// What is known of the current: never assumed zero after an interruption.
+enum class Current { Zero, Flowing, Unknown };
+enum class Phase { Running, AwaitingMeanwhile, Finished, Stopped };
+
+struct MeterReading {
+    long long atMs = 0; ///< of session time (monotonic, from begin)
+    Milliamps current;
+    int phase = 0;
+    int polarity = 0;
+    std::optional<Side> side;
+    bool operator==(const MeterReading&) const = default;
+};
+
+struct State {
+    protocol::Script script;
+    std::size_t step = 0;
+    Phase phase = Phase::Running;
+    Current current = Current::Zero;
+    long long stepElapsedMs = 0;  ///< time spent in this step, frozen while awaiting an answer
+    Instant last;                 ///< of the last event
+    Milliamps target;             ///< advised level; at most the limit, less 3 mA while the reading rises
+    std::optional<MeterReading> lastReading;
+    std::vector<MeterReading> readings;    ///< of the present run of the script
+    std::vector<MeterReading> interrupted; ///< of runs that started again
+    bool alarm = false;
+    int restarts = 0;
+    int discomforts = 0;
+    bool operator==(const State&) const = default;
+};
+
+struct Outcome {
+    State state;
+    std::vector<Effect> effects;
+    bool journal = true; ///< whether this event changed anything and has to be kept (an idle tick does not)
+};
+
+/// The state at the check list, before Begin.
+[[nodiscard]] State prepared(const protocol::Script& script, Milliamps target);
+
+/// The next state, or why the event is impossible now (the state stands). Errors name what is safe to do.
+[[nodiscard]] Result<Outcome> step(const State& state, const Event& event, Instant now);
+
+/// The state after events read back from the journal, and then the phone's return at `now`: awaiting
+/// the person's word on what the machine did, unless the session had ended.
+[[nodiscard]] Result<State> replay(const BathPrepared& prepared, std::span<const BathEvent> events);
+
+/// The prepared script a journal entry stands for.
+[[nodiscard]] Result<protocol::Script> scriptOf(const BathPrepared& prepared);
+
+/// Remaining time of the present step, and of the whole session, if nothing is interrupted.
+[[nodiscard]] Seconds remainingInStep(const State& state);
+[[nodiscard]] Seconds remainingInAll(const State& state);
+
+} // namespace firstdew::bath

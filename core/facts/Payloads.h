@@ -1,0 +1,385 @@
+#pragma once
+
+#include "facts/LocalDate.h"
+#include "facts/Units.h"
+#include "facts/Words.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// What can be recorded. Each kind is a plain struct that lists its own fields once, in `fields`;
+// the store, the exports, the import and the tests all work from that list, so a new field or a
+// new kind is written here and nowhere else.
+namespace firstdew::facts {
+
+/// Questions of the screening; what each answer means is decided in protocol/Screening.
+enum class ScreeningRow {
+    Pregnancy,
+    PoweredImplant,
+    MetalImplant,
+    MetalIud,
+    HeartRhythmOrEpilepsy,
+    TumourOrThrombosis,
+    LossOfSensation,
+    UnderFive,
+    UnderEighteen,
+    EczemaAtSite,
+    LargeWound,
+    FixedBraces
+};
+FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "metal-iud",
+               "heart-rhythm-or-epilepsy", "tumour-or-thrombosis", "loss-of-sensation", "under-five",
+               "under-eighteen", "eczema-at-site", "large-wound", "fixed-braces");
+
+enum class BathEventKind {
+    Begin,     ///< check list confirmed, first phase may be raised
+    Raised,    ///< the person says the current has reached the comfortable level
+    Reading,   ///< the meter shows `reading`
+    Discomfort,///< it is unpleasant: lower
+    Lowered,   ///< the person says the current is at zero
+    Swapped,   ///< polarity reversed, at zero current
+    MovedSide, ///< hand + foot: now sitting on the other side, at zero current
+    OutOfWater,///< a limb left the water while current may have flowed
+    Stop,      ///< ended by the person
+    Resumed,   ///< the app is back; `meanwhile` says what the machine did
+    Tick       ///< time alone moved the session on
+};
+FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
+               "out-of-water", "stop", "resumed", "tick");
+
+/// The person's answer on coming back to an interrupted session.
+enum class Meanwhile { KeptRunning, SwitchedOff, LimbsOut, DoNotKnow };
+FIRSTDEW_WORDS(Meanwhile, "kept-running", "switched-off", "limbs-out", "do-not-know");
+
+enum class ReminderAction { Dismissed, Snoozed };
+FIRSTDEW_WORDS(ReminderAction, "dismissed", "snoozed");
+
+struct Person {
+    std::string name;
+    std::optional<LocalDate> birth;
+    std::optional<Centimetres> height;
+    std::optional<Kilograms> weight;
+    std::string adult; ///< for a child: the adult beside them
+    static constexpr std::string_view kind = "person";
+    static void fields(auto& self, auto&& f)
+    {
+        f("name", self.name), f("birth", self.birth), f("height_cm", self.height), f("weight_kg", self.weight),
+            f("adult", self.adult);
+    }
+    bool operator==(const Person&) const = default;
+};
+
+struct SiteUse {
+    Site site{};
+    bool inUse = true;
+    static constexpr std::string_view kind = "site-use";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("in_use", self.inUse); }
+    bool operator==(const SiteUse&) const = default;
+};
+
+struct Machine {
+    std::string name;
+    bool direct = true;
+    bool pulsed = false;
+    PolaritySwap swap{};
+    bool remote = false;
+    PowerSource power{};
+    static constexpr std::string_view kind = "machine";
+    static void fields(auto& self, auto&& f)
+    {
+        f("name", self.name), f("direct", self.direct), f("pulsed", self.pulsed), f("swap", self.swap),
+            f("remote", self.remote), f("power", self.power);
+    }
+    bool operator==(const Machine&) const = default;
+};
+
+/// New cells were put into the machine of that name.
+struct CellsChanged {
+    std::string machine;
+    static constexpr std::string_view kind = "cells-changed";
+    static void fields(auto& self, auto&& f) { f("machine", self.machine); }
+    bool operator==(const CellsChanged&) const = default;
+};
+
+struct CheckIn {
+    DiarySite site{};
+    Level level{};
+    SetOf<Circumstance> with;
+    static constexpr std::string_view kind = "check-in";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("level", self.level), f("with", self.with); }
+    bool operator==(const CheckIn&) const = default;
+};
+
+/// A treatment session as logged afterwards. `bath` names the running session it came from, if any.
+struct Session {
+    Site site{};
+    Waveform waveform{};
+    std::optional<Milliamps> peak;
+    std::optional<Milliamps> comfortable;
+    bool completed = true;
+    std::optional<Comfort> comfort;
+    SetOf<SkinFinding> skin;
+    std::optional<MilliampMinutes> charge;
+    std::string machine;
+    std::string bath;
+    std::string note;
+    static constexpr std::string_view kind = "session";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("waveform", self.waveform), f("peak_ma", self.peak),
+            f("comfortable_ma", self.comfortable), f("completed", self.completed), f("comfort", self.comfort),
+            f("skin", self.skin), f("charge_ma_min", self.charge), f("machine", self.machine), f("bath", self.bath),
+            f("note", self.note);
+    }
+    bool operator==(const Session&) const = default;
+};
+
+/// What a running session was prepared with; its events follow as BathEvent of the same `bath`.
+struct BathPrepared {
+    std::string bath;
+    Site site{};
+    Waveform waveform{};
+    AgeGroup age{};
+    PolaritySwap swap{};
+    WayOfWorking way{};
+    Side firstSide{};
+    Milliamps limit;
+    Seconds raise{60};
+    Seconds lower{20};
+    Seconds swapping{45};
+    static constexpr std::string_view kind = "bath-prepared";
+    static void fields(auto& self, auto&& f)
+    {
+        f("bath", self.bath), f("site", self.site), f("waveform", self.waveform), f("age", self.age),
+            f("swap", self.swap), f("way", self.way), f("first_side", self.firstSide), f("limit_ma", self.limit),
+            f("raise_s", self.raise), f("lower_s", self.lower), f("swapping_s", self.swapping);
+    }
+    bool operator==(const BathPrepared&) const = default;
+};
+
+struct BathEvent {
+    std::string bath;
+    int sequence = 0; ///< from 0, without gaps, per bath
+    BathEventKind event{};
+    std::optional<Milliamps> reading;
+    std::optional<Meanwhile> meanwhile;
+    long long wallMs = 0;
+    long long monotonicMs = 0;
+    static constexpr std::string_view kind = "bath-event";
+    static void fields(auto& self, auto&& f)
+    {
+        f("bath", self.bath), f("sequence", self.sequence), f("event", self.event), f("reading_ma", self.reading),
+            f("meanwhile", self.meanwhile), f("wall_ms", self.wallMs), f("monotonic_ms", self.monotonicMs);
+    }
+    bool operator==(const BathEvent&) const = default;
+};
+
+struct Screening {
+    bool full = true; ///< false: the short question before a session
+    SetOf<ScreeningRow> asked;
+    SetOf<ScreeningRow> yes;
+    static constexpr std::string_view kind = "screening";
+    static void fields(auto& self, auto&& f) { f("full", self.full), f("asked", self.asked), f("yes", self.yes); }
+    bool operator==(const Screening&) const = default;
+};
+
+/// A clinician's word that one screening answer does not stand in the way.
+struct Clearance {
+    ScreeningRow row{};
+    std::string who;
+    LocalDate given;
+    std::optional<LocalDate> expires;
+    static constexpr std::string_view kind = "clearance";
+    static void fields(auto& self, auto&& f)
+    {
+        f("row", self.row), f("who", self.who), f("given", self.given), f("expires", self.expires);
+    }
+    bool operator==(const Clearance&) const = default;
+};
+
+/// What the person says of skin and products before a session.
+struct Preparation {
+    Site site{};
+    std::optional<LocalTime> antiperspirant; ///< last use of an aluminium-salt antiperspirant on the site
+    std::optional<LocalTime> shaved;
+    bool smallWounds = false;
+    static constexpr std::string_view kind = "preparation";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("antiperspirant", self.antiperspirant), f("shaved", self.shaved),
+            f("small_wounds", self.smallWounds);
+    }
+    bool operator==(const Preparation&) const = default;
+};
+
+struct Course {
+    Site site{};
+    CourseTemplate plan{};
+    std::vector<int> days; ///< prescribed days, day 1 = start; empty: the template's own
+    LocalDate start;
+    SetOf<Weekday> free; ///< weekdays on which a session fits; empty: all
+    static constexpr std::string_view kind = "course";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("plan", self.plan), f("days", self.days), f("start", self.start),
+            f("free", self.free);
+    }
+    bool operator==(const Course&) const = default;
+};
+
+/// The person put session `number` (from 1) of the running course on `date` by hand.
+struct CourseMove {
+    Site site{};
+    int number = 1;
+    LocalDate date;
+    static constexpr std::string_view kind = "course-move";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("number", self.number), f("date", self.date); }
+    bool operator==(const CourseMove&) const = default;
+};
+
+/// The response at a course's end was looked at, and the site goes on to keeping dry (or not).
+struct ReviewDone {
+    Site site{};
+    bool keepGoing = true;
+    static constexpr std::string_view kind = "review-done";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("keep_going", self.keepGoing); }
+    bool operator==(const ReviewDone&) const = default;
+};
+
+struct Away {
+    LocalDate from;
+    LocalDate to; ///< inclusive
+    static constexpr std::string_view kind = "away";
+    static void fields(auto& self, auto&& f) { f("from", self.from), f("to", self.to); }
+    bool operator==(const Away&) const = default;
+};
+
+struct Pause {
+    Site site{};
+    bool paused = true;
+    static constexpr std::string_view kind = "pause";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("paused", self.paused); }
+    bool operator==(const Pause&) const = default;
+};
+
+struct Hdss {
+    DiarySite site{};
+    int score = 1; ///< 1 (never noticed) to 4 (intolerable)
+    static constexpr std::string_view kind = "hdss";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("score", self.score); }
+    bool operator==(const Hdss&) const = default;
+};
+
+struct Weighing {
+    DiarySite site{};
+    Milligrams before;
+    Milligrams after;
+    double minutes = 5;
+    static constexpr std::string_view kind = "weighing";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("before_mg", self.before), f("after_mg", self.after), f("minutes", self.minutes);
+    }
+    bool operator==(const Weighing&) const = default;
+};
+
+/// Seen or felt after a session, the next day for instance.
+struct SideEffect {
+    DiarySite site{};
+    SetOf<SkinFinding> skin;
+    std::string note;
+    static constexpr std::string_view kind = "side-effect";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("skin", self.skin), f("note", self.note); }
+    bool operator==(const SideEffect&) const = default;
+};
+
+struct CallAnswered {
+    DiarySite site{};
+    CallAnswer answer{};
+    std::string reason;
+    static constexpr std::string_view kind = "call-answered";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("answer", self.answer), f("reason", self.reason);
+    }
+    bool operator==(const CallAnswered&) const = default;
+};
+
+struct ReminderSettings {
+    MinuteOfDay checkIn{20 * 60};
+    MinuteOfDay sessions{18 * 60};
+    MinuteOfDay quietFrom{22 * 60};
+    MinuteOfDay quietUntil{7 * 60};
+    bool on = true;
+    bool backupMonthly = false;
+    static constexpr std::string_view kind = "reminder-settings";
+    static void fields(auto& self, auto&& f)
+    {
+        f("check_in", self.checkIn), f("sessions", self.sessions), f("quiet_from", self.quietFrom),
+            f("quiet_until", self.quietUntil), f("on", self.on), f("backup_monthly", self.backupMonthly);
+    }
+    bool operator==(const ReminderSettings&) const = default;
+};
+
+struct ReminderHandled {
+    std::string key;
+    ReminderAction action{};
+    std::optional<LocalTime> until;
+    static constexpr std::string_view kind = "reminder-handled";
+    static void fields(auto& self, auto&& f) { f("key", self.key), f("action", self.action), f("until", self.until); }
+    bool operator==(const ReminderHandled&) const = default;
+};
+
+/// What the prescriber set. Limits can only lower the trade's; absent fields leave things as they are.
+struct CareSheet {
+    std::string who;
+    LocalDate given;
+    SetOf<Site> sites;
+    std::optional<CourseTemplate> plan;
+    std::vector<int> days;
+    std::optional<Waveform> waveform;
+    std::optional<Milliamps> directLimit;
+    std::optional<Milliamps> pulsedLimit;
+    std::optional<Seconds> raise;
+    std::optional<Seconds> lower;
+    std::optional<Seconds> swapping;
+    std::optional<LocalDate> review;
+    std::string notes;
+    static constexpr std::string_view kind = "care-sheet";
+    static void fields(auto& self, auto&& f)
+    {
+        f("who", self.who), f("given", self.given), f("sites", self.sites), f("plan", self.plan),
+            f("days", self.days), f("waveform", self.waveform), f("direct_limit_ma", self.directLimit),
+            f("pulsed_limit_ma", self.pulsedLimit), f("raise_s", self.raise), f("lower_s", self.lower),
+            f("swapping_s", self.swapping), f("review", self.review), f("notes", self.notes);
+    }
+    bool operator==(const CareSheet&) const = default;
+};
+
+/// A question the person wants to put to the prescriber.
+struct Question {
+    std::string text;
+    static constexpr std::string_view kind = "question";
+    static void fields(auto& self, auto&& f) { f("text", self.text); }
+    bool operator==(const Question&) const = default;
+};
+
+/// Chosen by the person; the default where never set.
+struct Preference {
+    std::string key;
+    std::string value;
+    static constexpr std::string_view kind = "preference";
+    static void fields(auto& self, auto&& f) { f("key", self.key), f("value", self.value); }
+    bool operator==(const Preference&) const = default;
+};
+
+/// The corrected fact is withdrawn and nothing stands in its place.
+struct Retraction {
+    std::string reason;
+    static constexpr std::string_view kind = "retraction";
+    static void fields(auto& self, auto&& f) { f("reason", self.reason); }
+    bool operator==(const Retraction&) const = default;
+};
+
+} // namespace firstdew::facts

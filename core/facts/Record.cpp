@@ -1,0 +1,79 @@
+#include "facts/Record.h"
+
+#include <algorithm>
+#include <tuple>
+#include <unordered_map>
+
+namespace firstdew::facts {
+
+namespace {
+
+/// Follows `corrects` to the first fact of a chain; a loop (only possible in a damaged file) ends at its entry.
+std::string_view rootOf(const Fact& fact, const std::unordered_map<std::string_view, const Fact*>& byId)
+{
+    const Fact* at = &fact;
+    for (std::size_t hops = 0; hops <= byId.size() && !at->corrects.empty(); ++hops) {
+        const auto next = byId.find(at->corrects);
+        if (next == byId.end())
+            return at->corrects;
+        at = next->second;
+    }
+    return at->id;
+}
+
+} // namespace
+
+Record recordOf(std::span<const Fact> facts, std::string_view person)
+{
+    std::unordered_map<std::string_view, const Fact*> byId;
+    bool anyCorrection = false;
+    for (const Fact& f : facts) {
+        if (f.person != person)
+            continue;
+        byId.emplace(f.id, &f);
+        anyCorrection = anyCorrection || !f.corrects.empty();
+    }
+
+    std::unordered_map<std::string_view, const Fact*> standing; // root id -> the fact that counts
+    if (anyCorrection) {
+        for (const Fact& f : facts) {
+            if (f.person != person)
+                continue;
+            const Fact*& current = standing[rootOf(f, byId)];
+            const auto rank = [](const Fact* p) { return std::tuple(!p->corrects.empty(), p->recordedMs, std::string_view(p->id)); };
+            if (current == nullptr || rank(&f) > rank(current))
+                current = &f;
+        }
+    }
+
+    Record record;
+    for (const Fact& f : facts) {
+        if (f.person != person)
+            continue;
+        if (anyCorrection && standing[rootOf(f, byId)] != &f)
+            continue;
+        std::visit(
+            [&]<class P>(const P& payload) {
+                record.mutableAll<P>().push_back({f.id, f.happened, f.recordedMs, !f.corrects.empty(), payload});
+            },
+            f.payload);
+    }
+    const auto sortColumn = [](auto& column) {
+        std::stable_sort(column.begin(), column.end(), [](const auto& a, const auto& b) {
+            return std::tie(a.happened, a.recordedMs) < std::tie(b.happened, b.recordedMs);
+        });
+    };
+    [&]<class... P>(std::variant<P...>*) { (sortColumn(record.mutableAll<P>()), ...); }(static_cast<Payload*>(nullptr));
+    return record;
+}
+
+std::vector<std::string> personsIn(std::span<const Fact> facts)
+{
+    std::vector<std::string> out;
+    for (const Fact& f : facts)
+        if (std::find(out.begin(), out.end(), f.person) == out.end())
+            out.push_back(f.person);
+    return out;
+}
+
+} // namespace firstdew::facts

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "facts/Fact.h"
+
+#include <span>
+#include <tuple>
+#include <vector>
+
+namespace firstdew::facts {
+
+template <class P>
+struct Entry {
+    std::string id;
+    LocalTime happened;
+    long long recordedMs{};
+    bool corrected = false; ///< this stands in place of an earlier entry
+    P payload;
+};
+
+namespace detail {
+template <class V>
+struct Columns;
+template <class... P>
+struct Columns<std::variant<P...>> {
+    using type = std::tuple<std::vector<Entry<P>>...>;
+};
+} // namespace detail
+
+/// One person's facts with corrections applied, each kind in the order in which it happened
+/// (then recorded). No rule of the trade is applied here.
+class Record {
+public:
+    template <class P>
+    [[nodiscard]] const std::vector<Entry<P>>& all() const
+    {
+        return std::get<std::vector<Entry<P>>>(m_columns);
+    }
+    /// The latest of a kind, or nothing.
+    template <class P>
+    [[nodiscard]] const Entry<P>* latest() const
+    {
+        const auto& v = all<P>();
+        return v.empty() ? nullptr : &v.back();
+    }
+    template <class P>
+    [[nodiscard]] std::vector<Entry<P>>& mutableAll()
+    {
+        return std::get<std::vector<Entry<P>>>(m_columns);
+    }
+
+private:
+    detail::Columns<Payload>::type m_columns;
+};
+
+/// The record of `person` out of all facts, in whatever order they come. A correction of a correction
+/// replaces both; of two corrections of one fact the later recorded counts; a correction whose original
+/// is missing stands for itself. A correction counts at its own `happened`.
+[[nodiscard]] Record recordOf(std::span<const Fact> facts, std::string_view person);
+
+/// Ids of all persons with at least one fact, in order of first record.
+[[nodiscard]] std::vector<std::string> personsIn(std::span<const Fact> facts);
+
+} // namespace firstdew::facts

@@ -1,0 +1,122 @@
+#pragma once
+
+#include "facts/LocalDate.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+#include <utility>
+
+// The closed sets of words a record is written in, and the tokens by which files and scripts name them.
+namespace firstdew::facts {
+
+/// Where a session goes.
+enum class Site { Hands, Feet, HandFoot, Armpits };
+/// What a diary line is about; a hand + foot session treats hands and feet.
+enum class DiarySite { Hands, Feet, Armpits };
+enum class Level { Dry, Clammy, Wet, Dripping };
+enum class Circumstance { Heat, Exertion, Stress, Illness };
+enum class Waveform { Direct, Pulsed };
+enum class AgeGroup { Adult, Child };
+enum class Side { Right, Left };
+/// How polarity is reversed between phases: by exchanging the two leads or by the machine's own switch.
+enum class PolaritySwap { Leads, Switch };
+/// Who can touch the phone while current flows.
+enum class WayOfWorking { FreeHand, Helper, HandsUnder };
+enum class PowerSource { Cells, Mains };
+/// How the session felt, on the person's own word.
+enum class Comfort { NothingFelt, Comfortable, Strong, Unpleasant, Painful };
+enum class SkinFinding { Fine, Redness, Dryness, Itch, Blister, Burn };
+/// Answers to the call for a top-up.
+enum class CallAnswer { StartNow, ThisEvening, Tomorrow, NotThisTime };
+enum class CourseTemplate { Seven, MonWedFri, Daily, Prescribed };
+
+/// Table of words of an enumeration, in the order of its values.
+template <class E>
+struct Words;
+
+#define FIRSTDEW_WORDS(E, ...)                                                                     \
+    template <>                                                                                    \
+    struct Words<E> {                                                                              \
+        static constexpr auto list = std::to_array<std::string_view>({__VA_ARGS__});               \
+    }
+
+FIRSTDEW_WORDS(Site, "hands", "feet", "hand-foot", "armpits");
+FIRSTDEW_WORDS(DiarySite, "hands", "feet", "armpits");
+FIRSTDEW_WORDS(Level, "dry", "clammy", "wet", "dripping");
+FIRSTDEW_WORDS(Circumstance, "heat", "exertion", "stress", "illness");
+FIRSTDEW_WORDS(Waveform, "direct", "pulsed");
+FIRSTDEW_WORDS(AgeGroup, "adult", "child");
+FIRSTDEW_WORDS(Side, "right", "left");
+FIRSTDEW_WORDS(PolaritySwap, "leads", "switch");
+FIRSTDEW_WORDS(WayOfWorking, "free-hand", "helper", "hands-under");
+FIRSTDEW_WORDS(PowerSource, "cells", "mains");
+FIRSTDEW_WORDS(Comfort, "nothing-felt", "comfortable", "strong", "unpleasant", "painful");
+FIRSTDEW_WORDS(SkinFinding, "fine", "redness", "dryness", "itch", "blister", "burn");
+FIRSTDEW_WORDS(CallAnswer, "start-now", "this-evening", "tomorrow", "not-this-time");
+FIRSTDEW_WORDS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
+FIRSTDEW_WORDS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");
+
+template <class E>
+concept Worded = requires { Words<E>::list; };
+
+template <Worded E>
+[[nodiscard]] constexpr std::string_view word(E value)
+{
+    return Words<E>::list[static_cast<std::size_t>(value)];
+}
+
+template <Worded E>
+[[nodiscard]] constexpr std::optional<E> fromWord(std::string_view text)
+{
+    for (std::size_t i = 0; i < Words<E>::list.size(); ++i)
+        if (Words<E>::list[i] == text)
+            return static_cast<E>(i);
+    return std::nullopt;
+}
+
+/// Every value of a worded enumeration, in order.
+template <Worded E>
+[[nodiscard]] constexpr auto allOf()
+{
+    std::array<E, Words<E>::list.size()> out{};
+    for (std::size_t i = 0; i < out.size(); ++i)
+        out[i] = static_cast<E>(i);
+    return out;
+}
+
+/// A set of values of a worded enumeration.
+template <Worded E>
+class SetOf {
+public:
+    constexpr SetOf() = default;
+    constexpr SetOf(std::initializer_list<E> values)
+    {
+        for (const E v : values)
+            insert(v);
+    }
+    constexpr void insert(E v) { m_bits |= bit(v); }
+    constexpr void erase(E v) { m_bits &= ~bit(v); }
+    [[nodiscard]] constexpr bool contains(E v) const { return (m_bits & bit(v)) != 0; }
+    [[nodiscard]] constexpr bool empty() const { return m_bits == 0; }
+    [[nodiscard]] constexpr unsigned bits() const { return m_bits; }
+    constexpr bool operator==(const SetOf&) const = default;
+
+private:
+    static constexpr unsigned bit(E v) { return 1U << static_cast<unsigned>(v); }
+    unsigned m_bits = 0;
+};
+
+/// The diary sites that a session at `site` treats.
+[[nodiscard]] constexpr SetOf<DiarySite> treats(Site site)
+{
+    switch (site) {
+    case Site::Hands: return {DiarySite::Hands};
+    case Site::Feet: return {DiarySite::Feet};
+    case Site::HandFoot: return {DiarySite::Hands, DiarySite::Feet};
+    case Site::Armpits: return {DiarySite::Armpits};
+    }
+    return {};
+}
+
+} // namespace firstdew::facts

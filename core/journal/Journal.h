@@ -1,0 +1,54 @@
+#pragma once
+
+#include "facts/Fact.h"
+#include "facts/Result.h"
+
+#include <filesystem>
+#include <memory>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace firstdew::journal {
+
+using namespace facts;
+
+struct Health {
+    bool ok = false;
+    long long facts = 0;
+    std::vector<std::string> problems; ///< one line each
+};
+
+/// The one file: facts are only ever added. SQLite, WAL, synchronous=FULL, owner-only permissions.
+/// An append that returned success is on disk.
+class Journal {
+public:
+    /// Opens the store, or makes it where there is none; migrates an older version after keeping a copy beside it.
+    /// Refused: a newer version, a file that is not a store, a damaged one, no permission.
+    [[nodiscard]] static Result<Journal> open(const std::filesystem::path& file);
+    /// As open, but a missing file is refused rather than made.
+    [[nodiscard]] static Result<Journal> openExisting(const std::filesystem::path& file);
+
+    Journal(Journal&&) noexcept;
+    Journal& operator=(Journal&&) noexcept;
+    ~Journal();
+
+    /// Adds one fact; gives it an id where it has none. Returns the id. A known id is refused.
+    [[nodiscard]] Result<std::string> append(Fact fact);
+    /// Adds all or none.
+    [[nodiscard]] Result<std::vector<std::string>> appendAll(std::vector<Fact> facts);
+    /// Every fact, in the order recorded.
+    [[nodiscard]] Result<std::vector<Fact>> readAll() const;
+    /// SQLite's own integrity check and every row read back.
+    [[nodiscard]] Health check() const;
+
+private:
+    struct Impl;
+    explicit Journal(std::unique_ptr<Impl> impl);
+    std::unique_ptr<Impl> m_impl;
+};
+
+/// The schema version this program writes.
+inline constexpr int kSchemaVersion = 1;
+
+} // namespace firstdew::journal

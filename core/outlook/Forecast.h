@@ -1,0 +1,56 @@
+#pragma once
+
+#include "facts/Record.h"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace firstdew::outlook {
+
+using namespace facts;
+
+/// Belief about a site on one day; sums to 1.
+struct StateProbability {
+    double dry = 1;
+    double clammy = 0;
+    double sweating = 0;
+};
+
+struct DayChance {
+    LocalDate date;
+    double begun = 0; ///< chance that clamminess has begun by that day
+    StateProbability state;
+};
+
+/// One treated spell as evidence: time from its last session to the first clammy level.
+struct Spell {
+    LocalDate lastSession;
+    int left = 0;             ///< days known dry
+    std::optional<int> right; ///< day by which clamminess was seen; nothing: still dry at `left` (censored)
+    bool gotDry = true;       ///< false: never dry after the session, no dry spell
+};
+
+struct Forecast {
+    DiarySite site{};
+    std::optional<LocalDate> lastSession; ///< end of the present treated spell
+    std::vector<Spell> spells;            ///< evidence, oldest first, the present one last
+    int censored = 0;
+    StateProbability today;
+    std::optional<LocalDate> due;         ///< by then the chance of clamminess reaches the risk
+    double risk = 0.2;
+    /// Days (not before the last session) by which clamminess has begun with chance 0.1, 0.2, 0.5, 0.8, 0.9.
+    std::optional<std::array<LocalDate, 5>> quantiles;
+    std::vector<DayChance> days;          ///< today and the following 28
+    double usualFrom = 0;                 ///< 10 % and 90 % quantile of this person's dry spell, in days
+    double usualTo = 0;
+    bool firstDew = false;                ///< expected harm of waiting exceeds that of a needless top-up
+};
+
+inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};
+
+/// The outlook of one diary site on `today`, from facts no later than that day.
+/// `risk` is the chance of clamminess at which a top-up is due (0.01 to 0.9).
+[[nodiscard]] Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, double risk = 0.2);
+
+} // namespace firstdew::outlook

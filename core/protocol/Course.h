@@ -1,0 +1,58 @@
+#pragma once
+
+#include "facts/Payloads.h"
+#include "facts/Result.h"
+
+#include <utility>
+#include <vector>
+
+namespace firstdew::protocol {
+
+using namespace facts;
+
+enum class CourseState { Done, Missed, Planned };
+
+struct CourseRequest {
+    CourseTemplate plan = CourseTemplate::Seven;
+    std::vector<int> days; ///< prescribed: days counted from day 1; empty for the named templates
+    LocalDate start;       ///< day 1
+    LocalDate today;
+    SetOf<Weekday> free;   ///< empty: every weekday
+    std::vector<std::pair<LocalDate, LocalDate>> away; ///< inclusive ranges
+    std::vector<LocalDate> done;                       ///< days with a session
+    std::vector<LocalDate> missed;                     ///< days said to be missed
+    std::vector<std::pair<int, LocalDate>> fixed;      ///< session number put on a day by hand
+};
+
+struct PlannedSession {
+    int number = 0;      ///< from 1
+    int templateDay = 0; ///< day of the template, from 1
+    LocalDate date;
+    CourseState state{};
+    int shift = 0;       ///< days away from the template (+ later)
+};
+
+struct CoursePlan {
+    std::vector<PlannedSession> sessions;
+    LocalDate windowEnd; ///< last day of the window
+    bool fits = true;    ///< every session inside the window
+    int overrunDays = 0; ///< days by which the last session lies past the window
+    long shiftCost = 0;  ///< sum of squared shifts of the planned sessions, days²
+};
+
+/// Days of a template, counted from day 1 (Mon/Wed/Fri: from the first such weekday), and its window in days.
+struct TemplateDays {
+    std::vector<int> days;
+    int windowDays = 28;
+};
+[[nodiscard]] Result<TemplateDays> templateDays(CourseTemplate plan, const std::vector<int>& prescribed, LocalDate start);
+
+/// Plans or re-plans a first course: at most one session a day, order kept, on free days, inside the window
+/// where that can be done; the least sum of squared shifts, earlier on ties. Exact (dynamic programming).
+[[nodiscard]] Result<CoursePlan> planCourse(const CourseRequest& request);
+
+} // namespace firstdew::protocol
+
+namespace firstdew::facts {
+FIRSTDEW_WORDS(protocol::CourseState, "done", "missed", "planned");
+} // namespace firstdew::facts

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "facts/Payloads.h"
+
+#include <optional>
+#include <vector>
+
+namespace firstdew::protocol {
+
+using namespace facts;
+
+/// The rule that sets a limit.
+enum class LimitRow {
+    AdultDirect,
+    ChildDirect,
+    AdultPulsed,
+    ChildPulsed,
+    CareSheet,         ///< the prescriber's lower limit
+    Density,           ///< 0.5 mA/cm² over the contact area
+    ArmpitsPulsedOnly, ///< refuses direct current at the armpits
+    MachineLacksWaveform
+};
+
+struct LimitQuery {
+    Site site{};
+    Waveform waveform{};
+    AgeGroup age = AgeGroup::Child;           ///< the cautious reading where the birth date is unknown
+    std::optional<Machine> machine;           ///< nothing: not asked
+    std::optional<CareSheet> sheet;
+    std::optional<SquareCentimetres> contact; ///< smaller contact area of the path, see contactArea()
+};
+
+struct LimitAnswer {
+    bool allowed = false;
+    Milliamps limit;                    ///< 0 where not allowed
+    LimitRow binding{};                 ///< the row that set `limit` or refused
+    std::vector<LimitRow> applied;      ///< every row that was looked at and applies
+    std::optional<Milliamps> warnAbove; ///< 0.2 mA/cm² over the contact area, where that is below the limit
+};
+
+/// What may be advised here, and why: the lowest of all limits that apply.
+[[nodiscard]] LimitAnswer limitFor(const LimitQuery& query);
+
+/// Adult or child (under 18) on the day of the session; a missing birth date reads as child.
+[[nodiscard]] AgeGroup ageGroupOn(std::optional<LocalDate> birth, LocalDate day);
+
+} // namespace firstdew::protocol

@@ -1,0 +1,2 @@
+#pragma once
+// Simulated people, for judging the rules.

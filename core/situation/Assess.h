@@ -1,0 +1,102 @@
+#pragma once
+
+#include "facts/Record.h"
+#include "outlook/Forecast.h"
+#include "protocol/Course.h"
+#include "protocol/Limits.h"
+#include "protocol/Response.h"
+#include "protocol/Screening.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace firstdew::situation {
+
+using namespace facts;
+
+enum class Stage { NotStarted, FirstCourse, Review, KeepingDry, FirstDew, SweatingAgain, Paused };
+enum class Advice { None, DoCourseSession, FirstDewTopUp, TopUpDue, Watch, RestartCourse, Review, AskPrescriber, Blocked };
+
+/// Why an advice is given, as data; screens and papers put it into sentences.
+enum class ReasonKind {
+    NoCourseYet,        ///< the site has no first course
+    CourseSessionToday, ///< number, count
+    CourseSessionLater, ///< number, count, date
+    CourseOverrun,      ///< days past the window
+    CourseFinished,     ///< count = sessions done
+    SessionDoneToday,
+    ClammyAtRest,       ///< date of the report
+    ClammyStirred,      ///< clammy, but with a circumstance; date
+    ClammyTwice,        ///< two clammy reports in a row; date of the later
+    WetAtRest,          ///< wet or dripping with no circumstance; date
+    ReturnLikely,       ///< probability that dampness has begun
+    DrySpellUsual,      ///< from, to (days, 80 % range), number = day of the present spell
+    DueByForecast,      ///< date, probability = risk chosen
+    NoCheckInFor,       ///< days
+    ScreeningStops,     ///< row
+    ScreeningAsks,      ///< row
+    ScreeningStale,     ///< days since the last full screening; 0 = never
+    MachineUnsuited,    ///< no waveform of this machine may be used at the site
+    NoResponse,
+    ResponseGood,
+    ResponseStrong,
+    PausedByPerson,
+    PutOff              ///< the call was put off by the person; date
+};
+
+struct Reason {
+    ReasonKind kind{};
+    int number = 0;
+    int count = 0;
+    int days = 0;
+    double from = 0;
+    double to = 0;
+    double probability = 0;
+    std::optional<LocalDate> date;
+    std::optional<ScreeningRow> row;
+};
+
+/// Where one diary site stands. Hand + foot sessions count for both of their sites.
+struct SiteSituation {
+    DiarySite site{};
+    Site treatedAs{};                ///< the kind of session in use for it
+    Stage stage{};
+    Advice advice{};
+    std::vector<Reason> reasons;     ///< deciding one first
+    std::optional<LocalDate> nextSession; ///< course day or due day
+    std::optional<protocol::CoursePlan> course;
+    std::optional<protocol::Response> response;
+    std::optional<int> hdssStart;
+    std::optional<int> hdssNow;
+    bool checkedInToday = false;
+    std::optional<LocalDate> lastSession;
+    outlook::Forecast forecast;
+};
+
+struct Situation {
+    LocalDate today;
+    AgeGroup age{};
+    std::vector<SiteSituation> sites; ///< in use, in the order hands, feet, armpits
+    protocol::ScreeningDue screeningDue{};
+    std::optional<int> cellSessionsLeft;
+    /// Index into `sites` of what matters now, one thing first; nothing when no site is in use.
+    std::optional<std::size_t> first;
+};
+
+/// Where things stand on `today`, from one person's record. Pure: the same record and day give the same answer.
+[[nodiscard]] Situation assess(const Record& record, LocalDate today);
+
+} // namespace firstdew::situation
+
+namespace firstdew::facts {
+FIRSTDEW_WORDS(situation::Stage, "not-started", "first-course", "review", "keeping-dry", "first-dew", "sweating-again",
+               "paused");
+FIRSTDEW_WORDS(situation::Advice, "none", "do-course-session", "first-dew-top-up", "top-up-due", "watch",
+               "restart-course", "review", "ask-prescriber", "blocked");
+FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "course-session-later", "course-overrun",
+               "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice", "wet-at-rest",
+               "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for", "screening-stops",
+               "screening-asks", "screening-stale", "machine-unsuited", "no-response", "response-good",
+               "response-strong", "paused-by-person", "put-off");
+} // namespace firstdew::facts

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "situation/Assess.h"
+
+#include <string>
+#include <vector>
+
+namespace firstdew::situation {
+
+enum class ReminderKind {
+    CheckIn,
+    CourseSession,
+    TopUpDue,
+    FirstDew,
+    SkinCheck,
+    Cells,
+    Screening,
+    HdssDue,
+    PrescriberReview,
+    BackUp
+};
+
+struct Reminder {
+    ReminderKind kind{};
+    std::optional<DiarySite> site;
+    LocalTime at;     ///< when it is to be shown; never inside quiet hours
+    LocalDate since;  ///< day from which the cause stands
+    std::string key;  ///< stable for one cause and day, e.g. "check-in:hands:2026-03-05"
+};
+
+/// Reminders whose time has come by `now` on the day of `now` and which are not done, dismissed or snoozed past it.
+[[nodiscard]] std::vector<Reminder> dueReminders(const Record& record, LocalTime now);
+
+/// The next 28 days' reminders from `now` on, earliest first, at most 60.
+[[nodiscard]] std::vector<Reminder> upcomingReminders(const Record& record, LocalTime now);
+
+} // namespace firstdew::situation
+
+namespace firstdew::facts {
+FIRSTDEW_WORDS(situation::ReminderKind, "check-in", "course-session", "top-up-due", "first-dew", "skin-check", "cells",
+               "screening", "hdss", "prescriber-review", "back-up");
+} // namespace firstdew::facts

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "situation/Assess.h"
+
+namespace firstdew::summary {
+
+using namespace facts;
+
+/// One site's part of the prescriber's page.
+struct SiteContents {
+    DiarySite site{};
+    situation::SiteSituation situation;
+    int sessionsPlanned = 0;
+    int sessionsDone = 0;
+    int sessionsInterrupted = 0;
+    int checkIns = 0;
+    std::array<int, 4> byLevel{};  ///< days at each level
+    std::optional<Milliamps> highestComfortable;
+    std::optional<MilliampMinutes> meanCharge;
+    std::vector<std::pair<LocalDate, Level>> line;
+    std::vector<LocalDate> sessions;
+};
+
+/// Everything the page says, as numbers and enumerations; the printer puts it into words.
+struct Contents {
+    std::string personId;
+    std::string name;
+    LocalDate from;
+    LocalDate to;
+    std::optional<Machine> machine;
+    std::vector<SiteContents> sites;
+    std::vector<Entry<SideEffect>> sideEffects;
+    std::vector<Entry<Clearance>> clearances;
+    std::vector<ScreeningRow> screeningYes;
+    std::vector<std::string> questions;
+    std::optional<CareSheet> careSheet;
+};
+
+/// What the page for [from, to] holds, judged on `to`.
+[[nodiscard]] Contents contentsFor(const Record& record, LocalDate from, LocalDate to);
+
+} // namespace firstdew::summary

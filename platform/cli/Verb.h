@@ -1,0 +1,68 @@
+#pragma once
+
+#include "facts/Result.h"
+#include "journal/Journal.h"
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <nlohmann/json.hpp>
+#include <string>
+
+namespace firstdew::cli {
+
+/// Thrown by a verb: one line on standard error, exit 1.
+struct Refused {
+    std::string line;
+};
+
+/// Thrown by a verb for a wrong call: one line on standard error, exit 2.
+struct Usage {
+    std::string line;
+};
+
+/// What a verb has to say, as text for a reader and as one JSON document for a script.
+struct Answer {
+    std::string text;
+    nlohmann::json json;
+    bool refused = false; ///< printed as usual, but exit 1 (e.g. `verify` on a damaged store)
+};
+
+/// Declares a verb's options on `sub` and gives back what runs it after parsing.
+using Setup = std::function<std::function<Answer()>(CLI::App& sub)>;
+
+/// A verb makes itself known by one static of this type in its own file.
+struct Verb {
+    Verb(std::string name, std::string does, Setup setup);
+};
+
+/// The value, or Refused with the error's message.
+template <class T>
+T orRefuse(facts::Result<T> result)
+{
+    if (!result)
+        throw Refused{result.error().input.empty() ? result.error().message
+                                                   : result.error().input + ": " + result.error().message};
+    return std::move(result.value());
+}
+
+/// Readers for option values; each throws Usage naming the option.
+facts::LocalDate dateOption(const std::string& option, const std::string& text);
+
+template <facts::Worded E>
+E wordOption(const std::string& option, const std::string& text)
+{
+    if (const auto value = facts::fromWord<E>(text))
+        return *value;
+    std::string known;
+    for (const auto w : facts::Words<E>::list)
+        known += (known.empty() ? "" : ", ") + std::string(w);
+    throw Usage{option + ": '" + text + "' is none of " + known};
+}
+
+/// Milliseconds since 1970 by the wall clock; a test fixes it with FIRSTDEW_NOW_MS.
+long long nowMs();
+
+/// The person meant: the one named, or the only one in the store; otherwise refused with the names known.
+std::string personOf(const std::vector<facts::Fact>& facts, const std::string& named);
+
+} // namespace firstdew::cli

@@ -1,0 +1,64 @@
+#include "facts/Record.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::facts;
+
+namespace {
+
+Fact checkIn(std::string id, const char* day, Level level, long long recorded, std::string corrects = {})
+{
+    return {std::move(id), "p1", {*LocalDate::parse(day), {480}}, recorded, std::move(corrects),
+            CheckIn{DiarySite::Hands, level, {}}};
+}
+
+} // namespace
+
+TEST_CASE("entries come in the order they happened, whenever they were recorded")
+{
+    const std::vector<Fact> facts{checkIn("b", "2026-03-02", Level::Clammy, 1), checkIn("a", "2026-03-01", Level::Dry, 2)};
+    const auto record = recordOf(facts, "p1");
+    REQUIRE(record.all<CheckIn>().size() == 2);
+    CHECK(record.all<CheckIn>()[0].id == "a");
+    CHECK(record.latest<CheckIn>()->payload.level == Level::Clammy);
+    CHECK(recordOf(facts, "p2").all<CheckIn>().empty());
+}
+
+TEST_CASE("a correction stands in place of its original, and the last recorded one counts")
+{
+    const std::vector<Fact> facts{checkIn("c2", "2026-03-01", Level::Wet, 9, "a"), checkIn("a", "2026-03-01", Level::Dry, 1),
+                                  checkIn("c1", "2026-03-01", Level::Clammy, 5, "a")};
+    const auto record = recordOf(facts, "p1");
+    REQUIRE(record.all<CheckIn>().size() == 1);
+    CHECK(record.all<CheckIn>()[0].payload.level == Level::Wet);
+    CHECK(record.all<CheckIn>()[0].corrected);
+}
+
+TEST_CASE("a correction of a correction replaces both, even when the clock went back meanwhile")
+{
+    const std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 100), checkIn("b", "2026-03-01", Level::Wet, 50, "a"),
+                                  checkIn("c", "2026-03-01", Level::Clammy, 60, "b")};
+    const auto record = recordOf(facts, "p1");
+    REQUIRE(record.all<CheckIn>().size() == 1);
+    CHECK(record.all<CheckIn>()[0].payload.level == Level::Clammy);
+}
+
+TEST_CASE("a retraction leaves nothing, and a lost original does no harm")
+{
+    std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 1), checkIn("z", "2026-03-02", Level::Wet, 2, "gone")};
+    facts.push_back({"r", "p1", facts[0].happened, 3, "a", Retraction{"typed by mistake"}});
+    const auto record = recordOf(facts, "p1");
+    REQUIRE(record.all<CheckIn>().size() == 1);
+    CHECK(record.all<CheckIn>()[0].id == "z");
+    CHECK(record.all<Retraction>().size() == 1);
+}
+
+TEST_CASE("words and values of every closed set match one to one")
+{
+    for (const auto level : allOf<Level>())
+        CHECK(fromWord<Level>(word(level)) == level);
+    for (const auto row : allOf<ScreeningRow>())
+        CHECK(fromWord<ScreeningRow>(word(row)) == row);
+    CHECK_FALSE(fromWord<Site>("hand"));
+    CHECK(treats(Site::HandFoot) == SetOf<DiarySite>{DiarySite::Hands, DiarySite::Feet});
+}
