@@ -1,0 +1,369 @@
+#include "situation/Assess.h"
+
+#include "protocol/Kit.h"
+#include "situation/Sites.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+namespace firstdew::situation {
+
+namespace {
+
+/// Everything the rules of one site look at.
+struct View {
+    const Record& record;
+    LocalDate today;
+    SiteInUse use;
+    std::vector<LocalDate> sessions;
+    std::vector<DayReport> sinceSession; ///< reports on days after the last session
+    const Course* course = nullptr;
+    bool reviewed = false;               ///< the course's end was looked at
+    bool keepGoing = true;               ///< and the person goes on
+};
+
+View viewOf(const Record& record, LocalDate today, const SiteInUse& use)
+{
+    View v{record, today, use, sessionDays(record, use.site, today), {}, nullptr, false, true};
+    for (const DayReport& r : dayReports(record, use.site, today))
+        if (v.sessions.empty() || r.date > v.sessions.back())
+            v.sinceSession.push_back(r);
+    for (const auto& e : record.all<Course>())
+        if (treats(e.payload.site).contains(use.site) && e.happened.date <= today)
+            v.course = &e.payload;
+    if (v.course != nullptr)
+        for (const auto& e : record.all<ReviewDone>())
+            if (e.payload.site == v.course->site && e.happened.date >= v.course->start && e.happened.date <= today) {
+                v.reviewed = true;
+                v.keepGoing = e.payload.keepGoing;
+            }
+    return v;
+}
+
+Reason because(ReasonKind kind)
+{
+    Reason r;
+    r.kind = kind;
+    return r;
+}
+
+Reason because(ReasonKind kind, LocalDate date)
+{
+    Reason r = because(kind);
+    r.date = date;
+    return r;
+}
+
+/// Re-plans the running course around what was done, moved and kept free.
+std::optional<protocol::CoursePlan> planOf(const View& v)
+{
+    protocol::CourseRequest q;
+    q.plan = v.course->plan;
+    q.days = v.course->days;
+    q.start = v.course->start;
+    q.today = v.today;
+    q.free = v.course->free;
+    for (const auto& e : v.record.all<Away>())
+        q.away.emplace_back(e.payload.from, e.payload.to);
+    for (const LocalDate d : v.sessions)
+        if (d >= v.course->start)
+            q.done.push_back(d);
+    for (const auto& e : v.record.all<CourseMove>())
+        if (e.payload.site == v.course->site && e.payload.date >= v.today) {
+            std::erase_if(q.fixed, [&](const auto& f) { return f.first == e.payload.number; });
+            q.fixed.emplace_back(e.payload.number, e.payload.date);
+        }
+    auto plan = protocol::planCourse(q);
+    if (!plan && !q.fixed.empty()) {
+        // A day chosen by hand that no longer fits must not leave the person without a plan.
+        q.fixed.clear();
+        plan = protocol::planCourse(q);
+    }
+    if (!plan)
+        return std::nullopt;
+    return plan.value();
+}
+
+void judgeResponse(const View& v, SiteSituation& s)
+{
+    if (v.course == nullptr)
+        return;
+    for (const auto& e : v.record.all<Hdss>()) {
+        if (e.payload.site != v.use.site || e.happened.date > v.today)
+            continue;
+        const bool before = v.sessions.empty() || e.happened.date <= v.course->start;
+        if (before || !s.hdssStart)
+            s.hdssStart = e.payload.score;
+        if (!before)
+            s.hdssNow = e.payload.score;
+    }
+    if (s.hdssStart && s.hdssNow)
+        if (const auto response = protocol::responseBy(*s.hdssStart, *s.hdssNow))
+            s.response = *response;
+}
+
+void courseStage(const View& v, SiteSituation& s)
+{
+    s.stage = Stage::FirstCourse;
+    if (!s.course) {
+        s.advice = Advice::AskPrescriber;
+        s.reasons.push_back(because(ReasonKind::CourseOverrun));
+        return;
+    }
+    const auto& sessions = s.course->sessions;
+    const auto next = std::find_if(sessions.begin(), sessions.end(),
+                                   [](const auto& p) { return p.state == protocol::CourseState::Planned; });
+    const int count = static_cast<int>(sessions.size());
+    if (next == sessions.end()) {
+        s.stage = Stage::Review;
+        s.advice = Advice::Review;
+        Reason r = because(ReasonKind::CourseFinished);
+        r.count = count;
+        s.reasons.push_back(r);
+        if (s.response == protocol::Response::None) {
+            s.advice = Advice::AskPrescriber;
+            s.reasons.insert(s.reasons.begin(), because(ReasonKind::NoResponse));
+        } else if (s.response) {
+            s.reasons.push_back(because(*s.response == protocol::Response::Strong ? ReasonKind::ResponseStrong
+                                                                                  : ReasonKind::ResponseGood));
+        }
+        return;
+    }
+    s.nextSession = next->date;
+    const bool doneToday = !v.sessions.empty() && v.sessions.back() == v.today;
+    Reason r = because(next->date <= v.today ? ReasonKind::CourseSessionToday : ReasonKind::CourseSessionLater, next->date);
+    r.number = next->number;
+    r.count = count;
+    s.advice = next->date <= v.today && !doneToday ? Advice::DoCourseSession : Advice::None;
+    if (doneToday)
+        s.reasons.push_back(because(ReasonKind::SessionDoneToday));
+    s.reasons.push_back(r);
+    if (!s.course->fits) {
+        Reason over = because(ReasonKind::CourseOverrun);
+        over.days = s.course->overrunDays;
+        s.reasons.push_back(over);
+    }
+}
+
+Reason usualSpell(const View& v, const SiteSituation& s)
+{
+    Reason r = because(ReasonKind::DrySpellUsual);
+    r.from = std::max(1.0, std::round(s.forecast.usualFrom));
+    r.to = std::max(r.from, std::round(s.forecast.usualTo));
+    r.number = v.sessions.empty() ? 0 : v.today - v.sessions.back();
+    return r;
+}
+
+/// The trade's reading of the latest reports since the last session.
+void readReports(const View& v, SiteSituation& s)
+{
+    if (v.sinceSession.empty())
+        return;
+    const DayReport& last = v.sinceSession.back();
+    const bool atRest = last.with.empty();
+    const bool recent = v.today - last.date <= 1;
+    if (last.level == Level::Dry || !recent)
+        return;
+    if (last.level >= Level::Wet && atRest) {
+        s.stage = Stage::SweatingAgain;
+        s.advice = Advice::RestartCourse;
+        s.nextSession = v.today;
+        s.reasons.push_back(because(ReasonKind::WetAtRest, last.date));
+        return;
+    }
+    const bool twice = v.sinceSession.size() >= 2 && v.sinceSession[v.sinceSession.size() - 2].level != Level::Dry &&
+                       last.date - v.sinceSession[v.sinceSession.size() - 2].date <= 2;
+    const bool old = v.sessions.empty() || last.date - v.sessions.back() >= 2;
+    if (twice || (atRest && old)) {
+        s.stage = Stage::FirstDew;
+        s.advice = Advice::FirstDewTopUp;
+        s.nextSession = v.today;
+        s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : ReasonKind::ClammyAtRest, last.date));
+        return;
+    }
+    s.advice = Advice::Watch;
+    s.reasons.push_back(because(atRest ? ReasonKind::ClammyAtRest : ReasonKind::ClammyStirred, last.date));
+}
+
+void dryStage(const View& v, SiteSituation& s)
+{
+    s.stage = Stage::KeepingDry;
+    s.advice = Advice::None;
+    s.nextSession = s.forecast.due;
+    if (!v.sessions.empty() && v.sessions.back() == v.today) {
+        s.reasons.push_back(because(ReasonKind::SessionDoneToday));
+        s.reasons.push_back(usualSpell(v, s));
+        return;
+    }
+    readReports(v, s);
+    if (s.advice == Advice::None && s.forecast.due && *s.forecast.due <= v.today) {
+        s.advice = Advice::TopUpDue;
+        Reason r = because(ReasonKind::DueByForecast, *s.forecast.due);
+        r.probability = s.forecast.risk;
+        s.reasons.push_back(r);
+    }
+    if (s.forecast.lastSession)
+        s.reasons.push_back(usualSpell(v, s));
+}
+
+/// What the person answered to the present call, if it was after the report that raised it.
+void heedAnswer(const View& v, SiteSituation& s)
+{
+    if (s.advice != Advice::FirstDewTopUp && s.advice != Advice::TopUpDue && s.advice != Advice::RestartCourse)
+        return;
+    const Entry<CallAnswered>* answer = nullptr;
+    for (const auto& e : v.record.all<CallAnswered>())
+        if (e.payload.site == v.use.site && e.happened.date <= v.today &&
+            (v.sessions.empty() || e.happened.date > v.sessions.back()))
+            answer = &e;
+    if (answer == nullptr)
+        return;
+    const LocalDate day = answer->happened.date;
+    const bool newerReport = !v.sinceSession.empty() && v.sinceSession.back().date > day;
+    switch (answer->payload.answer) {
+    case CallAnswer::StartNow: return;
+    case CallAnswer::ThisEvening:
+        if (day == v.today)
+            s.reasons.push_back(because(ReasonKind::PutOff, day));
+        return;
+    case CallAnswer::Tomorrow:
+        if (day == v.today) {
+            s.reasons.push_back(because(ReasonKind::PutOff, day + 1));
+            s.nextSession = day + 1;
+            s.advice = Advice::Watch;
+        }
+        return;
+    case CallAnswer::NotThisTime:
+        if (!newerReport) {
+            s.reasons.push_back(because(ReasonKind::PutOff, day));
+            s.advice = Advice::Watch;
+        }
+        return;
+    }
+}
+
+bool callsForSession(Advice advice)
+{
+    return advice == Advice::DoCourseSession || advice == Advice::FirstDewTopUp || advice == Advice::TopUpDue ||
+           advice == Advice::RestartCourse;
+}
+
+/// No advice to treat stands against the screening or on a machine that must not be used there.
+void guard(const View& v, SiteSituation& s)
+{
+    const auto verdict = protocol::screen(v.record, v.use.treatedAs, v.today);
+    const auto* machine = v.record.latest<Machine>();
+    const bool unsuited = machine != nullptr && v.use.treatedAs == Site::Armpits && !machine->payload.pulsed;
+    std::vector<Reason> reasons;
+    if (verdict.outcome != protocol::ScreeningOutcome::Go)
+        for (const ScreeningRow row : verdict.deciding) {
+            Reason r = because(verdict.outcome == protocol::ScreeningOutcome::Stop ? ReasonKind::ScreeningStops
+                                                                                   : ReasonKind::ScreeningAsks);
+            r.row = row;
+            reasons.push_back(r);
+        }
+    if (unsuited)
+        reasons.push_back(because(ReasonKind::MachineUnsuited));
+    if (reasons.empty() || (!callsForSession(s.advice) && s.stage != Stage::NotStarted))
+        return;
+    s.advice = Advice::Blocked;
+    s.reasons.insert(s.reasons.begin(), reasons.begin(), reasons.end());
+}
+
+SiteSituation assessSite(const Record& record, LocalDate today, const SiteInUse& use, double risk)
+{
+    const View v = viewOf(record, today, use);
+    SiteSituation s;
+    s.site = use.site;
+    s.treatedAs = use.treatedAs;
+    s.forecast = outlook::forecastFor(record, use.site, today, risk);
+    if (!v.sessions.empty())
+        s.lastSession = v.sessions.back();
+    const auto reports = dayReports(record, use.site, today);
+    s.checkedInToday = !reports.empty() && reports.back().date == today;
+    if (v.course != nullptr)
+        s.course = planOf(v);
+    judgeResponse(v, s);
+
+    if (use.paused) {
+        s.stage = Stage::Paused;
+        s.reasons.push_back(because(ReasonKind::PausedByPerson));
+        return s;
+    }
+    if (v.course != nullptr && !v.reviewed)
+        courseStage(v, s);
+    else if (v.course != nullptr && !v.keepGoing) {
+        s.stage = Stage::Review;
+        s.advice = Advice::AskPrescriber;
+        s.reasons.push_back(because(ReasonKind::NoResponse));
+    } else if (v.course == nullptr && v.sessions.empty()) {
+        s.stage = Stage::NotStarted;
+        s.reasons.push_back(because(ReasonKind::NoCourseYet));
+    } else {
+        dryStage(v, s);
+        heedAnswer(v, s);
+    }
+    if (!reports.empty() && today - reports.back().date >= 3) {
+        Reason r = because(ReasonKind::NoCheckInFor);
+        r.days = today - reports.back().date;
+        s.reasons.push_back(r);
+    }
+    guard(v, s);
+    return s;
+}
+
+/// What matters first: a call to treat, then what bars one, then the rest.
+int urgency(Advice advice)
+{
+    switch (advice) {
+    case Advice::Blocked: return 8;
+    case Advice::RestartCourse: return 7;
+    case Advice::FirstDewTopUp: return 6;
+    case Advice::DoCourseSession: return 5;
+    case Advice::TopUpDue: return 4;
+    case Advice::AskPrescriber: return 3;
+    case Advice::Review: return 2;
+    case Advice::Watch: return 1;
+    case Advice::None: return 0;
+    }
+    return 0;
+}
+
+double chosenRisk(const Record& record)
+{
+    double risk = 0.2;
+    for (const auto& e : record.all<Preference>())
+        if (e.payload.key == "risk") {
+            const double value = std::strtod(e.payload.value.c_str(), nullptr);
+            if (value >= 0.01 && value <= 0.9)
+                risk = value;
+        }
+    return risk;
+}
+
+} // namespace
+
+Situation assess(const Record& record, LocalDate today)
+{
+    Situation out;
+    out.today = today;
+    const auto* person = record.latest<Person>();
+    out.age = protocol::ageGroupOn(person ? person->payload.birth : std::nullopt, today);
+    out.screeningDue = protocol::screeningDue(record, today);
+    if (const auto* machine = record.latest<Machine>())
+        out.cellSessionsLeft = protocol::cellSessionsLeft(record, machine->payload);
+    const double risk = chosenRisk(record);
+    for (const SiteInUse& use : sitesInUse(record))
+        out.sites.push_back(assessSite(record, today, use, risk));
+    if (out.screeningDue == protocol::ScreeningDue::Full)
+        for (SiteSituation& s : out.sites)
+            if (callsForSession(s.advice))
+                s.reasons.push_back(because(ReasonKind::ScreeningStale));
+    for (std::size_t i = 0; i < out.sites.size(); ++i)
+        if (!out.first || urgency(out.sites[i].advice) > urgency(out.sites[*out.first].advice))
+            out.first = i;
+    return out;
+}
+
+} // namespace firstdew::situation

@@ -1,0 +1,124 @@
+#include "Verb.h"
+
+#include "situation/Assess.h"
+
+#include <fmt/format.h>
+
+namespace firstdew::cli {
+
+namespace {
+
+using namespace facts;
+using nlohmann::json;
+using situation::Reason;
+using situation::SiteSituation;
+
+json reasonJson(const Reason& r)
+{
+    json j{{"kind", word(r.kind)}};
+    if (r.number != 0)
+        j["number"] = r.number;
+    if (r.count != 0)
+        j["count"] = r.count;
+    if (r.days != 0)
+        j["days"] = r.days;
+    if (r.to != 0) {
+        j["from"] = r.from;
+        j["to"] = r.to;
+    }
+    if (r.probability != 0)
+        j["probability"] = r.probability;
+    if (r.date)
+        j["date"] = r.date->iso();
+    if (r.row)
+        j["row"] = word(*r.row);
+    return j;
+}
+
+json siteJson(const SiteSituation& s)
+{
+    json j{{"site", word(s.site)}, {"treated_as", word(s.treatedAs)}, {"stage", word(s.stage)}, {"advice", word(s.advice)}};
+    const auto& p = s.forecast.today;
+    j["probability"] = {{"dry", p.dry}, {"clammy", p.clammy}, {"sweating", p.sweating}};
+    j["last_session"] = s.lastSession ? json(s.lastSession->iso()) : json();
+    j["due_date"] = s.forecast.due ? json(s.forecast.due->iso()) : json();
+    j["next_session"] = s.nextSession ? json(s.nextSession->iso()) : json();
+    j["forecast"] = json::object();
+    if (s.forecast.quantiles)
+        for (std::size_t i = 0; i < outlook::kForecastLevels.size(); ++i)
+            j["forecast"][fmt::format("{:.1f}", outlook::kForecastLevels[i])] = (*s.forecast.quantiles)[i].iso();
+    j["spells"] = s.forecast.spells.size();
+    j["censored"] = s.forecast.censored;
+    j["reasons"] = json::array();
+    for (const Reason& r : s.reasons)
+        j["reasons"].push_back(reasonJson(r));
+    return j;
+}
+
+std::string siteText(const SiteSituation& s)
+{
+    std::string out = fmt::format("{}: {}; advice: {}\n", word(s.site), word(s.stage), word(s.advice));
+    if (s.lastSession)
+        out += fmt::format("  last session {}\n", s.lastSession->iso());
+    if (s.nextSession)
+        out += fmt::format("  next session {}\n", s.nextSession->iso());
+    if (s.forecast.quantiles)
+        out += fmt::format("  clamminess begins between {} and {} with chance 80 %, half of the time by {}\n",
+                           s.forecast.quantiles->front().iso(), s.forecast.quantiles->back().iso(),
+                           (*s.forecast.quantiles)[2].iso());
+    const auto& p = s.forecast.today;
+    out += fmt::format("  today dry {:.0f} %, clammy {:.0f} %, sweating {:.0f} %\n", 100 * p.dry, 100 * p.clammy, 100 * p.sweating);
+    for (const Reason& r : s.reasons) {
+        out += fmt::format("  because: {}", word(r.kind));
+        if (r.kind == situation::ReasonKind::DrySpellUsual)
+            out += fmt::format(" ({:.0f} to {:.0f} days, today is day {})", r.from, r.to, r.number);
+        if (r.count != 0)
+            out += r.number != 0 ? fmt::format(" ({} of {})", r.number, r.count) : fmt::format(" ({})", r.count);
+        if (r.days != 0)
+            out += fmt::format(" ({} days)", r.days);
+        if (r.row)
+            out += fmt::format(" ({})", word(*r.row));
+        if (r.date)
+            out += fmt::format(" ({})", r.date->iso());
+        out += '\n';
+    }
+    return out;
+}
+
+const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](CLI::App& sub) {
+    struct Args {
+        std::string store, today, site, person;
+    };
+    const auto args = std::make_shared<Args>();
+    sub.add_option("--store", args->store, "the record")->required();
+    sub.add_option("--today", args->today, "the day looked at, YYYY-MM-DD")->required();
+    sub.add_option("--site", args->site, "hands, feet or armpits alone");
+    sub.add_option("--person", args->person, "whose record");
+    return [args]() -> Answer {
+        const LocalDate today = dateOption("--today", args->today);
+        std::optional<DiarySite> only;
+        if (!args->site.empty())
+            only = wordOption<DiarySite>("--site", args->site);
+        const auto journal = orRefuse(journal::Journal::openExisting(args->store));
+        const auto facts = orRefuse(journal.readAll());
+        const auto person = personOf(facts, args->person);
+        const auto situation = situation::assess(recordOf(facts, person), today);
+        Answer answer;
+        answer.json = {{"person", person}, {"today", today.iso()}, {"age", word(situation.age)}, {"sites", json::array()}};
+        for (const SiteSituation& s : situation.sites) {
+            if (only && s.site != *only)
+                continue;
+            answer.json["sites"].push_back(siteJson(s));
+            answer.text += siteText(s);
+        }
+        if (answer.json["sites"].empty() && only)
+            throw Refused{fmt::format("--site: nothing is recorded about {}", word(*only))};
+        if (answer.text.empty())
+            answer.text = "no site is in use yet\n";
+        return answer;
+    };
+}};
+
+} // namespace
+
+} // namespace firstdew::cli
