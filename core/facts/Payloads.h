@@ -13,6 +13,13 @@
 // new kind is written here and nowhere else.
 namespace firstdew::facts {
 
+/// Least and most a number may be, where a payload is narrower than its type. A payload's `fields`
+/// names it as a third argument: f("score", self.score, Range{1, 4}).
+struct Range {
+    double least = 0;
+    double most = 0;
+};
+
 /// Questions of the screening; what each answer means is decided in protocol/Screening.
 enum class ScreeningRow {
     Pregnancy,
@@ -169,7 +176,7 @@ struct BathEvent {
     static constexpr std::string_view kind = "bath-event";
     static void fields(auto& self, auto&& f)
     {
-        f("bath", self.bath), f("sequence", self.sequence), f("event", self.event), f("reading_ma", self.reading),
+        f("bath", self.bath), f("sequence", self.sequence, Range{0, 1e6}), f("event", self.event), f("reading_ma", self.reading),
             f("meanwhile", self.meanwhile), f("wall_ms", self.wallMs), f("monotonic_ms", self.monotonicMs);
     }
     bool operator==(const BathEvent&) const = default;
@@ -222,7 +229,7 @@ struct Course {
     static constexpr std::string_view kind = "course";
     static void fields(auto& self, auto&& f)
     {
-        f("site", self.site), f("plan", self.plan), f("days", self.days), f("start", self.start),
+        f("site", self.site), f("plan", self.plan), f("days", self.days, Range{1, 3660}), f("start", self.start),
             f("free", self.free);
     }
     bool operator==(const Course&) const = default;
@@ -234,7 +241,7 @@ struct CourseMove {
     int number = 1;
     LocalDate date;
     static constexpr std::string_view kind = "course-move";
-    static void fields(auto& self, auto&& f) { f("site", self.site), f("number", self.number), f("date", self.date); }
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("number", self.number, Range{1, 1000}), f("date", self.date); }
     bool operator==(const CourseMove&) const = default;
 };
 
@@ -267,7 +274,7 @@ struct Hdss {
     DiarySite site{};
     int score = 1; ///< 1 (never noticed) to 4 (intolerable)
     static constexpr std::string_view kind = "hdss";
-    static void fields(auto& self, auto&& f) { f("site", self.site), f("score", self.score); }
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("score", self.score, Range{1, 4}); }
     bool operator==(const Hdss&) const = default;
 };
 
@@ -279,7 +286,7 @@ struct Weighing {
     static constexpr std::string_view kind = "weighing";
     static void fields(auto& self, auto&& f)
     {
-        f("site", self.site), f("before_mg", self.before), f("after_mg", self.after), f("minutes", self.minutes);
+        f("site", self.site), f("before_mg", self.before), f("after_mg", self.after), f("minutes", self.minutes, Range{0.1, 1440});
     }
     bool operator==(const Weighing&) const = default;
 };
@@ -350,7 +357,7 @@ struct CareSheet {
     static void fields(auto& self, auto&& f)
     {
         f("who", self.who), f("given", self.given), f("sites", self.sites), f("plan", self.plan),
-            f("days", self.days), f("waveform", self.waveform), f("direct_limit_ma", self.directLimit),
+            f("days", self.days, Range{1, 3660}), f("waveform", self.waveform), f("direct_limit_ma", self.directLimit),
             f("pulsed_limit_ma", self.pulsedLimit), f("raise_s", self.raise), f("lower_s", self.lower),
             f("swapping_s", self.swapping), f("review", self.review), f("notes", self.notes);
     }

@@ -19,6 +19,9 @@ struct Health {
     std::vector<std::string> problems; ///< one line each
 };
 
+/// The schema version this program writes.
+inline constexpr int kSchemaVersion = 1;
+
 /// The one file: facts are only ever added. SQLite, WAL, synchronous=FULL, owner-only permissions.
 /// An append that returned success is on disk.
 class Journal {
@@ -33,7 +36,8 @@ public:
     Journal& operator=(Journal&&) noexcept;
     ~Journal();
 
-    /// Adds one fact; gives it an id where it has none. Returns the id. A known id is refused.
+    /// Adds one fact; gives it an id where it has none. Returns the id. A known id, a value that cannot be
+    /// (NaN, a current below zero or above 100 mA, text that is not UTF-8) and a full disk are refused.
     [[nodiscard]] Result<std::string> append(Fact fact);
     /// Adds all or none.
     [[nodiscard]] Result<std::vector<std::string>> appendAll(std::vector<Fact> facts);
@@ -47,8 +51,5 @@ private:
     explicit Journal(std::unique_ptr<Impl> impl);
     std::unique_ptr<Impl> m_impl;
 };
-
-/// The schema version this program writes.
-inline constexpr int kSchemaVersion = 1;
 
 } // namespace firstdew::journal

@@ -1,0 +1,244 @@
+#include "journal/Journal.h"
+
+#include "journal/FactJson.h"
+#include "journal/OwnFile.h"
+#include "journal/Schema.h"
+#include "journal/StoreError.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+#include <sqlite3.h>
+#include <zlib.h>
+
+namespace firstdew::journal {
+
+namespace {
+
+constexpr int kBusyMs = 5000;
+
+/// A fact in the columns of the table.
+struct Row {
+    std::string id;
+    std::string person;
+    std::string kind;
+    long long day = 0;
+    long long minute = 0;
+    long long recordedMs = 0;
+    std::string corrects;
+    std::string body;
+
+    [[nodiscard]] long long seal() const
+    {
+        const std::string all = fmt::format("{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}", id, person, kind, day, minute,
+                                            recordedMs, corrects, body);
+        return static_cast<long long>(::crc32(0, reinterpret_cast<const Bytef*>(all.data()), static_cast<uInt>(all.size())));
+    }
+};
+
+/// The row, once it is certain that what is written can be read back as the same fact.
+Result<Row> rowOf(const Fact& fact)
+{
+    try {
+        auto readBack = factFromJson(factToJson(fact));
+        if (!readBack)
+            return readBack.error();
+        if (*readBack != fact)
+            return Error{"fact-invalid", std::string(kindOf(fact.payload)), "holds a value that cannot be written down"};
+        return Row{fact.id,         fact.person,   std::string(kindOf(fact.payload)), fact.happened.date.daysSince1970(),
+                   fact.happened.at.minute, fact.recordedMs, fact.corrects, payloadToJson(fact.payload).dump()};
+    } catch (const nlohmann::json::exception&) {
+        return Error{"field-invalid", std::string(kindOf(fact.payload)), "holds text that is not UTF-8"};
+    }
+}
+
+Row rowAt(SQLite::Statement& select)
+{
+    const auto text = [&](int i) { return select.getColumn(i).getString(); };
+    const auto whole = [&](int i) { return static_cast<long long>(select.getColumn(i).getInt64()); };
+    return {text(1), text(2), text(3), whole(4), whole(5), whole(6), text(7), text(8)};
+}
+
+/// The fact in a row; the error says what is wrong with it.
+Result<Fact> factAt(SQLite::Statement& select)
+{
+    const Row row = rowAt(select);
+    if (row.seal() != select.getColumn(9).getInt64())
+        return Error{"fact-damaged", row.id, "does not match its check sum"};
+    const auto body = nlohmann::json::parse(row.body, nullptr, false);
+    if (body.is_discarded())
+        return Error{"fact-damaged", row.id, "is not readable"};
+    auto payload = payloadFromJson(row.kind, body);
+    if (!payload)
+        return Error{"fact-damaged", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};
+    const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
+    return Fact{row.id, row.person, happened, row.recordedMs, row.corrects, std::move(payload.value())};
+}
+
+constexpr const char* kSelect = "SELECT sequence, id, person, kind, happened_day, happened_minute, recorded_ms, corrects, "
+                                "body, seal FROM fact NOT INDEXED ORDER BY sequence";
+constexpr const char* kInsert = "INSERT INTO fact(id, person, kind, happened_day, happened_minute, recorded_ms, corrects, "
+                                "body, seal) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)";
+
+void prepareConnection(SQLite::Database& db)
+{
+    db.exec("PRAGMA journal_mode = WAL");
+    db.exec("PRAGMA synchronous = FULL");
+    db.exec("PRAGMA foreign_keys = ON");
+    db.exec("PRAGMA secure_delete = ON");
+}
+
+} // namespace
+
+struct Journal::Impl {
+    std::filesystem::path file;
+    SQLite::Database db;
+    std::unique_ptr<SQLite::Statement> insert;
+
+    explicit Impl(std::filesystem::path at) : file(std::move(at)), db(file, SQLite::OPEN_READWRITE, kBusyMs) {}
+
+    std::string freshId() { return db.execAndGet("SELECT lower(hex(randomblob(16)))").getString(); }
+
+    void add(const Row& row)
+    {
+        if (!insert)
+            insert = std::make_unique<SQLite::Statement>(db, kInsert);
+        // Also after a failure: a statement left half way would hold the lock.
+        const struct Reset {
+            SQLite::Statement& statement;
+            ~Reset() { statement.tryReset(); }
+        } reset{*insert};
+        int i = 0;
+        for (const std::string* text : {&row.id, &row.person, &row.kind})
+            insert->bindNoCopy(++i, *text);
+        for (const long long whole : {row.day, row.minute, row.recordedMs})
+            insert->bind(++i, static_cast<int64_t>(whole));
+        insert->bindNoCopy(++i, row.corrects);
+        insert->bindNoCopy(++i, row.body);
+        insert->bind(++i, static_cast<int64_t>(row.seal()));
+        insert->exec();
+    }
+
+    [[nodiscard]] Error failure(const SQLite::Exception& e, const std::string& id) const
+    {
+        if ((e.getErrorCode() & 0xff) == SQLITE_CONSTRAINT)
+            return {"id-known", id, "a fact of this id is recorded already; nothing was recorded twice"};
+        return storeError(file, e);
+    }
+};
+
+Journal::Journal(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
+Journal::Journal(Journal&&) noexcept = default;
+Journal& Journal::operator=(Journal&&) noexcept = default;
+Journal::~Journal() = default;
+
+Result<Journal> Journal::open(const std::filesystem::path& file)
+{
+    std::error_code ec;
+    if (std::filesystem::is_directory(file, ec))
+        return unreadableStore(file, "it is a folder");
+    if (auto made = createOwn(file); !made)
+        return unreadableStore(file, made.error().message);
+    for (const char* suffix : {"", "-wal", "-shm"})
+        closeToOthers(file.string() + suffix);
+    try {
+        auto impl = std::make_unique<Impl>(std::filesystem::absolute(file));
+        impl->file = file;
+        if (sqlite3_db_readonly(impl->db.getHandle(), "main") == 1)
+            return readOnlyStore(file);
+        // Before any pragma writes: a file that is not ours stays as it is.
+        if (auto ours = recognise(impl->db, file, kSchemaVersion); !ours)
+            return ours.error();
+        prepareConnection(impl->db);
+        if (auto ready = bringUpToDate(impl->db, file, migrations()); !ready)
+            return ready.error();
+        return Journal(std::move(impl));
+    } catch (const SQLite::Exception& e) {
+        return storeError(file, e);
+    }
+}
+
+Result<Journal> Journal::openExisting(const std::filesystem::path& file)
+{
+    std::error_code ec;
+    if (!std::filesystem::exists(file, ec))
+        return ec ? unreadableStore(file, ec.message()) : missingStore(file);
+    if (std::filesystem::is_regular_file(file, ec) && std::filesystem::file_size(file, ec) == 0)
+        return foreignFile(file);
+    return open(file);
+}
+
+Result<std::string> Journal::append(Fact fact)
+{
+    std::vector<Fact> one;
+    one.push_back(std::move(fact));
+    auto ids = appendAll(std::move(one));
+    if (!ids)
+        return ids.error();
+    return std::move(ids.value().front());
+}
+
+Result<std::vector<std::string>> Journal::appendAll(std::vector<Fact> facts)
+{
+    std::vector<std::string> ids;
+    try {
+        SQLite::Transaction transaction(m_impl->db, SQLite::TransactionBehavior::IMMEDIATE);
+        for (Fact& fact : facts) {
+            if (fact.id.empty())
+                fact.id = m_impl->freshId();
+            const auto row = rowOf(fact);
+            if (!row)
+                return row.error();
+            ids.push_back(fact.id);
+            m_impl->add(*row);
+        }
+        transaction.commit();
+    } catch (const SQLite::Exception& e) {
+        return m_impl->failure(e, ids.empty() ? "" : ids.back());
+    }
+    return ids;
+}
+
+Result<std::vector<Fact>> Journal::readAll() const
+{
+    std::vector<Fact> out;
+    try {
+        const SQLite::Transaction snapshot(m_impl->db);
+        SQLite::Statement select(m_impl->db, kSelect);
+        while (select.executeStep()) {
+            auto fact = factAt(select);
+            if (!fact)
+                return damagedStore(m_impl->file, fmt::format("fact {}: {}", fact.error().input, fact.error().message));
+            out.push_back(std::move(fact.value()));
+        }
+        // The index of ids is a second account of the rows: a row lost from the table alone shows here.
+        const auto indexed = m_impl->db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
+        if (indexed != static_cast<int64_t>(out.size()))
+            return damagedStore(m_impl->file, fmt::format("{} facts found where {} are listed", out.size(), indexed));
+    } catch (const SQLite::Exception& e) {
+        return storeError(m_impl->file, e);
+    }
+    return out;
+}
+
+Health Journal::check() const
+{
+    Health health;
+    try {
+        SQLite::Statement integrity(m_impl->db, "PRAGMA integrity_check(20)");
+        while (integrity.executeStep())
+            if (const auto line = integrity.getColumn(0).getString(); line != "ok")
+                health.problems.push_back(line);
+        SQLite::Statement select(m_impl->db, kSelect);
+        while (select.executeStep()) {
+            ++health.facts;
+            if (auto fact = factAt(select); !fact)
+                health.problems.push_back(fmt::format("fact {}: {}", fact.error().input, fact.error().message));
+        }
+    } catch (const SQLite::Exception& e) {
+        health.problems.push_back(storeError(m_impl->file, e).message);
+    }
+    health.ok = health.problems.empty();
+    return health;
+}
+
+} // namespace firstdew::journal

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "facts/Result.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <filesystem>
+
+namespace firstdew::journal {
+
+/// What SQLite said, as an error that names the file and the remedy. Codes: store-missing, store-foreign,
+/// store-newer, store-damaged, store-unreadable, store-read-only, store-busy, disk-full, id-known, store-failed.
+[[nodiscard]] facts::Error storeError(const std::filesystem::path& file, const SQLite::Exception& e);
+
+[[nodiscard]] facts::Error missingStore(const std::filesystem::path& file);
+[[nodiscard]] facts::Error foreignFile(const std::filesystem::path& file);
+[[nodiscard]] facts::Error damagedStore(const std::filesystem::path& file, const std::string& what);
+[[nodiscard]] facts::Error unreadableStore(const std::filesystem::path& file, const std::string& why);
+[[nodiscard]] facts::Error readOnlyStore(const std::filesystem::path& file);
+[[nodiscard]] facts::Error newerStore(const std::filesystem::path& file, int version);
+
+} // namespace firstdew::journal

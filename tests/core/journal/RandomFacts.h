@@ -1,0 +1,123 @@
+#pragma once
+
+#include "facts/Fact.h"
+#include "journal/FieldText.h"
+
+#include <fmt/format.h>
+#include <random>
+
+// Any fact there can be, drawn from the payloads' own lists of fields: a new kind or field is drawn without a change here.
+namespace firstdew::testing {
+
+class RandomFacts {
+public:
+    explicit RandomFacts(unsigned long long seed) : m_random(seed) {}
+
+    facts::Fact next()
+    {
+        facts::Fact fact;
+        fact.id = fmt::format("{:016x}{:016x}", m_random(), m_random());
+        fact.person = fmt::format("p{}", below(3) + 1);
+        (*this)("", fact.happened);
+        (*this)("", fact.recordedMs);
+        if (below(5) == 0)
+            fact.corrects = fmt::format("{:032x}", m_random());
+        fact.payload = payload(below(std::variant_size_v<facts::Payload>), static_cast<facts::Payload*>(nullptr));
+        return fact;
+    }
+
+    std::vector<facts::Fact> many(int n)
+    {
+        std::vector<facts::Fact> out;
+        for (int i = 0; i < n; ++i)
+            out.push_back(next());
+        return out;
+    }
+
+    template <class T>
+    void operator()(std::string_view name, T& into)
+    {
+        using namespace facts;
+        if constexpr (journal::isOptional<T>) {
+            if (below(2) == 0)
+                (*this)(name, into.emplace());
+        } else if constexpr (Worded<T>) {
+            into = static_cast<T>(below(Words<T>::list.size()));
+        } else if constexpr (journal::isSet<T>) {
+            fillSet(into);
+        } else if constexpr (std::same_as<T, bool>) {
+            into = below(2) == 0;
+        } else if constexpr (std::same_as<T, std::string>) {
+            into = text();
+        } else if constexpr (std::same_as<T, LocalDate>) {
+            into = LocalDate(static_cast<int>(below(60'000)) - 20'000);
+        } else if constexpr (std::same_as<T, MinuteOfDay>) {
+            into.minute = static_cast<int>(below(1440));
+        } else if constexpr (std::same_as<T, LocalTime>) {
+            (*this)(name, into.date), (*this)(name, into.at);
+        } else {
+            (*this)(name, into, journal::possible<T>());
+        }
+    }
+
+    template <class T>
+    void operator()(std::string_view name, T& into, facts::Range range)
+    {
+        if constexpr (journal::isOptional<T>)
+            (*this)(name, into.emplace(), range);
+        else if constexpr (std::same_as<T, std::vector<int>>)
+            for (auto n = below(4); n > 0; --n)
+                (*this)(name, into.emplace_back(), range);
+        else {
+            auto& number = journal::bare(into);
+            using N = std::remove_reference_t<decltype(number)>;
+            if constexpr (std::integral<N>)
+                number = std::uniform_int_distribution<N>(static_cast<N>(range.least), static_cast<N>(range.most))(m_random);
+            else
+                number = std::uniform_real_distribution<N>(range.least, range.most)(m_random);
+        }
+    }
+
+private:
+    std::mt19937_64 m_random;
+
+    std::size_t below(std::size_t n) { return m_random() % n; }
+
+    template <class E>
+    void fillSet(facts::SetOf<E>& into)
+    {
+        for (const E e : facts::allOf<E>())
+            if (below(2) == 0)
+                into.insert(e);
+    }
+
+    /// Everything that files, tables and calendars are known to trip over.
+    std::string text()
+    {
+        constexpr std::string_view pieces[] = {"", " ", "dry", "\"", ",", ";", "\n", "\r\n", "\t", "\\", "=1+1", "'", "Ä", "雨", "مرحبا",
+                                               "\U0001F4A7", "\x01", "-", "null", "0", "@", ":", "a long word ", std::string_view("\0", 1)};
+        std::string out;
+        for (auto n = below(8); n > 0; --n)
+            out += pieces[below(std::size(pieces))];
+        return out;
+    }
+
+    template <class... P>
+    facts::Payload payload(std::size_t index, std::variant<P...>*)
+    {
+        facts::Payload out;
+        std::size_t i = 0;
+        ((i++ == index ? void(out = filled<P>()) : void()), ...);
+        return out;
+    }
+
+    template <class P>
+    P filled()
+    {
+        P p{};
+        P::fields(p, *this);
+        return p;
+    }
+};
+
+} // namespace firstdew::testing
