@@ -266,4 +266,20 @@ Result<Fact> factFromJson(const json& object)
                 envelope.corrects.value_or(""), std::move(payload.value())};
 }
 
+Result<Done> canBeKept(const Fact& fact)
+{
+    try {
+        const json written = factToJson(fact);
+        auto readBack = factFromJson(written);
+        if (!readBack)
+            return readBack.error();
+        (void)written.dump(); // throws on text that is not UTF-8
+        if (*readBack == fact)
+            return Done{};
+    } catch (const json::exception&) {
+        return Error{"field-invalid", std::string(kindOf(fact.payload)), "holds text that is not UTF-8; type it again"};
+    }
+    return Error{"field-invalid", std::string(kindOf(fact.payload)), "holds a value that cannot be written down"};
+}
+
 } // namespace firstdew::journal

@@ -15,5 +15,8 @@ namespace firstdew::journal {
 /// A whole fact: id, person, happened, recorded_ms, corrects, kind, and the payload under "is".
 [[nodiscard]] nlohmann::json factToJson(const facts::Fact& fact);
 [[nodiscard]] facts::Result<facts::Fact> factFromJson(const nlohmann::json& object);
+/// Whether the fact, written down, reads back as itself. Refused: values out of range or not a number, text that is
+/// not UTF-8, a minute or a person that cannot be.
+[[nodiscard]] facts::Result<facts::Done> canBeKept(const facts::Fact& fact);
 
 } // namespace firstdew::journal

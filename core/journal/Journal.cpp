@@ -35,20 +35,10 @@ struct Row {
     }
 };
 
-/// The row, once it is certain that what is written can be read back as the same fact.
-Result<Row> rowOf(const Fact& fact)
+Row rowOf(const Fact& fact)
 {
-    try {
-        auto readBack = factFromJson(factToJson(fact));
-        if (!readBack)
-            return readBack.error();
-        if (*readBack != fact)
-            return Error{"fact-invalid", std::string(kindOf(fact.payload)), "holds a value that cannot be written down"};
-        return Row{fact.id,         fact.person,   std::string(kindOf(fact.payload)), fact.happened.date.daysSince1970(),
-                   fact.happened.at.minute, fact.recordedMs, fact.corrects, payloadToJson(fact.payload).dump()};
-    } catch (const nlohmann::json::exception&) {
-        return Error{"field-invalid", std::string(kindOf(fact.payload)), "holds text that is not UTF-8"};
-    }
+    return {fact.id,         fact.person,   std::string(kindOf(fact.payload)), fact.happened.date.daysSince1970(),
+            fact.happened.at.minute, fact.recordedMs, fact.corrects, payloadToJson(fact.payload).dump()};
 }
 
 Row rowAt(SQLite::Statement& select)
@@ -185,11 +175,10 @@ Result<std::vector<std::string>> Journal::appendAll(std::vector<Fact> facts)
         for (Fact& fact : facts) {
             if (fact.id.empty())
                 fact.id = m_impl->freshId();
-            const auto row = rowOf(fact);
-            if (!row)
-                return row.error();
+            if (auto kept = canBeKept(fact); !kept)
+                return kept.error();
             ids.push_back(fact.id);
-            m_impl->add(*row);
+            m_impl->add(rowOf(fact));
         }
         transaction.commit();
     } catch (const SQLite::Exception& e) {

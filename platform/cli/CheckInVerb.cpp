@@ -1,0 +1,42 @@
+#include "Recording.h"
+
+#include <fmt/format.h>
+#include <memory>
+
+namespace firstdew::cli {
+
+namespace {
+
+using namespace facts;
+
+struct Options {
+    std::string store, date, site, level, at, person;
+    std::vector<std::string> with;
+};
+
+Answer checkIn(const Options& o)
+{
+    CheckIn line{wordOption<DiarySite>("--site", o.site), wordOption<Level>("--level", o.level), {}};
+    for (const auto& w : o.with)
+        line.with.insert(wordOption<Circumstance>("--with", w));
+    const LocalTime happened = happenedOption(o.date, o.at, {12 * 60});
+    const std::string person = personOf(factsIn(o.store), o.person);
+    const std::string id = record(o.store, {"", person, happened, nowMs(), "", line});
+    return {fmt::format("{} {} on {}: recorded as {}\n", o.site, o.level, happened.date.iso(), id), {{"id", id}}};
+}
+
+const Verb verb("checkin", "record one diary line: how damp a site is today", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.add_option("--store", o->store, "the person's store")->required();
+    sub.add_option("--date", o->date, "day, YYYY-MM-DD")->required();
+    sub.add_option("--site", o->site, "hands, feet or armpits")->required();
+    sub.add_option("--level", o->level, "dry, clammy, wet or dripping")->required();
+    sub.add_option("--with", o->with, "circumstances: heat, exertion, stress, illness")->delimiter(',');
+    sub.add_option("--at", o->at, "time of day HH:MM (12:00)");
+    sub.add_option("--person", o->person, "whose record, where the store holds several");
+    return [o] { return checkIn(*o); };
+});
+
+} // namespace
+
+} // namespace firstdew::cli

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "Verb.h"
+
+// What the verbs that add to a store have in common: every input is judged before the store is touched.
+namespace firstdew::cli {
+
+/// The day and minute meant by `--date` and `--at` (may be empty: `otherwise`). Refused: a day that has not
+/// come yet (one day's grace, for the zones east of here) and one more than 50 years back.
+facts::LocalTime happenedOption(const std::string& date, const std::string& at, facts::MinuteOfDay otherwise);
+
+/// A current as read off a meter. Refused: below zero, not a number, above 100 mA. A reading above a limit is
+/// taken: what was seen has to be kept.
+facts::Milliamps currentOption(const std::string& option, double value);
+
+/// What is in the store, or nothing where there is none yet. Refused: a file that cannot be read as a store.
+std::vector<facts::Fact> factsIn(const std::string& store);
+
+/// Adds one fact, making the store where there is none; nothing is made for a fact that cannot be kept.
+std::string record(const std::string& store, facts::Fact fact);
+
+} // namespace firstdew::cli
