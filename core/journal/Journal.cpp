@@ -1,5 +1,6 @@
 #include "journal/Journal.h"
 
+#include "journal/Copies.h"
 #include "journal/FactJson.h"
 #include "journal/OwnFile.h"
 #include "journal/Schema.h"
@@ -75,6 +76,7 @@ void prepareConnection(SQLite::Database& db)
     db.exec("PRAGMA synchronous = FULL");
     db.exec("PRAGMA foreign_keys = ON");
     db.exec("PRAGMA secure_delete = ON");
+    db.exec("PRAGMA temp_store = MEMORY"); // VACUUM must not leave a plain copy in a temporary folder
 }
 
 } // namespace
@@ -106,6 +108,26 @@ struct Journal::Impl {
         insert->bindNoCopy(++i, row.body);
         insert->bind(++i, static_cast<int64_t>(row.seal()));
         insert->exec();
+    }
+
+    void addAll(const std::vector<Fact>& facts, std::string& at)
+    {
+        for (const Fact& fact : facts) {
+            at = fact.id;
+            add(rowOf(fact));
+        }
+    }
+
+    /// Ids where there are none, and every fact fit to be kept.
+    std::optional<Error> makeReady(std::vector<Fact>& facts)
+    {
+        for (Fact& fact : facts) {
+            if (fact.id.empty())
+                fact.id = freshId();
+            if (auto kept = canBeKept(fact); !kept)
+                return kept.error();
+        }
+        return std::nullopt;
     }
 
     [[nodiscard]] Error failure(const SQLite::Exception& e, const std::string& id) const
@@ -169,22 +191,74 @@ Result<std::string> Journal::append(Fact fact)
 
 Result<std::vector<std::string>> Journal::appendAll(std::vector<Fact> facts)
 {
-    std::vector<std::string> ids;
+    std::string at;
     try {
+        if (auto unfit = m_impl->makeReady(facts))
+            return *unfit;
         SQLite::Transaction transaction(m_impl->db, SQLite::TransactionBehavior::IMMEDIATE);
-        for (Fact& fact : facts) {
-            if (fact.id.empty())
-                fact.id = m_impl->freshId();
-            if (auto kept = canBeKept(fact); !kept)
-                return kept.error();
-            ids.push_back(fact.id);
-            m_impl->add(rowOf(fact));
-        }
+        m_impl->addAll(facts, at);
         transaction.commit();
     } catch (const SQLite::Exception& e) {
-        return m_impl->failure(e, ids.empty() ? "" : ids.back());
+        return m_impl->failure(e, at);
     }
+    std::vector<std::string> ids;
+    for (Fact& fact : facts)
+        ids.push_back(std::move(fact.id));
     return ids;
+}
+
+Result<Done> Journal::replaceAll(const std::vector<Fact>& facts)
+{
+    std::string at;
+    try {
+        auto ready = facts;
+        if (auto unfit = m_impl->makeReady(ready))
+            return *unfit;
+        SQLite::Transaction transaction(m_impl->db, SQLite::TransactionBehavior::IMMEDIATE);
+        m_impl->db.exec("DELETE FROM fact");
+        m_impl->addAll(ready, at);
+        transaction.commit();
+    } catch (const SQLite::Exception& e) {
+        return m_impl->failure(e, at);
+    }
+    return Done{};
+}
+
+Result<std::filesystem::path> Journal::keepCopy(std::string_view reason)
+{
+    return journal::keepCopy(m_impl->db, m_impl->file, reason);
+}
+
+Result<Done> Journal::forget(const std::string& person)
+{
+    try {
+        SQLite::Statement remove(m_impl->db, "DELETE FROM fact WHERE person = ?");
+        remove.bind(1, person);
+        remove.exec();
+        remove.reset();
+        // secure_delete wiped the cells; this also drops their pages, and the log that may still hold them.
+        m_impl->db.exec("VACUUM");
+        SQLite::Statement checkpoint(m_impl->db, "PRAGMA wal_checkpoint(TRUNCATE)");
+        if (checkpoint.executeStep() && checkpoint.getColumn(0).getInt() != 0)
+            return Error{"store-busy", m_impl->file.string(), "is in use by another program, so that its log still holds what was deleted; close it and delete again"};
+    } catch (const SQLite::Exception& e) {
+        return storeError(m_impl->file, e);
+    }
+    for (const auto& copy : copiesOf(m_impl->file))
+        if (auto gone = wipe(copy); !gone)
+            return gone;
+    return Done{};
+}
+
+Result<Done> Journal::destroy(const std::filesystem::path& file)
+{
+    auto doomed = copiesOf(file);
+    for (const char* suffix : {"-wal", "-shm", "-journal", ""})
+        doomed.emplace_back(file.string() + suffix);
+    for (const auto& path : doomed)
+        if (auto gone = wipe(path); !gone)
+            return gone;
+    return Done{};
 }
 
 Result<std::vector<Fact>> Journal::readAll() const

@@ -46,6 +46,15 @@ public:
     /// SQLite's own integrity check and every row read back.
     [[nodiscard]] Health check() const;
 
+    /// Puts these facts in the place of all that is there, at once or not at all.
+    [[nodiscard]] Result<Done> replaceAll(const std::vector<Fact>& facts);
+    /// Keeps the store as it stands beside itself, in `<file>.<reason>.copy`, and returns that path.
+    [[nodiscard]] Result<std::filesystem::path> keepCopy(std::string_view reason);
+    /// Removes every fact of a person for good: out of the file, the log beside it and all copies kept.
+    [[nodiscard]] Result<Done> forget(const std::string& person);
+    /// Removes a store with its log and copies for good. No Journal of it may be open.
+    [[nodiscard]] static Result<Done> destroy(const std::filesystem::path& file);
+
 private:
     struct Impl;
     explicit Journal(std::unique_ptr<Impl> impl);

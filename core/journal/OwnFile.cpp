@@ -1,5 +1,6 @@
 #include "journal/OwnFile.h"
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
@@ -100,6 +101,27 @@ Result<Done> replaceFile(const path& file, std::string_view content)
         return e;
     }
     return forceToDisk(file);
+}
+
+Result<Done> wipe(const path& file)
+{
+    {
+        const Descriptor fd(file, O_WRONLY);
+        if (!fd.ok() && errno == ENOENT)
+            return Done{};
+        struct stat s{};
+        if (!fd.ok() || ::fstat(fd.get(), &s) != 0)
+            return fileError(file, "removed", errno);
+        const std::string zeros(65536, '\0');
+        for (auto left = static_cast<std::size_t>(s.st_size); left > 0; left -= std::min(left, zeros.size()))
+            if (!writeAll(fd.get(), std::string_view(zeros).substr(0, left)))
+                return fileError(file, "removed", errno);
+        if (::fsync(fd.get()) != 0)
+            return fileError(file, "removed", errno);
+    }
+    if (::unlink(file.c_str()) != 0)
+        return fileError(file, "removed", errno);
+    return Done{};
 }
 
 Result<std::string> readFile(const path& file, std::size_t most)

@@ -21,6 +21,10 @@ void closeToOthers(const std::filesystem::path& file);
 /// Puts `content` in place of `file` at once: after a crash there is the old file or the new one, never half of it.
 [[nodiscard]] facts::Result<facts::Done> replaceFile(const std::filesystem::path& file, std::string_view content);
 
+/// Overwrites a file with zeros and removes it; one that is not there is done already. What a flash drive keeps of
+/// earlier blocks is out of reach.
+[[nodiscard]] facts::Result<facts::Done> wipe(const std::filesystem::path& file);
+
 /// The whole file, up to `most` bytes; larger is refused.
 [[nodiscard]] facts::Result<std::string> readFile(const std::filesystem::path& file, std::size_t most);
 

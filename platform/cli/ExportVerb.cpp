@@ -1,0 +1,104 @@
+#include "Files.h"
+#include "Recording.h"
+
+#include "journal/RecordJson.h"
+#include "summary/Tables.h"
+
+#include <filesystem>
+#include <fmt/format.h>
+#include <memory>
+
+namespace firstdew::cli {
+
+namespace {
+
+using namespace facts;
+
+struct Options {
+    std::string store, format, out, person;
+    bool force = false;
+};
+
+/// What one format makes of the facts: file names below `--out` (empty: `--out` itself) with their content.
+struct Made {
+    std::map<std::string, std::string> files;
+    nlohmann::json counts;
+};
+
+Made makeJson(const Options&, const std::vector<Fact>& facts)
+{
+    return {{{"", journal::recordJson(facts)}}, {{"facts", facts.size()}}};
+}
+
+Made makeCsv(const Options&, const std::vector<Fact>& facts)
+{
+    Made made{summary::tablesOf(facts), {{"facts", facts.size()}}};
+    for (const auto& file : made.files)
+        made.counts["tables"].push_back(file.first);
+    return made;
+}
+
+using Maker = Made (*)(const Options&, const std::vector<Fact>&);
+const std::map<std::string, Maker> kMakers{{"csv", makeCsv}, {"json", makeJson}};
+
+std::vector<Fact> chosen(const std::vector<Fact>& all, const std::string& person)
+{
+    if (person.empty())
+        return all;
+    std::vector<Fact> out;
+    const std::string who = personOf(all, person);
+    std::copy_if(all.begin(), all.end(), std::back_inserter(out), [&](const Fact& f) { return f.person == who; });
+    return out;
+}
+
+/// Tables go into a folder of their own; an existing one must be empty, or told to be filled with --force.
+void makeFolder(const Options& o)
+{
+    std::error_code ec;
+    const bool there = std::filesystem::exists(o.out, ec);
+    if (there && !std::filesystem::is_directory(o.out, ec))
+        throw Refused{"--out: " + o.out + " is a file, and the tables need a folder; choose another name"};
+    if (there && !std::filesystem::is_empty(o.out, ec) && !o.force)
+        throw Refused{"--out: the folder " + o.out + " is not empty; choose another name, or say --force"};
+    if (!there && !std::filesystem::create_directory(o.out, ec))
+        throw Refused{"--out: the folder " + o.out + " cannot be made (" + ec.message() + "); check the path"};
+    std::filesystem::permissions(o.out, std::filesystem::perms::owner_all, ec);
+}
+
+Answer exportRecord(const Options& o)
+{
+    const auto maker = kMakers.find(o.format);
+    if (maker == kMakers.end()) {
+        std::string known;
+        for (const auto& [name, make] : kMakers)
+            known += (known.empty() ? "" : ", ") + name;
+        throw Usage{"--format: '" + o.format + "' is none of " + known};
+    }
+    const auto store = orRefuse(journal::Journal::openExisting(o.store));
+    const Made made = maker->second(o, chosen(orRefuse(store.readAll()), o.person));
+    const bool oneFile = made.files.size() == 1 && made.files.begin()->first.empty();
+    if (!oneFile)
+        makeFolder(o);
+    for (const auto& [name, content] : made.files)
+        writeWhole(oneFile ? o.out : (std::filesystem::path(o.out) / name).string(), content, o.force || !oneFile);
+    Answer answer;
+    answer.json = made.counts;
+    answer.json["format"] = o.format;
+    answer.json["out"] = o.out;
+    answer.text = fmt::format("{} written to {}; it is not encrypted, share it with care\n", o.format, o.out);
+    return answer;
+}
+
+const Verb verb("export", "write the record for other programs", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.add_option("--store", o->store, "the person's store")->required();
+    sub.add_option("--format", o->format, "csv (a folder of tables), json (everything, to be read back)")->required();
+    sub.add_option("--out", o->out, "the file or folder to make")->required();
+    sub.add_option("--person", o->person, "one person only");
+    sub.add_flag("--force", o->force, "replace what is there");
+    return [o] { return exportRecord(*o); };
+});
+
+} // namespace
+
+} // namespace firstdew::cli

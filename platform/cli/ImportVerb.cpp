@@ -1,0 +1,94 @@
+#include "Files.h"
+#include "Recording.h"
+
+#include "facts/Record.h"
+#include "journal/RecordJson.h"
+#include "summary/Tables.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <fmt/format.h>
+#include <memory>
+
+namespace firstdew::cli {
+
+namespace {
+
+using namespace facts;
+using journal::Incoming;
+namespace fs = std::filesystem;
+
+struct Options {
+    std::string file, store, person;
+    bool dryRun = false;
+};
+
+bool isJson(const std::string& text)
+{
+    const auto first = text.find_first_not_of(" \t\r\n");
+    return first != std::string::npos && (text[first] == '{' || text[first] == '[');
+}
+
+std::vector<Incoming> readOne(const std::string& file, const std::string& person)
+{
+    const std::string text = readWhole(file);
+    return orRefuse(isJson(text) ? journal::readRecordJson(file, text) : summary::readTable(file, text, person, nowMs()));
+}
+
+/// All tables of a folder as `export` makes it, in the order in which the facts were recorded.
+std::vector<Incoming> readFolder(const std::string& folder, const std::string& person)
+{
+    std::vector<std::string> tables;
+    for (const auto& entry : fs::directory_iterator(folder))
+        if (entry.path().extension() == ".csv" && entry.path().filename() != "columns.csv")
+            tables.push_back(entry.path().string());
+    if (tables.empty())
+        throw Refused{folder + ": there is no table *.csv in this folder; choose another"};
+    std::sort(tables.begin(), tables.end());
+    std::vector<Incoming> out;
+    for (const auto& table : tables)
+        std::ranges::move(readOne(table, person), std::back_inserter(out));
+    std::ranges::stable_sort(out, {}, [](const Incoming& i) { return i.fact.recordedMs; });
+    return out;
+}
+
+/// For rows that name nobody: the person named, or the only one here; with several, each row has to say.
+std::string personFor(const std::vector<Fact>& recorded, const std::string& named)
+{
+    if (named.empty() && personsIn(recorded).size() > 1)
+        return "";
+    return personOf(recorded, named);
+}
+
+Answer importFile(const Options& o)
+{
+    const auto recorded = factsIn(o.store);
+    const std::string person = personFor(recorded, o.person);
+    const auto incoming = fs::is_directory(o.file) ? readFolder(o.file, person) : readOne(o.file, person);
+    const auto plan = orRefuse(journal::planImport(recorded, incoming));
+    Answer answer;
+    answer.json = {{"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};
+    answer.text = fmt::format("{} read, {} new, {} known already\n", incoming.size(), plan.fresh.size(), plan.known);
+    if (o.dryRun) {
+        answer.text += "nothing was changed: this was a dry run\n";
+        return answer;
+    }
+    auto store = orRefuse(journal::Journal::open(o.store));
+    if (!recorded.empty() && !plan.fresh.empty())
+        answer.json["kept"] = orRefuse(store.keepCopy("before-import")).string();
+    (void)orRefuse(store.appendAll(plan.fresh));
+    return answer;
+}
+
+const Verb verb("import", "add facts from a file or folder that export made, or from a table of your own", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.add_option("FILE", o->file, "JSON, a CSV table, or a folder of tables")->required();
+    sub.add_option("--store", o->store, "the person's store")->required();
+    sub.add_option("--person", o->person, "whose rows, where they name nobody");
+    sub.add_flag("--dry-run", o->dryRun, "say what would be added, and change nothing");
+    return [o] { return importFile(*o); };
+});
+
+} // namespace
+
+} // namespace firstdew::cli

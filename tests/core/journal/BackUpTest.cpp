@@ -1,0 +1,174 @@
+#include "journal/BackUp.h"
+
+#include "RandomFacts.h"
+#include "Scratch.h"
+#include "journal/Copies.h"
+#include "journal/RecordJson.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+#include <catch2/catch.hpp>
+
+using namespace firstdew;
+using namespace firstdew::journal;
+using testing::Scratch;
+
+namespace {
+
+constexpr unsigned kFew = 1024; // rounds: the tests guess nothing
+const std::string kWord = "correct horse, Ünïcode";
+
+std::string fileNames(const Scratch& scratch)
+{
+    std::string out;
+    for (const auto& entry : std::filesystem::directory_iterator(scratch.path()))
+        out += entry.path().filename().string() + " ";
+    return out;
+}
+
+/// Every byte of every file in the folder.
+std::string everything(const Scratch& scratch)
+{
+    std::string out;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(scratch.path()))
+        out += testing::contentOf(entry.path());
+    return out;
+}
+
+/// An exit status of a shell command.
+int shell(const std::string& command) { return std::system(command.c_str()); }
+
+} // namespace
+
+TEST_CASE("a back-up opens with its passphrase alone")
+{
+    const Scratch scratch;
+    const auto facts = testing::RandomFacts(3).many(50);
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.value().appendAll(facts).ok());
+    const auto sealed = backUp(*journal, kWord, kFew);
+    REQUIRE(sealed.ok());
+    CHECK(*openBackUp("b.pgp", *sealed, kWord) == facts);
+    CHECK(sealed->find("check-in") == std::string::npos);
+    CHECK(openBackUp("b.pgp", *sealed, "Correct horse").error().code == "passphrase-wrong");
+    CHECK(openBackUp("b.pgp", *sealed, "").error().code == "passphrase-wrong");
+    CHECK(backUp(*journal, "", kFew).error().code == "passphrase-empty");
+}
+
+TEST_CASE("a back-up cut anywhere or with any byte changed is refused")
+{
+    const auto sealed = *seal(recordJson(testing::RandomFacts(4).many(2)), kWord, kFew);
+    for (std::size_t length = 0; length < sealed.size(); ++length)
+        CHECK_FALSE(openBackUp("b.pgp", sealed.substr(0, length), kWord).ok());
+    for (std::size_t at = 0; at < sealed.size(); ++at)
+        for (const char flip : {'\x01', '\x80'}) {
+            std::string bad = sealed;
+            bad[at] = static_cast<char>(bad[at] ^ flip);
+            INFO("byte " << at);
+            CHECK_FALSE(openBackUp("b.pgp", bad, kWord).ok());
+        }
+    CHECK_FALSE(openBackUp("b.pgp", recordJson({}), kWord).ok());
+    CHECK_FALSE(openBackUp("b.pgp", *seal("{}", kWord, kFew), kWord).ok());
+}
+
+TEST_CASE("gpg opens what we seal, and we open what gpg seals")
+{
+    const Scratch scratch;
+    const std::string home = "GNUPGHOME=" + scratch.path().string() + " ";
+    const std::string gpg = home + "gpg --batch --quiet --pinentry-mode loopback --passphrase-file " + (scratch / "word").string() + " ";
+    testing::writeTo(scratch / "word", kWord);
+    const auto plain = recordJson(testing::RandomFacts(5).many(200));
+
+    testing::writeTo(scratch / "ours.pgp", *seal(plain, kWord));
+    REQUIRE(shell(gpg + "-o " + (scratch / "ours.json").string() + " -d " + (scratch / "ours.pgp").string() + " 2>/dev/null") == 0);
+    CHECK(testing::contentOf(scratch / "ours.json") == plain);
+
+    testing::writeTo(scratch / "theirs.json", plain);
+    REQUIRE(shell(gpg + "--symmetric " + (scratch / "theirs.json").string()) == 0);
+    const auto back = unseal(testing::contentOf(scratch / "theirs.json.gpg"), kWord);
+    REQUIRE(back.ok());
+    CHECK(*back == plain);
+
+    // Without integrity protection anybody could have changed it.
+    std::filesystem::remove(scratch / "theirs.json.gpg");
+    REQUIRE(shell(gpg + "--cipher-algo 3DES --rfc2440 --disable-mdc --symmetric " + (scratch / "theirs.json").string() + " 2>/dev/null") == 0);
+    (void)shell(home + "gpgconf --kill all");
+    const auto bare = testing::contentOf(scratch / "theirs.json.gpg");
+    REQUIRE(bare.at(15) == '\xc9'); // after the passphrase's packet: encrypted data of the old kind, tag 9
+    CHECK(unseal(bare, kWord).error().code == "back-up-damaged");
+}
+
+TEST_CASE("restoring replaces the record and keeps the one before")
+{
+    const Scratch scratch;
+    const auto before = testing::RandomFacts(6).many(20);
+    const auto after = testing::RandomFacts(7).many(30);
+    REQUIRE(Journal::open(scratch / "store.db").value().appendAll(before).ok());
+    const auto restored = restore(scratch / "store.db", after);
+    REQUIRE(restored.ok());
+    CHECK(restored->facts == 30);
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == after);
+    CHECK(*Journal::openExisting(restored->kept)->readAll() == before);
+}
+
+TEST_CASE("restoring into nothing makes the store")
+{
+    const Scratch scratch;
+    const auto facts = testing::RandomFacts(8).many(20);
+    const auto restored = restore(scratch / "store.db", facts);
+    REQUIRE(restored.ok());
+    CHECK(restored->kept.empty());
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
+}
+
+TEST_CASE("restoring over a damaged store sets it aside; over a foreign file it is refused")
+{
+    const Scratch scratch;
+    const auto facts = testing::RandomFacts(9).many(20);
+    REQUIRE(Journal::open(scratch / "store.db").value().appendAll(testing::RandomFacts(10).many(200)).ok());
+    auto bytes = testing::contentOf(scratch / "store.db");
+    bytes.resize(bytes.size() / 2);
+    testing::writeTo(scratch / "store.db", bytes);
+    const auto restored = restore(scratch / "store.db", facts);
+    REQUIRE(restored.ok());
+    CHECK(restored->kept == scratch / "store.db.damaged.copy");
+    CHECK(testing::contentOf(restored->kept).size() == bytes.size());
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
+
+    testing::writeTo(scratch / "letter.txt", "Dear doctor");
+    CHECK(restore(scratch / "letter.txt", facts).error().code == "store-foreign");
+    CHECK(testing::contentOf(scratch / "letter.txt") == "Dear doctor");
+}
+
+TEST_CASE("a forgotten person is in no byte of any file, and the others are all there")
+{
+    const Scratch scratch;
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.ok());
+    std::vector<Fact> others;
+    for (int i = 0; i < 300; ++i) {
+        others.push_back({fmt::format("o{}", i), "p2", {LocalDate(20000 + i), {0}}, 1, "", Question{"ordinary question"}});
+        REQUIRE(journal.value().appendAll({{"", "p1", {LocalDate(20000 + i), {0}}, 1, "", Question{"Marigold Vespertine"}}, others.back()}).ok());
+    }
+    REQUIRE(journal.value().keepCopy("before-import").ok());
+    REQUIRE(everything(scratch).find("Marigold") != std::string::npos);
+    REQUIRE(journal.value().forget("p1").ok());
+    CHECK(everything(scratch).find("Marigold") == std::string::npos);
+    CHECK(everything(scratch).find("\"p1\"") == std::string::npos);
+    CHECK(copiesOf(scratch / "store.db").empty());
+    CHECK(*journal->readAll() == others);
+    CHECK(journal->check().ok);
+}
+
+TEST_CASE("a destroyed store leaves no file behind, and spares its neighbours")
+{
+    const Scratch scratch;
+    {
+        auto journal = Journal::open(scratch / "store.db");
+        REQUIRE(journal.value().appendAll(testing::RandomFacts(11).many(20)).ok());
+        REQUIRE(journal.value().keepCopy("before-import").ok());
+    }
+    testing::writeTo(scratch / "store.db.txt", "mine");
+    REQUIRE(Journal::destroy(scratch / "store.db").ok());
+    CHECK(fileNames(scratch) == "store.db.txt ");
+    CHECK(Journal::destroy(scratch / "store.db").ok());
+}
