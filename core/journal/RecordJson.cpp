@@ -120,6 +120,22 @@ int lineOf(const Places::Place& place, const std::string& field)
     return at == place.fields.end() ? place.line : at->second;
 }
 
+Result<json> parsed(const std::string& file, std::string_view text, Places& places, int& line)
+{
+    try {
+        json document = json::parse(LineCounting(text.data(), &line), LineCounting(text.data() + text.size(), &line), std::ref(places));
+        if (places.twice())
+            return errorAt(file, places.twiceLine(), *places.twice());
+        return document;
+    } catch (const json::parse_error& e) {
+        const auto before = text.substr(0, e.byte > 0 ? e.byte - 1 : 0);
+        const auto at = static_cast<int>(std::count(before.begin(), before.end(), '\n')) + 1;
+        return errorAt(file, at, {"not-json", "", "is not JSON from here on; mend the line, or have the file made again"});
+    } catch (const json::exception&) {
+        return errorAt(file, line, {"not-json", "", "holds a number that no program can keep"});
+    }
+}
+
 } // namespace
 
 std::string recordJson(std::span<const Fact> facts)
@@ -133,20 +149,21 @@ std::string recordJson(std::span<const Fact> facts)
     return out + "\n]}\n";
 }
 
+Result<json> parseJson(const std::string& file, std::string_view text)
+{
+    int line = 1;
+    Places places(&line);
+    return parsed(file, text, places, line);
+}
+
 Result<std::vector<Incoming>> readRecordJson(const std::string& file, std::string_view text)
 {
     int line = 1;
     Places places(&line);
-    json document;
-    try {
-        document = json::parse(LineCounting(text.data(), &line), LineCounting(text.data() + text.size(), &line), std::ref(places));
-    } catch (const json::parse_error& e) {
-        const auto before = text.substr(0, e.byte > 0 ? e.byte - 1 : 0);
-        const auto at = static_cast<int>(std::count(before.begin(), before.end(), '\n')) + 1;
-        return errorAt(file, at, {"not-json", "", "is not JSON from here on; export it again or mend the line"});
-    }
-    if (places.twice())
-        return errorAt(file, places.twiceLine(), *places.twice());
+    const auto read = parsed(file, text, places, line);
+    if (!read)
+        return read.error();
+    const json& document = *read;
     if (auto bad = badHead(document))
         return errorAt(file, 1, *bad);
 

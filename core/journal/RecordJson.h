@@ -2,6 +2,7 @@
 
 #include "journal/Incoming.h"
 
+#include <nlohmann/json_fwd.hpp>
 #include <span>
 #include <string_view>
 
@@ -16,5 +17,8 @@ inline constexpr int kRecordJsonVersion = 1;
 /// Reads such a document. Refused, naming line and field: no JSON, another format, a newer version, a key given twice,
 /// facts that cannot be.
 [[nodiscard]] Result<std::vector<Incoming>> readRecordJson(const std::string& file, std::string_view text);
+
+/// Any JSON document. Refused, naming the line: no JSON, a key given twice in one object.
+[[nodiscard]] Result<nlohmann::json> parseJson(const std::string& file, std::string_view text);
 
 } // namespace firstdew::journal

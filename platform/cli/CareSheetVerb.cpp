@@ -1,0 +1,173 @@
+#include "Files.h"
+#include "Recording.h"
+
+#include "facts/Record.h"
+#include "protocol/Limits.h"
+#include "summary/CareSheetFile.h"
+#include "summary/QrCode.h"
+
+#include <fmt/format.h>
+#include <memory>
+
+namespace firstdew::cli {
+
+namespace {
+
+using namespace facts;
+
+struct Options {
+    std::string file, store, person, age = "adult", qr;
+    std::string who, given, plan, waveform, review, notes, out;
+    std::vector<std::string> sites;
+    std::vector<int> days;
+    std::optional<double> direct, pulsed;
+    std::optional<int> raise, lower, swapping;
+    bool force = false;
+};
+
+template <class Unit, class N>
+std::optional<Unit> unit(const std::optional<N>& number)
+{
+    return number ? std::optional<Unit>(Unit{*number}) : std::nullopt;
+}
+
+CareSheet sheetOf(const Options& o)
+{
+    CareSheet s;
+    s.who = o.who;
+    s.given = dateOption("--given", o.given);
+    for (const auto& w : o.sites)
+        s.sites.insert(wordOption<Site>("--sites", w));
+    if (!o.plan.empty())
+        s.plan = wordOption<CourseTemplate>("--plan", o.plan);
+    s.days = o.days;
+    if (!o.days.empty() && o.plan.empty())
+        s.plan = CourseTemplate::Prescribed;
+    if (!o.waveform.empty())
+        s.waveform = wordOption<Waveform>("--waveform", o.waveform);
+    s.directLimit = unit<Milliamps>(o.direct);
+    s.pulsedLimit = unit<Milliamps>(o.pulsed);
+    s.raise = unit<Seconds>(o.raise);
+    s.lower = unit<Seconds>(o.lower);
+    s.swapping = unit<Seconds>(o.swapping);
+    if (!o.review.empty())
+        s.review = dateOption("--review", o.review);
+    s.notes = o.notes;
+    return s;
+}
+
+AgeGroup ageOf(const Options& o) { return wordOption<AgeGroup>("--age", o.age); }
+
+nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(summary::careSheetLine(sheet)); }
+
+Answer make(const Options& o)
+{
+    const CareSheet sheet = sheetOf(o);
+    (void)orRefuse(summary::checkCareSheet(sheet, ageOf(o)));
+    const std::string text = summary::careSheetJson(sheet);
+    // Read back before it is handed on: what was typed may still be out of a field's range.
+    (void)orRefuse(summary::readCareSheet(o.out, text, ageOf(o)));
+    writeWhole(o.out, text, o.force);
+    return {fmt::format("care sheet written to {}\n", o.out), jsonOf(sheet)};
+}
+
+Answer check(const Options& o)
+{
+    const auto sheet = orRefuse(summary::readCareSheet(o.file, readWhole(o.file), ageOf(o)));
+    return {o.file + ": may be used\n", jsonOf(sheet)};
+}
+
+/// The sheet judged for the person it is for, beside the one that stands now.
+struct Meeting {
+    CareSheet sheet;
+    std::vector<summary::SheetChange> changes;
+    std::string person;
+};
+
+Meeting meet(const Options& o)
+{
+    if (o.store.empty())
+        return {orRefuse(summary::readCareSheet(o.file, readWhole(o.file), ageOf(o))), {}, {}};
+    const auto facts = orRefuse(orRefuse(journal::Journal::openExisting(o.store)).readAll());
+    const std::string person = personOf(facts, o.person);
+    const Record record = recordOf(facts, person);
+    const auto* who = record.latest<Person>();
+    const LocalDate today(static_cast<int>(nowMs() / 86'400'000));
+    const auto age = protocol::ageGroupOn(who ? who->payload.birth : std::nullopt, today);
+    auto sheet = orRefuse(summary::readCareSheet(o.file, readWhole(o.file), age));
+    const auto* present = record.latest<CareSheet>();
+    auto changes = summary::changesBy(sheet, present ? std::optional(present->payload) : std::nullopt);
+    return {std::move(sheet), std::move(changes), person};
+}
+
+Answer show(const Options& o)
+{
+    const auto [sheet, changes, person] = meet(o);
+    Answer answer{"", jsonOf(sheet)};
+    for (const auto& [field, before, after] : summary::changesBy(sheet, std::nullopt))
+        answer.text += fmt::format("{:16} {}\n", field, after);
+    if (!o.store.empty()) {
+        answer.text += changes.empty() ? "changes nothing\n" : "changes:\n";
+        for (const auto& [field, before, after] : changes) {
+            answer.text += fmt::format("  {}: {} -> {}\n", field, before.empty() ? "(not set)" : before, after.empty() ? "(not set)" : after);
+            answer.json["changes"].push_back({{"field", field}, {"before", before}, {"after", after}});
+        }
+    }
+    if (!o.qr.empty())
+        writeWhole(o.qr, summary::qrSvg(orRefuse(summary::qrCodeOf(summary::careSheetLine(sheet)))), o.force);
+    return answer;
+}
+
+Answer accept(const Options& o)
+{
+    const auto [sheet, changes, person] = meet(o);
+    const LocalTime now{LocalDate(static_cast<int>(nowMs() / 86'400'000)), {static_cast<int>(nowMs() / 60'000 % 1440)}};
+    const auto id = record(o.store, {"", person, now, nowMs(), "", sheet});
+    return {fmt::format("accepted for {}: recorded as {}\n", person, id), {{"id", id}, {"changes", changes.size()}}};
+}
+
+void addFields(CLI::App& sub, Options& o)
+{
+    sub.add_option("--who", o.who, "prescriber or nurse")->required();
+    sub.add_option("--given", o.given, "day, YYYY-MM-DD")->required();
+    sub.add_option("--sites", o.sites, "hands, feet, hand-foot, armpits")->delimiter(',')->required();
+    sub.add_option("--plan", o.plan, "seven, mwf, daily or prescribed");
+    sub.add_option("--days", o.days, "prescribed days, from 1")->delimiter(',');
+    sub.add_option("--waveform", o.waveform, "direct or pulsed");
+    sub.add_option("--direct-limit", o.direct, "mA; can only lower the trade's");
+    sub.add_option("--pulsed-limit", o.pulsed, "mA; can only lower the trade's");
+    sub.add_option("--raise", o.raise, "seconds for raising, 20 to 180");
+    sub.add_option("--lower", o.lower, "seconds for lowering");
+    sub.add_option("--swapping", o.swapping, "seconds for swapping polarity");
+    sub.add_option("--review", o.review, "day of the next review");
+    sub.add_option("--notes", o.notes, "a few lines");
+    sub.add_option("--age", o.age, "adult or child (adult)");
+    sub.add_option("--out", o.out, "the file to make")->required();
+    sub.add_flag("--force", o.force, "replace what is there");
+}
+
+const Verb verb("caresheet", "what a prescriber sets: make, check, show or accept a sheet", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.require_subcommand(1);
+    addFields(*sub.add_subcommand("new", "fill in a sheet"), *o);
+    CLI::App* checking = sub.add_subcommand("check", "whether a sheet may be used");
+    CLI::App* showing = sub.add_subcommand("show", "a sheet in full, and what it changes in a store");
+    CLI::App* accepting = sub.add_subcommand("accept", "record a sheet as the one that holds");
+    for (CLI::App* one : {checking, showing, accepting})
+        one->add_option("FILE", o->file, "the sheet")->required();
+    for (CLI::App* one : {checking, showing})
+        one->add_option("--age", o->age, "adult or child (adult), where no store says so");
+    showing->add_option("--store", o->store, "the store of the person it is for");
+    accepting->add_option("--store", o->store, "the store of the person it is for")->required();
+    for (CLI::App* one : {showing, accepting})
+        one->add_option("--person", o->person, "whose record, where the store holds several");
+    showing->add_option("--qr", o->qr, "also draw it as a QR code into this SVG file");
+    showing->add_flag("--force", o->force, "replace what is there");
+    return [o, &sub, checking, showing, accepting] {
+        return sub.got_subcommand(checking) ? check(*o) : sub.got_subcommand(showing) ? show(*o) : sub.got_subcommand(accepting) ? accept(*o) : make(*o);
+    };
+});
+
+} // namespace
+
+} // namespace firstdew::cli
