@@ -1,7 +1,10 @@
 #include "Files.h"
 #include "Recording.h"
 
+#include "facts/Record.h"
 #include "journal/RecordJson.h"
+#include "summary/Calendar.h"
+#include "summary/Fhir.h"
 #include "summary/Tables.h"
 
 #include <filesystem>
@@ -15,7 +18,8 @@ namespace {
 using namespace facts;
 
 struct Options {
-    std::string store, format, out, person;
+    std::string store, format, out, person, today;
+    bool names = false;
     bool force = false;
 };
 
@@ -38,8 +42,27 @@ Made makeCsv(const Options&, const std::vector<Fact>& facts)
     return made;
 }
 
+Made makeFhir(const Options& o, const std::vector<Fact>& facts)
+{
+    const std::string bundle = summary::fhirBundle(facts, {o.names, nowMs()});
+    const auto resources = nlohmann::json::parse(bundle).value("entry", nlohmann::json::array()).size();
+    return {{{"", bundle}}, {{"facts", facts.size()}, {"resources", resources}}};
+}
+
+Made makeCalendar(const Options& o, const std::vector<Fact>& facts)
+{
+    const summary::CalendarText text{"Firstdew",
+                                     {"Bath: hands", "Bath: feet", "Bath: hand and foot", "Pad session: armpits"},
+                                     "Your session is in half an hour"};
+    const LocalDate today = o.today.empty() ? LocalDate(static_cast<int>(nowMs() / 86'400'000)) : dateOption("--today", o.today);
+    const std::string person = personOf(facts, "");
+    const auto events = summary::calendarEvents(recordOf(facts, person), person, today);
+    const auto sequence = summary::calendarSequence(facts.size(), today);
+    return {{{"", summary::calendarFile(events, text, sequence, nowMs())}}, {{"facts", facts.size()}, {"events", events.size()}}};
+}
+
 using Maker = Made (*)(const Options&, const std::vector<Fact>&);
-const std::map<std::string, Maker> kMakers{{"csv", makeCsv}, {"json", makeJson}};
+const std::map<std::string, Maker> kMakers{{"csv", makeCsv}, {"fhir", makeFhir}, {"ics", makeCalendar}, {"json", makeJson}};
 
 std::vector<Fact> chosen(const std::vector<Fact>& all, const std::string& person)
 {
@@ -92,9 +115,11 @@ Answer exportRecord(const Options& o)
 const Verb verb("export", "write the record for other programs", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
     sub.add_option("--store", o->store, "the person's store")->required();
-    sub.add_option("--format", o->format, "csv (a folder of tables), json (everything, to be read back)")->required();
+    sub.add_option("--format", o->format, "csv (a folder of tables), json (everything, to be read back), fhir (R4 bundle), ics (planned sessions)")->required();
     sub.add_option("--out", o->out, "the file or folder to make")->required();
     sub.add_option("--person", o->person, "one person only");
+    sub.add_option("--today", o->today, "ics: the day from which is planned (today)");
+    sub.add_flag("--names", o->names, "fhir: with name and birth date");
     sub.add_flag("--force", o->force, "replace what is there");
     return [o] { return exportRecord(*o); };
 });

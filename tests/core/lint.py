@@ -16,7 +16,7 @@ TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "core", "qml",
 MAY_USE = {name: set(LAYERS[:i]) for i, name in enumerate(LAYERS)}
 MAY_USE["outlook"] = {"facts", "protocol"}
 
-QT = re.compile(r'#\s*include\s*[<"](Q[A-Z]\w*|Qt\w+/|q[a-z]+\.h)')
+QT = re.compile(r'#\s*include\s*[<"](Q[A-Z]\w*|Qt\w+/|q(?!rencode)[a-z]+\.h)')
 INCLUDE = re.compile(r'#\s*include\s*"([a-z]+)/([^"]+)"')
 CLOCK = re.compile(r'system_clock|steady_clock|high_resolution_clock|\btime\s*\(\s*(NULL|nullptr|0)\s*\)|gettimeofday|clock_gettime|std::random_device')
 QML_SQL = re.compile(r'\b(SELECT|INSERT INTO|UPDATE \w+ SET|DELETE FROM|openDatabaseSync)\b')
