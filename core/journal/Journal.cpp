@@ -3,72 +3,18 @@
 #include "journal/Copies.h"
 #include "journal/FactJson.h"
 #include "journal/OwnFile.h"
+#include "journal/Rows.h"
 #include "journal/Schema.h"
 #include "journal/StoreError.h"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
 #include <sqlite3.h>
-#include <zlib.h>
 
 namespace firstdew::journal {
 
 namespace {
 
-constexpr int kBusyMs = 5000;
-
-/// A fact in the columns of the table.
-struct Row {
-    std::string id;
-    std::string person;
-    std::string kind;
-    long long day = 0;
-    long long minute = 0;
-    long long recordedMs = 0;
-    std::string corrects;
-    std::string body;
-
-    [[nodiscard]] long long seal() const
-    {
-        const std::string all = fmt::format("{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}", id, person, kind, day, minute,
-                                            recordedMs, corrects, body);
-        return static_cast<long long>(::crc32(0, reinterpret_cast<const Bytef*>(all.data()), static_cast<uInt>(all.size())));
-    }
-};
-
-Row rowOf(const Fact& fact)
-{
-    return {fact.id,         fact.person,   std::string(kindOf(fact.payload)), fact.happened.date.daysSince1970(),
-            fact.happened.at.minute, fact.recordedMs, fact.corrects, payloadToJson(fact.payload).dump()};
-}
-
-Row rowAt(SQLite::Statement& select)
-{
-    const auto text = [&](int i) { return select.getColumn(i).getString(); };
-    const auto whole = [&](int i) { return static_cast<long long>(select.getColumn(i).getInt64()); };
-    return {text(1), text(2), text(3), whole(4), whole(5), whole(6), text(7), text(8)};
-}
-
-/// The fact in a row; the error says what is wrong with it.
-Result<Fact> factAt(SQLite::Statement& select)
-{
-    const Row row = rowAt(select);
-    if (row.seal() != select.getColumn(9).getInt64())
-        return Error{"fact-damaged", row.id, "does not match its check sum"};
-    const auto body = nlohmann::json::parse(row.body, nullptr, false);
-    if (body.is_discarded())
-        return Error{"fact-damaged", row.id, "is not readable"};
-    auto payload = payloadFromJson(row.kind, body);
-    if (!payload)
-        return Error{"fact-damaged", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};
-    const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
-    return Fact{row.id, row.person, happened, row.recordedMs, row.corrects, std::move(payload.value())};
-}
-
-constexpr const char* kSelect = "SELECT sequence, id, person, kind, happened_day, happened_minute, recorded_ms, corrects, "
-                                "body, seal FROM fact NOT INDEXED ORDER BY sequence";
-constexpr const char* kInsert = "INSERT INTO fact(id, person, kind, happened_day, happened_minute, recorded_ms, corrects, "
-                                "body, seal) VALUES(?, ?, ?, ?, ?, ?, ?, ?, ?)";
+constexpr int kBusyMs = 2000;
 
 void prepareConnection(SQLite::Database& db)
 {
@@ -77,6 +23,18 @@ void prepareConnection(SQLite::Database& db)
     db.exec("PRAGMA foreign_keys = ON");
     db.exec("PRAGMA secure_delete = ON");
     db.exec("PRAGMA temp_store = MEMORY"); // VACUUM must not leave a plain copy in a temporary folder
+}
+
+/// What must not be taken for a new store: SQLite would write over a tiny file of any kind.
+std::optional<Error> notEmptyForNew(const std::filesystem::path& file)
+{
+    std::error_code ec;
+    const auto size = std::filesystem::file_size(file, ec);
+    if (!ec && size > 0 && size < 512)
+        return foreignFile(file);
+    if (!ec && size == 0 && !copiesOf(file).empty())
+        return damagedStore(file, "it is empty, yet there are copies of it");
+    return std::nullopt;
 }
 
 } // namespace
@@ -93,20 +51,13 @@ struct Journal::Impl {
     void add(const Row& row)
     {
         if (!insert)
-            insert = std::make_unique<SQLite::Statement>(db, kInsert);
+            insert = std::make_unique<SQLite::Statement>(db, kInsertRow);
         // Also after a failure: a statement left half way would hold the lock.
         const struct Reset {
             SQLite::Statement& statement;
             ~Reset() { statement.tryReset(); }
         } reset{*insert};
-        int i = 0;
-        for (const std::string* text : {&row.id, &row.person, &row.kind})
-            insert->bindNoCopy(++i, *text);
-        for (const long long whole : {row.day, row.minute, row.recordedMs})
-            insert->bind(++i, static_cast<int64_t>(whole));
-        insert->bindNoCopy(++i, row.corrects);
-        insert->bindNoCopy(++i, row.body);
-        insert->bind(++i, static_cast<int64_t>(row.seal()));
+        bindRow(*insert, row);
         insert->exec();
     }
 
@@ -148,6 +99,8 @@ Result<Journal> Journal::open(const std::filesystem::path& file)
     std::error_code ec;
     if (std::filesystem::is_directory(file, ec))
         return unreadableStore(file, "it is a folder");
+    if (auto refused = notEmptyForNew(file))
+        return *refused;
     if (auto made = createOwn(file); !made)
         return unreadableStore(file, made.error().message);
     for (const char* suffix : {"", "-wal", "-shm"})
@@ -266,7 +219,7 @@ Result<std::vector<Fact>> Journal::readAll() const
     std::vector<Fact> out;
     try {
         const SQLite::Transaction snapshot(m_impl->db);
-        SQLite::Statement select(m_impl->db, kSelect);
+        SQLite::Statement select(m_impl->db, kSelectRows);
         while (select.executeStep()) {
             auto fact = factAt(select);
             if (!fact)
@@ -291,7 +244,7 @@ Health Journal::check() const
         while (integrity.executeStep())
             if (const auto line = integrity.getColumn(0).getString(); line != "ok")
                 health.problems.push_back(line);
-        SQLite::Statement select(m_impl->db, kSelect);
+        SQLite::Statement select(m_impl->db, kSelectRows);
         while (select.executeStep()) {
             ++health.facts;
             if (auto fact = factAt(select); !fact)

@@ -139,6 +139,29 @@ TEST_CASE("restoring over a damaged store sets it aside; over a foreign file it 
     CHECK(testing::contentOf(scratch / "letter.txt") == "Dear doctor");
 }
 
+TEST_CASE("the log of a store set aside goes with it, and is not read into the new one")
+{
+    const Scratch scratch;
+    std::string log;
+    {
+        auto journal = Journal::open(scratch / "store.db");
+        REQUIRE(journal.value().appendAll(testing::RandomFacts(12).many(50)).ok());
+        log = testing::contentOf(scratch / "store.db-wal");
+        REQUIRE_FALSE(log.empty());
+    }
+    auto bytes = testing::contentOf(scratch / "store.db");
+    for (std::size_t at = 5000; at < bytes.size(); at += 100)
+        bytes[at] = static_cast<char>(bytes[at] ^ 0x55);
+    // Of two logs on one base, this one would undo the damage; its own salt makes SQLite pass it over here.
+    testing::writeTo(scratch / "store.db", bytes);
+    log[40] = static_cast<char>(log[40] ^ 0x55);
+    testing::writeTo(scratch / "store.db-wal", log);
+    const auto facts = testing::RandomFacts(13).many(20);
+    REQUIRE(restore(scratch / "store.db", facts).ok());
+    CHECK_FALSE(std::filesystem::exists(scratch / "store.db-wal"));
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
+}
+
 TEST_CASE("a forgotten person is in no byte of any file, and the others are all there")
 {
     const Scratch scratch;

@@ -170,6 +170,11 @@ TEST_CASE("a file that is no store is refused and left untouched")
 
     testing::writeTo(scratch / "empty.db", "");
     CHECK(codeOf(Journal::openExisting(scratch / "empty.db")) == "store-foreign");
+    testing::writeTo(scratch / "empty.db.before-import.copy", "whatever it is");
+    CHECK(codeOf(Journal::open(scratch / "empty.db")) == "store-damaged");
+    testing::writeTo(scratch / "tiny.txt", "x");
+    CHECK(codeOf(Journal::open(scratch / "tiny.txt")) == "store-foreign");
+    CHECK(testing::contentOf(scratch / "tiny.txt") == "x");
 
     {
         SQLite::Database other((scratch / "other.db").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);

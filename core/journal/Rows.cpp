@@ -1,0 +1,64 @@
+#include "journal/Rows.h"
+
+#include "journal/FactJson.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+#include <zlib.h>
+
+namespace firstdew::journal {
+
+using namespace facts;
+
+namespace {
+
+Row rowAt(SQLite::Statement& select)
+{
+    const auto text = [&](int i) { return select.getColumn(i).getString(); };
+    const auto whole = [&](int i) { return static_cast<long long>(select.getColumn(i).getInt64()); };
+    return {text(1), text(2), text(3), whole(4), whole(5), whole(6), text(7), text(8)};
+}
+
+} // namespace
+
+long long Row::seal() const
+{
+    const std::string all = fmt::format("{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}", id, person, kind, day, minute, recordedMs,
+                                        corrects, body);
+    return static_cast<long long>(::crc32(0, reinterpret_cast<const Bytef*>(all.data()), static_cast<uInt>(all.size())));
+}
+
+Row rowOf(const Fact& fact)
+{
+    return {fact.id,         fact.person,   std::string(kindOf(fact.payload)), fact.happened.date.daysSince1970(),
+            fact.happened.at.minute, fact.recordedMs, fact.corrects, payloadToJson(fact.payload).dump()};
+}
+
+void bindRow(SQLite::Statement& insert, const Row& row)
+{
+    int i = 0;
+    for (const std::string* text : {&row.id, &row.person, &row.kind})
+        insert.bindNoCopy(++i, *text);
+    for (const long long whole : {row.day, row.minute, row.recordedMs})
+        insert.bind(++i, static_cast<int64_t>(whole));
+    insert.bindNoCopy(++i, row.corrects);
+    insert.bindNoCopy(++i, row.body);
+    insert.bind(++i, static_cast<int64_t>(row.seal()));
+}
+
+Result<Fact> factAt(SQLite::Statement& select)
+{
+    const Row row = rowAt(select);
+    if (row.seal() != select.getColumn(9).getInt64())
+        return Error{"fact-damaged", row.id, "does not match its check sum"};
+    const auto body = nlohmann::json::parse(row.body, nullptr, false);
+    if (body.is_discarded())
+        return Error{"fact-damaged", row.id, "is not readable"};
+    auto payload = payloadFromJson(row.kind, body);
+    if (!payload)
+        return Error{"fact-damaged", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};
+    const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
+    return Fact{row.id, row.person, happened, row.recordedMs, row.corrects, std::move(payload.value())};
+}
+
+} // namespace firstdew::journal
