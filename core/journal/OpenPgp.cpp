@@ -119,9 +119,18 @@ std::optional<Length> takeOldLength(std::string_view& rest, unsigned type)
     return out;
 }
 
-/// Whether packets fill the file to its last byte. The library reads a wrong length charitably.
+/// The packet's kind by its first byte (section 4.2).
+unsigned kindOf(unsigned char tag)
+{
+    return (tag & 0x40U) != 0 ? tag & 0x3fU : (tag >> 2U) & 0x0fU;
+}
+
+/// Whether the file is passphrase packets and then one of protected data that ends with the file's last byte. The
+/// library reads a wrong length charitably.
 bool fillsWholly(std::string_view rest)
 {
+    constexpr unsigned passphrasePacket = 3;
+    constexpr unsigned protectedData = 18;
     while (!rest.empty()) {
         const auto tag = static_cast<unsigned char>(rest.front());
         rest.remove_prefix(1);
@@ -134,8 +143,10 @@ bool fillsWholly(std::string_view rest)
             rest.remove_prefix(length->bytes);
             more = length->more;
         }
+        if (kindOf(tag) != passphrasePacket)
+            return kindOf(tag) == protectedData && rest.empty();
     }
-    return true;
+    return false;
 }
 
 } // namespace

@@ -23,7 +23,7 @@ Error foreignFile(const path& file)
 Error damagedStore(const path& file, const std::string& what)
 {
     return {"store-damaged", file.string(),
-            fmt::format("is damaged ({}); keep the file, and restore a back-up or a copy kept beside it", what)};
+            fmt::format("is damaged ({}); keep the file; repair it, or restore a back-up", what)};
 }
 
 Error unreadableStore(const path& file, const std::string& why)

@@ -1,5 +1,7 @@
 #include "Verb.h"
 
+#include "journal/Repair.h"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <memory>
@@ -20,7 +22,7 @@ Answer answerOf(const journal::Health& health)
     for (const auto& line : health.problems)
         answer.text += "  " + line + "\n";
     if (!health.ok)
-        answer.text += "keep the file as it is, and restore a back-up or a copy kept beside it\n";
+        answer.text += "keep a copy of the file; --repair saves what can be read of it, or restore a back-up\n";
     return answer;
 }
 
@@ -46,10 +48,29 @@ Answer verify(const std::string& store)
     return answer;
 }
 
+/// The store as it is after mending what can be mended.
+Answer mend(const std::string& store)
+{
+    const auto repaired = orRefuse(journal::repair(store));
+    Answer answer = verify(store);
+    if (repaired.aside.empty())
+        return answer;
+    answer.json["repaired"] = {{"from_copy", repaired.fromCopy}, {"aside", repaired.aside.string()}};
+    answer.text = fmt::format("{} facts saved, {} of them out of a copy; the damaged file is kept as {}. A back-up may hold more\n", repaired.facts,
+                              repaired.fromCopy, repaired.aside.string()) +
+                  answer.text;
+    return answer;
+}
+
 const Verb verb("verify", "check that a store is whole", [](CLI::App& sub) {
-    auto store = std::make_shared<std::string>();
-    sub.add_option("--store", *store, "the person's store")->required();
-    return [store] { return verify(*store); };
+    struct Options {
+        std::string store;
+        bool repair = false;
+    };
+    auto o = std::make_shared<Options>();
+    sub.add_option("--store", o->store, "the person's store")->required();
+    sub.add_flag("--repair", o->repair, "save what can be read of a damaged store into a new one; the old one is kept");
+    return [o] { return o->repair ? mend(o->store) : verify(o->store); };
 });
 
 } // namespace

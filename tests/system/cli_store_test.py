@@ -102,6 +102,17 @@ class BadInput(CliTest):
         self.refused(1, 'checkin', '--store', self.store, '--date', '2026-03-05', '--site', 'feet', '--level', 'wet',
                      saying='is damaged')
 
+    def test_a_damaged_store_is_mended_as_far_as_it_can_be(self):
+        for day in range(1, 5):
+            self.ok('checkin', '--store', self.store, '--date', f'2026-03-0{day}', '--site', 'feet', '--level', 'wet')
+        with contextlib.closing(sqlite3.connect(self.store, isolation_level=None)) as db:
+            db.execute("UPDATE fact SET happened_day = happened_day + 1 WHERE sequence = 2")
+        done = self.ok('verify', '--store', self.store, '--repair')
+        self.assertEqual((done['ok'], done['facts']), (True, 3))
+        self.assertTrue(os.path.exists(done['repaired']['aside']))
+        self.assertNotIn('repaired', self.ok('verify', '--store', self.store, '--repair'))
+        self.refused(1, 'verify', '--store', self.folder / 'none.db', '--repair', saying='no such store')
+
 
 if __name__ == '__main__':
     unittest.main()

@@ -1,0 +1,144 @@
+#include "journal/Repair.h"
+
+#include "journal/Copies.h"
+#include "journal/OwnFile.h"
+#include "journal/Rows.h"
+#include "journal/StoreError.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <set>
+
+namespace firstdew::journal {
+
+using std::filesystem::path;
+
+namespace {
+
+/// A working copy of a file and its log, for reading without touching the evidence; gone afterwards.
+class Scratch {
+public:
+    Scratch(const path& of, const path& beside) : m_path(beside.string() + ".repairing.copy")
+    {
+        std::error_code ec;
+        for (const char* suffix : {"", "-wal"})
+            if (std::filesystem::exists(of.string() + suffix, ec))
+                std::filesystem::copy_file(of.string() + suffix, m_path.string() + suffix,
+                                           std::filesystem::copy_options::overwrite_existing, ec);
+        m_made = !ec;
+    }
+    Scratch(const Scratch&) = delete;
+    Scratch& operator=(const Scratch&) = delete;
+    ~Scratch() { (void)Journal::destroy(m_path); }
+    [[nodiscard]] const path& file() const { return m_path; }
+    [[nodiscard]] bool made() const { return m_made; }
+
+private:
+    path m_path;
+    bool m_made = false;
+};
+
+/// The rows that still read well, met from one end of the table until the file stops giving any.
+void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fact>& into)
+{
+    try {
+        SQLite::Statement rows(db, select);
+        while (rows.executeStep())
+            if (auto fact = factAt(rows))
+                into.push_back(std::move(fact.value()));
+    } catch (const SQLite::Exception&) {
+        return; // what lies behind the damage is tried from the other end
+    }
+}
+
+std::vector<Fact> salvage(const path& file)
+{
+    std::vector<Fact> forward;
+    std::vector<Fact> backward;
+    const Scratch scratch(file, file);
+    if (!scratch.made())
+        return forward;
+    try {
+        SQLite::Database db(scratch.file().string(), SQLite::OPEN_READWRITE);
+        salvageFrom(db, kSelectRows, forward);
+        salvageFrom(db, std::string(kSelectRows) + " DESC", backward);
+    } catch (const SQLite::Exception&) {
+        return forward;
+    }
+    std::set<std::string> known;
+    for (const Fact& fact : forward)
+        known.insert(fact.id);
+    std::ranges::reverse(backward);
+    for (Fact& fact : backward)
+        if (known.insert(fact.id).second)
+            forward.push_back(std::move(fact));
+    return forward;
+}
+
+/// Copies, the latest first, back to where the record was last replaced by another: older ones are of that other one.
+std::vector<path> usableCopies(const path& file)
+{
+    auto copies = copiesOf(file);
+    std::erase_if(copies, [](const path& p) { return p.extension() != ".copy" || p.string().find(".damaged") != std::string::npos; });
+    std::ranges::sort(copies, std::greater<>(), [](const path& p) {
+        std::error_code ec;
+        return std::filesystem::last_write_time(p, ec);
+    });
+    const auto replaced = std::ranges::find_if(copies, [](const path& p) { return p.string().ends_with(".before-restore.copy"); });
+    copies.erase(replaced, copies.end());
+    return copies;
+}
+
+std::vector<Fact> lastWholeCopy(const path& file)
+{
+    for (const path& copy : usableCopies(file)) {
+        const Scratch scratch(copy, file);
+        const auto journal = Journal::openExisting(scratch.file());
+        if (!journal || !journal->check().ok)
+            continue;
+        if (auto facts = journal->readAll())
+            return std::move(facts.value());
+    }
+    return {};
+}
+
+Result<Done> writeNew(const path& file, const std::vector<Fact>& facts)
+{
+    auto journal = Journal::open(file);
+    if (!journal)
+        return journal.error();
+    return journal.value().replaceAll(facts);
+}
+
+} // namespace
+
+Result<Repaired> repair(const path& file)
+{
+    {
+        const auto present = Journal::openExisting(file);
+        if (!present && present.error().code != "store-damaged")
+            return present.error();
+        if (present)
+            if (const Health health = present->check(); health.ok)
+                return Repaired{static_cast<std::size_t>(health.facts), 0, {}};
+    }
+    auto facts = salvage(file);
+    const std::size_t salvaged = facts.size();
+    std::set<std::string> known;
+    for (const Fact& fact : facts)
+        known.insert(fact.id);
+    for (Fact& fact : lastWholeCopy(file))
+        if (!known.contains(fact.id))
+            facts.push_back(std::move(fact));
+    if (facts.empty())
+        return damagedStore(file, "nothing can be read of it or of a copy");
+    std::ranges::stable_sort(facts, {}, &Fact::recordedMs);
+    const auto aside = setAside(file);
+    if (!aside)
+        return aside.error();
+    if (auto written = writeNew(file, facts); !written)
+        return written.error();
+    return Repaired{facts.size(), facts.size() - salvaged, *aside};
+}
+
+} // namespace firstdew::journal

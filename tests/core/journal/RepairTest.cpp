@@ -1,0 +1,136 @@
+#include "journal/Repair.h"
+
+#include "RandomFacts.h"
+#include "Scratch.h"
+#include "journal/Copies.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+using namespace firstdew;
+using namespace firstdew::facts;
+using namespace firstdew::journal;
+using testing::Scratch;
+
+namespace {
+
+/// A store of many pages with some facts in a copy kept beside it.
+std::vector<Fact> fill(const std::filesystem::path& file, bool withCopy)
+{
+    auto facts = testing::RandomFacts(21).many(300);
+    for (std::size_t i = 0; i < facts.size(); ++i)
+        facts[i].recordedMs = static_cast<long long>(i);
+    auto journal = Journal::open(file);
+    REQUIRE(journal.value().appendAll({facts.begin(), facts.begin() + 200}).ok());
+    if (withCopy)
+        REQUIRE(journal.value().keepCopy("before-import").ok());
+    REQUIRE(journal.value().appendAll({facts.begin() + 200, facts.end()}).ok());
+    return facts;
+}
+
+/// Overwrites page `number` (from 1) with noise.
+void ruinPage(const std::filesystem::path& file, std::size_t number)
+{
+    auto bytes = testing::contentOf(file);
+    REQUIRE(bytes.size() >= number * 4096);
+    std::fill_n(bytes.begin() + static_cast<std::ptrdiff_t>((number - 1) * 4096), 4096, '\xa5');
+    testing::writeTo(file, bytes);
+}
+
+bool within(const std::vector<Fact>& some, const std::vector<Fact>& all)
+{
+    return std::ranges::all_of(some, [&](const Fact& f) { return std::ranges::find(all, f) != all.end(); });
+}
+
+} // namespace
+
+TEST_CASE("a whole store is left alone")
+{
+    const Scratch scratch;
+    const auto facts = fill(scratch / "store.db", true);
+    const auto before = testing::contentOf(scratch / "store.db");
+    const auto repaired = repair(scratch / "store.db");
+    REQUIRE(repaired.ok());
+    CHECK(repaired->facts == facts.size());
+    CHECK(repaired->aside.empty());
+    CHECK(testing::contentOf(scratch / "store.db") == before);
+}
+
+TEST_CASE("whichever page is ruined, what a copy holds comes back, and nothing that was never recorded", "[fault]")
+{
+    std::size_t pages = 0;
+    {
+        const Scratch scratch;
+        fill(scratch / "store.db", false);
+        pages = std::filesystem::file_size(scratch / "store.db") / 4096;
+    }
+    int repairedPages = 0;
+    for (std::size_t page = 2; page <= pages; ++page) {
+        const Scratch scratch;
+        const auto facts = fill(scratch / "store.db", true);
+        ruinPage(scratch / "store.db", page);
+        INFO("page " << page << " of " << pages);
+        const auto repaired = repair(scratch / "store.db");
+        REQUIRE(repaired.ok());
+        const auto now = Journal::openExisting(scratch / "store.db")->readAll();
+        REQUIRE(now.ok());
+        CHECK(within(*now, facts));
+        CHECK(within({facts.begin(), facts.begin() + 200}, *now));
+        CHECK(now->size() == repaired->facts);
+        if (!repaired->aside.empty()) {
+            ++repairedPages;
+            CHECK(std::filesystem::exists(repaired->aside));
+        }
+        CHECK_FALSE(std::filesystem::exists(scratch / "store.db.repairing.copy"));
+    }
+    CHECK(repairedPages > 10);
+}
+
+TEST_CASE("without a copy, a ruined page costs its own facts and no others", "[fault]")
+{
+    int lossy = 0;
+    for (std::size_t page = 4;; ++page) { // 1 to 3: the schema and the roots of table and index
+        const Scratch scratch;
+        const auto facts = fill(scratch / "store.db", false);
+        if (page > std::filesystem::file_size(scratch / "store.db") / 4096)
+            break;
+        ruinPage(scratch / "store.db", page);
+        INFO("page " << page);
+        const auto repaired = repair(scratch / "store.db");
+        REQUIRE(repaired.ok());
+        CHECK(repaired->facts > 270);
+        CHECK(repaired->fromCopy == 0);
+        CHECK(within(*Journal::openExisting(scratch / "store.db")->readAll(), facts));
+        lossy += repaired->facts < facts.size();
+    }
+    CHECK(lossy > 10);
+}
+
+TEST_CASE("a record that a restore replaced does not come back by a repair")
+{
+    const Scratch scratch;
+    const auto facts = fill(scratch / "store.db", true);
+    { REQUIRE(Journal::openExisting(scratch / "store.db").value().keepCopy("before-restore").ok()); }
+    const auto pages = std::filesystem::file_size(scratch / "store.db") / 4096;
+    ruinPage(scratch / "store.db", pages / 2);
+    const auto repaired = repair(scratch / "store.db");
+    REQUIRE(repaired.ok());
+    CHECK(repaired->fromCopy == 0);
+}
+
+TEST_CASE("where nothing can be read, nothing is changed")
+{
+    const Scratch scratch;
+    testing::writeTo(scratch / "letter.txt", std::string(600, 'x'));
+    CHECK(repair(scratch / "letter.txt").error().code == "store-foreign");
+    CHECK(repair(scratch / "none.db").error().code == "store-missing");
+    fill(scratch / "store.db", false);
+    auto bytes = testing::contentOf(scratch / "store.db");
+    bytes.resize(4096);
+    testing::writeTo(scratch / "store.db", bytes);
+    const auto refused = repair(scratch / "store.db");
+    REQUIRE_FALSE(refused.ok());
+    CHECK(refused.error().code == "store-damaged");
+    CHECK(testing::contentOf(scratch / "store.db") == bytes);
+    CHECK(copiesOf(scratch / "store.db").empty());
+}
