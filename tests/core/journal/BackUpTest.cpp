@@ -66,6 +66,13 @@ TEST_CASE("a back-up cut anywhere or with any byte changed is refused")
             INFO("byte " << at);
             CHECK_FALSE(openBackUp("b.pgp", bad, kWord).ok());
         }
+    // What follows the lengths is random, and must not be taken for packets that make up for a wrong one.
+    for (int i = 0; i < 100; ++i) {
+        std::string bad = *seal(recordJson(testing::RandomFacts(4).many(2)), kWord, kFew);
+        const auto at = static_cast<std::size_t>(15 + i % 3);
+        bad[at] = static_cast<char>(bad[at] ^ 1);
+        CHECK_FALSE(openBackUp("b.pgp", bad, kWord).ok());
+    }
     CHECK_FALSE(openBackUp("b.pgp", recordJson({}), kWord).ok());
     CHECK_FALSE(openBackUp("b.pgp", *seal("{}", kWord, kFew), kWord).ok());
 }

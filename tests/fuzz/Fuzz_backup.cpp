@@ -1,0 +1,10 @@
+#include "journal/BackUp.h"
+
+using namespace firstdew;
+
+/// A back-up from anywhere: opened or refused.
+extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, size_t size)
+{
+    (void)journal::openBackUp("file", {reinterpret_cast<const char*>(data), size}, "word");
+    return 0;
+}

@@ -1,0 +1,20 @@
+#include "summary/CareSheetFile.h"
+
+#include <cstdlib>
+
+using namespace firstdew;
+
+/// A care sheet from anywhere: read or refused, and what was read writes itself again.
+extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, size_t size)
+{
+    const std::string_view text(reinterpret_cast<const char*>(data), size);
+    for (const auto age : {facts::AgeGroup::Adult, facts::AgeGroup::Child}) {
+        const auto sheet = summary::readCareSheet("sheet", text, age);
+        if (!sheet)
+            continue;
+        const auto again = summary::readCareSheet("sheet", summary::careSheetJson(*sheet), age);
+        if (!again || *again != *sheet || sheet->directLimit.value_or(facts::Milliamps{}).mA > 20)
+            std::abort();
+    }
+    return 0;
+}
