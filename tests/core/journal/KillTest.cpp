@@ -1,0 +1,107 @@
+#include "Scratch.h"
+#include "journal/Journal.h"
+
+#include <array>
+#include <catch2/catch.hpp>
+#include <csignal>
+#include <fmt/format.h>
+#include <random>
+#include <sys/wait.h>
+
+using namespace firstdew;
+using namespace firstdew::facts;
+using journal::Journal;
+using testing::Scratch;
+
+namespace {
+
+/// The n-th fact of a scripted month, over and over: three check-ins a day, and a running session every third day.
+Fact scripted(int n)
+{
+    const int day = n / 12;
+    Fact fact{fmt::format("fact{:06}", n), "p1", {LocalDate(20500 + day), {480 + n % 12}}, 1'772'000'000'000LL + n, "", {}};
+    const int slot = n % 12;
+    if (slot < 3) {
+        fact.payload = CheckIn{static_cast<DiarySite>(slot), static_cast<Level>(n % 4), {}};
+    } else if (day % 3 == 0 && slot < 11) {
+        BathEvent event;
+        event.bath = fmt::format("bath{}", day);
+        event.sequence = slot - 3;
+        event.event = BathEventKind::Reading;
+        event.reading = Milliamps{static_cast<double>(slot)};
+        fact.payload = event;
+    } else {
+        Session session;
+        session.site = Site::Feet;
+        session.note = std::string(static_cast<std::size_t>(n % 700), 'n');
+        fact.payload = session;
+    }
+    return fact;
+}
+
+/// The app's part: goes on where the store ends, and says so after each fact that was acknowledged.
+[[noreturn]] void live(const std::filesystem::path& file, int acknowledge)
+{
+    auto journal = Journal::open(file);
+    if (!journal)
+        ::_exit(2);
+    const auto there = journal->readAll();
+    if (!there)
+        ::_exit(3);
+    for (int n = static_cast<int>(there->size());; ++n) {
+        if (!journal.value().append(scripted(n)))
+            ::_exit(4);
+        if (::write(acknowledge, &n, sizeof n) != sizeof n)
+            ::_exit(5);
+    }
+}
+
+/// Lets a process live until it has acknowledged `count` facts, kills it in whatever it is doing then, and returns the
+/// last fact of which it said that it was recorded.
+int killAfter(const std::filesystem::path& file, int count)
+{
+    std::array<int, 2> pipe{};
+    REQUIRE(::pipe(pipe.data()) == 0);
+    const pid_t child = ::fork();
+    REQUIRE(child >= 0);
+    if (child == 0) {
+        ::close(pipe[0]);
+        live(file, pipe[1]);
+    }
+    ::close(pipe[1]);
+    int last = -1;
+    for (int i = 0; i < count && ::read(pipe[0], &last, sizeof last) == sizeof last; ++i) {
+    }
+    ::kill(child, SIGKILL);
+    while (::read(pipe[0], &last, sizeof last) == sizeof last) {
+    }
+    ::close(pipe[0]);
+    int status = 0;
+    REQUIRE(::waitpid(child, &status, 0) == child);
+    REQUIRE(WIFSIGNALED(status)); // killed, not given up with an error
+    return last;
+}
+
+} // namespace
+
+TEST_CASE("killed five hundred times, the store holds every acknowledged fact, none twice, and goes on", "[fault]")
+{
+    const Scratch scratch;
+    std::mt19937 random(20260305);
+    int last = -1;
+    for (int kill = 0; kill < 500; ++kill) {
+        const int acknowledged = killAfter(scratch / "store.db", static_cast<int>(random() % 4));
+        last = std::max(last, acknowledged);
+        if (kill % 50 != 49)
+            continue;
+        const auto journal = Journal::openExisting(scratch / "store.db");
+        REQUIRE(journal.ok());
+        const auto facts = journal->readAll();
+        REQUIRE(facts.ok());
+        CHECK(static_cast<int>(facts->size()) > last);
+        for (std::size_t i = 0; i < facts->size(); ++i)
+            REQUIRE((*facts)[i] == scripted(static_cast<int>(i)));
+        CHECK(journal->check().ok);
+    }
+    CHECK(last > 500);
+}
