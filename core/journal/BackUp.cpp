@@ -4,11 +4,13 @@
 #include "journal/RecordJson.h"
 #include "journal/StoreError.h"
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using std::filesystem::path;
 
-namespace {
+namespace
+{
 
 Result<Restored> restoreIntoNew(const path& store, const std::vector<Fact>& facts, path kept)
 {
@@ -50,7 +52,8 @@ Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view s
 Result<Restored> restore(const path& store, const std::vector<Fact>& facts)
 {
     std::error_code ec;
-    if (!std::filesystem::exists(store, ec) || (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0))
+    if (!std::filesystem::exists(store, ec) ||
+        (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0))
         return restoreIntoNew(store, facts, {});
     {
         auto present = Journal::openExisting(store);

@@ -3,14 +3,16 @@
 #include "journal/Journal.h"
 #include "journal/OpenPgp.h"
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 /// The whole record (journal/RecordJson), encrypted.
 [[nodiscard]] Result<std::string> backUp(const Journal& journal, const std::string& passphrase,
                                          unsigned rounds = kPassphraseRounds);
 
 /// The facts of a back-up; `file` names it in errors. Refused: what `unseal` and `readRecordJson` refuse.
-[[nodiscard]] Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view sealed, const std::string& passphrase);
+[[nodiscard]] Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view sealed,
+                                                   const std::string& passphrase);
 
 struct Restored {
     std::size_t facts = 0;

@@ -7,12 +7,14 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using namespace facts;
 using std::filesystem::path;
 
-namespace {
+namespace
+{
 
 path beside(const path& file, std::string_view suffix)
 {
@@ -43,7 +45,8 @@ Result<path> keepCopy(SQLite::Database& db, const path& file, std::string_view r
     std::error_code failed;
     std::filesystem::rename(part, copy, failed);
     if (failed)
-        return Error{"file-failed", copy.string(), "the copy could not be put in place (" + failed.message() + "); nothing was changed"};
+        return Error{"file-failed", copy.string(),
+                     "the copy could not be put in place (" + failed.message() + "); nothing was changed"};
     if (auto forced = forceToDisk(copy); !forced)
         return forced.error();
     return copy;
@@ -57,7 +60,8 @@ Result<path> setAside(const path& file)
     std::error_code failed;
     std::filesystem::rename(file, aside, failed);
     if (failed)
-        return Error{"file-failed", file.string(), "could not be set aside (" + failed.message() + "); nothing was changed"};
+        return Error{"file-failed", file.string(),
+                     "could not be set aside (" + failed.message() + "); nothing was changed"};
     // The log belongs to that file alone; left behind it would be read into the new one.
     for (const char* suffix : {"-wal", "-shm"}) {
         std::error_code none;

@@ -5,12 +5,14 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using namespace facts;
 using nlohmann::json;
 
-namespace {
+namespace
+{
 
 template <class T>
 json valueToJson(const T& value)
@@ -231,8 +233,8 @@ json factToJson(const Fact& fact)
 {
     const auto given = [](const std::string& s) { return s.empty() ? std::optional<std::string>() : s; };
     json object = json::object();
-    const Envelope envelope{given(fact.id),  fact.person,     std::string(kindOf(fact.payload)),
-                            fact.happened,   fact.recordedMs, given(fact.corrects)};
+    const Envelope envelope{given(fact.id), fact.person,     std::string(kindOf(fact.payload)),
+                            fact.happened,  fact.recordedMs, given(fact.corrects)};
     Envelope::fields(envelope, Writer{object});
     object["is"] = payloadToJson(fact.payload);
     return object;
@@ -262,7 +264,7 @@ Result<Fact> factFromJson(const json& object)
             e.input = e.input.empty() ? "is" : "is." + e.input;
         return e;
     }
-    return Fact{envelope.id.value_or(""), envelope.person, envelope.happened, envelope.recordedMs,
+    return Fact{envelope.id.value_or(""),       envelope.person,           envelope.happened, envelope.recordedMs,
                 envelope.corrects.value_or(""), std::move(payload.value())};
 }
 

@@ -6,11 +6,13 @@
 #include <nlohmann/json_fwd.hpp>
 #include <string_view>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 /// A payload as a JSON object with the field names of facts/Payloads.h; absent optionals are left out.
 [[nodiscard]] nlohmann::json payloadToJson(const facts::Payload& payload);
-/// The payload of that kind; unknown kinds, missing or unknown fields, wrong types and numbers out of range are refused with the field's name.
+/// The payload of that kind; unknown kinds, missing or unknown fields, wrong types and numbers out of range are refused
+/// with the field's name.
 [[nodiscard]] facts::Result<facts::Payload> payloadFromJson(std::string_view kind, const nlohmann::json& object);
 /// A whole fact: id, person, happened, recorded_ms, corrects, kind, and the payload under "is".
 [[nodiscard]] nlohmann::json factToJson(const facts::Fact& fact);

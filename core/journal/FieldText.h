@@ -3,8 +3,8 @@
 #include "facts/Payloads.h"
 
 #include <charconv>
-#include <concepts>
 #include <cmath>
+#include <concepts>
 #include <fmt/format.h>
 #include <limits>
 #include <optional>
@@ -14,7 +14,8 @@
 
 // One value of a payload's field as text and back, by its type alone. FactJson and the tables of
 // summary/ both stand on this, so that a new field of a known type needs no further code.
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 template <class T>
 inline constexpr bool isOptional = false;
@@ -29,7 +30,7 @@ inline constexpr bool isSet<facts::SetOf<E>> = true;
 /// A type that is written as text everywhere: words, dates, times, plain text.
 template <class T>
 concept Textual = facts::Worded<T> || std::same_as<T, facts::LocalDate> || std::same_as<T, facts::LocalTime> ||
-                  std::same_as<T, facts::MinuteOfDay> || std::same_as<T, std::string>;
+    std::same_as<T, facts::MinuteOfDay> || std::same_as<T, std::string>;
 
 /// A plain number or a unit around one.
 template <class T>
@@ -70,7 +71,8 @@ template <Quantity T>
     else if constexpr (std::same_as<T, long long>)
         return {-9e15, 9e15}; // whole numbers that survive a reader which knows only doubles
     else
-        return {static_cast<double>(std::numeric_limits<T>::lowest()), static_cast<double>(std::numeric_limits<T>::max())};
+        return {static_cast<double>(std::numeric_limits<T>::lowest()),
+                static_cast<double>(std::numeric_limits<T>::max())};
 }
 
 template <class N>

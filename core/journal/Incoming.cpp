@@ -7,9 +7,11 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
-namespace {
+namespace
+{
 
 /// All of a fact but its id and the moment of recording, as one text.
 std::string contentOf(Fact fact)
@@ -44,7 +46,10 @@ Result<ImportPlan> planImport(const std::vector<Fact>& recorded, const std::vect
         const auto same = fact.id.empty() ? byId.end() : byId.find(fact.id);
         if (same != byId.end() && same->second != fact)
             return errorAt(file, line,
-                           {"id-known", "id", fmt::format("{} is recorded already with another content; a correction is a new fact that names it under corrects", fact.id)});
+                           {"id-known", "id",
+                            fmt::format("{} is recorded already with another content; a correction is a new fact that "
+                                        "names it under corrects",
+                                        fact.id)});
         const bool seen = fact.id.empty() ? contents.contains(contentOf(fact)) : same != byId.end();
         if (seen) {
             ++plan.known;

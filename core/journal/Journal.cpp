@@ -10,9 +10,11 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
-namespace {
+namespace
+{
 
 constexpr int kBusyMs = 2000;
 
@@ -155,6 +157,7 @@ Result<std::vector<std::string>> Journal::appendAll(std::vector<Fact> facts)
         return m_impl->failure(e, at);
     }
     std::vector<std::string> ids;
+    ids.reserve(facts.size());
     for (Fact& fact : facts)
         ids.push_back(std::move(fact.id));
     return ids;
@@ -193,7 +196,9 @@ Result<Done> Journal::forget(const std::string& person)
         m_impl->db.exec("VACUUM");
         SQLite::Statement checkpoint(m_impl->db, "PRAGMA wal_checkpoint(TRUNCATE)");
         if (checkpoint.executeStep() && checkpoint.getColumn(0).getInt() != 0)
-            return Error{"store-busy", m_impl->file.string(), "is in use by another program, so that its log still holds what was deleted; close it and delete again"};
+            return Error{"store-busy", m_impl->file.string(),
+                         "is in use by another program, so that its log still holds what was deleted; close it and "
+                         "delete again"};
     } catch (const SQLite::Exception& e) {
         return storeError(m_impl->file, e);
     }
@@ -227,7 +232,8 @@ Result<std::vector<Fact>> Journal::readAll() const
             out.push_back(std::move(fact.value()));
         }
         // The index of ids is a second account of the rows: a row lost from the table alone shows here.
-        const auto indexed = m_impl->db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
+        const auto indexed =
+            m_impl->db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
         if (indexed != static_cast<int64_t>(out.size()))
             return damagedStore(m_impl->file, fmt::format("{} facts found where {} are listed", out.size(), indexed));
     } catch (const SQLite::Exception& e) {

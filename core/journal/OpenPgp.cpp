@@ -5,16 +5,19 @@
 #include <rnp/rnp.h>
 #include <rnp/rnp_err.h>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using facts::Error;
 using facts::Result;
 
-namespace {
+namespace
+{
 
 /// An owned handle of the library.
 template <class Handle, auto destroy>
-class Owned {
+class Owned
+{
 public:
     Owned() = default;
     Owned(const Owned&) = delete;
@@ -38,7 +41,10 @@ using Encryption = Owned<rnp_op_encrypt_t, rnp_op_encrypt_destroy>;
 using Verification = Owned<rnp_op_verify_t, rnp_op_verify_destroy>;
 using Text = Owned<char*, [](char* text) { rnp_buffer_destroy(text); }>;
 
-const auto* bytesOf(std::string_view text) { return reinterpret_cast<const uint8_t*>(text.data()); }
+const auto* bytesOf(std::string_view text)
+{
+    return reinterpret_cast<const uint8_t*>(text.data());
+}
 
 Result<std::string> contentOf(rnp_output_t output)
 {
@@ -63,9 +69,10 @@ bool givePassphrase(rnp_ffi_t, void* context, rnp_key_handle_t, const char*, cha
 bool encrypt(Encryption& op, const std::string& passphrase, unsigned rounds)
 {
     return rnp_op_encrypt_add_password(op, passphrase.c_str(), "SHA256", rounds, "AES256") == RNP_SUCCESS &&
-           rnp_op_encrypt_set_cipher(op, "AES256") == RNP_SUCCESS && rnp_op_encrypt_set_aead(op, "None") == RNP_SUCCESS &&
-           rnp_op_encrypt_set_compression(op, "ZLIB", 6) == RNP_SUCCESS && rnp_op_encrypt_set_file_mtime(op, 0) == RNP_SUCCESS &&
-           rnp_op_encrypt_execute(op) == RNP_SUCCESS;
+           rnp_op_encrypt_set_cipher(op, "AES256") == RNP_SUCCESS &&
+           rnp_op_encrypt_set_aead(op, "None") == RNP_SUCCESS &&
+           rnp_op_encrypt_set_compression(op, "ZLIB", 6) == RNP_SUCCESS &&
+           rnp_op_encrypt_set_file_mtime(op, 0) == RNP_SUCCESS && rnp_op_encrypt_execute(op) == RNP_SUCCESS;
 }
 
 /// Whether what was decrypted proves that nobody changed it; without that proof it is not to be trusted.
@@ -162,7 +169,8 @@ Result<std::string> seal(std::string_view plain, const std::string& passphrase, 
     const bool done = rnp_ffi_create(ffi.out(), "GPG", "GPG") == RNP_SUCCESS &&
                       rnp_input_from_memory(input.out(), bytesOf(plain), plain.size(), false) == RNP_SUCCESS &&
                       rnp_output_to_memory(output.out(), 0) == RNP_SUCCESS &&
-                      rnp_op_encrypt_create(op.out(), ffi, input, output) == RNP_SUCCESS && encrypt(op, passphrase, rounds);
+                      rnp_op_encrypt_create(op.out(), ffi, input, output) == RNP_SUCCESS &&
+                      encrypt(op, passphrase, rounds);
     if (!done)
         return Error{"back-up-failed", "", "could not be encrypted; nothing was written, try again"};
     return contentOf(output);
@@ -175,13 +183,17 @@ Result<std::string> unseal(std::string_view sealed, const std::string& passphras
     Output output;
     Verification op;
     const std::string* once = &passphrase;
-    if (rnp_ffi_create(ffi.out(), "GPG", "GPG") != RNP_SUCCESS || rnp_ffi_set_pass_provider(ffi, givePassphrase, &once) != RNP_SUCCESS ||
+    if (rnp_ffi_create(ffi.out(), "GPG", "GPG") != RNP_SUCCESS ||
+        rnp_ffi_set_pass_provider(ffi, givePassphrase, &once) != RNP_SUCCESS ||
         rnp_input_from_memory(input.out(), bytesOf(sealed), sealed.size(), false) != RNP_SUCCESS ||
-        rnp_output_to_memory(output.out(), 0) != RNP_SUCCESS || rnp_op_verify_create(op.out(), ffi, input, output) != RNP_SUCCESS)
+        rnp_output_to_memory(output.out(), 0) != RNP_SUCCESS ||
+        rnp_op_verify_create(op.out(), ffi, input, output) != RNP_SUCCESS)
         return Error{"back-up-failed", "", "could not be opened; try again"};
     const rnp_result_t result = rnp_op_verify_execute(op);
     if (result == RNP_ERROR_BAD_PASSWORD || result == RNP_ERROR_DECRYPT_FAILED)
-        return Error{"passphrase-wrong", "", "does not open with this passphrase, or is damaged at its beginning; try again, or take another back-up"};
+        return Error{
+            "passphrase-wrong", "",
+            "does not open with this passphrase, or is damaged at its beginning; try again, or take another back-up"};
     if (result != RNP_SUCCESS || !isProtected(op) || !fillsWholly(sealed))
         return Error{"back-up-damaged", "", "is no back-up, or is cut short or changed; take another one"};
     return contentOf(output);

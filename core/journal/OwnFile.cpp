@@ -8,20 +8,25 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using namespace facts;
 using std::filesystem::path;
 
-namespace {
+namespace
+{
 
 Error fileError(const path& file, const char* doing, int number)
 {
     const char* code = number == ENOENT ? "file-missing" : number == ENOSPC ? "disk-full" : "file-failed";
-    return {code, file.string(), fmt::format("cannot be {} ({}); check the path, its owner and the space left", doing, std::strerror(number))};
+    return {
+        code, file.string(),
+        fmt::format("cannot be {} ({}); check the path, its owner and the space left", doing, std::strerror(number))};
 }
 
-class Descriptor {
+class Descriptor
+{
 public:
     Descriptor(const path& file, int flags) : m_fd(::open(file.c_str(), flags | O_CLOEXEC, S_IRUSR | S_IWUSR)) {}
     Descriptor(const Descriptor&) = delete;
@@ -49,7 +54,10 @@ bool writeAll(int fd, std::string_view content)
     return true;
 }
 
-path folderOf(const path& file) { return file.has_parent_path() ? file.parent_path() : path("."); }
+path folderOf(const path& file)
+{
+    return file.has_parent_path() ? file.parent_path() : path(".");
+}
 
 } // namespace
 
@@ -65,7 +73,8 @@ Result<Done> createOwn(const path& file)
 
 void closeToOthers(const path& file)
 {
-    struct stat s{};
+    struct stat s {
+    };
     if (::stat(file.c_str(), &s) == 0 && (s.st_mode & (S_IRWXG | S_IRWXO)) != 0)
         (void)::chmod(file.c_str(), s.st_mode & S_IRWXU);
 }
@@ -89,7 +98,8 @@ Result<Done> replaceFile(const path& file, std::string_view content)
     {
         std::filesystem::remove(part, ignored);
         const Descriptor fd(part, O_WRONLY | O_CREAT | O_EXCL);
-        if (!fd.ok() || ::fchmod(fd.get(), S_IRUSR | S_IWUSR) != 0 || !writeAll(fd.get(), content) || ::fsync(fd.get()) != 0) {
+        if (!fd.ok() || ::fchmod(fd.get(), S_IRUSR | S_IWUSR) != 0 || !writeAll(fd.get(), content) ||
+            ::fsync(fd.get()) != 0) {
             const Error e = fileError(file, "written", errno);
             std::filesystem::remove(part, ignored);
             return e;
@@ -109,7 +119,8 @@ Result<Done> wipe(const path& file)
         const Descriptor fd(file, O_WRONLY);
         if (!fd.ok() && errno == ENOENT)
             return Done{};
-        struct stat s{};
+        struct stat s {
+        };
         if (!fd.ok() || ::fstat(fd.get(), &s) != 0)
             return fileError(file, "removed", errno);
         const std::string zeros(65536, '\0');
@@ -141,7 +152,8 @@ Result<std::string> readFile(const path& file, std::size_t most)
             return fileError(file, "read", errno);
         out.append(buffer, static_cast<std::size_t>(n));
         if (out.size() > most)
-            return Error{"file-too-large", file.string(), fmt::format("is larger than {} MB; this cannot be the right file", most >> 20U)};
+            return Error{"file-too-large", file.string(),
+                         fmt::format("is larger than {} MB; this cannot be the right file", most >> 20U)};
     }
 }
 

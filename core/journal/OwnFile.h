@@ -7,7 +7,8 @@
 #include <string_view>
 
 // Files that only their owner may read, written whole or not at all.
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 /// Makes an empty file of mode 0600 if there is none, whatever the umask. Refused: no permission, no such folder.
 [[nodiscard]] facts::Result<facts::Done> createOwn(const std::filesystem::path& file);

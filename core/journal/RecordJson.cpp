@@ -7,16 +7,19 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using nlohmann::json;
 
-namespace {
+namespace
+{
 
 constexpr const char* kFormat = "firstdew-record";
 
 /// Lets the parser run over the text and tells the line it has come to.
-class LineCounting {
+class LineCounting
+{
 public:
     using iterator_category = std::input_iterator_tag;
     using value_type = char;
@@ -41,7 +44,8 @@ private:
 };
 
 /// Where the facts of a document and their fields stand, noted while it is parsed.
-class Places {
+class Places
+{
 public:
     struct Place {
         int line = 0;
@@ -99,12 +103,15 @@ private:
 std::optional<Error> badHead(const json& document)
 {
     if (!document.is_object() || !document.contains("format") || document["format"] != kFormat)
-        return Error{"format-unknown", "format", fmt::format("is not \"{}\"; choose a file that Firstdew exported", kFormat)};
+        return Error{"format-unknown", "format",
+                     fmt::format("is not \"{}\"; choose a file that Firstdew exported", kFormat)};
     const json version = document.value("version", json());
     if (!version.is_number_integer() || version < 1)
         return Error{"field-invalid", "version", "must be a whole number from 1"};
     if (version > kRecordJsonVersion)
-        return Error{"format-newer", "version", fmt::format("is {}, this Firstdew reads up to {}; update Firstdew", version.dump(), kRecordJsonVersion)};
+        return Error{
+            "format-newer", "version",
+            fmt::format("is {}, this Firstdew reads up to {}; update Firstdew", version.dump(), kRecordJsonVersion)};
     if (!document.contains("facts") || !document["facts"].is_array())
         return Error{"field-missing", "facts", "must be a list of facts"};
     for (const auto& item : document.items())
@@ -123,14 +130,16 @@ int lineOf(const Places::Place& place, const std::string& field)
 Result<json> parsed(const std::string& file, std::string_view text, Places& places, int& line)
 {
     try {
-        json document = json::parse(LineCounting(text.data(), &line), LineCounting(text.data() + text.size(), &line), std::ref(places));
+        json document = json::parse(LineCounting(text.data(), &line), LineCounting(text.data() + text.size(), &line),
+                                    std::ref(places));
         if (places.twice())
             return errorAt(file, places.twiceLine(), *places.twice());
         return document;
     } catch (const json::parse_error& e) {
         const auto before = text.substr(0, e.byte > 0 ? e.byte - 1 : 0);
         const auto at = static_cast<int>(std::count(before.begin(), before.end(), '\n')) + 1;
-        return errorAt(file, at, {"not-json", "", "is not JSON from here on; mend the line, or have the file made again"});
+        return errorAt(file, at,
+                       {"not-json", "", "is not JSON from here on; mend the line, or have the file made again"});
     } catch (const json::exception&) {
         return errorAt(file, line, {"not-json", "", "holds a number that no program can keep"});
     }
@@ -171,7 +180,8 @@ Result<std::vector<Incoming>> readRecordJson(const std::string& file, std::strin
     std::size_t object = 0;
     for (const json& item : document["facts"]) {
         if (!item.is_object())
-            return errorAt(file, out.empty() ? 1 : out.back().line, {"not-an-object", "facts", fmt::format("item {} must be an object", out.size() + 1)});
+            return errorAt(file, out.empty() ? 1 : out.back().line,
+                           {"not-an-object", "facts", fmt::format("item {} must be an object", out.size() + 1)});
         const Places::Place& place = places.facts()[object++];
         auto fact = factFromJson(item);
         if (!fact)

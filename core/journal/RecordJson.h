@@ -6,7 +6,8 @@
 #include <span>
 #include <string_view>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 inline constexpr int kRecordJsonVersion = 1;
 

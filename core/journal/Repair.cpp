@@ -9,14 +9,17 @@
 #include <fmt/format.h>
 #include <set>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using std::filesystem::path;
 
-namespace {
+namespace
+{
 
 /// A working copy of a file and its log, for reading without touching the evidence; gone afterwards.
-class Scratch {
+class Scratch
+{
 public:
     Scratch(const path& of, const path& beside) : m_path(beside.string() + ".repairing.copy")
     {
@@ -79,12 +82,15 @@ std::vector<Fact> salvage(const path& file)
 std::vector<path> usableCopies(const path& file)
 {
     auto copies = copiesOf(file);
-    std::erase_if(copies, [](const path& p) { return p.extension() != ".copy" || p.string().find(".damaged") != std::string::npos; });
+    std::erase_if(copies, [](const path& p) {
+        return p.extension() != ".copy" || p.string().find(".damaged") != std::string::npos;
+    });
     std::ranges::sort(copies, std::greater<>(), [](const path& p) {
         std::error_code ec;
         return std::filesystem::last_write_time(p, ec);
     });
-    const auto replaced = std::ranges::find_if(copies, [](const path& p) { return p.string().ends_with(".before-restore.copy"); });
+    const auto replaced =
+        std::ranges::find_if(copies, [](const path& p) { return p.string().ends_with(".before-restore.copy"); });
     copies.erase(replaced, copies.end());
     return copies;
 }

@@ -2,12 +2,13 @@
 
 #include "journal/Journal.h"
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 struct Repaired {
-    std::size_t facts = 0;        ///< in the store now
-    std::size_t fromCopy = 0;     ///< of them out of the last whole copy alone
-    std::filesystem::path aside;  ///< where the damaged file lies now; empty where nothing was wrong
+    std::size_t facts = 0;       ///< in the store now
+    std::size_t fromCopy = 0;    ///< of them out of the last whole copy alone
+    std::filesystem::path aside; ///< where the damaged file lies now; empty where nothing was wrong
 };
 
 /// Makes a damaged store usable again: what can still be read of it, each fact by its own check sum, together with the

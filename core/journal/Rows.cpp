@@ -6,11 +6,13 @@
 #include <nlohmann/json.hpp>
 #include <zlib.h>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using namespace facts;
 
-namespace {
+namespace
+{
 
 Row rowAt(SQLite::Statement& select)
 {
@@ -23,15 +25,22 @@ Row rowAt(SQLite::Statement& select)
 
 long long Row::seal() const
 {
-    const std::string all = fmt::format("{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}", id, person, kind, day, minute, recordedMs,
-                                        corrects, body);
-    return static_cast<long long>(::crc32(0, reinterpret_cast<const Bytef*>(all.data()), static_cast<uInt>(all.size())));
+    const std::string all = fmt::format("{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}", id, person, kind, day, minute,
+                                        recordedMs, corrects, body);
+    return static_cast<long long>(
+        ::crc32(0, reinterpret_cast<const Bytef*>(all.data()), static_cast<uInt>(all.size())));
 }
 
 Row rowOf(const Fact& fact)
 {
-    return {fact.id,         fact.person,   std::string(kindOf(fact.payload)), fact.happened.date.daysSince1970(),
-            fact.happened.at.minute, fact.recordedMs, fact.corrects, payloadToJson(fact.payload).dump()};
+    return {fact.id,
+            fact.person,
+            std::string(kindOf(fact.payload)),
+            fact.happened.date.daysSince1970(),
+            fact.happened.at.minute,
+            fact.recordedMs,
+            fact.corrects,
+            payloadToJson(fact.payload).dump()};
 }
 
 void bindRow(SQLite::Statement& insert, const Row& row)

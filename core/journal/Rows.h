@@ -6,7 +6,8 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 // Facts as rows of the table `fact`.
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 /// A fact in the columns of the table.
 struct Row {

@@ -6,7 +6,8 @@
 #include <filesystem>
 #include <span>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 /// Marks a SQLite file as ours (`PRAGMA application_id`): "fdew".
 inline constexpr int kApplicationId = 0x66646577;
@@ -20,7 +21,8 @@ struct Migration {
 /// Every step from an empty file to kSchemaVersion, in order.
 [[nodiscard]] std::span<const Migration> migrations();
 
-/// Whether `db` may be touched at all: ours, or empty. Refused: a SQLite file that is not ours, a version above `newest`.
+/// Whether `db` may be touched at all: ours, or empty. Refused: a SQLite file that is not ours, a version above
+/// `newest`.
 [[nodiscard]] facts::Result<facts::Done> recognise(SQLite::Database& db, const std::filesystem::path& file, int newest);
 
 /// Brings `db` up to the last of `steps`, each step all or nothing. Before the first step of a store that

@@ -5,7 +5,8 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
-namespace firstdew::journal {
+namespace firstdew::journal
+{
 
 using facts::Error;
 using std::filesystem::path;
@@ -17,7 +18,9 @@ Error missingStore(const path& file)
 
 Error foreignFile(const path& file)
 {
-    return {"store-foreign", file.string(), "is not a Firstdew store, or is damaged at its very beginning; nothing was changed in it, choose another file or restore a back-up"};
+    return {"store-foreign", file.string(),
+            "is not a Firstdew store, or is damaged at its very beginning; nothing was changed in it, choose another "
+            "file or restore a back-up"};
 }
 
 Error damagedStore(const path& file, const std::string& what)
@@ -28,7 +31,8 @@ Error damagedStore(const path& file, const std::string& what)
 
 Error unreadableStore(const path& file, const std::string& why)
 {
-    return {"store-unreadable", file.string(), fmt::format("cannot be opened ({}); check the path and who owns it", why)};
+    return {"store-unreadable", file.string(),
+            fmt::format("cannot be opened ({}); check the path and who owns it", why)};
 }
 
 Error readOnlyStore(const path& file)
@@ -52,10 +56,12 @@ Error storeError(const path& file, const SQLite::Exception& e)
     case SQLITE_CANTOPEN:
     case SQLITE_PERM:
     case SQLITE_AUTH: return unreadableStore(file, e.what());
-    case SQLITE_FULL: return {"disk-full", file.string(), "the disk is full; nothing was recorded, make room and try again"};
+    case SQLITE_FULL:
+        return {"disk-full", file.string(), "the disk is full; nothing was recorded, make room and try again"};
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return {"store-busy", file.string(), "is in use by another program; nothing was recorded, try again in a moment"};
+        return {"store-busy", file.string(),
+                "is in use by another program; nothing was recorded, try again in a moment"};
     default:
         return {"store-failed", file.string(),
                 fmt::format("could not be read or written ({}); nothing was recorded, try again", e.what())};

@@ -8,9 +8,11 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
-namespace {
+namespace
+{
 
 constexpr int kAroundMinutes = 10; // to prepare, and to raise and lower between: our own choice
 
@@ -20,7 +22,8 @@ int minutesOf(Site site)
     return plan.hold.s * plan.phases / 60 + kAroundMinutes;
 }
 
-class Planner {
+class Planner
+{
 public:
     Planner(const Record& record, const std::string& person, LocalDate today)
         : m_record(record), m_person(person), m_today(today), m_situation(situation::assess(record, today))
@@ -64,7 +67,10 @@ private:
         return *at;
     }
 
-    static std::string courseKey(LocalDate start, int number) { return fmt::format("course-{}-{}", start.iso(), number); }
+    static std::string courseKey(LocalDate start, int number)
+    {
+        return fmt::format("course-{}-{}", start.iso(), number);
+    }
 
     /// Sessions of a course that was given up; those of the course that stands are put right afterwards.
     void dropped(const Course& course)
@@ -114,7 +120,8 @@ private:
                             site.stage != situation::Stage::Paused && site.advice != situation::Advice::Blocked;
         const LocalDate date = wanted ? std::max(*site.nextSession, m_today) : m_today;
         const auto known = std::ranges::find(m_events, uid(site.treatedAs, "next"), &CalendarEvent::uid);
-        const bool other = known != m_events.end() && !known->cancelled; // hand + foot: the other site's is here already
+        const bool other =
+            known != m_events.end() && !known->cancelled; // hand + foot: the other site's is here already
         if (other && (!wanted || known->at.date <= date))
             return;
         CalendarEvent& e = event(site.treatedAs, "next", date);
@@ -133,7 +140,8 @@ std::string stampOf(long long ms)
 
 std::string floating(const LocalTime& at)
 {
-    return fmt::format("{:04}{:02}{:02}T{:02}{:02}00", at.date.year(), at.date.month(), at.date.day(), at.at.minute / 60, at.at.minute % 60);
+    return fmt::format("{:04}{:02}{:02}T{:02}{:02}00", at.date.year(), at.date.month(), at.date.day(),
+                       at.at.minute / 60, at.at.minute % 60);
 }
 
 } // namespace
@@ -179,7 +187,8 @@ std::string foldedLine(const std::string& line)
     return out + line.substr(at) + "\r\n";
 }
 
-std::string calendarFile(const std::vector<CalendarEvent>& events, const CalendarText& text, long sequence, long long stampMs)
+std::string calendarFile(const std::vector<CalendarEvent>& events, const CalendarText& text, long sequence,
+                         long long stampMs)
 {
     std::string out;
     const auto line = [&out](const std::string& content) { out += foldedLine(content); };

@@ -8,11 +8,13 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
 using nlohmann::ordered_json;
 
-namespace {
+namespace
+{
 
 constexpr const char* kFormat = "firstdew-care-sheet";
 constexpr Milliamps kLeastLimit{1};
@@ -45,7 +47,10 @@ ordered_json documentOf(const CareSheet& sheet)
     return out;
 }
 
-Error wrong(const char* field, std::string why) { return {"care-sheet-invalid", field, std::move(why)}; }
+Error wrong(const char* field, std::string why)
+{
+    return {"care-sheet-invalid", field, std::move(why)};
+}
 
 std::optional<Error> badLimit(const char* field, const std::optional<Milliamps>& limit, Waveform waveform, AgeGroup age)
 {
@@ -53,10 +58,13 @@ std::optional<Error> badLimit(const char* field, const std::optional<Milliamps>&
         return std::nullopt;
     const auto trade = protocol::limitFor({Site::Hands, waveform, age, {}, {}, {}}).limit;
     if (*limit > trade)
-        return wrong(field, fmt::format("{} mA raises the limit of {} mA for {} current ({}); a sheet may only lower it",
-                                        limit->mA, trade.mA, word(waveform), word(age)));
+        return wrong(field,
+                     fmt::format("{} mA raises the limit of {} mA for {} current ({}); a sheet may only lower it",
+                                 limit->mA, trade.mA, word(waveform), word(age)));
     if (*limit < kLeastLimit)
-        return wrong(field, fmt::format("{} mA leaves nothing to treat with; give at least {} mA, or leave the limit out", limit->mA, kLeastLimit.mA));
+        return wrong(field,
+                     fmt::format("{} mA leaves nothing to treat with; give at least {} mA, or leave the limit out",
+                                 limit->mA, kLeastLimit.mA));
     return std::nullopt;
 }
 
@@ -86,7 +94,8 @@ std::optional<Error> badPlan(const CareSheet& sheet)
 /// Characters (code points) of a text in UTF-8.
 std::size_t charactersIn(const std::string& text)
 {
-    return static_cast<std::size_t>(std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U; }));
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U; }));
 }
 
 std::optional<Error> badTexts(const CareSheet& sheet)
@@ -118,7 +127,9 @@ Result<nlohmann::json> bodyOf(nlohmann::json document)
     if (!version.is_number_integer() || version < 1)
         return Error{"care-sheet-invalid", "version", "must be a whole number from 1"};
     if (version > kCareSheetVersion)
-        return Error{"care-sheet-newer", "version", fmt::format("is {}, this Firstdew reads up to {}; update Firstdew", version.dump(), kCareSheetVersion)};
+        return Error{
+            "care-sheet-newer", "version",
+            fmt::format("is {}, this Firstdew reads up to {}; update Firstdew", version.dump(), kCareSheetVersion)};
     document.erase("format");
     document.erase("version");
     document.emplace("days", nlohmann::json::array());
@@ -128,21 +139,28 @@ Result<nlohmann::json> bodyOf(nlohmann::json document)
 
 } // namespace
 
-std::string careSheetJson(const CareSheet& sheet) { return documentOf(sheet).dump(2) + "\n"; }
+std::string careSheetJson(const CareSheet& sheet)
+{
+    return documentOf(sheet).dump(2) + "\n";
+}
 
-std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dump(-1, ' ', true); }
+std::string careSheetLine(const CareSheet& sheet)
+{
+    return documentOf(sheet).dump(-1, ' ', true);
+}
 
 Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
 {
-    for (const auto& bad : {badTexts(sheet), badSites(sheet), badPlan(sheet),
-                            badLimit("direct_limit_ma", sheet.directLimit, Waveform::Direct, age),
-                            badLimit("pulsed_limit_ma", sheet.pulsedLimit, Waveform::Pulsed, age),
-                            badAllowance("raise_s", sheet.raise), badAllowance("lower_s", sheet.lower),
-                            badAllowance("swapping_s", sheet.swapping)})
+    for (const auto& bad :
+         {badTexts(sheet), badSites(sheet), badPlan(sheet),
+          badLimit("direct_limit_ma", sheet.directLimit, Waveform::Direct, age),
+          badLimit("pulsed_limit_ma", sheet.pulsedLimit, Waveform::Pulsed, age), badAllowance("raise_s", sheet.raise),
+          badAllowance("lower_s", sheet.lower), badAllowance("swapping_s", sheet.swapping)})
         if (bad)
             return *bad;
     if (sheet.review && *sheet.review < sheet.given)
-        return wrong("review", fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso()));
+        return wrong("review",
+                     fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso()));
     return Done{};
 }
 

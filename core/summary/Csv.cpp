@@ -2,15 +2,18 @@
 
 #include "journal/Incoming.h"
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
 using facts::Error;
 using facts::Result;
 using journal::errorAt;
 
-namespace {
+namespace
+{
 
-class CsvReader {
+class CsvReader
+{
 public:
     CsvReader(const std::string& file, std::string_view text) : m_file(file), m_text(text)
     {
@@ -29,7 +32,8 @@ public:
                     return errorAt(m_file, m_line, *wrong);
             } while (take(","));
             if (!take("\r\n") && !take("\n") && !m_text.empty())
-                return errorAt(m_file, m_line, {"csv-invalid", "", "has text after a closing quote; separate fields by a comma"});
+                return errorAt(m_file, m_line,
+                               {"csv-invalid", "", "has text after a closing quote; separate fields by a comma"});
             if (row.cells.size() > 1 || !row.cells.front().empty())
                 rows.push_back(std::move(row));
         }
@@ -57,7 +61,8 @@ private:
         cell = m_text.substr(0, end);
         m_text.remove_prefix(cell.size());
         if (m_text.starts_with('"'))
-            return Error{"csv-invalid", "", "has a quote inside a bare field; put the field in quotes and double the quote"};
+            return Error{"csv-invalid", "",
+                         "has a quote inside a bare field; put the field in quotes and double the quote"};
         if (m_text.starts_with('\r') && !m_text.starts_with("\r\n"))
             return Error{"csv-invalid", "", "has a carriage return alone; end lines with CRLF or LF"};
         return std::nullopt;

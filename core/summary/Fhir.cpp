@@ -6,13 +6,18 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
 using nlohmann::ordered_json;
 
-namespace {
+namespace
+{
 
-std::string url(std::string_view tail) { return std::string(kFhirBase) + std::string(tail); }
+std::string url(std::string_view tail)
+{
+    return std::string(kFhirBase) + std::string(tail);
+}
 
 /// Our ids in the alphabet of FHIR's (letters, digits, '-' and '.').
 std::string fhirId(std::string id)
@@ -25,7 +30,8 @@ std::string fhirId(std::string id)
 /// FHIR's strings hold no control characters but tab and line breaks.
 std::string plainText(std::string text)
 {
-    std::erase_if(text, [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r'; });
+    std::erase_if(text,
+                  [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r'; });
     return text;
 }
 
@@ -37,7 +43,8 @@ void addNote(ordered_json& body, const std::string& note)
 
 ordered_json coded(std::string_view system, std::string_view code, std::string_view text)
 {
-    return {{"coding", {{{"system", url("CodeSystem/") + std::string(system)}, {"code", code}, {"display", text}}}}, {"text", text}};
+    return {{"coding", {{{"system", url("CodeSystem/") + std::string(system)}, {"code", code}, {"display", text}}}},
+            {"text", text}};
 }
 
 template <Worded E>
@@ -61,7 +68,8 @@ ordered_json localTime(MinuteOfDay at)
     return {{"url", url("StructureDefinition/local-time")}, {"valueTime", at.text() + ":00"}};
 }
 
-class BundleWriter {
+class BundleWriter
+{
 public:
     BundleWriter(std::span<const Fact> facts, const FhirOptions& options) : m_options(options)
     {
@@ -77,7 +85,8 @@ public:
 
     std::string text() &&
     {
-        ordered_json bundle{{"resourceType", "Bundle"}, {"type", "collection"}, {"timestamp", utcText(m_options.stampMs)}};
+        ordered_json bundle{
+            {"resourceType", "Bundle"}, {"type", "collection"}, {"timestamp", utcText(m_options.stampMs)}};
         if (!m_entries.empty())
             bundle["entry"] = std::move(m_entries);
         return bundle.dump(2) + "\n";
@@ -88,7 +97,7 @@ private:
     std::string m_subject;
     ordered_json m_entries = ordered_json::array();
 
-    void add(const std::string& type, const std::string& id, ordered_json body)
+    void add(const std::string& type, const std::string& id, const ordered_json& body)
     {
         ordered_json resource{{"resourceType", type}, {"id", id}};
         resource.update(body);
@@ -104,27 +113,39 @@ private:
             if (person->payload.birth)
                 body["birthDate"] = person->payload.birth->iso();
         }
-        add("Patient", m_subject, std::move(body));
+        add("Patient", m_subject, body);
     }
 
     template <class P>
     void each(const Record& record)
     {
         for (const auto& entry : record.all<P>()) {
-            ordered_json body{{"extension", {localTime(entry.happened.at)}}, {"status", entry.corrected ? "corrected" : "final"}};
-            body["category"] = {{{"coding", {{{"system", "http://terminology.hl7.org/CodeSystem/observation-category"}, {"code", "survey"}}}}}};
+            ordered_json body{{"extension", {localTime(entry.happened.at)}},
+                              {"status", entry.corrected ? "corrected" : "final"}};
+            body["category"] = {
+                {{"coding",
+                  {{{"system", "http://terminology.hl7.org/CodeSystem/observation-category"}, {"code", "survey"}}}}}};
             body["code"] = codeOf(entry.payload);
             body["subject"] = {{"reference", "Patient/" + m_subject}};
             body["effectiveDateTime"] = entry.happened.date.iso();
             fill(body, entry.payload);
             body["bodySite"] = wordConcept("site", entry.payload.site);
-            add("Observation", fhirId(entry.id), std::move(body));
+            add("Observation", fhirId(entry.id), body);
         }
     }
 
-    static ordered_json codeOf(const CheckIn&) { return coded("observation", "dampness", "Dampness of the skin, by the person's own word"); }
-    static ordered_json codeOf(const Hdss&) { return coded("observation", "hdss", "Hyperhidrosis Disease Severity Scale, 1 to 4"); }
-    static ordered_json codeOf(const Weighing&) { return coded("observation", "sweat-rate", "Sweat rate by weighing paper"); }
+    static ordered_json codeOf(const CheckIn&)
+    {
+        return coded("observation", "dampness", "Dampness of the skin, by the person's own word");
+    }
+    static ordered_json codeOf(const Hdss&)
+    {
+        return coded("observation", "hdss", "Hyperhidrosis Disease Severity Scale, 1 to 4");
+    }
+    static ordered_json codeOf(const Weighing&)
+    {
+        return coded("observation", "sweat-rate", "Sweat rate by weighing paper");
+    }
     static ordered_json codeOf(const SideEffect&) { return coded("observation", "skin", "Skin after treatment"); }
 
     static void fill(ordered_json& body, const CheckIn& line)
@@ -139,7 +160,8 @@ private:
     {
         body["valueQuantity"] = quantity((w.after.mg - w.before.mg) / w.minutes, "mg/min", "mg/min");
         const auto part = [&](std::string_view code, std::string_view text, ordered_json value) {
-            body["component"].push_back({{"code", coded("observation", code, text)}, {"valueQuantity", std::move(value)}});
+            body["component"].push_back(
+                {{"code", coded("observation", code, text)}, {"valueQuantity", std::move(value)}});
         };
         part("paper-before", "Paper before", quantity(w.before.mg, "mg", "mg"));
         part("paper-after", "Paper after", quantity(w.after.mg, "mg", "mg"));
@@ -152,7 +174,9 @@ private:
                 body["component"].push_back({{"code", wordConcept("skin", finding)}, {"valueBoolean", true}});
         addNote(body, effect.note);
         if (effect.skin.empty() && !body.contains("note"))
-            body["dataAbsentReason"] = {{"coding", {{{"system", "http://terminology.hl7.org/CodeSystem/data-absent-reason"}, {"code", "unknown"}}}}};
+            body["dataAbsentReason"] = {
+                {"coding",
+                 {{{"system", "http://terminology.hl7.org/CodeSystem/data-absent-reason"}, {"code", "unknown"}}}}};
     }
 
     /// From the first to the last event of the running session it came from; its day where it was logged afterwards.
@@ -197,7 +221,7 @@ private:
             if (s.skin.contains(finding) && finding != SkinFinding::Fine)
                 body["complication"].push_back(wordConcept("skin", finding));
         addNote(body, s.note);
-        add("Procedure", fhirId(entry.id), std::move(body));
+        add("Procedure", fhirId(entry.id), body);
     }
 };
 

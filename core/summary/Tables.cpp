@@ -5,7 +5,8 @@
 
 #include <algorithm>
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
 using journal::bare;
 using journal::errorAt;
@@ -16,7 +17,8 @@ using journal::possible;
 using journal::Quantity;
 using journal::Textual;
 
-namespace {
+namespace
+{
 
 template <class T>
 std::string cellOf(const T& value)
@@ -56,7 +58,9 @@ std::string holds(const T& value, const Range* range)
     else if constexpr (std::same_as<T, std::vector<int>>)
         return "whole numbers joined by ';'";
     else if constexpr (isSet<T>)
-        return [&]<class E>(const SetOf<E>&) { return "none or more of " + journal::wordsOf<E>() + ", joined by ';'"; }(value);
+        return [&]<class E>(const SetOf<E>&) {
+            return "none or more of " + journal::wordsOf<E>() + ", joined by ';'";
+        }(value);
     else
         return expected<T>(range ? *range : possible<T>());
 }
@@ -116,7 +120,8 @@ std::optional<std::string> readCell(std::string_view cell, SetOf<E>& into, const
 
 std::optional<std::string> readCell(std::string_view cell, std::vector<int>& into, const Range* range)
 {
-    const bool good = forItems(cell, [&](std::string_view item) { return !readCell(item, into.emplace_back(), range); });
+    const bool good =
+        forItems(cell, [&](std::string_view item) { return !readCell(item, into.emplace_back(), range); });
     return good ? std::optional<std::string>() : holds(into, range);
 }
 
@@ -188,7 +193,8 @@ private:
     {
         const auto at = std::find(header.begin(), header.end(), name);
         if (at == header.end()) {
-            const bool optional = isOptional<T> || std::find(std::begin(kMayBeLeftOut), std::end(kMayBeLeftOut), name) != std::end(kMayBeLeftOut);
+            const bool optional = isOptional<T> || std::find(std::begin(kMayBeLeftOut), std::end(kMayBeLeftOut),
+                                                             name) != std::end(kMayBeLeftOut);
             if (!optional && !error)
                 error = Error{"column-missing", std::string(name), "there is no such column; add it"};
             return;
@@ -245,10 +251,12 @@ std::optional<Error> badHeader(const std::vector<std::string>& header)
     return std::nullopt;
 }
 
-Result<Fact> readRow(const std::vector<std::string>& header, const CsvRow& cells, const std::string& person, long long recordedMs)
+Result<Fact> readRow(const std::vector<std::string>& header, const CsvRow& cells, const std::string& person,
+                     long long recordedMs)
 {
     if (cells.cells.size() != header.size())
-        return Error{"csv-invalid", "", fmt::format("has {} fields where the header has {}", cells.cells.size(), header.size())};
+        return Error{"csv-invalid", "",
+                     fmt::format("has {} fields where the header has {}", cells.cells.size(), header.size())};
     RowReader row{header, cells.cells};
     Head head;
     Head::fields(head, row);
@@ -257,7 +265,8 @@ Result<Fact> readRow(const std::vector<std::string>& header, const CsvRow& cells
     auto payload = readPayloadOf(head.kind, row);
     if (!payload)
         return payload.error();
-    return Fact{head.id, head.person.empty() ? person : head.person, head.happened, head.recordedMs.value_or(recordedMs),
+    return Fact{head.id,       head.person.empty() ? person : head.person,
+                head.happened, head.recordedMs.value_or(recordedMs),
                 head.corrects, std::move(payload.value())};
 }
 
@@ -273,7 +282,8 @@ std::map<std::string, std::string> tablesOf(std::span<const Fact> facts)
                 if (table.empty())
                     appendCsvRow(table, columnsOf<P>());
                 std::vector<std::string> cells;
-                const Head head{std::string(P::kind), fact.id, fact.person, fact.happened, fact.recordedMs, fact.corrects};
+                const Head head{std::string(P::kind), fact.id,         fact.person,
+                                fact.happened,        fact.recordedMs, fact.corrects};
                 Head::fields(head, Cells{cells});
                 P::fields(payload, Cells{cells});
                 appendCsvRow(table, cells);
@@ -283,11 +293,14 @@ std::map<std::string, std::string> tablesOf(std::span<const Fact> facts)
     std::string& columns = out["columns.csv"];
     appendCsvRow(columns, {"table", "column", "holds"});
     Head::fields(blank<Head>, Describe{columns, "every"});
-    [&]<class... P>(std::variant<P...>*) { (P::fields(blank<P>, Describe{columns, P::kind}), ...); }(static_cast<Payload*>(nullptr));
+    [&]<class... P>(std::variant<P...>*) {
+        (P::fields(blank<P>, Describe{columns, P::kind}), ...);
+    }(static_cast<Payload*>(nullptr));
     return out;
 }
 
-Result<std::vector<Incoming>> readTable(const std::string& file, std::string_view text, const std::string& person, long long recordedMs)
+Result<std::vector<Incoming>> readTable(const std::string& file, std::string_view text, const std::string& person,
+                                        long long recordedMs)
 {
     auto rows = readCsv(file, text);
     if (!rows)

@@ -6,7 +6,8 @@
 #include <span>
 #include <string_view>
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
 using namespace facts;
 using journal::Incoming;

@@ -4,7 +4,8 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::summary {
+namespace firstdew::summary
+{
 
 /// An instant (ms since 1970 UTC) as `2026-03-05T12:00:00Z` (ISO 8601).
 [[nodiscard]] inline std::string utcText(long long ms)
@@ -12,7 +13,8 @@ namespace firstdew::summary {
     constexpr long long day = 86'400'000;
     const long long days = ms >= 0 ? ms / day : -((-ms + day - 1) / day);
     const long long s = (ms - days * day) / 1000;
-    return fmt::format("{}T{:02}:{:02}:{:02}Z", facts::LocalDate(static_cast<int>(days)).iso(), s / 3600, s / 60 % 60, s % 60);
+    return fmt::format("{}T{:02}:{:02}:{:02}Z", facts::LocalDate(static_cast<int>(days)).iso(), s / 3600, s / 60 % 60,
+                       s % 60);
 }
 
 } // namespace firstdew::summary

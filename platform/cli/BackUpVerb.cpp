@@ -7,17 +7,21 @@
 #include <memory>
 #include <unistd.h>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 struct Options {
     std::string store, file, passphraseFile;
     bool force = false;
 };
 
-/// The OpenPGP library writes its own lines to standard error, past every switch it offers; a script expects one of ours.
-class QuietLibrary {
+/// The OpenPGP library writes its own lines to standard error, past every switch it offers; a script expects one of
+/// ours.
+class QuietLibrary
+{
 public:
     QuietLibrary() : m_errors(::dup(STDERR_FILENO))
     {
@@ -54,8 +58,9 @@ Answer backUp(const Options& o)
     const auto store = orRefuse(journal::Journal::openExisting(o.store));
     const auto facts = orRefuse(store.readAll()).size();
     writeWhole(o.file, orRefuse(journal::backUp(store, passphrase)), o.force);
-    return {fmt::format("{} facts kept in {}; `gpg -d` opens it too. Without the passphrase nobody can\n", facts, o.file),
-            {{"ok", true}, {"facts", facts}, {"out", o.file}}};
+    return {
+        fmt::format("{} facts kept in {}; `gpg -d` opens it too. Without the passphrase nobody can\n", facts, o.file),
+        {{"ok", true}, {"facts", facts}, {"out", o.file}}};
 }
 
 Answer restore(const Options& o)
@@ -78,13 +83,14 @@ const Verb backUpVerb("backup", "write the whole record to one encrypted file", 
     return [o] { return backUp(*o); };
 });
 
-const Verb restoreVerb("restore", "put the record of a back-up in place of the present one, which is kept beside it", [](CLI::App& sub) {
-    auto o = std::make_shared<Options>();
-    sub.add_option("--store", o->store, "the person's store")->required();
-    sub.add_option("--in", o->file, "the back-up")->required();
-    sub.add_option("--passphrase-file", o->passphraseFile, "a file whose first line is the passphrase")->required();
-    return [o] { return restore(*o); };
-});
+const Verb restoreVerb(
+    "restore", "put the record of a back-up in place of the present one, which is kept beside it", [](CLI::App& sub) {
+        auto o = std::make_shared<Options>();
+        sub.add_option("--store", o->store, "the person's store")->required();
+        sub.add_option("--in", o->file, "the back-up")->required();
+        sub.add_option("--passphrase-file", o->passphraseFile, "a file whose first line is the passphrase")->required();
+        return [o] { return restore(*o); };
+    });
 
 } // namespace
 

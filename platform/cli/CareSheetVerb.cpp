@@ -9,9 +9,11 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 
@@ -56,9 +58,15 @@ CareSheet sheetOf(const Options& o)
     return s;
 }
 
-AgeGroup ageOf(const Options& o) { return wordOption<AgeGroup>("--age", o.age); }
+AgeGroup ageOf(const Options& o)
+{
+    return wordOption<AgeGroup>("--age", o.age);
+}
 
-nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(summary::careSheetLine(sheet)); }
+nlohmann::json jsonOf(const CareSheet& sheet)
+{
+    return nlohmann::json::parse(summary::careSheetLine(sheet));
+}
 
 Answer make(const Options& o)
 {
@@ -109,7 +117,8 @@ Answer show(const Options& o)
     if (!o.store.empty()) {
         answer.text += changes.empty() ? "changes nothing\n" : "changes:\n";
         for (const auto& [field, before, after] : changes) {
-            answer.text += fmt::format("  {}: {} -> {}\n", field, before.empty() ? "(not set)" : before, after.empty() ? "(not set)" : after);
+            answer.text += fmt::format("  {}: {} -> {}\n", field, before.empty() ? "(not set)" : before,
+                                       after.empty() ? "(not set)" : after);
             answer.json["changes"].push_back({{"field", field}, {"before", before}, {"after", after}});
         }
     }
@@ -164,7 +173,10 @@ const Verb verb("caresheet", "what a prescriber sets: make, check, show or accep
     showing->add_option("--qr", o->qr, "also draw it as a QR code into this SVG file");
     showing->add_flag("--force", o->force, "replace what is there");
     return [o, &sub, checking, showing, accepting] {
-        return sub.got_subcommand(checking) ? check(*o) : sub.got_subcommand(showing) ? show(*o) : sub.got_subcommand(accepting) ? accept(*o) : make(*o);
+        return sub.got_subcommand(checking)    ? check(*o)
+               : sub.got_subcommand(showing)   ? show(*o)
+               : sub.got_subcommand(accepting) ? accept(*o)
+                                               : make(*o);
     };
 });
 

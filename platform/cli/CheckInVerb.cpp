@@ -3,9 +3,11 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 

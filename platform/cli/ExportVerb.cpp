@@ -11,9 +11,11 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 
@@ -54,15 +56,18 @@ Made makeCalendar(const Options& o, const std::vector<Fact>& facts)
     const summary::CalendarText text{"Firstdew",
                                      {"Bath: hands", "Bath: feet", "Bath: hand and foot", "Pad session: armpits"},
                                      "Your session is in half an hour"};
-    const LocalDate today = o.today.empty() ? LocalDate(static_cast<int>(nowMs() / 86'400'000)) : dateOption("--today", o.today);
+    const LocalDate today =
+        o.today.empty() ? LocalDate(static_cast<int>(nowMs() / 86'400'000)) : dateOption("--today", o.today);
     const std::string person = personOf(facts, "");
     const auto events = summary::calendarEvents(recordOf(facts, person), person, today);
     const auto sequence = summary::calendarSequence(facts.size(), today);
-    return {{{"", summary::calendarFile(events, text, sequence, nowMs())}}, {{"facts", facts.size()}, {"events", events.size()}}};
+    return {{{"", summary::calendarFile(events, text, sequence, nowMs())}},
+            {{"facts", facts.size()}, {"events", events.size()}}};
 }
 
 using Maker = Made (*)(const Options&, const std::vector<Fact>&);
-const std::map<std::string, Maker> kMakers{{"csv", makeCsv}, {"fhir", makeFhir}, {"ics", makeCalendar}, {"json", makeJson}};
+const std::map<std::string, Maker> kMakers{
+    {"csv", makeCsv}, {"fhir", makeFhir}, {"ics", makeCalendar}, {"json", makeJson}};
 
 std::vector<Fact> chosen(const std::vector<Fact>& all, const std::string& person)
 {
@@ -115,7 +120,10 @@ Answer exportRecord(const Options& o)
 const Verb verb("export", "write the record for other programs", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
     sub.add_option("--store", o->store, "the person's store")->required();
-    sub.add_option("--format", o->format, "csv (a folder of tables), json (everything, to be read back), fhir (R4 bundle), ics (planned sessions)")->required();
+    sub.add_option(
+           "--format", o->format,
+           "csv (a folder of tables), json (everything, to be read back), fhir (R4 bundle), ics (planned sessions)")
+        ->required();
     sub.add_option("--out", o->out, "the file or folder to make")->required();
     sub.add_option("--person", o->person, "one person only");
     sub.add_option("--today", o->today, "ics: the day from which is planned (today)");

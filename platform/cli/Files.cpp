@@ -4,7 +4,8 @@
 
 #include <filesystem>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
 std::string readWhole(const std::string& file)
 {
@@ -22,7 +23,7 @@ void writeWhole(const std::string& file, const std::string& content, bool replac
 std::string passphraseFrom(const std::string& file)
 {
     const std::string content = orRefuse(journal::readFile(file, 4096));
-    const std::string line = content.substr(0, content.find_first_of("\r\n"));
+    std::string line = content.substr(0, content.find_first_of("\r\n"));
     if (line.empty())
         throw Refused{"--passphrase-file: the first line of " + file + " is empty; write the passphrase there"};
     return line;

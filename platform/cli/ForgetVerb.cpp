@@ -5,9 +5,11 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 
@@ -26,9 +28,13 @@ Answer forget(const Options& o)
     const auto doomed = o.everything ? static_cast<std::ptrdiff_t>(facts.size())
                                      : std::ranges::count(facts, personOf(facts, o.person), &Fact::person);
     if (!o.yes)
-        throw Refused{fmt::format("--yes: {} facts and all copies kept beside the store would be gone for good; export or back up first, then say --yes", doomed)};
+        throw Refused{fmt::format("--yes: {} facts and all copies kept beside the store would be gone for good; export "
+                                  "or back up first, then say --yes",
+                                  doomed)};
     if (o.everything) {
-        { const auto closed = std::move(store); }
+        {
+            const auto closed = std::move(store);
+        }
         (void)orRefuse(journal::Journal::destroy(o.store));
     } else {
         (void)orRefuse(store.forget(o.person));

@@ -10,9 +10,11 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 using journal::Incoming;
@@ -32,7 +34,8 @@ bool isJson(const std::string& text)
 std::vector<Incoming> readOne(const std::string& file, const std::string& person)
 {
     const std::string text = readWhole(file);
-    return orRefuse(isJson(text) ? journal::readRecordJson(file, text) : summary::readTable(file, text, person, nowMs()));
+    return orRefuse(isJson(text) ? journal::readRecordJson(file, text)
+                                 : summary::readTable(file, text, person, nowMs()));
 }
 
 /// All tables of a folder as `export` makes it, in the order in which the facts were recorded.
@@ -67,7 +70,8 @@ Answer importFile(const Options& o)
     const auto incoming = fs::is_directory(o.file) ? readFolder(o.file, person) : readOne(o.file, person);
     const auto plan = orRefuse(journal::planImport(recorded, incoming));
     Answer answer;
-    answer.json = {{"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};
+    answer.json = {
+        {"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};
     answer.text = fmt::format("{} read, {} new, {} known already\n", incoming.size(), plan.fresh.size(), plan.known);
     if (o.dryRun) {
         answer.text += "nothing was changed: this was a dry run\n";
@@ -80,14 +84,15 @@ Answer importFile(const Options& o)
     return answer;
 }
 
-const Verb verb("import", "add facts from a file or folder that export made, or from a table of your own", [](CLI::App& sub) {
-    auto o = std::make_shared<Options>();
-    sub.add_option("FILE", o->file, "JSON, a CSV table, or a folder of tables")->required();
-    sub.add_option("--store", o->store, "the person's store")->required();
-    sub.add_option("--person", o->person, "whose rows, where they name nobody");
-    sub.add_flag("--dry-run", o->dryRun, "say what would be added, and change nothing");
-    return [o] { return importFile(*o); };
-});
+const Verb verb("import", "add facts from a file or folder that export made, or from a table of your own",
+                [](CLI::App& sub) {
+                    auto o = std::make_shared<Options>();
+                    sub.add_option("FILE", o->file, "JSON, a CSV table, or a folder of tables")->required();
+                    sub.add_option("--store", o->store, "the person's store")->required();
+                    sub.add_option("--person", o->person, "whose rows, where they name nobody");
+                    sub.add_flag("--dry-run", o->dryRun, "say what would be added, and change nothing");
+                    return [o] { return importFile(*o); };
+                });
 
 } // namespace
 

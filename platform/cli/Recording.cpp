@@ -6,11 +6,13 @@
 #include <filesystem>
 #include <fmt/format.h>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
 using namespace facts;
 
-namespace {
+namespace
+{
 
 constexpr int kDaysBack = 50 * 366;
 constexpr long long kDayMs = 86'400'000;
@@ -25,7 +27,8 @@ LocalTime happenedOption(const std::string& date, const std::string& at, MinuteO
         throw Usage{"--at: '" + at + "' is no time of day; write HH:MM"};
     const LocalDate today(static_cast<int>(nowMs() / kDayMs));
     if (day > today + 1)
-        throw Refused{fmt::format("--date: {} has not come yet (today is {}); log a thing on the day it happens", day.iso(), today.iso())};
+        throw Refused{fmt::format("--date: {} has not come yet (today is {}); log a thing on the day it happens",
+                                  day.iso(), today.iso())};
     if (day < today - kDaysBack)
         throw Refused{fmt::format("--date: {} is more than 50 years back; check the year", day.iso())};
     return {day, *minute};
@@ -34,7 +37,8 @@ LocalTime happenedOption(const std::string& date, const std::string& at, MinuteO
 Milliamps currentOption(const std::string& option, double value)
 {
     if (!std::isfinite(value) || value < 0 || value > 100)
-        throw Refused{fmt::format("{}: {} mA is no possible reading; give what the meter showed, 0 to 100", option, value)};
+        throw Refused{
+            fmt::format("{}: {} mA is no possible reading; give what the meter showed, 0 to 100", option, value)};
     return {value};
 }
 

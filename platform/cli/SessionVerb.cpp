@@ -6,9 +6,11 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 
@@ -30,7 +32,9 @@ Session sessionOf(const Options& o)
     if (o.comfortable)
         s.comfortable = currentOption("--comfortable", *o.comfortable);
     if (s.peak && s.comfortable && *s.comfortable > *s.peak)
-        throw Refused{fmt::format("--comfortable: {} mA is above the peak of {} mA; the peak is the highest reading of all", s.comfortable->mA, s.peak->mA)};
+        throw Refused{
+            fmt::format("--comfortable: {} mA is above the peak of {} mA; the peak is the highest reading of all",
+                        s.comfortable->mA, s.peak->mA)};
     if (o.completed != "yes" && o.completed != "no")
         throw Usage{"--completed: '" + o.completed + "' is neither yes nor no"};
     s.completed = o.completed == "yes";
@@ -48,8 +52,9 @@ void refuseTwice(const Record& record, const Session& s, LocalDate day)
     const auto overlap = [&](Site other) { return (treats(other).bits() & treats(s.site).bits()) != 0; };
     for (const auto& entry : record.all<Session>())
         if (entry.happened.date == day && overlap(entry.payload.site))
-            throw Refused{fmt::format("--date: a session at {} on {} is logged already ({}); if there really was a second one, say --again",
-                                      word(entry.payload.site), day.iso(), entry.id)};
+            throw Refused{fmt::format(
+                "--date: a session at {} on {} is logged already ({}); if there really was a second one, say --again",
+                word(entry.payload.site), day.iso(), entry.id)};
 }
 
 /// What the trade says of a session that did happen: kept all the same, but not in silence.
@@ -57,14 +62,17 @@ std::vector<std::string> cautions(const Record& record, const Session& s, LocalD
 {
     const auto* person = record.latest<Person>();
     const auto* sheet = record.latest<CareSheet>();
-    protocol::LimitQuery query{s.site, s.waveform, protocol::ageGroupOn(person ? person->payload.birth : std::nullopt, day), {}, {}, {}};
+    protocol::LimitQuery query{
+        s.site, s.waveform, protocol::ageGroupOn(person ? person->payload.birth : std::nullopt, day), {}, {}, {}};
     if (sheet)
         query.sheet = sheet->payload;
     const auto limit = protocol::limitFor(query);
     if (!limit.allowed)
         return {"this waveform is not for that site: use pulsed current at the armpits, or do not treat them"};
     if (s.peak && *s.peak > limit.limit)
-        return {fmt::format("{} mA was above the limit of {} mA here: stay below it next time, and look at the skin tomorrow", s.peak->mA, limit.limit.mA)};
+        return {fmt::format(
+            "{} mA was above the limit of {} mA here: stay below it next time, and look at the skin tomorrow",
+            s.peak->mA, limit.limit.mA)};
     return {};
 }
 

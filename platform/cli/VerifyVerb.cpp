@@ -7,9 +7,11 @@
 #include <memory>
 #include <set>
 
-namespace firstdew::cli {
+namespace firstdew::cli
+{
 
-namespace {
+namespace
+{
 
 using namespace facts;
 
@@ -56,9 +58,11 @@ Answer mend(const std::string& store)
     if (repaired.aside.empty())
         return answer;
     answer.json["repaired"] = {{"from_copy", repaired.fromCopy}, {"aside", repaired.aside.string()}};
-    answer.text = fmt::format("{} facts saved, {} of them out of a copy; the damaged file is kept as {}. A back-up may hold more\n", repaired.facts,
-                              repaired.fromCopy, repaired.aside.string()) +
-                  answer.text;
+    answer.text =
+        fmt::format(
+            "{} facts saved, {} of them out of a copy; the damaged file is kept as {}. A back-up may hold more\n",
+            repaired.facts, repaired.fromCopy, repaired.aside.string()) +
+        answer.text;
     return answer;
 }
 

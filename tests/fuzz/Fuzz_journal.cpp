@@ -7,7 +7,8 @@
 
 using namespace firstdew;
 
-namespace {
+namespace
+{
 
 /// A folder in memory for this process alone.
 std::filesystem::path folder()
@@ -33,7 +34,8 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, size_t size)
 {
     clear();
     const auto file = folder() / "store.db";
-    std::ofstream(file, std::ios::binary).write(reinterpret_cast<const char*>(data), static_cast<std::streamsize>(size));
+    std::ofstream(file, std::ios::binary)
+        .write(reinterpret_cast<const char*>(data), static_cast<std::streamsize>(size));
     {
         const auto journal = journal::Journal::openExisting(file);
         if (journal) {

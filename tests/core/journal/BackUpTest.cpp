@@ -12,7 +12,8 @@ using namespace firstdew;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace {
+namespace
+{
 
 constexpr unsigned kFew = 1024; // rounds: the tests guess nothing
 const std::string kWord = "correct horse, Ünïcode";
@@ -35,7 +36,10 @@ std::string everything(const Scratch& scratch)
 }
 
 /// An exit status of a shell command.
-int shell(const std::string& command) { return std::system(command.c_str()); }
+int shell(const std::string& command)
+{
+    return std::system(command.c_str());
+}
 
 } // namespace
 
@@ -81,12 +85,14 @@ TEST_CASE("gpg opens what we seal, and we open what gpg seals")
 {
     const Scratch scratch;
     const std::string home = "GNUPGHOME=" + scratch.path().string() + " ";
-    const std::string gpg = home + "gpg --batch --quiet --pinentry-mode loopback --passphrase-file " + (scratch / "word").string() + " ";
+    const std::string gpg =
+        home + "gpg --batch --quiet --pinentry-mode loopback --passphrase-file " + (scratch / "word").string() + " ";
     testing::writeTo(scratch / "word", kWord);
     const auto plain = recordJson(testing::RandomFacts(5).many(200));
 
     testing::writeTo(scratch / "ours.pgp", *seal(plain, kWord));
-    REQUIRE(shell(gpg + "-o " + (scratch / "ours.json").string() + " -d " + (scratch / "ours.pgp").string() + " 2>/dev/null") == 0);
+    REQUIRE(shell(gpg + "-o " + (scratch / "ours.json").string() + " -d " + (scratch / "ours.pgp").string() +
+                  " 2>/dev/null") == 0);
     CHECK(testing::contentOf(scratch / "ours.json") == plain);
 
     testing::writeTo(scratch / "theirs.json", plain);
@@ -97,7 +103,8 @@ TEST_CASE("gpg opens what we seal, and we open what gpg seals")
 
     // Without integrity protection anybody could have changed it.
     std::filesystem::remove(scratch / "theirs.json.gpg");
-    REQUIRE(shell(gpg + "--cipher-algo 3DES --rfc2440 --disable-mdc --symmetric " + (scratch / "theirs.json").string() + " 2>/dev/null") == 0);
+    REQUIRE(shell(gpg + "--cipher-algo 3DES --rfc2440 --disable-mdc --symmetric " + (scratch / "theirs.json").string() +
+                  " 2>/dev/null") == 0);
     (void)shell(home + "gpgconf --kill all");
     const auto bare = testing::contentOf(scratch / "theirs.json.gpg");
     REQUIRE(bare.at(15) == '\xc9'); // after the passphrase's packet: encrypted data of the old kind, tag 9
@@ -176,8 +183,12 @@ TEST_CASE("a forgotten person is in no byte of any file, and the others are all 
     REQUIRE(journal.ok());
     std::vector<Fact> others;
     for (int i = 0; i < 300; ++i) {
-        others.push_back({fmt::format("o{}", i), "p2", {LocalDate(20000 + i), {0}}, 1, "", Question{"ordinary question"}});
-        REQUIRE(journal.value().appendAll({{"", "p1", {LocalDate(20000 + i), {0}}, 1, "", Question{"Marigold Vespertine"}}, others.back()}).ok());
+        others.push_back(
+            {fmt::format("o{}", i), "p2", {LocalDate(20000 + i), {0}}, 1, "", Question{"ordinary question"}});
+        REQUIRE(journal.value()
+                    .appendAll({{"", "p1", {LocalDate(20000 + i), {0}}, 1, "", Question{"Marigold Vespertine"}},
+                                others.back()})
+                    .ok());
     }
     REQUIRE(journal.value().keepCopy("before-import").ok());
     REQUIRE(everything(scratch).find("Marigold") != std::string::npos);

@@ -34,7 +34,8 @@ TEST_CASE("a fact is written with the names of its fields, and what is not there
     session.peak = Milliamps{12.5};
     session.skin = {SkinFinding::Itch};
     const Fact fact{"a1", "p1", *LocalTime::parse("2026-03-05T07:30"), 1772692200000, "", session};
-    CHECK(factToJson(fact) == json::parse(R"({"id":"a1","person":"p1","happened":"2026-03-05T07:30","recorded_ms":1772692200000,
+    CHECK(factToJson(fact) ==
+          json::parse(R"({"id":"a1","person":"p1","happened":"2026-03-05T07:30","recorded_ms":1772692200000,
         "kind":"session","is":{"site":"hand-foot","waveform":"pulsed","peak_ma":12.5,"completed":true,"skin":["itch"],
         "machine":"","bath":"","note":""}})"));
 }

@@ -18,14 +18,16 @@ using testing::Fault;
 using testing::FaultyVfs;
 using testing::Scratch;
 
-namespace {
+namespace
+{
 
 /// A check-in, and a session from its preparation to its log, as the app appends them.
 std::vector<Fact> life()
 {
     std::vector<Fact> out;
     const auto add = [&out](auto payload) {
-        out.push_back({fmt::format("fact{:02}", out.size()), "p1", {LocalDate(20600), {1100}}, 1772692200000, "", payload});
+        out.push_back(
+            {fmt::format("fact{:02}", out.size()), "p1", {LocalDate(20600), {1100}}, 1772692200000, "", payload});
     };
     add(CheckIn{DiarySite::Feet, Level::Clammy, {Circumstance::Heat}});
     BathPrepared prepared;
@@ -127,7 +129,8 @@ int breakEvery(Fault fault, bool again)
 
 } // namespace
 
-TEST_CASE("whichever write, sync or truncation fails, nothing acknowledged is lost and the next try succeeds", "[fault]")
+TEST_CASE("whichever write, sync or truncation fails, nothing acknowledged is lost and the next try succeeds",
+          "[fault]")
 {
     CHECK(breakEvery(Fault::Once, true) > 30);
 }
@@ -158,7 +161,8 @@ TEST_CASE("a store that another program holds is refused with what to do, and wo
     CHECK(journal.value().append(life()[0]).ok());
 }
 
-namespace {
+namespace
+{
 
 enum class Outcome { Whole, Refused, Wrong };
 

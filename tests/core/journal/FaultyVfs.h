@@ -8,7 +8,8 @@
 #include <vector>
 
 // A disk that breaks at a chosen moment, between SQLite and the real one.
-namespace firstdew::testing {
+namespace firstdew::testing
+{
 
 /// What happens at the n-th write, sync or truncation.
 enum class Fault {
@@ -19,7 +20,8 @@ enum class Fault {
 };
 
 /// While it lives, every SQLite file of the process goes through it.
-class FaultyVfs {
+class FaultyVfs
+{
 public:
     FaultyVfs(Fault fault, int failAt) : m_fault(fault), m_failAt(failAt)
     {
@@ -105,7 +107,8 @@ private:
     {
         const char* path = reinterpret_cast<File*>(f)->path;
         if (s_now->strikes())
-            return s_now->m_fault == Fault::FullOnce || s_now->m_fault == Fault::FullStays ? SQLITE_FULL : SQLITE_IOERR_FSYNC;
+            return s_now->m_fault == Fault::FullOnce || s_now->m_fault == Fault::FullStays ? SQLITE_FULL
+                                                                                           : SQLITE_IOERR_FSYNC;
         const int rc = realOf(f)->pMethods->xSync(realOf(f), flags);
         if (rc == SQLITE_OK && path != nullptr && s_now->m_fault == Fault::PowerLoss)
             s_now->m_synced[path] = contentOf(path);
@@ -114,26 +117,36 @@ private:
 
     // The rest passes through.
     static int close(sqlite3_file* f) { return realOf(f)->pMethods->xClose(realOf(f)); }
-    static int read(sqlite3_file* f, void* to, int n, sqlite3_int64 at) { return realOf(f)->pMethods->xRead(realOf(f), to, n, at); }
+    static int read(sqlite3_file* f, void* to, int n, sqlite3_int64 at)
+    {
+        return realOf(f)->pMethods->xRead(realOf(f), to, n, at);
+    }
     static int size(sqlite3_file* f, sqlite3_int64* out) { return realOf(f)->pMethods->xFileSize(realOf(f), out); }
     static int lock(sqlite3_file* f, int level) { return realOf(f)->pMethods->xLock(realOf(f), level); }
     static int unlock(sqlite3_file* f, int level) { return realOf(f)->pMethods->xUnlock(realOf(f), level); }
     static int reserved(sqlite3_file* f, int* out) { return realOf(f)->pMethods->xCheckReservedLock(realOf(f), out); }
-    static int control(sqlite3_file* f, int op, void* arg) { return realOf(f)->pMethods->xFileControl(realOf(f), op, arg); }
+    static int control(sqlite3_file* f, int op, void* arg)
+    {
+        return realOf(f)->pMethods->xFileControl(realOf(f), op, arg);
+    }
     static int sector(sqlite3_file* f) { return realOf(f)->pMethods->xSectorSize(realOf(f)); }
     static int device(sqlite3_file* f) { return realOf(f)->pMethods->xDeviceCharacteristics(realOf(f)); }
     static int shmMap(sqlite3_file* f, int page, int bytes, int extend, void volatile** out)
     {
         return realOf(f)->pMethods->xShmMap(realOf(f), page, bytes, extend, out);
     }
-    static int shmLock(sqlite3_file* f, int offset, int n, int flags) { return realOf(f)->pMethods->xShmLock(realOf(f), offset, n, flags); }
+    static int shmLock(sqlite3_file* f, int offset, int n, int flags)
+    {
+        return realOf(f)->pMethods->xShmLock(realOf(f), offset, n, flags);
+    }
     static void shmBarrier(sqlite3_file* f) { realOf(f)->pMethods->xShmBarrier(realOf(f)); }
     static int shmUnmap(sqlite3_file* f, int remove) { return realOf(f)->pMethods->xShmUnmap(realOf(f), remove); }
 
     static int open(sqlite3_vfs*, const char* name, sqlite3_file* f, int flags, int* out)
     {
-        static const sqlite3_io_methods methods{2,      close,  read,    write,   truncate, sync,    size,       lock,     unlock, reserved,
-                                                control, sector, device, shmMap, shmLock,  shmBarrier, shmUnmap, nullptr, nullptr};
+        static const sqlite3_io_methods methods{2,       close,      read,     write,   truncate, sync,   size,
+                                                lock,    unlock,     reserved, control, sector,   device, shmMap,
+                                                shmLock, shmBarrier, shmUnmap, nullptr, nullptr};
         auto* file = reinterpret_cast<File*>(f);
         file->base.pMethods = nullptr;
         file->path = name;

@@ -13,7 +13,8 @@ using namespace firstdew::facts;
 using journal::Journal;
 using testing::Scratch;
 
-namespace {
+namespace
+{
 
 Fact checkIn(const char* day, Level level)
 {
@@ -22,12 +23,16 @@ Fact checkIn(const char* day, Level level)
 
 unsigned modeOf(const std::filesystem::path& file)
 {
-    struct stat s{};
+    struct stat s {
+    };
     REQUIRE(::stat(file.c_str(), &s) == 0);
     return s.st_mode & 0777U;
 }
 
-std::string codeOf(const Result<Journal>& opened) { return opened.ok() ? "opened" : opened.error().code; }
+std::string codeOf(const Result<Journal>& opened)
+{
+    return opened.ok() ? "opened" : opened.error().code;
+}
 
 } // namespace
 
@@ -188,7 +193,9 @@ TEST_CASE("a file that is no store is refused and left untouched")
 TEST_CASE("rights that are missing are named")
 {
     const Scratch scratch;
-    { REQUIRE(Journal::open(scratch / "store.db").value().append(checkIn("2026-03-01", Level::Dry)).ok()); }
+    {
+        REQUIRE(Journal::open(scratch / "store.db").value().append(checkIn("2026-03-01", Level::Dry)).ok());
+    }
     ::chmod(scratch.path().c_str(), 0755);
     ::chmod((scratch / "store.db").c_str(), 0444);
     {
@@ -206,7 +213,9 @@ TEST_CASE("rights that are missing are named")
 TEST_CASE("a wrong bit in a fact is found on reading and by the check")
 {
     const Scratch scratch;
-    { REQUIRE(Journal::open(scratch / "store.db").value().append(checkIn("2026-03-01", Level::Dry)).ok()); }
+    {
+        REQUIRE(Journal::open(scratch / "store.db").value().append(checkIn("2026-03-01", Level::Dry)).ok());
+    }
     const auto sql = GENERATE(as<std::string>{}, "UPDATE fact SET happened_day = happened_day + 1",
                               "UPDATE fact SET body = replace(body, 'dry', 'wet')", "UPDATE fact SET person = 'p2'");
     {

@@ -13,13 +13,15 @@ using namespace firstdew::facts;
 using journal::Journal;
 using testing::Scratch;
 
-namespace {
+namespace
+{
 
 /// The n-th fact of a scripted month, over and over: three check-ins a day, and a running session every third day.
 Fact scripted(int n)
 {
     const int day = n / 12;
-    Fact fact{fmt::format("fact{:06}", n), "p1", {LocalDate(20500 + day), {480 + n % 12}}, 1'772'000'000'000LL + n, "", {}};
+    Fact fact{fmt::format("fact{:06}", n), "p1", {LocalDate(20500 + day), {480 + n % 12}},
+              1'772'000'000'000LL + n,     "",   {}};
     const int slot = n % 12;
     if (slot < 3) {
         fact.payload = CheckIn{static_cast<DiarySite>(slot), static_cast<Level>(n % 4), {}};

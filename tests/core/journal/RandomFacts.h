@@ -6,10 +6,13 @@
 #include <fmt/format.h>
 #include <random>
 
-// Any fact there can be, drawn from the payloads' own lists of fields: a new kind or field is drawn without a change here.
-namespace firstdew::testing {
+// Any fact there can be, drawn from the payloads' own lists of fields: a new kind or field is drawn without a change
+// here.
+namespace firstdew::testing
+{
 
-class RandomFacts {
+class RandomFacts
+{
 public:
     explicit RandomFacts(unsigned long long seed) : m_random(seed) {}
 
@@ -72,7 +75,8 @@ public:
             auto& number = journal::bare(into);
             using N = std::remove_reference_t<decltype(number)>;
             if constexpr (std::integral<N>)
-                number = std::uniform_int_distribution<N>(static_cast<N>(range.least), static_cast<N>(range.most))(m_random);
+                number =
+                    std::uniform_int_distribution<N>(static_cast<N>(range.least), static_cast<N>(range.most))(m_random);
             else
                 number = std::uniform_real_distribution<N>(range.least, range.most)(m_random);
         }
@@ -94,8 +98,10 @@ private:
     /// Everything that files, tables and calendars are known to trip over.
     std::string text()
     {
-        constexpr std::string_view pieces[] = {"", " ", "dry", "\"", ",", ";", "\n", "\r\n", "\t", "\\", "=1+1", "'", "Ä", "雨", "مرحبا",
-                                               "\U0001F4A7", "\x01", "-", "null", "0", "@", ":", "a long word ", std::string_view("\0", 1)};
+        constexpr std::string_view pieces[] = {
+            "",     " ",  "dry",  "\"", ",", ";",  "\n",           "\r\n",
+            "\t",   "\\", "=1+1", "'",  "Ä", "雨", "مرحبا",        "\U0001F4A7",
+            "\x01", "-",  "null", "0",  "@", ":",  "a long word ", std::string_view("\0", 1)};
         std::string out;
         for (auto n = below(8); n > 0; --n)
             out += pieces[below(std::size(pieces))];

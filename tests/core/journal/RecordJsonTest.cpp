@@ -8,7 +8,8 @@
 using namespace firstdew;
 using namespace firstdew::journal;
 
-namespace {
+namespace
+{
 
 std::vector<Fact> factsOf(const std::vector<Incoming>& incoming)
 {
@@ -37,7 +38,8 @@ std::string changed(std::string text, const std::string& from, const std::string
 
 } // namespace
 
-TEST_CASE("ten thousand random facts pass through the JSON document unchanged, and give the same bytes again", "[property]")
+TEST_CASE("ten thousand random facts pass through the JSON document unchanged, and give the same bytes again",
+          "[property]")
 {
     CHECK(rc::check([](unsigned long long seed) {
         const auto facts = testing::RandomFacts(seed).many(100);

@@ -12,7 +12,8 @@ using namespace firstdew::facts;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace {
+namespace
+{
 
 /// A store of many pages with some facts in a copy kept beside it.
 std::vector<Fact> fill(const std::filesystem::path& file, bool withCopy)
@@ -110,7 +111,9 @@ TEST_CASE("a record that a restore replaced does not come back by a repair")
 {
     const Scratch scratch;
     const auto facts = fill(scratch / "store.db", true);
-    { REQUIRE(Journal::openExisting(scratch / "store.db").value().keepCopy("before-restore").ok()); }
+    {
+        REQUIRE(Journal::openExisting(scratch / "store.db").value().keepCopy("before-restore").ok());
+    }
     const auto pages = std::filesystem::file_size(scratch / "store.db") / 4096;
     ruinPage(scratch / "store.db", pages / 2);
     const auto repaired = repair(scratch / "store.db");

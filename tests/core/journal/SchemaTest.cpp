@@ -11,7 +11,8 @@ using namespace firstdew;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace {
+namespace
+{
 
 void fill(const std::filesystem::path& file)
 {
@@ -27,7 +28,10 @@ std::vector<Migration> withSecond(const char* sql)
     return steps;
 }
 
-int versionOf(SQLite::Database& db) { return db.execAndGet("PRAGMA user_version").getInt(); }
+int versionOf(SQLite::Database& db)
+{
+    return db.execAndGet("PRAGMA user_version").getInt();
+}
 
 } // namespace
 
@@ -44,7 +48,8 @@ TEST_CASE("an older store is brought forward, and a whole copy of the old one ke
     const auto copies = copiesOf(scratch / "store.db");
     REQUIRE(copies.size() == 1);
     CHECK(copies[0].filename() == "store.db.before-version-2.copy");
-    struct stat s{};
+    struct stat s {
+    };
     REQUIRE(::stat(copies[0].c_str(), &s) == 0);
     CHECK((s.st_mode & 0777U) == 0600);
     const auto old = Journal::openExisting(copies[0]);
@@ -58,8 +63,9 @@ TEST_CASE("a step that fails leaves the old store as it was")
     fill(scratch / "store.db");
     {
         SQLite::Database db((scratch / "store.db").string(), SQLite::OPEN_READWRITE);
-        CHECK_THROWS_AS(bringUpToDate(db, scratch / "store.db", withSecond("DROP TABLE fact; SELECT no_such_function()")).ok(),
-                        SQLite::Exception);
+        CHECK_THROWS_AS(
+            bringUpToDate(db, scratch / "store.db", withSecond("DROP TABLE fact; SELECT no_such_function()")).ok(),
+            SQLite::Exception);
         CHECK(versionOf(db) == kSchemaVersion);
     }
     CHECK(Journal::openExisting(scratch / "store.db")->readAll()->size() == 1);

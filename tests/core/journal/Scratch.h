@@ -6,10 +6,12 @@
 #include <string>
 #include <unistd.h>
 
-namespace firstdew::testing {
+namespace firstdew::testing
+{
 
 /// A folder of its own that is gone afterwards.
-class Scratch {
+class Scratch
+{
 public:
     Scratch()
     {
@@ -27,7 +29,8 @@ private:
 };
 
 /// While it lives, file rights count: the superuser, whom none binds, acts as nobody.
-class Unprivileged {
+class Unprivileged
+{
 public:
     Unprivileged()
     {

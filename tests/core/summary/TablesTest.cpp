@@ -14,7 +14,8 @@ TEST_CASE("CSV is written after RFC 4180")
 {
     std::string out;
     appendCsvRow(out, {"aaa", "b,b", "c\"c", "d\r\nd", "", " e "});
-    CHECK(out == "aaa,\"b,b\",\"c\"\"c\",\"d\r\nd\",, e \r\n"); // [1] CRLF, [6] quotes where needed, [7] doubled quotes, [4] spaces kept
+    CHECK(out == "aaa,\"b,b\",\"c\"\"c\",\"d\r\nd\",, e \r\n"); // [1] CRLF, [6] quotes where needed, [7] doubled
+                                                                // quotes, [4] spaces kept
 }
 
 TEST_CASE("the examples of RFC 4180 are read")
@@ -28,13 +29,14 @@ TEST_CASE("the examples of RFC 4180 are read")
         return out;
     };
     using Rows = std::vector<std::vector<std::string>>;
-    CHECK(cells("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n") == Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}});       // [1]
-    CHECK(cells("aaa,bbb,ccc\r\nzzz,yyy,xxx") == Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}});           // [2]
+    CHECK(cells("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n") == Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}});         // [1]
+    CHECK(cells("aaa,bbb,ccc\r\nzzz,yyy,xxx") == Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}});             // [2]
     CHECK(cells("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx") == Rows{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}); // [5]
-    CHECK(cells("\"aaa\",\"b\r\nbb\",\"ccc\"\r\n") == Rows{{"aaa", "b\r\nbb", "ccc"}});                         // [6]
-    CHECK(cells("\"aaa\",\"b\"\"bb\",\"ccc\"") == Rows{{"aaa", "b\"bb", "ccc"}});                               // [7]
+    CHECK(cells("\"aaa\",\"b\r\nbb\",\"ccc\"\r\n") == Rows{{"aaa", "b\r\nbb", "ccc"}});                           // [6]
+    CHECK(cells("\"aaa\",\"b\"\"bb\",\"ccc\"") == Rows{{"aaa", "b\"bb", "ccc"}});                                 // [7]
     // Our own choice beyond the standard: LF alone, a byte order mark, empty lines.
-    CHECK(cells("\xef\xbb\xbf" "a,b\n\n,\n") == Rows{{"a", "b"}, {"", ""}});
+    CHECK(cells("\xef\xbb\xbf"
+                "a,b\n\n,\n") == Rows{{"a", "b"}, {"", ""}});
 }
 
 TEST_CASE("a broken line is told by its number")
@@ -85,7 +87,8 @@ TEST_CASE("every column of every table is described")
         const auto rows = readCsv(name, table);
         for (const auto& column : rows->front().cells)
             if (name != "columns.csv")
-                CHECK((described.contains({"every", column}) || described.contains({name.substr(0, name.size() - 4), column})));
+                CHECK((described.contains({"every", column}) ||
+                       described.contains({name.substr(0, name.size() - 4), column})));
     }
     CHECK(tables.at("columns.csv").find("check-in,level,\"one of dry, clammy, wet, dripping\"") != std::string::npos);
     CHECK(tables.at("columns.csv").find("hdss,score,a whole number from 1 to 4\r\n") != std::string::npos);
@@ -93,11 +96,13 @@ TEST_CASE("every column of every table is described")
 
 TEST_CASE("a table typed by hand needs no more than what was seen")
 {
-    const auto read = readTable("diary.csv", "level,kind,happened,site,with\nclammy,check-in,2026-03-05T07:30,hands,heat;stress\n", "p1", 42);
+    const auto read = readTable(
+        "diary.csv", "level,kind,happened,site,with\nclammy,check-in,2026-03-05T07:30,hands,heat;stress\n", "p1", 42);
     REQUIRE(read.ok());
     REQUIRE(read->size() == 1);
-    CHECK((*read)[0].fact == Fact{"", "p1", *LocalTime::parse("2026-03-05T07:30"), 42, "",
-                                  CheckIn{DiarySite::Hands, Level::Clammy, {Circumstance::Heat, Circumstance::Stress}}});
+    CHECK((*read)[0].fact ==
+          Fact{"", "p1", *LocalTime::parse("2026-03-05T07:30"), 42, "",
+               CheckIn{DiarySite::Hands, Level::Clammy, {Circumstance::Heat, Circumstance::Stress}}});
 }
 
 TEST_CASE("what is wrong in a table is told with its line and column")
@@ -121,5 +126,6 @@ TEST_CASE("what is wrong in a table is told with its line and column")
     CHECK(read.error().input == c.where);
     CHECK(readTable("x.csv", "kind,kind\n", "p1", 1).error().input == "x.csv, line 1, kind");
     CHECK_FALSE(readTable("x.csv", "", "p1", 1).ok());
-    CHECK(readTable("x.csv", "happened,site,level,with\n2026-03-05T07:30,hands,dry,\n", "p1", 1).error().code == "column-missing");
+    CHECK(readTable("x.csv", "happened,site,level,with\n2026-03-05T07:30,hands,dry,\n", "p1", 1).error().code ==
+          "column-missing");
 }
