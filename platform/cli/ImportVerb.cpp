@@ -2,6 +2,7 @@
 #include "Recording.h"
 
 #include "facts/Record.h"
+#include "journal/Import.h"
 #include "journal/RecordJson.h"
 #include "summary/Tables.h"
 
@@ -78,9 +79,11 @@ Answer importFile(const Options& o)
         return answer;
     }
     auto store = orRefuse(journal::Journal::open(o.store));
-    if (!recorded.empty() && !plan.fresh.empty())
-        answer.json["kept"] = orRefuse(store.keepCopy("before-import")).string();
-    (void)orRefuse(store.appendAll(plan.fresh));
+    const auto imported = orRefuse(journal::importInto(store, incoming));
+    if (!imported.kept.empty()) {
+        answer.json["kept"] = imported.kept.string();
+        answer.text += fmt::format("what was there before is kept in {}\n", imported.kept.string());
+    }
     return answer;
 }
 
