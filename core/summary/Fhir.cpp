@@ -27,17 +27,17 @@ std::string fhirId(std::string id)
     return id;
 }
 
-/// FHIR's strings hold no control characters but tab and line breaks.
+/// FHIR's strings hold no control characters but tab and line breaks, and something beside white space; else nothing.
 std::string plainText(std::string text)
 {
     std::erase_if(text,
                   [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r'; });
-    return text;
+    return text.find_first_not_of(" \t\r\n") == std::string::npos ? std::string() : text;
 }
 
 void addNote(ordered_json& body, const std::string& note)
 {
-    if (const std::string text = plainText(note); text.find_first_not_of(" \t\r\n") != std::string::npos)
+    if (const std::string text = plainText(note); !text.empty())
         body["note"] = {{{"text", text}}};
 }
 

@@ -200,6 +200,33 @@ TEST_CASE("a forgotten person is in no byte of any file, and the others are all 
     CHECK(journal->check().ok);
 }
 
+TEST_CASE("while another program reads, what is forgotten may still stand in the log, and that is said")
+{
+    const Scratch scratch;
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.value().appendAll(testing::RandomFacts(14).many(20)).ok());
+    {
+        SQLite::Database other((scratch / "store.db").string(), SQLite::OPEN_READWRITE);
+        const SQLite::Transaction reading(other);
+        SQLite::Statement select(other, "SELECT id FROM fact");
+        REQUIRE(select.executeStep());
+        CHECK(journal.value().forget("p1").error().code == "store-busy");
+    }
+    CHECK(journal.value().forget("p1").ok());
+    CHECK(journal->check().ok);
+}
+
+TEST_CASE("a second damaged store is set aside beside the first")
+{
+    const Scratch scratch;
+    for (const char* name : {"store.db.damaged.copy", "store.db.damaged-2.copy"}) {
+        testing::writeTo(scratch / "store.db", name);
+        REQUIRE(setAside(scratch / "store.db").ok());
+        CHECK(testing::contentOf(scratch / name) == name);
+    }
+    CHECK_FALSE(setAside(scratch / "store.db").ok());
+}
+
 TEST_CASE("a destroyed store leaves no file behind, and spares its neighbours")
 {
     const Scratch scratch;
