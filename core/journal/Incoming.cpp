@@ -2,6 +2,7 @@
 
 #include "journal/FactJson.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
@@ -33,11 +34,13 @@ Error errorAt(const std::string& file, int line, const Error& cause)
 
 Result<ImportPlan> planImport(const std::vector<Fact>& recorded, const std::vector<Incoming>& incoming)
 {
+    const bool nameless = std::ranges::any_of(incoming, [](const Incoming& i) { return i.fact.id.empty(); });
     std::map<std::string, Fact> byId;
-    std::set<std::string> contents;
+    std::set<std::string> contents; // costly, and of use only where a fact has no id
     for (const Fact& fact : recorded) {
         byId.emplace(fact.id, fact);
-        contents.insert(contentOf(fact));
+        if (nameless)
+            contents.insert(contentOf(fact));
     }
     ImportPlan plan;
     for (const auto& [fact, file, line] : incoming) {
@@ -57,7 +60,8 @@ Result<ImportPlan> planImport(const std::vector<Fact>& recorded, const std::vect
         }
         if (!fact.id.empty())
             byId.emplace(fact.id, fact);
-        contents.insert(contentOf(fact));
+        if (nameless)
+            contents.insert(contentOf(fact));
         plan.fresh.push_back(fact);
     }
     return plan;

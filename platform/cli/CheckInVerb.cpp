@@ -14,6 +14,7 @@ using namespace facts;
 struct Options {
     std::string store, date, site, level, at, person;
     std::vector<std::string> with;
+    bool newPerson = false;
 };
 
 Answer checkIn(const Options& o)
@@ -22,7 +23,7 @@ Answer checkIn(const Options& o)
     for (const auto& w : o.with)
         line.with.insert(wordOption<Circumstance>("--with", w));
     const LocalTime happened = happenedOption(o.date, o.at, {12 * 60});
-    const std::string person = personOf(factsIn(o.store), o.person);
+    const std::string person = personToRecord(factsIn(o.store), o.person, o.newPerson);
     const std::string id = record(o.store, {"", person, happened, nowMs(), "", line});
     return {fmt::format("{} {} on {}: recorded as {}\n", o.site, o.level, happened.date.iso(), id), {{"id", id}}};
 }
@@ -36,6 +37,7 @@ const Verb verb("checkin", "record one diary line: how damp a site is today", []
     sub.add_option("--with", o->with, "circumstances: heat, exertion, stress, illness")->delimiter(',');
     sub.add_option("--at", o->at, "time of day HH:MM (12:00)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");
+    sub.add_flag("--new-person", o->newPerson, "the person named is new to this store");
     return [o] { return checkIn(*o); };
 });
 

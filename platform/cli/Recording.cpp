@@ -1,10 +1,12 @@
 #include "Recording.h"
 
+#include "facts/Record.h"
 #include "journal/FactJson.h"
 
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
-#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace firstdew::cli
 {
@@ -48,6 +50,19 @@ std::vector<Fact> factsIn(const std::string& store)
     if (!std::filesystem::exists(store, ec) && !ec)
         return {};
     return orRefuse(orRefuse(journal::Journal::openExisting(store)).readAll());
+}
+
+std::string personToRecord(const std::vector<Fact>& facts, const std::string& named, bool isNew)
+{
+    const auto known = personsIn(facts);
+    const bool there = std::ranges::find(known, named) != known.end();
+    if (isNew && (named.empty() || there))
+        throw Refused{"--new-person: name somebody with --person who is not in this store yet"};
+    if (!isNew && !named.empty() && !there && !known.empty())
+        throw Refused{
+            fmt::format("--person: nobody called '{}' in this store; it knows {}. For somebody new add --new-person",
+                        named, fmt::join(known, ", "))};
+    return isNew ? named : personOf(facts, named);
 }
 
 std::string record(const std::string& store, Fact fact)

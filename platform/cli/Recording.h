@@ -17,6 +17,10 @@ facts::Milliamps currentOption(const std::string& option, double value);
 /// What is in the store, or nothing where there is none yet. Refused: a file that cannot be read as a store.
 std::vector<facts::Fact> factsIn(const std::string& store);
 
+/// Whose record is meant: the person named, or the only one. Somebody the store does not know has to be announced by
+/// `isNew`, so that a slip of the finger does not begin another person's record.
+std::string personToRecord(const std::vector<facts::Fact>& facts, const std::string& named, bool isNew);
+
 /// Adds one fact, making the store where there is none; nothing is made for a fact that cannot be kept.
 std::string record(const std::string& store, facts::Fact fact);
 

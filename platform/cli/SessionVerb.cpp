@@ -20,6 +20,7 @@ struct Options {
     std::vector<std::string> skin;
     std::optional<double> peak, comfortable;
     bool again = false;
+    bool newPerson = false;
 };
 
 Session sessionOf(const Options& o)
@@ -81,7 +82,7 @@ Answer session(const Options& o)
     const Session s = sessionOf(o);
     const LocalTime happened = happenedOption(o.date, o.at, {18 * 60});
     const auto facts = factsIn(o.store);
-    const std::string person = personOf(facts, o.person);
+    const std::string person = personToRecord(facts, o.person, o.newPerson);
     const Record known = recordOf(facts, person);
     if (!o.again)
         refuseTwice(known, s, happened.date);
@@ -109,6 +110,7 @@ const Verb verb("session", "log a session that was done", [](CLI::App& sub) {
     sub.add_option("--note", o->note, "a line of your own");
     sub.add_option("--at", o->at, "time of day HH:MM (18:00)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");
+    sub.add_flag("--new-person", o->newPerson, "the person named is new to this store");
     sub.add_flag("--again", o->again, "a second session of the day at this site");
     return [o] { return session(*o); };
 });

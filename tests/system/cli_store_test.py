@@ -47,6 +47,18 @@ class Recording(CliTest):
         self.ok(*call, 'hand-foot', '--again')
         self.assertEqual(self.ok('verify', '--store', self.store)['facts'], 3)
 
+    def test_a_second_person_is_announced_and_then_has_to_be_named(self):
+        call = ('checkin', '--store', self.store, '--date', '2026-03-05', '--site', 'hands', '--level', 'dry')
+        self.ok(*call, '--person', 'anna')
+        self.ok(*call)
+        self.refused(1, *call, '--person', 'ben', saying='--new-person')
+        self.ok(*call, '--person', 'ben', '--new-person')
+        self.refused(1, *call, saying='several people')
+        self.refused(1, *call, '--person', 'ben', '--new-person', saying='not in this store yet')
+        self.refused(1, *call, '--new-person', saying='--person')
+        self.ok(*call, '--person', 'ben')
+        self.assertEqual(self.ok('verify', '--store', self.store)['persons'], 2)
+
     def test_the_day_may_be_tomorrow_for_zones_to_the_east_and_no_later(self):
         call = ('checkin', '--store', self.store, '--site', 'hands', '--level', 'dry', '--date')
         self.ok(*call, '2026-03-06')
