@@ -99,7 +99,7 @@ private:
     std::string text()
     {
         constexpr std::string_view pieces[] = {
-            "",     " ",  "dry",  "\"", ",", ";",  "\n",           "\r\n",
+            "",     " ",  "dry",  "\"", ",", ";",  "\n",           "\r\n", "\r",
             "\t",   "\\", "=1+1", "'",  "Ä", "雨", "مرحبا",        "\U0001F4A7",
             "\x01", "-",  "null", "0",  "@", ":",  "a long word ", std::string_view("\0", 1)};
         std::string out;

@@ -41,3 +41,12 @@ TEST_CASE("whatever was recorded, the bundle keeps FHIR's rules for every elemen
             RC_ASSERT(urls.insert(entry["fullUrl"].get<std::string>()).second);
     }));
 }
+
+TEST_CASE("ids are written in FHIR's alphabet")
+{
+    const std::vector<Fact> facts{{"a_b:c", "p:1", {LocalDate(20500), {0}}, 1, "", Hdss{DiarySite::Feet, 2}}};
+    const auto bundle = json::parse(fhirBundle(facts, {}));
+    CHECK(bundle["entry"][0]["resource"]["id"] == "p.1");
+    CHECK(bundle["entry"][1]["resource"]["id"] == "a-b.c");
+    CHECK(bundle["entry"][1]["resource"]["subject"]["reference"] == "Patient/p.1");
+}

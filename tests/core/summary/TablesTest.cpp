@@ -13,6 +13,9 @@ using namespace firstdew::summary;
 TEST_CASE("CSV is written after RFC 4180")
 {
     std::string out;
+    appendCsvRow(out, {"\r"});
+    CHECK(out == "\"\r\"\r\n");
+    out.clear();
     appendCsvRow(out, {"aaa", "b,b", "c\"c", "d\r\nd", "", " e "});
     CHECK(out == "aaa,\"b,b\",\"c\"\"c\",\"d\r\nd\",, e \r\n"); // [1] CRLF, [6] quotes where needed, [7] doubled
                                                                 // quotes, [4] spaces kept
