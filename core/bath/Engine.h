@@ -11,7 +11,8 @@
 // The running session as a pure state machine. Time comes in with each event; every event that is
 // accepted is to be appended to the journal before its effects are carried out, so that replaying the
 // journal's events gives back the same state.
-namespace firstdew::bath {
+namespace firstdew::bath
+{
 
 using namespace facts;
 
@@ -21,15 +22,27 @@ struct Event {
     std::optional<Meanwhile> meanwhile; ///< for Resumed
 };
 
+/// Meter readings above this are taken for a slip of the finger and refused (our own choice: far above any limit).
+inline constexpr Milliamps kMostPlausibleReading{100};
+/// Room left under the limit while the reading may still drift up (our own choice, cautious; the drift of
+/// 1-3 mA a minute is common practice, no source).
+inline constexpr Milliamps kDriftRoom{3};
+/// Readings in a row that differ by no more count as steady (our own choice).
+inline constexpr Milliamps kSteadyWithin{0.5};
+/// An alarm that stands is sounded again after this time.
+inline constexpr long long kAlarmRepeatMs = 3000;
+/// Longer without a tick, and the app was not there: it has to ask what the machine did.
+inline constexpr long long kGapMs = 90'000;
+
 enum class EffectKind {
-    Say,        ///< speak `prompt`
-    Alarm,      ///< reading above the limit: loud, at once; repeated until a lower reading or stop
+    Say,   ///< speak `prompt`
+    Alarm, ///< reading above the limit: loud, at once; repeated until a lower reading or stop
     AlarmOff,
     StepChanged,
-    AskMeter,   ///< a minute has passed: ask for the reading
+    AskMeter,     ///< a minute has passed: ask for the reading
     AskMeanwhile, ///< back after an interruption: what did the machine do?
-    Completed,  ///< all phases done
-    Interrupted ///< script starts again or ends; charge so far kept as interrupted
+    Completed,    ///< all phases done
+    Interrupted   ///< script starts again or ends; charge so far kept as interrupted
 };
 
 struct Effect {
@@ -42,7 +55,7 @@ enum class Current { Zero, Flowing, Unknown };
 enum class Phase { Running, AwaitingMeanwhile, Finished, Stopped };
 
 struct MeterReading {
-    long long atMs = 0; ///< of session time (monotonic, from begin)
+    long long atMs = 0; ///< of session time
     Milliamps current;
     int phase = 0;
     int polarity = 0;
@@ -55,9 +68,11 @@ struct State {
     std::size_t step = 0;
     Phase phase = Phase::Running;
     Current current = Current::Zero;
-    long long stepElapsedMs = 0;  ///< time spent in this step, frozen while awaiting an answer
-    Instant last;                 ///< of the last event
-    Milliamps target;             ///< advised level; at most the limit, less 3 mA while the reading rises
+    long long stepElapsedMs = 0; ///< time spent in this step, frozen while awaiting an answer
+    long long sessionMs = 0;     ///< time since Begin, frozen while awaiting an answer
+    Instant last;                ///< of the last event; while awaiting an answer, of the last one before
+    Milliamps wanted;            ///< level aimed for: what was comfortable last, lowered by discomfort
+    bool steady = false;         ///< the last two readings of this phase were alike
     std::optional<MeterReading> lastReading;
     std::vector<MeterReading> readings;    ///< of the present run of the script
     std::vector<MeterReading> interrupted; ///< of runs that started again
@@ -65,6 +80,8 @@ struct State {
     int restarts = 0;
     int discomforts = 0;
     bool operator==(const State&) const = default;
+    /// Advised level now: what is wanted, but 3 mA under the limit until two readings in a row are steady.
+    [[nodiscard]] Milliamps target() const;
 };
 
 struct Outcome {
@@ -77,6 +94,7 @@ struct Outcome {
 [[nodiscard]] State prepared(const protocol::Script& script, Milliamps target);
 
 /// The next state, or why the event is impossible now (the state stands). Errors name what is safe to do.
+/// Time counts up to `now` whatever the event; ticks come at least every second while the session runs.
 [[nodiscard]] Result<Outcome> step(const State& state, const Event& event, Instant now);
 
 /// The state after events read back from the journal, and then the phone's return at `now`: awaiting

@@ -152,6 +152,7 @@ struct BathPrepared {
     WayOfWorking way{};
     Side firstSide{};
     Milliamps limit;
+    std::optional<Milliamps> target; ///< the level aimed for at the start, at most the limit
     Seconds raise{60};
     Seconds lower{20};
     Seconds swapping{45};
@@ -160,7 +161,7 @@ struct BathPrepared {
     {
         f("bath", self.bath), f("site", self.site), f("waveform", self.waveform), f("age", self.age),
             f("swap", self.swap), f("way", self.way), f("first_side", self.firstSide), f("limit_ma", self.limit),
-            f("raise_s", self.raise), f("lower_s", self.lower), f("swapping_s", self.swapping);
+            f("target_ma", self.target), f("raise_s", self.raise), f("lower_s", self.lower), f("swapping_s", self.swapping);
     }
     bool operator==(const BathPrepared&) const = default;
 };

@@ -10,7 +10,8 @@ namespace firstdew::protocol {
 
 using namespace facts;
 
-enum class CourseState { Done, Missed, Planned };
+/// A missed session is not kept as one: it moves, and stands in the plan on its new day.
+enum class CourseState { Done, Planned };
 
 struct CourseRequest {
     CourseTemplate plan = CourseTemplate::Seven;
@@ -54,5 +55,5 @@ struct TemplateDays {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::CourseState, "done", "missed", "planned");
+FIRSTDEW_WORDS(protocol::CourseState, "done", "planned");
 } // namespace firstdew::facts

@@ -9,6 +9,15 @@ namespace firstdew::protocol {
 
 using namespace facts;
 
+/// Current density above which a warning is due, mA/cm²: intact skin bears this much direct current without
+/// harm (Shrivastava & Singh, Br J Dermatol 1977;96:189, as cited in reviews; the page from memory).
+inline constexpr double kDensityWarning = 0.2;
+/// Current density above which no target is advised, mA/cm²: the ceiling commonly quoted for iontophoresis
+/// (e.g. Costello & Jeske, Phys Ther 1995;75:554-563; the page from memory).
+inline constexpr double kDensityCeiling = 0.5;
+/// Treated as a child before this birthday (medical advice before treating children: common practice, no source).
+inline constexpr int kAdultFromYears = 18;
+
 /// The rule that sets a limit.
 enum class LimitRow {
     AdultDirect,

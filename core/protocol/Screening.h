@@ -2,11 +2,30 @@
 
 #include "facts/Record.h"
 
+#include <span>
 #include <vector>
 
 namespace firstdew::protocol {
 
 using namespace facts;
+
+/// Days after which the whole screening is asked again (our own choice, cautious).
+inline constexpr int kFullScreeningDays = 28;
+/// Not treated before this birthday (NHS dermatology leaflets, Newcastle; South Tees).
+inline constexpr int kTreatedFromYears = 5;
+
+enum class RowOutcome { Mention, AskFirst, Stop };
+enum class Standing { Published, CommonPractice, FromMemory, OwnCautiousChoice };
+
+/// What a "yes" to a row of the screening means, and how sure the trade is of it.
+struct RowRule {
+    ScreeningRow row{};
+    RowOutcome outcome{};
+    Standing standing{};
+};
+
+/// Every row of the screening, in the order it is asked.
+[[nodiscard]] std::span<const RowRule> screeningRows();
 
 enum class ScreeningOutcome { Go, AskFirst, Stop };
 enum class ScreeningDue { None, ShortQuestion, Full };
@@ -18,7 +37,7 @@ struct ScreeningVerdict {
 };
 
 /// Weighs the latest answers and unexpired clearances for a session at `site` on `day`.
-/// No screening on record reads as AskFirst with every row undecided: see screeningDue.
+/// A row never asked decides nothing here: ask screeningDue() as well before any session.
 [[nodiscard]] ScreeningVerdict screen(const Record& record, Site site, LocalDate day);
 
 /// What must be asked before a session on `day`: everything where there is no full screening within

@@ -10,6 +10,10 @@ namespace firstdew::protocol {
 
 using namespace facts;
 
+/// Bounds of a hands-under allowance.
+inline constexpr Seconds kLeastAllowance{20};
+inline constexpr Seconds kMostAllowance{180};
+
 enum class StepKind {
     CheckList, ///< confirm the preparation; current zero, machine off
     Announce,  ///< hands-under: what comes next, before the hands go in

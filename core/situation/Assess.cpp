@@ -162,8 +162,7 @@ void readReports(const View& v, SiteSituation& s)
         return;
     const DayReport& last = v.sinceSession.back();
     const bool atRest = last.with.empty();
-    const bool recent = v.today - last.date <= 1;
-    if (last.level == Level::Dry || !recent)
+    if (last.level == Level::Dry)
         return;
     if (last.level >= Level::Wet && atRest) {
         s.stage = Stage::SweatingAgain;
@@ -182,6 +181,9 @@ void readReports(const View& v, SiteSituation& s)
         s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : ReasonKind::ClammyAtRest, last.date));
         return;
     }
+    // What was found at rest stands until a dry report or a session; weaker evidence fades.
+    if (v.today - last.date > 1)
+        return;
     s.advice = Advice::Watch;
     s.reasons.push_back(because(atRest ? ReasonKind::ClammyAtRest : ReasonKind::ClammyStirred, last.date));
 }

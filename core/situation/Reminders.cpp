@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <span>
 
 namespace firstdew::situation {
 
@@ -13,6 +14,13 @@ constexpr int kHorizonDays = 28;
 constexpr std::size_t kAtMost = 60;
 /// Our own choice: a due top-up is named on its day and then ever more rarely, so as never to nag.
 constexpr int kDueRepeats[] = {0, 1, 3, 7, 14, 21};
+/// First dew is worth a word on each of the first days, since a prompt top-up is the point; then it fades likewise.
+constexpr int kFirstDewRepeats[] = {0, 1, 2, 3, 5, 7, 14, 21};
+
+bool among(std::span<const int> days, int day)
+{
+    return std::find(days.begin(), days.end(), day) != days.end();
+}
 
 /// Pushes a time out of the quiet hours: to their end, or, where they run past midnight, from the evening part
 /// back to the minute before they begin, so that it stays on its day.
@@ -88,7 +96,6 @@ private:
     {
         if (s.advice == Advice::Blocked)
             return;
-        const LocalDate today = m_situation.today;
         if (s.stage == Stage::FirstCourse) {
             if (!s.course)
                 return;
@@ -99,30 +106,46 @@ private:
                 }
             return;
         }
-        if (s.stage == Stage::FirstDew || s.stage == Stage::SweatingAgain) {
-            const LocalDate called = s.reasons.empty() || !s.reasons.front().date ? today : *s.reasons.front().date;
-            const bool now = isToday() && (s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse);
-            const bool putOff = s.advice == Advice::Watch && s.nextSession == m_day && m_day > today;
-            if (!now && !putOff)
-                return;
-            m_sessionDay = true;
-            // At once where it has just been noticed; at the session hour where the person chose the evening or a later day.
-            const bool evening = std::any_of(s.reasons.begin(), s.reasons.end(), [&](const Reason& r) {
-                return r.kind == ReasonKind::PutOff && r.date == today;
-            });
-            add(ReminderKind::FirstDew, s.site, now && !evening ? m_settings.quietUntil : m_settings.sessions, called);
+        if (s.stage == Stage::FirstDew || s.stage == Stage::SweatingAgain)
+            firstDew(s);
+        else if (s.stage == Stage::KeepingDry)
+            topUp(s);
+    }
+
+    /// The person's answer to the call, if it was given on `day`.
+    std::optional<CallAnswer> answerOn(const SiteSituation& s, LocalDate day) const
+    {
+        std::optional<CallAnswer> out;
+        for (const auto& e : m_record.all<CallAnswered>())
+            if (e.payload.site == s.site && e.happened.date == day)
+                out = e.payload.answer;
+        return out;
+    }
+
+    bool chosenFor(const SiteSituation& s, LocalDate day) const { return answerOn(s, day - 1) == CallAnswer::Tomorrow; }
+
+    void firstDew(const SiteSituation& s)
+    {
+        const LocalDate called = s.reasons.empty() || !s.reasons.front().date ? m_situation.today : *s.reasons.front().date;
+        const bool stands = s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse;
+        const bool chosen = chosenFor(s, m_day);
+        if (!chosen && !(stands && among(kFirstDewRepeats, m_day - called)))
             return;
-        }
-        if (s.stage == Stage::KeepingDry && s.forecast.due && s.advice != Advice::Watch) {
-            const LocalDate due = *s.forecast.due;
-            const int late = m_day - due;
-            if (isToday() && s.advice != Advice::TopUpDue)
-                return;
-            if (std::find(std::begin(kDueRepeats), std::end(kDueRepeats), late) != std::end(kDueRepeats)) {
-                add(ReminderKind::TopUpDue, s.site, m_settings.sessions, due);
-                m_sessionDay = true;
-            }
-        }
+        m_sessionDay = true;
+        // At once in the morning, or at the session hour where the person chose the evening or this day.
+        const bool later = chosen || answerOn(s, m_day) == CallAnswer::ThisEvening;
+        add(ReminderKind::FirstDew, s.site, later ? m_settings.sessions : m_settings.quietUntil, called);
+    }
+
+    void topUp(const SiteSituation& s)
+    {
+        if (!s.forecast.due || (isToday() && s.advice != Advice::TopUpDue))
+            return;
+        const LocalDate due = *s.forecast.due;
+        if (!chosenFor(s, m_day) && (s.advice == Advice::Watch || !among(kDueRepeats, m_day - due)))
+            return;
+        add(ReminderKind::TopUpDue, s.site, m_settings.sessions, due);
+        m_sessionDay = true;
     }
 
     void skin(const SiteSituation& s)

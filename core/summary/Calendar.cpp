@@ -109,7 +109,7 @@ private:
             const bool planned = session.state == protocol::CourseState::Planned;
             CalendarEvent& e = event(running->site, courseKey(running->start, session.number), session.date);
             e.planned = planned && stands;
-            e.cancelled = session.state == protocol::CourseState::Missed || (planned && !stands);
+            e.cancelled = planned && !stands;
         }
     }
 

@@ -1,0 +1,266 @@
+#include "protocol/Course.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <limits>
+
+namespace firstdew::protocol
+{
+
+namespace
+{
+
+constexpr int kLongestCourse = 1000; // sessions
+constexpr int kFarthestDay = 3660;   // days from day 1
+constexpr long kNever = std::numeric_limits<long>::max() / 4;
+
+/// Days 1, 2, 4, 7, 10 and 22: NHS hospital leaflet WPR26540; day 15 from memory; seven in four weeks: common practice.
+const std::vector<int> kSevenDays{1, 2, 4, 7, 10, 15, 22};
+constexpr int kFourWeeks = 28;
+
+std::vector<int> everyWeekday(LocalDate start, std::initializer_list<Weekday> on, std::size_t count)
+{
+    std::vector<int> days;
+    for (int day = 1; days.size() < count; ++day)
+        if (std::find(on.begin(), on.end(), (start + (day - 1)).weekday()) != on.end())
+            days.push_back(day);
+    return days;
+}
+
+Result<TemplateDays> prescribedDays(const std::vector<int>& days)
+{
+    if (days.empty())
+        return Error{"no-days", "days", "a course by prescription names no days; list them, counted from day 1"};
+    if (days.size() > static_cast<std::size_t>(kLongestCourse))
+        return Error{
+            "too-many-days", "days",
+            fmt::format("a course of {} sessions is longer than {}; check the list", days.size(), kLongestCourse)};
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        if (days[i] < 1 || days[i] > kFarthestDay)
+            return Error{"day-out-of-range", "days",
+                         fmt::format("day {} is not between 1 and {}; count from day 1", days[i], kFarthestDay)};
+        if (i > 0 && days[i] <= days[i - 1])
+            return Error{"days-not-ascending", "days",
+                         fmt::format("day {} follows day {}; list each day once, ascending", days[i], days[i - 1])};
+    }
+    return TemplateDays{days, std::max(kFourWeeks, days.back())};
+}
+
+std::optional<Error> refusal(const CourseRequest& q)
+{
+    for (const auto& [from, to] : q.away)
+        if (to < from)
+            return Error{
+                "away-backwards", "away",
+                fmt::format("days away from {} end before they begin on {}; turn them round", from.iso(), to.iso())};
+    for (const LocalDate d : q.done)
+        if (d > q.today)
+            return Error{
+                "done-in-the-future", "done",
+                fmt::format("{} is after today, {}; only sessions already done count", d.iso(), q.today.iso())};
+    for (const LocalDate d : q.missed) {
+        if (d > q.today)
+            return Error{
+                "missed-in-the-future", "missed",
+                fmt::format("{} is after today, {}; to skip a day to come, name it as away", d.iso(), q.today.iso())};
+        if (std::find(q.done.begin(), q.done.end(), d) != q.done.end())
+            return Error{"done-and-missed", "missed",
+                         fmt::format("{} is named both done and missed; it can only be one", d.iso())};
+    }
+    return std::nullopt;
+}
+
+std::optional<Error> refusalOfFixed(const CourseRequest& q, int doneCount, int count)
+{
+    auto fixed = q.fixed;
+    std::sort(fixed.begin(), fixed.end());
+    for (std::size_t i = 0; i < fixed.size(); ++i) {
+        const auto& [number, date] = fixed[i];
+        if (number <= doneCount || number > count)
+            return Error{"no-such-session", "fixed",
+                         fmt::format("session {} cannot be moved: {} of {} are done", number, doneCount, count)};
+        if (date < q.today || (date == q.today && std::find(q.done.begin(), q.done.end(), q.today) != q.done.end()))
+            return Error{
+                "day-not-open", "fixed",
+                fmt::format("session {} cannot go on {}: that day is past or has its session", number, date.iso())};
+        if (i > 0 && date - fixed[i - 1].second < number - fixed[i - 1].first)
+            return Error{"order-broken", "fixed",
+                         fmt::format("session {} on {} leaves no room after session {} on {}; choose a later day",
+                                     number, date.iso(), fixed[i - 1].first, fixed[i - 1].second.iso())};
+        const LocalDate firstOpen = q.today;
+        if (date - firstOpen < number - doneCount - 1)
+            return Error{"order-broken", "fixed",
+                         fmt::format("session {} on {} leaves no room for the sessions before it; choose a later day",
+                                     number, date.iso())};
+    }
+    return std::nullopt;
+}
+
+/// The remaining sessions on open days: least sum of squared shifts, earlier on ties.
+class Planner
+{
+public:
+    Planner(const CourseRequest& q, std::vector<LocalDate> wanted, int firstNumber, LocalDate firstDay)
+        : m_q(q), m_wanted(std::move(wanted)), m_firstNumber(firstNumber), m_firstDay(firstDay)
+    {
+    }
+
+    /// The days by session, within days up to `last`; nothing when they do not fit.
+    [[nodiscard]] std::optional<std::vector<LocalDate>> within(LocalDate last) const
+    {
+        const int days = last - m_firstDay + 1;
+        const std::size_t n = m_wanted.size();
+        if (days < static_cast<int>(n))
+            return std::nullopt;
+        const auto width = static_cast<std::size_t>(days) + 1;
+        // best[i][d]: least cost of sessions i.. on days d.. ; filled from the back so that walking forward
+        // can take the earliest day among equals.
+        std::vector<std::vector<long>> best(n + 1, std::vector<long>(width, kNever));
+        std::fill(best[n].begin(), best[n].end(), 0L);
+        for (std::size_t i = n; i-- > 0;)
+            for (std::size_t d = width - 1; d-- > 0;) {
+                best[i][d] = best[i][d + 1];
+                if (const long here = cost(i, d); here < kNever && best[i + 1][d + 1] < kNever)
+                    best[i][d] = std::min(best[i][d], here + best[i + 1][d + 1]);
+            }
+        if (best[0][0] >= kNever)
+            return std::nullopt;
+        std::vector<LocalDate> out;
+        std::size_t d = 0;
+        for (std::size_t i = 0; i < n; ++i, ++d) {
+            while (cost(i, d) >= kNever || best[i + 1][d + 1] >= kNever ||
+                   cost(i, d) + best[i + 1][d + 1] != best[i][d])
+                ++d;
+            out.push_back(m_firstDay + static_cast<int>(d));
+        }
+        return out;
+    }
+
+private:
+    [[nodiscard]] long cost(std::size_t session, std::size_t day) const
+    {
+        const LocalDate date = m_firstDay + static_cast<int>(day);
+        const int number = m_firstNumber + static_cast<int>(session);
+        const auto fixed =
+            std::find_if(m_q.fixed.begin(), m_q.fixed.end(), [&](const auto& f) { return f.first == number; });
+        // A day chosen by hand holds even on a weekday or a trip that was ruled out.
+        const bool open = fixed != m_q.fixed.end() ? fixed->second == date : isOpen(date);
+        const long shift = date - m_wanted[session];
+        return open ? shift * shift : kNever;
+    }
+
+    [[nodiscard]] bool isOpen(LocalDate date) const
+    {
+        const auto named = [&](const std::vector<LocalDate>& list) {
+            return std::find(list.begin(), list.end(), date) != list.end();
+        };
+        return (m_q.free.empty() || m_q.free.contains(date.weekday())) && !named(m_q.done) && !named(m_q.missed) &&
+               std::none_of(m_q.away.begin(), m_q.away.end(),
+                            [&](const auto& a) { return a.first <= date && date <= a.second; });
+    }
+
+    const CourseRequest& m_q;
+    std::vector<LocalDate> m_wanted;
+    int m_firstNumber;
+    LocalDate m_firstDay;
+};
+
+/// The plan that ends as soon after the window as every session can be held; a later end never fits worse.
+std::optional<std::vector<LocalDate>> leastOverrun(const Planner& planner, LocalDate windowEnd)
+{
+    int tooShort = 0;
+    int enough = kFarthestDay;
+    if (!planner.within(windowEnd + enough))
+        return std::nullopt;
+    while (enough - tooShort > 1) {
+        const int middle = (tooShort + enough) / 2;
+        (planner.within(windowEnd + middle) ? enough : tooShort) = middle;
+    }
+    return planner.within(windowEnd + enough);
+}
+
+std::vector<LocalDate> distinctDone(const CourseRequest& q, std::size_t most)
+{
+    auto done = q.done;
+    std::sort(done.begin(), done.end());
+    done.erase(std::unique(done.begin(), done.end()), done.end());
+    if (done.size() > most)
+        done.resize(most);
+    return done;
+}
+
+PlannedSession sessionOn(const TemplateDays& plan, LocalDate start, std::size_t index, LocalDate date,
+                         CourseState state)
+{
+    const int wanted = plan.days[index];
+    return {static_cast<int>(index) + 1, wanted, date, state, date - (start + (wanted - 1))};
+}
+
+} // namespace
+
+Result<TemplateDays> templateDays(CourseTemplate plan, const std::vector<int>& prescribed, LocalDate start)
+{
+    switch (plan) {
+    case CourseTemplate::Seven: return TemplateDays{kSevenDays, kFourWeeks};
+    // Siah & Hampton, Dermatol Online J 2013;19(3):14: three a week for four weeks. The window runs from the first of
+    // them.
+    case CourseTemplate::MonWedFri: {
+        auto days = everyWeekday(start, {Weekday::Mon, Weekday::Wed, Weekday::Fri}, 12);
+        const int window = days.front() - 1 + kFourWeeks;
+        return TemplateDays{std::move(days), window};
+    }
+    // Kim et al., Ann Dermatol 2017;29:728-734: five a week for two weeks.
+    case CourseTemplate::Daily: {
+        auto days = everyWeekday(start, {Weekday::Mon, Weekday::Tue, Weekday::Wed, Weekday::Thu, Weekday::Fri}, 10);
+        const int window = std::max(14, days.back());
+        return TemplateDays{std::move(days), window};
+    }
+    case CourseTemplate::Prescribed: return prescribedDays(prescribed);
+    }
+    return Error{"no-such-template", "template", "this course is not known; choose one of the named ones"};
+}
+
+Result<CoursePlan> planCourse(const CourseRequest& request)
+{
+    const auto days = templateDays(request.plan, request.days, request.start);
+    if (!days)
+        return days.error();
+    if (auto error = refusal(request))
+        return *error;
+    const TemplateDays& plan = *days;
+    const std::vector<LocalDate> done = distinctDone(request, plan.days.size());
+    if (auto error = refusalOfFixed(request, static_cast<int>(done.size()), static_cast<int>(plan.days.size())))
+        return *error;
+
+    CoursePlan out;
+    out.windowEnd = request.start + (plan.windowDays - 1);
+    for (std::size_t i = 0; i < done.size(); ++i)
+        out.sessions.push_back(sessionOn(plan, request.start, i, done[i], CourseState::Done));
+
+    std::vector<LocalDate> wanted;
+    for (std::size_t i = done.size(); i < plan.days.size(); ++i)
+        wanted.push_back(request.start + (plan.days[i] - 1));
+    if (!wanted.empty()) {
+        LocalDate first = std::max(request.start, request.today);
+        if (!done.empty())
+            first = std::max(first, done.back() + 1);
+        const Planner planner(request, wanted, static_cast<int>(done.size()) + 1, first);
+        auto dates = planner.within(out.windowEnd);
+        if (!dates)
+            dates = leastOverrun(planner, out.windowEnd);
+        if (!dates)
+            return Error{
+                "no-open-days", "free",
+                "no days are left for the sessions within ten years; free some weekdays or shorten the days away"};
+        for (std::size_t i = 0; i < dates->size(); ++i) {
+            out.sessions.push_back(sessionOn(plan, request.start, done.size() + i, (*dates)[i], CourseState::Planned));
+            const long shift = out.sessions.back().shift;
+            out.shiftCost += shift * shift;
+        }
+        out.overrunDays = std::max(0, dates->back() - out.windowEnd);
+        out.fits = out.overrunDays == 0;
+    }
+    return out;
+}
+
+} // namespace firstdew::protocol

@@ -1,0 +1,394 @@
+#include "bath/Engine.h"
+
+#include "bath/Dose.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <functional>
+#include <limits>
+#include <map>
+#include <tuple>
+
+using namespace firstdew::bath;
+using firstdew::protocol::Prompt;
+using firstdew::protocol::scriptFor;
+using firstdew::protocol::ScriptRequest;
+using firstdew::protocol::StepKind;
+
+namespace
+{
+
+ScriptRequest request(Site site, WayOfWorking way = WayOfWorking::FreeHand)
+{
+    ScriptRequest q;
+    q.site = site;
+    q.waveform = site == Site::Armpits ? Waveform::Pulsed : Waveform::Direct;
+    q.way = way;
+    q.limit = {15};
+    return q;
+}
+
+/// A session driven by hand, with its own clock.
+struct Run {
+    State state;
+    Instant now{1'000'000, 0};
+    std::vector<Effect> effects;
+    std::vector<BathEvent> kept;
+
+    explicit Run(const ScriptRequest& q) : state(prepared(scriptFor(q).value(), {14})) { state.last = now; }
+
+    Result<Outcome> send(Event e)
+    {
+        auto out = step(state, e, now);
+        if (out) {
+            state = out->state;
+            effects.insert(effects.end(), out->effects.begin(), out->effects.end());
+            if (out->journal) {
+                BathEvent b;
+                b.sequence = static_cast<int>(kept.size());
+                b.event = e.kind;
+                b.reading = e.reading;
+                b.meanwhile = e.meanwhile;
+                b.wallMs = now.wallMs;
+                b.monotonicMs = now.monotonicMs;
+                kept.push_back(b);
+            }
+        }
+        return out;
+    }
+    Result<Outcome> send(BathEventKind kind) { return send(Event{kind, {}, {}}); }
+    Result<Outcome> read(double mA) { return send(Event{BathEventKind::Reading, Milliamps{mA}, {}}); }
+    Result<Outcome> resume(Meanwhile m) { return send(Event{BathEventKind::Resumed, {}, m}); }
+    void pass(int seconds, int tickMs = 500)
+    {
+        for (long long left = 1000LL * seconds; left > 0; left -= tickMs) {
+            now.wallMs += tickMs;
+            now.monotonicMs += tickMs;
+            (void)send(BathEventKind::Tick);
+        }
+    }
+    [[nodiscard]] StepKind kind() const { return state.script.steps[state.step].kind; }
+    [[nodiscard]] int count(EffectKind k, std::optional<Prompt> p = {}) const
+    {
+        return static_cast<int>(std::count_if(effects.begin(), effects.end(),
+                                              [&](const Effect& e) { return e.kind == k && (!p || e.prompt == p); }));
+    }
+    void toHold()
+    {
+        (void)send(BathEventKind::Begin);
+        (void)send(BathEventKind::Raised);
+    }
+};
+
+} // namespace
+
+TEST_CASE("a feet session runs through its two phases to the end")
+{
+    Run run(request(Site::Feet));
+    CHECK_FALSE(run.send(BathEventKind::Raised)); // before the check list
+    run.toHold();
+    CHECK(run.kind() == StepKind::Hold);
+    run.pass(15 * 60);
+    CHECK(run.kind() == StepKind::Lower);
+    CHECK(run.count(EffectKind::AskMeter) == 14);
+    CHECK(run.count(EffectKind::Say, Prompt::HalfWay) == 1);
+    CHECK(run.count(EffectKind::Say, Prompt::OneMinute) == 1);
+    CHECK(run.count(EffectKind::Say, Prompt::TenSeconds) == 1);
+    CHECK(run.send(BathEventKind::Swapped).error().code == "current-flows");
+    REQUIRE(run.send(BathEventKind::Lowered));
+    CHECK(run.kind() == StepKind::Swap);
+    REQUIRE(run.send(BathEventKind::Swapped));
+    REQUIRE(run.send(BathEventKind::Raised));
+    run.pass(15 * 60);
+    REQUIRE(run.send(BathEventKind::Lowered));
+    CHECK(run.state.phase == Phase::Finished);
+    CHECK(run.count(EffectKind::Completed) == 1);
+    CHECK(run.send(BathEventKind::Begin).error().code == "session-ended");
+}
+
+TEST_CASE("with the hands under nothing needs a touch, and every step is said")
+{
+    Run run(request(Site::Hands, WayOfWorking::HandsUnder));
+    REQUIRE(run.send(BathEventKind::Begin));
+    run.pass(15 + 2 * (60 + 600 + 20) + 45);
+    CHECK(run.state.phase == Phase::Finished);
+    for (const auto p : {Prompt::HandsInSoon, Prompt::RaiseSlowly, Prompt::HoldStill, Prompt::LowerToZero,
+                         Prompt::SwapLeads, Prompt::LiftOut, Prompt::Done})
+        CHECK(run.count(EffectKind::Say, p) >= 1);
+}
+
+TEST_CASE("a reading above the limit alarms at once and again until a lower reading")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    REQUIRE(run.read(15.5));
+    CHECK(run.count(EffectKind::Alarm) == 1);
+    run.pass(10);
+    CHECK(run.count(EffectKind::Alarm) >= 3);
+    REQUIRE(run.read(14));
+    CHECK(run.count(EffectKind::AlarmOff) == 1);
+    const int before = run.count(EffectKind::Alarm);
+    run.pass(10);
+    CHECK(run.count(EffectKind::Alarm) == before);
+}
+
+TEST_CASE("with the hands under, an alarm that stands keeps the session from going on to the swap")
+{
+    Run run(request(Site::Hands, WayOfWorking::HandsUnder));
+    REQUIRE(run.send(BathEventKind::Begin));
+    run.pass(15 + 60 + 600);
+    CHECK(run.kind() == StepKind::Lower);
+    REQUIRE(run.read(16));
+    run.pass(120);
+    CHECK(run.kind() == StepKind::Lower);
+    REQUIRE(run.send(BathEventKind::Lowered));
+    CHECK(run.kind() == StepKind::Swap);
+}
+
+TEST_CASE("readings that cannot be are refused and change nothing")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    const State before = run.state;
+    for (const double bad : {-1.0, std::nan(""), std::numeric_limits<double>::infinity(), 1e9, 100.5})
+        CHECK_FALSE(run.read(bad));
+    CHECK_FALSE(run.send(Event{BathEventKind::Reading, {}, {}}));
+    CHECK(run.state == before);
+}
+
+TEST_CASE("out of the water: machine off, the script starts again, the charge so far is kept as interrupted")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    REQUIRE(run.read(10));
+    run.pass(60);
+    REQUIRE(run.read(10));
+    REQUIRE(run.send(BathEventKind::OutOfWater));
+    CHECK(run.kind() == StepKind::CheckList);
+    CHECK(run.state.current == Current::Unknown);
+    CHECK(run.state.readings.empty());
+    CHECK(chargeOf(run.state.interrupted).mAmin == Approx(10));
+    CHECK(run.count(EffectKind::Say, Prompt::MachineOff) == 1);
+    CHECK(run.count(EffectKind::Say, Prompt::StartAgain) == 1);
+    CHECK_FALSE(run.send(BathEventKind::Raised));
+    run.toHold();
+    CHECK(remainingInStep(run.state).s == 15 * 60);
+}
+
+TEST_CASE("lowered early, the phase waits at zero and its clock stands")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(100);
+    REQUIRE(run.send(BathEventKind::Lowered));
+    run.pass(500);
+    CHECK(remainingInStep(run.state).s == 800);
+    CHECK(run.send(BathEventKind::Swapped).error().code == "not-now");
+    REQUIRE(run.send(BathEventKind::Raised));
+    run.pass(800);
+    CHECK(run.kind() == StepKind::Lower);
+}
+
+TEST_CASE("the target leaves 3 mA under the limit until two readings in a row are steady")
+{
+    // the room is our own choice, cautious; the drift of 1-3 mA a minute is common practice, no source
+    Run run(request(Site::Feet));
+    run.toHold();
+    CHECK(run.state.target().mA == 12);
+    REQUIRE(run.read(10));
+    CHECK(run.state.target().mA == 12);
+    REQUIRE(run.read(12));
+    CHECK(run.state.target().mA == 12);
+    REQUIRE(run.read(12));
+    CHECK(run.state.target().mA == 14);
+    REQUIRE(run.send(BathEventKind::Discomfort));
+    CHECK(run.state.target().mA == 11);
+    CHECK(run.count(EffectKind::Say, Prompt::LowerALittle) == 1);
+}
+
+TEST_CASE("a meter that shows current where none should flow bars the swap")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(900);
+    REQUIRE(run.send(BathEventKind::Lowered));
+    REQUIRE(run.read(4));
+    CHECK(run.send(BathEventKind::Swapped).error().code == "current-flows");
+    REQUIRE(run.send(BathEventKind::Lowered));
+    CHECK(run.send(BathEventKind::Swapped));
+}
+
+TEST_CASE("an app that was away for long asks what the machine did")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(60);
+    run.now.wallMs += 120'000;
+    run.now.monotonicMs += 120'000;
+    REQUIRE(run.send(BathEventKind::Tick));
+    CHECK(run.state.phase == Phase::AwaitingMeanwhile);
+    CHECK(run.state.current == Current::Unknown);
+    CHECK_FALSE(run.read(10));
+    REQUIRE(run.resume(Meanwhile::KeptRunning));
+    CHECK(remainingInStep(run.state).s == 900 - 180);
+    CHECK(run.state.current == Current::Flowing);
+}
+
+TEST_CASE("killed at any event, the session comes back to the same step, asks, and assumes nothing of the current")
+{
+    Run run(request(Site::HandFoot));
+    const auto restarted = [&] {
+        BathPrepared p;
+        const auto& q = run.state.script.request;
+        p.site = q.site, p.waveform = q.waveform, p.age = q.age, p.swap = q.swap, p.way = q.way,
+        p.firstSide = q.firstSide;
+        p.limit = q.limit, p.raise = q.raise, p.lower = q.lower, p.swapping = q.swapping, p.target = Milliamps{14};
+        const auto back = replay(p, run.kept);
+        REQUIRE(back);
+        CHECK(back->step == run.state.step);
+        CHECK(back->readings == run.state.readings);
+        CHECK(back->interrupted == run.state.interrupted);
+        if (run.state.script.steps[run.state.step].timed)
+            CHECK(std::abs(back->stepElapsedMs - run.state.stepElapsedMs) <= 61'000);
+        if (run.state.phase == Phase::Running && run.state.step > 0) {
+            CHECK(back->phase == Phase::AwaitingMeanwhile);
+            CHECK(back->current == Current::Unknown);
+        } else {
+            CHECK(back->phase == run.state.phase);
+        }
+    };
+    restarted();
+    run.toHold();
+    restarted();
+    for (int phase = 1; phase <= 4; ++phase) {
+        REQUIRE(run.read(10 + phase));
+        restarted();
+        run.pass(601);
+        restarted();
+        REQUIRE(run.send(BathEventKind::Lowered));
+        restarted();
+        if (phase == 4)
+            break;
+        REQUIRE(run.send(phase == 2 ? BathEventKind::MovedSide : BathEventKind::Swapped));
+        run.pass(200); // the person takes their time
+        restarted();
+        REQUIRE(run.send(BathEventKind::Raised));
+    }
+    CHECK(run.state.phase == Phase::Finished);
+}
+
+TEST_CASE("on coming back: switched off waits at zero, out or unknown starts again")
+{
+    for (const auto answer : {Meanwhile::SwitchedOff, Meanwhile::LimbsOut, Meanwhile::DoNotKnow}) {
+        Run run(request(Site::Feet));
+        run.toHold();
+        run.pass(60);
+        run.now.monotonicMs += 600'000;
+        run.now.wallMs += 600'000;
+        REQUIRE(run.send(BathEventKind::Tick));
+        REQUIRE(run.resume(answer));
+        if (answer == Meanwhile::SwitchedOff) {
+            CHECK(run.kind() == StepKind::Hold);
+            CHECK(run.state.current == Current::Zero);
+            CHECK(remainingInStep(run.state).s == 840);
+        } else {
+            CHECK(run.kind() == StepKind::CheckList);
+            CHECK(run.count(EffectKind::Say, Prompt::MachineOff) == 1);
+        }
+    }
+}
+
+// Every order of events to a fair depth. A step is shortened to seconds' worth of ticks by sending long ones.
+TEST_CASE("no order of events reaches a swap, a change of side or the end while current may flow")
+{
+    struct Shadow { // what an onlooker at the machine knows, kept apart from the engine
+        bool mayFlow = false;
+    };
+    const std::vector<Event> alphabet{
+        {BathEventKind::Begin, {}, {}},
+        {BathEventKind::Raised, {}, {}},
+        {BathEventKind::Reading, Milliamps{10}, {}},
+        {BathEventKind::Reading, Milliamps{19}, {}},
+        {BathEventKind::Discomfort, {}, {}},
+        {BathEventKind::Lowered, {}, {}},
+        {BathEventKind::Swapped, {}, {}},
+        {BathEventKind::MovedSide, {}, {}},
+        {BathEventKind::OutOfWater, {}, {}},
+        {BathEventKind::Stop, {}, {}},
+        {BathEventKind::Resumed, {}, Meanwhile::KeptRunning},
+        {BathEventKind::Resumed, {}, Meanwhile::SwitchedOff},
+        {BathEventKind::Resumed, {}, Meanwhile::DoNotKnow},
+    };
+    for (const auto site : {Site::Feet, Site::HandFoot}) {
+        std::map<std::tuple<std::size_t, int, int, bool, bool>, int> seen; // by what decides, to the deepest rest
+        long long visited = 0;
+        long long swaps = 0;
+        const std::function<void(const State&, Shadow, Instant, int)> walk = [&](const State& s, Shadow shadow,
+                                                                                 Instant now, int rest) {
+            if (rest == 0)
+                return;
+            const auto key =
+                std::tuple(s.step, static_cast<int>(s.phase), static_cast<int>(s.current), s.alarm, shadow.mayFlow);
+            if (const auto it = seen.find(key); it != seen.end() && it->second >= rest)
+                return;
+            seen[key] = rest;
+            const auto take = [&](const Event& e, long long ms) {
+                const Instant later{now.wallMs + ms, now.monotonicMs + ms};
+                const auto out = step(s, e, later);
+                ++visited;
+                if (!out) {
+                    REQUIRE_FALSE(out.error().message.empty());
+                    return;
+                }
+                Shadow next = shadow;
+                if (e.kind == BathEventKind::Lowered ||
+                    (e.kind == BathEventKind::Resumed && e.meanwhile == Meanwhile::SwitchedOff))
+                    next.mayFlow = false;
+                if (e.kind == BathEventKind::Reading)
+                    next.mayFlow = e.reading->mA > 0 || next.mayFlow;
+                if (e.kind == BathEventKind::Begin)
+                    next.mayFlow = false; // the check list says machine off, current zero
+                const State& t = out->state;
+                const auto kind = t.script.steps[t.step].kind;
+                const bool moved = t.step != s.step && t.step > s.step;
+                if (moved && (kind == StepKind::Swap || kind == StepKind::MoveSide || kind == StepKind::Finish))
+                    REQUIRE_FALSE(next.mayFlow);
+                if (e.kind == BathEventKind::Swapped || e.kind == BathEventKind::MovedSide) {
+                    REQUIRE_FALSE(shadow.mayFlow);
+                    ++swaps;
+                }
+                if (t.phase == Phase::Finished)
+                    REQUIRE_FALSE(next.mayFlow);
+                if (t.current == Current::Zero)
+                    REQUIRE_FALSE(next.mayFlow);
+                if (kind == StepKind::Raise && t.current != Current::Zero)
+                    next.mayFlow = true;
+                if (e.kind == BathEventKind::Raised)
+                    next.mayFlow = true;
+                walk(t, next, later, rest - 1);
+            };
+            for (const Event& e : alphabet)
+                take(e, 1000);
+            take({BathEventKind::Tick, {}, {}}, 1000);
+            take({BathEventKind::Tick, {}, {}}, 80'000);
+            take({BathEventKind::Tick, {}, {}}, 200'000); // away
+            // The rest of a hold at once, through its minutes.
+            if (s.phase == Phase::Running && s.script.steps[s.step].kind == StepKind::Hold) {
+                State t = s;
+                Instant later = now;
+                for (int i = 0; i < 16 && t.step == s.step; ++i) {
+                    later = {later.wallMs + 60'000, later.monotonicMs + 60'000};
+                    const auto out = step(t, {BathEventKind::Tick, {}, {}}, later);
+                    REQUIRE(out);
+                    t = out->state;
+                }
+                walk(t, shadow, later, rest - 1);
+            }
+        };
+        State start = prepared(scriptFor(request(site)).value(), {14});
+        walk(start, {}, {0, 0}, 40);
+        CHECK(visited > 1000);
+        CHECK(swaps > 0);
+    }
+}

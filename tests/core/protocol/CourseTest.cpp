@@ -1,0 +1,206 @@
+#include "protocol/Course.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+#include <functional>
+#include <limits>
+#include <random>
+
+using namespace firstdew::protocol;
+using build::day;
+
+namespace
+{
+
+CourseRequest sevenFrom(const char* start)
+{
+    CourseRequest q;
+    q.start = q.today = day(start);
+    return q;
+}
+
+std::vector<std::string> datesOf(const CoursePlan& plan)
+{
+    std::vector<std::string> out;
+    for (const auto& s : plan.sessions)
+        out.push_back(s.date.iso());
+    return out;
+}
+
+/// Every choice of ascending open days, by trying them all.
+std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const std::vector<LocalDate>& wanted,
+                                                   LocalDate last)
+{
+    std::pair<long, std::vector<LocalDate>> best{std::numeric_limits<long>::max(), {}};
+    std::vector<LocalDate> chosen;
+    const auto open = [&](LocalDate d) {
+        bool ok = q.free.empty() || q.free.contains(d.weekday());
+        for (const auto& [from, to] : q.away)
+            ok = ok && !(from <= d && d <= to);
+        for (const LocalDate m : q.missed)
+            ok = ok && m != d;
+        return ok;
+    };
+    const std::function<void(LocalDate, long)> go = [&](LocalDate from, long cost) {
+        if (chosen.size() == wanted.size()) {
+            if (cost < best.first)
+                best = {cost, chosen};
+            return;
+        }
+        for (LocalDate d = from; d <= last; d = d + 1) {
+            if (!open(d))
+                continue;
+            const long shift = d - wanted[chosen.size()];
+            chosen.push_back(d);
+            go(d + 1, cost + shift * shift);
+            chosen.pop_back();
+        }
+    };
+    go(std::max(q.start, q.today), 0);
+    return best;
+}
+
+} // namespace
+
+TEST_CASE("the seven sessions stand on days 1, 2, 4, 7, 10, 15 and 22")
+{
+    // Days 1, 2, 4, 7, 10 and 22: NHS hospital leaflet WPR26540; day 15: from memory; seven in four weeks: common
+    // practice, no source.
+    const auto plan = planCourse(sevenFrom("2026-03-02"));
+    REQUIRE(plan);
+    CHECK(datesOf(*plan) == std::vector<std::string>{"2026-03-02", "2026-03-03", "2026-03-05", "2026-03-08",
+                                                     "2026-03-11", "2026-03-16", "2026-03-23"});
+    CHECK(plan->windowEnd.iso() == "2026-03-29");
+    CHECK(plan->fits);
+    CHECK(plan->shiftCost == 0);
+}
+
+TEST_CASE("three a week is twelve sessions on Mondays, Wednesdays and Fridays")
+{
+    // Siah & Hampton, Dermatol Online J 2013;19(3):14
+    auto q = sevenFrom("2026-03-04"); // a Wednesday
+    q.plan = CourseTemplate::MonWedFri;
+    const auto plan = planCourse(q);
+    REQUIRE(plan);
+    REQUIRE(plan->sessions.size() == 12);
+    for (const auto& s : plan->sessions)
+        CHECK(
+            (s.date.weekday() == Weekday::Mon || s.date.weekday() == Weekday::Wed || s.date.weekday() == Weekday::Fri));
+    CHECK(plan->fits);
+}
+
+TEST_CASE("five a week is ten sessions in two weeks")
+{
+    // Kim et al., Ann Dermatol 2017;29:728-734
+    auto q = sevenFrom("2026-03-02");
+    q.plan = CourseTemplate::Daily;
+    const auto plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(plan->sessions.size() == 10);
+    CHECK(plan->sessions.back().date.iso() == "2026-03-13");
+    CHECK(plan->fits);
+}
+
+TEST_CASE("a missed session moves, days away and weekdays not free stay empty")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.today = day("2026-03-06");
+    q.done = {day("2026-03-02"), day("2026-03-03")};
+    q.missed = {day("2026-03-05")};
+    q.free = {Weekday::Mon, Weekday::Tue, Weekday::Thu, Weekday::Fri};
+    q.away = {{day("2026-03-10"), day("2026-03-12")}};
+    const auto plan = planCourse(q);
+    REQUIRE(plan);
+    // Today for the missed one; Monday 9 for day 7 (a Sunday); Friday 13 for day 10 (Wednesday 11, away).
+    CHECK(datesOf(*plan) == std::vector<std::string>{"2026-03-02", "2026-03-03", "2026-03-06", "2026-03-09",
+                                                     "2026-03-13", "2026-03-16", "2026-03-23"});
+    CHECK(plan->sessions[1].state == CourseState::Done);
+    CHECK(plan->sessions[2].state == CourseState::Planned);
+    CHECK(plan->fits);
+    CHECK(plan->shiftCost == 1 + 1 + 4);
+}
+
+TEST_CASE("where the window cannot be kept, the plan says by how many days it overruns")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.away = {{day("2026-03-02"), day("2026-03-27")}};
+    const auto plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK_FALSE(plan->fits);
+    CHECK(plan->sessions.front().date.iso() == "2026-03-28");
+    CHECK(plan->overrunDays == 5); // seven days in a row from 28 March end on 3 April, five after the 29th
+}
+
+TEST_CASE("a session put on a day by hand stays there and the rest is planned around it")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.fixed = {{3, day("2026-03-10")}};
+    const auto plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(plan->sessions[2].date.iso() == "2026-03-10");
+    CHECK(plan->sessions[3].date > plan->sessions[2].date);
+    q.fixed = {{3, day("2026-03-03")}};
+    CHECK_FALSE(planCourse(q)); // no room for two sessions before it
+}
+
+TEST_CASE("the plan is the best of all plans, found by trying every one")
+{
+    std::mt19937 random(20260302);
+    const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+    int overrun = 0;
+    for (int round = 0; round < 4000; ++round) {
+        CourseRequest q;
+        q.plan = CourseTemplate::Prescribed;
+        q.start = day("2026-03-02") + below(7);
+        q.today = q.start + below(6);
+        int at = 0;
+        for (int i = 0; i < 1 + below(4); ++i)
+            q.days.push_back(at += 1 + below(5));
+        for (int i = 0; i < below(7); ++i)
+            q.free.insert(static_cast<Weekday>(below(7)));
+        for (int i = 0; i < below(3); ++i) {
+            const LocalDate from = q.start + below(25);
+            q.away.emplace_back(from, from + below(10));
+        }
+        if (below(3) == 0)
+            q.missed.push_back(q.today - below(3));
+        const auto plan = planCourse(q);
+        REQUIRE(plan);
+        std::vector<LocalDate> wanted;
+        for (const int d : q.days)
+            wanted.push_back(q.start + (d - 1));
+        // Four weeks hold every case unless days away fill them; then the least overrun counts first.
+        LocalDate last = plan->windowEnd;
+        auto best = bruteForce(q, wanted, last);
+        while (best.second.empty()) {
+            last = last + 1;
+            best = bruteForce(q, wanted, last);
+        }
+        overrun += plan->fits ? 0 : 1;
+        REQUIRE(plan->shiftCost == best.first);
+        REQUIRE(plan->overrunDays == std::max(0, best.second.back() - plan->windowEnd));
+        for (std::size_t i = 0; i < wanted.size(); ++i)
+            REQUIRE(plan->sessions[i].date == best.second[i]);
+    }
+    CHECK(overrun > 0); // both kinds of case were met
+}
+
+TEST_CASE("days of a course that make no sense are refused by name")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.plan = CourseTemplate::Prescribed;
+    CHECK(planCourse(q).error().code == "no-days");
+    q.days = {1, 1};
+    CHECK(planCourse(q).error().code == "days-not-ascending");
+    q.days = {0, 3};
+    CHECK(planCourse(q).error().code == "day-out-of-range");
+    q.days = {1, 3};
+    q.done = {q.today + 1};
+    CHECK(planCourse(q).error().code == "done-in-the-future");
+    q.done.clear();
+    q.away = {{q.today + 2, q.today}};
+    CHECK(planCourse(q).error().code == "away-backwards");
+    q.away = {{q.today, q.today + 9999}};
+    CHECK(planCourse(q).error().code == "no-open-days");
+}

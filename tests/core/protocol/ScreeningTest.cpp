@@ -1,0 +1,123 @@
+#include "protocol/Screening.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::protocol;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kToday = day("2026-03-02");
+
+ScreeningOutcome outcomeOf(ScreeningRow yes, Site site = Site::Hands)
+{
+    return screen(Diary().adult().screened(kToday, {yes}).record(), site, kToday).outcome;
+}
+
+Diary& shortQuestion(Diary& d, LocalDate on, SetOf<ScreeningRow> asked, SetOf<ScreeningRow> yes)
+{
+    return d.add(Screening{false, asked, yes}, on);
+}
+
+} // namespace
+
+TEST_CASE("each row of the screening has the outcome the trade gives it, at every site")
+{
+    for (const auto site : allOf<Site>()) {
+        // NHS dermatology leaflets (Newcastle; South Tees); Hölzle, Kanerva's Occup. Dermatology 2018
+        CHECK(outcomeOf(ScreeningRow::Pregnancy, site) == ScreeningOutcome::Stop);
+        CHECK(outcomeOf(ScreeningRow::PoweredImplant, site) == ScreeningOutcome::Stop);
+        CHECK(outcomeOf(ScreeningRow::MetalImplant, site) == ScreeningOutcome::Stop);
+        // the leaflets list it for all sessions: the cautious reading
+        CHECK(outcomeOf(ScreeningRow::MetalIud, site) == ScreeningOutcome::Stop);
+        // from memory
+        CHECK(outcomeOf(ScreeningRow::HeartRhythmOrEpilepsy, site) == ScreeningOutcome::Stop);
+        // NHS leaflets
+        CHECK(outcomeOf(ScreeningRow::TumourOrThrombosis, site) == ScreeningOutcome::Stop);
+        CHECK(outcomeOf(ScreeningRow::LossOfSensation, site) == ScreeningOutcome::Stop);
+        CHECK(outcomeOf(ScreeningRow::UnderFive, site) == ScreeningOutcome::Stop);
+        // common practice, no source
+        CHECK(outcomeOf(ScreeningRow::UnderEighteen, site) == ScreeningOutcome::AskFirst);
+        // from memory
+        CHECK(outcomeOf(ScreeningRow::EczemaAtSite, site) == ScreeningOutcome::AskFirst);
+        // Hölzle 2018
+        CHECK(outcomeOf(ScreeningRow::LargeWound, site) == ScreeningOutcome::AskFirst);
+        // common practice, no source; one hospital leaflet lists them: mentioned
+        CHECK(outcomeOf(ScreeningRow::FixedBraces, site) == ScreeningOutcome::Go);
+    }
+    CHECK(screeningRows().size() == allOf<ScreeningRow>().size());
+}
+
+TEST_CASE("fixed braces are mentioned and do not block")
+{
+    const auto verdict =
+        screen(Diary().adult().screened(kToday, {ScreeningRow::FixedBraces}).record(), Site::Hands, kToday);
+    CHECK(verdict.mention == std::vector{ScreeningRow::FixedBraces});
+    CHECK(verdict.deciding.empty());
+}
+
+TEST_CASE("age decides by the birth date, whatever was answered")
+{
+    Diary d;
+    d.add(Person{"Kim", day("2022-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop); // not yet four
+    Diary older;
+    older.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
+    CHECK(screen(older.record(), Site::Hands, kToday).deciding == std::vector{ScreeningRow::UnderEighteen});
+}
+
+TEST_CASE("a clinician's clearance opens the one row it names, until it expires")
+{
+    Diary d;
+    d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant, ScreeningRow::EczemaAtSite});
+    d.add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday - 5, kToday + 5}, kToday - 5);
+    const auto verdict = screen(d.record(), Site::Hands, kToday);
+    CHECK(verdict.outcome == ScreeningOutcome::AskFirst);
+    CHECK(verdict.deciding == std::vector{ScreeningRow::EczemaAtSite});
+    CHECK(screen(d.record(), Site::Hands, kToday + 6).outcome == ScreeningOutcome::Stop);
+}
+
+TEST_CASE("a clearance with no name behind it opens nothing")
+{
+    Diary d;
+    d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
+    d.add(Clearance{ScreeningRow::MetalImplant, "", kToday - 5, {}}, kToday - 5);
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+}
+
+TEST_CASE("a state of things newly arisen after the clearance needs a new one")
+{
+    Diary d;
+    d.adult().screened(kToday - 40, {ScreeningRow::TumourOrThrombosis});
+    d.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday - 35, {}}, kToday - 35);
+    d.screened(kToday - 20).screened(kToday, {ScreeningRow::TumourOrThrombosis});
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+}
+
+TEST_CASE("a changed answer to the short question blocks at once")
+{
+    Diary d;
+    d.adult().screened(kToday - 5);
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    shortQuestion(d, kToday, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy});
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.record(), Site::Hands, kToday - 1).outcome == ScreeningOutcome::Go);
+}
+
+TEST_CASE("the full screening is due when there is none, and again after 28 days")
+{
+    // our own choice, cautious
+    CHECK(screeningDue(Diary().record(), kToday) == ScreeningDue::Full);
+    Diary d;
+    d.screened(kToday);
+    CHECK(screeningDue(d.record(), kToday) == ScreeningDue::None);
+    CHECK(screeningDue(d.record(), kToday + 1) == ScreeningDue::ShortQuestion);
+    CHECK(screeningDue(d.record(), kToday + 27) == ScreeningDue::ShortQuestion);
+    CHECK(screeningDue(d.record(), kToday + 28) == ScreeningDue::Full);
+    shortQuestion(d, kToday + 3, {}, {});
+    CHECK(screeningDue(d.record(), kToday + 3) == ScreeningDue::None);
+}
