@@ -6,7 +6,8 @@
 #include <optional>
 #include <vector>
 
-namespace firstdew::outlook {
+namespace firstdew::outlook
+{
 
 using namespace facts;
 
@@ -37,14 +38,14 @@ struct Forecast {
     std::vector<Spell> spells;            ///< evidence, oldest first, the present one last
     int censored = 0;
     StateProbability today;
-    std::optional<LocalDate> due;         ///< by then the chance of clamminess reaches the risk
+    std::optional<LocalDate> due; ///< by then the chance of clamminess reaches the risk
     double risk = 0.2;
     /// Days (not before the last session) by which clamminess has begun with chance 0.1, 0.2, 0.5, 0.8, 0.9.
     std::optional<std::array<LocalDate, 5>> quantiles;
-    std::vector<DayChance> days;          ///< today and the following 28
-    double usualFrom = 0;                 ///< 10 % and 90 % quantile of this person's dry spell, in days
+    std::vector<DayChance> days; ///< today and the following 28
+    double usualFrom = 0;        ///< 10 % and 90 % quantile of this person's dry spell, in days
     double usualTo = 0;
-    bool firstDew = false;                ///< expected harm of waiting exceeds that of a needless top-up
+    bool firstDew = false; ///< expected harm of waiting exceeds that of a needless top-up
 };
 
 inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};

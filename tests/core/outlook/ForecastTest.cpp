@@ -1,0 +1,147 @@
+#include "outlook/Forecast.h"
+
+#include "core/Build.h"
+#include "outlook/Filter.h"
+#include "outlook/Intervals.h"
+#include "outlook/Predictive.h"
+
+#include <catch2/catch.hpp>
+#include <cmath>
+#include <random>
+
+using namespace firstdew::outlook;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kStart = day("2026-01-05");
+
+/// Top-ups every `cycle` days, dry until `dry` days after each, clammy the day after, then treated.
+Diary regular(int rounds, int dry, int cycle)
+{
+    Diary d;
+    for (int r = 0; r < rounds; ++r) {
+        const LocalDate session = kStart + r * cycle;
+        d.session(Site::Hands, session);
+        for (int i = 1; i < cycle; ++i)
+            d.checkIn(DiarySite::Hands, session + i, i <= dry ? Level::Dry : Level::Clammy);
+    }
+    return d;
+}
+
+} // namespace
+
+TEST_CASE("the prior alone has its median at ten days and 90 % between 3 and 35")
+{
+    // our own choice, from the range of common practice
+    const Predictive prior({});
+    CHECK(prior.quantile(0.5) == Approx(10).epsilon(0.06));
+    CHECK(prior.quantile(0.05) == Approx(3).epsilon(0.15));
+    CHECK(prior.quantile(0.95) == Approx(35).epsilon(0.15));
+}
+
+TEST_CASE("spells are interval-, right- and left-censored by what was reported")
+{
+    Diary d;
+    d.session(Site::Hands, kStart).session(Site::Hands, kStart + 1); // neighbouring days: one treated spell
+    d.checkIn(DiarySite::Hands, kStart + 6, Level::Dry).checkIn(DiarySite::Hands, kStart + 9, Level::Clammy);
+    d.session(Site::HandFoot, kStart + 10);
+    d.checkIn(DiarySite::Hands, kStart + 14, Level::Dry);
+    d.session(Site::Hands, kStart + 20);                     // while dry
+    d.checkIn(DiarySite::Hands, kStart + 30, Level::Clammy); // the first check-in for ten days
+    d.session(Site::Hands, kStart + 31);
+    d.checkIn(DiarySite::Hands, kStart + 32, Level::Clammy); // never took hold
+    d.session(Site::Hands, kStart + 40);
+    const auto spells = spellsFor(d.record(), DiarySite::Hands, kStart + 41);
+    REQUIRE(spells.size() == 5);
+    CHECK(spells[0].lastSession == kStart + 1);
+    CHECK(spells[0].left == 5);
+    CHECK(spells[0].right == 8);
+    CHECK(spells[1].left == 4);
+    CHECK_FALSE(spells[1].right);
+    CHECK(spells[2].left == 0);
+    CHECK(spells[2].right == 10);
+    CHECK_FALSE(spells[3].gotDry);
+    CHECK(spells[4].left == 0);
+    const auto feet = spellsFor(d.record(), DiarySite::Feet, kStart + 41);
+    REQUIRE(feet.size() == 1);
+    CHECK(feet[0].lastSession == kStart + 10);
+}
+
+TEST_CASE("clammy on a stirred day and dry the next is no return")
+{
+    Diary d;
+    d.session(Site::Hands, kStart);
+    d.checkIn(DiarySite::Hands, kStart + 5, Level::Clammy, {Circumstance::Heat})
+        .checkIn(DiarySite::Hands, kStart + 6, Level::Dry);
+    const auto spells = spellsFor(d.record(), DiarySite::Hands, kStart + 7);
+    REQUIRE(spells.size() == 1);
+    CHECK_FALSE(spells[0].right);
+    CHECK(spells[0].left == 6);
+}
+
+TEST_CASE("a regular person's forecast comes to their own rhythm")
+{
+    const Diary d = regular(8, 13, 15);
+    const auto f = forecastFor(d.record(), DiarySite::Hands, kStart + 7 * 15 + 3);
+    CHECK(f.usualFrom > 8);
+    CHECK(f.usualTo < 19);
+    const int due = *f.due - *f.lastSession;
+    CHECK(due >= 10);
+    CHECK(due <= 14);
+    CHECK(f.today.dry > 0.95);
+    CHECK_FALSE(f.firstDew);
+}
+
+TEST_CASE("early top-ups while dry do not shorten the forecast")
+{
+    Diary early;
+    for (int r = 0; r < 8; ++r) {
+        early.session(Site::Hands, kStart + r * 9);
+        for (int i = 1; i < 9; ++i)
+            early.checkIn(DiarySite::Hands, kStart + r * 9 + i, Level::Dry);
+    }
+    const auto f = forecastFor(early.record(), DiarySite::Hands, kStart + 7 * 9 + 1);
+    const auto fresh = forecastFor(Diary().session(Site::Hands, kStart).record(), DiarySite::Hands, kStart + 1);
+    CHECK(f.usualTo > 9);
+    CHECK(*f.due - *f.lastSession > *fresh.due - *fresh.lastSession);
+}
+
+TEST_CASE("for any diary the forecast is finite, ordered and sums to one, and a later dry day never brings the due day "
+          "forward")
+{
+    std::mt19937 random(7);
+    const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+    for (int round = 0; round < 60; ++round) {
+        Diary d;
+        LocalDate at = kStart;
+        const int days = 1 + below(400);
+        for (int i = 0; i < days; ++i, at = at + 1 + below(3)) {
+            if (below(9) == 0)
+                d.session(allOf<Site>()[static_cast<std::size_t>(below(4))], at);
+            if (below(4) != 0)
+                d.checkIn(DiarySite::Hands, at, static_cast<Level>(below(6) == 0 ? 1 + below(3) : 0),
+                          below(5) == 0 ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
+        }
+        for (const double risk : {0.05, 0.2, 0.7, std::nan("")}) {
+            const auto f = forecastFor(d.record(), DiarySite::Hands, at, risk);
+            CHECK(std::isfinite(f.usualFrom));
+            CHECK(f.usualFrom <= f.usualTo);
+            for (const auto& c : f.days) {
+                CHECK(c.state.dry + c.state.clammy + c.state.sweating == Approx(1));
+                CHECK(c.begun >= 0);
+                CHECK(c.begun <= 1);
+            }
+            if (f.quantiles)
+                for (std::size_t i = 1; i < f.quantiles->size(); ++i)
+                    CHECK((*f.quantiles)[i - 1] <= (*f.quantiles)[i]);
+        }
+        const auto before = forecastFor(d.record(), DiarySite::Hands, at + 1);
+        if (before.due && !before.spells.back().right) {
+            d.checkIn(DiarySite::Hands, at + 1, Level::Dry);
+            CHECK(*forecastFor(d.record(), DiarySite::Hands, at + 1).due >= *before.due);
+        }
+    }
+}
