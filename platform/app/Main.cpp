@@ -1,0 +1,95 @@
+#include "Look.h"
+#include "Options.h"
+#include "SelfTest.h"
+#include "Store.h"
+#include "SystemClock.h"
+
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QLocale>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QTextStream>
+#include <QTranslator>
+#include <QtQml/qqmlextensionplugin.h>
+
+Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
+
+using namespace firstdew;
+
+namespace {
+
+void takeFonts()
+{
+    for (const char* file : {"Inter-Regular.otf", "Inter-SemiBold.otf", "NotoSansArabic-Regular.ttf", "NotoSansArabic-Bold.ttf"})
+        QFontDatabase::addApplicationFont(QStringLiteral(":/assets/fonts/") + QLatin1String(file));
+    QFont font(QStringLiteral("Inter"));
+    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
+    QGuiApplication::setFont(font);
+}
+
+viewmodels::Look::Asked asked(const app::Options& o)
+{
+    viewmodels::Look::Asked a;
+    a.theme = o.theme;
+    a.language = o.language;
+    a.page = o.page;
+    a.version = QStringLiteral(FIRSTDEW_VERSION);
+    a.textScale = o.textScale;
+    a.width = o.size.width();
+    a.height = o.size.height();
+    a.still = !o.screenshot.isEmpty() || o.selfTest;
+    return a;
+}
+
+/// Puts the interface into the person's language and direction, now and whenever another is chosen.
+void speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spoken)
+{
+    const QString language = viewmodels::Look::instance()->language();
+    if (language == spoken)
+        return;
+    spoken = language;
+    QCoreApplication::removeTranslator(&translator);
+    if (translator.load(QStringLiteral(":/i18n/firstdew_") + language))
+        QCoreApplication::installTranslator(&translator);
+    QLocale::setDefault(QLocale(language));
+    QGuiApplication::setLayoutDirection(QLocale(language).textDirection());
+    engine.retranslate();
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QGuiApplication program(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
+
+    const auto options = app::optionsFrom(program.arguments().mid(1), qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"));
+    if (!options) {
+        QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';
+        return 2;
+    }
+    if (options->selfTest)
+        app::watchWarnings();
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    takeFonts();
+
+    app::SystemClock clock(options->testNow, options->testSpeed);
+    viewmodels::Store store(clock, options->store.toStdString());
+    viewmodels::Look look(asked(*options));
+    QTranslator translator;
+    QString spoken;
+    QQmlApplicationEngine engine;
+    speak(translator, engine, spoken);
+    QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] { speak(translator, engine, spoken); });
+    engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
+    if (engine.rootObjects().isEmpty())
+        return 1;
+    if (options->selfTest)
+        return app::selfTest(engine) == 0 ? 0 : 1;
+    if (!options->screenshot.isEmpty())
+        return app::screenshot(engine, options->screenshot) ? 0 : 1;
+    return QGuiApplication::exec();
+}

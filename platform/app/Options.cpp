@@ -1,0 +1,86 @@
+#include "Options.h"
+
+#include <QCommandLineParser>
+#include <QDir>
+#include <QRegularExpression>
+#include <QStandardPaths>
+
+namespace firstdew::app {
+
+using namespace facts;
+
+namespace {
+
+Error usage(const char* option, const QString& message)
+{
+    return {"usage", option, message.toStdString()};
+}
+
+QString ownStore()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    return folder + QStringLiteral("/record.db");
+}
+
+} // namespace
+
+Result<Options> optionsFrom(const QStringList& arguments, bool testing)
+{
+    QCommandLineParser parser;
+    parser.addOptions({{"store", "the record to open", "file"},
+                       {"page", "place to start at: today, bath, diary or plan", "place"},
+                       {"size", "size of the window, e.g. 390x844", "WxH"},
+                       {"theme", "light or dark", "theme"},
+                       {"text-scale", "size of text, 0.85 to 2", "factor"},
+                       {"language", "en, de, es or ar", "code"},
+                       {"screenshot", "draw the page into a picture and leave", "file"},
+                       {"self-test", "load every page and leave"},
+                       {"test-now", "for tests: the local time to start from", "YYYY-MM-DDTHH:MM"},
+                       {"test-speed", "for tests: speed of the session clock", "factor"}});
+    if (!parser.parse(QStringList{QStringLiteral("firstdew")} + arguments))
+        return usage("command line", parser.errorText());
+    if (!parser.positionalArguments().isEmpty())
+        return usage("command line", QStringLiteral("'%1' is not expected").arg(parser.positionalArguments().constFirst()));
+    if (!testing && (parser.isSet("test-now") || parser.isSet("test-speed")))
+        return usage("--test-now, --test-speed", "only for tests: set FIRSTDEW_TEST=1");
+
+    Options o;
+    o.store = parser.isSet("store") ? parser.value("store") : ownStore();
+    o.selfTest = parser.isSet("self-test");
+    o.screenshot = parser.value("screenshot");
+    const auto oneOf = [&](const char* name, QString& into, const QStringList& allowed) {
+        if (parser.isSet(name))
+            into = parser.value(name);
+        return !parser.isSet(name) || allowed.contains(into);
+    };
+    if (!oneOf("page", o.page, {"today", "bath", "diary", "plan"}))
+        return usage("--page", QStringLiteral("'%1' is no place; write today, bath, diary or plan").arg(o.page));
+    if (!oneOf("theme", o.theme, {"light", "dark"}))
+        return usage("--theme", QStringLiteral("'%1' is no theme; write light or dark").arg(o.theme));
+    if (!oneOf("language", o.language, {"en", "de", "es", "ar"}))
+        return usage("--language", QStringLiteral("'%1' is not spoken; write en, de, es or ar").arg(o.language));
+    if (parser.isSet("size")) {
+        const auto match = QRegularExpression("^(\\d{3,4})x(\\d{3,4})$").match(parser.value("size"));
+        if (!match.hasMatch())
+            return usage("--size", QStringLiteral("'%1' is no size; write e.g. 390x844").arg(parser.value("size")));
+        o.size = {match.captured(1).toInt(), match.captured(2).toInt()};
+    }
+    bool ok = true;
+    if (parser.isSet("text-scale"))
+        o.textScale = parser.value("text-scale").toDouble(&ok);
+    if (!ok || (parser.isSet("text-scale") && (o.textScale < 0.85 || o.textScale > 2)))
+        return usage("--text-scale", "write a number from 0.85 to 2");
+    if (parser.isSet("test-speed"))
+        o.testSpeed = parser.value("test-speed").toDouble(&ok);
+    if (!ok || o.testSpeed <= 0)
+        return usage("--test-speed", "write a number above 0");
+    if (parser.isSet("test-now")) {
+        o.testNow = LocalTime::parse(parser.value("test-now").toStdString());
+        if (!o.testNow)
+            return usage("--test-now", "write YYYY-MM-DDTHH:MM");
+    }
+    return o;
+}
+
+} // namespace firstdew::app

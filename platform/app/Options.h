@@ -1,0 +1,30 @@
+#pragma once
+
+#include "facts/LocalDate.h"
+#include "facts/Result.h"
+
+#include <QSize>
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+namespace firstdew::app {
+
+/// What the command line asks of the app.
+struct Options {
+    QString store;
+    QString page = QStringLiteral("today");
+    QSize size{390, 844};
+    QString theme;
+    QString language;
+    double textScale = 0; ///< 0: as the person chose
+    QString screenshot;
+    bool selfTest = false;
+    std::optional<facts::LocalTime> testNow;
+    double testSpeed = 1;
+};
+
+/// Reads the arguments after the program's name. The test options are refused unless `testing`.
+[[nodiscard]] facts::Result<Options> optionsFrom(const QStringList& arguments, bool testing);
+
+} // namespace firstdew::app

@@ -1,0 +1,90 @@
+#include "SelfTest.h"
+
+#include "Look.h"
+
+#include <QDirIterator>
+#include <QGuiApplication>
+#include <QImage>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTextStream>
+
+namespace firstdew::app {
+
+namespace {
+
+QStringList seen;
+QtMessageHandler before = nullptr;
+
+void keep(QtMsgType type, const QMessageLogContext& context, const QString& message)
+{
+    // What the picture-only platform cannot do says nothing about the pages.
+    const bool ofPlatform = message.contains("This plugin does not support");
+    if (type != QtDebugMsg && type != QtInfoMsg && !ofPlatform)
+        seen << message;
+    before(type, context, message);
+}
+
+QQuickWindow* windowOf(QQmlApplicationEngine& engine)
+{
+    return engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+}
+
+/// Lets bindings, loaders and one frame come to rest.
+QImage settled(QQuickWindow* window)
+{
+    for (int i = 0; i < 3; ++i) {
+        QCoreApplication::processEvents();
+        window->grabWindow();
+    }
+    return window->grabWindow();
+}
+
+} // namespace
+
+void watchWarnings()
+{
+    if (before == nullptr)
+        before = qInstallMessageHandler(keep);
+}
+
+QStringList warningsSeen() { return seen; }
+
+int selfTest(QQmlApplicationEngine& engine)
+{
+    QTextStream out(stdout);
+    QQuickWindow* window = windowOf(engine);
+    if (window == nullptr) {
+        out << "FAIL Main.qml: no window\n";
+        return 1;
+    }
+    QStringList pages;
+    QDirIterator files(QStringLiteral(":/Firstdew/pages"), {QStringLiteral("*.qml")}, QDir::Files);
+    while (files.hasNext())
+        pages << QFileInfo(files.next()).baseName();
+    pages.sort();
+
+    int failures = static_cast<int>(seen.size());
+    for (const QString& theme : {QStringLiteral("light"), QStringLiteral("dark")}) {
+        viewmodels::Look::instance()->showTheme(theme);
+        for (const QString& page : pages) {
+            const auto warningsBefore = seen.size();
+            QVariant shown;
+            QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
+            const QImage picture = settled(window);
+            const bool good = shown.toBool() && !picture.isNull() && seen.size() == warningsBefore;
+            failures += good ? 0 : 1;
+            out << (good ? "ok   " : "FAIL ") << page << ' ' << theme << '\n';
+        }
+    }
+    out << pages.size() * 2 << " page loads, " << failures << " failures\n";
+    return failures;
+}
+
+bool screenshot(QQmlApplicationEngine& engine, const QString& file)
+{
+    QQuickWindow* window = windowOf(engine);
+    return window != nullptr && settled(window).save(file);
+}
+
+} // namespace firstdew::app

@@ -1,0 +1,18 @@
+#pragma once
+
+#include <QQmlApplicationEngine>
+#include <QStringList>
+
+namespace firstdew::app {
+
+/// Keeps every warning that QML gives, so that a test can fail on it.
+void watchWarnings();
+[[nodiscard]] QStringList warningsSeen();
+
+/// Loads every place and every page in both themes; says what each did. Gives the number of failures.
+int selfTest(QQmlApplicationEngine& engine);
+
+/// Draws the window into `file` once it has settled; false where it could not.
+bool screenshot(QQmlApplicationEngine& engine, const QString& file);
+
+} // namespace firstdew::app

@@ -1,0 +1,91 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Firstdew
+
+T.ApplicationWindow {
+    id: window
+    width: Look.startWidth
+    height: Look.startHeight
+    visible: true
+    title: "Firstdew"
+    color: Theme.paper
+    property string place: Look.startPage
+    readonly property bool rightToLeft: Qt.application.layoutDirection === Qt.RightToLeft
+    LayoutMirroring.enabled: rightToLeft
+    LayoutMirroring.childrenInherit: true
+
+    function go(name) {
+        while (stack.depth > 1)
+            stack.pop(T.StackView.Immediate)
+        place = name
+    }
+    function pageUrl(name) { return Qt.resolvedUrl("pages/" + name + ".qml") }
+    function open(name, properties) { return stack.push(pageUrl(name), properties || {}, T.StackView.Immediate) }
+    /// Shows the page of that file, a place or another; whether it loaded.
+    function showForTest(name) {
+        const placeName = name.toLowerCase()
+        if (["today", "bath", "diary", "plan"].includes(placeName)) {
+            go(placeName)
+            return true
+        }
+        go("today")
+        return open(name, {}) !== null
+    }
+
+    Connections {
+        target: Router
+        function onPlace(name) { window.go(name) }
+        function onPage(name, properties) { window.open(name, properties) }
+        function onBack() { if (stack.depth > 1) stack.pop(T.StackView.Immediate) }
+    }
+    Connections {
+        target: Store
+        function onFailed() { trouble.open() }
+    }
+    Shortcut { sequences: [StandardKey.Back, "Esc"]; onActivated: Router.back() }
+    Shortcut { sequence: "Ctrl+1"; onActivated: window.go("today") }
+    Shortcut { sequence: "Ctrl+2"; onActivated: window.go("bath") }
+    Shortcut { sequence: "Ctrl+3"; onActivated: window.go("diary") }
+    Shortcut { sequence: "Ctrl+4"; onActivated: window.go("plan") }
+
+    T.StackView {
+        id: stack
+        anchors.fill: parent
+        initialItem: places
+    }
+    Component {
+        id: places
+        ColumnLayout {
+            spacing: 0
+            Repeater {
+                model: ["today", "bath", "diary", "plan"]
+                Loader {
+                    required property string modelData
+                    property bool wanted: false
+                    readonly property bool current: window.place === modelData
+                    onCurrentChanged: if (current) wanted = true
+                    Component.onCompleted: if (current) wanted = true
+                    active: wanted
+                    visible: current
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    source: window.pageUrl(modelData.charAt(0).toUpperCase() + modelData.slice(1))
+                }
+            }
+            BottomBar {
+                Layout.fillWidth: true
+                current: window.place
+                onChosen: place => window.go(place)
+            }
+        }
+    }
+
+    Sheet {
+        id: trouble
+        title: qsTr("That could not be saved")
+        Label { text: Store.errorText; Layout.fillWidth: true }
+        Label { text: qsTr("What was recorded before is safe. Make room on the phone or restart the app, then try again."); role: "label"; Layout.fillWidth: true }
+        ActionButton { text: qsTr("Close"); kind: "main"; Layout.fillWidth: true; onClicked: trouble.close() }
+    }
+}

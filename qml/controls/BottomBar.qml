@@ -1,0 +1,74 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Firstdew
+
+// The four places.
+Rectangle {
+    id: bar
+    property string current: "today"
+    signal chosen(string place)
+    implicitHeight: Math.max(Theme.barHeight, row.implicitHeight)
+    color: Theme.card
+    Accessible.role: Accessible.PageTabList
+    Accessible.name: qsTr("Places")
+    Rectangle { width: parent.width; height: Theme.hair; color: Theme.line }
+    RowLayout {
+        id: row
+        anchors.fill: parent
+        spacing: 0
+        Repeater {
+            model: ["today", "bath", "diary", "plan"]
+            T.Button {
+                id: tab
+                required property string modelData
+                readonly property bool on: bar.current === modelData
+                text: Words.place(modelData)
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                implicitHeight: Math.max(Theme.barHeight, column.implicitHeight + 2 * Theme.small)
+                Accessible.role: Accessible.PageTab
+                Accessible.name: text
+                Accessible.selected: on
+                Accessible.onPressAction: click()
+                Keys.onReturnPressed: click()
+                onClicked: bar.chosen(modelData)
+                contentItem: Item {
+                    Column {
+                        id: column
+                        anchors.centerIn: parent
+                        spacing: Theme.tight
+                        Icon {
+                            name: tab.modelData
+                            color: tab.on ? Theme.ink : Theme.inkSoft
+                            width: Theme.icon
+                            height: Theme.icon
+                            anchors.horizontalCenter: parent.horizontalCenter
+                        }
+                        Text {
+                            text: tab.text
+                            font.family: Theme.family
+                            font.pixelSize: Math.min(Theme.tiny, tab.width / 5)
+                            font.weight: tab.on ? Theme.strong : Font.Normal
+                            color: tab.on ? Theme.ink : Theme.inkSoft
+                            anchors.horizontalCenter: parent.horizontalCenter
+                            Accessible.ignored: true
+                        }
+                    }
+                }
+                background: Rectangle {
+                    color: tab.down ? Theme.cardPressed : Theme.clear
+                    Rectangle {
+                        anchors { top: parent.top; horizontalCenter: parent.horizontalCenter }
+                        width: Theme.iconLarge
+                        height: Theme.focusLine
+                        color: Theme.now
+                        visible: tab.on
+                    }
+                    FocusFrame { of: tab; anchors.fill: parent; anchors.margins: Theme.focusLine }
+                }
+            }
+        }
+    }
+}

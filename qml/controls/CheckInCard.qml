@@ -1,0 +1,69 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// One site's check-in of today: four levels; once chosen, what went with it, and undo.
+Card {
+    id: card
+    property var entry: null
+    property bool changing: false
+    readonly property bool done: entry !== null && entry.checkedIn && !changing
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.gap
+        Ripples {
+            visible: card.done
+            level: card.entry ? Math.max(0, ["dry", "clammy", "wet", "dripping"].indexOf(card.entry.level)) : 0
+            color: Theme.main
+            stroke: 2.4
+            Layout.preferredWidth: Theme.iconLarge
+            Layout.preferredHeight: Theme.iconLarge * 0.8
+        }
+        Label {
+            role: "lead"
+            Layout.fillWidth: true
+            text: !card.entry ? "" : card.done ? Words.siteIs(card.entry.site, card.entry.level) : qsTr("%1 today?").arg(Words.site(card.entry.site))
+            Accessible.role: Accessible.Heading
+        }
+        ActionButton {
+            visible: card.done && TodayModel.canUndo
+            kind: "quiet"
+            iconName: "undo"
+            text: qsTr("Undo")
+            Accessible.description: card.entry ? Words.site(card.entry.site) : ""
+            onClicked: TodayModel.undo()
+        }
+        ActionButton {
+            visible: card.done && !TodayModel.canUndo
+            kind: "quiet"
+            text: qsTr("Change")
+            Accessible.description: card.entry ? Words.site(card.entry.site) : ""
+            onClicked: card.changing = true
+        }
+    }
+    LevelChoice {
+        visible: !card.done
+        site: card.entry ? card.entry.site : ""
+        level: card.entry ? card.entry.level : ""
+        onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level) }
+    }
+    Label { visible: circumstances.visible; role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
+    Flow {
+        id: circumstances
+        visible: card.done && card.entry.level !== "dry"
+        Layout.fillWidth: true
+        spacing: Theme.small
+        Repeater {
+            model: ["heat", "exertion", "stress", "illness"]
+            Chip {
+                required property string modelData
+                text: Words.circumstance(modelData)
+                checked: card.entry !== null && card.entry.with.includes(modelData)
+                onClicked: {
+                    const others = card.entry.with.filter(w => w !== modelData)
+                    TodayModel.setCircumstances(card.entry.site, card.entry.with.includes(modelData) ? others : others.concat([modelData]))
+                }
+            }
+        }
+    }
+}

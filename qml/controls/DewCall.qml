@@ -1,0 +1,72 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The call for a top-up: calm, at the top, not to be missed.
+Card {
+    id: call
+    property var matter: null
+    readonly property bool thisEvening: matter !== null && matter.reasons.some(r => r.kind === "put-off" && r.date === Store.today)
+    kind: "now"
+    RowLayout {
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Icon { name: "drop"; color: Theme.nowText; Layout.preferredWidth: Theme.iconLarge; Layout.preferredHeight: Theme.iconLarge; Layout.alignment: Qt.AlignTop }
+        ColumnLayout {
+            spacing: Theme.tight
+            Layout.fillWidth: true
+            Label { role: "label"; color: Theme.ink; text: call.matter ? Words.site(call.matter.site) : ""; Layout.fillWidth: true }
+            Label { role: "title"; text: call.matter ? Words.advice(call.matter.advice, call.matter.treatedAs) : ""; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        }
+    }
+    Label {
+        Layout.fillWidth: true
+        text: call.matter && call.matter.reasons.length > 0 ? Words.reason(call.matter.reasons[0]) : ""
+    }
+    Label {
+        Layout.fillWidth: true
+        visible: call.thisEvening
+        role: "strong"
+        text: qsTr("You put it off to this evening. A reminder will come.")
+    }
+    ActionButton {
+        kind: "now"
+        text: qsTr("Start now")
+        Layout.fillWidth: true
+        onClicked: {
+            const m = call.matter
+            TodayModel.answer(m.site, "start-now")
+            Router.startBath(m.treatedAs)
+        }
+    }
+    GridLayout {
+        Layout.fillWidth: true
+        columns: width > Theme.body * 18 ? 2 : 1
+        columnSpacing: Theme.small
+        rowSpacing: Theme.small
+        ActionButton { visible: !call.thisEvening; text: qsTr("This evening"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, "this-evening") }
+        ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, "tomorrow") }
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: notNow.open() }
+        Item { Layout.fillWidth: true }
+        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: why.open() }
+    }
+    WhySheet { id: why; matter: call.matter }
+    Sheet {
+        id: notNow
+        title: qsTr("Not this time")
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.") }
+        Repeater {
+            model: [{ key: "explained", text: qsTr("The dampness has another cause") }, { key: "skin", text: qsTr("My skin needs a rest") },
+                    { key: "no-time", text: qsTr("No time") }, { key: "away", text: qsTr("I am away from the machine") }, { key: "other", text: qsTr("Something else") }]
+            ActionButton {
+                required property var modelData
+                text: modelData.text
+                Layout.fillWidth: true
+                onClicked: { notNow.close(); TodayModel.answer(call.matter.site, "not-this-time", modelData.key) }
+            }
+        }
+    }
+}

@@ -1,0 +1,61 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The body of every page: a title and one scrolling column.
+Item {
+    id: frame
+    property string title: ""
+    property bool canGoBack: false
+    default property alias content: column.data
+    property alias header: headerExtra.data
+    Accessible.role: Accessible.Pane
+    Accessible.name: title
+    Rectangle { anchors.fill: parent; color: Theme.paper }
+    Flickable {
+        id: flick
+        anchors.fill: parent
+        contentHeight: column.implicitHeight + 2 * Theme.margin
+        contentWidth: width
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+        ColumnLayout {
+            id: column
+            width: Math.min(flick.width - 2 * Theme.margin, Theme.measure)
+            x: (flick.width - width) / 2
+            y: Theme.margin
+            spacing: Theme.margin
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: Theme.small
+                IconButton {
+                    visible: frame.canGoBack
+                    iconName: "back"
+                    text: qsTr("Back")
+                    onClicked: Router.back()
+                }
+                Label {
+                    role: "display"
+                    text: frame.title
+                    Layout.fillWidth: true
+                    Accessible.role: Accessible.Heading
+                }
+                RowLayout { id: headerExtra }
+            }
+        }
+    }
+    /// Brings the part that holds the keyboard into view.
+    function show(item) {
+        const y = item.mapToItem(column, 0, 0).y
+        if (y < flick.contentY || y + item.height > flick.contentY + flick.height)
+            flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
+    }
+    Connections {
+        target: frame.Window.window
+        function onActiveFocusItemChanged() {
+            const item = frame.Window.window.activeFocusItem
+            for (let p = item; p; p = p.parent)
+                if (p === column) { frame.show(item); return }
+        }
+    }
+}

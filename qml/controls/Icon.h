@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QColor>
+#include <QQuickPaintedItem>
+#include <QSvgRenderer>
+
+namespace firstdew::controls {
+
+/// One of our own line icons (assets/icons/NAME.svg) in any colour of the theme.
+class Icon : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)
+    Q_PROPERTY(QColor color MEMBER m_color NOTIFY changed)
+    Q_PROPERTY(bool mirrored MEMBER m_mirrored NOTIFY changed)
+
+public:
+    explicit Icon(QQuickItem* parent = nullptr);
+    void paint(QPainter* painter) override;
+
+signals:
+    void changed();
+
+private:
+    void load();
+
+    QString m_name;
+    QColor m_color;
+    bool m_mirrored = false;
+    QSvgRenderer m_svg;
+};
+
+} // namespace firstdew::controls

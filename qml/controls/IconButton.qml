@@ -1,0 +1,30 @@
+import QtQuick
+import QtQuick.Templates as T
+import Firstdew
+
+T.Button {
+    id: control
+    property string iconName: ""
+    property color tint: Theme.ink
+    implicitWidth: Theme.target
+    implicitHeight: Theme.target
+    Accessible.role: Accessible.Button
+    Accessible.name: text
+    Accessible.onPressAction: click()
+    Keys.onReturnPressed: click()
+    contentItem: Item {
+        Icon {
+            anchors.centerIn: parent
+            width: Theme.icon
+            height: Theme.icon
+            name: control.iconName
+            color: control.tint
+            mirrored: control.mirrored && (name === "back" || name === "next" || name === "undo")
+        }
+    }
+    background: Rectangle {
+        radius: Theme.radius
+        color: control.down ? Theme.cardPressed : Theme.clear
+        FocusFrame { of: control; anchors.fill: parent }
+    }
+}

@@ -1,0 +1,71 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Firstdew
+
+// The four levels of the diary, as ripples and words.
+GridLayout {
+    id: choice
+    property string site: ""
+    property string level: ""
+    property bool dense: false
+    signal chosen(string level)
+    readonly property real widest: Theme.label * 4.9 + Theme.small
+    columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
+    columnSpacing: Theme.small
+    rowSpacing: Theme.small
+    Layout.fillWidth: true
+    Repeater {
+        model: ["dry", "clammy", "wet", "dripping"]
+        T.Button {
+            id: button
+            required property string modelData
+            required property int index
+            readonly property bool on: choice.level === modelData
+            checkable: false
+            text: Words.level(modelData)
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            implicitHeight: Math.max(choice.dense ? Theme.target : Theme.bathTarget, contentItem.implicitHeight + 2 * Theme.small)
+            implicitWidth: contentItem.implicitWidth + 2 * Theme.tight
+            Accessible.role: Accessible.Button
+            Accessible.name: Words.siteIs(choice.site, modelData)
+            Accessible.onPressAction: click()
+            Keys.onReturnPressed: click()
+            onClicked: choice.chosen(modelData)
+            contentItem: Item {
+                implicitHeight: column.implicitHeight
+                implicitWidth: column.implicitWidth
+                Column {
+                    id: column
+                    anchors.centerIn: parent
+                    spacing: Theme.small
+                    Ripples {
+                        level: button.index
+                        color: button.on ? Theme.onMain : Theme.ink
+                        stroke: 2.4
+                        width: Theme.iconLarge
+                        height: choice.dense ? Theme.icon : Theme.iconLarge * 0.8
+                        anchors.horizontalCenter: parent.horizontalCenter
+                    }
+                    Text {
+                        text: button.text
+                        font.family: Theme.family
+                        font.pixelSize: Theme.label
+                        font.weight: Theme.strong
+                        color: button.on ? Theme.onMain : Theme.ink
+                        anchors.horizontalCenter: parent.horizontalCenter
+                        Accessible.ignored: true
+                    }
+                }
+            }
+            background: Rectangle {
+                radius: Theme.radius
+                color: button.on ? Theme.main : button.down ? Theme.cardPressed : Theme.paper
+                border.width: Theme.hair
+                border.color: button.on ? Theme.main : Theme.edge
+                FocusFrame { of: button; anchors.fill: parent }
+            }
+        }
+    }
+}

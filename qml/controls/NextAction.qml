@@ -1,0 +1,56 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// What matters now, one thing, with its reason.
+Card {
+    id: card
+    property var matter: null
+    readonly property string advice: matter ? matter.advice : ""
+    RowLayout {
+        Layout.fillWidth: true
+        ColumnLayout {
+            Layout.fillWidth: true
+            spacing: Theme.tight
+            Label { role: "label"; text: card.matter ? Words.site(card.matter.site) : ""; Layout.fillWidth: true }
+            Label {
+                role: "title"
+                Layout.fillWidth: true
+                Accessible.role: Accessible.Heading
+                text: !card.matter ? "" : card.matter.stage === "not-started" && card.advice !== "blocked" ? qsTr("Plan the first course")
+                    : card.advice === "none" && card.matter.next ? qsTr("Next bath: %1").arg(Words.dayLong(card.matter.next))
+                    : Words.advice(card.advice, card.matter.treatedAs)
+            }
+        }
+        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: why.open() }
+    }
+    Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 ? Words.reason(card.matter.reasons[0]) : "" }
+    ActionButton {
+        visible: card.advice === "do-course-session"
+        kind: "now"
+        text: qsTr("Start the bath")
+        Layout.fillWidth: true
+        onClicked: Router.startBath(card.matter.treatedAs)
+    }
+    ActionButton {
+        visible: card.matter !== null && card.matter.stage === "not-started" && card.advice !== "blocked"
+        kind: "now"
+        text: qsTr("Choose the course")
+        Layout.fillWidth: true
+        onClicked: Router.page("CoursePlan", { site: card.matter.treatedAs })
+    }
+    ActionButton {
+        visible: card.advice === "review"
+        kind: "now"
+        text: qsTr("Go on to keeping dry")
+        Layout.fillWidth: true
+        onClicked: TodayModel.reviewDone(card.matter.treatedAs, true)
+    }
+    ActionButton {
+        visible: card.advice === "blocked"
+        text: qsTr("See the health questions")
+        Layout.fillWidth: true
+        onClicked: Router.page("HealthQuestions", {})
+    }
+    WhySheet { id: why; matter: card.matter }
+}

@@ -1,0 +1,96 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// Fourteen days ahead: the chance of dampness grows as a rising bar; a planned bath stands above its day.
+ColumnLayout {
+    id: strip
+    property var days: []
+    readonly property var sites: days.length > 0 ? days[0].sites : []
+    spacing: Theme.gap
+    Repeater {
+        model: strip.sites
+        ColumnLayout {
+            id: line
+            required property var modelData
+            required property int index
+            spacing: Theme.tight
+            Layout.fillWidth: true
+            RowLayout {
+                Layout.fillWidth: true
+                Label { role: "label"; text: Words.site(line.modelData.site) }
+                Label {
+                    role: "label"
+                    Layout.fillWidth: true
+                    horizontalAlignment: Text.AlignRight
+                    text: line.modelData.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Words.percent(line.modelData.chance)).arg(Words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
+                                                     : qsTr("No forecast before the first bath")
+                }
+            }
+            Row {
+                id: bars
+                Layout.fillWidth: true
+                Layout.preferredHeight: Theme.iconLarge + Theme.iconSmall + Theme.tight
+                layoutDirection: Qt.application.layoutDirection
+                LayoutMirroring.enabled: false
+                readonly property real step: width / Math.max(1, strip.days.length)
+                Accessible.role: Accessible.Graphic
+                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Words.site(line.modelData.site))
+                Repeater {
+                    model: strip.days
+                    Item {
+                        id: cell
+                        required property var modelData
+                        required property int index
+                        readonly property var here: modelData.sites[line.index] || { chance: -1, bath: false }
+                        width: bars.step
+                        height: bars.height
+                        Icon {
+                            visible: cell.here.bath
+                            name: "bath"
+                            color: Theme.nowText
+                            width: Theme.iconSmall
+                            height: Theme.iconSmall
+                            anchors.horizontalCenter: parent.horizontalCenter
+                        }
+                        Rectangle {
+                            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
+                            width: parent.width - Theme.tight
+                            height: Theme.iconLarge
+                            radius: Theme.tight
+                            color: Theme.sunken
+                        }
+                        Rectangle {
+                            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
+                            width: parent.width - Theme.tight
+                            height: Math.max(0, cell.here.chance) * Theme.iconLarge
+                            radius: Theme.tight
+                            color: Theme.main
+                        }
+                    }
+                }
+            }
+        }
+    }
+    Row {
+        Layout.fillWidth: true
+        layoutDirection: Qt.application.layoutDirection
+        LayoutMirroring.enabled: false
+        id: dates
+        Repeater {
+            model: strip.days
+            Text {
+                required property var modelData
+                required property int index
+                readonly property bool shown: index % (Theme.textScale > 1.4 ? 4 : 2) === 0
+                width: dates.width / Math.max(1, strip.days.length)
+                text: shown ? Words.dayNumber(modelData.date) : ""
+                font.family: Theme.family
+                font.pixelSize: Theme.tiny
+                font.weight: index === 0 ? Theme.strong : Font.Normal
+                color: index === 0 ? Theme.ink : Theme.inkSoft
+                horizontalAlignment: Text.AlignHCenter
+            }
+        }
+    }
+}

@@ -1,0 +1,46 @@
+#include "Ripples.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+namespace firstdew::controls {
+
+namespace {
+constexpr int kMost = 3;
+constexpr int kWaves = 2;
+
+QPainterPath wave(qreal left, qreal y, qreal width, qreal swing)
+{
+    QPainterPath path({left, y});
+    const qreal half = width / (2 * kWaves);
+    for (int i = 0; i < 2 * kWaves; ++i) {
+        const qreal x = left + i * half;
+        const qreal peak = y + (i % 2 == 0 ? -2 : 2) * swing;
+        path.quadTo(x + half / 2, peak, x + half, y);
+    }
+    return path;
+}
+} // namespace
+
+Ripples::Ripples(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setAntialiasing(true);
+    connect(this, &Ripples::changed, this, [this] { update(); });
+}
+
+void Ripples::paint(QPainter* painter)
+{
+    painter->setPen(QPen(m_color, m_stroke, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const qreal left = m_stroke;
+    const qreal across = width() - 2 * m_stroke;
+    const qreal step = (height() - 2 * m_stroke) / (kMost + 0.5);
+    const qreal still = height() - m_stroke;
+    // Dry is the still line alone, so that no level is an empty picture.
+    if (m_level == 0)
+        painter->drawLine(QPointF(left, still - 1.5 * step), QPointF(left + across, still - 1.5 * step));
+    const qreal base = still - step * (kMost - m_level) / 2 - step * 0.5;
+    for (int i = 0; i < m_level; ++i)
+        painter->drawPath(wave(left, base - i * step, across, step * 0.3));
+}
+
+} // namespace firstdew::controls

@@ -1,0 +1,29 @@
+#pragma once
+
+#include <QColor>
+#include <QQuickPaintedItem>
+
+namespace firstdew::controls {
+
+/// A diary level as 0 to 3 ripples over a still line; the picture of a level everywhere.
+class Ripples : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(int level MEMBER m_level NOTIFY changed)
+    Q_PROPERTY(QColor color MEMBER m_color NOTIFY changed)
+    Q_PROPERTY(qreal stroke MEMBER m_stroke NOTIFY changed)
+
+public:
+    explicit Ripples(QQuickItem* parent = nullptr);
+    void paint(QPainter* painter) override;
+
+signals:
+    void changed();
+
+private:
+    int m_level = 0;
+    QColor m_color;
+    qreal m_stroke = 2;
+};
+
+} // namespace firstdew::controls

@@ -1,0 +1,42 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Firstdew
+
+// Rises from the foot of the screen for one short matter.
+T.Popup {
+    id: sheet
+    property string title: ""
+    default property alias content: column.data
+    parent: T.Overlay.overlay
+    modal: true
+    focus: true
+    width: parent ? Math.min(parent.width, Theme.measure) : 0
+    height: parent ? Math.min(column.implicitHeight + 2 * Theme.margin, parent.height - Theme.vast) : 0
+    x: parent ? (parent.width - width) / 2 : 0
+    y: parent ? parent.height - height : 0
+    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+    T.Overlay.modal: Rectangle { color: Theme.veil }
+    background: Rectangle {
+        color: Theme.card
+        radius: Theme.radius
+        Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Theme.radius; color: Theme.card }
+    }
+    contentItem: Flickable {
+        contentHeight: column.implicitHeight + 2 * Theme.margin
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        ColumnLayout {
+            id: column
+            x: Theme.margin
+            y: Theme.margin
+            width: parent.width - 2 * Theme.margin
+            spacing: Theme.gap
+            RowLayout {
+                Layout.fillWidth: true
+                Label { role: "title"; text: sheet.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                IconButton { iconName: "close"; text: qsTr("Close"); onClicked: sheet.close() }
+            }
+        }
+    }
+}

@@ -1,0 +1,7 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    title: Words.place("bath")
+}

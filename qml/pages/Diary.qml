@@ -1,0 +1,56 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    title: Words.place("diary")
+    property int span: 90
+    readonly property string from: { DiaryModel.sites; return DiaryModel.plusDays(Store.today, 1 - span) }
+
+    Flow {
+        Layout.fillWidth: true
+        spacing: Theme.small
+        Repeater {
+            model: [{ days: 30, text: qsTr("Month") }, { days: 90, text: qsTr("Quarter") }, { days: 365, text: qsTr("Year") }, { days: 0, text: qsTr("All") }]
+            Chip {
+                required property var modelData
+                readonly property int days: modelData.days > 0 ? modelData.days : page.allDays
+                text: modelData.text
+                checkable: false
+                checked: page.span === days
+                onClicked: page.span = days
+            }
+        }
+    }
+    readonly property int allDays: Math.max(31, DiaryModel.firstDay === "" ? 31 : Math.round((Words.date(Store.today) - Words.date(DiaryModel.firstDay)) / 86400000) + 1)
+
+    Card {
+        visible: DiaryModel.sites.length === 0
+        Label { role: "title"; text: qsTr("Nothing here yet"); Layout.fillWidth: true }
+        Label { text: qsTr("Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry."); Layout.fillWidth: true }
+        ActionButton { kind: "main"; text: qsTr("Go to Today"); Layout.fillWidth: true; onClicked: Router.place("today") }
+    }
+    Repeater {
+        model: DiaryModel.sites
+        Card {
+            id: card
+            required property string modelData
+            Label { role: "lead"; text: Words.site(card.modelData); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            DampnessLine {
+                Layout.fillWidth: true
+                site: card.modelData
+                from: page.from
+                span: page.span
+                onDayTapped: date => Router.page("DayPage", { date: date })
+            }
+        }
+    }
+    Card {
+        visible: DiaryModel.sites.length > 0
+        Label { role: "lead"; text: qsTr("Note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page("BotherPage", {}) }
+        ActionButton { text: qsTr("Skin after a bath"); Layout.fillWidth: true; onClicked: Router.page("SkinPage", {}) }
+        ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page("WeighPage", {}) }
+    }
+}

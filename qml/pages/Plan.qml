@@ -1,0 +1,128 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    title: Words.place("plan")
+    readonly property var machine: PlanModel.machine
+    readonly property var reminders: PlanModel.reminders
+    readonly property var sheet: PlanModel.careSheet
+
+    Repeater {
+        model: PlanModel.sites
+        Card {
+            id: card
+            required property var modelData
+            RowLayout {
+                Layout.fillWidth: true
+                Label { role: "lead"; text: Words.site(card.modelData.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Label { role: "strong"; color: Theme.main; text: Words.stage(card.modelData.stage) }
+            }
+            Label {
+                visible: card.modelData.next !== ""
+                role: "label"
+                Layout.fillWidth: true
+                text: qsTr("Next bath: %1").arg(Words.dayLong(card.modelData.next))
+            }
+            Flow {
+                visible: card.modelData.sessions.length > 0
+                Layout.fillWidth: true
+                spacing: Theme.small
+                Repeater {
+                    model: card.modelData.sessions
+                    Rectangle {
+                        required property var modelData
+                        implicitWidth: when.implicitWidth + 2 * Theme.gap
+                        implicitHeight: when.implicitHeight + 2 * Theme.small
+                        radius: Theme.radiusSmall
+                        color: modelData.done ? Theme.main : Theme.paper
+                        border.width: Theme.hair
+                        border.color: modelData.done ? Theme.main : Theme.edge
+                        Label {
+                            id: when
+                            anchors.centerIn: parent
+                            role: "label"
+                            color: parent.modelData.done ? Theme.onMain : Theme.ink
+                            text: Words.dayNumber(parent.modelData.date) + " " + Words.monthShort(parent.modelData.date)
+                            Accessible.name: parent.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
+                        }
+                    }
+                }
+            }
+            Label { visible: !card.modelData.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.modelData.overrun) }
+            Flow {
+                Layout.fillWidth: true
+                spacing: Theme.small
+                ActionButton { text: card.modelData.sessions.length > 0 ? qsTr("Course") : qsTr("Choose the course"); onClicked: Router.page("CoursePlan", { site: card.modelData.treatedAs }) }
+                ActionButton { text: card.modelData.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.modelData.treatedAs, !card.modelData.paused) }
+            }
+        }
+    }
+
+    Card {
+        Label { role: "lead"; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Label { visible: PlanModel.limits.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("Limits stand here once a site is chosen.") }
+        Repeater {
+            model: PlanModel.limits
+            ColumnLayout {
+                id: limit
+                required property var modelData
+                Layout.fillWidth: true
+                spacing: Theme.tight
+                RowLayout {
+                    Layout.fillWidth: true
+                    Label { Layout.fillWidth: true; text: qsTr("%1, %2").arg(Words.site(limit.modelData.site)).arg(Words.waveform(limit.modelData.waveform)) }
+                    Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Words.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                }
+                Label { role: "label"; Layout.fillWidth: true; text: Words.bindingRow(limit.modelData.binding, limit.modelData.who) }
+            }
+        }
+    }
+
+    PlanRow {
+        title: qsTr("Health questions")
+        value: PlanModel.screeningDue === "full" ? qsTr("To be answered") : PlanModel.screeningRows.some(r => r.yes && r.clearedBy === "") ? qsTr("Something stands in the way") : qsTr("Answered")
+        onClicked: Router.page("HealthQuestions", {})
+    }
+    PlanRow {
+        title: qsTr("Machine and kit")
+        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n bath(s) left", "", page.machine.sessionsLeft) : page.machine.name
+        onClicked: Router.page("MachinePage", {})
+    }
+    PlanRow {
+        title: qsTr("Reminders")
+        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Words.clock(page.reminders.checkIn)).arg(Words.clock(page.reminders.quietFrom)).arg(Words.clock(page.reminders.quietUntil)) : qsTr("Off")
+        onClicked: Router.page("RemindersPage", {})
+    }
+    PlanRow {
+        title: qsTr("Days away")
+        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Words.dayLong(PlanModel.away[0].from)).arg(Words.dayLong(PlanModel.away[0].to)) : qsTr("None")
+        onClicked: Router.page("AwayPage", {})
+    }
+    PlanRow {
+        title: qsTr("People")
+        value: Store.people.map(p => p.name || qsTr("Me")).join(", ")
+        onClicked: Router.page("People", {})
+    }
+    PlanRow {
+        title: qsTr("Care sheet")
+        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Words.dayYear(page.sheet.given)) : qsTr("None yet")
+        onClicked: Router.page("CareSheetPage", {})
+    }
+    PlanRow {
+        title: qsTr("Appearance and language")
+        value: { const t = Look.theme; return t === "dark" ? qsTr("Dark") : t === "light" ? qsTr("Light") : qsTr("As the phone") }
+        onClicked: Router.page("SettingsPage", {})
+    }
+    PlanRow {
+        title: qsTr("Back-up, export and delete")
+        value: ""
+        onClicked: Router.page("KeepPage", {})
+    }
+    PlanRow {
+        title: qsTr("About and cautions")
+        value: qsTr("Version %1").arg(Look.version)
+        onClicked: Router.page("About", {})
+    }
+}

@@ -1,0 +1,64 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    title: Words.dayFull(Store.today)
+    readonly property var sites: TodayModel.sites
+    readonly property var matters: TodayModel.first >= 0 ? sites[TodayModel.first] : null
+    readonly property bool call: matters !== null && ["first-dew-top-up", "top-up-due", "restart-course"].includes(matters.advice)
+    property string circumstancesOf: ""
+
+    header: IconButton {
+        visible: Store.people.length > 1
+        iconName: "person"
+        text: qsTr("Change person, now %1").arg(Store.personName)
+        onClicked: Router.page("People", {})
+    }
+
+    Label {
+        visible: Store.people.length > 1
+        role: "label"
+        text: Store.personName
+        Layout.topMargin: -Theme.gap
+    }
+
+    DewCall {
+        visible: page.call
+        matter: page.call ? page.matters : null
+    }
+
+    // Nothing in use yet.
+    Card {
+        visible: page.sites.length === 0
+        Label { role: "title"; text: qsTr("Welcome to Firstdew"); Layout.fillWidth: true }
+        Label { text: qsTr("Say where you treat and with which machine. It takes two minutes and can be left at any point."); Layout.fillWidth: true }
+        ActionButton { kind: "now"; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+    }
+
+    Repeater {
+        model: page.sites
+        CheckInCard {
+            required property var modelData
+            entry: modelData
+        }
+    }
+
+    NextAction {
+        visible: page.matters !== null && !page.call
+        matter: page.matters
+    }
+
+    Card {
+        visible: page.sites.length > 0
+        Label { role: "lead"; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        OutlookStrip { days: TodayModel.strip; Layout.fillWidth: true }
+    }
+
+    Card {
+        visible: page.sites.length > 0
+        Label { role: "lead"; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        DaysBack { days: TodayModel.lately; Layout.fillWidth: true }
+    }
+}

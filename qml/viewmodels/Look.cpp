@@ -1,0 +1,89 @@
+#include "Look.h"
+
+#include "Store.h"
+
+#include <QGuiApplication>
+#include <QLocale>
+#include <QPalette>
+#include <QQmlEngine>
+
+namespace firstdew::viewmodels {
+
+namespace {
+Look* theLook = nullptr;
+constexpr qreal kLeastScale = 0.85;
+constexpr qreal kMostScale = 2.0;
+} // namespace
+
+Look::Look(Asked asked) : m_asked(std::move(asked))
+{
+    theLook = this;
+    connect(Store::instance(), &Store::changed, this, &Look::changed);
+}
+
+Look* Look::instance() { return theLook; }
+
+Look* Look::create(QQmlEngine*, QJSEngine*)
+{
+    QQmlEngine::setObjectOwnership(theLook, QQmlEngine::CppOwnership);
+    return theLook;
+}
+
+QString Look::theme() const
+{
+    return m_asked.theme.isEmpty() ? Store::instance()->preferenceOr("theme", "system") : m_asked.theme;
+}
+
+bool Look::dark() const
+{
+    const QString chosen = theme();
+    if (chosen == QLatin1String("system"))
+        return QGuiApplication::palette().color(QPalette::Window).lightnessF() < 0.5;
+    return chosen == QLatin1String("dark");
+}
+
+qreal Look::textScale() const
+{
+    const qreal asked = m_asked.textScale > 0 ? m_asked.textScale : Store::instance()->preferenceOr("text-scale", "1").toDouble();
+    return qBound(kLeastScale, asked, kMostScale);
+}
+
+bool Look::motion() const { return !m_asked.still && Store::instance()->preferenceOr("motion", "on") == QLatin1String("on"); }
+
+QString Look::language() const
+{
+    if (!m_asked.language.isEmpty())
+        return m_asked.language;
+    const QString system = QLocale::system().name().left(2);
+    const bool known = QStringList{"en", "de", "es", "ar"}.contains(system);
+    return Store::instance()->preferenceOr("language", known ? system : QStringLiteral("en"));
+}
+
+// A choice made by hand overrules what the start asked for.
+void Look::setTheme(const QString& theme)
+{
+    m_asked.theme.clear();
+    Store::instance()->setPreference("theme", theme);
+}
+
+void Look::showTheme(const QString& theme)
+{
+    m_asked.theme = theme;
+    emit changed();
+}
+
+void Look::setTextScale(qreal scale)
+{
+    m_asked.textScale = 0;
+    Store::instance()->setPreference("text-scale", QString::number(scale));
+}
+
+void Look::setMotion(bool on) { Store::instance()->setPreference("motion", on ? "on" : "off"); }
+
+void Look::setLanguage(const QString& language)
+{
+    m_asked.language.clear();
+    Store::instance()->setPreference("language", language);
+}
+
+} // namespace firstdew::viewmodels

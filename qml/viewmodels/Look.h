@@ -1,0 +1,62 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QtQml/qqmlregistration.h>
+
+class QQmlEngine;
+class QJSEngine;
+
+namespace firstdew::viewmodels {
+
+/// How the interface is to look: chosen by the person (kept as preferences) unless the start asked otherwise.
+class Look : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    Q_PROPERTY(bool dark READ dark NOTIFY changed)
+    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
+    Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
+    Q_PROPERTY(bool motion READ motion WRITE setMotion NOTIFY changed)
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
+    Q_PROPERTY(QString startPage READ startPage CONSTANT)
+    Q_PROPERTY(int startWidth READ startWidth CONSTANT)
+    Q_PROPERTY(int startHeight READ startHeight CONSTANT)
+    Q_PROPERTY(QString version READ version CONSTANT)
+
+public:
+    /// What the command line asked for; empty or 0: not asked.
+    struct Asked {
+        QString theme, language, page = QStringLiteral("today"), version;
+        double textScale = 0;
+        int width = 390, height = 844;
+        bool still = false; ///< no motion, for pictures
+    };
+    explicit Look(Asked asked);
+    static Look* instance();
+    static Look* create(QQmlEngine*, QJSEngine*);
+
+    [[nodiscard]] bool dark() const;
+    [[nodiscard]] QString theme() const; ///< light, dark or system
+    [[nodiscard]] qreal textScale() const;
+    [[nodiscard]] bool motion() const;
+    [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
+    [[nodiscard]] QString startPage() const { return m_asked.page; }
+    [[nodiscard]] int startWidth() const { return m_asked.width; }
+    [[nodiscard]] int startHeight() const { return m_asked.height; }
+    [[nodiscard]] QString version() const { return m_asked.version; }
+    void setTheme(const QString& theme);
+    /// Shows a theme without recording it as chosen.
+    void showTheme(const QString& theme);
+    void setTextScale(qreal scale);
+    void setMotion(bool on);
+    void setLanguage(const QString& language);
+
+signals:
+    void changed();
+
+private:
+    Asked m_asked;
+};
+
+} // namespace firstdew::viewmodels

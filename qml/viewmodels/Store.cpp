@@ -1,0 +1,195 @@
+#include "Store.h"
+
+#include <QDateTime>
+#include <QQmlEngine>
+#include <algorithm>
+
+namespace firstdew::viewmodels {
+
+using namespace facts;
+
+namespace {
+Store* theStore = nullptr;
+constexpr int kLookAtClockMs = 20'000;
+} // namespace
+
+Store::Store(ports::Clock& clock, std::string file) : m_clock(clock), m_file(std::move(file))
+{
+    theStore = this;
+    reopen();
+    // The day turns while the app is open; the clock may also be set.
+    m_midnight.setInterval(kLookAtClockMs);
+    connect(&m_midnight, &QTimer::timeout, this, [this] {
+        if (m_clock.localNow().date != m_situation.today) {
+            look();
+            emit changed();
+        }
+    });
+    m_midnight.start();
+}
+
+Store* Store::instance() { return theStore; }
+
+Store* Store::create(QQmlEngine*, QJSEngine*)
+{
+    QQmlEngine::setObjectOwnership(theStore, QQmlEngine::CppOwnership);
+    return theStore;
+}
+
+void Store::reopen()
+{
+    m_journal.reset();
+    auto opened = journal::Journal::open(m_file);
+    if (opened)
+        m_journal.emplace(std::move(opened.value()));
+    else
+        fail(opened.error());
+    reload();
+}
+
+void Store::reload()
+{
+    m_facts.clear();
+    if (m_journal) {
+        if (auto read = m_journal->readAll())
+            m_facts = std::move(read.value());
+        else
+            fail(read.error());
+    }
+    const auto known = personsIn(m_facts);
+    if (!known.empty() && std::find(known.begin(), known.end(), m_person) == known.end())
+        m_person = known.front();
+    look();
+    emit changed();
+}
+
+void Store::look()
+{
+    m_record = recordOf(m_facts, m_person);
+    m_situation = situation::assess(m_record, m_clock.localNow().date);
+}
+
+void Store::fail(const Error& error)
+{
+    m_error = error;
+    emit failed();
+}
+
+QString Store::personName() const
+{
+    const auto* p = m_record.latest<Person>();
+    return p == nullptr ? QString() : text(p->payload.name);
+}
+
+void Store::setPerson(const QString& id)
+{
+    if (id.toStdString() == m_person)
+        return;
+    m_person = id.toStdString();
+    look();
+    emit changed();
+}
+
+QVariantList Store::people() const
+{
+    QVariantList out;
+    for (const auto& id : personsIn(m_facts)) {
+        const Record record = recordOf(m_facts, id);
+        const auto* p = record.latest<Person>();
+        out << QVariantMap{{"id", text(id)},
+                           {"name", p == nullptr ? QString() : text(p->payload.name)},
+                           {"adult", p == nullptr ? QString() : text(p->payload.adult)}};
+    }
+    return out;
+}
+
+QString Store::todayIso() const { return text(m_situation.today); }
+
+std::optional<std::string> Store::preference(std::string_view key) const
+{
+    std::optional<std::string> out;
+    for (const auto& e : m_record.all<Preference>())
+        if (e.payload.key == key)
+            out = e.payload.value;
+    return out;
+}
+
+QString Store::preferenceOr(const QString& key, const QString& otherwise) const
+{
+    const auto value = preference(key.toStdString());
+    return value ? text(*value) : otherwise;
+}
+
+void Store::setPreference(const QString& key, const QString& value)
+{
+    if (preference(key.toStdString()) != value.toStdString())
+        append(Preference{key.toStdString(), value.toStdString()});
+}
+
+Fact Store::factOf(Payload payload, LocalTime happened, std::string corrects) const
+{
+    return {"", m_person, happened, m_clock.instant().wallMs, std::move(corrects), std::move(payload)};
+}
+
+std::optional<std::string> Store::append(Payload payload, std::optional<LocalTime> happened, std::string corrects)
+{
+    if (!m_journal) {
+        emit failed();
+        return std::nullopt;
+    }
+    Fact fact = factOf(std::move(payload), happened.value_or(now()), std::move(corrects));
+    const auto id = m_journal->append(fact);
+    if (!id) {
+        fail(id.error());
+        return std::nullopt;
+    }
+    fact.id = *id;
+    m_facts.push_back(std::move(fact));
+    look();
+    emit changed();
+    emit recorded(text(*id));
+    return *id;
+}
+
+bool Store::appendAll(std::vector<Payload> payloads)
+{
+    if (!m_journal) {
+        emit failed();
+        return false;
+    }
+    std::vector<Fact> facts;
+    for (auto& p : payloads)
+        facts.push_back(factOf(std::move(p), now(), {}));
+    const auto ids = m_journal->appendAll(std::move(facts));
+    if (!ids) {
+        fail(ids.error());
+        return false;
+    }
+    reload();
+    return true;
+}
+
+bool Store::retract(const std::string& id, std::string reason)
+{
+    const auto fact = std::find_if(m_facts.begin(), m_facts.end(), [&](const Fact& f) { return f.id == id; });
+    if (fact == m_facts.end())
+        return false;
+    return append(Retraction{std::move(reason)}, fact->happened, id).has_value();
+}
+
+std::optional<std::string> Store::addPerson(Person person)
+{
+    const auto known = personsIn(m_facts);
+    int number = 1;
+    while (std::find(known.begin(), known.end(), "p" + std::to_string(number)) != known.end())
+        ++number;
+    const std::string before = m_person;
+    m_person = "p" + std::to_string(number);
+    if (append(std::move(person)))
+        return m_person;
+    m_person = before;
+    look();
+    return std::nullopt;
+}
+
+} // namespace firstdew::viewmodels
