@@ -15,6 +15,10 @@ T.ApplicationWindow {
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
 
+    Binding { target: Theme; property: "dark"; value: Look.dark }
+    Binding { target: Theme; property: "textScale"; value: Look.textScale }
+    Binding { target: Theme; property: "motion"; value: Look.motion }
+
     function go(name) {
         while (stack.depth > 1)
             stack.pop(T.StackView.Immediate)

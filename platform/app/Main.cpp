@@ -82,6 +82,7 @@ int main(int argc, char** argv)
     QTranslator translator;
     QString spoken;
     QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/"));
     speak(translator, engine, spoken);
     QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] { speak(translator, engine, spoken); });
     engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));

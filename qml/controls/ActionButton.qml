@@ -24,8 +24,9 @@ T.Button {
     Keys.onEnterPressed: click()
 
     contentItem: Item {
-        implicitWidth: row.implicitWidth
-        implicitHeight: row.implicitHeight
+        implicitWidth: measure.implicitWidth + (control.iconName !== "" ? Theme.icon + Theme.small : 0)
+        implicitHeight: Math.max(words.implicitHeight, control.iconName !== "" ? Theme.icon : 0)
+        Text { id: measure; visible: false; text: control.text; font: words.font }
         Row {
             id: row
             anchors.centerIn: parent
@@ -48,7 +49,7 @@ T.Button {
                 color: control.inkColor
                 wrapMode: Text.Wrap
                 horizontalAlignment: Text.AlignHCenter
-                width: Math.min(implicitWidth, Math.max(1, control.availableWidth - (control.iconName !== "" ? Theme.icon + Theme.small : 0)))
+                width: Math.min(Math.ceil(measure.implicitWidth), Math.max(1, control.availableWidth - (control.iconName !== "" ? Theme.icon + Theme.small : 0)))
                 anchors.verticalCenter: parent.verticalCenter
                 Accessible.ignored: true
             }

@@ -12,13 +12,13 @@ Item {
     readonly property string to: Store.today
     readonly property var levels: { DiaryModel.firstDay; return DiaryModel.levels(site, from, to) }
     readonly property var baths: { DiaryModel.firstDay; return DiaryModel.baths(site, from, to) }
-    readonly property real left: Theme.icon + Theme.small
+    readonly property real plotLeft: Theme.icon + Theme.small
     readonly property real plotHeight: 120
-    readonly property real step: (width - left - Theme.small) / Math.max(1, span)
+    readonly property real step: (width - plotLeft - Theme.small) / Math.max(1, span)
     implicitHeight: plotHeight + Theme.wide + Theme.tiny * 1.6
     Accessible.role: Accessible.Chart
     Accessible.name: qsTr("Dampness over time, %1").arg(Words.site(site))
-    function xOf(day) { return left + (day + 0.5) * step }
+    function xOf(day) { return plotLeft + (day + 0.5) * step }
     function yOf(level) { return plotHeight - Theme.small - level * (plotHeight - 2 * Theme.small) / 3 }
     Repeater {
         model: 4
@@ -26,7 +26,7 @@ Item {
             required property int index
             y: chart.yOf(index)
             width: chart.width
-            Rectangle { x: chart.left; width: parent.width - x; height: Theme.hair; color: Theme.line }
+            Rectangle { x: chart.plotLeft; width: parent.width - x; height: Theme.hair; color: Theme.line }
             Ripples { width: Theme.icon; height: Theme.iconSmall; y: -height / 2; level: parent.index; color: Theme.inkSoft; stroke: 1.5 }
         }
     }
@@ -62,7 +62,7 @@ Item {
         }
     }
     Label {
-        anchors { left: parent.left; bottom: parent.bottom; leftMargin: chart.left }
+        anchors { left: parent.left; bottom: parent.bottom; leftMargin: chart.plotLeft }
         role: "tiny"
         text: Words.dayYear(chart.from)
     }
@@ -72,7 +72,7 @@ Item {
     }
     TapHandler {
         onTapped: point => {
-            const day = Math.floor((point.position.x - chart.left) / chart.step)
+            const day = Math.floor((point.position.x - chart.plotLeft) / chart.step)
             if (day >= 0 && day < chart.span)
                 chart.dayTapped(DiaryModel.plusDays(chart.from, day))
         }

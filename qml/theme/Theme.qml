@@ -1,11 +1,12 @@
 pragma Singleton
 import QtQuick
-import Firstdew
 
 // Every colour, size and duration, by its role. Pages name roles, never values.
 QtObject {
-    readonly property bool dark: Look.dark
-    readonly property real textScale: Look.textScale
+    // Set by Main from what the person chose.
+    property bool dark: false
+    property real textScale: 1
+    property bool motion: true
 
     // Colours: slate-teal ink on warm paper; marigold for "now"; crimson for danger.
     readonly property color paper: dark ? "#0f1d21" : "#f6f1e6"
@@ -63,7 +64,7 @@ QtObject {
     readonly property int strong: Font.DemiBold
 
     // Durations, ms; nothing moves where motion is off.
-    readonly property int quick: Look.motion ? 120 : 0
-    readonly property int calm: Look.motion ? 240 : 0
+    readonly property int quick: motion ? 120 : 0
+    readonly property int calm: motion ? 240 : 0
     readonly property int undoShown: 6000
 }
