@@ -10,8 +10,8 @@ T.Button {
     readonly property color fill: kind === "now" ? Theme.now : kind === "main" ? Theme.main : kind === "danger" ? Theme.danger
                                 : kind === "quiet" ? Theme.clear : Theme.card
     readonly property color fillPressed: kind === "now" ? Theme.nowPressed : kind === "main" || kind === "danger" ? Qt.darker(fill, 1.15) : Theme.cardPressed
-    readonly property color inkColor: !enabled ? Theme.inkSoft : kind === "now" ? Theme.onNow : kind === "main" ? Theme.onMain
-                                : kind === "danger" ? Theme.onDanger : kind === "quiet" ? Theme.main : Theme.ink
+    readonly property color inkColor: !enabled ? Theme.inkSoft : kind === "now" ? Theme.nowInk : kind === "main" ? Theme.mainInk
+                                : kind === "danger" ? Theme.dangerInk : kind === "quiet" ? Theme.main : Theme.ink
     implicitHeight: Math.max(Theme.target, implicitContentHeight + topPadding + bottomPadding)
     implicitWidth: Math.max(Theme.target, implicitContentWidth + leftPadding + rightPadding)
     horizontalPadding: kind === "quiet" ? Theme.gap : Theme.margin

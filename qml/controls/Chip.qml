@@ -21,7 +21,7 @@ T.Button {
             Icon {
                 visible: control.checked
                 name: "check"
-                color: Theme.onMain
+                color: Theme.mainInk
                 width: Theme.iconSmall
                 height: Theme.iconSmall
                 anchors.verticalCenter: parent.verticalCenter
@@ -32,7 +32,7 @@ T.Button {
                 font.family: Theme.family
                 font.pixelSize: Theme.label
                 font.weight: Theme.strong
-                color: control.checked ? Theme.onMain : Theme.ink
+                color: control.checked ? Theme.mainInk : Theme.ink
                 Accessible.ignored: true
             }
         }

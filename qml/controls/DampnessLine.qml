@@ -10,8 +10,15 @@ Item {
     property int span: 90
     signal dayTapped(string date)
     readonly property string to: Store.today
-    readonly property var levels: { DiaryModel.firstDay; return DiaryModel.levels(site, from, to) }
-    readonly property var baths: { DiaryModel.firstDay; return DiaryModel.baths(site, from, to) }
+    property var levels: DiaryModel.levels(site, from, to)
+    property var baths: DiaryModel.baths(site, from, to)
+    Connections {
+        target: DiaryModel
+        function onChanged() {
+            chart.levels = Qt.binding(() => DiaryModel.levels(chart.site, chart.from, chart.to))
+            chart.baths = Qt.binding(() => DiaryModel.baths(chart.site, chart.from, chart.to))
+        }
+    }
     readonly property real plotLeft: Theme.icon + Theme.small
     readonly property real plotHeight: 120
     readonly property real step: (width - plotLeft - Theme.small) / Math.max(1, span)

@@ -10,8 +10,9 @@ GridLayout {
     property string level: ""
     property bool dense: false
     signal chosen(string level)
-    readonly property real widest: Theme.label * 4.9 + Theme.small
+    readonly property real widest: Math.max(...["dry", "clammy", "wet", "dripping"].map(l => metrics.advanceWidth(Words.level(l)))) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
+    FontMetrics { id: metrics; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     columnSpacing: Theme.small
     rowSpacing: Theme.small
     Layout.fillWidth: true
@@ -42,7 +43,7 @@ GridLayout {
                     spacing: Theme.small
                     Ripples {
                         level: button.index
-                        color: button.on ? Theme.onMain : Theme.ink
+                        color: button.on ? Theme.mainInk : Theme.ink
                         stroke: 2.4
                         width: Theme.iconLarge
                         height: choice.dense ? Theme.icon : Theme.iconLarge * 0.8
@@ -53,7 +54,7 @@ GridLayout {
                         font.family: Theme.family
                         font.pixelSize: Theme.label
                         font.weight: Theme.strong
-                        color: button.on ? Theme.onMain : Theme.ink
+                        color: button.on ? Theme.mainInk : Theme.ink
                         anchors.horizontalCenter: parent.horizontalCenter
                         Accessible.ignored: true
                     }

@@ -104,18 +104,19 @@ QtObject {
 
     function percent(p) { return qsTr("%1 %").arg(Math.round(p * 100)) }
     function date(iso) { const p = iso.split("-"); return new Date(Number(p[0]), Number(p[1]) - 1, Number(p[2])) }
+    function written(day, format) { return day.toLocaleDateString(Qt.locale(language), format) }
     function dayLong(iso) {
         if (!iso) return ""
         if (iso === Store.today) return qsTr("today")
         if (iso === DiaryModel.plusDays(Store.today, -1)) return qsTr("yesterday")
         if (iso === DiaryModel.plusDays(Store.today, 1)) return qsTr("tomorrow")
-        return Qt.locale(language).toString(date(iso), qsTr("d MMMM", "date format"))
+        return written(date(iso), qsTr("d MMMM", "date format"))
     }
-    function dayFull(iso) { return iso ? Qt.locale(language).toString(date(iso), qsTr("dddd, d MMMM", "date format")) : "" }
-    function dayYear(iso) { return iso ? Qt.locale(language).toString(date(iso), Locale.ShortFormat) : "" }
-    function dayNumber(iso) { return Qt.locale(language).toString(date(iso), "d") }
-    function dayLetter(iso) { return Qt.locale(language).toString(date(iso), "ddd") }
-    function monthShort(iso) { return Qt.locale(language).toString(date(iso), "MMM") }
-    function clock(minutes) { return Qt.locale(language).toString(new Date(2000, 0, 1, Math.floor(minutes / 60), minutes % 60), "HH:mm") }
+    function dayFull(iso) { return iso ? written(date(iso), qsTr("dddd, d MMMM", "date format")) : "" }
+    function dayYear(iso) { return iso ? written(date(iso), Locale.ShortFormat) : "" }
+    function dayNumber(iso) { return written(date(iso), "d") }
+    function dayLetter(iso) { return written(date(iso), "ddd") }
+    function monthShort(iso) { return written(date(iso), "MMM") }
+    function clock(minutes) { return new Date(2000, 0, 1, Math.floor(minutes / 60), minutes % 60).toLocaleTimeString(Qt.locale(language), "HH:mm") }
     function milliamps(x) { return qsTr("%1 mA").arg(Number(x).toLocaleString(Qt.locale(language), "f", x % 1 === 0 ? 0 : 1)) }
 }

@@ -43,7 +43,7 @@ Frame {
                             id: when
                             anchors.centerIn: parent
                             role: "label"
-                            color: parent.modelData.done ? Theme.onMain : Theme.ink
+                            color: parent.modelData.done ? Theme.mainInk : Theme.ink
                             text: Words.dayNumber(parent.modelData.date) + " " + Words.monthShort(parent.modelData.date)
                             Accessible.name: parent.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
                         }
@@ -54,7 +54,7 @@ Frame {
             Flow {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                ActionButton { text: card.modelData.sessions.length > 0 ? qsTr("Course") : qsTr("Choose the course"); onClicked: Router.page("CoursePlan", { site: card.modelData.treatedAs }) }
+                ActionButton { text: card.modelData.stage === "not-started" ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.page("CoursePlan", { site: card.modelData.treatedAs }) }
                 ActionButton { text: card.modelData.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.modelData.treatedAs, !card.modelData.paused) }
             }
         }
@@ -63,6 +63,11 @@ Frame {
     Card {
         Label { role: "lead"; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         Label { visible: PlanModel.limits.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("Limits stand here once a site is chosen.") }
+        Label {
+            visible: PlanModel.limits.length > 0 && PlanModel.person.birth === ""
+            Layout.fillWidth: true
+            text: qsTr("Your birthday is not set, so the lower limits for children count.")
+        }
         Repeater {
             model: PlanModel.limits
             ColumnLayout {

@@ -142,6 +142,8 @@ bool DiaryModel::addWeighing(const QString& site, double beforeMg, double afterM
     return where && Store::instance()->append(Weighing{*where, {beforeMg}, {afterMg}, minutes}).has_value();
 }
 
+bool DiaryModel::withdraw(const QString& id) { return Store::instance()->retract(id.toStdString(), "withdrawn"); }
+
 QString DiaryModel::plusDays(const QString& date, int days) const
 {
     const auto when = dateOf(date);

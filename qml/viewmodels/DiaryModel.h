@@ -26,6 +26,8 @@ public:
     Q_INVOKABLE bool addHdss(const QString& site, int score);
     Q_INVOKABLE bool addSideEffect(const QString& site, const QStringList& skin, const QString& note);
     Q_INVOKABLE bool addWeighing(const QString& site, double beforeMg, double afterMg, double minutes);
+    /// Takes the entry of that id out of the count; the record keeps it.
+    Q_INVOKABLE bool withdraw(const QString& id);
     Q_INVOKABLE QString plusDays(const QString& date, int days) const;
 
 signals:

@@ -115,7 +115,8 @@ QVariantMap PlanModel::machine() const
 QVariantMap PlanModel::reminders() const
 {
     const auto s = latest<ReminderSettings>(store().record()).value_or(ReminderSettings{});
-    return {{"on", s.on},
+    return {{"known", store().record().latest<ReminderSettings>() != nullptr},
+            {"on", s.on},
             {"checkIn", s.checkIn.minute},
             {"sessions", s.sessions.minute},
             {"quietFrom", s.quietFrom.minute},

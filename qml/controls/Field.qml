@@ -1,0 +1,43 @@
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Firstdew
+
+// A line of text to fill in, with its name above and what is wrong below.
+ColumnLayout {
+    id: field
+    property string label: ""
+    property string hint: ""
+    property string problem: ""
+    property alias text: input.text
+    property alias echoMode: input.echoMode
+    property alias inputMethodHints: input.inputMethodHints
+    signal edited(string text)
+    Layout.fillWidth: true
+    spacing: Theme.tight
+    Label { role: "label"; text: field.label; Layout.fillWidth: true; Accessible.ignored: true }
+    T.TextField {
+        id: input
+        Layout.fillWidth: true
+        implicitHeight: Math.max(Theme.target, contentHeight + 2 * Theme.gap)
+        leftPadding: Theme.gap
+        rightPadding: Theme.gap
+        verticalAlignment: Text.AlignVCenter
+        font.family: Theme.family
+        font.pixelSize: Theme.body
+        color: Theme.ink
+        selectionColor: Theme.now
+        selectedTextColor: Theme.nowInk
+        Accessible.role: Accessible.EditableText
+        Accessible.name: field.label
+        Accessible.description: field.hint
+        onTextEdited: field.edited(text)
+        background: Rectangle {
+            radius: Theme.radiusSmall
+            color: Theme.paper
+            border.width: input.activeFocus ? Theme.focusLine : Theme.hair
+            border.color: field.problem !== "" ? Theme.danger : input.activeFocus ? Theme.main : Theme.edge
+        }
+    }
+    Label { visible: text !== ""; role: "label"; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint; Layout.fillWidth: true }
+}

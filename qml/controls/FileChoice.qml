@@ -1,0 +1,16 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// Files of one kind in the person's documents.
+ColumnLayout {
+    id: choice
+    property string ending: ""
+    property string path: ""
+    property var files: KeepModel.filesEnding(ending)
+    Layout.fillWidth: true
+    spacing: Theme.small
+    Label { visible: choice.files.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("No such file (.%1) in %2. Put it there and look again.").arg(choice.ending).arg(KeepModel.folder) }
+    OneOf { visible: choice.files.length > 0; options: choice.files.map(f => ({ value: f.path, text: f.name })); value: choice.path; onChosen: v => choice.path = v }
+    ActionButton { kind: "quiet"; text: qsTr("Look again"); onClicked: choice.files = KeepModel.filesEnding(choice.ending) }
+}

@@ -1,0 +1,10 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Label {
+    role: "lead"
+    font.weight: Theme.strong
+    Layout.fillWidth: true
+    Accessible.role: Accessible.Heading
+}

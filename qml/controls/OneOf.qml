@@ -1,0 +1,30 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// One of a few: a name and a row of chips. options: [{ value, text }].
+ColumnLayout {
+    id: group
+    property string label: ""
+    property var options: []
+    property string value: ""
+    signal chosen(string value)
+    Layout.fillWidth: true
+    spacing: Theme.small
+    Label { role: "label"; text: group.label; visible: text !== ""; Layout.fillWidth: true }
+    Flow {
+        Layout.fillWidth: true
+        spacing: Theme.small
+        Repeater {
+            model: group.options
+            Chip {
+                required property var modelData
+                text: modelData.text
+                checkable: false
+                checked: group.value === modelData.value
+                Accessible.role: Accessible.RadioButton
+                onClicked: group.chosen(modelData.value)
+            }
+        }
+    }
+}

@@ -1,0 +1,31 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// Where it is treated.
+Flow {
+    id: form
+    property var chosen: []
+    Layout.fillWidth: true
+    spacing: Theme.small
+    Component.onCompleted: chosen = PlanModel.sites.map(s => s.treatedAs)
+    function save() {
+        let ok = true
+        for (const s of ["hands", "feet", "hand-foot", "armpits"]) {
+            const used = PlanModel.sites.some(p => p.treatedAs === s)
+            if (chosen.includes(s) !== used)
+                ok = PlanModel.useSite(s, chosen.includes(s)) && ok
+        }
+        return ok
+    }
+    Repeater {
+        model: ["hands", "feet", "hand-foot", "armpits"]
+        Chip {
+            required property string modelData
+            text: modelData === "hand-foot" ? qsTr("One hand with one foot") : Words.site(modelData)
+            checkable: false
+            checked: form.chosen.includes(modelData)
+            onClicked: form.chosen = form.chosen.includes(modelData) ? form.chosen.filter(s => s !== modelData) : form.chosen.concat([modelData])
+        }
+    }
+}

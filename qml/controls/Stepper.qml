@@ -1,0 +1,22 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// A value with less and more beside it.
+ColumnLayout {
+    id: stepper
+    property string label: ""
+    property string shown: ""
+    signal less()
+    signal more()
+    Layout.fillWidth: true
+    spacing: Theme.tight
+    Label { role: "label"; text: stepper.label; Layout.fillWidth: true }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.small
+        ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("%1: earlier or less").arg(stepper.label); onClicked: stepper.less() }
+        Label { role: "strong"; text: stepper.shown; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+        ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("%1: later or more").arg(stepper.label); onClicked: stepper.more() }
+    }
+}

@@ -1,0 +1,35 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    canGoBack: true
+    title: qsTr("Care sheet")
+    readonly property var sheet: PlanModel.careSheet
+    property var read: ({})
+    function fieldName(f) {
+        return { who: qsTr("Prescriber"), given: qsTr("Given"), sites: qsTr("Sites"), plan: qsTr("Course"), days: qsTr("Days"), waveform: qsTr("Current"),
+                 direct_limit_ma: qsTr("Limit, direct"), pulsed_limit_ma: qsTr("Limit, pulsed"), raise_s: qsTr("Time to raise"), lower_s: qsTr("Time to lower"),
+                 swapping_s: qsTr("Time to swap"), review: qsTr("Review"), notes: qsTr("Notes") }[f] || f
+    }
+    Card {
+        visible: page.sheet.known
+        Heading { text: qsTr("From %1, %2").arg(page.sheet.who || "").arg(Words.dayYear(page.sheet.given || "")) }
+        Label { visible: (page.sheet.directLimit || -1) >= 0; Layout.fillWidth: true; text: qsTr("Direct current at most %1").arg(Words.milliamps(page.sheet.directLimit || 0)) }
+        Label { visible: (page.sheet.pulsedLimit || -1) >= 0; Layout.fillWidth: true; text: qsTr("Pulsed current at most %1").arg(Words.milliamps(page.sheet.pulsedLimit || 0)) }
+        Label { visible: (page.sheet.review || "") !== ""; Layout.fillWidth: true; text: qsTr("Review on %1").arg(Words.dayLong(page.sheet.review || "")) }
+        Label { visible: (page.sheet.notes || "") !== ""; Layout.fillWidth: true; text: page.sheet.notes || "" }
+    }
+    Card {
+        Heading { text: qsTr("Take in a care sheet") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("A file from your prescriber. It can lower the limits, never raise them.") }
+        FileChoice { id: file; ending: "json"; onPathChanged: page.read = path ? KeepModel.readSheet(path) : ({}) }
+        Label { visible: page.read.ok === false; color: Theme.danger; Layout.fillWidth: true; text: page.read.message || "" }
+        Repeater {
+            model: page.read.ok ? page.read.changes : []
+            Label { required property var modelData; Layout.fillWidth: true; text: qsTr("%1: %2 (before: %3)").arg(page.fieldName(modelData.field)).arg(modelData.after || "–").arg(modelData.before || "–") }
+        }
+        ActionButton { kind: "main"; visible: page.read.ok === true; text: qsTr("Take it over"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = {}; file.path = "" } } }
+    }
+}

@@ -1,0 +1,58 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    canGoBack: true
+    title: qsTr("Back-up, export and delete")
+    property var result: ({})
+    function calendarWords() {
+        return { "calendar": qsTr("Firstdew baths"), "hands": Words.bath("hands"), "feet": Words.bath("feet"), "hand-foot": Words.bath("hand-foot"), "armpits": Words.bath("armpits"), "alarm": qsTr("A bath is planned") }
+    }
+    Card {
+        visible: page.result.ok !== undefined
+        kind: page.result.ok ? "plain" : "danger"
+        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path ? qsTr("Done: %1").arg(page.result.path) : qsTr("Done.")) : (page.result.message || "") }
+        Label { visible: page.result.ok === false; role: "label"; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
+    }
+    Card {
+        Heading { text: qsTr("Back-up") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
+        Field { id: phrase; label: qsTr("Passphrase"); echoMode: TextInput.Password; hint: qsTr("At least eight characters.") }
+        ActionButton { kind: "main"; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: page.result = KeepModel.backUp(phrase.text) }
+    }
+    Card {
+        Heading { text: qsTr("Restore") }
+        FileChoice { id: backup; ending: "pgp" }
+        Field { id: opening; label: qsTr("Passphrase of the back-up"); echoMode: TextInput.Password }
+        ActionButton { text: qsTr("Restore"); Layout.fillWidth: true; enabled: backup.path !== "" && opening.text !== ""; onClicked: sure.ask(qsTr("Restore"), qsTr("What is here now is replaced. A copy of it is kept."), () => page.result = KeepModel.restore(backup.path, opening.text)) }
+    }
+    Card {
+        Heading { text: qsTr("Export") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("These files are not encrypted; share them with care.") }
+        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("json") }
+        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("fhir") }
+        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("ics", page.calendarWords()) }
+    }
+    Card {
+        Heading { text: qsTr("Import") }
+        FileChoice { id: incoming; ending: "json" }
+        ActionButton { text: qsTr("Add from this file"); Layout.fillWidth: true; enabled: incoming.path !== ""; onClicked: page.result = KeepModel.importFrom(incoming.path) }
+    }
+    Card {
+        Heading { text: qsTr("Delete") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
+        ActionButton { visible: Store.people.length > 1; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName || qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
+        ActionButton { kind: "danger"; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place("today") }) }
+    }
+    Sheet {
+        id: sure
+        property string question: ""
+        property var act: null
+        function ask(name, text, then) { title = name; question = text; act = then; open() }
+        Label { Layout.fillWidth: true; text: sure.question }
+        ActionButton { kind: "danger"; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.act() } }
+        ActionButton { text: qsTr("Keep things as they are"); Layout.fillWidth: true; onClicked: sure.close() }
+    }
+}

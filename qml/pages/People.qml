@@ -1,0 +1,50 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    canGoBack: true
+    title: qsTr("People")
+    Label { Layout.fillWidth: true; text: qsTr("Each person has a record of their own; nothing is mixed.") }
+    Repeater {
+        model: Store.people
+        Card {
+            id: card
+            required property var modelData
+            readonly property bool here: Store.person === modelData.id
+            RowLayout {
+                Layout.fillWidth: true
+                ColumnLayout {
+                    Layout.fillWidth: true
+                    spacing: Theme.tight
+                    Label { role: "strong"; text: card.modelData.name || qsTr("Me"); Layout.fillWidth: true }
+                    Label { visible: card.modelData.adult !== ""; role: "label"; text: qsTr("Adult beside the child: %1").arg(card.modelData.adult); Layout.fillWidth: true }
+                }
+                Label { visible: card.here; role: "label"; text: qsTr("Shown now") }
+                ActionButton { visible: !card.here; text: qsTr("Show"); Accessible.description: card.modelData.name; onClicked: { Store.person = card.modelData.id; Router.place("today") } }
+            }
+        }
+    }
+    Card {
+        Heading { text: qsTr("Your details") }
+        PersonForm {
+            id: mine
+            Component.onCompleted: { const p = PlanModel.person; name = p.name; birth = p.birth; adult = p.adult }
+        }
+        ActionButton { text: qsTr("Save"); Layout.fillWidth: true; enabled: mine.complete; onClicked: PlanModel.setPerson(mine.name, mine.birth, PlanModel.person.height, PlanModel.person.weight, mine.adult) }
+    }
+    ActionButton { text: qsTr("Add somebody"); Layout.fillWidth: true; onClicked: add.open() }
+    Sheet {
+        id: add
+        title: qsTr("Add somebody")
+        PersonForm { id: who }
+        ActionButton {
+            kind: "main"
+            text: qsTr("Add")
+            Layout.fillWidth: true
+            enabled: who.complete && who.name.trim() !== ""
+            onClicked: { add.close(); if (PlanModel.addPerson(who.name, who.birth, who.adult)) Router.page("FirstStart", {}) }
+        }
+    }
+}
