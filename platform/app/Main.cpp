@@ -89,7 +89,7 @@ int main(int argc, char** argv)
     if (engine.rootObjects().isEmpty())
         return 1;
     if (options->selfTest)
-        return app::selfTest(engine) == 0 ? 0 : 1;
+        return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(engine, options->screenshot) ? 0 : 1;
     return QGuiApplication::exec();

@@ -36,6 +36,7 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
                        {"language", "en, de, es or ar", "code"},
                        {"screenshot", "draw the page into a picture and leave", "file"},
                        {"self-test", "load every page and leave"},
+                       {"pictures", "with --self-test: leave a picture of every page in this folder", "folder"},
                        {"test-now", "for tests: the local time to start from", "YYYY-MM-DDTHH:MM"},
                        {"test-speed", "for tests: speed of the session clock", "factor"}});
     if (!parser.parse(QStringList{QStringLiteral("firstdew")} + arguments))
@@ -48,6 +49,7 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     Options o;
     o.store = parser.isSet("store") ? parser.value("store") : ownStore();
     o.selfTest = parser.isSet("self-test");
+    o.pictures = parser.value("pictures");
     o.screenshot = parser.value("screenshot");
     const auto oneOf = [&](const char* name, QString& into, const QStringList& allowed) {
         if (parser.isSet(name))

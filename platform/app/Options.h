@@ -20,6 +20,7 @@ struct Options {
     double textScale = 0; ///< 0: as the person chose
     QString screenshot;
     bool selfTest = false;
+    QString pictures; ///< folder for a picture of every page of the self-test
     std::optional<facts::LocalTime> testNow;
     double testSpeed = 1;
 };

@@ -13,6 +13,9 @@ namespace firstdew::app {
 
 namespace {
 
+constexpr int kLeastFrames = 4;
+constexpr int kMostFrames = 40;
+
 QStringList seen;
 QtMessageHandler before = nullptr;
 
@@ -30,14 +33,18 @@ QQuickWindow* windowOf(QQmlApplicationEngine& engine)
     return engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
 }
 
-/// Lets bindings, loaders and one frame come to rest.
+/// Lets bindings, loaders and layouts come to rest: until two frames are the same.
 QImage settled(QQuickWindow* window)
 {
-    for (int i = 0; i < 3; ++i) {
+    QImage last;
+    for (int i = 0; i < kMostFrames; ++i) {
         QCoreApplication::processEvents();
-        window->grabWindow();
+        QImage now = window->grabWindow();
+        if (i >= kLeastFrames && now == last)
+            break;
+        last = std::move(now);
     }
-    return window->grabWindow();
+    return last;
 }
 
 } // namespace
@@ -50,7 +57,7 @@ void watchWarnings()
 
 QStringList warningsSeen() { return seen; }
 
-int selfTest(QQmlApplicationEngine& engine)
+int selfTest(QQmlApplicationEngine& engine, const QString& pictures)
 {
     QTextStream out(stdout);
     QQuickWindow* window = windowOf(engine);
@@ -74,6 +81,8 @@ int selfTest(QQmlApplicationEngine& engine)
             const QImage picture = settled(window);
             const bool good = shown.toBool() && !picture.isNull() && seen.size() == warningsBefore;
             failures += good ? 0 : 1;
+            if (!pictures.isEmpty())
+                picture.save(QStringLiteral("%1/%2-%3.png").arg(pictures, page.toLower(), theme));
             out << (good ? "ok   " : "FAIL ") << page << ' ' << theme << '\n';
         }
     }

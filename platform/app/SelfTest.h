@@ -9,8 +9,9 @@ namespace firstdew::app {
 void watchWarnings();
 [[nodiscard]] QStringList warningsSeen();
 
-/// Loads every place and every page in both themes; says what each did. Gives the number of failures.
-int selfTest(QQmlApplicationEngine& engine);
+/// Loads every place and every page in both themes; says what each did and, where `pictures` names a folder, leaves a
+/// picture of each there. Gives the number of failures.
+int selfTest(QQmlApplicationEngine& engine, const QString& pictures = {});
 
 /// Draws the window into `file` once it has settled; false where it could not.
 bool screenshot(QQmlApplicationEngine& engine, const QString& file);

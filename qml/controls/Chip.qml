@@ -7,7 +7,10 @@ T.Button {
     id: control
     checkable: true
     implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.small)
-    implicitWidth: Math.max(Theme.target, words.implicitWidth + 2 * Theme.margin + (checked ? Theme.iconSmall + Theme.tight : 0))
+    // Room for the tick is kept, so that a choice moves nothing.
+    readonly property real besides: 2 * Theme.gap + Theme.iconSmall + Theme.tight
+    implicitWidth: Math.max(Theme.target, Math.ceil(measure.implicitWidth) + besides)
+    width: parent && parent.width > 0 ? Math.min(implicitWidth, parent.width) : implicitWidth
     Accessible.role: Accessible.CheckBox
     Accessible.name: text
     Accessible.checked: checked
@@ -15,6 +18,7 @@ T.Button {
     Accessible.onToggleAction: click()
     Keys.onReturnPressed: click()
     contentItem: Item {
+        Text { id: measure; visible: false; text: control.text; font: words.font }
         Row {
             anchors.centerIn: parent
             spacing: Theme.tight
@@ -33,6 +37,8 @@ T.Button {
                 font.pixelSize: Theme.label
                 font.weight: Theme.strong
                 color: control.checked ? Theme.mainInk : Theme.ink
+                wrapMode: Text.Wrap
+                width: Math.min(Math.ceil(measure.implicitWidth), Math.max(1, control.width - control.besides))
                 Accessible.ignored: true
             }
         }

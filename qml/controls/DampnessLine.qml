@@ -46,6 +46,7 @@ Item {
             const c = getContext("2d")
             c.reset()
             c.lineWidth = 2
+            c.lineJoin = "round"
             c.strokeStyle = Theme.main
             c.beginPath()
             let last = -10

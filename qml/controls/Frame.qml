@@ -6,6 +6,7 @@ import Firstdew
 Item {
     id: frame
     property string title: ""
+    property string titleRole: "display"
     property bool canGoBack: false
     default property alias content: column.data
     property alias header: headerExtra.data
@@ -35,7 +36,7 @@ Item {
                     onClicked: Router.back()
                 }
                 Label {
-                    role: "display"
+                    role: frame.titleRole
                     text: frame.title
                     Layout.fillWidth: true
                     Accessible.role: Accessible.Heading

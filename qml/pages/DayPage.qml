@@ -8,6 +8,7 @@ Frame {
     canGoBack: true
     property string date: Store.today
     title: Words.dayFull(date)
+    titleRole: "title"
     property var entries: DiaryModel.day(date)
     Connections { target: DiaryModel; function onChanged() { page.entries = DiaryModel.day(page.date) } }
     Repeater {

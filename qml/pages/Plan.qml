@@ -14,7 +14,8 @@ Frame {
         Card {
             id: card
             required property var modelData
-            RowLayout {
+            GridLayout {
+                columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
                 Label { role: "lead"; text: Words.site(card.modelData.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
                 Label { role: "strong"; color: Theme.main; text: Words.stage(card.modelData.stage) }
@@ -75,7 +76,8 @@ Frame {
                 required property var modelData
                 Layout.fillWidth: true
                 spacing: Theme.tight
-                RowLayout {
+                GridLayout {
+                    columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
                     Label { Layout.fillWidth: true; text: qsTr("%1, %2").arg(Words.site(limit.modelData.site)).arg(Words.waveform(limit.modelData.waveform)) }
                     Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Words.milliamps(limit.modelData.limit)) : qsTr("not used") }

@@ -5,6 +5,7 @@ import Firstdew
 Frame {
     id: page
     title: Words.dayFull(Store.today)
+    titleRole: "title"
     readonly property var sites: TodayModel.sites
     readonly property var matters: TodayModel.first >= 0 ? sites[TodayModel.first] : null
     readonly property bool call: matters !== null && ["first-dew-top-up", "top-up-due", "restart-course"].includes(matters.advice)

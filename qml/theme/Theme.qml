@@ -58,8 +58,10 @@ QtObject {
     readonly property real body: 16 * textScale
     readonly property real label: 14 * textScale
     readonly property real lead: 18 * textScale
-    readonly property real title: 22 * textScale
-    readonly property real display: 30 * textScale
+    // Headings are large already and grow less, so that their words fit a small screen.
+    readonly property real title: 22 * Math.min(textScale, 1.55)
+    readonly property real display: 29 * Math.min(textScale, 1.2)
+    readonly property bool largeText: textScale > 1.4
     readonly property real numerals: 72 * Math.min(textScale, 1.35)
     readonly property int strong: Font.DemiBold
 
