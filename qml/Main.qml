@@ -34,7 +34,7 @@ T.ApplicationWindow {
             return true
         }
         go("today")
-        return open(name, {}) !== null
+        return !!open(name, {})
     }
 
     Connections {

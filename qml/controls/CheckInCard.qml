@@ -8,9 +8,10 @@ Card {
     property var entry: null
     property bool changing: false
     readonly property bool done: entry !== null && entry.checkedIn && !changing
-    RowLayout {
+    GridLayout {
         Layout.fillWidth: true
-        spacing: Theme.gap
+        columns: Theme.largeText ? 2 : 3
+        columnSpacing: Theme.gap
         Ripples {
             visible: card.done
             level: card.entry ? Math.max(0, ["dry", "clammy", "wet", "dripping"].indexOf(card.entry.level)) : 0
@@ -26,6 +27,7 @@ Card {
             Accessible.role: Accessible.Heading
         }
         ActionButton {
+            Layout.columnSpan: Theme.largeText ? 2 : 1
             visible: card.done && TodayModel.canUndo
             kind: "quiet"
             iconName: "undo"
@@ -48,7 +50,7 @@ Card {
         onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level) }
     }
     Label { visible: circumstances.visible; role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
-    Flow {
+    Wrap {
         id: circumstances
         visible: card.done && card.entry.level !== "dry"
         Layout.fillWidth: true

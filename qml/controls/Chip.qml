@@ -10,7 +10,6 @@ T.Button {
     // Room for the tick is kept, so that a choice moves nothing.
     readonly property real besides: 2 * Theme.gap + Theme.iconSmall + Theme.tight
     implicitWidth: Math.max(Theme.target, Math.ceil(measure.implicitWidth) + besides)
-    width: parent && parent.width > 0 ? Math.min(implicitWidth, parent.width) : implicitWidth
     Accessible.role: Accessible.CheckBox
     Accessible.name: text
     Accessible.checked: checked

@@ -47,10 +47,9 @@ Card {
         ActionButton { visible: !call.thisEvening; text: qsTr("This evening"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, "this-evening") }
         ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, "tomorrow") }
     }
-    RowLayout {
+    Wrap {
         Layout.fillWidth: true
         ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: notNow.open() }
-        Item { Layout.fillWidth: true }
         ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: why.open() }
     }
     WhySheet { id: why; matter: call.matter }

@@ -8,7 +8,9 @@ namespace firstdew::controls {
 Icon::Icon(QQuickItem* parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
-    connect(this, &Icon::changed, this, &Icon::load);
+    connect(this, &Icon::nameChanged, this, &Icon::load);
+    connect(this, &Icon::colorChanged, this, &Icon::load);
+    connect(this, &Icon::mirroredChanged, this, [this] { update(); });
 }
 
 void Icon::load()

@@ -10,16 +10,18 @@ namespace firstdew::controls {
 class Icon : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)
-    Q_PROPERTY(QColor color MEMBER m_color NOTIFY changed)
-    Q_PROPERTY(bool mirrored MEMBER m_mirrored NOTIFY changed)
+    Q_PROPERTY(QString name MEMBER m_name NOTIFY nameChanged)
+    Q_PROPERTY(QColor color MEMBER m_color NOTIFY colorChanged)
+    Q_PROPERTY(bool mirrored MEMBER m_mirrored NOTIFY mirroredChanged)
 
 public:
     explicit Icon(QQuickItem* parent = nullptr);
     void paint(QPainter* painter) override;
 
 signals:
-    void changed();
+    void nameChanged();
+    void colorChanged();
+    void mirroredChanged();
 
 private:
     void load();

@@ -29,7 +29,7 @@ ColumnLayout {
         Layout.fillWidth: true
         spacing: Theme.small
         Label { role: "label"; text: qsTr("Current it gives (see its instructions)"); Layout.fillWidth: true }
-        Flow {
+        Wrap {
             Layout.fillWidth: true
             spacing: Theme.small
             Chip { text: Words.waveform("direct"); checkable: false; checked: form.direct; onClicked: form.direct = !form.direct }

@@ -7,7 +7,8 @@ Card {
     id: card
     property var matter: null
     readonly property string advice: matter ? matter.advice : ""
-    RowLayout {
+    GridLayout {
+        columns: Theme.largeText ? 1 : 2
         Layout.fillWidth: true
         ColumnLayout {
             Layout.fillWidth: true

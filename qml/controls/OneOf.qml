@@ -12,7 +12,7 @@ ColumnLayout {
     Layout.fillWidth: true
     spacing: Theme.small
     Label { role: "label"; text: group.label; visible: text !== ""; Layout.fillWidth: true }
-    Flow {
+    Wrap {
         Layout.fillWidth: true
         spacing: Theme.small
         Repeater {

@@ -16,13 +16,14 @@ ColumnLayout {
             required property int index
             spacing: Theme.tight
             Layout.fillWidth: true
-            RowLayout {
+            GridLayout {
+                columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
                 Label { role: "label"; text: Words.site(line.modelData.site) }
                 Label {
                     role: "label"
                     Layout.fillWidth: true
-                    horizontalAlignment: Text.AlignRight
+                    horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
                     text: line.modelData.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Words.percent(line.modelData.chance)).arg(Words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
                                                      : qsTr("No forecast before the first bath")
                 }

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Firstdew
 
 // Where it is treated.
-Flow {
+Wrap {
     id: form
     property var chosen: []
     Layout.fillWidth: true

@@ -41,7 +41,7 @@ Frame {
             onMore: page.start = DiaryModel.plusDays(page.start, 1)
         }
         Label { role: "label"; text: qsTr("Days on which a bath fits; none chosen means all"); Layout.fillWidth: true }
-        Flow {
+        Wrap {
             Layout.fillWidth: true
             spacing: Theme.small
             Repeater {

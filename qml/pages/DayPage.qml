@@ -19,7 +19,7 @@ Frame {
             readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === modelData).pop()
             Heading { text: Words.site(card.modelData) }
             LevelChoice { dense: true; site: card.modelData; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.modelData, level, page.date) }
-            Flow {
+            Wrap {
                 visible: card.line !== undefined
                 Layout.fillWidth: true
                 spacing: Theme.small

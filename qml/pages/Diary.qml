@@ -8,7 +8,7 @@ Frame {
     property int span: 90
     readonly property string from: { DiaryModel.sites; return DiaryModel.plusDays(Store.today, 1 - span) }
 
-    Flow {
+    Wrap {
         Layout.fillWidth: true
         spacing: Theme.small
         Repeater {

@@ -13,7 +13,8 @@ Frame {
             id: card
             required property var modelData
             readonly property bool here: Store.person === modelData.id
-            RowLayout {
+            GridLayout {
+                columns: Theme.largeText ? 1 : 3
                 Layout.fillWidth: true
                 ColumnLayout {
                     Layout.fillWidth: true

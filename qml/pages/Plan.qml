@@ -26,7 +26,7 @@ Frame {
                 Layout.fillWidth: true
                 text: qsTr("Next bath: %1").arg(Words.dayLong(card.modelData.next))
             }
-            Flow {
+            Wrap {
                 visible: card.modelData.sessions.length > 0
                 Layout.fillWidth: true
                 spacing: Theme.small
@@ -52,7 +52,7 @@ Frame {
                 }
             }
             Label { visible: !card.modelData.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.modelData.overrun) }
-            Flow {
+            Wrap {
                 Layout.fillWidth: true
                 spacing: Theme.small
                 ActionButton { text: card.modelData.stage === "not-started" ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.page("CoursePlan", { site: card.modelData.treatedAs }) }

@@ -10,7 +10,7 @@ Frame {
     property var skin: []
     readonly property bool serious: skin.includes("blister") || skin.includes("burn")
     OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Words.site(s) })); value: page.site; onChosen: v => page.site = v }
-    Flow {
+    Wrap {
         Layout.fillWidth: true
         spacing: Theme.small
         Repeater {

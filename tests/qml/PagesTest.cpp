@@ -1,0 +1,248 @@
+#include "Look.h"
+#include "Store.h"
+#include "SystemClock.h"
+
+#include <catch2/catch.hpp>
+
+#include <QDir>
+#include <QDirIterator>
+#include <QFontDatabase>
+#include <QGuiApplication>
+#include <QHash>
+#include <QImage>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+#include <QtQml/qqmlextensionplugin.h>
+
+#include <cmath>
+#include <functional>
+
+Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
+
+using namespace firstdew;
+using namespace firstdew::facts;
+
+namespace {
+
+constexpr double kTarget = 48;  // product requirement, device-independent pixels
+constexpr double kContrast = 4.5; // WCAG 2.2, success criterion 1.4.3
+constexpr double kRounding = 0.5;
+
+/// One application for the program; offscreen, since pictures are all that is wanted.
+void needApplication()
+{
+    static int count = 1;
+    static char name[] = "qml_pages";
+    static char* arguments[] = {name, nullptr};
+    static const bool prepared = [] {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        QQuickStyle::setStyle("Basic");
+        return true;
+    }();
+    static QGuiApplication program(count, arguments);
+    static const int font = [] {
+        QFontDatabase::addApplicationFont(":/assets/fonts/Inter-SemiBold.otf");
+        return QFontDatabase::addApplicationFont(":/assets/fonts/Inter-Regular.otf");
+    }();
+    REQUIRE(prepared);
+    REQUIRE(font >= 0);
+}
+
+/// The interface over an invented record, in a window of that size.
+struct Interface {
+    explicit Interface(QSize size, const QString& theme, double textScale = 1, Qt::LayoutDirection direction = Qt::LeftToRight)
+        : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
+          look({theme, "en", "today", "test", textScale, size.width(), size.height(), true})
+    {
+        fill();
+        QGuiApplication::setLayoutDirection(direction);
+        engine.addImportPath("qrc:/");
+        engine.load(QUrl("qrc:/Firstdew/Main.qml"));
+        REQUIRE_FALSE(engine.rootObjects().isEmpty());
+        window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+        REQUIRE(window != nullptr);
+    }
+
+    void fill()
+    {
+        store.append(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}});
+        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Cells});
+        store.append(SiteUse{Site::Hands, true});
+        store.append(SiteUse{Site::Feet, true});
+        store.append(Session{Site::Hands, Waveform::Direct, Milliamps{14}, Milliamps{12}, true, {}, {}, {}, "", "", ""},
+                     LocalTime::parse("2026-03-05T18:00"));
+        store.append(CheckIn{DiarySite::Hands, Level::Dry, {}}, LocalTime::parse("2026-03-18T20:00"));
+        store.append(CheckIn{DiarySite::Hands, Level::Clammy, {}}, LocalTime::parse("2026-03-19T20:00"));
+        store.append(CheckIn{DiarySite::Feet, Level::Clammy, {Circumstance::Heat}}, LocalTime::parse("2026-03-20T08:00"));
+    }
+
+    QImage settled()
+    {
+        QImage last;
+        for (int i = 0; i < 40; ++i) {
+            QCoreApplication::processEvents();
+            QImage now = window->grabWindow();
+            if (i >= 4 && now == last)
+                break;
+            last = std::move(now);
+        }
+        return last;
+    }
+
+    bool show(const QString& page)
+    {
+        QVariant shown;
+        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
+        return shown.toBool();
+    }
+
+    bool application = (needApplication(), true);
+    QTemporaryDir folder;
+    app::SystemClock clock;
+    viewmodels::Store store;
+    viewmodels::Look look;
+    QQmlApplicationEngine engine;
+    QQuickWindow* window = nullptr;
+};
+
+QStringList pages()
+{
+    QStringList out;
+    QDirIterator files(":/Firstdew/pages", {"*.qml"}, QDir::Files);
+    while (files.hasNext())
+        out << QFileInfo(files.next()).baseName();
+    out.sort();
+    return out;
+}
+
+void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
+{
+    if (!item->isVisible() || item->opacity() == 0)
+        return;
+    see(item);
+    for (QQuickItem* child : item->childItems())
+        visit(child, see);
+}
+
+QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }
+
+bool isText(QQuickItem* item) { return item->inherits("QQuickText") && !item->property("text").toString().isEmpty(); }
+
+/// Relative luminance, WCAG 2.2 definition.
+double luminance(const QColor& c)
+{
+    const auto linear = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
+    return 0.2126 * linear(c.redF()) + 0.7152 * linear(c.greenF()) + 0.0722 * linear(c.blueF());
+}
+
+double contrast(const QColor& a, const QColor& b)
+{
+    const double la = luminance(a);
+    const double lb = luminance(b);
+    return (std::max(la, lb) + 0.05) / (std::min(la, lb) + 0.05);
+}
+
+/// The commonest colour behind a text, taken from the picture itself.
+QColor behind(const QImage& picture, QRectF where)
+{
+    QHash<QRgb, int> count;
+    const QRect r = where.toRect().adjusted(-1, -1, 1, 1).intersected(picture.rect());
+    for (int y = r.top(); y <= r.bottom(); ++y)
+        for (int x = r.left(); x <= r.right(); ++x)
+            ++count[picture.pixel(x, y)];
+    QRgb most = 0;
+    int times = 0;
+    for (auto i = count.cbegin(); i != count.cend(); ++i)
+        if (i.value() > times) {
+            most = i.key();
+            times = i.value();
+        }
+    return QColor(most);
+}
+
+std::string nameOf(QQuickItem* item)
+{
+    return (item->property("text").toString() + " (" + item->metaObject()->className() + ")").toStdString();
+}
+
+} // namespace
+
+TEST_CASE("The contrast formula gives the values of its definition")
+{
+    // WCAG 2.2: black on white is 21:1. #767676 on white is the well-known 4.54:1 (common knowledge, no source page).
+    CHECK(contrast(Qt::black, Qt::white) == Approx(21.0));
+    CHECK(contrast(QColor("#767676"), Qt::white) == Approx(4.54).margin(0.01));
+}
+
+TEST_CASE("Text on every page stands out from what is behind it in both themes")
+{
+    for (const char* theme : {"light", "dark"}) {
+        Interface ui({390, 2400}, theme);
+        int seen = 0;
+        for (const QString& page : pages()) {
+            REQUIRE(ui.show(page));
+            const QImage picture = ui.settled();
+            visit(ui.window->contentItem(), [&](QQuickItem* item) {
+                const QRectF where = onScreen(item);
+                if (!isText(item) || !QRectF(picture.rect()).contains(where) || where.height() < 4)
+                    return;
+                ++seen;
+                const QColor ink = item->property("color").value<QColor>();
+                const double ratio = contrast(ink, behind(picture, where));
+                if (ratio < kContrast)
+                    FAIL_CHECK(theme << ' ' << page.toStdString() << ": " << nameOf(item) << " has " << ratio);
+            });
+        }
+        CHECK(seen > 150);
+    }
+}
+
+TEST_CASE("Everything that can be touched is large enough and has a name")
+{
+    Interface ui({320, 568}, "light");
+    int seen = 0;
+    for (const QString& page : pages()) {
+        REQUIRE(ui.show(page));
+        ui.settled();
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (!item->inherits("QQuickAbstractButton") && !item->inherits("QQuickTextField"))
+                return;
+            ++seen;
+            // Seven days share one line of 320: their height is full, their width what is left of it.
+            const double least = item->property("gap").isValid() ? 36 : kTarget;
+            if (item->width() < least - kRounding || item->height() < kTarget - kRounding)
+                FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " is " << item->width() << " x " << item->height());
+            QObject* accessible = nullptr;
+            for (QObject* child : item->children())
+                if (child->inherits("QQuickAccessibleAttached"))
+                    accessible = child;
+            if (accessible == nullptr || accessible->property("name").toString().isEmpty())
+                FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " has no name");
+        });
+    }
+    CHECK(seen > 100);
+}
+
+TEST_CASE("Nothing runs off the screen at twice the text size, in either direction")
+{
+    for (const auto direction : {Qt::LeftToRight, Qt::RightToLeft}) {
+        Interface ui({320, 568}, "light", 2, direction);
+        for (const QString& page : pages()) {
+            REQUIRE(ui.show(page));
+            ui.settled();
+            visit(ui.window->contentItem(), [&](QQuickItem* item) {
+                if (!isText(item) && !item->inherits("QQuickAbstractButton"))
+                    return;
+                const QRectF where = onScreen(item);
+                const bool cut = item->property("truncated").toBool();
+                if (where.left() < -1 || where.right() > 321 || cut)
+                    FAIL_CHECK(page.toStdString() << (direction == Qt::RightToLeft ? " rtl: " : ": ") << nameOf(item) << " from "
+                                                  << where.left() << " to " << where.right());
+            });
+        }
+    }
+}
+
