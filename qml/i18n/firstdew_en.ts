@@ -1,0 +1,56 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en">
+<context>
+    <name>MachinePage</name>
+    <message numerus="yes">
+        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <translation>
+            <numerusform>About %n bath left. A set of four alkaline cells lasts about three.</numerusform><numerusform>About %n baths left. A set of four alkaline cells lasts about three.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message numerus="yes">
+        <source>The course runs %n day(s) past its four weeks.</source>
+        <translation>
+            <numerusform>The course runs %n day past its four weeks.</numerusform><numerusform>The course runs %n days past its four weeks.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n bath(s) left</source>
+        <translation>
+            <numerusform>Batteries: about %n bath left</numerusform><numerusform>Batteries: about %n baths left</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message numerus="yes">
+        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <translation>
+            <numerusform>Reckoned from %n dry spell in your diary.</numerusform><numerusform>Reckoned from %n dry spells in your diary.</numerusform></translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message numerus="yes">
+        <source>The course runs %n day(s) past its four weeks.</source>
+        <translation>
+            <numerusform>The course runs %n day past its four weeks.</numerusform><numerusform>The course runs %n days past its four weeks.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n bath(s) of the course are done.</source>
+        <translation>
+            <numerusform>The %n bath of the course is done.</numerusform><numerusform>All %n baths of the course are done.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>There has been no check-in for %n day(s).</source>
+        <translation>
+            <numerusform>There has been no check-in for %n day.</numerusform><numerusform>There has been no check-in for %n days.</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>The health questions were last answered %n day(s) ago.</source>
+        <translation>
+            <numerusform>The health questions were last answered %n day ago.</numerusform><numerusform>The health questions were last answered %n days ago.</numerusform></translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,1805 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es">
+<context>
+    <name>About</name>
+    <message>
+        <source>About and cautions</source>
+        <translation>Acerca de Firstdew y advertencias</translation>
+    </message>
+    <message>
+        <source>Privacy</source>
+        <translation>Privacidad</translation>
+    </message>
+    <message>
+        <source>No account, no network. Nothing leaves this phone unless you share it.</source>
+        <translation>Sin cuenta y sin red. Nada sale de este teléfono si usted no lo comparte.</translation>
+    </message>
+    <message>
+        <source>Firstdew %1</source>
+        <translation>Firstdew %1</translation>
+    </message>
+    <message>
+        <source>Free software under the Apache licence 2.0. Typefaces Inter and Noto Sans Arabic under the SIL Open Font Licence 1.1.</source>
+        <translation>Software libre con licencia Apache 2.0. Tipos de letra Inter y Noto Sans Arabic con licencia SIL Open Font 1.1.</translation>
+    </message>
+</context>
+<context>
+    <name>AwayPage</name>
+    <message>
+        <source>Days away</source>
+        <translation>Días fuera</translation>
+    </message>
+    <message>
+        <source>No bath is planned on these days; the course moves around them.</source>
+        <translation>En estos días no se planea ningún baño; el curso se adapta.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Remove %1 to %2</source>
+        <translation>Quitar %1 a %2</translation>
+    </message>
+</context>
+<context>
+    <name>BotherPage</name>
+    <message>
+        <source>How much it bothers you</source>
+        <translation>Cuánto le molesta</translation>
+    </message>
+    <message>
+        <source>Over the last week, which comes nearest?</source>
+        <translation>En la última semana, ¿qué se acerca más?</translation>
+    </message>
+    <message>
+        <source>I hardly notice it and it stops me from nothing</source>
+        <translation>Apenas lo noto y no me impide nada</translation>
+    </message>
+    <message>
+        <source>I can live with it, and now and then it gets in my way</source>
+        <translation>Puedo vivir con ello, y a veces me estorba</translation>
+    </message>
+    <message>
+        <source>I can barely live with it, and it often gets in my way</source>
+        <translation>Apenas puedo vivir con ello, y a menudo me estorba</translation>
+    </message>
+    <message>
+        <source>I cannot live with it; it is always in my way</source>
+        <translation>No puedo vivir con ello; siempre me estorba</translation>
+    </message>
+</context>
+<context>
+    <name>BottomBar</name>
+    <message>
+        <source>Places</source>
+        <translation>Secciones</translation>
+    </message>
+</context>
+<context>
+    <name>CareSheetPage</name>
+    <message>
+        <source>Care sheet</source>
+        <translation>Hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>Quien prescribe</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Curso</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>Limit, direct</source>
+        <translation>Límite, continua</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed</source>
+        <translation>Límite, pulsada</translation>
+    </message>
+    <message>
+        <source>Time to raise</source>
+        <translation>Tiempo para subir</translation>
+    </message>
+    <message>
+        <source>Time to lower</source>
+        <translation>Tiempo para bajar</translation>
+    </message>
+    <message>
+        <source>Time to swap</source>
+        <translation>Tiempo para cambiar</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>De %1, %2</translation>
+    </message>
+    <message>
+        <source>Direct current at most %1</source>
+        <translation>Corriente continua, como máximo %1</translation>
+    </message>
+    <message>
+        <source>Pulsed current at most %1</source>
+        <translation>Corriente pulsada, como máximo %1</translation>
+    </message>
+    <message>
+        <source>Review on %1</source>
+        <translation>Revisión: %1</translation>
+    </message>
+    <message>
+        <source>Take in a care sheet</source>
+        <translation>Leer una hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>A file from your prescriber. It can lower the limits, never raise them.</source>
+        <translation>Un archivo de quien le prescribe. Puede bajar los límites, nunca subirlos.</translation>
+    </message>
+    <message>
+        <source>%1: %2 (before: %3)</source>
+        <translation>%1: %2 (antes: %3)</translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <translation>Aceptarla</translation>
+    </message>
+</context>
+<context>
+    <name>CautionList</name>
+    <message>
+        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician.</source>
+        <translation>Firstdew no es un producto sanitario ni hace diagnósticos. Siga las instrucciones de su aparato, las normas locales y a su profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Never go above the limits. If it hurts, lower the current or stop.</source>
+        <translation>Nunca supere los límites. Si duele, baje la corriente o pare.</translation>
+    </message>
+    <message>
+        <source>No bath while one of the health questions says stop.</source>
+        <translation>Ningún baño mientras una pregunta de salud lo impida.</translation>
+    </message>
+    <message>
+        <source>Children only with medical advice and an adult beside them.</source>
+        <translation>Niños solo con consejo médico y un adulto al lado.</translation>
+    </message>
+    <message>
+        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
+    </message>
+    <message>
+        <source>Keep leads and water away from mains electricity.</source>
+        <translation>Mantenga cables y agua lejos de la red eléctrica.</translation>
+    </message>
+    <message>
+        <source>Use only the machine made for it to drive the current.</source>
+        <translation>Use solo el aparato hecho para ello.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckInCard</name>
+    <message>
+        <source>%1 today?</source>
+        <translation>¿%1 hoy?</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Did anything stir it up?</source>
+        <translation>¿Hubo algo que lo provocara?</translation>
+    </message>
+</context>
+<context>
+    <name>CoursePlan</name>
+    <message>
+        <source>First course</source>
+        <translation>Primer curso</translation>
+    </message>
+    <message>
+        <source>Baths of this course</source>
+        <translation>Baños de este curso</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.</source>
+        <translation>Si es posible termina antes de: %1. Un baño perdido se mueve solo; el resto se planea de nuevo.</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>First bath</source>
+        <translation>Primer baño</translation>
+    </message>
+    <message>
+        <source>Days on which a bath fits; none chosen means all</source>
+        <translation>Días en que cabe un baño; ninguno elegido significa todos</translation>
+    </message>
+    <message>
+        <source>Plan the course</source>
+        <translation>Planear el curso</translation>
+    </message>
+    <message>
+        <source>Move bath %1</source>
+        <translation>Mover el baño %1</translation>
+    </message>
+    <message>
+        <source>New day</source>
+        <translation>Nuevo día</translation>
+    </message>
+</context>
+<context>
+    <name>DampnessLine</name>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>Humedad en el tiempo, %1</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+</context>
+<context>
+    <name>DayPage</name>
+    <message>
+        <source>Corrected; the first entry is kept beside it.</source>
+        <translation>Corregido; la primera anotación se conserva al lado.</translation>
+    </message>
+    <message>
+        <source>Finished, %1</source>
+        <translation>Terminado, %1</translation>
+    </message>
+    <message>
+        <source>Broken off, %1</source>
+        <translation>Interrumpido, %1</translation>
+    </message>
+    <message>
+        <source>Comfortable at %1</source>
+        <translation>Cómodo con %1</translation>
+    </message>
+    <message>
+        <source>Bother score %1 of 4</source>
+        <translation>Molestia %1 de 4</translation>
+    </message>
+    <message>
+        <source>Skin: %1</source>
+        <translation>Piel: %1</translation>
+    </message>
+    <message>
+        <source>Withdraw this entry</source>
+        <translation>Retirar esta anotación</translation>
+    </message>
+    <message>
+        <source>Withdraw this entry?</source>
+        <translation>¿Retirar esta anotación?</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The record keeps that it was there.</source>
+        <translation>Ya no cuenta. El registro conserva que estuvo ahí.</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
+    </message>
+</context>
+<context>
+    <name>DaysBack</name>
+    <message>
+        <source>%1, to fill in</source>
+        <translation>%1, por completar</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>DewCall</name>
+    <message>
+        <source>You put it off to this evening. A reminder will come.</source>
+        <translation>Lo dejó para esta tarde. Llegará un recordatorio.</translation>
+    </message>
+    <message>
+        <source>Start now</source>
+        <translation>Empezar ahora</translation>
+    </message>
+    <message>
+        <source>This evening</source>
+        <translation>Esta tarde</translation>
+    </message>
+    <message>
+        <source>Tomorrow</source>
+        <translation>Mañana</translation>
+    </message>
+    <message>
+        <source>Not this time</source>
+        <translation>Esta vez no</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>¿Por qué?</translation>
+    </message>
+    <message>
+        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
+    </message>
+    <message>
+        <source>The dampness has another cause</source>
+        <translation>La humedad tiene otra causa</translation>
+    </message>
+    <message>
+        <source>My skin needs a rest</source>
+        <translation>Mi piel necesita descanso</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>No tengo tiempo</translation>
+    </message>
+    <message>
+        <source>I am away from the machine</source>
+        <translation>No tengo el aparato aquí</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+</context>
+<context>
+    <name>Diary</name>
+    <message>
+        <source>Month</source>
+        <translation>Mes</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Trimestre</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Nothing here yet</source>
+        <translation>Aún no hay nada</translation>
+    </message>
+    <message>
+        <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
+        <translation>Cada anotación en Hoy pone un punto aquí. Tras dos semanas, la línea empieza a mostrar cuánto tiempo sigue seco.</translation>
+    </message>
+    <message>
+        <source>Go to Today</source>
+        <translation>Ir a Hoy</translation>
+    </message>
+    <message>
+        <source>Note more</source>
+        <translation>Anotar más</translation>
+    </message>
+    <message>
+        <source>How much it bothers you</source>
+        <translation>Cuánto le molesta</translation>
+    </message>
+    <message>
+        <source>Skin after a bath</source>
+        <translation>La piel tras el baño</translation>
+    </message>
+    <message>
+        <source>Weighing</source>
+        <translation>Pesada</translation>
+    </message>
+</context>
+<context>
+    <name>FileChoice</name>
+    <message>
+        <source>No such file (.%1) in %2. Put it there and look again.</source>
+        <translation>No hay tal archivo (.%1) en %2. Póngalo ahí y mire otra vez.</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Mirar otra vez</translation>
+    </message>
+</context>
+<context>
+    <name>FirstStart</name>
+    <message>
+        <source>Before you begin</source>
+        <translation>Antes de empezar</translation>
+    </message>
+    <message>
+        <source>Who is it for?</source>
+        <translation>¿Para quién es?</translation>
+    </message>
+    <message>
+        <source>Where?</source>
+        <translation>¿Dónde?</translation>
+    </message>
+    <message>
+        <source>Your machine</source>
+        <translation>Su aparato</translation>
+    </message>
+    <message>
+        <source>Health questions</source>
+        <translation>Preguntas de salud</translation>
+    </message>
+    <message>
+        <source>Your daily hour</source>
+        <translation>Su hora diaria</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>Paso %1 de %2</translation>
+    </message>
+    <message>
+        <source>Choose every place you treat. It can be changed in Plan.</source>
+        <translation>Elija cada zona que trata. Puede cambiarlo en Plan.</translation>
+    </message>
+    <message>
+        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Algunas respuestas significan ningún baño hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+    </message>
+    <message>
+        <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
+        <translation>Una vez al día Firstdew pregunta cómo de húmeda está su piel. Bastan dos toques.</translation>
+    </message>
+    <message>
+        <source>Check-in at</source>
+        <translation>Anotación a las</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Lo he leído</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation>Un paso atrás</translation>
+    </message>
+</context>
+<context>
+    <name>Frame</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+</context>
+<context>
+    <name>HealthForm</name>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>Cleared by %1.</source>
+        <translation>Permitido por %1.</translation>
+    </message>
+    <message>
+        <source>No bath until a clinician has said that it is safe for you.</source>
+        <translation>Ningún baño hasta que un profesional sanitario diga que es seguro para usted.</translation>
+    </message>
+    <message>
+        <source>Ask a clinician first and note who said yes.</source>
+        <translation>Pregunte antes a un profesional sanitario y anote quién dijo que sí.</translation>
+    </message>
+    <message>
+        <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
+        <translation>Normalmente no lo impide; un hospital lo menciona. Coméntelo con su profesional sanitario.</translation>
+    </message>
+</context>
+<context>
+    <name>HealthQuestions</name>
+    <message>
+        <source>Health questions</source>
+        <translation>Preguntas de salud</translation>
+    </message>
+    <message>
+        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Algunas respuestas significan ningún baño hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>Sin permiso: %1</translation>
+    </message>
+    <message>
+        <source>Who said that it is safe?</source>
+        <translation>¿Quién dijo que es seguro?</translation>
+    </message>
+    <message>
+        <source>Name of the doctor or nurse. It goes into your record with today's date.</source>
+        <translation>Nombre del médico o la enfermera. Se anota con la fecha de hoy.</translation>
+    </message>
+    <message>
+        <source>Record that it is cleared</source>
+        <translation>Anotar el permiso</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>KeepPage</name>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>Copia, exportar y borrar</translation>
+    </message>
+    <message>
+        <source>Firstdew baths</source>
+        <translation>Baños de Firstdew</translation>
+    </message>
+    <message>
+        <source>A bath is planned</source>
+        <translation>Hay un baño planeado</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Hecho: %1</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>Hecho.</translation>
+    </message>
+    <message>
+        <source>Your record is as it was.</source>
+        <translation>Su registro está como estaba.</translation>
+    </message>
+    <message>
+        <source>Back-up</source>
+        <translation>Copia de seguridad</translation>
+    </message>
+    <message>
+        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.</source>
+        <translation>Un archivo cifrado (OpenPGP) con todo. Sin la contraseña nadie puede abrirlo, usted tampoco.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>At least eight characters.</source>
+        <translation>Ocho caracteres como mínimo.</translation>
+    </message>
+    <message>
+        <source>Make a back-up</source>
+        <translation>Hacer una copia</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurar</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-up</source>
+        <translation>Contraseña de la copia</translation>
+    </message>
+    <message>
+        <source>What is here now is replaced. A copy of it is kept.</source>
+        <translation>Lo que hay ahora se sustituye. Se guarda una copia.</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exportar</translation>
+    </message>
+    <message>
+        <source>These files are not encrypted; share them with care.</source>
+        <translation>Estos archivos no están cifrados; compártalos con cuidado.</translation>
+    </message>
+    <message>
+        <source>Everything, as JSON</source>
+        <translation>Todo, como JSON</translation>
+    </message>
+    <message>
+        <source>For medical records, as FHIR</source>
+        <translation>Para historias clínicas, como FHIR</translation>
+    </message>
+    <message>
+        <source>Planned baths, for a calendar</source>
+        <translation>Baños planeados, para un calendario</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>Importar</translation>
+    </message>
+    <message>
+        <source>Add from this file</source>
+        <translation>Añadir de este archivo</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.</source>
+        <translation>Desaparece para siempre, aquí y en las copias de este teléfono. Si duda, haga antes una copia.</translation>
+    </message>
+    <message>
+        <source>Delete this person</source>
+        <translation>Borrar a esta persona</translation>
+    </message>
+    <message>
+        <source>The record of %1 is deleted for good.</source>
+        <translation>El registro de %1 se borra para siempre.</translation>
+    </message>
+    <message>
+        <source>this person</source>
+        <translation>esta persona</translation>
+    </message>
+    <message>
+        <source>Delete everything</source>
+        <translation>Borrar todo</translation>
+    </message>
+    <message>
+        <source>Every record on this phone is deleted for good.</source>
+        <translation>Todos los registros de este teléfono se borran para siempre.</translation>
+    </message>
+    <message>
+        <source>Keep things as they are</source>
+        <translation>Dejar todo como está</translation>
+    </message>
+</context>
+<context>
+    <name>MachineForm</name>
+    <message>
+        <source>What it says on the machine</source>
+        <translation>Lo que pone en el aparato</translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation>Puede quedar vacío.</translation>
+    </message>
+    <message>
+        <source>Current it gives (see its instructions)</source>
+        <translation>Corriente que da (vea sus instrucciones)</translation>
+    </message>
+    <message>
+        <source>Choose at least one.</source>
+        <translation>Elija al menos una.</translation>
+    </message>
+    <message>
+        <source>How is polarity reversed?</source>
+        <translation>¿Cómo se invierte la polaridad?</translation>
+    </message>
+    <message>
+        <source>By swapping the leads</source>
+        <translation>Cambiando los cables</translation>
+    </message>
+    <message>
+        <source>By a switch</source>
+        <translation>Con un interruptor</translation>
+    </message>
+    <message>
+        <source>Is there a remote control?</source>
+        <translation>¿Hay mando a distancia?</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>What does it run on?</source>
+        <translation>¿Con qué funciona?</translation>
+    </message>
+    <message>
+        <source>Batteries</source>
+        <translation>Pilas</translation>
+    </message>
+    <message>
+        <source>Mains adapter</source>
+        <translation>Adaptador de red</translation>
+    </message>
+</context>
+<context>
+    <name>MachinePage</name>
+    <message>
+        <source>Machine and kit</source>
+        <translation>Aparato y material</translation>
+    </message>
+    <message>
+        <source>Batteries</source>
+        <translation>Pilas</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <translation><numerusform>Queda cerca de %n baño. Cuatro pilas alcalinas duran unos tres.</numerusform><numerusform>Quedan unos %n baños. Cuatro pilas alcalinas duran unos tres.</numerusform></translation>
+    </message>
+    <message>
+        <source>Say when you put in new ones, and Firstdew counts the baths.</source>
+        <translation>Diga cuándo pone pilas nuevas y Firstdew cuenta los baños.</translation>
+    </message>
+    <message>
+        <source>New batteries put in</source>
+        <translation>Pilas nuevas puestas</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Aparato</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Where it is used</source>
+        <translation>Dónde se usa</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>That could not be saved</source>
+        <translation>No se pudo guardar</translation>
+    </message>
+    <message>
+        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
+        <translation>Lo anotado antes está a salvo. Haga sitio en el teléfono o reinicie la aplicación y vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>NextAction</name>
+    <message>
+        <source>Plan the first course</source>
+        <translation>Planee el primer curso</translation>
+    </message>
+    <message>
+        <source>Next bath: %1</source>
+        <translation>Próximo baño: %1</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>¿Por qué?</translation>
+    </message>
+    <message>
+        <source>Start the bath</source>
+        <translation>Empezar el baño</translation>
+    </message>
+    <message>
+        <source>Choose the course</source>
+        <translation>Elegir el curso</translation>
+    </message>
+    <message>
+        <source>Go on to keeping dry</source>
+        <translation>Pasar a mantenerse seco</translation>
+    </message>
+    <message>
+        <source>See the health questions</source>
+        <translation>Ver las preguntas de salud</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookStrip</name>
+    <message>
+        <source>%1 today, %2 in two weeks</source>
+        <translation>%1 hoy, %2 en dos semanas</translation>
+    </message>
+    <message>
+        <source>No forecast before the first bath</source>
+        <translation>Sin previsión antes del primer baño</translation>
+    </message>
+    <message>
+        <source>Chance of dampness by day, %1</source>
+        <translation>Probabilidad de humedad por día, %1</translation>
+    </message>
+</context>
+<context>
+    <name>People</name>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Each person has a record of their own; nothing is mixed.</source>
+        <translation>Cada persona tiene su propio registro; nada se mezcla.</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>Yo</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Adulto junto al niño: %1</translation>
+    </message>
+    <message>
+        <source>Shown now</source>
+        <translation>Se muestra ahora</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Your details</source>
+        <translation>Sus datos</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Add somebody</source>
+        <translation>Añadir a alguien</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+</context>
+<context>
+    <name>PersonForm</name>
+    <message>
+        <source>First name, or what you like to be called</source>
+        <translation>Nombre, o como quiera que le llamen</translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation>Puede quedar vacío.</translation>
+    </message>
+    <message>
+        <source>Birthday</source>
+        <translation>Fecha de nacimiento</translation>
+    </message>
+    <message>
+        <source>Year-month-day, for example 1990-04-23. It decides which limits count.</source>
+        <translation>Año-mes-día, por ejemplo 1990-04-23. De ella dependen los límites.</translation>
+    </message>
+    <message>
+        <source>That is no day that has been. Write it like 1990-04-23.</source>
+        <translation>No es un día pasado. Escríbalo como 1990-04-23.</translation>
+    </message>
+    <message>
+        <source>The adult beside the child</source>
+        <translation>El adulto junto al niño</translation>
+    </message>
+    <message>
+        <source>Children are treated only with medical advice and an adult beside them.</source>
+        <translation>Los niños se tratan solo con consejo médico y un adulto al lado.</translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message>
+        <source>Next bath: %1</source>
+        <translation>Próximo baño: %1</translation>
+    </message>
+    <message>
+        <source>%1, done</source>
+        <translation>%1, hecho</translation>
+    </message>
+    <message>
+        <source>%1, planned</source>
+        <translation>%1, planeado</translation>
+    </message>
+    <message numerus="yes">
+        <source>The course runs %n day(s) past its four weeks.</source>
+        <translation><numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform><numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform></translation>
+    </message>
+    <message>
+        <source>Choose the course</source>
+        <translation>Elegir el curso</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Curso</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Limits stand here once a site is chosen.</source>
+        <translation>Los límites aparecen aquí cuando se elige una zona.</translation>
+    </message>
+    <message>
+        <source>Your birthday is not set, so the lower limits for children count.</source>
+        <translation>Falta su fecha de nacimiento, así que valen los límites más bajos, los de niños.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>no se usa</translation>
+    </message>
+    <message>
+        <source>Health questions</source>
+        <translation>Preguntas de salud</translation>
+    </message>
+    <message>
+        <source>To be answered</source>
+        <translation>Por responder</translation>
+    </message>
+    <message>
+        <source>Something stands in the way</source>
+        <translation>Algo lo impide</translation>
+    </message>
+    <message>
+        <source>Answered</source>
+        <translation>Respondidas</translation>
+    </message>
+    <message>
+        <source>Machine and kit</source>
+        <translation>Aparato y material</translation>
+    </message>
+    <message>
+        <source>Not set</source>
+        <translation>Sin indicar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n bath(s) left</source>
+        <translation><numerusform>Pilas: cerca de %n baño más</numerusform><numerusform>Pilas: unos %n baños más</numerusform></translation>
+    </message>
+    <message>
+        <source>Reminders</source>
+        <translation>Recordatorios</translation>
+    </message>
+    <message>
+        <source>Check-in %1, quiet %2 to %3</source>
+        <translation>Anotación %1, silencio de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Days away</source>
+        <translation>Días fuera</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>Yo</translation>
+    </message>
+    <message>
+        <source>Care sheet</source>
+        <translation>Hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>De %1, %2</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Aún ninguna</translation>
+    </message>
+    <message>
+        <source>Appearance and language</source>
+        <translation>Aspecto e idioma</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>As the phone</source>
+        <translation>Como el teléfono</translation>
+    </message>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>Copia, exportar y borrar</translation>
+    </message>
+    <message>
+        <source>About and cautions</source>
+        <translation>Acerca de Firstdew y advertencias</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>Versión %1</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <source>Reminders</source>
+        <translation>Recordatorios</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Daily check-in</source>
+        <translation>Anotación diaria</translation>
+    </message>
+    <message>
+        <source>Baths</source>
+        <translation>Baños</translation>
+    </message>
+    <message>
+        <source>Quiet from</source>
+        <translation>Silencio desde</translation>
+    </message>
+    <message>
+        <source>Quiet until</source>
+        <translation>Silencio hasta</translation>
+    </message>
+    <message>
+        <source>Remind of a back-up each month</source>
+        <translation>Recordar una copia cada mes</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Appearance and language</source>
+        <translation>Aspecto e idioma</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <source>As the phone</source>
+        <translation>Como el teléfono</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>Small</source>
+        <translation>Pequeño</translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Large</source>
+        <translation>Grande</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Más grande</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>El más grande</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>Movimiento</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>SiteForm</name>
+    <message>
+        <source>One hand with one foot</source>
+        <translation>Una mano con un pie</translation>
+    </message>
+</context>
+<context>
+    <name>SkinPage</name>
+    <message>
+        <source>Skin after a bath</source>
+        <translation>La piel tras el baño</translation>
+    </message>
+    <message>
+        <source>Burns or blisters: no bath there until a clinician has looked at it.</source>
+        <translation>Quemaduras o ampollas: ningún baño ahí hasta que las vea un profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation>Puede quedar vacío.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>Stepper</name>
+    <message>
+        <source>%1: earlier or less</source>
+        <translation>%1: antes o menos</translation>
+    </message>
+    <message>
+        <source>%1: later or more</source>
+        <translation>%1: después o más</translation>
+    </message>
+</context>
+<context>
+    <name>Today</name>
+    <message>
+        <source>Change person, now %1</source>
+        <translation>Cambiar de persona, ahora %1</translation>
+    </message>
+    <message>
+        <source>Welcome to Firstdew</source>
+        <translation>Bienvenido a Firstdew</translation>
+    </message>
+    <message>
+        <source>Say where you treat and with which machine. It takes two minutes and can be left at any point.</source>
+        <translation>Diga dónde trata y con qué aparato. Lleva dos minutos y puede dejarlo en cualquier momento.</translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation>Configurar</translation>
+    </message>
+    <message>
+        <source>The next fourteen days</source>
+        <translation>Los próximos catorce días</translation>
+    </message>
+    <message>
+        <source>The last seven days</source>
+        <translation>Los últimos siete días</translation>
+    </message>
+</context>
+<context>
+    <name>WeighPage</name>
+    <message>
+        <source>Weighing</source>
+        <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again.</source>
+        <translation>Pese un papel, póngalo sobre la piel cinco minutos y péselo otra vez.</translation>
+    </message>
+    <message>
+        <source>Before, in milligrams</source>
+        <translation>Antes, en miligramos</translation>
+    </message>
+    <message>
+        <source>After, in milligrams</source>
+        <translation>Después, en miligramos</translation>
+    </message>
+    <message>
+        <source>It cannot weigh less afterwards; weigh again.</source>
+        <translation>Después no puede pesar menos; pese otra vez.</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>Minutos</translation>
+    </message>
+    <message>
+        <source>%1 mg in %2 minutes</source>
+        <translation>%1 mg en %2 minutos</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message>
+        <source>Why?</source>
+        <translation>¿Por qué?</translation>
+    </message>
+    <message numerus="yes">
+        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <translation><numerusform>Calculado con %n periodo seco de su diario.</numerusform><numerusform>Calculado con %n periodos secos de su diario.</numerusform></translation>
+    </message>
+    <message>
+        <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
+        <translation>Un repaso toca cuando la probabilidad de humedad llega a %1: %2.</translation>
+    </message>
+    <message>
+        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.</source>
+        <translation>Es una estimación a partir de sus notas, no un diagnóstico. Vale lo que diga quien le prescribe.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Bath</source>
+        <translation>Baño</translation>
+    </message>
+    <message>
+        <source>Diary</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Manos</translation>
+    </message>
+    <message>
+        <source>Feet</source>
+        <translation>Pies</translation>
+    </message>
+    <message>
+        <source>Hand and foot</source>
+        <translation>Mano y pie</translation>
+    </message>
+    <message>
+        <source>Armpits</source>
+        <translation>Axilas</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Seco</translation>
+    </message>
+    <message>
+        <source>Clammy</source>
+        <translation>Húmedo</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <translation>Mojado</translation>
+    </message>
+    <message>
+        <source>Dripping</source>
+        <translation>Goteando</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>Exertion</source>
+        <translation>Esfuerzo</translation>
+    </message>
+    <message>
+        <source>Stress</source>
+        <translation>Estrés</translation>
+    </message>
+    <message>
+        <source>Illness</source>
+        <translation>Enfermedad</translation>
+    </message>
+    <message>
+        <source>Direct current</source>
+        <translation>Corriente continua</translation>
+    </message>
+    <message>
+        <source>Pulsed current</source>
+        <translation>Corriente pulsada</translation>
+    </message>
+    <message>
+        <source>Hand bath</source>
+        <translation>Baño de manos</translation>
+    </message>
+    <message>
+        <source>Foot bath</source>
+        <translation>Baño de pies</translation>
+    </message>
+    <message>
+        <source>Hand and foot bath</source>
+        <translation>Baño de mano y pie</translation>
+    </message>
+    <message>
+        <source>Pad session</source>
+        <translation>Sesión con almohadillas</translation>
+    </message>
+    <message>
+        <source>Not started</source>
+        <translation>Sin empezar</translation>
+    </message>
+    <message>
+        <source>First course</source>
+        <translation>Primer curso</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Keeping dry</source>
+        <translation>Se mantiene seco</translation>
+    </message>
+    <message>
+        <source>First dew</source>
+        <translation>Primer rocío</translation>
+    </message>
+    <message>
+        <source>Sweating again</source>
+        <translation>Suda otra vez</translation>
+    </message>
+    <message>
+        <source>Paused</source>
+        <translation>En pausa</translation>
+    </message>
+    <message>
+        <source>Fine</source>
+        <translation>Bien</translation>
+    </message>
+    <message>
+        <source>Redness</source>
+        <translation>Rojez</translation>
+    </message>
+    <message>
+        <source>Dryness</source>
+        <translation>Sequedad</translation>
+    </message>
+    <message>
+        <source>Itching</source>
+        <translation>Picor</translation>
+    </message>
+    <message>
+        <source>Blister</source>
+        <translation>Ampolla</translation>
+    </message>
+    <message>
+        <source>Burn</source>
+        <translation>Quemadura</translation>
+    </message>
+    <message>
+        <source>Nothing felt</source>
+        <translation>No se notó nada</translation>
+    </message>
+    <message>
+        <source>Comfortable</source>
+        <translation>Cómodo</translation>
+    </message>
+    <message>
+        <source>Strong</source>
+        <translation>Fuerte</translation>
+    </message>
+    <message>
+        <source>Unpleasant</source>
+        <translation>Desagradable</translation>
+    </message>
+    <message>
+        <source>Painful</source>
+        <translation>Doloroso</translation>
+    </message>
+    <message>
+        <source>Seven baths in four weeks</source>
+        <translation>Siete baños en cuatro semanas</translation>
+    </message>
+    <message>
+        <source>Three a week for four weeks</source>
+        <translation>Tres por semana durante cuatro semanas</translation>
+    </message>
+    <message>
+        <source>Five a week for two weeks</source>
+        <translation>Cinco por semana durante dos semanas</translation>
+    </message>
+    <message>
+        <source>By prescription</source>
+        <translation>Por prescripción</translation>
+    </message>
+    <message>
+        <source>Are you pregnant, or might you be?</source>
+        <translation>¿Está embarazada o podría estarlo?</translation>
+    </message>
+    <message>
+        <source>Do you have a pacemaker, a defibrillator or any other powered implant?</source>
+        <translation>¿Lleva marcapasos, desfibrilador u otro implante con corriente?</translation>
+    </message>
+    <message>
+        <source>Do you have metal in a bone or joint?</source>
+        <translation>¿Tiene metal en un hueso o articulación?</translation>
+    </message>
+    <message>
+        <source>Do you have a coil (intrauterine device) with metal in it?</source>
+        <translation>¿Lleva un DIU con metal?</translation>
+    </message>
+    <message>
+        <source>Do you have a heart rhythm disorder or epilepsy?</source>
+        <translation>¿Tiene un trastorno del ritmo cardiaco o epilepsia?</translation>
+    </message>
+    <message>
+        <source>Do you have a tumour or a blood clot at present?</source>
+        <translation>¿Tiene ahora un tumor o un coágulo?</translation>
+    </message>
+    <message>
+        <source>Have you lost feeling in the skin, or do you have a nerve disease there?</source>
+        <translation>¿Ha perdido sensibilidad en la piel o tiene ahí una enfermedad nerviosa?</translation>
+    </message>
+    <message>
+        <source>Is there eczema or inflamed skin where the treatment goes?</source>
+        <translation>¿Hay eccema o piel inflamada donde se trata?</translation>
+    </message>
+    <message>
+        <source>Is there a wound too large to cover?</source>
+        <translation>¿Hay una herida demasiado grande para cubrirla?</translation>
+    </message>
+    <message>
+        <source>Do you wear fixed dental braces?</source>
+        <translation>¿Lleva aparato dental fijo?</translation>
+    </message>
+    <message>
+        <source>pregnancy</source>
+        <translation>embarazo</translation>
+    </message>
+    <message>
+        <source>a powered implant</source>
+        <translation>un implante con corriente</translation>
+    </message>
+    <message>
+        <source>a metal implant</source>
+        <translation>un implante de metal</translation>
+    </message>
+    <message>
+        <source>a coil with metal</source>
+        <translation>un DIU con metal</translation>
+    </message>
+    <message>
+        <source>a heart rhythm disorder or epilepsy</source>
+        <translation>un trastorno del ritmo cardiaco o epilepsia</translation>
+    </message>
+    <message>
+        <source>a tumour or blood clot</source>
+        <translation>un tumor o un coágulo</translation>
+    </message>
+    <message>
+        <source>loss of feeling</source>
+        <translation>pérdida de sensibilidad</translation>
+    </message>
+    <message>
+        <source>an age under five</source>
+        <translation>una edad menor de cinco años</translation>
+    </message>
+    <message>
+        <source>an age under eighteen</source>
+        <translation>una edad menor de dieciocho años</translation>
+    </message>
+    <message>
+        <source>eczema or inflamed skin</source>
+        <translation>eccema o piel inflamada</translation>
+    </message>
+    <message>
+        <source>a large wound</source>
+        <translation>una herida grande</translation>
+    </message>
+    <message>
+        <source>fixed braces</source>
+        <translation>aparato dental fijo</translation>
+    </message>
+    <message>
+        <source>Common practice, adults</source>
+        <translation>Práctica habitual, adultos</translation>
+    </message>
+    <message>
+        <source>Common practice, children</source>
+        <translation>Práctica habitual, niños</translation>
+    </message>
+    <message>
+        <source>Our own cautious choice, children</source>
+        <translation>Nuestra elección prudente, niños</translation>
+    </message>
+    <message>
+        <source>Set by %1</source>
+        <translation>Fijado por %1</translation>
+    </message>
+    <message>
+        <source>Current per area of skin</source>
+        <translation>Corriente por superficie de piel</translation>
+    </message>
+    <message>
+        <source>Not at the armpits</source>
+        <translation>No en las axilas</translation>
+    </message>
+    <message>
+        <source>Your machine does not have it</source>
+        <translation>Su aparato no la tiene</translation>
+    </message>
+    <message>
+        <source>Nothing to do now</source>
+        <translation>Nada que hacer ahora</translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <translation>%1 hoy</translation>
+    </message>
+    <message>
+        <source>First dew: top up now</source>
+        <translation>Primer rocío: repaso ahora</translation>
+    </message>
+    <message>
+        <source>A top-up is due</source>
+        <translation>Toca un repaso</translation>
+    </message>
+    <message>
+        <source>Keep an eye on it</source>
+        <translation>Siga observando</translation>
+    </message>
+    <message>
+        <source>Time for a new course</source>
+        <translation>Es hora de un nuevo curso</translation>
+    </message>
+    <message>
+        <source>The course is done</source>
+        <translation>El curso está hecho</translation>
+    </message>
+    <message>
+        <source>Talk to your prescriber</source>
+        <translation>Hable con quien le prescribe</translation>
+    </message>
+    <message>
+        <source>No bath for now</source>
+        <translation>Por ahora ningún baño</translation>
+    </message>
+    <message>
+        <source>No first course has been set up yet.</source>
+        <translation>Todavía no hay un primer curso.</translation>
+    </message>
+    <message>
+        <source>Bath %1 of %2 of the first course is planned for today.</source>
+        <translation>El baño %1 de %2 del primer curso está planeado para hoy.</translation>
+    </message>
+    <message>
+        <source>Bath %1 of %2 of the first course is planned for %3.</source>
+        <translation>El baño %1 de %2 del primer curso está planeado: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The course runs %n day(s) past its four weeks.</source>
+        <translation><numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform><numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform></translation>
+    </message>
+    <message>
+        <source>The course no longer fits its time.</source>
+        <translation>El curso ya no cabe en su tiempo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n bath(s) of the course are done.</source>
+        <translation><numerusform>Está hecho %n baño del curso, no falta ninguno.</numerusform><numerusform>Están hechos los %n baños del curso.</numerusform></translation>
+    </message>
+    <message>
+        <source>Today's bath is done.</source>
+        <translation>El baño de hoy está hecho.</translation>
+    </message>
+    <message>
+        <source>You noted dampness at rest on %1.</source>
+        <translation>Anotó humedad en reposo: %1.</translation>
+    </message>
+    <message>
+        <source>You noted dampness on %1, though the day may explain it.</source>
+        <translation>Anotó humedad (%1), aunque el día puede explicarla.</translation>
+    </message>
+    <message>
+        <source>You noted dampness twice in a row, last on %1.</source>
+        <translation>Anotó humedad dos veces seguidas, la última: %1.</translation>
+    </message>
+    <message>
+        <source>You noted full sweating at rest on %1.</source>
+        <translation>Anotó sudor pleno en reposo: %1.</translation>
+    </message>
+    <message>
+        <source>Dampness has probably begun (%1).</source>
+        <translation>La humedad probablemente ha empezado (%1).</translation>
+    </message>
+    <message>
+        <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
+        <translation>Suele seguir seco de %1 a %2 días. Hoy es el día %3.</translation>
+    </message>
+    <message>
+        <source>You usually stay dry %1 to %2 days.</source>
+        <translation>Suele seguir seco de %1 a %2 días.</translation>
+    </message>
+    <message>
+        <source>By %1 the chance of dampness reached %2.</source>
+        <translation>La probabilidad de humedad llegó a %2 (%1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>There has been no check-in for %n day(s).</source>
+        <translation><numerusform>Hace %n día que no hay anotación.</numerusform><numerusform>Hace %n días que no hay anotación.</numerusform></translation>
+    </message>
+    <message>
+        <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
+        <translation>Respondió sí a: %1. Ningún baño hasta que un profesional sanitario lo permita.</translation>
+    </message>
+    <message>
+        <source>Because of %1, ask a clinician first and note who said yes.</source>
+        <translation>Por %1, pregunte antes a un profesional sanitario y anote quién dijo que sí.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The health questions were last answered %n day(s) ago.</source>
+        <translation><numerusform>Las preguntas de salud se respondieron hace %n día.</numerusform><numerusform>Las preguntas de salud se respondieron hace %n días.</numerusform></translation>
+    </message>
+    <message>
+        <source>The health questions have not been answered yet.</source>
+        <translation>Las preguntas de salud aún no se han respondido.</translation>
+    </message>
+    <message>
+        <source>Your machine has only direct current, which must not be used at the armpits.</source>
+        <translation>Su aparato solo da corriente continua, que no debe usarse en las axilas.</translation>
+    </message>
+    <message>
+        <source>The score did not get better. There are other treatments; your prescriber can advise.</source>
+        <translation>La molestia no ha mejorado. Hay otros tratamientos; quien le prescribe puede aconsejarle.</translation>
+    </message>
+    <message>
+        <source>The score is better by one step.</source>
+        <translation>La molestia ha mejorado un grado.</translation>
+    </message>
+    <message>
+        <source>The score is better by two steps or more.</source>
+        <translation>La molestia ha mejorado dos grados o más.</translation>
+    </message>
+    <message>
+        <source>You paused this.</source>
+        <translation>Usted hizo una pausa.</translation>
+    </message>
+    <message>
+        <source>You put it off to this evening.</source>
+        <translation>Lo dejó para esta tarde.</translation>
+    </message>
+    <message>
+        <source>You put it off to %1.</source>
+        <translation>Lo dejó para: %1.</translation>
+    </message>
+    <message>
+        <source>You chose not to top up this time.</source>
+        <translation>Eligió no repasar esta vez.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>ayer</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>mañana</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>date format</comment>
+        <translation>d 'de' MMMM</translation>
+    </message>
+    <message>
+        <source>dddd, d MMMM</source>
+        <comment>date format</comment>
+        <translation>dddd, d 'de' MMMM</translation>
+    </message>
+    <message>
+        <source>%1 mA</source>
+        <translation>%1 mA</translation>
+    </message>
+</context>
+</TS>
