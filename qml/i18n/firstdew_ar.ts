@@ -1,0 +1,1805 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="ar">
+<context>
+    <name>About</name>
+    <message>
+        <source>About and cautions</source>
+        <translation>حول التطبيق والتنبيهات</translation>
+    </message>
+    <message>
+        <source>Privacy</source>
+        <translation>الخصوصية</translation>
+    </message>
+    <message>
+        <source>No account, no network. Nothing leaves this phone unless you share it.</source>
+        <translation>لا حساب ولا شبكة. لا يغادر شيء هذا الهاتف إلا إذا شاركته أنت.</translation>
+    </message>
+    <message>
+        <source>Firstdew %1</source>
+        <translation>Firstdew %1</translation>
+    </message>
+    <message>
+        <source>Free software under the Apache licence 2.0. Typefaces Inter and Noto Sans Arabic under the SIL Open Font Licence 1.1.</source>
+        <translation>برنامج حر برخصة Apache 2.0. الخطان Inter وNoto Sans Arabic برخصة SIL Open Font 1.1.</translation>
+    </message>
+</context>
+<context>
+    <name>AwayPage</name>
+    <message>
+        <source>Days away</source>
+        <translation>أيام الغياب</translation>
+    </message>
+    <message>
+        <source>No bath is planned on these days; the course moves around them.</source>
+        <translation>لا يُخطط لأي حمّام في هذه الأيام؛ وتُعدَّل الدورة حولها.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>من</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>إلى</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>إضافة</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 إلى %2</translation>
+    </message>
+    <message>
+        <source>Remove %1 to %2</source>
+        <translation>حذف %1 إلى %2</translation>
+    </message>
+</context>
+<context>
+    <name>BotherPage</name>
+    <message>
+        <source>How much it bothers you</source>
+        <translation>كم يزعجك</translation>
+    </message>
+    <message>
+        <source>Over the last week, which comes nearest?</source>
+        <translation>ما الأقرب إلى حالك في الأسبوع الماضي؟</translation>
+    </message>
+    <message>
+        <source>I hardly notice it and it stops me from nothing</source>
+        <translation>لا أكاد ألاحظه ولا يمنعني من شيء</translation>
+    </message>
+    <message>
+        <source>I can live with it, and now and then it gets in my way</source>
+        <translation>أستطيع التعايش معه، ويعيقني أحيانًا</translation>
+    </message>
+    <message>
+        <source>I can barely live with it, and it often gets in my way</source>
+        <translation>بالكاد أستطيع التعايش معه، ويعيقني كثيرًا</translation>
+    </message>
+    <message>
+        <source>I cannot live with it; it is always in my way</source>
+        <translation>لا أستطيع التعايش معه، ويعيقني دائمًا</translation>
+    </message>
+</context>
+<context>
+    <name>BottomBar</name>
+    <message>
+        <source>Places</source>
+        <translation>الأقسام</translation>
+    </message>
+</context>
+<context>
+    <name>CareSheetPage</name>
+    <message>
+        <source>Care sheet</source>
+        <translation>ورقة الرعاية</translation>
+    </message>
+    <message>
+        <source>Prescriber</source>
+        <translation>الطبيب الواصف</translation>
+    </message>
+    <message>
+        <source>Given</source>
+        <translation>التاريخ</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <translation>المواضع</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>الدورة</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>الأيام</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>Limit, direct</source>
+        <translation>الحد، المستمر</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed</source>
+        <translation>الحد، النبضي</translation>
+    </message>
+    <message>
+        <source>Time to raise</source>
+        <translation>وقت الرفع</translation>
+    </message>
+    <message>
+        <source>Time to lower</source>
+        <translation>وقت الخفض</translation>
+    </message>
+    <message>
+        <source>Time to swap</source>
+        <translation>وقت التبديل</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>المراجعة</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>ملاحظات</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>من %1، %2</translation>
+    </message>
+    <message>
+        <source>Direct current at most %1</source>
+        <translation>التيار المستمر بحد أقصى %1</translation>
+    </message>
+    <message>
+        <source>Pulsed current at most %1</source>
+        <translation>التيار النبضي بحد أقصى %1</translation>
+    </message>
+    <message>
+        <source>Review on %1</source>
+        <translation>المراجعة: %1</translation>
+    </message>
+    <message>
+        <source>Take in a care sheet</source>
+        <translation>قراءة ورقة رعاية</translation>
+    </message>
+    <message>
+        <source>A file from your prescriber. It can lower the limits, never raise them.</source>
+        <translation>ملف من طبيبك. يمكنه خفض الحدود، ولا يرفعها أبدًا.</translation>
+    </message>
+    <message>
+        <source>%1: %2 (before: %3)</source>
+        <translation>%1: %2 (سابقًا: %3)</translation>
+    </message>
+    <message>
+        <source>Take it over</source>
+        <translation>اعتمادها</translation>
+    </message>
+</context>
+<context>
+    <name>CautionList</name>
+    <message>
+        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician.</source>
+        <translation>Firstdew ليس جهازًا طبيًا ولا يشخّص. اتبع تعليمات جهازك والقواعد المحلية وطبيبك.</translation>
+    </message>
+    <message>
+        <source>Never go above the limits. If it hurts, lower the current or stop.</source>
+        <translation>لا تتجاوز الحدود أبدًا. إذا آلمك فاخفض التيار أو توقف.</translation>
+    </message>
+    <message>
+        <source>No bath while one of the health questions says stop.</source>
+        <translation>لا حمّام ما دام أحد الأسئلة الصحية يمنعه.</translation>
+    </message>
+    <message>
+        <source>Children only with medical advice and an adult beside them.</source>
+        <translation>الأطفال فقط بنصيحة طبية وبجانبهم شخص بالغ.</translation>
+    </message>
+    <message>
+        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
+    </message>
+    <message>
+        <source>Keep leads and water away from mains electricity.</source>
+        <translation>أبعد الأسلاك والماء عن كهرباء الشبكة.</translation>
+    </message>
+    <message>
+        <source>Use only the machine made for it to drive the current.</source>
+        <translation>استعمل فقط الجهاز المصنوع لهذا الغرض لتوليد التيار.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckInCard</name>
+    <message>
+        <source>%1 today?</source>
+        <translation>%1 اليوم؟</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>تراجع</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>تغيير</translation>
+    </message>
+    <message>
+        <source>Did anything stir it up?</source>
+        <translation>هل كان هناك سبب؟</translation>
+    </message>
+</context>
+<context>
+    <name>CoursePlan</name>
+    <message>
+        <source>First course</source>
+        <translation>الدورة الأولى</translation>
+    </message>
+    <message>
+        <source>Baths of this course</source>
+        <translation>حمّامات هذه الدورة</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>نقل</translation>
+    </message>
+    <message>
+        <source>Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.</source>
+        <translation>تنتهي إن أمكن قبل: %1. الحمّام الفائت ينتقل تلقائيًا ويُعاد تخطيط الباقي.</translation>
+    </message>
+    <message>
+        <source>Begin anew</source>
+        <translation>البدء من جديد</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>اختيار</translation>
+    </message>
+    <message>
+        <source>First bath</source>
+        <translation>أول حمّام</translation>
+    </message>
+    <message>
+        <source>Days on which a bath fits; none chosen means all</source>
+        <translation>أيام تناسب الحمّام؛ إن لم تختر فكلها</translation>
+    </message>
+    <message>
+        <source>Plan the course</source>
+        <translation>تخطيط الدورة</translation>
+    </message>
+    <message>
+        <source>Move bath %1</source>
+        <translation>نقل الحمّام %1</translation>
+    </message>
+    <message>
+        <source>New day</source>
+        <translation>اليوم الجديد</translation>
+    </message>
+</context>
+<context>
+    <name>DampnessLine</name>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>الرطوبة عبر الزمن، %1</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>اليوم</translation>
+    </message>
+</context>
+<context>
+    <name>DayPage</name>
+    <message>
+        <source>Corrected; the first entry is kept beside it.</source>
+        <translation>صُحِّح؛ ويُحفظ القيد الأول بجانبه.</translation>
+    </message>
+    <message>
+        <source>Finished, %1</source>
+        <translation>اكتمل، %1</translation>
+    </message>
+    <message>
+        <source>Broken off, %1</source>
+        <translation>قُطع، %1</translation>
+    </message>
+    <message>
+        <source>Comfortable at %1</source>
+        <translation>مريح عند %1</translation>
+    </message>
+    <message>
+        <source>Bother score %1 of 4</source>
+        <translation>الإزعاج %1 من 4</translation>
+    </message>
+    <message>
+        <source>Skin: %1</source>
+        <translation>الجلد: %1</translation>
+    </message>
+    <message>
+        <source>Withdraw this entry</source>
+        <translation>سحب هذا القيد</translation>
+    </message>
+    <message>
+        <source>Withdraw this entry?</source>
+        <translation>أتسحب هذا القيد؟</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The record keeps that it was there.</source>
+        <translation>لن يُحتسب بعد الآن. يحتفظ السجل بأنه كان موجودًا.</translation>
+    </message>
+    <message>
+        <source>Withdraw</source>
+        <translation>سحب</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>إبقاء</translation>
+    </message>
+</context>
+<context>
+    <name>DaysBack</name>
+    <message>
+        <source>%1, to fill in</source>
+        <translation>%1، للإكمال</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
+    </message>
+</context>
+<context>
+    <name>DewCall</name>
+    <message>
+        <source>You put it off to this evening. A reminder will come.</source>
+        <translation>أجّلته إلى هذا المساء. سيأتي تذكير.</translation>
+    </message>
+    <message>
+        <source>Start now</source>
+        <translation>ابدأ الآن</translation>
+    </message>
+    <message>
+        <source>This evening</source>
+        <translation>هذا المساء</translation>
+    </message>
+    <message>
+        <source>Tomorrow</source>
+        <translation>غدًا</translation>
+    </message>
+    <message>
+        <source>Not this time</source>
+        <translation>ليس هذه المرة</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>لماذا؟</translation>
+    </message>
+    <message>
+        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>ما الذي يمنع؟ يُحفظ الجواب في سجلك؛ ويعود النداء حين يطلبه قيد لاحق.</translation>
+    </message>
+    <message>
+        <source>The dampness has another cause</source>
+        <translation>للرطوبة سبب آخر</translation>
+    </message>
+    <message>
+        <source>My skin needs a rest</source>
+        <translation>جلدي يحتاج إلى راحة</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>لا وقت</translation>
+    </message>
+    <message>
+        <source>I am away from the machine</source>
+        <translation>الجهاز ليس معي</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>شيء آخر</translation>
+    </message>
+</context>
+<context>
+    <name>Diary</name>
+    <message>
+        <source>Month</source>
+        <translation>شهر</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>ربع سنة</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>سنة</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>الكل</translation>
+    </message>
+    <message>
+        <source>Nothing here yet</source>
+        <translation>لا شيء هنا بعد</translation>
+    </message>
+    <message>
+        <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
+        <translation>كل قيد في «اليوم» يرسم نقطة هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</translation>
+    </message>
+    <message>
+        <source>Go to Today</source>
+        <translation>إلى «اليوم»</translation>
+    </message>
+    <message>
+        <source>Note more</source>
+        <translation>تدوين المزيد</translation>
+    </message>
+    <message>
+        <source>How much it bothers you</source>
+        <translation>كم يزعجك</translation>
+    </message>
+    <message>
+        <source>Skin after a bath</source>
+        <translation>الجلد بعد الحمّام</translation>
+    </message>
+    <message>
+        <source>Weighing</source>
+        <translation>الوزن</translation>
+    </message>
+</context>
+<context>
+    <name>FileChoice</name>
+    <message>
+        <source>No such file (.%1) in %2. Put it there and look again.</source>
+        <translation>لا يوجد ملف كهذا (.%1) في %2. ضعه هناك وانظر مجددًا.</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>انظر مجددًا</translation>
+    </message>
+</context>
+<context>
+    <name>FirstStart</name>
+    <message>
+        <source>Before you begin</source>
+        <translation>قبل أن تبدأ</translation>
+    </message>
+    <message>
+        <source>Who is it for?</source>
+        <translation>لمن هو؟</translation>
+    </message>
+    <message>
+        <source>Where?</source>
+        <translation>أين؟</translation>
+    </message>
+    <message>
+        <source>Your machine</source>
+        <translation>جهازك</translation>
+    </message>
+    <message>
+        <source>Health questions</source>
+        <translation>أسئلة صحية</translation>
+    </message>
+    <message>
+        <source>Your daily hour</source>
+        <translation>ساعتك اليومية</translation>
+    </message>
+    <message>
+        <source>Step %1 of %2</source>
+        <translation>الخطوة %1 من %2</translation>
+    </message>
+    <message>
+        <source>Choose every place you treat. It can be changed in Plan.</source>
+        <translation>اختر كل موضع تعالجه. يمكن تغييره في «الخطة».</translation>
+    </message>
+    <message>
+        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>بعض الأجوبة تعني لا حمّام حتى يسمح به طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
+        <translation>مرة كل يوم يسألك Firstdew عن رطوبة جلدك. تكفي لمستان.</translation>
+    </message>
+    <message>
+        <source>Check-in at</source>
+        <translation>القيد عند</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>قرأت هذا</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+    <message>
+        <source>One step back</source>
+        <translation>خطوة إلى الوراء</translation>
+    </message>
+</context>
+<context>
+    <name>Frame</name>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+</context>
+<context>
+    <name>HealthForm</name>
+    <message>
+        <source>No</source>
+        <translation>لا</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>Cleared by %1.</source>
+        <translation>سمح به %1.</translation>
+    </message>
+    <message>
+        <source>No bath until a clinician has said that it is safe for you.</source>
+        <translation>لا حمّام حتى يقول طبيب إنه آمن لك.</translation>
+    </message>
+    <message>
+        <source>Ask a clinician first and note who said yes.</source>
+        <translation>اسأل طبيبًا أولًا ودوّن من قال نعم.</translation>
+    </message>
+    <message>
+        <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
+        <translation>لا يمنع عادةً؛ ذكره أحد المستشفيات. أخبر طبيبك به.</translation>
+    </message>
+</context>
+<context>
+    <name>HealthQuestions</name>
+    <message>
+        <source>Health questions</source>
+        <translation>أسئلة صحية</translation>
+    </message>
+    <message>
+        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>بعض الأجوبة تعني لا حمّام حتى يسمح به طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>بلا سماح: %1</translation>
+    </message>
+    <message>
+        <source>Who said that it is safe?</source>
+        <translation>من قال إنه آمن؟</translation>
+    </message>
+    <message>
+        <source>Name of the doctor or nurse. It goes into your record with today's date.</source>
+        <translation>اسم الطبيب أو الممرض. يُدوَّن في سجلك بتاريخ اليوم.</translation>
+    </message>
+    <message>
+        <source>Record that it is cleared</source>
+        <translation>تدوين السماح</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>KeepPage</name>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>النسخ الاحتياطي والتصدير والحذف</translation>
+    </message>
+    <message>
+        <source>Firstdew baths</source>
+        <translation>حمّامات Firstdew</translation>
+    </message>
+    <message>
+        <source>A bath is planned</source>
+        <translation>هناك حمّام مخطط</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>تم: %1</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>تم.</translation>
+    </message>
+    <message>
+        <source>Your record is as it was.</source>
+        <translation>سجلك كما كان.</translation>
+    </message>
+    <message>
+        <source>Back-up</source>
+        <translation>نسخة احتياطية</translation>
+    </message>
+    <message>
+        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.</source>
+        <translation>ملف واحد مشفّر (OpenPGP) فيه كل شيء. بدون كلمة السر لا يفتحه أحد، ولا أنت.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>كلمة السر</translation>
+    </message>
+    <message>
+        <source>At least eight characters.</source>
+        <translation>ثمانية أحرف على الأقل.</translation>
+    </message>
+    <message>
+        <source>Make a back-up</source>
+        <translation>إنشاء نسخة احتياطية</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>استعادة</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-up</source>
+        <translation>كلمة سر النسخة</translation>
+    </message>
+    <message>
+        <source>What is here now is replaced. A copy of it is kept.</source>
+        <translation>يُستبدل ما هو هنا الآن. وتُحفظ نسخة منه.</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>تصدير</translation>
+    </message>
+    <message>
+        <source>These files are not encrypted; share them with care.</source>
+        <translation>هذه الملفات غير مشفّرة؛ شاركها بحذر.</translation>
+    </message>
+    <message>
+        <source>Everything, as JSON</source>
+        <translation>كل شيء، بصيغة JSON</translation>
+    </message>
+    <message>
+        <source>For medical records, as FHIR</source>
+        <translation>للسجلات الطبية، بصيغة FHIR</translation>
+    </message>
+    <message>
+        <source>Planned baths, for a calendar</source>
+        <translation>الحمّامات المخططة، للتقويم</translation>
+    </message>
+    <message>
+        <source>Import</source>
+        <translation>استيراد</translation>
+    </message>
+    <message>
+        <source>Add from this file</source>
+        <translation>إضافة من هذا الملف</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>حذف</translation>
+    </message>
+    <message>
+        <source>Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.</source>
+        <translation>يزول نهائيًا، هنا وفي النسخ على هذا الهاتف. عند الشك أنشئ نسخة احتياطية أولًا.</translation>
+    </message>
+    <message>
+        <source>Delete this person</source>
+        <translation>حذف هذا الشخص</translation>
+    </message>
+    <message>
+        <source>The record of %1 is deleted for good.</source>
+        <translation>يُحذف سجل %1 نهائيًا.</translation>
+    </message>
+    <message>
+        <source>this person</source>
+        <translation>هذا الشخص</translation>
+    </message>
+    <message>
+        <source>Delete everything</source>
+        <translation>حذف كل شيء</translation>
+    </message>
+    <message>
+        <source>Every record on this phone is deleted for good.</source>
+        <translation>تُحذف كل السجلات على هذا الهاتف نهائيًا.</translation>
+    </message>
+    <message>
+        <source>Keep things as they are</source>
+        <translation>إبقاء كل شيء كما هو</translation>
+    </message>
+</context>
+<context>
+    <name>MachineForm</name>
+    <message>
+        <source>What it says on the machine</source>
+        <translation>المكتوب على الجهاز</translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation>يجوز تركه فارغًا.</translation>
+    </message>
+    <message>
+        <source>Current it gives (see its instructions)</source>
+        <translation>التيار الذي يعطيه (انظر تعليماته)</translation>
+    </message>
+    <message>
+        <source>Choose at least one.</source>
+        <translation>اختر واحدًا على الأقل.</translation>
+    </message>
+    <message>
+        <source>How is polarity reversed?</source>
+        <translation>كيف تُعكس القطبية؟</translation>
+    </message>
+    <message>
+        <source>By swapping the leads</source>
+        <translation>بتبديل السلكين</translation>
+    </message>
+    <message>
+        <source>By a switch</source>
+        <translation>بمفتاح</translation>
+    </message>
+    <message>
+        <source>Is there a remote control?</source>
+        <translation>هل هناك جهاز تحكم عن بعد؟</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>لا</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>What does it run on?</source>
+        <translation>بماذا يعمل؟</translation>
+    </message>
+    <message>
+        <source>Batteries</source>
+        <translation>بطاريات</translation>
+    </message>
+    <message>
+        <source>Mains adapter</source>
+        <translation>محوّل كهرباء</translation>
+    </message>
+</context>
+<context>
+    <name>MachinePage</name>
+    <message>
+        <source>Machine and kit</source>
+        <translation>الجهاز واللوازم</translation>
+    </message>
+    <message>
+        <source>Batteries</source>
+        <translation>بطاريات</translation>
+    </message>
+    <message numerus="yes">
+        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <translation><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform></translation>
+    </message>
+    <message>
+        <source>Say when you put in new ones, and Firstdew counts the baths.</source>
+        <translation>قل متى وضعت بطاريات جديدة فيعدّ Firstdew الحمّامات.</translation>
+    </message>
+    <message>
+        <source>New batteries put in</source>
+        <translation>وُضعت بطاريات جديدة</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>الجهاز</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+    <message>
+        <source>Where it is used</source>
+        <translation>أين يُستعمل</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>That could not be saved</source>
+        <translation>تعذّر الحفظ</translation>
+    </message>
+    <message>
+        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
+        <translation>ما دُوّن من قبل سليم. وفّر مساحة على الهاتف أو أعد تشغيل التطبيق ثم حاول مجددًا.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+</context>
+<context>
+    <name>NextAction</name>
+    <message>
+        <source>Plan the first course</source>
+        <translation>خطط للدورة الأولى</translation>
+    </message>
+    <message>
+        <source>Next bath: %1</source>
+        <translation>الحمّام التالي: %1</translation>
+    </message>
+    <message>
+        <source>Why?</source>
+        <translation>لماذا؟</translation>
+    </message>
+    <message>
+        <source>Start the bath</source>
+        <translation>ابدأ الحمّام</translation>
+    </message>
+    <message>
+        <source>Choose the course</source>
+        <translation>اختر الدورة</translation>
+    </message>
+    <message>
+        <source>Go on to keeping dry</source>
+        <translation>الانتقال إلى الحفاظ على الجفاف</translation>
+    </message>
+    <message>
+        <source>See the health questions</source>
+        <translation>عرض الأسئلة الصحية</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookStrip</name>
+    <message>
+        <source>%1 today, %2 in two weeks</source>
+        <translation>%1 اليوم، %2 بعد أسبوعين</translation>
+    </message>
+    <message>
+        <source>No forecast before the first bath</source>
+        <translation>لا توقّع قبل أول حمّام</translation>
+    </message>
+    <message>
+        <source>Chance of dampness by day, %1</source>
+        <translation>احتمال الرطوبة لكل يوم، %1</translation>
+    </message>
+</context>
+<context>
+    <name>People</name>
+    <message>
+        <source>People</source>
+        <translation>الأشخاص</translation>
+    </message>
+    <message>
+        <source>Each person has a record of their own; nothing is mixed.</source>
+        <translation>لكل شخص سجل خاص به؛ ولا يختلط شيء.</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>أنا</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>البالغ بجانب الطفل: %1</translation>
+    </message>
+    <message>
+        <source>Shown now</source>
+        <translation>معروض الآن</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>عرض</translation>
+    </message>
+    <message>
+        <source>Your details</source>
+        <translation>بياناتك</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+    <message>
+        <source>Add somebody</source>
+        <translation>إضافة شخص</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>إضافة</translation>
+    </message>
+</context>
+<context>
+    <name>PersonForm</name>
+    <message>
+        <source>First name, or what you like to be called</source>
+        <translation>الاسم الأول، أو ما تحب أن تُنادى به</translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation>يجوز تركه فارغًا.</translation>
+    </message>
+    <message>
+        <source>Birthday</source>
+        <translation>تاريخ الميلاد</translation>
+    </message>
+    <message>
+        <source>Year-month-day, for example 1990-04-23. It decides which limits count.</source>
+        <translation>سنة-شهر-يوم، مثل 1990-04-23. وعليه تتوقف الحدود.</translation>
+    </message>
+    <message>
+        <source>That is no day that has been. Write it like 1990-04-23.</source>
+        <translation>ليس يومًا مضى. اكتبه هكذا 1990-04-23.</translation>
+    </message>
+    <message>
+        <source>The adult beside the child</source>
+        <translation>البالغ بجانب الطفل</translation>
+    </message>
+    <message>
+        <source>Children are treated only with medical advice and an adult beside them.</source>
+        <translation>لا يُعالَج الأطفال إلا بنصيحة طبية وبجانبهم شخص بالغ.</translation>
+    </message>
+</context>
+<context>
+    <name>Plan</name>
+    <message>
+        <source>Next bath: %1</source>
+        <translation>الحمّام التالي: %1</translation>
+    </message>
+    <message>
+        <source>%1, done</source>
+        <translation>%1، تم</translation>
+    </message>
+    <message>
+        <source>%1, planned</source>
+        <translation>%1، مخطط</translation>
+    </message>
+    <message numerus="yes">
+        <source>The course runs %n day(s) past its four weeks.</source>
+        <translation><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform></translation>
+    </message>
+    <message>
+        <source>Choose the course</source>
+        <translation>اختر الدورة</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>الدورة</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>متابعة</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>إيقاف مؤقت</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>الحدود</translation>
+    </message>
+    <message>
+        <source>Limits stand here once a site is chosen.</source>
+        <translation>تظهر الحدود هنا حين يُختار موضع.</translation>
+    </message>
+    <message>
+        <source>Your birthday is not set, so the lower limits for children count.</source>
+        <translation>تاريخ ميلادك غير مدوّن، لذا تسري حدود الأطفال الأدنى.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>بحد أقصى %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>لا يُستعمل</translation>
+    </message>
+    <message>
+        <source>Health questions</source>
+        <translation>أسئلة صحية</translation>
+    </message>
+    <message>
+        <source>To be answered</source>
+        <translation>بانتظار الإجابة</translation>
+    </message>
+    <message>
+        <source>Something stands in the way</source>
+        <translation>هناك ما يمنع</translation>
+    </message>
+    <message>
+        <source>Answered</source>
+        <translation>تمت الإجابة</translation>
+    </message>
+    <message>
+        <source>Machine and kit</source>
+        <translation>الجهاز واللوازم</translation>
+    </message>
+    <message>
+        <source>Not set</source>
+        <translation>غير محدد</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n bath(s) left</source>
+        <translation><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform></translation>
+    </message>
+    <message>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <source>Check-in %1, quiet %2 to %3</source>
+        <translation>القيد %1، هدوء من %2 إلى %3</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>متوقف</translation>
+    </message>
+    <message>
+        <source>Days away</source>
+        <translation>أيام الغياب</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 إلى %2</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>لا شيء</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>الأشخاص</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>أنا</translation>
+    </message>
+    <message>
+        <source>Care sheet</source>
+        <translation>ورقة الرعاية</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>من %1، %2</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>لا شيء بعد</translation>
+    </message>
+    <message>
+        <source>Appearance and language</source>
+        <translation>المظهر واللغة</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>داكن</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>فاتح</translation>
+    </message>
+    <message>
+        <source>As the phone</source>
+        <translation>كالهاتف</translation>
+    </message>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>النسخ الاحتياطي والتصدير والحذف</translation>
+    </message>
+    <message>
+        <source>About and cautions</source>
+        <translation>حول التطبيق والتنبيهات</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>الإصدار %1</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>مفعّل</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>متوقف</translation>
+    </message>
+    <message>
+        <source>Daily check-in</source>
+        <translation>القيد اليومي</translation>
+    </message>
+    <message>
+        <source>Baths</source>
+        <translation>الحمّامات</translation>
+    </message>
+    <message>
+        <source>Quiet from</source>
+        <translation>هدوء من</translation>
+    </message>
+    <message>
+        <source>Quiet until</source>
+        <translation>هدوء حتى</translation>
+    </message>
+    <message>
+        <source>Remind of a back-up each month</source>
+        <translation>التذكير بنسخة احتياطية كل شهر</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>لا</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Appearance and language</source>
+        <translation>المظهر واللغة</translation>
+    </message>
+    <message>
+        <source>Theme</source>
+        <translation>المظهر</translation>
+    </message>
+    <message>
+        <source>As the phone</source>
+        <translation>كالهاتف</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>فاتح</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>داكن</translation>
+    </message>
+    <message>
+        <source>Text size</source>
+        <translation>حجم النص</translation>
+    </message>
+    <message>
+        <source>Small</source>
+        <translation>صغير</translation>
+    </message>
+    <message>
+        <source>Normal</source>
+        <translation>عادي</translation>
+    </message>
+    <message>
+        <source>Large</source>
+        <translation>كبير</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>أكبر</translation>
+    </message>
+    <message>
+        <source>Largest</source>
+        <translation>الأكبر</translation>
+    </message>
+    <message>
+        <source>Motion</source>
+        <translation>الحركة</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>مفعّل</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>متوقف</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>اللغة</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+</context>
+<context>
+    <name>SiteForm</name>
+    <message>
+        <source>One hand with one foot</source>
+        <translation>يد مع قدم</translation>
+    </message>
+</context>
+<context>
+    <name>SkinPage</name>
+    <message>
+        <source>Skin after a bath</source>
+        <translation>الجلد بعد الحمّام</translation>
+    </message>
+    <message>
+        <source>Burns or blisters: no bath there until a clinician has looked at it.</source>
+        <translation>حروق أو فقاعات: لا حمّام هناك حتى يراها طبيب.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>ملاحظة</translation>
+    </message>
+    <message>
+        <source>May stay empty.</source>
+        <translation>يجوز تركه فارغًا.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>Stepper</name>
+    <message>
+        <source>%1: earlier or less</source>
+        <translation>%1: أبكر أو أقل</translation>
+    </message>
+    <message>
+        <source>%1: later or more</source>
+        <translation>%1: أبعد أو أكثر</translation>
+    </message>
+</context>
+<context>
+    <name>Today</name>
+    <message>
+        <source>Change person, now %1</source>
+        <translation>تغيير الشخص، الآن %1</translation>
+    </message>
+    <message>
+        <source>Welcome to Firstdew</source>
+        <translation>مرحبًا بك في Firstdew</translation>
+    </message>
+    <message>
+        <source>Say where you treat and with which machine. It takes two minutes and can be left at any point.</source>
+        <translation>قل أين تعالج وبأي جهاز. يستغرق دقيقتين ويمكن تركه في أي لحظة.</translation>
+    </message>
+    <message>
+        <source>Set up</source>
+        <translation>الإعداد</translation>
+    </message>
+    <message>
+        <source>The next fourteen days</source>
+        <translation>الأيام الأربعة عشر القادمة</translation>
+    </message>
+    <message>
+        <source>The last seven days</source>
+        <translation>الأيام السبعة الماضية</translation>
+    </message>
+</context>
+<context>
+    <name>WeighPage</name>
+    <message>
+        <source>Weighing</source>
+        <translation>الوزن</translation>
+    </message>
+    <message>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again.</source>
+        <translation>زِن ورقة، ضعها على الجلد خمس دقائق، ثم زنها ثانيةً.</translation>
+    </message>
+    <message>
+        <source>Before, in milligrams</source>
+        <translation>قبل، بالملليغرام</translation>
+    </message>
+    <message>
+        <source>After, in milligrams</source>
+        <translation>بعد، بالملليغرام</translation>
+    </message>
+    <message>
+        <source>It cannot weigh less afterwards; weigh again.</source>
+        <translation>لا يمكن أن يقل الوزن بعده؛ زن مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation>الدقائق</translation>
+    </message>
+    <message>
+        <source>%1 mg in %2 minutes</source>
+        <translation>%1 ملغ في %2 دقائق</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>WhySheet</name>
+    <message>
+        <source>Why?</source>
+        <translation>لماذا؟</translation>
+    </message>
+    <message numerus="yes">
+        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <translation><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform></translation>
+    </message>
+    <message>
+        <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
+        <translation>تُعد جلسة التجديد مستحقة حين يبلغ احتمال الرطوبة %1: %2.</translation>
+    </message>
+    <message>
+        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.</source>
+        <translation>هذا تقدير من تدويناتك وليس تشخيصًا. كلام طبيبك هو المعتمد.</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Today</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>Bath</source>
+        <translation>الحمّام</translation>
+    </message>
+    <message>
+        <source>Diary</source>
+        <translation>اليوميات</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>الخطة</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>اليدان</translation>
+    </message>
+    <message>
+        <source>Feet</source>
+        <translation>القدمان</translation>
+    </message>
+    <message>
+        <source>Hand and foot</source>
+        <translation>يد وقدم</translation>
+    </message>
+    <message>
+        <source>Armpits</source>
+        <translation>الإبطان</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>جاف</translation>
+    </message>
+    <message>
+        <source>Clammy</source>
+        <translation>رطب</translation>
+    </message>
+    <message>
+        <source>Wet</source>
+        <translation>مبلل</translation>
+    </message>
+    <message>
+        <source>Dripping</source>
+        <translation>يقطر</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>حر</translation>
+    </message>
+    <message>
+        <source>Exertion</source>
+        <translation>مجهود</translation>
+    </message>
+    <message>
+        <source>Stress</source>
+        <translation>توتر</translation>
+    </message>
+    <message>
+        <source>Illness</source>
+        <translation>مرض</translation>
+    </message>
+    <message>
+        <source>Direct current</source>
+        <translation>تيار مستمر</translation>
+    </message>
+    <message>
+        <source>Pulsed current</source>
+        <translation>تيار نبضي</translation>
+    </message>
+    <message>
+        <source>Hand bath</source>
+        <translation>حمّام اليدين</translation>
+    </message>
+    <message>
+        <source>Foot bath</source>
+        <translation>حمّام القدمين</translation>
+    </message>
+    <message>
+        <source>Hand and foot bath</source>
+        <translation>حمّام يد وقدم</translation>
+    </message>
+    <message>
+        <source>Pad session</source>
+        <translation>جلسة الوسائد</translation>
+    </message>
+    <message>
+        <source>Not started</source>
+        <translation>لم يبدأ</translation>
+    </message>
+    <message>
+        <source>First course</source>
+        <translation>الدورة الأولى</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>المراجعة</translation>
+    </message>
+    <message>
+        <source>Keeping dry</source>
+        <translation>يبقى جافًا</translation>
+    </message>
+    <message>
+        <source>First dew</source>
+        <translation>أول الندى</translation>
+    </message>
+    <message>
+        <source>Sweating again</source>
+        <translation>عاد التعرق</translation>
+    </message>
+    <message>
+        <source>Paused</source>
+        <translation>متوقف مؤقتًا</translation>
+    </message>
+    <message>
+        <source>Fine</source>
+        <translation>سليم</translation>
+    </message>
+    <message>
+        <source>Redness</source>
+        <translation>احمرار</translation>
+    </message>
+    <message>
+        <source>Dryness</source>
+        <translation>جفاف</translation>
+    </message>
+    <message>
+        <source>Itching</source>
+        <translation>حكة</translation>
+    </message>
+    <message>
+        <source>Blister</source>
+        <translation>فقاعة</translation>
+    </message>
+    <message>
+        <source>Burn</source>
+        <translation>حرق</translation>
+    </message>
+    <message>
+        <source>Nothing felt</source>
+        <translation>لم يُحس بشيء</translation>
+    </message>
+    <message>
+        <source>Comfortable</source>
+        <translation>مريح</translation>
+    </message>
+    <message>
+        <source>Strong</source>
+        <translation>قوي</translation>
+    </message>
+    <message>
+        <source>Unpleasant</source>
+        <translation>مزعج</translation>
+    </message>
+    <message>
+        <source>Painful</source>
+        <translation>مؤلم</translation>
+    </message>
+    <message>
+        <source>Seven baths in four weeks</source>
+        <translation>سبعة حمّامات في أربعة أسابيع</translation>
+    </message>
+    <message>
+        <source>Three a week for four weeks</source>
+        <translation>ثلاثة أسبوعيًا لأربعة أسابيع</translation>
+    </message>
+    <message>
+        <source>Five a week for two weeks</source>
+        <translation>خمسة أسبوعيًا لأسبوعين</translation>
+    </message>
+    <message>
+        <source>By prescription</source>
+        <translation>بوصفة</translation>
+    </message>
+    <message>
+        <source>Are you pregnant, or might you be?</source>
+        <translation>هل أنتِ حامل أو قد تكونين حاملًا؟</translation>
+    </message>
+    <message>
+        <source>Do you have a pacemaker, a defibrillator or any other powered implant?</source>
+        <translation>هل لديك منظم قلب أو مزيل رجفان أو أي زرعة تعمل بالكهرباء؟</translation>
+    </message>
+    <message>
+        <source>Do you have metal in a bone or joint?</source>
+        <translation>هل لديك معدن في عظم أو مفصل؟</translation>
+    </message>
+    <message>
+        <source>Do you have a coil (intrauterine device) with metal in it?</source>
+        <translation>هل لديكِ لولب رحمي فيه معدن؟</translation>
+    </message>
+    <message>
+        <source>Do you have a heart rhythm disorder or epilepsy?</source>
+        <translation>هل لديك اضطراب في نظم القلب أو صرع؟</translation>
+    </message>
+    <message>
+        <source>Do you have a tumour or a blood clot at present?</source>
+        <translation>هل لديك حاليًا ورم أو جلطة دموية؟</translation>
+    </message>
+    <message>
+        <source>Have you lost feeling in the skin, or do you have a nerve disease there?</source>
+        <translation>هل فقدت الإحساس في الجلد أو لديك مرض أعصاب هناك؟</translation>
+    </message>
+    <message>
+        <source>Is there eczema or inflamed skin where the treatment goes?</source>
+        <translation>هل هناك إكزيما أو جلد ملتهب في موضع العلاج؟</translation>
+    </message>
+    <message>
+        <source>Is there a wound too large to cover?</source>
+        <translation>هل هناك جرح أكبر من أن يُغطى؟</translation>
+    </message>
+    <message>
+        <source>Do you wear fixed dental braces?</source>
+        <translation>هل تضع تقويم أسنان ثابتًا؟</translation>
+    </message>
+    <message>
+        <source>pregnancy</source>
+        <translation>الحمل</translation>
+    </message>
+    <message>
+        <source>a powered implant</source>
+        <translation>زرعة كهربائية</translation>
+    </message>
+    <message>
+        <source>a metal implant</source>
+        <translation>زرعة معدنية</translation>
+    </message>
+    <message>
+        <source>a coil with metal</source>
+        <translation>لولب معدني</translation>
+    </message>
+    <message>
+        <source>a heart rhythm disorder or epilepsy</source>
+        <translation>اضطراب نظم القلب أو الصرع</translation>
+    </message>
+    <message>
+        <source>a tumour or blood clot</source>
+        <translation>ورم أو جلطة دموية</translation>
+    </message>
+    <message>
+        <source>loss of feeling</source>
+        <translation>فقدان الإحساس</translation>
+    </message>
+    <message>
+        <source>an age under five</source>
+        <translation>عمر دون الخامسة</translation>
+    </message>
+    <message>
+        <source>an age under eighteen</source>
+        <translation>عمر دون الثامنة عشرة</translation>
+    </message>
+    <message>
+        <source>eczema or inflamed skin</source>
+        <translation>إكزيما أو جلد ملتهب</translation>
+    </message>
+    <message>
+        <source>a large wound</source>
+        <translation>جرح كبير</translation>
+    </message>
+    <message>
+        <source>fixed braces</source>
+        <translation>تقويم أسنان ثابت</translation>
+    </message>
+    <message>
+        <source>Common practice, adults</source>
+        <translation>الممارسة الشائعة، بالغون</translation>
+    </message>
+    <message>
+        <source>Common practice, children</source>
+        <translation>الممارسة الشائعة، أطفال</translation>
+    </message>
+    <message>
+        <source>Our own cautious choice, children</source>
+        <translation>اختيارنا الحذر، أطفال</translation>
+    </message>
+    <message>
+        <source>Set by %1</source>
+        <translation>حدّده %1</translation>
+    </message>
+    <message>
+        <source>Current per area of skin</source>
+        <translation>التيار لكل مساحة جلد</translation>
+    </message>
+    <message>
+        <source>Not at the armpits</source>
+        <translation>ليس للإبطين</translation>
+    </message>
+    <message>
+        <source>Your machine does not have it</source>
+        <translation>جهازك لا يعطيه</translation>
+    </message>
+    <message>
+        <source>Nothing to do now</source>
+        <translation>لا شيء مطلوب الآن</translation>
+    </message>
+    <message>
+        <source>%1 today</source>
+        <translation>%1 اليوم</translation>
+    </message>
+    <message>
+        <source>First dew: top up now</source>
+        <translation>أول الندى: جدّد الآن</translation>
+    </message>
+    <message>
+        <source>A top-up is due</source>
+        <translation>حان وقت التجديد</translation>
+    </message>
+    <message>
+        <source>Keep an eye on it</source>
+        <translation>راقب الأمر</translation>
+    </message>
+    <message>
+        <source>Time for a new course</source>
+        <translation>حان وقت دورة جديدة</translation>
+    </message>
+    <message>
+        <source>The course is done</source>
+        <translation>اكتملت الدورة</translation>
+    </message>
+    <message>
+        <source>Talk to your prescriber</source>
+        <translation>تحدث مع طبيبك</translation>
+    </message>
+    <message>
+        <source>No bath for now</source>
+        <translation>لا حمّام حاليًا</translation>
+    </message>
+    <message>
+        <source>No first course has been set up yet.</source>
+        <translation>لم تُعدّ دورة أولى بعد.</translation>
+    </message>
+    <message>
+        <source>Bath %1 of %2 of the first course is planned for today.</source>
+        <translation>الحمّام %1 من %2 في الدورة الأولى مخطط اليوم.</translation>
+    </message>
+    <message>
+        <source>Bath %1 of %2 of the first course is planned for %3.</source>
+        <translation>الحمّام %1 من %2 في الدورة الأولى مخطط: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The course runs %n day(s) past its four weeks.</source>
+        <translation><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform></translation>
+    </message>
+    <message>
+        <source>The course no longer fits its time.</source>
+        <translation>لم تعد الدورة تتسع لوقتها.</translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n bath(s) of the course are done.</source>
+        <translation><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform></translation>
+    </message>
+    <message>
+        <source>Today's bath is done.</source>
+        <translation>تم حمّام اليوم.</translation>
+    </message>
+    <message>
+        <source>You noted dampness at rest on %1.</source>
+        <translation>دوّنت رطوبة أثناء الراحة: %1.</translation>
+    </message>
+    <message>
+        <source>You noted dampness on %1, though the day may explain it.</source>
+        <translation>دوّنت رطوبة (%1)، وقد يفسرها ذلك اليوم.</translation>
+    </message>
+    <message>
+        <source>You noted dampness twice in a row, last on %1.</source>
+        <translation>دوّنت رطوبة مرتين متتاليتين، آخرهما: %1.</translation>
+    </message>
+    <message>
+        <source>You noted full sweating at rest on %1.</source>
+        <translation>دوّنت تعرقًا كاملًا أثناء الراحة: %1.</translation>
+    </message>
+    <message>
+        <source>Dampness has probably begun (%1).</source>
+        <translation>الأرجح أن الرطوبة بدأت (%1).</translation>
+    </message>
+    <message>
+        <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
+        <translation>تبقى جافًا عادةً من %1 إلى %2 يومًا. اليوم هو اليوم %3.</translation>
+    </message>
+    <message>
+        <source>You usually stay dry %1 to %2 days.</source>
+        <translation>تبقى جافًا عادةً من %1 إلى %2 يومًا.</translation>
+    </message>
+    <message>
+        <source>By %1 the chance of dampness reached %2.</source>
+        <translation>بلغ احتمال الرطوبة %2 (%1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>There has been no check-in for %n day(s).</source>
+        <translation><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform></translation>
+    </message>
+    <message>
+        <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
+        <translation>أجبت بنعم عن: %1. لا حمّام حتى يسمح به طبيب.</translation>
+    </message>
+    <message>
+        <source>Because of %1, ask a clinician first and note who said yes.</source>
+        <translation>بسبب %1، اسأل طبيبًا أولًا ودوّن من قال نعم.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The health questions were last answered %n day(s) ago.</source>
+        <translation><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform></translation>
+    </message>
+    <message>
+        <source>The health questions have not been answered yet.</source>
+        <translation>لم تُجب عن الأسئلة الصحية بعد.</translation>
+    </message>
+    <message>
+        <source>Your machine has only direct current, which must not be used at the armpits.</source>
+        <translation>جهازك يعطي تيارًا مستمرًا فقط، ولا يجوز استعماله للإبطين.</translation>
+    </message>
+    <message>
+        <source>The score did not get better. There are other treatments; your prescriber can advise.</source>
+        <translation>لم يتحسن الإزعاج. هناك علاجات أخرى؛ ويمكن لطبيبك أن ينصحك.</translation>
+    </message>
+    <message>
+        <source>The score is better by one step.</source>
+        <translation>تحسن الإزعاج درجة واحدة.</translation>
+    </message>
+    <message>
+        <source>The score is better by two steps or more.</source>
+        <translation>تحسن الإزعاج درجتين أو أكثر.</translation>
+    </message>
+    <message>
+        <source>You paused this.</source>
+        <translation>أوقفته مؤقتًا.</translation>
+    </message>
+    <message>
+        <source>You put it off to this evening.</source>
+        <translation>أجّلته إلى هذا المساء.</translation>
+    </message>
+    <message>
+        <source>You put it off to %1.</source>
+        <translation>أجّلته إلى: %1.</translation>
+    </message>
+    <message>
+        <source>You chose not to top up this time.</source>
+        <translation>اخترت ألا تجدّد هذه المرة.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 ٪</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation>أمس</translation>
+    </message>
+    <message>
+        <source>tomorrow</source>
+        <translation>غدًا</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>date format</comment>
+        <translation>d MMMM</translation>
+    </message>
+    <message>
+        <source>dddd, d MMMM</source>
+        <comment>date format</comment>
+        <translation>dddd، d MMMM</translation>
+    </message>
+    <message>
+        <source>%1 mA</source>
+        <translation>%1 مللي أمبير</translation>
+    </message>
+</context>
+</TS>
