@@ -1,0 +1,104 @@
+#include "protocol/Preparation.h"
+
+#include "core/Build.h"
+#include "protocol/CurrentAdvice.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+using namespace firstdew::protocol;
+using build::day;
+
+namespace
+{
+
+bool has(const std::vector<PrepItem>& list, PrepItem item)
+{
+    return std::find(list.begin(), list.end(), item) != list.end();
+}
+
+Session at(Site site, Waveform waveform, double comfortable, Comfort comfort = Comfort::Comfortable)
+{
+    Session s;
+    s.site = site;
+    s.waveform = waveform;
+    s.comfortable = Milliamps{comfortable};
+    s.comfort = comfort;
+    return s;
+}
+
+} // namespace
+
+TEST_CASE("the list holds what a site, a machine and a way of working need, and nothing else")
+{
+    // common practice, no source
+    Machine m;
+    m.power = PowerSource::Cells;
+    const auto hands = preparationFor(Site::Hands, m, WayOfWorking::HandsUnder, false);
+    CHECK(has(hands, PrepItem::BathsOnTable));
+    CHECK(has(hands, PrepItem::SomebodyNear));
+    CHECK(has(hands, PrepItem::CellsIn));
+    CHECK_FALSE(has(hands, PrepItem::BathsOnFloor));
+    CHECK_FALSE(has(hands, PrepItem::PadsSoaked));
+    CHECK_FALSE(has(hands, PrepItem::WoundsCovered));
+    m.power = PowerSource::Mains;
+    const auto armpits = preparationFor(Site::Armpits, m, WayOfWorking::FreeHand, true);
+    CHECK(has(armpits, PrepItem::PadsSoaked));
+    CHECK(has(armpits, PrepItem::NotShaved));
+    CHECK(has(armpits, PrepItem::WoundsCovered));
+    CHECK_FALSE(has(armpits, PrepItem::WarmWater));
+    CHECK_FALSE(has(armpits, PrepItem::CellsIn));
+    const auto both = preparationFor(Site::HandFoot, m, WayOfWorking::FreeHand, false);
+    CHECK(has(both, PrepItem::BathsOnTable));
+    CHECK(has(both, PrepItem::BathsOnFloor));
+    CHECK(kWaterPerBathMl == 350);
+}
+
+TEST_CASE("waits are worked out from the answers")
+{
+    // 24 h after antiperspirant, three days after shaving: common practice, no source
+    const LocalTime now{day("2026-03-05"), {8 * 60}};
+    Preparation p;
+    CHECK(waitsFor(p, now).empty());
+    p.antiperspirant = LocalTime{day("2026-03-04"), {18 * 60 + 40}};
+    REQUIRE(waitsFor(p, now).size() == 1);
+    CHECK(waitsFor(p, now)[0].until == LocalTime{day("2026-03-05"), {18 * 60 + 40}});
+    p.shaved = LocalTime{day("2026-03-03"), {7 * 60}};
+    CHECK(waitsFor(p, now).front().until == LocalTime{day("2026-03-06"), {7 * 60}});
+    CHECK(waitsFor(p, {day("2026-03-06"), {7 * 60}}).empty());
+    p.shaved = LocalTime{day("2026-04-01"), {0}}; // a slip: in the future
+    CHECK(waitsFor(p, now).front().until == now.plusMinutes(3 * 24 * 60));
+}
+
+TEST_CASE("the level advised steps up after comfort, down after discomfort, never above the limit")
+{
+    // armpits 2-3 mA a session at most: common practice, no source; the other steps are our own choice
+    const LocalDate today = day("2026-03-05");
+    const auto advise = [&](const build::Diary& d, Site site, Waveform w, double limit) {
+        return currentAdviceFor(d.record(), site, w, {limit}, today);
+    };
+    build::Diary d;
+    CHECK(advise(d, Site::Hands, Waveform::Direct, 20).target.mA == 10);
+    d.add(at(Site::Hands, Waveform::Direct, 14), today - 3);
+    CHECK(advise(d, Site::Hands, Waveform::Direct, 20).target.mA == 15);
+    CHECK(advise(d, Site::Hands, Waveform::Direct, 14).target.mA == 14);
+    CHECK(advise(d, Site::Hands, Waveform::Direct, 14).reasons.front() == CurrentReason::AtLimit);
+    CHECK(advise(d, Site::Feet, Waveform::Direct, 20).reasons.front() == CurrentReason::FirstTime);
+    d.add(at(Site::Hands, Waveform::Direct, 10, Comfort::Unpleasant), today - 1);
+    const auto down = advise(d, Site::Hands, Waveform::Direct, 20);
+    CHECK(down.target.mA == 9);
+    CHECK(down.reasons == std::vector{CurrentReason::AfterDiscomfort, CurrentReason::TryPulsed});
+    d.add(at(Site::Armpits, Waveform::Pulsed, 8), today - 1);
+    CHECK(advise(d, Site::Armpits, Waveform::Pulsed, 30).target.mA == 10);
+}
+
+TEST_CASE("an older child comfortable at 20 mA pulsed is advised to try direct current")
+{
+    // common practice, no source
+    const LocalDate today = day("2026-03-05");
+    build::Diary d;
+    d.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01")).add(at(Site::Feet, Waveform::Pulsed, 20), today - 2);
+    const auto advice = currentAdviceFor(d.record(), Site::Feet, Waveform::Pulsed, {20}, today);
+    CHECK(advice.target.mA == 20);
+    CHECK(advice.reasons.back() == CurrentReason::TryDirect);
+}
