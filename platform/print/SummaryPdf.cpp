@@ -1,0 +1,280 @@
+#include "print/SummaryPdf.h"
+
+#include "charts/DampnessPainter.h"
+#include "journal/OwnFile.h"
+#include "words/Sentences.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFontDatabase>
+#include <QFontMetricsF>
+#include <QLocale>
+#include <QPainter>
+#include <QPdfWriter>
+#include <fmt/format.h>
+
+namespace firstdew::print
+{
+
+namespace
+{
+
+using namespace facts;
+
+struct Page {
+    Q_DECLARE_TR_FUNCTIONS(Page)
+};
+
+const QColor kInk(0x17, 0x2f, 0x36);
+const QColor kSoft(0x4d, 0x61, 0x66);
+const QColor kRule(0xc9, 0xd2, 0xd0);
+const QColor kAccent(0xb4, 0x4a, 0x1e);
+const QColor kWater(0x2f, 0x7f, 0x8c);
+
+constexpr int kDpi = 300;
+constexpr double kPoint = kDpi / 72.0;
+
+/// Writes down the page from top to bottom, in points.
+class Sheet
+{
+public:
+    Sheet(QPainter& painter, QSizeF size) : m_p(painter), m_width(size.width() / kPoint), m_height(size.height() / kPoint)
+    {
+        m_p.scale(kPoint, kPoint);
+    }
+
+    [[nodiscard]] double width() const { return m_width; }
+    [[nodiscard]] double height() const { return m_height; }
+    [[nodiscard]] double y() const { return m_y; }
+    void skip(double points) { m_y += points; }
+    void moveTo(double y) { m_y = y; }
+
+    static QFont font(bool strong = false)
+    {
+        QFont f(QStringLiteral("Inter"));
+        f.setStyleHint(QFont::SansSerif);
+        f.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+        f.setPixelSize(100);
+        return f;
+    }
+
+    /// Draws text wrapped to a column and returns its height. Text is set in a large size and scaled, so that
+    /// widths are those of the outlines and not rounded to the screen's.
+    double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false, bool draw = true,
+                Qt::Alignment align = Qt::AlignLeft)
+    {
+        const QFont f = font(strong);
+        const double k = size / 100;
+        const QFontMetricsF metrics(f, m_p.device());
+        const QRectF box(0, 0, w / k, 1e6);
+        const int flags = static_cast<int>(align | Qt::AlignTop) | Qt::TextWordWrap;
+        const double h = metrics.boundingRect(box, flags, text).height() * k;
+        if (draw) {
+            m_p.save();
+            m_p.translate(x, y);
+            m_p.scale(k, k);
+            m_p.setFont(f);
+            m_p.setPen(colour);
+            m_p.drawText(QRectF(0, 0, w / k, h / k + 1), flags, text);
+            m_p.restore();
+        }
+        return h;
+    }
+
+    void paragraph(const QString& t, double size, QColor colour, bool strong = false)
+    {
+        m_y += text(0, m_y, m_width, t, size, colour, strong);
+    }
+
+    void heading(const QString& t)
+    {
+        m_y += 9;
+        m_p.setPen(QPen(kRule, 0.7));
+        m_p.drawLine(QPointF(0, m_y), QPointF(m_width, m_y));
+        m_y += 5;
+        paragraph(t, 9.5, kWater, true);
+        m_y += 3;
+    }
+
+    QPainter& painter() { return m_p; }
+
+private:
+    QPainter& m_p;
+    double m_width;
+    double m_height;
+    double m_y = 0;
+};
+
+QString number(double v, int decimals = 0)
+{
+    return QLocale().toString(v, 'f', decimals);
+}
+
+QString longDate(LocalDate d)
+{
+    return QLocale().toString(words::toQDate(d), Page::tr("d MMMM yyyy", "day, month and year"));
+}
+
+struct Row {
+    QString label;
+    QString value;
+};
+
+std::vector<Row> rowsOf(const summary::SiteContents& s, LocalDate to)
+{
+    std::vector<Row> rows;
+    rows.push_back({Page::tr("Stage"), words::stageName(s.situation.stage)});
+    if (s.sessionsPlanned > 0 && s.situation.stage == situation::Stage::FirstCourse)
+        rows.push_back({Page::tr("First course"), Page::tr("%1 sessions planned").arg(s.sessionsPlanned)});
+    if (s.situation.hdssStart && s.situation.hdssNow)
+        rows.push_back({Page::tr("HDSS"), Page::tr("%1 before, %2 now%3").arg(*s.situation.hdssStart).arg(*s.situation.hdssNow)
+                            .arg(s.situation.response ? QStringLiteral(" — ") + words::responseName(*s.situation.response) : QString())});
+    QString sessions = Page::tr("%1 completed").arg(s.sessionsDone);
+    if (s.sessionsInterrupted > 0)
+        sessions += Page::tr(", %1 interrupted").arg(s.sessionsInterrupted);
+    rows.push_back({Page::tr("Sessions in the period"), sessions});
+    if (s.highestComfortable)
+        rows.push_back({Page::tr("Highest comfortable"), Page::tr("%1 mA").arg(number(s.highestComfortable->mA, s.highestComfortable->mA == static_cast<int>(s.highestComfortable->mA) ? 0 : 1))});
+    if (s.meanCharge)
+        rows.push_back({Page::tr("Mean charge a session"), Page::tr("%1 mA·min").arg(number(s.meanCharge->mAmin))});
+    if (s.situation.forecast.lastSession)
+        rows.push_back({Page::tr("Usual dry spell"), Page::tr("%1 to %2 days").arg(number(s.situation.forecast.usualFrom), number(s.situation.forecast.usualTo))});
+    rows.push_back({Page::tr("Check-ins"), Page::tr("%1 days: %2 dry, %3 clammy, %4 wet, %5 dripping").arg(s.checkIns)
+                        .arg(s.byLevel[0]).arg(s.byLevel[1]).arg(s.byLevel[2]).arg(s.byLevel[3])});
+    if (s.situation.nextSession)
+        rows.push_back({Page::tr("Next session"), words::nearDay(*s.situation.nextSession, to)});
+    return rows;
+}
+
+void paintSite(Sheet& sheet, const summary::Contents& c, const summary::SiteContents& s, double chartHeight)
+{
+    sheet.heading(words::siteName(s.site));
+    const double top = sheet.y();
+    const double column = sheet.width() * 0.40;
+    const double label = column * 0.40;
+    double y = top;
+    for (const Row& row : rowsOf(s, c.to)) {
+        const double a = sheet.text(0, y, label - 4, row.label, 7.6, kSoft);
+        const double b = sheet.text(label, y, column - label - 8, row.value, 7.6, kInk, true);
+        y += std::max(a, b) + 1.6;
+    }
+    charts::DampnessData data;
+    data.from = c.from;
+    data.to = c.to;
+    data.levels = s.line;
+    data.baths = s.sessions;
+    for (const auto level : allOf<Level>())
+        data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
+    QFont font = Sheet::font();
+    font.setPixelSize(7);
+    const double height = std::max(chartHeight, y - top);
+    charts::paintDampness(sheet.painter(), QRectF(column, top, sheet.width() - column, height), data,
+                          {kSoft, kRule, kWater, kAccent, kWater, font, 0.7});
+    sheet.moveTo(top + height + 2);
+}
+
+void paintRest(Sheet& sheet, const summary::Contents& c)
+{
+    QStringList lines;
+    for (const auto& e : c.sideEffects) {
+        QStringList found;
+        for (const auto f : allOf<SkinFinding>())
+            if (e.payload.skin.contains(f))
+                found.append(words::skinName(f));
+        QString line = QStringLiteral("%1: %2, %3").arg(words::dayAndMonth(e.happened.date, c.to), words::siteName(e.payload.site), found.join(QStringLiteral(", ")).toLower());
+        if (!e.payload.note.empty())
+            line += QStringLiteral(" (%1)").arg(QString::fromStdString(e.payload.note));
+        lines.append(line);
+    }
+    constexpr qsizetype kMost = 5;
+    const qsizetype more = lines.size() - kMost;
+    if (more > 0) {
+        lines = lines.mid(more);
+        lines.prepend(Page::tr("%n earlier", nullptr, static_cast<int>(more)));
+    }
+    sheet.heading(Page::tr("Skin and side effects"));
+    sheet.paragraph(lines.isEmpty() ? Page::tr("None recorded in this period.") : lines.join(QStringLiteral("   ·   ")), 7.6, kInk);
+
+    sheet.heading(Page::tr("Safety and prescription"));
+    QStringList safety;
+    QStringList yes;
+    for (const auto row : c.screeningYes)
+        yes.append(words::screeningQuestion(row));
+    safety.append(yes.isEmpty() ? Page::tr("Safety questions: nothing answered with yes.") : Page::tr("Answered with yes: %1.").arg(yes.join(QStringLiteral("; "))));
+    for (const auto& e : c.clearances)
+        safety.append(Page::tr("Cleared by %1 on %2: %3.").arg(QString::fromStdString(e.payload.who), longDate(e.payload.given), words::screeningQuestion(e.payload.row)));
+    if (c.careSheet)
+        safety.append(Page::tr("Care sheet of %1, %2.").arg(QString::fromStdString(c.careSheet->who), longDate(c.careSheet->given)));
+    if (c.machine)
+        safety.append(Page::tr("Machine: %1.").arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current") : Page::tr("direct current")) : QString::fromStdString(c.machine->name)));
+    sheet.paragraph(safety.join(QLatin1Char(' ')), 7.6, kInk);
+
+    if (!c.questions.empty()) {
+        sheet.heading(Page::tr("Questions"));
+        for (const auto& q : c.questions)
+            sheet.paragraph(QStringLiteral("– ") + QString::fromStdString(q), 8, kInk);
+    }
+}
+
+QString footer()
+{
+    return Page::tr("Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as "
+                    "what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez & Solak, J Clin Med 2026;15:640, where "
+                    "65.2 % of 92 responded). ") +
+           Page::tr("Recorded by the person at home; not a medical device, no diagnosis. Machine's instructions, local rules and the clinician come first. "
+                    "Burns, blisters, faintness or palpitations: stop and seek help.");
+}
+
+void paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
+{
+    Sheet sheet(painter, size);
+    sheet.paragraph(Page::tr("Iontophoresis summary"), 17, kInk, true);
+    sheet.skip(2);
+    const QString who = c.name.empty() ? Page::tr("Name not given") : QString::fromStdString(c.name);
+    sheet.paragraph(Page::tr("%1   ·   %2 to %3").arg(who, longDate(c.from), longDate(c.to)), 9, kSoft);
+    if (c.sites.empty())
+        sheet.paragraph(Page::tr("No site in use."), 9, kInk);
+
+    const double footerHeight = sheet.text(0, 0, sheet.width(), footer(), 6.4, kSoft, false, false);
+    const double chart = c.sites.size() > 2 ? 92 : 118;
+    for (const auto& s : c.sites)
+        paintSite(sheet, c, s, chart);
+    sheet.skip(2);
+    sheet.text(sheet.width() * 0.40, sheet.y(), sheet.width() * 0.60, Page::tr("Line: worst report of the day, dry to dripping. Ticks below: sessions."), 6.4, kSoft, false, true, Qt::AlignRight);
+    sheet.skip(7);
+    paintRest(sheet, c);
+    sheet.text(0, sheet.height() - footerHeight, sheet.width(), footer(), 6.4, kSoft);
+}
+
+} // namespace
+
+void loadTypefaces()
+{
+    for (const char* name : {"Inter-Regular.otf", "Inter-SemiBold.otf", "Inter-Bold.otf", "NotoSansArabic-Regular.ttf", "NotoSansArabic-Bold.ttf"})
+        QFontDatabase::addApplicationFont(QStringLiteral(":/firstdew/fonts/%1").arg(QLatin1String(name)));
+}
+
+facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file)
+{
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    {
+        QPdfWriter writer(&buffer);
+        writer.setResolution(kDpi);
+        writer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
+        writer.setPageMargins(QMarginsF(16, 14, 16, 12), QPageLayout::Millimeter);
+        writer.setTitle(Page::tr("Iontophoresis summary"));
+        writer.setCreator(QStringLiteral("Firstdew"));
+        QPainter painter(&writer);
+        if (!painter.isActive())
+            return Error{"pdf-failed", file.toStdString(), "the page could not be drawn; nothing was written"};
+        paintPage(painter, QSizeF(writer.width(), writer.height()), contents);
+    }
+    const QByteArray bytes = buffer.data();
+    const auto written = journal::replaceFile(file.toStdString(), std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    if (!written)
+        return written.error();
+    return 1;
+}
+
+} // namespace firstdew::print

@@ -1,0 +1,189 @@
+#include "charts/DampnessPainter.h"
+
+#include <QDate>
+#include <QFontMetricsF>
+#include <QLocale>
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+namespace firstdew::charts
+{
+
+namespace
+{
+
+constexpr double kMostLabels = 7;
+
+QDate toQDate(LocalDate d)
+{
+    return QDate(d.year(), d.month(), d.day());
+}
+
+/// Where things are within the area.
+class Frame
+{
+public:
+    Frame(const QRectF& area, const DampnessData& data, const ChartLook& look) : m_data(data)
+    {
+        const QFontMetricsF metrics(look.font);
+        double widest = 0;
+        for (const QString& name : data.levelNames)
+            widest = std::max(widest, metrics.horizontalAdvance(name));
+        m_lineHeight = metrics.height();
+        const double below = m_lineHeight + 14 * look.unit;
+        m_plot = area.adjusted(widest + 8 * look.unit, m_lineHeight / 2, -4 * look.unit, -below);
+        m_labels = QRectF(area.left(), m_plot.top(), widest, m_plot.height());
+    }
+    [[nodiscard]] const QRectF& plot() const { return m_plot; }
+    [[nodiscard]] double labelRight() const { return m_labels.right(); }
+    [[nodiscard]] double labelLeft() const { return m_labels.left(); }
+    [[nodiscard]] double lineHeight() const { return m_lineHeight; }
+    [[nodiscard]] double dayWidth() const { return m_plot.width() / (m_data.to - m_data.from + 1); }
+    [[nodiscard]] double x(LocalDate d) const { return m_plot.left() + (d - m_data.from + 0.5) * dayWidth(); }
+    [[nodiscard]] double y(double level) const { return m_plot.bottom() - level / 3 * m_plot.height(); }
+
+private:
+    const DampnessData& m_data;
+    QRectF m_plot;
+    QRectF m_labels;
+    double m_lineHeight = 0;
+};
+
+void paintGrid(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+{
+    p.setFont(look.font);
+    for (int level = 0; level < 4; ++level) {
+        const double y = f.y(level);
+        p.setPen(QPen(look.faint, look.unit));
+        p.drawLine(QPointF(f.plot().left(), y), QPointF(f.plot().right(), y));
+        p.setPen(look.ink);
+        const QRectF box(f.labelLeft(), y - f.lineHeight() / 2, f.labelRight() - f.labelLeft(), f.lineHeight());
+        p.drawText(box, Qt::AlignRight | Qt::AlignVCenter, data.levelNames[static_cast<std::size_t>(level)]);
+    }
+}
+
+/// Month starts, thinned until they fit; single days where the span is short.
+void paintDates(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+{
+    const int days = data.to - data.from + 1;
+    const QFontMetricsF metrics(look.font);
+    const double y = f.plot().bottom() + 12 * look.unit;
+    double free = f.plot().left();
+    const auto put = [&](LocalDate d, const QString& text) {
+        const double width = metrics.horizontalAdvance(text);
+        const double left = std::clamp(f.x(d) - width / 2, f.plot().left() - 4 * look.unit, f.plot().right() - width);
+        if (left < free)
+            return;
+        p.setPen(look.ink);
+        p.drawText(QRectF(left, y, width + 1, f.lineHeight()), Qt::AlignLeft, text);
+        free = left + width + 10 * look.unit;
+    };
+    const QLocale locale;
+    if (days <= 45) {
+        for (LocalDate d = data.from; d <= data.to; d = d + 7)
+            put(d, locale.toString(toQDate(d), QStringLiteral("d MMM")));
+        return;
+    }
+    const int months = std::max(1, days / 30);
+    const int every = std::max(1, static_cast<int>(std::ceil(months / kMostLabels)));
+    for (LocalDate d = data.from; d <= data.to; d = d + 1)
+        if (d.day() == 1 && (d.month() - 1 + 12 * d.year()) % every == 0)
+            put(d, d.month() == 1 || every >= 12 ? QString::number(d.year()) : locale.standaloneMonthName(d.month(), QLocale::ShortFormat));
+}
+
+/// Runs of days with check-ins; a missed day or two is bridged, a longer gap breaks the line.
+void paintLine(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+{
+    // One column a pixel where days are narrower: the worst day of each.
+    std::vector<std::pair<double, double>> points;
+    std::vector<LocalDate> dates;
+    const double least = look.unit;
+    for (const auto& [date, level] : data.levels) {
+        if (date < data.from || date > data.to)
+            continue;
+        const double x = f.x(date);
+        const double y = f.y(static_cast<double>(level));
+        if (!points.empty() && f.dayWidth() < least && x - points.back().first < least) {
+            points.back().second = std::min(points.back().second, y);
+            dates.back() = date;
+            continue;
+        }
+        points.emplace_back(x, y);
+        dates.push_back(date);
+    }
+    QPainterPath path;
+    QPainterPath fill;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const QPointF at(points[i].first, points[i].second);
+        const bool begins = i == 0 || dates[i] - dates[i - 1] > std::max(3, static_cast<int>(4 * look.unit / f.dayWidth()));
+        if (begins) {
+            if (i > 0)
+                fill.lineTo(points[i - 1].first, f.y(0));
+            path.moveTo(at);
+            fill.moveTo(at.x(), f.y(0));
+            fill.lineTo(at);
+        } else {
+            path.lineTo(at);
+            fill.lineTo(at);
+        }
+    }
+    if (!points.empty())
+        fill.lineTo(points.back().first, f.y(0));
+    QColor wash = look.wet;
+    wash.setAlphaF(0.28F);
+    p.setPen(Qt::NoPen);
+    p.setBrush(wash);
+    p.drawPath(fill);
+    p.setBrush(Qt::NoBrush);
+    p.setPen(QPen(look.line, 2 * look.unit, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    p.drawPath(path);
+    if (f.dayWidth() >= 5 * look.unit)
+        for (const auto& [x, y] : points) {
+            p.setPen(Qt::NoPen);
+            p.setBrush(look.line);
+            p.drawEllipse(QPointF(x, y), 2.4 * look.unit, 2.4 * look.unit);
+        }
+}
+
+void paintBaths(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+{
+    p.setPen(QPen(look.bath, std::clamp(f.dayWidth() * 0.6, look.unit, 3 * look.unit), Qt::SolidLine, Qt::FlatCap));
+    for (const LocalDate d : data.baths)
+        if (d >= data.from && d <= data.to)
+            p.drawLine(QPointF(f.x(d), f.plot().bottom() + 3 * look.unit), QPointF(f.x(d), f.plot().bottom() + 10 * look.unit));
+}
+
+} // namespace
+
+void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& data, const ChartLook& look)
+{
+    if (data.to < data.from || area.isEmpty())
+        return;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Frame frame(area, data, look);
+    paintGrid(painter, frame, data, look);
+    if (data.marked && *data.marked >= data.from && *data.marked <= data.to) {
+        painter.setPen(QPen(look.ink, look.unit, Qt::DotLine));
+        painter.drawLine(QPointF(frame.x(*data.marked), frame.plot().top()), QPointF(frame.x(*data.marked), frame.plot().bottom()));
+    }
+    paintLine(painter, frame, data, look);
+    paintBaths(painter, frame, data, look);
+    paintDates(painter, frame, data, look);
+    painter.restore();
+}
+
+std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, const ChartLook& look, QPointF point)
+{
+    if (data.to < data.from)
+        return std::nullopt;
+    const Frame frame(area, data, look);
+    const int offset = static_cast<int>(std::floor((point.x() - frame.plot().left()) / frame.dayWidth()));
+    if (offset < 0 || offset > data.to - data.from)
+        return std::nullopt;
+    return data.from + offset;
+}
+
+} // namespace firstdew::charts

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "facts/LocalDate.h"
+#include "facts/Words.h"
+
+#include <QColor>
+#include <QFont>
+#include <QRectF>
+#include <QString>
+#include <array>
+#include <optional>
+#include <vector>
+
+class QPainter;
+
+namespace firstdew::charts
+{
+
+using namespace facts;
+
+/// One site's line: levels by day, baths, the days of the chart.
+struct DampnessData {
+    LocalDate from;
+    LocalDate to;
+    std::vector<std::pair<LocalDate, Level>> levels; ///< ascending
+    std::vector<LocalDate> baths;                    ///< ascending
+    std::optional<LocalDate> marked;                 ///< a day looked at
+    std::array<QString, 4> levelNames;
+};
+
+/// Colours by role, so that screen and paper each bring their own.
+struct ChartLook {
+    QColor ink;     ///< text
+    QColor faint;   ///< rules
+    QColor line;
+    QColor bath;
+    QColor wet;     ///< fill that deepens with the level
+    QFont font;     ///< of the labels, at the size wanted
+    double unit = 1; ///< device units of one dp
+};
+
+/// Draws the line of dampness over time into `area`: four levels upwards from dry, a break where no check-in was made,
+/// a tick below for each bath. Where days are narrower than a pixel, each pixel shows its worst day.
+void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& data, const ChartLook& look);
+
+/// The day under a point of that chart, if any.
+[[nodiscard]] std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, const ChartLook& look, QPointF point);
+
+} // namespace firstdew::charts
