@@ -1,0 +1,67 @@
+#include "Verb.h"
+
+#include "protocol/Limits.h"
+#include "protocol/Script.h"
+
+#include <fmt/format.h>
+#include <memory>
+
+namespace firstdew::cli
+{
+
+namespace
+{
+
+using namespace facts;
+using nlohmann::json;
+
+struct Options {
+    std::string site, waveform, age, polarity = "leads", side = "right";
+    bool handsUnder = false;
+};
+
+Answer bath(const Options& o)
+{
+    protocol::ScriptRequest q;
+    q.site = wordOption<Site>("--site", o.site);
+    q.waveform = wordOption<Waveform>("--waveform", o.waveform);
+    q.age = wordOption<AgeGroup>("--age", o.age);
+    q.swap = wordOption<PolaritySwap>("--polarity", o.polarity);
+    q.firstSide = wordOption<Side>("--first-side", o.side);
+    if (o.handsUnder && q.site != Site::Hands)
+        throw Refused{"--hands-under: only both hands in the water leave no hand free; leave the option out for " + o.site};
+    q.way = o.handsUnder ? WayOfWorking::HandsUnder : q.site == Site::Hands ? WayOfWorking::Helper : WayOfWorking::FreeHand;
+    q.limit = protocol::limitFor({q.site, q.waveform, q.age, {}, {}, {}}).limit;
+    const auto script = orRefuse(protocol::scriptFor(q));
+    Answer answer;
+    answer.json = {{"steps", json::array()}, {"hold_seconds", script.holdTotal().s}, {"total_seconds", script.total().s}};
+    for (const auto& s : script.steps) {
+        answer.json["steps"].push_back({{"kind", word(s.kind)},
+                                        {"seconds", s.length.s},
+                                        {"timed", s.timed},
+                                        {"phase", s.phase},
+                                        {"polarity", s.polarity},
+                                        {"side", s.side ? json(word(*s.side)) : json()},
+                                        {"limit_ma", s.limit.mA},
+                                        {"prompt", word(s.prompt)}});
+        answer.text += fmt::format("{:>5} s  {:<10}{}{}\n", s.length.s, word(s.kind), s.phase ? fmt::format("  phase {}", s.phase) : "",
+                                   s.side ? fmt::format(", {} side", word(*s.side)) : "");
+    }
+    answer.text += fmt::format("{} min of current at no more than {} mA, about {} min in all\n", script.holdTotal().s / 60, q.limit.mA, (script.total().s + 59) / 60);
+    return answer;
+}
+
+const Verb verb("bath", "the script of one session", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.add_option("--site", o->site, "hands, feet, hand-foot or armpits")->required();
+    sub.add_option("--waveform", o->waveform, "direct or pulsed")->required();
+    sub.add_option("--age", o->age, "adult or child")->required();
+    sub.add_option("--polarity", o->polarity, "how it is reversed: leads or switch (leads)");
+    sub.add_option("--first-side", o->side, "hand-foot: right or left (right)");
+    sub.add_flag("--hands-under", o->handsUnder, "both hands in the water, nobody to help");
+    return [o] { return bath(*o); };
+});
+
+} // namespace
+
+} // namespace firstdew::cli

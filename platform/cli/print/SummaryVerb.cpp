@@ -1,0 +1,63 @@
+#include "Verb.h"
+
+#include "print/SummaryPdf.h"
+
+#include <QGuiApplication>
+#include <fmt/format.h>
+#include <memory>
+
+namespace firstdew::cli
+{
+
+namespace
+{
+
+using namespace facts;
+
+struct Options {
+    std::string store, from, to, out, paper = "a4", person;
+};
+
+Answer summary(const Options& o)
+{
+    const LocalDate from = dateOption("--from", o.from);
+    const LocalDate to = dateOption("--to", o.to);
+    if (to < from)
+        throw Usage{"--to: " + o.to + " is before --from " + o.from + "; turn them round"};
+    if (o.paper != "a4" && o.paper != "letter")
+        throw Usage{"--paper: '" + o.paper + "' is none of a4, letter"};
+    const auto journal = orRefuse(journal::Journal::openExisting(o.store));
+    const auto facts = orRefuse(journal.readAll());
+    const auto record = recordOf(facts, personOf(facts, o.person));
+
+    // A page is drawn without a screen.
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {}); // what Qt misses of a desktop is nobody's concern here
+    int argc = 1;
+    char name[] = "firstdew-cli";
+    char* argv[] = {name, nullptr};
+    QGuiApplication app(argc, argv);
+    QLocale::setDefault(QLocale(QStringLiteral("en_GB")));
+    print::loadTypefaces();
+    const int pages = orRefuse(print::writeSummary(summary::contentsFor(record, from, to), o.paper == "a4" ? print::Paper::A4 : print::Paper::Letter,
+                                                   QString::fromStdString(o.out)));
+    Answer answer;
+    answer.json = {{"pages", pages}, {"out", o.out}};
+    answer.text = fmt::format("{}: {} page\n", o.out, pages);
+    return answer;
+}
+
+const Verb verb("summary", "the prescriber's page as PDF", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.add_option("--store", o->store, "the person's store")->required();
+    sub.add_option("--from", o->from, "first day, YYYY-MM-DD")->required();
+    sub.add_option("--to", o->to, "last day, YYYY-MM-DD; the page is judged on it")->required();
+    sub.add_option("--out", o->out, "the PDF to write")->required();
+    sub.add_option("--paper", o->paper, "a4 or letter (a4)");
+    sub.add_option("--person", o->person, "whose record, where the store holds several");
+    return [o] { return summary(*o); };
+});
+
+} // namespace
+
+} // namespace firstdew::cli
