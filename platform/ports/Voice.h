@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+
+namespace firstdew::ports
+{
+
+/// Speaks prompts and sounds tones by their id (assets/voice/prompts.json, assets/sounds). One at a time, in order.
+class Voice
+{
+public:
+    virtual ~Voice() = default;
+    /// Adds a prompt to what is still to be said. One that would begin more than a few seconds late is dropped.
+    virtual void say(const std::string& prompt) = 0;
+    /// A tone, in the same queue.
+    virtual void tone(const std::string& name) = 0;
+    /// Cuts in at once and drops what was waiting.
+    virtual void alarm(const std::string& prompt) = 0;
+    /// Drops everything and is silent.
+    virtual void hush() = 0;
+};
+
+} // namespace firstdew::ports
