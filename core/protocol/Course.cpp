@@ -53,11 +53,16 @@ std::optional<Error> refusal(const CourseRequest& q)
             return Error{
                 "away-backwards", "away",
                 fmt::format("days away from {} end before they begin on {}; turn them round", from.iso(), to.iso())};
-    for (const LocalDate d : q.done)
+    for (const LocalDate d : q.done) {
+        if (d < q.start)
+            return Error{"done-before-start", "done",
+                         fmt::format("{} lies before day 1, {}; a session before the course is no part of it", d.iso(),
+                                     q.start.iso())};
         if (d > q.today)
             return Error{
                 "done-in-the-future", "done",
                 fmt::format("{} is after today, {}; only sessions already done count", d.iso(), q.today.iso())};
+    }
     for (const LocalDate d : q.missed) {
         if (d > q.today)
             return Error{
@@ -96,13 +101,38 @@ std::optional<Error> refusalOfFixed(const CourseRequest& q, int doneCount, int c
     return std::nullopt;
 }
 
+bool named(const std::vector<LocalDate>& list, LocalDate date)
+{
+    return std::find(list.begin(), list.end(), date) != list.end();
+}
+
+/// What rules a day out for a session that is not put there by hand.
+ShiftReason closedBy(const CourseRequest& q, LocalDate date)
+{
+    if (named(q.missed, date))
+        return ShiftReason::Missed;
+    if (named(q.done, date))
+        return ShiftReason::HasSession;
+    if (std::any_of(q.away.begin(), q.away.end(), [&](const auto& a) { return a.first <= date && date <= a.second; }))
+        return ShiftReason::Away;
+    return q.free.empty() || q.free.contains(date.weekday()) ? ShiftReason::None : ShiftReason::WeekdayNotFree;
+}
+
+std::optional<LocalDate> byHand(const CourseRequest& q, int number)
+{
+    const auto f = std::find_if(q.fixed.begin(), q.fixed.end(), [&](const auto& one) { return one.first == number; });
+    return f == q.fixed.end() ? std::nullopt : std::optional(f->second);
+}
+
 /// The remaining sessions on open days: least sum of squared shifts, earlier on ties.
 class Planner
 {
 public:
     Planner(const CourseRequest& q, std::vector<LocalDate> wanted, int firstNumber, LocalDate firstDay)
-        : m_q(q), m_wanted(std::move(wanted)), m_firstNumber(firstNumber), m_firstDay(firstDay)
+        : m_q(q), m_wanted(std::move(wanted)), m_firstDay(firstDay)
     {
+        for (std::size_t i = 0; i < m_wanted.size(); ++i)
+            m_byHand.push_back(byHand(q, firstNumber + static_cast<int>(i)));
     }
 
     /// The days by session, within days up to `last`; nothing when they do not fit.
@@ -113,6 +143,16 @@ public:
         if (days < static_cast<int>(n))
             return std::nullopt;
         const auto width = static_cast<std::size_t>(days) + 1;
+        std::vector<bool> open(width);
+        for (int d = 0; d < days; ++d)
+            open[static_cast<std::size_t>(d)] = closedBy(m_q, m_firstDay + d) == ShiftReason::None;
+        const auto cost = [&](std::size_t session, std::size_t day) {
+            const LocalDate date = m_firstDay + static_cast<int>(day);
+            // A day chosen by hand holds even on a weekday or a trip that was ruled out.
+            const bool can = m_byHand[session] ? *m_byHand[session] == date : open[day];
+            const long shift = date - m_wanted[session];
+            return can ? shift * shift : kNever;
+        };
         // best[i][d]: least cost of sessions i.. on days d.. ; filled from the back so that walking forward
         // can take the earliest day among equals.
         std::vector<std::vector<long>> best(n + 1, std::vector<long>(width, kNever));
@@ -137,31 +177,9 @@ public:
     }
 
 private:
-    [[nodiscard]] long cost(std::size_t session, std::size_t day) const
-    {
-        const LocalDate date = m_firstDay + static_cast<int>(day);
-        const int number = m_firstNumber + static_cast<int>(session);
-        const auto fixed =
-            std::find_if(m_q.fixed.begin(), m_q.fixed.end(), [&](const auto& f) { return f.first == number; });
-        // A day chosen by hand holds even on a weekday or a trip that was ruled out.
-        const bool open = fixed != m_q.fixed.end() ? fixed->second == date : isOpen(date);
-        const long shift = date - m_wanted[session];
-        return open ? shift * shift : kNever;
-    }
-
-    [[nodiscard]] bool isOpen(LocalDate date) const
-    {
-        const auto named = [&](const std::vector<LocalDate>& list) {
-            return std::find(list.begin(), list.end(), date) != list.end();
-        };
-        return (m_q.free.empty() || m_q.free.contains(date.weekday())) && !named(m_q.done) && !named(m_q.missed) &&
-               std::none_of(m_q.away.begin(), m_q.away.end(),
-                            [&](const auto& a) { return a.first <= date && date <= a.second; });
-    }
-
     const CourseRequest& m_q;
     std::vector<LocalDate> m_wanted;
-    int m_firstNumber;
+    std::vector<std::optional<LocalDate>> m_byHand;
     LocalDate m_firstDay;
 };
 
@@ -193,7 +211,19 @@ PlannedSession sessionOn(const TemplateDays& plan, LocalDate start, std::size_t 
                          CourseState state)
 {
     const int wanted = plan.days[index];
-    return {static_cast<int>(index) + 1, wanted, date, state, date - (start + (wanted - 1))};
+    return {static_cast<int>(index) + 1, wanted, date, state, date - (start + (wanted - 1)), ShiftReason::None};
+}
+
+ShiftReason whyShifted(const CourseRequest& q, const PlannedSession& s, LocalDate firstOpen)
+{
+    if (byHand(q, s.number))
+        return ShiftReason::ByHand;
+    if (s.shift == 0)
+        return ShiftReason::None;
+    const LocalDate wanted = s.date - s.shift;
+    if (const ShiftReason closed = closedBy(q, wanted); closed != ShiftReason::None)
+        return closed;
+    return wanted < firstOpen ? ShiftReason::Past : ShiftReason::MakesRoom;
 }
 
 } // namespace
@@ -254,12 +284,46 @@ Result<CoursePlan> planCourse(const CourseRequest& request)
                 "no days are left for the sessions within ten years; free some weekdays or shorten the days away"};
         for (std::size_t i = 0; i < dates->size(); ++i) {
             out.sessions.push_back(sessionOn(plan, request.start, done.size() + i, (*dates)[i], CourseState::Planned));
+            out.sessions.back().why = whyShifted(request, out.sessions.back(), first);
             const long shift = out.sessions.back().shift;
             out.shiftCost += shift * shift;
         }
         out.overrunDays = std::max(0, dates->back() - out.windowEnd);
         out.fits = out.overrunDays == 0;
     }
+    return out;
+}
+
+Result<CourseSoFar> courseSoFar(const CourseRequest& request)
+{
+    CourseSoFar out;
+    CourseRequest q = request;
+    q.done.clear();
+    q.missed.clear();
+    q.fixed.clear();
+    q.today = request.start;
+    for (bool again = true; again;) {
+        again = false;
+        q.done = out.done;
+        const auto plan = planCourse(q);
+        if (!plan)
+            return plan.error();
+        for (const PlannedSession& s : plan->sessions) {
+            const bool missed = named(request.missed, s.date);
+            if (s.state == CourseState::Done || s.date > request.today || (s.date == request.today && !missed))
+                continue;
+            (missed ? out.missed : out.done).push_back(s.date);
+            if (!missed)
+                continue;
+            again = true;
+            q.missed.push_back(s.date);
+            q.today = s.date + 1;
+            break;
+        }
+    }
+    for (const LocalDate d : request.missed)
+        if (!named(out.missed, d))
+            out.notSessionDays.push_back(d);
     return out;
 }
 

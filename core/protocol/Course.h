@@ -13,6 +13,18 @@ using namespace facts;
 /// A missed session is not kept as one: it moves, and stands in the plan on its new day.
 enum class CourseState { Done, Planned };
 
+/// Why a planned session does not stand on its template day.
+enum class ShiftReason {
+    None,           ///< it does stand there, or it is done
+    Past,           ///< that day is over
+    Missed,         ///< that day was missed
+    Away,           ///< the person is away then
+    WeekdayNotFree, ///< not one of the person's weekdays
+    HasSession,     ///< that day has its session already
+    MakesRoom,      ///< one session a day, in order, inside the window: the others need it so
+    ByHand          ///< put on its day by the person
+};
+
 struct CourseRequest {
     CourseTemplate plan = CourseTemplate::Seven;
     std::vector<int> days; ///< prescribed: days counted from day 1; empty for the named templates
@@ -31,6 +43,7 @@ struct PlannedSession {
     LocalDate date;
     CourseState state{};
     int shift = 0;       ///< days away from the template (+ later)
+    ShiftReason why = ShiftReason::None;
 };
 
 struct CoursePlan {
@@ -52,8 +65,21 @@ struct TemplateDays {
 /// where that can be done; the least sum of squared shifts, earlier on ties. Exact (dynamic programming).
 [[nodiscard]] Result<CoursePlan> planCourse(const CourseRequest& request);
 
+/// What a course looks like before `request.today` where nothing was said of it but the days missed.
+struct CourseSoFar {
+    std::vector<LocalDate> done;           ///< session days taken as done
+    std::vector<LocalDate> missed;         ///< days named missed on which a session stood
+    std::vector<LocalDate> notSessionDays; ///< days named missed on which none stood
+};
+
+/// Follows the course from day 1: every session day before today that is not named missed is taken as done;
+/// after each miss the rest is planned again. `request.done` and `request.fixed` are not looked at.
+[[nodiscard]] Result<CourseSoFar> courseSoFar(const CourseRequest& request);
+
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::CourseState, "done", "planned");
+FIRSTDEW_WORDS(protocol::ShiftReason, "none", "past", "missed", "away", "weekday-not-free", "has-session", "makes-room",
+               "by-hand");
 } // namespace firstdew::facts

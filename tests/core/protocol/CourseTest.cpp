@@ -119,6 +119,56 @@ TEST_CASE("a missed session moves, days away and weekdays not free stay empty")
     CHECK(plan->sessions[2].state == CourseState::Planned);
     CHECK(plan->fits);
     CHECK(plan->shiftCost == 1 + 1 + 4);
+    const std::vector<ShiftReason> why{ShiftReason::None, ShiftReason::None, ShiftReason::Missed,
+                                       ShiftReason::WeekdayNotFree, ShiftReason::Away, ShiftReason::None,
+                                       ShiftReason::None};
+    for (std::size_t i = 0; i < why.size(); ++i)
+        CHECK(plan->sessions[i].why == why[i]);
+}
+
+TEST_CASE("every shift has its reason")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.today = day("2026-03-03");
+    q.done = {day("2026-03-03")}; // a day late, and day 2 has its session therefore
+    auto plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(plan->sessions[0].shift == 1);
+    CHECK(plan->sessions[0].why == ShiftReason::None); // done: it stands where it was done
+    CHECK(plan->sessions[1].date == day("2026-03-04"));
+    CHECK(plan->sessions[1].why == ShiftReason::HasSession);
+    q.done.clear();
+    q.today = day("2026-03-05");
+    q.fixed = {{4, day("2026-03-09")}};
+    plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(plan->sessions[0].why == ShiftReason::Past);
+    CHECK(plan->sessions[2].date == day("2026-03-07"));
+    CHECK(plan->sessions[2].why == ShiftReason::MakesRoom); // its own day, the 5th, is open: the first two need it
+    CHECK(plan->sessions[3].why == ShiftReason::ByHand);
+    for (const auto& s : plan->sessions)
+        CHECK((s.why == ShiftReason::None) == (s.shift == 0 && s.number != 4));
+}
+
+TEST_CASE("a course nothing was said of is followed from day 1, and planned again after each miss")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.free = {Weekday::Mon, Weekday::Tue, Weekday::Thu, Weekday::Fri};
+    q.missed = {day("2026-03-05"), day("2026-03-06"), day("2026-03-07")};
+    q.today = day("2026-03-10");
+    const auto soFar = courseSoFar(q);
+    REQUIRE(soFar);
+    // The session of the 5th moves to the 6th, and is missed there too; the 7th, a Saturday, never had one.
+    CHECK(soFar->missed == std::vector{day("2026-03-05"), day("2026-03-06")});
+    CHECK(soFar->notSessionDays == std::vector{day("2026-03-07")});
+    CHECK(soFar->done == std::vector{day("2026-03-02"), day("2026-03-03"), day("2026-03-09")});
+    q.today = day("2026-03-09");
+    CHECK(courseSoFar(q)->done.size() == 2); // today's own is not taken as done
+    q.missed.push_back(q.today);
+    CHECK(courseSoFar(q)->missed.back() == q.today);
+    q.missed.clear();
+    q.today = day("2027-01-01");
+    CHECK(courseSoFar(q)->done.size() == 7);
 }
 
 TEST_CASE("where the window cannot be kept, the plan says by how many days it overruns")
@@ -198,6 +248,8 @@ TEST_CASE("days of a course that make no sense are refused by name")
     q.days = {1, 3};
     q.done = {q.today + 1};
     CHECK(planCourse(q).error().code == "done-in-the-future");
+    q.done = {q.start - 1};
+    CHECK(planCourse(q).error().code == "done-before-start");
     q.done.clear();
     q.away = {{q.today + 2, q.today}};
     CHECK(planCourse(q).error().code == "away-backwards");
