@@ -24,7 +24,7 @@ std::vector<StateProbability> filterStates(const Predictive& clock, std::span<co
 {
     std::vector<StateProbability> out;
     const double wet = 1 - rules.stayDryAfterSession;
-    StateProbability p{rules.stayDryAfterSession, wet * 0.75, wet * 0.25};
+    StateProbability p{rules.stayDryAfterSession, wet * (1 - rules.sweatingIfNot), wet * rules.sweatingIfNot};
     out.push_back(p);
     double survived = 1;
     auto report = reports.begin();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "facts/Record.h"
+#include "outlook/FilterRules.h"
 
 #include <array>
 #include <optional>
@@ -30,6 +31,21 @@ struct Spell {
     int left = 0;             ///< days known dry
     std::optional<int> right; ///< day by which clamminess was seen; nothing: still dry at `left` (censored)
     bool gotDry = true;       ///< false: never dry after the session, no dry spell
+    int watched = 0;          ///< days from the last session to the next one, or to today
+    bool operator==(const Spell&) const = default;
+};
+
+/// Harm of one more day left to itself once dampness has begun, against that of one needless top-up. A top-up is called
+/// for where the expected harm of waiting is the greater. Defaults chosen by rehearsal: see COSTS.md.
+struct Costs {
+    double waitingADay = 4;
+    double needlessTopUp = 1;
+};
+
+struct Settings {
+    double risk = 0.2; ///< chance of clamminess at which a top-up is due, 0.01 to 0.9
+    Costs costs;
+    FilterRules rules;
 };
 
 struct Forecast {
@@ -45,13 +61,17 @@ struct Forecast {
     std::vector<DayChance> days; ///< today and the following 28
     double usualFrom = 0;        ///< 10 % and 90 % quantile of this person's dry spell, in days
     double usualTo = 0;
+    double soonest = 0;    ///< 5 % quantile of it: clammy at rest from then on is first dew
     bool firstDew = false; ///< expected harm of waiting exceeds that of a needless top-up
 };
 
 inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};
 
-/// The outlook of one diary site on `today`, from facts no later than that day.
-/// `risk` is the chance of clamminess at which a top-up is due (0.01 to 0.9).
-[[nodiscard]] Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, double risk = 0.2);
+class Learned;
+
+/// The outlook of one diary site on `today`, from facts no later than that day. `learned` may carry over what earlier
+/// calls learned from past spells; the answer is the same with and without, only sooner.
+[[nodiscard]] Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, const Settings& settings = {},
+                                   Learned* learned = nullptr);
 
 } // namespace firstdew::outlook

@@ -1,7 +1,7 @@
 #include "outlook/Intervals.h"
 
 #include <algorithm>
-#include <map>
+#include <utility>
 
 namespace firstdew::outlook
 {
@@ -23,19 +23,24 @@ std::vector<LocalDate> completedSessions(const Record& record, DiarySite site, L
     return days;
 }
 
-/// Sessions up to this day belong to a course; nothing where there was none. A course without its review is not over.
-std::optional<LocalDate> courseUntil(const Record& record, DiarySite site, LocalDate today)
+/// First and last day of a course; one without its review is not over.
+using CourseDays = std::pair<LocalDate, LocalDate>;
+
+std::vector<CourseDays> coursesOf(const Record& record, DiarySite site, LocalDate today)
 {
-    std::optional<LocalDate> until;
+    std::vector<CourseDays> out;
     for (const auto& c : record.all<Course>()) {
         if (!treats(c.payload.site).contains(site) || c.happened.date > today)
             continue;
-        until = today;
+        LocalDate until = today;
         for (const auto& r : record.all<ReviewDone>())
-            if (r.payload.site == c.payload.site && r.happened.date >= c.payload.start && r.happened.date <= today)
+            if (r.payload.site == c.payload.site && r.happened.date >= c.payload.start && r.happened.date <= today) {
                 until = r.happened.date;
+                break;
+            }
+        out.emplace_back(c.payload.start, until);
     }
-    return until;
+    return out;
 }
 
 /// The first clammy report that the next one does not contradict: clammy on a stirred day and dry the next is no
@@ -72,19 +77,16 @@ Spell spellOf(LocalDate last, std::vector<Report>::const_iterator from, std::vec
 
 std::vector<Report> reportsOf(const Record& record, DiarySite site, LocalDate today)
 {
-    std::map<LocalDate, Report> days;
-    for (const auto& e : record.all<CheckIn>()) {
+    std::vector<Report> out;
+    for (const auto& e : record.all<CheckIn>()) { // in the order in which they happened
         if (e.payload.site != site || e.happened.date > today)
             continue;
-        const auto [it, fresh] =
-            days.try_emplace(e.happened.date, Report{e.happened.date, e.payload.level, !e.payload.with.empty()});
-        if (!fresh && e.payload.level > it->second.level)
-            it->second = {e.happened.date, e.payload.level, !e.payload.with.empty()};
+        const Report report{e.happened.date, e.payload.level, !e.payload.with.empty()};
+        if (out.empty() || out.back().date != report.date)
+            out.push_back(report);
+        else if (report.level > out.back().level)
+            out.back() = report;
     }
-    std::vector<Report> out;
-    out.reserve(days.size());
-    for (const auto& [date, report] : days)
-        out.push_back(report);
     return out;
 }
 
@@ -92,7 +94,11 @@ std::vector<Spell> spellsFor(const Record& record, DiarySite site, LocalDate tod
 {
     const auto sessions = completedSessions(record, site, today);
     const auto reports = reportsOf(record, site, today);
-    const auto course = courseUntil(record, site, today);
+    const auto courses = coursesOf(record, site, today);
+    const auto ofOneCourse = [&](LocalDate a, LocalDate b) {
+        return std::any_of(courses.begin(), courses.end(),
+                           [&](const CourseDays& c) { return a >= c.first && b <= c.second; });
+    };
     const auto firstAfter = [&](LocalDate day) {
         return std::upper_bound(reports.begin(), reports.end(), day,
                                 [](LocalDate d, const Report& r) { return d < r.date; });
@@ -102,11 +108,12 @@ std::vector<Spell> spellsFor(const Record& record, DiarySite site, LocalDate tod
         const bool present = i + 1 == sessions.size();
         if (!present && sessions[i + 1] - sessions[i] <= 1)
             continue; // the spell of treatment goes on
-        if (!present && course && sessions[i + 1] <= *course)
-            continue; // between two sessions of a course
+        if (!present && ofOneCourse(sessions[i], sessions[i + 1]))
+            continue;
         // The day of the next session counts: it was reported before the session that it led to.
         out.push_back(
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
+        out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];
     }
     return out;
 }

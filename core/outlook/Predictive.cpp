@@ -1,8 +1,10 @@
 #include "outlook/Predictive.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 
 namespace firstdew::outlook
 {
@@ -10,13 +12,20 @@ namespace firstdew::outlook
 namespace
 {
 
-constexpr int kMedians = 49;
-constexpr int kShapes = 11;
-constexpr double kLongest = 3660; // days; nothing is forecast beyond
+constexpr std::size_t kMedians = 49;
+constexpr std::size_t kShapes = 9;
+constexpr std::size_t kPoints = 2 * kMedians * kShapes;
+constexpr std::size_t kLanes = 6;
+static_assert(kPoints % kLanes == 0);
+constexpr std::size_t kWholeDays = 128; // nodes of time at 0, 1, ... 128 days, then ever wider apart
+constexpr double kWider = 1.03;
+constexpr double kLongest = 3660;       // days
+constexpr double kNothing = 1e-280;     // a survivor below this is none
+constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
 
 // Spread of the medians between people and of the shape within a family. Chosen so that the prior predictive has its
 // median at 10 days and 90 % between 3 and 35 days; tests/core/outlook checks it.
-constexpr double kLogMedian = 2.302585092994046; // ln 10
+constexpr double kLogMedian = std::numbers::ln10;
 constexpr double kLogMedianSd = 0.58;
 constexpr double kWeibullShape = 3.0;
 constexpr double kLognormalSd = 0.4;
@@ -29,29 +38,6 @@ struct Point {
     double prior = 0;
 };
 
-const std::vector<Point>& grid()
-{
-    static const std::vector<Point> points = [] {
-        std::vector<Point> out;
-        double sum = 0;
-        for (const bool weibull : {true, false})
-            for (int m = 0; m < kMedians; ++m)
-                for (int s = 0; s < kShapes; ++s) {
-                    const double zm = 8.0 * m / (kMedians - 1) - 4.0;
-                    const double zs = 5.0 * s / (kShapes - 1) - 2.5;
-                    const double prior = std::exp(-0.5 * (zm * zm + zs * zs));
-                    const double middle = weibull ? kWeibullShape : kLognormalSd;
-                    out.push_back(
-                        {weibull, kLogMedian + kLogMedianSd * zm, middle * std::exp(kLogShapeSd * zs), prior});
-                    sum += prior;
-                }
-        for (Point& p : out)
-            p.prior /= sum;
-        return out;
-    }();
-    return points;
-}
-
 double survivorAt(const Point& p, double days)
 {
     if (days <= 0)
@@ -62,66 +48,151 @@ double survivorAt(const Point& p, double days)
     return 0.5 * std::erfc(x / (p.shape * std::numbers::sqrt2));
 }
 
-/// Log likelihood of one spell, floored so that no single report can rule out everything.
-double logLikelihood(const Point& p, const Spell& spell)
+/// The grid, and on it the survivor at the nodes of time: computed once, looked up ever after.
+struct Grid {
+    std::vector<Point> points;
+    std::vector<double> nodes;
+    std::vector<double> survivors; ///< node by node, all points of a node together
+
+    Grid()
+    {
+        double sum = 0;
+        for (const bool weibull : {true, false})
+            for (std::size_t m = 0; m < kMedians; ++m)
+                for (std::size_t s = 0; s < kShapes; ++s) {
+                    const double zm = 8.0 * static_cast<double>(m) / (kMedians - 1) - 4;
+                    const double zs = 5.0 * static_cast<double>(s) / (kShapes - 1) - 2.5;
+                    const double prior = std::exp(-0.5 * (zm * zm + zs * zs));
+                    const double middle = weibull ? kWeibullShape : kLognormalSd;
+                    points.push_back(
+                        {weibull, kLogMedian + kLogMedianSd * zm, middle * std::exp(kLogShapeSd * zs), prior});
+                    sum += prior;
+                }
+        for (Point& p : points)
+            p.prior /= sum;
+        for (std::size_t d = 0; d <= kWholeDays; ++d)
+            nodes.push_back(static_cast<double>(d));
+        while (nodes.back() < kLongest)
+            nodes.push_back(std::min(kLongest, nodes.back() * kWider));
+        survivors.reserve(nodes.size() * kPoints);
+        for (const double t : nodes)
+            for (const Point& p : points)
+                survivors.push_back(survivorAt(p, t));
+    }
+
+    [[nodiscard]] const double* at(std::size_t node) const { return survivors.data() + node * kPoints; }
+};
+
+const Grid& grid()
 {
-    const double least = 1e-12;
-    const double left = survivorAt(p, spell.left);
-    const double right = spell.right ? survivorAt(p, *spell.right) : 0.0;
-    return std::log(std::max(least, left - right));
+    static const Grid g;
+    return g;
 }
 
-bool says(const Spell& spell)
+/// Adds factor * survivor(days) to every point's sum.
+void addSurvivor(std::array<double, kPoints>& sums, double factor, double days)
 {
-    return spell.gotDry && spell.left >= 0 && (spell.right ? *spell.right > spell.left : spell.left > 0);
+    const Grid& g = grid();
+    const bool tabled = days >= 0 && days <= static_cast<double>(kWholeDays) && days == std::floor(days);
+    if (tabled) {
+        const double* row = g.at(static_cast<std::size_t>(days));
+        for (std::size_t i = 0; i < kPoints; ++i)
+            sums[i] += factor * row[i];
+    } else if (std::isfinite(days)) {
+        for (std::size_t i = 0; i < kPoints; ++i)
+            sums[i] += factor * survivorAt(g.points[i], days);
+    }
 }
 
 } // namespace
 
-Predictive::Predictive(std::span<const Spell> past)
+Predictive::Predictive(std::span<const Evidence> past) : m_log(kPoints, 0)
 {
-    const auto& points = grid();
-    std::vector<double> log(points.size());
-    double weight = 1;
-    for (auto spell = past.rbegin(); spell != past.rend() && weight > 1e-3; ++spell) {
-        if (!says(*spell))
-            continue;
-        for (std::size_t i = 0; i < points.size(); ++i)
-            log[i] += weight * logLikelihood(points[i], *spell);
-        weight *= std::exp2(-1 / kHalfLifeSpells);
+    learn(past);
+}
+
+void Predictive::learn(std::span<const Evidence> spells)
+{
+    for (const Evidence& spell : spells)
+        weigh(spell);
+    settle();
+}
+
+void Predictive::weigh(const Evidence& spell)
+{
+    if (spell.pieces.empty())
+        return;
+    std::array<double, kPoints> likelihood;
+    likelihood.fill(spell.regardless);
+    // Neighbouring pieces share an end, so that each end is looked up once.
+    double end = spell.pieces.front().from;
+    double factor = 0;
+    for (const Evidence::Piece& p : spell.pieces) {
+        if (p.from != end) {
+            addSurvivor(likelihood, factor, end);
+            factor = 0;
+        }
+        addSurvivor(likelihood, factor + p.weight, p.from);
+        factor = -p.weight;
+        end = p.to;
     }
-    const double highest = *std::max_element(log.begin(), log.end());
+    addSurvivor(likelihood, factor, end);
+    const double fade = std::exp2(-1 / kHalfLifeSpells);
+    for (std::size_t i = 0; i < kPoints; ++i)
+        m_log[i] = fade * m_log[i] + std::log(std::max(kLeastLikelihood, likelihood[i]));
+}
+
+void Predictive::settle()
+{
+    const Grid& g = grid();
+    const double highest = *std::max_element(m_log.begin(), m_log.end());
+    std::array<double, kPoints> weights;
     double sum = 0;
-    m_weights.resize(points.size());
-    for (std::size_t i = 0; i < points.size(); ++i)
-        sum += m_weights[i] = points[i].prior * std::exp(log[i] - highest);
-    for (double& w : m_weights)
-        w /= sum;
+    for (std::size_t i = 0; i < kPoints; ++i)
+        sum += weights[i] = g.points[i].prior * std::exp(m_log[i] - highest);
+    m_curve.clear();
+    for (std::size_t n = 0; n < g.nodes.size(); ++n) {
+        const double* row = g.at(n);
+        std::array<double, kLanes> lanes{}; // several sums side by side, for the sake of speed
+        for (std::size_t i = 0; i < kPoints; i += kLanes)
+            for (std::size_t k = 0; k < kLanes; ++k)
+                lanes[k] += weights[i + k] * row[i + k];
+        const double survivor = std::min(1.0, std::accumulate(lanes.begin(), lanes.end(), 0.0) / sum);
+        if (survivor < kNothing)
+            break;
+        m_curve.push_back(std::min(std::log(survivor), m_curve.empty() ? 0.0 : m_curve.back()));
+    }
 }
 
 double Predictive::survivor(double days) const
 {
-    const auto& points = grid();
-    double s = 0;
-    for (std::size_t i = 0; i < points.size(); ++i)
-        if (m_weights[i] > 1e-9)
-            s += m_weights[i] * survivorAt(points[i], days);
-    return std::clamp(s, 0.0, 1.0);
+    const Grid& g = grid();
+    if (!(days > 0))
+        return 1;
+    const auto after = std::upper_bound(g.nodes.begin(), g.nodes.end(), days) - g.nodes.begin();
+    const auto next = static_cast<std::size_t>(after);
+    if (next >= m_curve.size()) {
+        const bool last = next == m_curve.size() && g.nodes[next - 1] == days;
+        return last ? std::exp(m_curve.back()) : 0;
+    }
+    const double share = (days - g.nodes[next - 1]) / (g.nodes[next] - g.nodes[next - 1]);
+    return std::exp(m_curve[next - 1] + share * (m_curve[next] - m_curve[next - 1]));
 }
 
 double Predictive::quantile(double p, double left) const
 {
-    const double wanted = (1 - p) * survivor(left);
-    double low = left;
-    double high = std::max(1.0, left * 2);
-    while (high < kLongest && survivor(high) > wanted)
-        high *= 2;
-    high = std::min(high, kLongest);
-    for (int i = 0; i < 40 && high - low > 1e-3; ++i) {
-        const double middle = (low + high) / 2;
-        (survivor(middle) <= wanted ? high : low) = middle;
-    }
-    return high;
+    const Grid& g = grid();
+    const double now = survivor(left);
+    if (now <= 0)
+        return std::max(0.0, left);
+    const double wanted = std::log1p(-p) + std::log(now);
+    const auto at = std::partition_point(m_curve.begin(), m_curve.end(), [&](double v) { return v > wanted; });
+    const auto node = static_cast<std::size_t>(at - m_curve.begin());
+    if (at == m_curve.end())
+        return std::max(left, g.nodes[std::min(node, g.nodes.size() - 1)]);
+    const double before = m_curve[node - 1];
+    const double share = (before - wanted) / (before - *at);
+    return std::max(left, g.nodes[node - 1] + share * (g.nodes[node] - g.nodes[node - 1]));
 }
 
 } // namespace firstdew::outlook

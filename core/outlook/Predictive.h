@@ -1,6 +1,6 @@
 #pragma once
 
-#include "outlook/Forecast.h"
+#include "outlook/Evidence.h"
 
 #include <span>
 #include <vector>
@@ -15,20 +15,29 @@ inline constexpr double kHalfLifeSpells = 8;
 ///
 /// Weibull and log-normal, each over its median and shape, with the prior of the population (median 10 days, 90 %
 /// between 3 and 35: our own choice, from the range of common practice), updated by the spells through integration on
-/// a fixed grid; older spells weigh less, and the families are averaged by their evidence.
+/// a fixed grid; older spells weigh less, and the families are averaged by their evidence. Within a day the hazard is
+/// taken as constant.
 class Predictive
 {
 public:
-    /// From past spells, oldest first. Spells that never got dry, or say nothing, are left out.
-    explicit Predictive(std::span<const Spell> past);
+    /// From past spells, oldest first.
+    explicit Predictive(std::span<const Evidence> past);
+
+    /// Takes further spells into account, oldest first; the same as building anew with them at the end.
+    void learn(std::span<const Evidence> spells);
 
     /// Chance that the spell lasts longer than `days` (0 or more).
     [[nodiscard]] double survivor(double days) const;
-    /// Smallest number of days with survivor(days) <= 1 - p, for p in (0, 1), given dry at `left` days.
+    /// Smallest number of days with survivor(days) <= 1 - p, for p in (0, 1), given dry at `left` days. Never below
+    /// `left`; at most ten years, beyond which nothing is forecast.
     [[nodiscard]] double quantile(double p, double left = 0) const;
 
 private:
-    std::vector<double> m_weights; ///< one per point of the grid, summing to 1
+    void weigh(const Evidence& spell);
+    void settle();
+
+    std::vector<double> m_log;   ///< log likelihood per point of the grid, older spells weighing less
+    std::vector<double> m_curve; ///< log survivor at the nodes of time, as far as it is above nothing
 };
 
 } // namespace firstdew::outlook

@@ -11,6 +11,8 @@ namespace firstdew::situation {
 
 namespace {
 
+constexpr int kSettlingDays = 1; // our own choice
+
 /// Everything the rules of one site look at.
 struct View {
     const Record& record;
@@ -173,12 +175,19 @@ void readReports(const View& v, SiteSituation& s)
     }
     const bool twice = v.sinceSession.size() >= 2 && v.sinceSession[v.sinceSession.size() - 2].level != Level::Dry &&
                        last.date - v.sinceSession[v.sinceSession.size() - 2].date <= 2;
-    const bool old = v.sessions.empty() || last.date - v.sessions.back() >= 2;
-    if (twice || (atRest && old)) {
+    const int age = v.sessions.empty() ? 0 : last.date - v.sessions.back();
+    const bool old = v.sessions.empty() || age >= s.forecast.soonest;
+    // Younger than that, the expected harm decides; the day after a session the skin is left to settle.
+    const bool likely = age > kSettlingDays && s.forecast.firstDew;
+    if (twice || (atRest && (old || likely))) {
         s.stage = Stage::FirstDew;
         s.advice = Advice::FirstDewTopUp;
         s.nextSession = v.today;
         s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : ReasonKind::ClammyAtRest, last.date));
+        if (!twice && !old) {
+            s.reasons.push_back(because(ReasonKind::ReturnLikely));
+            s.reasons.back().probability = 1 - s.forecast.today.dry;
+        }
         return;
     }
     // What was found at rest stands until a dry report or a session; weaker evidence fades.
@@ -273,13 +282,14 @@ void guard(const View& v, SiteSituation& s)
     s.reasons.insert(s.reasons.begin(), reasons.begin(), reasons.end());
 }
 
-SiteSituation assessSite(const Record& record, LocalDate today, const SiteInUse& use, double risk)
+SiteSituation assessSite(const Record& record, LocalDate today, const SiteInUse& use, const outlook::Settings& settings,
+                         outlook::Learned* learned)
 {
     const View v = viewOf(record, today, use);
     SiteSituation s;
     s.site = use.site;
     s.treatedAs = use.treatedAs;
-    s.forecast = outlook::forecastFor(record, use.site, today, risk);
+    s.forecast = outlook::forecastFor(record, use.site, today, settings, learned);
     if (!v.sessions.empty())
         s.lastSession = v.sessions.back();
     const auto reports = dayReports(record, use.site, today);
@@ -332,9 +342,8 @@ int urgency(Advice advice)
     return 0;
 }
 
-double chosenRisk(const Record& record)
+double chosenRisk(const Record& record, double risk)
 {
-    double risk = 0.2;
     for (const auto& e : record.all<Preference>())
         if (e.payload.key == "risk") {
             const double value = std::strtod(e.payload.value.c_str(), nullptr);
@@ -346,7 +355,7 @@ double chosenRisk(const Record& record)
 
 } // namespace
 
-Situation assess(const Record& record, LocalDate today)
+Situation assess(const Record& record, LocalDate today, const outlook::Settings& settings, outlook::Learned* learned)
 {
     Situation out;
     out.today = today;
@@ -355,9 +364,10 @@ Situation assess(const Record& record, LocalDate today)
     out.screeningDue = protocol::screeningDue(record, today);
     if (const auto* machine = record.latest<Machine>())
         out.cellSessionsLeft = protocol::cellSessionsLeft(record, machine->payload);
-    const double risk = chosenRisk(record);
+    outlook::Settings own = settings;
+    own.risk = chosenRisk(record, settings.risk);
     for (const SiteInUse& use : sitesInUse(record))
-        out.sites.push_back(assessSite(record, today, use, risk));
+        out.sites.push_back(assessSite(record, today, use, own, learned));
     if (out.screeningDue == protocol::ScreeningDue::Full)
         for (SiteSituation& s : out.sites)
             if (callsForSession(s.advice))

@@ -85,7 +85,10 @@ struct Situation {
 };
 
 /// Where things stand on `today`, from one person's record. Pure: the same record and day give the same answer.
-[[nodiscard]] Situation assess(const Record& record, LocalDate today);
+/// `costs` and `rules` of `settings` say how evidence is weighed; the risk is the person's own, where they chose one.
+/// `learned` only saves work to whoever asks often.
+[[nodiscard]] Situation assess(const Record& record, LocalDate today, const outlook::Settings& settings = {},
+                               outlook::Learned* learned = nullptr);
 
 } // namespace firstdew::situation
 

@@ -36,7 +36,7 @@ Diary regular(int rounds, int dry, int cycle)
 TEST_CASE("the prior alone has its median at ten days and 90 % between 3 and 35")
 {
     // our own choice, from the range of common practice
-    const Predictive prior({});
+    const Predictive prior(std::span<const Evidence>{});
     CHECK(prior.quantile(0.5) == Approx(10).epsilon(0.06));
     CHECK(prior.quantile(0.05) == Approx(3).epsilon(0.15));
     CHECK(prior.quantile(0.95) == Approx(35).epsilon(0.15));
@@ -126,7 +126,7 @@ TEST_CASE("for any diary the forecast is finite, ordered and sums to one, and a 
                           below(5) == 0 ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
         }
         for (const double risk : {0.05, 0.2, 0.7, std::nan("")}) {
-            const auto f = forecastFor(d.record(), DiarySite::Hands, at, risk);
+            const auto f = forecastFor(d.record(), DiarySite::Hands, at, {risk, {}, {}});
             CHECK(std::isfinite(f.usualFrom));
             CHECK(f.usualFrom <= f.usualTo);
             for (const auto& c : f.days) {

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <array>
+
+namespace firstdew::outlook
+{
+
+/// How reports and returns behave. All our own choices; what they are worth in worlds that behave otherwise is judged
+/// by rehearsal (COSTS.md).
+struct FilterRules {
+    double stayDryAfterSession = 0.95; ///< chance that a session left the site dry
+    double sweatingIfNot = 0.25;       ///< where it did not: chance that it left full sweating
+    double clammyToSweating = 0.25;    ///< chance a day that clamminess turns to full sweating
+    /// P(level reported | state), state dry, clammy, sweating; on a calm and on a stirred day.
+    std::array<std::array<double, 4>, 3> calm{
+        {{0.965, 0.025, 0.007, 0.003}, {0.10, 0.75, 0.12, 0.03}, {0.02, 0.13, 0.50, 0.35}}};
+    std::array<std::array<double, 4>, 3> stirred{
+        {{0.80, 0.15, 0.04, 0.01}, {0.08, 0.69, 0.18, 0.05}, {0.02, 0.10, 0.48, 0.40}}};
+    bool operator==(const FilterRules&) const = default;
+};
+
+} // namespace firstdew::outlook

@@ -1,0 +1,57 @@
+#pragma once
+
+#include "facts/Result.h"
+#include "facts/Words.h"
+
+#include <array>
+#include <optional>
+#include <span>
+
+namespace firstdew::outlook
+{
+
+/// What is known of one time, in days: it lies in (left, right]; without `right` it is longer than `left`
+/// (right-censored), with left 0 it is left-censored, and with right equal to left it is exactly that.
+struct Interval {
+    double left = 0;
+    std::optional<double> right;
+};
+
+enum class Family { Weibull, LogNormal };
+
+/// Maximum-likelihood fit of log T = location + spread * W, with W a standard least extreme value (Weibull) or a
+/// standard normal (log-normal) variable.
+struct FamilyFit {
+    Family family{};
+    double location = 0;
+    double spread = 1;
+    double logLikelihood = 0; ///< of the times themselves, not of their logarithms
+    /// Covariance of (location, log spread), the inverse of the observed information.
+    std::array<std::array<double, 2>, 2> covariance{};
+
+    /// The family's usual two parameters: Weibull shape and scale, log-normal meanlog and sdlog.
+    [[nodiscard]] std::array<double, 2> parameters() const;
+    /// Their standard errors (delta method).
+    [[nodiscard]] std::array<double, 2> standardErrors() const;
+    /// Days by which the time has come with chance `p`, 0 < p < 1.
+    [[nodiscard]] double quantile(double p) const;
+    /// Standard error of log quantile(p), for intervals on the logarithmic scale.
+    [[nodiscard]] double logQuantileError(double p) const;
+    /// Chance that the time is longer than `days`.
+    [[nodiscard]] double survivor(double days) const;
+};
+
+/// Nothing, or why the intervals cannot be judged: none at all, an end that is negative, infinite or out of order.
+[[nodiscard]] std::optional<facts::Error> faultIn(std::span<const Interval> data);
+
+/// Fits a family by Newton's method in (location / spread, 1 / spread), where the log likelihood is concave.
+/// Errors: see faultIn; `no-events` where every time is right-censored; `no-spread` where one and the same time would
+/// explain everything, so that no estimate exists; `no-estimate` where the likelihood has no inner maximum.
+[[nodiscard]] facts::Result<FamilyFit> fit(Family family, std::span<const Interval> data);
+
+} // namespace firstdew::outlook
+
+namespace firstdew::facts
+{
+FIRSTDEW_WORDS(outlook::Family, "weibull", "lognormal");
+} // namespace firstdew::facts

@@ -1,0 +1,50 @@
+#include "outlook/Learned.h"
+
+#include <algorithm>
+
+namespace firstdew::outlook
+{
+
+namespace
+{
+
+std::span<const Report> within(std::span<const Report> reports, LocalDate after, LocalDate until)
+{
+    const auto later = [](LocalDate d, const Report& r) { return d < r.date; };
+    const auto from = std::upper_bound(reports.begin(), reports.end(), after, later);
+    return {from, std::upper_bound(from, reports.end(), until, later)};
+}
+
+} // namespace
+
+const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spells, std::span<const Report> reports,
+                                    const FilterRules& rules)
+{
+    const auto past = spells.empty() ? spells : spells.first(spells.size() - 1);
+    auto& kept = m_kept[static_cast<std::size_t>(site)];
+    const bool stands = kept && kept->rules == rules && kept->spells.size() <= past.size() && kept->reports.size() <= reports.size() &&
+                        std::equal(kept->spells.begin(), kept->spells.end(), past.begin()) &&
+                        std::equal(kept->reports.begin(), kept->reports.end(), reports.begin());
+    // A report slipped in just behind those kept belongs to a spell that was learned already.
+    const bool whole = stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
+                                  reports[kept->reports.size()].date >
+                                      kept->spells.back().lastSession + kept->spells.back().watched);
+    if (!whole) {
+        kept.emplace();
+        kept->rules = rules;
+    }
+    std::vector<Evidence> fresh;
+    for (const Spell& s : past.subspan(kept->spells.size())) {
+        const auto seen = within(reports, s.lastSession, s.lastSession + s.watched);
+        fresh.push_back(evidenceOf(seen, s.lastSession, s.watched, rules));
+        kept->spells.push_back(s);
+    }
+    if (!fresh.empty()) {
+        kept->clock.learn(fresh);
+        const auto until = within(reports, LocalDate(-10'000'000), past.back().lastSession + past.back().watched);
+        kept->reports.assign(until.begin(), until.end());
+    }
+    return kept->clock;
+}
+
+} // namespace firstdew::outlook

@@ -1,0 +1,163 @@
+#include "Files.h"
+#include "Verb.h"
+
+#include "outlook/Predictive.h"
+#include "outlook/Turnbull.h"
+
+#include <charconv>
+#include <fmt/format.h>
+#include <memory>
+#include <sstream>
+
+namespace firstdew::cli
+{
+
+namespace
+{
+
+using nlohmann::json;
+using outlook::Family;
+using outlook::Interval;
+
+constexpr std::array kLevels{0.1, 0.2, 0.5, 0.8, 0.9};
+
+struct Options {
+    std::string file, family;
+    double level = 0.95;
+    bool prior = false;
+};
+
+double numberIn(const std::string& where, const std::string& text)
+{
+    double value = 0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc() || end != text.data() + text.size())
+        throw Refused{where + ": '" + text + "' is no number of days"};
+    return value;
+}
+
+Interval intervalIn(const std::string& where, const std::string& line)
+{
+    const auto comma = line.find(',');
+    if (comma == std::string::npos || line.find(',', comma + 1) != std::string::npos)
+        throw Refused{where + ": write left,right and nothing else; leave right empty where it was still dry"};
+    Interval x;
+    x.left = numberIn(where + ", left", line.substr(0, comma));
+    if (comma + 1 < line.size())
+        x.right = numberIn(where + ", right", line.substr(comma + 1));
+    if (const auto fault = outlook::faultIn(std::span(&x, 1)))
+        throw Refused{where + ": " + fault->message};
+    return x;
+}
+
+std::vector<Interval> intervalsOf(const std::string& file)
+{
+    std::istringstream in(readWhole(file));
+    std::vector<Interval> out;
+    std::string line;
+    for (int number = 1; std::getline(in, line); ++number) {
+        if (!line.empty() && line.back() == '\r')
+            line.pop_back();
+        const std::string where = fmt::format("{}, line {}", file, number);
+        if (number == 1 && line != "left,right")
+            throw Refused{where + ": the first line has to be left,right"};
+        if (number > 1 && !line.empty())
+            out.push_back(intervalIn(where, line));
+    }
+    if (out.empty())
+        throw Refused{file + ": holds no interval; give at least two below the line left,right"};
+    return out;
+}
+
+std::string levelName(double p)
+{
+    return fmt::format("{:.1f}", p);
+}
+
+json named(Family family, std::array<double, 2> values)
+{
+    if (family == Family::Weibull)
+        return {{"shape", values[0]}, {"scale", values[1]}};
+    return {{"meanlog", values[0]}, {"sdlog", values[1]}};
+}
+
+/// Interval of a quantile at the wanted level: symmetric on the logarithmic scale, where it is nearly normal.
+json quantileLimits(const outlook::FamilyFit& fit, double p, double level)
+{
+    const double z = outlook::FamilyFit{Family::LogNormal, 0, 1, 0, {}}.quantile(0.5 + level / 2);
+    const double by = std::log(z) * fit.logQuantileError(p);
+    return {fit.quantile(p) * std::exp(-by), fit.quantile(p) * std::exp(by)};
+}
+
+json turnbullJson(std::span<const outlook::Mass> masses)
+{
+    json out = json::array();
+    for (const auto& m : masses)
+        out.push_back({{"from", m.from}, {"to", m.to ? json(*m.to) : json()}, {"mass", m.mass}});
+    return out;
+}
+
+json posteriorOf(std::span<const Interval> data)
+{
+    std::vector<outlook::Evidence> evidence;
+    for (const Interval& x : data)
+        evidence.push_back(outlook::evidenceOf(x));
+    const outlook::Predictive predictive(evidence);
+    json out;
+    for (const double p : kLevels)
+        out[levelName(p)] = predictive.quantile(p);
+    return out;
+}
+
+Answer fit(const Options& o)
+{
+    const auto family = wordOption<Family>("--family", o.family);
+    if (!(o.level > 0 && o.level < 1))
+        throw Usage{"--level: has to lie between 0 and 1, for instance 0.95"};
+    const auto data = intervalsOf(o.file);
+    const auto fit = orRefuse(outlook::fit(family, data));
+    const auto masses = orRefuse(outlook::turnbull(data));
+    const auto events = std::ranges::count_if(data, [](const Interval& x) { return x.right.has_value(); });
+    Answer a;
+    a.json = {{"family", facts::word(family)},
+              {"estimate", named(family, fit.parameters())},
+              {"se", named(family, fit.standardErrors())},
+              {"loglik", fit.logLikelihood},
+              {"median", fit.quantile(0.5)},
+              {"level", o.level},
+              {"median_limits", quantileLimits(fit, 0.5, o.level)},
+              {"quantiles", json::object()},
+              {"turnbull", turnbullJson(masses)},
+              {"turnbull_loglik", outlook::logLikelihood(masses, data)},
+              {"n", data.size()},
+              {"events", events}};
+    for (const double p : kLevels)
+        a.json["quantiles"][levelName(p)] = fit.quantile(p);
+    a.text = fmt::format("{} times, {} of them ended; {}, log likelihood {:.4f}\n", data.size(), events, o.family,
+                         fit.logLikelihood);
+    for (const auto& [name, value] : a.json["estimate"].items())
+        a.text += fmt::format("  {} {:.4f} (standard error {:.4f})\n", name, value.get<double>(),
+                              a.json["se"][name].get<double>());
+    a.text += fmt::format("  half by {:.1f} days ({:.0f} % limits {:.1f} to {:.1f})\n", fit.quantile(0.5), 100 * o.level,
+                          a.json["median_limits"][0].get<double>(), a.json["median_limits"][1].get<double>());
+    if (o.prior) {
+        a.json["posterior"] = posteriorOf(data);
+        a.text += fmt::format("  with the prior: next time half by {:.1f} days, 80 % between {:.1f} and {:.1f}\n",
+                              a.json["posterior"]["0.5"].get<double>(), a.json["posterior"]["0.1"].get<double>(),
+                              a.json["posterior"]["0.9"].get<double>());
+    }
+    return a;
+}
+
+const Verb verb("fit", "estimate the time to clammy from intervals", [](CLI::App& sub) {
+    auto o = std::make_shared<Options>();
+    sub.add_option("intervals", o->file, "CSV with the columns left,right in days; right empty: still dry")->required();
+    sub.add_option("--family", o->family, "weibull or lognormal")->required();
+    sub.add_option("--level", o->level, "of the limits given (0.95)");
+    sub.add_flag("--prior", o->prior, "also the prediction with the population's prior, rows oldest first");
+    return [o] { return fit(*o); };
+});
+
+} // namespace
+
+} // namespace firstdew::cli
