@@ -136,6 +136,7 @@ private:
         const StepKind kind = stepOf(m_s).kind;
         if (kind == StepKind::Hold && m_s.current != Current::Flowing) {
             m_s.current = Current::Flowing;
+            ++m_s.stretch;
             m_changed = true;
             say(Prompt::HoldStill);
             return std::nullopt;
@@ -169,7 +170,7 @@ private:
         if (m_s.lastReading && !m_s.readings.empty())
             m_s.steady = m_s.lastReading->phase == step.phase &&
                          std::abs(m_s.lastReading->current.mA - value->mA) <= kSteadyWithin.mA;
-        m_s.lastReading = MeterReading{m_s.sessionMs, *value, step.phase, step.polarity, step.side};
+        m_s.lastReading = MeterReading{m_s.sessionMs, *value, step.phase, step.polarity, step.side, m_s.stretch};
         m_s.readings.push_back(*m_s.lastReading);
         m_changed = true;
         if (value->mA > 0) {
@@ -388,6 +389,7 @@ private:
         const Step& step = stepOf(m_s);
         if (step.kind == StepKind::Raise) {
             m_s.current = Current::Flowing; // from here on current may flow
+            ++m_s.stretch;
             m_s.steady = false;
         }
         emit(EffectKind::StepChanged);

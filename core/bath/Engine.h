@@ -60,6 +60,7 @@ struct MeterReading {
     int phase = 0;
     int polarity = 0;
     std::optional<Side> side;
+    int stretch = 0; ///< counts how often the current was raised from zero: no line joins two stretches
     bool operator==(const MeterReading&) const = default;
 };
 
@@ -77,6 +78,7 @@ struct State {
     std::vector<MeterReading> readings;    ///< of the present run of the script
     std::vector<MeterReading> interrupted; ///< of runs that started again
     bool alarm = false;
+    int stretch = 0; ///< times the current was raised from zero
     int restarts = 0;
     int discomforts = 0;
     bool operator==(const State&) const = default;

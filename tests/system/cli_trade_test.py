@@ -84,5 +84,118 @@ class Course(CliTest):
         self.refused(2, 'course', saying='--start')
 
 
+class Dose(CliTest):
+    PERSON = ('--height', '170', '--weight', '70')
+    TWO_PHASES = [(m * 60 + 900 * phase, 0 if m in (0, 12) else 10 - 2 * phase) for phase in (0, 1) for m in range(13)]
+
+    def trace(self, lines, head='second,milliamp'):
+        path = self.folder / 'trace.csv'
+        path.write_text('\n'.join([head, *(f'{t},{ma}' if not isinstance(ma, str) or ma else t for t, ma in lines)]) + '\n')
+        return str(path)
+
+    def dose(self, lines, *more, site='hands', waveform='direct', age='adult'):
+        return self.ok('dose', self.trace(lines), '--site', site, '--waveform', waveform, '--age', age, *more)
+
+    def test_a_whole_session_of_the_hands(self):
+        answer = self.dose(self.TWO_PHASES, *self.PERSON)
+        # Trapezoids by hand: 11 min at 10 mA (10 whole minutes and two halves), 11 min at 8 mA.
+        self.assertAlmostEqual(answer['charge_mA_min'], 198)
+        self.assertAlmostEqual(answer['charge_mC'], 198 * 60)
+        self.assertEqual([round(p['charge_mA_min'], 9) for p in answer['by_phase']], [110, 88])
+        self.assertAlmostEqual(answer['net_by_limb_mA_min']['right-hand'], 22)
+        self.assertAlmostEqual(answer['net_by_limb_mA_min']['left-hand'], -22)
+        self.assertEqual((answer['peak_ma'], answer['limit_ma'], answer['over_limit'], answer['warnings']), (10, 20, [], []))
+        # Mosteller, NEJM 1987;317:1098 and Du Bois, Arch Intern Med 1916;17:863 for 170 cm and 70 kg.
+        self.assertAlmostEqual(answer['body_surface_m2']['mosteller'], 1.818, 3)
+        self.assertAlmostEqual(answer['body_surface_m2']['du_bois'], 1.810, 3)
+        self.assertAlmostEqual(answer['area_cm2'], answer['body_surface_m2']['du_bois'] * 87)
+        self.assertAlmostEqual(answer['peak_density_ma_cm2'], 10 / answer['area_cm2'])
+
+    def test_above_the_limit(self):
+        lines = [(t, ma + 12 if t == 300 else ma) for t, ma in self.TWO_PHASES]
+        answer = self.dose(lines, *self.PERSON)
+        self.assertEqual(answer['over_limit'], [{'from': 290, 'to': 310, 'peak': 22}])
+        self.assertIn('22 mA was above the limit of 20 mA', answer['warnings'][0])
+        self.assertEqual(self.dose(lines, age='child')['limit_ma'], 15)
+
+    def test_density_warns_and_lowers_the_limit_of_small_pads(self):
+        call = dict(site='armpits', waveform='pulsed')
+        answer = self.dose(self.TWO_PHASES, '--pad-area', '40', **call)
+        self.assertEqual((answer['area_cm2'], answer['peak_density_ma_cm2'], answer['limit_ma']), (40, 0.25, 20))
+        self.assertIn('0.2 mA/cm²', answer['warnings'][0])
+        answer = self.dose(self.TWO_PHASES, '--pad-area', '16', **call)
+        self.assertIn('above the limit of 8 mA for this area', answer['warnings'][0])
+        self.assertIn('0.5 mA/cm²', answer['warnings'][1])
+        answer = self.dose(self.TWO_PHASES, **call)
+        self.assertEqual((answer['area_cm2'], answer['peak_density_ma_cm2']), (None, None))
+
+    def test_the_text_names_phases_limbs_and_warnings(self):
+        text = self.run_cli('dose', self.trace(self.TWO_PHASES[:-1]), '--site', 'hand-foot', '--waveform', 'direct', '--age',
+                            'adult', '--first-side', 'left', *self.PERSON).stdout
+        for part in ('phase 1 (left side): 110.0 mA·min in 12 min 00 s', 'left-hand: 110.0 mA·min in', '1.818 m² (Mosteller)',
+                     'warning: the last reading is above zero', 'fewer than the 4 phases'):
+            self.assertIn(part, text)
+
+    def test_bad_traces_are_refused_by_line(self):
+        call = ('--site', 'hands', '--waveform', 'direct', '--age', 'adult')
+        for lines, saying in (
+                ([(0, 0), (60, 'nan')], 'trace.csv:3: milliamp: the reading is not a number'),
+                ([(0, 0), (60, 'NaN')], 'trace.csv:3: milliamp'), ([(0, 0), (60, 'inf')], 'not a number'),
+                ([(0, 0), (60, '1e400')], 'not a number'), ([(0, 0), (60, -1)], 'trace.csv:3: milliamp: -1 mA is below zero'),
+                ([(0, 0), (60, 10), (59, 10)], 'trace.csv:4: second: 59 s comes after 60 s'),
+                ([(0, 0), (60, '1e9')], 'trace.csv:3: milliamp: 1e+09 mA cannot be'), ([('nan', 0)], 'trace.csv:2: second'),
+                ([('1e9', 0)], 'trace.csv:2: second'), ([(-1, 0)], 'trace.csv:2: second'), ([(0, 'ten')], "'ten' is not a number"),
+                ([(0, '10 mA')], "'10 mA' is not a number"), ([(0, '1,5')], '3 fields'), ([], 'no readings'),
+                ([('0', '')], '1 fields'), ([('"0', 0)], 'quote')):
+            self.refused(1, 'dose', self.trace(lines), *call, saying=saying)
+        self.refused(1, 'dose', self.trace([(0, 0)], head='time,mA'), *call, saying="'second,milliamp'")
+        self.refused(1, 'dose', self.folder / 'none.csv', *call, saying='none.csv')
+        (self.folder / 'trace.csv').write_bytes(b'')
+        self.refused(1, 'dose', self.folder / 'trace.csv', *call, saying="'second,milliamp'")
+
+    def test_bad_options(self):
+        trace = self.trace(self.TWO_PHASES)
+        good = {'--site': 'hands', '--waveform': 'direct', '--age': 'adult'}
+        for code, changes, saying in (
+                (1, {'--site': 'armpits'}, 'pulsed current only'), (2, {'--site': 'neck'}, 'hands, feet'),
+                (2, {'--age': 'old'}, 'adult, child'), (2, {'--waveform': 'square'}, 'direct, pulsed'),
+                (2, {'--height': '170'}, 'both'), (1, {'--height': '1.70', '--weight': '70'}, 'centimetres'),
+                (1, {'--height': '170', '--weight': 'nan'}, 'kilograms'), (1, {'--pad-area': '-3'}, 'one pad'),
+                (1, {'--pad-area': 'nan'}, 'one pad'), (2, {'--pad-area': 'big'}, '--pad-area'),
+                (2, {'--first-side': 'up'}, 'right, left')):
+            args = [part for option in {**good, **changes}.items() for part in option]
+            self.refused(code, 'dose', trace, *args, saying=saying)
+
+
+class Weigh(CliTest):
+    GOOD = {'--site': 'hands', '--before-mg': '1000', '--after-mg': '1500', '--minutes': '5', '--height': '170',
+            '--weight': '70'}
+
+    def args(self, changes):
+        return [part for option in {**self.GOOD, **changes}.items() for part in option]
+
+    def test_the_rate_and_the_published_limit(self):
+        answer = self.ok('weigh', *self.args({}))
+        self.assertAlmostEqual(answer['mg_min'], 100)
+        self.assertAlmostEqual(answer['mg_min_m2'], 100 / answer['body_surface_m2'])
+        # Stefaniak & Proczko, Clin Auton Res 2013;23(4)
+        self.assertEqual((answer['upper_normal'], answer['above'], answer['warnings']), (46, True, []))
+        for site, upper in (('feet', 50), ('armpits', 136)):
+            self.assertEqual(self.ok('weigh', *self.args({'--site': site}))['upper_normal'], upper)
+
+    def test_doubts_are_said(self):
+        self.assertIn('disagree', self.ok('weigh', *self.args({'--after-mg': '1200'}))['warnings'][0])
+        self.assertIn('minute', self.ok('weigh', *self.args({'--after-mg': '1200', '--minutes': '0.5'}))['warnings'][0])
+        self.assertIn('not a diagnosis', self.run_cli('weigh', *self.args({})).stdout)
+
+    def test_bad_input(self):
+        for code, changes, saying in (
+                (1, {'--after-mg': '999'}, 'lighter'), (1, {'--minutes': '0'}, 'minutes'), (1, {'--minutes': 'nan'}, 'minutes'),
+                (1, {'--before-mg': '-1'}, 'no weight'), (1, {'--after-mg': '1e9'}, 'no weight'),
+                (1, {'--height': '0'}, 'centimetres'), (1, {'--weight': '1e9'}, 'kilograms'),
+                (2, {'--site': 'hand-foot'}, 'hands, feet, armpits'), (2, {'--minutes': 'five'}, '--minutes')):
+            self.refused(code, 'weigh', *self.args(changes), saying=saying)
+
+
 if __name__ == '__main__':
     unittest.main()

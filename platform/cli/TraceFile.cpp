@@ -1,0 +1,60 @@
+#include "TraceFile.h"
+
+#include "Files.h"
+#include "summary/Csv.h"
+
+#include <charconv>
+#include <fmt/format.h>
+#include <limits>
+
+namespace firstdew::cli
+{
+
+namespace
+{
+
+std::string trimmed(std::string_view text)
+{
+    const auto from = text.find_first_not_of(" \t");
+    return from == std::string_view::npos ? std::string() : std::string(text.substr(from, text.find_last_not_of(" \t") - from + 1));
+}
+
+double number(const std::string& file, const summary::CsvRow& row, std::size_t column, std::string_view name)
+{
+    const std::string text = trimmed(row.cells[column]);
+    double value = 0;
+    const char* end = text.data() + text.size();
+    const auto [stop, error] = std::from_chars(text.data(), end, value);
+    if (error == std::errc::result_out_of_range)
+        return std::numeric_limits<double>::infinity();
+    if (error != std::errc{} || stop != end)
+        throw Refused{fmt::format("{}:{}: {}: '{}' is not a number; write it with a point and no unit", file, row.line,
+                                  name, text)};
+    return value;
+}
+
+} // namespace
+
+std::vector<bath::TracePoint> readTrace(const std::string& file)
+{
+    const auto rows = orRefuse(summary::readCsv(file, readWhole(file)));
+    if (rows.empty() || rows.front().cells.size() != 2 || trimmed(rows.front().cells[0]) != "second" ||
+        trimmed(rows.front().cells[1]) != "milliamp")
+        throw Refused{fmt::format("{}:{}: the first line is not 'second,milliamp'; name the two columns so", file,
+                                  rows.empty() ? 1 : rows.front().line)};
+    std::vector<bath::TracePoint> out;
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        if (rows[i].cells.size() != 2)
+            throw Refused{fmt::format("{}:{}: there are {} fields and not two; write 'second,milliamp'", file,
+                                      rows[i].line, rows[i].cells.size())};
+        out.push_back({number(file, rows[i], 0, "second"), number(file, rows[i], 1, "milliamp")});
+    }
+    if (out.empty())
+        throw Refused{fmt::format("{}: there are no readings below the first line; add what the meter showed", file)};
+    if (const auto wrong = bath::refusalOfTrace(out))
+        throw Refused{fmt::format("{}:{}: {}: {}", file, rows[wrong->point + 1].line, wrong->error.input,
+                                  wrong->error.message)};
+    return out;
+}
+
+} // namespace firstdew::cli
