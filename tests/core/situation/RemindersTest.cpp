@@ -1,0 +1,127 @@
+#include "situation/Reminders.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+#include <set>
+
+using namespace firstdew::situation;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kStart = day("2026-01-05");
+
+LocalTime at(LocalDate date, int hour, int minute = 0)
+{
+    return {date, {hour * 60 + minute}};
+}
+
+Diary person()
+{
+    return Diary().adult().screened(day("2026-01-01")).add(Hdss{DiarySite::Hands, 2}, kStart, 0);
+}
+
+bool holds(const std::vector<Reminder>& list, ReminderKind kind)
+{
+    return std::any_of(list.begin(), list.end(), [&](const Reminder& r) { return r.kind == kind; });
+}
+
+} // namespace
+
+TEST_CASE("the check-in is asked at the person's hour and no more once it is given")
+{
+    auto d = person().session(Site::Hands, kStart);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 19, 59)), ReminderKind::CheckIn));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 20)), ReminderKind::CheckIn));
+    d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 21)), ReminderKind::CheckIn));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 3, 20)), ReminderKind::CheckIn));
+}
+
+TEST_CASE("quiet hours are kept, and what falls into them moves out of them")
+{
+    auto d = person().session(Site::Hands, kStart);
+    ReminderSettings s;
+    s.checkIn = {23 * 60};
+    d.add(s, kStart);
+    CHECK(dueReminders(d.record(), at(kStart + 2, 22)).empty());
+    CHECK(dueReminders(d.record(), at(kStart + 2, 6, 59)).empty());
+    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 21, 59)), ReminderKind::CheckIn));
+    for (const Reminder& r : upcomingReminders(d.record(), at(kStart + 1, 12))) {
+        CHECK(r.at.at.minute >= 7 * 60);
+        CHECK(r.at.at.minute < 22 * 60);
+    }
+}
+
+TEST_CASE("the skin is looked at the day after a session, and not once it was")
+{
+    auto d = person().session(Site::Hands, kStart);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 21)), ReminderKind::SkinCheck));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Fine}, ""}, kStart + 1);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
+}
+
+TEST_CASE("a due top-up is named on its day, ever more rarely after, and withdrawn by a session")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const LocalDate due = *assess(d.record(), kStart).sites.at(0).forecast.due;
+    std::vector<int> named;
+    for (int i = 0; due + i < kStart + 27; ++i) // up to the next full screening
+        if (holds(dueReminders(d.record(), at(due + i, 21)), ReminderKind::TopUpDue))
+            named.push_back(i);
+    CHECK(named == std::vector{0, 1, 3, 7, 14});
+    d.session(Site::Hands, due);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(due, 21)), ReminderKind::TopUpDue));
+}
+
+TEST_CASE("clamminess noticed is a reminder of its own, in the morning")
+{
+    auto d = person().session(Site::Hands, kStart);
+    for (int i = 8; i <= 9; ++i)
+        d.checkIn(DiarySite::Hands, kStart + i, Level::Clammy);
+    CHECK(holds(dueReminders(d.record(), at(kStart + 10, 7)), ReminderKind::FirstDew));
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 10, 21)), ReminderKind::TopUpDue));
+}
+
+TEST_CASE("nothing is said twice of one cause on one day, and what was dismissed stays away")
+{
+    auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
+    std::set<std::string> keys;
+    for (const Reminder& r : upcomingReminders(d.record(), at(kStart, 21)))
+        CHECK(keys.insert(r.key).second);
+    const auto due = dueReminders(d.record(), at(kStart + 1, 21));
+    REQUIRE_FALSE(due.empty());
+    d.add(ReminderHandled{due.front().key, ReminderAction::Dismissed, {}}, kStart + 1, 21 * 60);
+    const auto left = dueReminders(d.record(), at(kStart + 1, 21));
+    CHECK(left.size() + 1 == due.size());
+}
+
+TEST_CASE("a snoozed reminder comes back at its hour")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const auto due = dueReminders(d.record(), at(kStart + 1, 12));
+    REQUIRE(holds(due, ReminderKind::SkinCheck));
+    d.add(ReminderHandled{due.front().key, ReminderAction::Snoozed, at(kStart + 1, 15)}, kStart + 1, 12 * 60);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 14, 59)), ReminderKind::SkinCheck));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 15)), ReminderKind::SkinCheck));
+}
+
+TEST_CASE("during a session, and with reminders off, nothing is said")
+{
+    auto d = person().session(Site::Hands, kStart);
+    CHECK_FALSE(dueReminders(d.record(), at(kStart + 1, 20)).empty());
+    auto running = d;
+    BathPrepared prepared;
+    prepared.bath = "b1";
+    BathEvent event;
+    event.bath = "b1";
+    running.add(prepared, kStart + 1).add(event, kStart + 1);
+    CHECK(dueReminders(running.record(), at(kStart + 1, 20)).empty());
+    ReminderSettings off;
+    off.on = false;
+    CHECK(dueReminders(d.add(off, kStart).record(), at(kStart + 1, 20)).empty());
+}

@@ -1,0 +1,264 @@
+#include "situation/Assess.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+
+// What is advised where, told so that a nurse can agree or object. The people are invented.
+
+using namespace firstdew::situation;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kStart = day("2026-01-05");
+constexpr auto kHands = DiarySite::Hands;
+
+Diary person()
+{
+    return Diary().adult().screened(day("2026-01-01"));
+}
+
+/// A screened adult who has had `rounds` spells: dry for `dry` days after each session, clammy at rest the next, and
+/// treated then. The last session is the first day of the present spell.
+struct Regular {
+    Diary diary = person();
+    LocalDate last = kStart;
+
+    Regular(int rounds, int dry, DiarySite site = kHands)
+    {
+        const Site as = site == DiarySite::Feet ? Site::Feet : Site::Hands;
+        diary.session(as, last);
+        for (int r = 0; r < rounds; ++r)
+            spell(dry, site, as);
+    }
+    void spell(int dry, DiarySite site = kHands, Site as = Site::Hands)
+    {
+        for (int i = 1; i <= dry; ++i)
+            diary.checkIn(site, last + i, Level::Dry);
+        diary.checkIn(site, last + dry + 1, Level::Clammy);
+        last = last + dry + 1;
+        diary.session(as, last);
+    }
+    void dryUntil(int days)
+    {
+        for (int i = 1; i <= days; ++i)
+            diary.checkIn(kHands, last + i, Level::Dry);
+    }
+    [[nodiscard]] SiteSituation on(int days, std::size_t index = 0) const
+    {
+        return assess(diary.record(), last + days).sites.at(index);
+    }
+};
+
+bool gives(const SiteSituation& s, ReasonKind kind)
+{
+    return std::any_of(s.reasons.begin(), s.reasons.end(), [&](const Reason& r) { return r.kind == kind; });
+}
+
+} // namespace
+
+TEST_CASE("a fresh user: nobody is told to top up who has not begun")
+{
+    const auto s = assess(person().add(SiteUse{Site::Hands, true}, kStart).record(), kStart).sites.at(0);
+    CHECK(s.stage == Stage::NotStarted);
+    CHECK(s.advice == Advice::None);
+    CHECK_FALSE(s.forecast.due);
+}
+
+TEST_CASE("a fresh user's one clammy day before any course calls for nothing but a beginning")
+{
+    const auto s = assess(person().checkIn(kHands, kStart, Level::Dripping).record(), kStart).sites.at(0);
+    CHECK(s.stage == Stage::NotStarted);
+}
+
+TEST_CASE("day 9 of a usual 14, clammy at rest: earlier than usual, but clammy at rest is the sign; top up today")
+{
+    Regular r(6, 13);
+    r.dryUntil(8);
+    r.diary.checkIn(kHands, r.last + 9, Level::Clammy);
+    const auto s = r.on(9);
+    CHECK(s.stage == Stage::FirstDew);
+    CHECK(s.advice == Advice::FirstDewTopUp);
+    CHECK(gives(s, ReasonKind::ClammyAtRest));
+    CHECK(s.nextSession == r.last + 9);
+}
+
+TEST_CASE("day 9 of a usual 14, clammy in the heat: anybody's hands are; look again tomorrow")
+{
+    Regular r(6, 13);
+    r.dryUntil(8);
+    r.diary.checkIn(kHands, r.last + 9, Level::Clammy, {Circumstance::Heat});
+    const auto s = r.on(9);
+    CHECK(s.stage == Stage::KeepingDry);
+    CHECK(s.advice == Advice::Watch);
+    CHECK(s.reasons.front().kind == ReasonKind::ClammyStirred);
+    r.diary.checkIn(kHands, r.last + 10, Level::Dry);
+    CHECK(r.on(10).advice == Advice::None);
+}
+
+TEST_CASE("two hot clammy days: once may be the heat, twice is the sweating coming back")
+{
+    Regular r(6, 13);
+    r.dryUntil(8);
+    for (int d : {9, 10})
+        r.diary.checkIn(kHands, r.last + d, Level::Clammy, {Circumstance::Heat});
+    const auto s = r.on(10);
+    CHECK(s.advice == Advice::FirstDewTopUp);
+    CHECK(s.reasons.front().kind == ReasonKind::ClammyTwice);
+}
+
+TEST_CASE("wet at once, at rest: it is fully back, and one top-up will not do")
+{
+    Regular r(6, 13);
+    r.dryUntil(5);
+    r.diary.checkIn(kHands, r.last + 6, Level::Wet);
+    const auto s = r.on(6);
+    CHECK(s.stage == Stage::SweatingAgain);
+    CHECK(s.advice == Advice::RestartCourse);
+}
+
+TEST_CASE("wet after sport is no relapse: look again tomorrow")
+{
+    Regular r(6, 13);
+    r.dryUntil(5);
+    r.diary.checkIn(kHands, r.last + 6, Level::Wet, {Circumstance::Exertion});
+    CHECK(r.on(6).stage == Stage::KeepingDry);
+    CHECK(r.on(6).advice == Advice::Watch);
+}
+
+TEST_CASE("ten days past due without a word: the top-up is due, whatever was not written down")
+{
+    Regular r(6, 13);
+    const auto due = *r.on(0).forecast.due;
+    const auto s = r.on(due - r.last + 10);
+    CHECK(s.advice == Advice::TopUpDue);
+    CHECK(gives(s, ReasonKind::DueByForecast));
+    CHECK(gives(s, ReasonKind::NoCheckInFor));
+    CHECK(*s.forecast.due == due);
+    CHECK(s.forecast.today.dry < 0.2);
+}
+
+TEST_CASE("clammy the day after a session: let the skin settle and look again; clammy once more, treat again")
+{
+    Regular r(6, 13);
+    r.diary.checkIn(kHands, r.last + 1, Level::Clammy);
+    CHECK(r.on(1).advice == Advice::Watch);
+    r.diary.checkIn(kHands, r.last + 2, Level::Clammy);
+    CHECK(r.on(2).advice == Advice::FirstDewTopUp);
+}
+
+TEST_CASE("hands clammy, feet dry: treat the hands and leave the feet alone")
+{
+    Regular r(6, 13);
+    r.diary.session(Site::Feet, r.last);
+    r.dryUntil(13);
+    r.diary.checkIn(kHands, r.last + 14, Level::Clammy).checkIn(DiarySite::Feet, r.last + 14, Level::Dry);
+    const auto all = assess(r.diary.record(), r.last + 14);
+    REQUIRE(all.sites.size() == 2);
+    CHECK(all.sites[0].advice == Advice::FirstDewTopUp);
+    CHECK(all.sites[1].stage == Stage::KeepingDry);
+    CHECK(all.first == std::size_t{0});
+}
+
+TEST_CASE("who has always lasted a week is due before the week is over, not at ten days like everybody")
+{
+    const Regular r(10, 6);
+    const int due = *r.on(0).forecast.due - r.last;
+    CHECK(due >= 5);
+    CHECK(due <= 7);
+    CHECK(r.on(3).advice == Advice::None);
+    CHECK(r.on(due).advice == Advice::TopUpDue);
+}
+
+TEST_CASE("who has always lasted a month is left in peace for three weeks")
+{
+    const Regular r(10, 29);
+    const int due = *r.on(0).forecast.due - r.last;
+    CHECK(due >= 21);
+    CHECK(due <= 30);
+    CHECK(r.on(20).advice == Advice::None);
+}
+
+TEST_CASE("short spells in summer, long ones in winter: the forecast follows, and two clammy days are heard at once")
+{
+    Regular r(12, 20);
+    const int winter = *r.on(0).forecast.due - r.last;
+    CHECK(winter >= 14);
+    for (int i = 0; i < 6; ++i) {
+        Regular heard = r;
+        heard.dryUntil(7);
+        heard.diary.checkIn(kHands, heard.last + 8, Level::Clammy);
+        CHECK((heard.on(8).advice == Advice::FirstDewTopUp || heard.on(8).advice == Advice::Watch));
+        heard.diary.checkIn(kHands, heard.last + 9, Level::Clammy);
+        CHECK(heard.on(9).advice == Advice::FirstDewTopUp);
+        r.spell(7);
+    }
+    const int july = *r.on(0).forecast.due - r.last;
+    CHECK(july <= winter - 5);
+    for (int i = 0; i < 6; ++i)
+        r.spell(7);
+    const int september = *r.on(0).forecast.due - r.last;
+    CHECK(september <= 8);
+    for (int i = 0; i < 6; ++i)
+        r.spell(20);
+    CHECK(*r.on(0).forecast.due - r.last > september + 2);
+}
+
+TEST_CASE("a diary filled in afterwards, in any order, tells what one kept daily tells")
+{
+    Regular r(6, 13);
+    r.dryUntil(8);
+    auto backwards = r.diary.facts();
+    std::reverse(backwards.begin(), backwards.end());
+    const auto kept = r.on(9);
+    const auto filled = assess(recordOf(backwards, "p1"), r.last + 9).sites.at(0);
+    CHECK(filled.advice == kept.advice);
+    CHECK(filled.forecast.due == kept.forecast.due);
+    CHECK(filled.forecast.spells == kept.forecast.spells);
+    CHECK(filled.forecast.today.dry == kept.forecast.today.dry);
+}
+
+TEST_CASE("a slip of the finger put right is as if it had never been")
+{
+    Regular r(6, 13);
+    r.dryUntil(8);
+    const auto before = r.on(9);
+    r.diary.checkIn(kHands, r.last + 9, Level::Wet);
+    CHECK(r.on(9).stage == Stage::SweatingAgain);
+    auto facts = r.diary.facts();
+    Fact right = facts.back();
+    right.id = "right";
+    right.corrects = facts.back().id;
+    right.payload = CheckIn{kHands, Level::Dry, {}};
+    facts.push_back(right);
+    const auto after = assess(recordOf(facts, "p1"), r.last + 9).sites.at(0);
+    CHECK(after.stage == Stage::KeepingDry);
+    CHECK(after.advice == Advice::None);
+    CHECK(*after.forecast.due >= *before.forecast.due);
+}
+
+TEST_CASE("during the first course the diary calls for no top-up: the course goes on as planned")
+{
+    auto d = person();
+    Course c;
+    c.site = Site::Hands;
+    c.start = kStart;
+    d.add(c, kStart).session(Site::Hands, kStart);
+    d.checkIn(kHands, kStart + 1, Level::Wet).checkIn(kHands, kStart + 2, Level::Clammy);
+    const auto s = assess(d.record(), kStart + 2).sites.at(0);
+    CHECK(s.stage == Stage::FirstCourse);
+    CHECK((s.advice == Advice::None || s.advice == Advice::DoCourseSession));
+}
+
+TEST_CASE("one stray clammy word in the first days of a long rhythm does not send anybody to the bath")
+{
+    Regular r(8, 29);
+    r.dryUntil(3);
+    r.diary.checkIn(kHands, r.last + 4, Level::Clammy);
+    const auto s = r.on(4);
+    CHECK(r.last + 4 < r.last + static_cast<int>(s.forecast.soonest));
+    CHECK(s.advice == Advice::Watch);
+}

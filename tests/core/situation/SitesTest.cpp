@@ -1,0 +1,104 @@
+#include "situation/Sites.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::situation;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kDay = day("2026-03-01");
+
+std::vector<DiarySite> inUse(const Diary& d)
+{
+    std::vector<DiarySite> out;
+    for (const SiteInUse& s : sitesInUse(d.record()))
+        out.push_back(s.site);
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("hand + foot is two diary sites treated in one session")
+{
+    const auto used = sitesInUse(Diary().add(SiteUse{Site::HandFoot, true}, kDay).record());
+    REQUIRE(used.size() == 2);
+    CHECK(used[0].site == DiarySite::Hands);
+    CHECK(used[1].site == DiarySite::Feet);
+    CHECK(used[1].treatedAs == Site::HandFoot);
+}
+
+TEST_CASE("what was never chosen counts once something is recorded, and what was dropped does not")
+{
+    CHECK(inUse(Diary()).empty());
+    CHECK(inUse(Diary().checkIn(DiarySite::Armpits, kDay, Level::Dry)) == std::vector{DiarySite::Armpits});
+    CHECK(inUse(Diary().session(Site::Feet, kDay)) == std::vector{DiarySite::Feet});
+    CHECK(inUse(Diary().session(Site::Feet, kDay).add(SiteUse{Site::Feet, false}, kDay + 1)).empty());
+    CHECK(inUse(Diary().add(SiteUse{Site::Feet, false}, kDay).add(SiteUse{Site::Feet, true}, kDay + 1)).size() == 1);
+}
+
+TEST_CASE("of two chosen ways to treat a site the one last used counts")
+{
+    Diary d;
+    d.add(SiteUse{Site::Hands, true}, kDay).add(SiteUse{Site::HandFoot, true}, kDay).session(Site::Hands, kDay + 1);
+    CHECK(sitesInUse(d.record()).at(0).treatedAs == Site::Hands);
+    d.session(Site::HandFoot, kDay + 9);
+    CHECK(sitesInUse(d.record()).at(0).treatedAs == Site::HandFoot);
+}
+
+TEST_CASE("a pause holds until it is lifted")
+{
+    Diary d;
+    d.add(SiteUse{Site::Hands, true}, kDay).add(Pause{Site::Hands, true}, kDay + 1);
+    CHECK(sitesInUse(d.record()).at(0).paused);
+    d.add(Pause{Site::Hands, false}, kDay + 2);
+    CHECK_FALSE(sitesInUse(d.record()).at(0).paused);
+}
+
+TEST_CASE("session days are completed ones, each once, up to the day asked for")
+{
+    Diary d;
+    d.session(Site::Hands, kDay).session(Site::HandFoot, kDay).session(Site::Hands, kDay + 3);
+    Session broken;
+    broken.site = Site::Hands;
+    broken.completed = false;
+    d.add(broken, kDay + 2);
+    CHECK(sessionDays(d.record(), DiarySite::Hands, kDay + 9) == std::vector{kDay, kDay + 3});
+    CHECK(sessionDays(d.record(), DiarySite::Hands, kDay + 2) == std::vector{kDay});
+    CHECK(sessionDays(d.record(), DiarySite::Feet, kDay + 9) == std::vector{kDay});
+}
+
+TEST_CASE("of several reports of a day the wettest counts, with what went with it")
+{
+    Diary d;
+    d.checkIn(DiarySite::Hands, kDay, Level::Clammy, {Circumstance::Heat}).checkIn(DiarySite::Hands, kDay, Level::Dry);
+    const auto reports = dayReports(d.record(), DiarySite::Hands, kDay);
+    REQUIRE(reports.size() == 1);
+    CHECK(reports[0].level == Level::Clammy);
+    CHECK(reports[0].with.contains(Circumstance::Heat));
+    CHECK(dayReports(d.record(), DiarySite::Feet, kDay).empty());
+}
+
+TEST_CASE("a bath runs from its first event to its stop or its logged session")
+{
+    Diary d;
+    BathPrepared prepared;
+    prepared.bath = "b1";
+    d.add(prepared, kDay);
+    CHECK_FALSE(bathRunning(d.record()));
+    BathEvent e;
+    e.bath = "b1";
+    d.add(e, kDay);
+    CHECK(bathRunning(d.record()));
+    Diary stopped = d;
+    e.sequence = 1;
+    e.event = BathEventKind::Stop;
+    CHECK_FALSE(bathRunning(stopped.add(e, kDay).record()));
+    Session s;
+    s.bath = "b1";
+    CHECK_FALSE(bathRunning(d.add(s, kDay).record()));
+}
