@@ -32,12 +32,11 @@ long long lengthMs(const Step& step)
     return 1000LL * step.length.s;
 }
 
-/// Time between two instants: by the clock that never jumps, or by the wall after a restart of the phone.
+/// Time between two instants, by whichever clock saw more of it: the one that never jumps stands still while a phone
+/// sleeps and begins anew when it is started, the wall may be set back.
 long long between(const Instant& a, const Instant& b)
 {
-    if (b.monotonicMs >= a.monotonicMs)
-        return b.monotonicMs - a.monotonicMs;
-    return std::max(0LL, b.wallMs - a.wallMs);
+    return std::max({0LL, b.monotonicMs - a.monotonicMs, b.wallMs - a.wallMs});
 }
 
 bool ended(const State& s)
@@ -58,11 +57,13 @@ public:
                           "the session has ended; machine off and current zero, start a new one when you are ready");
         if (m_s.phase == Phase::AwaitingMeanwhile)
             return takeWhileAwaiting(event);
-        if (event.kind == BathEventKind::Tick && between(m_s.last, m_now) > kGapMs && m_s.step > 0)
-            return awaitMeanwhile();
+        if (m_s.step > 0 && between(m_s.last, m_now) > kGapMs)
+            return takeAfterGap(event);
         passTime();
         m_s.last = m_now;
-        if (auto error = handle(event))
+        if (ended(m_s))
+            noteAfterEnd(event);
+        else if (auto error = handle(event))
             return *error;
         // Between kept events there must never be a gap, or replaying them would look like an absence.
         const bool keep = event.kind != BathEventKind::Tick || m_changed || m_minute;
@@ -90,6 +91,23 @@ private:
                           "first say what the machine did meanwhile; if you do not know, switch it off");
         m_s.last = m_now;
         return Outcome{std::move(m_s), std::move(m_effects), true};
+    }
+
+    /// Nobody watched for so long that the clock of a step means nothing: only ending is taken at its word.
+    Result<Outcome> takeAfterGap(const Event& event)
+    {
+        if (event.kind == BathEventKind::Tick)
+            return awaitMeanwhile();
+        m_s.current = Current::Unknown;
+        return takeWhileAwaiting(event);
+    }
+
+    /// The last step ran out just before this event.
+    void noteAfterEnd(const Event& event)
+    {
+        const bool flows = event.kind == BathEventKind::Reading && event.reading && event.reading->mA > 0;
+        if (flows || event.kind == BathEventKind::Discomfort || event.kind == BathEventKind::OutOfWater)
+            say(Prompt::MachineOff);
     }
 
     Result<Outcome> awaitMeanwhile()
@@ -137,6 +155,7 @@ private:
         if (kind == StepKind::Hold && m_s.current != Current::Flowing) {
             m_s.current = Current::Flowing;
             ++m_s.stretch;
+            m_s.steady = false;
             m_changed = true;
             say(Prompt::HoldStill);
             return std::nullopt;
@@ -168,7 +187,7 @@ private:
                     value->mA));
         const Step& step = stepOf(m_s);
         if (m_s.lastReading && !m_s.readings.empty())
-            m_s.steady = m_s.lastReading->phase == step.phase &&
+            m_s.steady = m_s.lastReading->phase == step.phase && m_s.lastReading->stretch == m_s.stretch &&
                          std::abs(m_s.lastReading->current.mA - value->mA) <= kSteadyWithin.mA;
         m_s.lastReading = MeterReading{m_s.sessionMs, *value, step.phase, step.polarity, step.side, m_s.stretch};
         m_s.readings.push_back(*m_s.lastReading);
@@ -308,8 +327,12 @@ private:
             say(Prompt::LowerToZero);
             return;
         }
+        if (kind == StepKind::Lower) { // whoever was away has not heard it
+            m_s.stepElapsedMs = 0;
+            say(Prompt::LowerToZero);
+        }
         if (kind == StepKind::Hold) {
-            const long long away = std::max(0LL, m_now.wallMs - m_s.last.wallMs);
+            const long long away = between(m_s.last, m_now);
             const long long counted = std::min(away, lengthMs(stepOf(m_s)) - m_s.stepElapsedMs);
             m_s.stepElapsedMs += counted;
             m_s.sessionMs += counted;
@@ -339,12 +362,15 @@ private:
             return;
         if (m_s.alarm && (m_s.sessionMs + ms) / kAlarmRepeatMs > m_s.sessionMs / kAlarmRepeatMs)
             emit(EffectKind::Alarm, Prompt::TooHigh);
+        m_minute = (m_s.sessionMs + ms) / kMinuteMs > m_s.sessionMs / kMinuteMs;
         m_s.sessionMs += ms;
         while (ms > 0 && !ended(m_s)) {
             const Step& step = stepOf(m_s);
             if (!clockRuns()) {
-                if (!step.timed)
+                if (!step.timed) {
+                    askEveryMinute(step, m_s.stepElapsedMs, m_s.stepElapsedMs + ms);
                     m_s.stepElapsedMs += ms;
+                }
                 return;
             }
             const long long used = std::min(ms, lengthMs(step) - m_s.stepElapsedMs);
@@ -367,18 +393,24 @@ private:
     {
         const long long length = lengthMs(step);
         const auto crossed = [&](long long at) { return from < at && at <= to && at < length; };
-        m_minute = m_minute || to / kMinuteMs > from / kMinuteMs;
         if (step.kind == StepKind::Hold) {
             if (crossed(length / 2))
                 say(Prompt::HalfWay);
             if (crossed(length - kMinuteMs))
                 say(Prompt::OneMinute);
-            for (long long minute = from / kMinuteMs + 1; minute * kMinuteMs <= to && minute * kMinuteMs < length;
-                 ++minute)
-                emit(EffectKind::AskMeter, Prompt::LookAtMeter);
+            askEveryMinute(step, from, std::min(to, length - 1));
         }
         if (length > 2 * kTenSecondsMs && crossed(length - kTenSecondsMs))
             say(Prompt::TenSeconds);
+    }
+
+    /// While current may flow, the reading is asked for every minute (common practice, no source: it drifts up).
+    void askEveryMinute(const Step& step, long long from, long long to)
+    {
+        if (!inPhase(step.kind) || m_s.current == Current::Zero)
+            return;
+        for (long long minute = from / kMinuteMs; minute < to / kMinuteMs; ++minute)
+            emit(EffectKind::AskMeter, Prompt::LookAtMeter);
     }
 
     void enterNext()
@@ -429,40 +461,20 @@ State prepared(const protocol::Script& script, Milliamps target)
     return s;
 }
 
+Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target)
+{
+    if (!ended(present) && present.current != Current::Zero)
+        return Error{"current-flows", "script",
+                     "current may be flowing: change neither site nor waveform, lower to zero and stop first"};
+    return prepared(script, target);
+}
+
 Result<Outcome> step(const State& state, const Event& event, Instant now)
 {
     if (state.script.steps.empty())
         return Error{"no-script", "state",
                      "no session is prepared; choose a site and begin again with the current at zero"};
     return Stepper(state, now).take(event);
-}
-
-Result<protocol::Script> scriptOf(const BathPrepared& p)
-{
-    return protocol::scriptFor(
-        {p.site, p.waveform, p.age, p.swap, p.way, p.firstSide, p.limit, p.raise, p.lower, p.swapping});
-}
-
-Result<State> replay(const BathPrepared& prepared, std::span<const BathEvent> events)
-{
-    const auto script = scriptOf(prepared);
-    if (!script)
-        return script.error();
-    State s = bath::prepared(*script, prepared.target.value_or(prepared.limit));
-    for (std::size_t i = 0; i < events.size(); ++i) {
-        const BathEvent& e = events[i];
-        auto next = step(s, {e.event, e.reading, e.meanwhile}, {e.wallMs, e.monotonicMs});
-        if (!next)
-            return Error{"bath-not-replayable", fmt::format("event {}", i),
-                         "the kept events of this session do not follow from each other; machine off, and log what was "
-                         "done by hand"};
-        s = std::move(next.value().state);
-    }
-    if (!ended(s) && s.step > 0) {
-        s.phase = Phase::AwaitingMeanwhile;
-        s.current = Current::Unknown;
-    }
-    return s;
 }
 
 Seconds remainingInStep(const State& state)

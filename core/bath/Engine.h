@@ -95,8 +95,12 @@ struct Outcome {
 /// The state at the check list, before Begin.
 [[nodiscard]] State prepared(const protocol::Script& script, Milliamps target);
 
+/// Another session in place of `present`, say with another waveform. Refused while current may flow in that one.
+[[nodiscard]] Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target);
+
 /// The next state, or why the event is impossible now (the state stands). Errors name what is safe to do.
-/// Time counts up to `now` whatever the event; ticks come at least every second while the session runs.
+/// Time counts up to `now` whatever the event; ticks come at least every second while the session runs. After a gap of
+/// more than kGapMs only Stop, OutOfWater and Resumed are taken; a Tick asks what the machine did meanwhile.
 [[nodiscard]] Result<Outcome> step(const State& state, const Event& event, Instant now);
 
 /// The state after events read back from the journal, and then the phone's return at `now`: awaiting

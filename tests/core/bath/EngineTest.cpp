@@ -235,6 +235,168 @@ TEST_CASE("an app that was away for long asks what the machine did")
     CHECK(run.state.current == Current::Flowing);
 }
 
+TEST_CASE("a phone that slept sees it by the wall clock alone, and asks")
+{
+    // the clock that never jumps stands still while the machine sleeps (clock_gettime(2), CLOCK_MONOTONIC)
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(60);
+    run.now.wallMs += 600'000;
+    REQUIRE(run.send(BathEventKind::Tick));
+    CHECK(run.state.phase == Phase::AwaitingMeanwhile);
+    REQUIRE(run.resume(Meanwhile::KeptRunning));
+    CHECK(remainingInStep(run.state).s == 900 - 660);
+}
+
+TEST_CASE("a wall clock set back by an hour loses nothing and doubles nothing")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(60);
+    run.now.wallMs -= 3'600'000;
+    run.pass(60);
+    CHECK(remainingInStep(run.state).s == 900 - 120);
+}
+
+TEST_CASE("after a gap no event moves the session on, not even the first one tapped")
+{
+    for (const auto kind : {BathEventKind::Raised, BathEventKind::Lowered, BathEventKind::Discomfort,
+                            BathEventKind::Swapped, BathEventKind::Reading}) {
+        Run run(request(Site::Hands, WayOfWorking::HandsUnder));
+        REQUIRE(run.send(BathEventKind::Begin));
+        run.pass(15 + 60 + 60);
+        const State before = run.state;
+        run.now.wallMs += 3'600'000;
+        run.now.monotonicMs += 3'600'000;
+        const auto out = run.send(Event{kind, Milliamps{10}, {}});
+        REQUIRE_FALSE(out);
+        CHECK(out.error().code == "awaiting-answer");
+        CHECK(run.state == before);
+        REQUIRE(run.send(BathEventKind::Stop)); // ending is always taken at its word
+        CHECK(run.state.phase == Phase::Stopped);
+        CHECK(run.count(EffectKind::Say, Prompt::MachineOff) == 1);
+        CHECK(run.count(EffectKind::Completed) == 0);
+    }
+}
+
+TEST_CASE("while the current is being raised the reading is asked for every minute as well")
+{
+    // every minute, since it drifts up by 1-3 mA: common practice, no source
+    Run run(request(Site::Feet));
+    REQUIRE(run.send(BathEventKind::Begin));
+    run.pass(185);
+    CHECK(run.count(EffectKind::AskMeter) == 3);
+    REQUIRE(run.send(BathEventKind::Raised));
+    run.pass(900);
+    const int asked = run.count(EffectKind::AskMeter);
+    REQUIRE(run.send(BathEventKind::Lowered));
+    run.pass(300); // zero current, polarity being swapped: nothing to read
+    CHECK(run.count(EffectKind::AskMeter) == asked);
+}
+
+TEST_CASE("raised again after a pause, a reading alike the one before does not count as steady")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    REQUIRE(run.read(12));
+    REQUIRE(run.read(12));
+    CHECK(run.state.target().mA == 14);
+    REQUIRE(run.send(BathEventKind::Lowered));
+    REQUIRE(run.send(BathEventKind::Raised));
+    CHECK(run.state.target().mA == 12);
+    REQUIRE(run.read(12));
+    CHECK(run.state.target().mA == 12);
+    REQUIRE(run.read(12));
+    CHECK(run.state.target().mA == 14);
+}
+
+TEST_CASE("another waveform is prepared only at zero current")
+{
+    Run run(request(Site::Feet));
+    auto other = request(Site::Feet);
+    other.waveform = Waveform::Pulsed;
+    const auto script = scriptFor(other).value();
+    CHECK(preparedInstead(run.state, script, {10}));
+    run.toHold();
+    CHECK(preparedInstead(run.state, script, {10}).error().code == "current-flows");
+    REQUIRE(run.send(BathEventKind::Lowered));
+    CHECK(preparedInstead(run.state, script, {10})->script == script);
+}
+
+TEST_CASE("a reading that comes as the last step runs out ends nothing twice, and calls for the machine to go off")
+{
+    Run run(request(Site::Hands, WayOfWorking::HandsUnder));
+    REQUIRE(run.send(BathEventKind::Begin));
+    run.pass(15 + 2 * (60 + 600 + 20) + 45 - 1);
+    REQUIRE(run.state.phase == Phase::Running);
+    run.now.wallMs += 2000;
+    run.now.monotonicMs += 2000;
+    REQUIRE(run.read(9));
+    CHECK(run.state.phase == Phase::Finished);
+    CHECK(run.count(EffectKind::Completed) == 1);
+    CHECK(run.count(EffectKind::Say, Prompt::MachineOff) == 1);
+}
+
+TEST_CASE("back while lowering with the hands under, the order to lower is said again and has its whole time")
+{
+    Run run(request(Site::Hands, WayOfWorking::HandsUnder));
+    REQUIRE(run.send(BathEventKind::Begin));
+    run.pass(15 + 60 + 600 + 15);
+    REQUIRE(run.kind() == StepKind::Lower);
+    run.now.wallMs += 200'000;
+    REQUIRE(run.send(BathEventKind::Tick));
+    REQUIRE(run.resume(Meanwhile::KeptRunning));
+    CHECK(run.kind() == StepKind::Lower);
+    CHECK(run.count(EffectKind::Say, Prompt::LowerToZero) == 2);
+    CHECK(remainingInStep(run.state).s == 20);
+}
+
+TEST_CASE("killed twice, at whatever events, the session still comes back")
+{
+    const auto preparedFor = [](const ScriptRequest& q) {
+        BathPrepared p;
+        p.site = q.site, p.waveform = q.waveform, p.age = q.age, p.swap = q.swap, p.way = q.way;
+        p.firstSide = q.firstSide, p.limit = q.limit, p.raise = q.raise, p.lower = q.lower, p.swapping = q.swapping;
+        p.target = Milliamps{14};
+        return p;
+    };
+    Run whole(request(Site::Feet));
+    whole.toHold();
+    REQUIRE(whole.read(10));
+    whole.pass(900);
+    REQUIRE(whole.send(BathEventKind::Lowered));
+    whole.pass(150);
+    REQUIRE(whole.send(BathEventKind::Swapped));
+    REQUIRE(whole.send(BathEventKind::Raised));
+    const auto p = preparedFor(whole.state.script.request);
+    const std::vector<Event> words{{BathEventKind::Resumed, {}, Meanwhile::KeptRunning},
+                                   {BathEventKind::Resumed, {}, Meanwhile::SwitchedOff},
+                                   {BathEventKind::Resumed, {}, Meanwhile::LimbsOut},
+                                   {BathEventKind::OutOfWater, {}, {}},
+                                   {BathEventKind::Stop, {}, {}}};
+    int comeBack = 0;
+    for (std::size_t upTo = 1; upTo <= whole.kept.size(); ++upTo)
+        for (const int away : {5, 600})
+            for (const Event& word : words) {
+                Run run(whole.state.script.request);
+                run.kept.assign(whole.kept.begin(), whole.kept.begin() + static_cast<std::ptrdiff_t>(upTo));
+                const BathEvent& last = run.kept.back();
+                run.state = replay(p, run.kept).value();
+                REQUIRE(run.state.phase == Phase::AwaitingMeanwhile);
+                run.now = {last.wallMs + 1000 * away, 1000 * away}; // the phone was started anew
+                REQUIRE(run.send(word));
+                run.pass(30);
+                const auto again = replay(p, run.kept);
+                REQUIRE(again);
+                CHECK(again->step == run.state.step);
+                CHECK(again->restarts == run.state.restarts);
+                CHECK(again->readings == run.state.readings);
+                CHECK(again->interrupted == run.state.interrupted);
+                ++comeBack;
+            }
+    CHECK(comeBack > 100);
+}
+
 TEST_CASE("killed at any event, the session comes back to the same step, asks, and assumes nothing of the current")
 {
     Run run(request(Site::HandFoot));
@@ -368,8 +530,10 @@ TEST_CASE("no order of events reaches a swap, a change of side or the end while 
                     next.mayFlow = true;
                 walk(t, next, later, rest - 1);
             };
-            for (const Event& e : alphabet)
+            for (const Event& e : alphabet) {
                 take(e, 1000);
+                take(e, 200'000); // the first thing tapped after nobody watched
+            }
             take({BathEventKind::Tick, {}, {}}, 1000);
             take({BathEventKind::Tick, {}, {}}, 80'000);
             take({BathEventKind::Tick, {}, {}}, 200'000); // away
