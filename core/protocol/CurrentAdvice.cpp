@@ -20,20 +20,50 @@ double stepFor(Waveform waveform)
 /// Where nothing is known: half of the limit (our own choice, cautious).
 constexpr double kFirstShare = 0.5;
 
-const Session* lastAt(const Record& record, Site site, Waveform waveform, LocalDate day)
+/// What the record tells of earlier sessions at that site with that waveform.
+struct Before {
+    const Session* last = nullptr; ///< the latest of them
+    LocalDate on;                  ///< its day
+    std::optional<Milliamps> level; ///< of the latest that has a reading: the comfortable one, or else the peak
+};
+
+Before before(const Record& record, Site site, Waveform waveform, LocalDate day)
 {
-    const Session* last = nullptr;
-    for (const auto& e : record.all<Session>())
-        if (e.happened.date <= day && e.payload.site == site && e.payload.waveform == waveform &&
-            (e.payload.comfortable || e.payload.peak))
-            last = &e.payload;
-    return last;
+    Before out;
+    for (const auto& e : record.all<Session>()) {
+        if (e.happened.date > day || e.payload.site != site || e.payload.waveform != waveform)
+            continue;
+        out.last = &e.payload;
+        out.on = e.happened.date;
+        if (e.payload.comfortable || e.payload.peak)
+            out.level = e.payload.comfortable ? e.payload.comfortable : e.payload.peak;
+    }
+    return out;
 }
 
-bool hurt(const Session& s)
+bool harmed(const SetOf<SkinFinding>& skin)
 {
-    return s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful || s.skin.contains(SkinFinding::Blister) ||
-           s.skin.contains(SkinFinding::Burn);
+    return skin.contains(SkinFinding::Blister) || skin.contains(SkinFinding::Burn);
+}
+
+/// At the time, or on the skin afterwards.
+bool hurt(const Record& record, Site site, const Before& b, LocalDate day)
+{
+    if (b.last->comfort == Comfort::Unpleasant || b.last->comfort == Comfort::Painful || harmed(b.last->skin))
+        return true;
+    const auto& seen = record.all<SideEffect>();
+    return std::any_of(seen.begin(), seen.end(), [&](const auto& e) {
+        return e.happened.date >= b.on && e.happened.date <= day && treats(site).contains(e.payload.site) &&
+               harmed(e.payload.skin);
+    });
+}
+
+/// On the person's word alone: a peak that nobody called comfortable is nothing to build on.
+bool comfortable(const Session& s)
+{
+    if (s.comfort)
+        return *s.comfort == Comfort::Comfortable || *s.comfort == Comfort::NothingFelt;
+    return s.comfortable.has_value();
 }
 
 bool olderChild(const Record& record, LocalDate day)
@@ -50,23 +80,27 @@ bool olderChild(const Record& record, LocalDate day)
 CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform waveform, Milliamps limit, LocalDate day)
 {
     CurrentAdvice out;
-    const Session* last = lastAt(record, site, waveform, day);
-    if (last == nullptr) {
+    const Before b = before(record, site, waveform, day);
+    if (!b.level) {
         out.target = {limit.mA * kFirstShare};
         out.reasons.push_back(CurrentReason::FirstTime);
         return out;
     }
-    const Milliamps level = last->comfortable.value_or(*last->peak);
+    const Milliamps level = *b.level;
     out.last = level;
     const double step = stepFor(waveform);
-    if (hurt(*last)) {
+    const bool afterHurt = hurt(record, site, b, day);
+    if (afterHurt) {
         out.target = {std::max(0.0, level.mA - step)};
         out.reasons.push_back(CurrentReason::AfterDiscomfort);
         if (waveform == Waveform::Direct && level <= kPoorlyTolerated)
             out.reasons.push_back(CurrentReason::TryPulsed);
-    } else if (!last->completed) {
+    } else if (!b.last->completed) {
         out.target = level;
         out.reasons.push_back(CurrentReason::AfterInterruption);
+    } else if (!comfortable(*b.last)) {
+        out.target = level;
+        out.reasons.push_back(CurrentReason::SameAgain);
     } else {
         out.target = {level.mA + step};
         out.reasons.push_back(CurrentReason::AfterComfortable);
@@ -76,7 +110,7 @@ CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform wavefor
         out.reasons.insert(out.reasons.begin(), CurrentReason::AtLimit);
     }
     const bool handsOrFeet = site != Site::Armpits;
-    if (waveform == Waveform::Pulsed && handsOrFeet && !hurt(*last) && level.mA >= 20 && olderChild(record, day))
+    if (waveform == Waveform::Pulsed && handsOrFeet && !afterHurt && comfortable(*b.last) && level.mA >= 20 && olderChild(record, day))
         out.reasons.push_back(CurrentReason::TryDirect);
     return out;
 }

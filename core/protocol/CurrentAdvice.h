@@ -17,7 +17,8 @@ enum class CurrentReason {
     AtLimit,            ///< the step would have gone above the limit
     AfterInterruption,  ///< the last session was not completed: the same level again
     TryPulsed,          ///< direct not tolerated above 10 mA: pulsed next, if the machine has it
-    TryDirect           ///< an older child comfortable at 20 mA pulsed: suggest direct for hands and feet
+    TryDirect,          ///< an older child comfortable at 20 mA pulsed: suggest direct for hands and feet
+    SameAgain           ///< strong, or nobody said it was comfortable: the same level again
 };
 
 struct CurrentAdvice {
@@ -40,5 +41,5 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 namespace firstdew::facts
 {
 FIRSTDEW_WORDS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
-               "after-interruption", "try-pulsed", "try-direct");
+               "after-interruption", "try-pulsed", "try-direct", "same-again");
 } // namespace firstdew::facts

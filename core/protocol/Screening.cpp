@@ -54,10 +54,12 @@ bool cleared(const Record& record, ScreeningRow row, LocalDate day)
 {
     std::optional<LocalDate> until;
     std::optional<LocalDate> given;
+    LocalTime recorded;
     for (const auto& e : record.all<Clearance>())
         if (e.payload.row == row && !e.payload.who.empty() && e.payload.given <= day && e.happened.date <= day) {
             given = e.payload.given;
-            until = e.payload.expires;
+            recorded = e.happened;
+            until = e.payload.expires.value_or(e.payload.given + kClearanceDays);
         }
     if (!given || (until && *until < day))
         return false;
@@ -66,7 +68,8 @@ bool cleared(const Record& record, ScreeningRow row, LocalDate day)
     for (const auto& e : record.all<Screening>())
         if (e.happened.date <= day && e.payload.asked.contains(row)) {
             const bool now = e.payload.yes.contains(row);
-            if (now && !before && e.happened.date > *given)
+            const bool after = e.happened.date > *given || (e.happened.date == *given && e.happened > recorded);
+            if (now && !before && after)
                 return false;
             before = now;
         }

@@ -11,6 +11,8 @@ using namespace facts;
 
 /// Days after which the whole screening is asked again (our own choice, cautious).
 inline constexpr int kFullScreeningDays = 28;
+/// Days a clearance holds where the clinician named no end (our own choice, cautious).
+inline constexpr int kClearanceDays = 365;
 /// Not treated before this birthday (NHS dermatology leaflets, Newcastle; South Tees).
 inline constexpr int kTreatedFromYears = 5;
 

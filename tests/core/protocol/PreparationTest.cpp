@@ -5,6 +5,9 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <cmath>
+#include <rapidcheck.h>
+#include <tuple>
 
 using namespace firstdew::protocol;
 using build::day;
@@ -101,4 +104,62 @@ TEST_CASE("an older child comfortable at 20 mA pulsed is advised to try direct c
     const auto advice = currentAdviceFor(d.record(), Site::Feet, Waveform::Pulsed, {20}, today);
     CHECK(advice.target.mA == 20);
     CHECK(advice.reasons.back() == CurrentReason::TryDirect);
+}
+
+TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nobody called comfortable")
+{
+    // our own choice, cautious
+    const LocalDate today = day("2026-03-05");
+    const auto advise = [&](const build::Diary& d) {
+        return currentAdviceFor(d.record(), Site::Hands, Waveform::Direct, {20}, today);
+    };
+    build::Diary strong;
+    strong.add(at(Site::Hands, Waveform::Direct, 12, Comfort::Strong), today - 1);
+    CHECK(advise(strong).target.mA == 12);
+    CHECK(advise(strong).reasons == std::vector{CurrentReason::SameAgain});
+
+    build::Diary peakOnly;
+    auto s = at(Site::Hands, Waveform::Direct, 12);
+    s.peak = s.comfortable;
+    s.comfortable.reset();
+    s.comfort.reset();
+    peakOnly.add(s, today - 1);
+    CHECK(advise(peakOnly).target.mA == 12);
+
+    build::Diary hurtUnread; // the session that hurt has no reading: the one before has
+    hurtUnread.add(at(Site::Hands, Waveform::Direct, 12), today - 3);
+    s.peak.reset();
+    s.comfort = Comfort::Painful;
+    hurtUnread.add(s, today - 1);
+    CHECK(advise(hurtUnread).target.mA == 11);
+    CHECK(advise(hurtUnread).reasons.front() == CurrentReason::AfterDiscomfort);
+
+    build::Diary blister;
+    blister.add(at(Site::Hands, Waveform::Direct, 12), today - 2);
+    CHECK(advise(blister).target.mA == 13);
+    blister.add(SideEffect{DiarySite::Feet, {SkinFinding::Blister}, ""}, today - 1);
+    CHECK(advise(blister).target.mA == 13);
+    blister.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, today - 1);
+    CHECK(advise(blister).target.mA == 11);
+}
+
+TEST_CASE("whatever was recorded, the level advised is never above the limit nor below zero")
+{
+    CHECK(rc::check([](const std::vector<std::tuple<double, int, bool>>& past, unsigned char limit) {
+        build::Diary d;
+        int n = 0;
+        for (const auto& [level, comfort, done] : past) {
+            auto s = at(Site::Armpits, Waveform::Pulsed, std::abs(level), static_cast<Comfort>(std::abs(comfort % 5)));
+            s.completed = done;
+            d.add(s, day("2026-01-01") + n++);
+        }
+        const Milliamps most{limit / 10.0};
+        const auto advice = currentAdviceFor(d.record(), Site::Armpits, Waveform::Pulsed, most, day("2027-01-01"));
+        RC_ASSERT(advice.target <= most);
+        RC_ASSERT(advice.target.mA >= 0);
+        RC_ASSERT(!advice.reasons.empty());
+        // armpits 2-3 mA from one session to the next at most: common practice, no source
+        if (advice.last)
+            RC_ASSERT(advice.target.mA <= advice.last->mA + 3);
+    }));
 }

@@ -81,6 +81,16 @@ TEST_CASE("a clinician's clearance opens the one row it names, until it expires"
     CHECK(screen(d.record(), Site::Hands, kToday + 6).outcome == ScreeningOutcome::Stop);
 }
 
+TEST_CASE("a clearance without an end holds for a year")
+{
+    // our own choice, cautious
+    Diary d;
+    d.adult().screened(kToday, {ScreeningRow::MetalImplant});
+    d.add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday, {}}, kToday);
+    CHECK(screen(d.record(), Site::Hands, kToday + 365).outcome == ScreeningOutcome::Go);
+    CHECK(screen(d.record(), Site::Hands, kToday + 366).outcome == ScreeningOutcome::Stop);
+}
+
 TEST_CASE("a clearance with no name behind it opens nothing")
 {
     Diary d;
@@ -96,6 +106,11 @@ TEST_CASE("a state of things newly arisen after the clearance needs a new one")
     d.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday - 35, {}}, kToday - 35);
     d.screened(kToday - 20).screened(kToday, {ScreeningRow::TumourOrThrombosis});
     CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+    Diary sameDay;
+    sameDay.adult().screened(kToday - 20);
+    sameDay.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday, {}}, kToday, 8 * 60);
+    sameDay.add(Screening{false, {ScreeningRow::TumourOrThrombosis}, {ScreeningRow::TumourOrThrombosis}}, kToday, 9 * 60);
+    CHECK(screen(sameDay.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("a changed answer to the short question blocks at once")

@@ -1,0 +1,127 @@
+#include "protocol/MayBegin.h"
+
+#include "protocol/Area.h"
+#include "protocol/Screening.h"
+
+#include <fmt/format.h>
+
+namespace firstdew::protocol
+{
+
+namespace
+{
+
+std::string_view inPlainWords(ScreeningRow row)
+{
+    switch (row) {
+    case ScreeningRow::Pregnancy: return "a pregnancy, or that there may be one,";
+    case ScreeningRow::PoweredImplant: return "a pacemaker or another powered implant";
+    case ScreeningRow::MetalImplant: return "a metal implant";
+    case ScreeningRow::MetalIud: return "a metal-bearing intrauterine device";
+    case ScreeningRow::HeartRhythmOrEpilepsy: return "a heart rhythm disorder or epilepsy";
+    case ScreeningRow::TumourOrThrombosis: return "a tumour or a thrombosis";
+    case ScreeningRow::LossOfSensation: return "a loss of sensation";
+    case ScreeningRow::UnderFive: return "an age under five";
+    case ScreeningRow::UnderEighteen: return "an age under eighteen";
+    case ScreeningRow::EczemaAtSite: return "eczema or inflamed skin at the site";
+    case ScreeningRow::LargeWound: return "a wound too large to cover";
+    case ScreeningRow::FixedBraces: return "a fixed brace";
+    }
+    return "an answer";
+}
+
+std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDate day)
+{
+    const auto verdict = screen(record, site, day);
+    if (verdict.outcome != ScreeningOutcome::Go) {
+        const auto row = verdict.deciding.front();
+        const bool stop = verdict.outcome == ScreeningOutcome::Stop;
+        return Error{stop ? "screening-stops" : "screening-asks", std::string(word(row)),
+                     fmt::format("{} {}; leave the machine off, and record who cleared it and when", inPlainWords(row),
+                                 stop ? "stands against any session until a clinician has cleared it"
+                                      : "needs a clinician's word first")};
+    }
+    switch (screeningDue(record, day)) {
+    case ScreeningDue::None: return std::nullopt;
+    case ScreeningDue::ShortQuestion:
+        return Error{"short-question-due", "screening",
+                     "nobody has said today whether anything of the health questions has changed; leave the machine off "
+                     "until that is answered"};
+    case ScreeningDue::Full:
+        return Error{"screening-due", "screening",
+                     fmt::format("the health questions were not answered within {} days; leave the machine off until "
+                                 "they are",
+                                 kFullScreeningDays)};
+    }
+    return std::nullopt;
+}
+
+std::optional<Error> refusalByToday(const Record& record, Site site, LocalDate day)
+{
+    for (const auto& e : record.all<Session>())
+        if (e.payload.completed && e.happened.date == day &&
+            (treats(e.payload.site).bits() & treats(site).bits()) != 0)
+            return Error{"session-today", "site",
+                         fmt::format("the {} had their session today already; leave the skin in peace, the next one is "
+                                     "for tomorrow at the earliest",
+                                     word(e.payload.site))};
+    return std::nullopt;
+}
+
+} // namespace
+
+LimitQuery limitQueryFor(const Record& record, Site site, Waveform waveform, LocalDate day,
+                         std::optional<SquareCentimetres> pad)
+{
+    LimitQuery q;
+    q.site = site;
+    q.waveform = waveform;
+    std::optional<SquareMetres> surface;
+    if (const auto* person = record.latest<Person>()) {
+        const Person& p = person->payload;
+        q.age = ageGroupOn(p.birth, day);
+        if (p.height && p.weight)
+            if (const auto body = bodySurface(*p.height, *p.weight))
+                surface = body->cautious();
+    }
+    if (const auto* machine = record.latest<Machine>())
+        q.machine = machine->payload;
+    if (const auto* sheet = record.latest<CareSheet>())
+        q.sheet = sheet->payload;
+    q.contact = contactArea(site, q.age, surface, pad);
+    return q;
+}
+
+std::optional<Error> refusalOf(const LimitQuery& query)
+{
+    const LimitAnswer answer = limitFor(query);
+    if (answer.allowed)
+        return std::nullopt;
+    if (answer.binding == LimitRow::MachineLacksWaveform && query.site == Site::Armpits)
+        return Error{"machine-unsuited", "machine",
+                     "this machine has no pulsed current, and armpits may have nothing else; do not use it there, ask "
+                     "the prescriber"};
+    if (answer.binding == LimitRow::MachineLacksWaveform)
+        return Error{"machine-lacks-waveform", "waveform",
+                     fmt::format("this machine has no {} current; choose the one it has", word(query.waveform))};
+    const bool directOnly = query.machine && !query.machine->pulsed;
+    return Error{"armpits-pulsed-only", "waveform",
+                 directOnly ? "armpits may have pulsed current only, and this machine has none; do not use it there, ask "
+                              "the prescriber"
+                            : "armpits are treated with pulsed current only; choose pulsed, or leave the armpits out"};
+}
+
+Result<LimitAnswer> mayBegin(const Record& record, Site site, Waveform waveform, LocalDate day,
+                             std::optional<SquareCentimetres> pad)
+{
+    if (auto error = refusalByScreening(record, site, day))
+        return *error;
+    const LimitQuery query = limitQueryFor(record, site, waveform, day, pad);
+    if (auto error = refusalOf(query))
+        return *error;
+    if (auto error = refusalByToday(record, site, day))
+        return *error;
+    return limitFor(query);
+}
+
+} // namespace firstdew::protocol
