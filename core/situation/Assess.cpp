@@ -21,19 +21,22 @@ struct View {
     std::vector<LocalDate> sessions;
     std::vector<DayReport> sinceSession; ///< reports on days after the last session
     const Course* course = nullptr;
+    LocalTime courseSince;               ///< when that course was set
     bool reviewed = false;               ///< the course's end was looked at
     bool keepGoing = true;               ///< and the person goes on
 };
 
 View viewOf(const Record& record, LocalDate today, const SiteInUse& use)
 {
-    View v{record, today, use, sessionDays(record, use.site, today), {}, nullptr, false, true};
+    View v{record, today, use, sessionDays(record, use.site, today), {}, nullptr, {}, false, true};
     for (const DayReport& r : dayReports(record, use.site, today))
         if (v.sessions.empty() || r.date > v.sessions.back())
             v.sinceSession.push_back(r);
     for (const auto& e : record.all<Course>())
-        if (treats(e.payload.site).contains(use.site) && e.happened.date <= today)
+        if (treats(e.payload.site).contains(use.site) && e.happened.date <= today) {
             v.course = &e.payload;
+            v.courseSince = e.happened;
+        }
     if (v.course != nullptr)
         for (const auto& e : record.all<ReviewDone>())
             if (e.payload.site == v.course->site && e.happened.date >= v.course->start && e.happened.date <= today) {
@@ -71,8 +74,11 @@ std::optional<protocol::CoursePlan> planOf(const View& v)
     for (const LocalDate d : v.sessions)
         if (d >= v.course->start)
             q.done.push_back(d);
+    const int done = static_cast<int>(q.done.size());
     for (const auto& e : v.record.all<CourseMove>())
-        if (e.payload.site == v.course->site && e.payload.date >= v.today) {
+        // A move of a session since done, or of a course before this one, must not undo the others.
+        if (e.payload.site == v.course->site && e.payload.date >= v.today && e.payload.number > done &&
+            e.happened >= v.courseSince) {
             std::erase_if(q.fixed, [&](const auto& f) { return f.first == e.payload.number; });
             q.fixed.emplace_back(e.payload.number, e.payload.date);
         }

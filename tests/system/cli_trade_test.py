@@ -84,6 +84,48 @@ class Course(CliTest):
         self.refused(2, 'course', saying='--start')
 
 
+class Bath(CliTest):
+    def bath(self, site, *more, waveform='direct', age='adult'):
+        return self.ok('bath', '--site', site, '--waveform', waveform, '--age', age, *more)
+
+    def test_phases_and_times_of_each_site(self):
+        # Common practice, no source.
+        for site, waveform, phases, minutes in (('hands', 'direct', 2, 20), ('feet', 'direct', 2, 30),
+                                                ('hand-foot', 'direct', 4, 40), ('armpits', 'pulsed', 2, 20)):
+            answer = self.bath(site, waveform=waveform)
+            holds = [s for s in answer['steps'] if s['kind'] == 'hold']
+            self.assertEqual((len(holds), answer['hold_seconds']), (phases, 60 * minutes))
+            self.assertEqual([s['polarity'] for s in holds], [1, -1] * (phases // 2))
+            self.assertEqual(answer['total_seconds'], sum(s['seconds'] for s in answer['steps']))
+
+    def test_limits_by_age_and_waveform(self):
+        # Common practice; direct also NHS hospital leaflet WPR26540; pulsed for children our own choice.
+        for waveform, age, limit in (('direct', 'adult', 20), ('direct', 'child', 15), ('pulsed', 'adult', 30),
+                                     ('pulsed', 'child', 20)):
+            steps = self.bath('feet', waveform=waveform, age=age)['steps']
+            self.assertEqual({s['limit_ma'] for s in steps}, {limit})
+
+    def test_polarity_is_reversed_at_zero_between_lowering_and_raising(self):
+        for polarity, prompt in (('leads', 'swap-leads'), ('switch', 'flip-switch')):
+            steps = self.bath('feet', '--polarity', polarity)['steps']
+            at = [s['kind'] for s in steps].index('swap')
+            self.assertEqual([s['kind'] for s in steps[at - 1:at + 2]], ['lower', 'swap', 'raise'])
+            self.assertEqual(steps[at]['prompt'], prompt)
+
+    def test_with_the_hands_under_everything_between_runs_by_the_clock(self):
+        steps = self.bath('hands', '--hands-under')['steps']
+        self.assertTrue(all(s['timed'] for s in steps[1:-1]))
+        self.assertEqual({s['kind']: s['seconds'] for s in steps if s['kind'] in ('raise', 'lower', 'swap')},
+                         {'raise': 60, 'lower': 20, 'swap': 45})
+
+    def test_refused(self):
+        call = ('bath', '--waveform', 'direct', '--age', 'adult', '--site')
+        self.refused(1, *call, 'armpits', saying='pulsed current only')
+        self.refused(1, *call, 'feet', '--hands-under', saying='--hands-under')
+        self.refused(2, *call, 'neck', saying='hands, feet')
+        self.refused(2, *call[:3], '--site', 'feet', saying='--age')
+
+
 class Dose(CliTest):
     PERSON = ('--height', '170', '--weight', '70')
     TWO_PHASES = [(m * 60 + 900 * phase, 0 if m in (0, 12) else 10 - 2 * phase) for phase in (0, 1) for m in range(13)]

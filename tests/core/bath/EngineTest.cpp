@@ -495,6 +495,8 @@ TEST_CASE("no order of events reaches a swap, a change of side or the end while 
             if (const auto it = seen.find(key); it != seen.end() && it->second >= rest)
                 return;
             seen[key] = rest;
+            if (shadow.mayFlow && s.phase != Phase::Stopped) // nor a change of waveform
+                REQUIRE_FALSE(preparedInstead(s, s.script, {10}));
             const auto take = [&](const Event& e, long long ms) {
                 const Instant later{now.wallMs + ms, now.monotonicMs + ms};
                 const auto out = step(s, e, later);

@@ -38,9 +38,16 @@ std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const
         bool ok = q.free.empty() || q.free.contains(d.weekday());
         for (const auto& [from, to] : q.away)
             ok = ok && !(from <= d && d <= to);
-        for (const LocalDate m : q.missed)
-            ok = ok && m != d;
+        for (const auto* list : {&q.missed, &q.done})
+            for (const LocalDate m : *list)
+                ok = ok && m != d;
         return ok;
+    };
+    const auto allowed = [&](std::size_t session, LocalDate d) {
+        for (const auto& [number, date] : q.fixed)
+            if (number == static_cast<int>(q.done.size() + session) + 1)
+                return date == d;
+        return open(d);
     };
     const std::function<void(LocalDate, long)> go = [&](LocalDate from, long cost) {
         if (chosen.size() == wanted.size()) {
@@ -49,7 +56,7 @@ std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const
             return;
         }
         for (LocalDate d = from; d <= last; d = d + 1) {
-            if (!open(d))
+            if (!allowed(chosen.size(), d))
                 continue;
             const long shift = d - wanted[chosen.size()];
             chosen.push_back(d);
@@ -57,7 +64,10 @@ std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const
             chosen.pop_back();
         }
     };
-    go(std::max(q.start, q.today), 0);
+    LocalDate first = std::max(q.start, q.today);
+    for (const LocalDate d : q.done)
+        first = std::max(first, d + 1);
+    go(first, 0);
     return best;
 }
 
@@ -199,7 +209,9 @@ TEST_CASE("the plan is the best of all plans, found by trying every one")
     std::mt19937 random(20260302);
     const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
     int overrun = 0;
-    for (int round = 0; round < 4000; ++round) {
+    int moved = 0;
+    int impossible = 0;
+    for (int round = 0; round < 6000; ++round) {
         CourseRequest q;
         q.plan = CourseTemplate::Prescribed;
         q.start = day("2026-03-02") + below(7);
@@ -215,11 +227,24 @@ TEST_CASE("the plan is the best of all plans, found by trying every one")
         }
         if (below(3) == 0)
             q.missed.push_back(q.today - below(3));
+        for (LocalDate d = q.start; d <= q.today && q.done.size() + 1 < q.days.size(); d = d + 1)
+            if (below(4) == 0 && (q.missed.empty() || q.missed.front() != d))
+                q.done.push_back(d);
+        const int doneCount = static_cast<int>(q.done.size());
+        const int count = static_cast<int>(q.days.size());
+        if (below(4) == 0)
+            q.fixed.emplace_back(doneCount + 1 + below(count - doneCount), q.today + below(20));
         const auto plan = planCourse(q);
-        REQUIRE(plan);
         std::vector<LocalDate> wanted;
-        for (const int d : q.days)
-            wanted.push_back(q.start + (d - 1));
+        for (int i = doneCount; i < count; ++i)
+            wanted.push_back(q.start + (q.days[static_cast<std::size_t>(i)] - 1));
+        if (!plan) { // only a day chosen by hand can make a course impossible here
+            REQUIRE(q.fixed.size() == 1);
+            REQUIRE(bruteForce(q, wanted, q.start + 45).second.empty());
+            ++impossible;
+            continue;
+        }
+        moved += static_cast<int>(q.fixed.size());
         // Four weeks hold every case unless days away fill them; then the least overrun counts first.
         LocalDate last = plan->windowEnd;
         auto best = bruteForce(q, wanted, last);
@@ -231,9 +256,13 @@ TEST_CASE("the plan is the best of all plans, found by trying every one")
         REQUIRE(plan->shiftCost == best.first);
         REQUIRE(plan->overrunDays == std::max(0, best.second.back() - plan->windowEnd));
         for (std::size_t i = 0; i < wanted.size(); ++i)
-            REQUIRE(plan->sessions[i].date == best.second[i]);
+            REQUIRE(plan->sessions[i + q.done.size()].date == best.second[i]);
+        for (std::size_t i = 0; i < q.done.size(); ++i)
+            REQUIRE(plan->sessions[i].date == q.done[i]);
     }
-    CHECK(overrun > 0); // both kinds of case were met
+    CHECK(overrun > 0); // every kind of case was met
+    CHECK(moved > 100);
+    CHECK(impossible > 10);
 }
 
 TEST_CASE("days of a course that make no sense are refused by name")

@@ -137,6 +137,8 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
     build::Diary blister;
     blister.add(at(Site::Hands, Waveform::Direct, 12), today - 2);
     CHECK(advise(blister).target.mA == 13);
+    blister.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, today - 3); // before it: it healed
+    CHECK(advise(blister).target.mA == 13);
     blister.add(SideEffect{DiarySite::Feet, {SkinFinding::Blister}, ""}, today - 1);
     CHECK(advise(blister).target.mA == 13);
     blister.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, today - 1);
