@@ -10,7 +10,8 @@ T.ApplicationWindow {
     visible: true
     title: "Firstdew"
     color: Theme.paper
-    property string place: Look.startPage
+    // A session that was running comes first.
+    property string place: BathModel.busy ? "bath" : Look.startPage
     readonly property bool rightToLeft: Qt.application.layoutDirection === Qt.RightToLeft
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
@@ -78,6 +79,8 @@ T.ApplicationWindow {
                 }
             }
             BottomBar {
+                // Nothing but the session while it runs.
+                visible: !(window.place === "bath" && BathModel.busy)
                 Layout.fillWidth: true
                 current: window.place
                 onChosen: place => window.go(place)

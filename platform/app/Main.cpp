@@ -1,14 +1,23 @@
+#include "BathModel.h"
 #include "Look.h"
 #include "Options.h"
+#include "Reminding.h"
 #include "SelfTest.h"
 #include "Store.h"
+#include "SummaryModel.h"
 #include "SystemClock.h"
+#include "linux/DesktopNotifier.h"
+#include "linux/DesktopSharer.h"
+#include "linux/QtVoice.h"
+#include "print/SummaryPdf.h"
 
-#include <QFontDatabase>
+#include <QFont>
 #include <QGuiApplication>
 #include <QLocale>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+#include <QQuickWindow>
+#include <QStandardPaths>
 #include <QTextStream>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
@@ -21,8 +30,7 @@ namespace {
 
 void takeFonts()
 {
-    for (const char* file : {"Inter-Regular.otf", "Inter-SemiBold.otf", "NotoSansArabic-Regular.ttf", "NotoSansArabic-Bold.ttf"})
-        QFontDatabase::addApplicationFont(QStringLiteral(":/assets/fonts/") + QLatin1String(file));
+    print::loadTypefaces();
     QFont font(QStringLiteral("Inter"));
     font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
     QGuiApplication::setFont(font);
@@ -40,6 +48,22 @@ viewmodels::Look::Asked asked(const app::Options& o)
     a.height = o.size.height();
     a.still = !o.screenshot.isEmpty() || o.selfTest;
     return a;
+}
+
+/// Voice and tones as the person chose them in Plan.
+linuxside::VoiceChoice voiceChoice(const viewmodels::Store& store)
+{
+    const std::string how = store.preference("sound").value_or("both");
+    return {how == "both" || how == "voice", how == "both" || how == "tones"};
+}
+
+/// A tapped reminder brings the app to the front, on Today.
+void comeToFront(QQmlApplicationEngine& engine)
+{
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    QMetaObject::invokeMethod(window, "go", Q_ARG(QVariant, QStringLiteral("today")));
+    window->raise();
+    window->requestActivate();
 }
 
 /// Puts the interface into the person's language and direction, now and whenever another is chosen.
@@ -79,6 +103,15 @@ int main(int argc, char** argv)
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString());
     viewmodels::Look look(asked(*options));
+    linuxside::QtVoice voice;
+    linuxside::DesktopWakeGuard wake;
+    linuxside::DesktopSharer sharer;
+    viewmodels::BathModel bath(store, voice, wake);
+    viewmodels::SummaryModel summary(store, sharer, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    const auto chooseVoice = [&] { voice.choose(voiceChoice(store)); };
+    QObject::connect(&store, &viewmodels::Store::changed, &voice, chooseVoice);
+    chooseVoice();
+
     QTranslator translator;
     QString spoken;
     QQmlApplicationEngine engine;
@@ -92,5 +125,8 @@ int main(int argc, char** argv)
         return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(engine, options->screenshot) ? 0 : 1;
+    linuxside::DesktopNotifier notifier;
+    app::Reminding reminding(store, notifier);
+    QObject::connect(&notifier, &linuxside::DesktopNotifier::opened, &engine, [&] { comeToFront(engine); });
     return QGuiApplication::exec();
 }

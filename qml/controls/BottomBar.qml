@@ -19,7 +19,7 @@ Rectangle {
         spacing: 0
         Repeater {
             model: ["today", "bath", "diary", "plan"]
-            T.Button {
+            T.TabButton {
                 id: tab
                 required property string modelData
                 readonly property bool on: bar.current === modelData
@@ -28,11 +28,10 @@ Rectangle {
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
                 implicitHeight: Math.max(Theme.barHeight, column.implicitHeight + 2 * Theme.small)
-                Accessible.role: Accessible.PageTab
                 Accessible.name: text
                 Accessible.selected: on
-                Accessible.onPressAction: click()
-                Keys.onReturnPressed: click()
+                Accessible.onPressAction: if (enabled) clicked()
+                Keys.onReturnPressed: clicked()
                 onClicked: bar.chosen(modelData)
                 contentItem: Item {
                     Column {

@@ -60,7 +60,6 @@ Card {
             Chip {
                 required property string modelData
                 text: Words.circumstance(modelData)
-                checkable: false
                 checked: card.entry !== null && card.entry.with.includes(modelData)
                 onClicked: {
                     const others = card.entry.with.filter(w => w !== modelData)

@@ -21,8 +21,8 @@ RowLayout {
             text: Words.dayFull(modelData.date)
             Accessible.role: Accessible.Button
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
-            Accessible.onPressAction: click()
-            Keys.onReturnPressed: click()
+            Accessible.onPressAction: if (enabled) clicked()
+            Keys.onReturnPressed: clicked()
             onClicked: { sheet.date = modelData.date; sheet.open() }
             contentItem: Item {
                 Column {

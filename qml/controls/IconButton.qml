@@ -10,8 +10,8 @@ T.Button {
     implicitHeight: Theme.target
     Accessible.role: Accessible.Button
     Accessible.name: text
-    Accessible.onPressAction: click()
-    Keys.onReturnPressed: click()
+    Accessible.onPressAction: if (enabled) clicked()
+    Keys.onReturnPressed: clicked()
     contentItem: Item {
         Icon {
             anchors.centerIn: parent

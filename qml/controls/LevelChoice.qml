@@ -31,8 +31,8 @@ GridLayout {
             implicitWidth: contentItem.implicitWidth + 2 * Theme.tight
             Accessible.role: Accessible.Button
             Accessible.name: Words.siteIs(choice.site, modelData)
-            Accessible.onPressAction: click()
-            Keys.onReturnPressed: click()
+            Accessible.onPressAction: if (enabled) clicked()
+            Keys.onReturnPressed: clicked()
             onClicked: choice.chosen(modelData)
             contentItem: Item {
                 implicitHeight: column.implicitHeight

@@ -17,12 +17,10 @@ ColumnLayout {
         spacing: Theme.small
         Repeater {
             model: group.options
-            Chip {
+            ChoiceChip {
                 required property var modelData
                 text: modelData.text
-                checkable: false
                 checked: group.value === modelData.value
-                Accessible.role: Accessible.RadioButton
                 onClicked: group.chosen(modelData.value)
             }
         }

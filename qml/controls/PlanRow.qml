@@ -14,8 +14,8 @@ T.Button {
     Accessible.role: Accessible.Button
     Accessible.name: title
     Accessible.description: value
-    Accessible.onPressAction: click()
-    Keys.onReturnPressed: click()
+    Accessible.onPressAction: if (enabled) clicked()
+    Keys.onReturnPressed: clicked()
     contentItem: Item {
         Column {
             id: texts

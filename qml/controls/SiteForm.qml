@@ -23,7 +23,6 @@ Wrap {
         Chip {
             required property string modelData
             text: modelData === "hand-foot" ? qsTr("One hand with one foot") : Words.site(modelData)
-            checkable: false
             checked: form.chosen.includes(modelData)
             onClicked: form.chosen = form.chosen.includes(modelData) ? form.chosen.filter(s => s !== modelData) : form.chosen.concat([modelData])
         }

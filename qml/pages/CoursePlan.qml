@@ -49,7 +49,6 @@ Frame {
                 Chip {
                     required property string modelData
                     text: Words.weekday(modelData)
-                    checkable: false
                     checked: page.free.includes(modelData)
                     onClicked: page.free = page.free.includes(modelData) ? page.free.filter(d => d !== modelData) : page.free.concat([modelData])
                 }

@@ -28,7 +28,6 @@ Frame {
                     Chip {
                         required property string modelData
                         text: Words.circumstance(modelData)
-                        checkable: false
                         checked: card.line !== undefined && card.line.with.includes(modelData)
                         onClicked: TodayModel.setCircumstances(card.modelData, checked ? card.line.with.filter(w => w !== modelData) : card.line.with.concat([modelData]), page.date)
                     }

@@ -17,7 +17,6 @@ Frame {
                 required property var modelData
                 readonly property int days: modelData.days > 0 ? modelData.days : page.allDays
                 text: modelData.text
-                checkable: false
                 checked: page.span === days
                 onClicked: page.span = days
             }
@@ -46,6 +45,7 @@ Frame {
             }
         }
     }
+    ActionButton { visible: DiaryModel.sites.length > 0; kind: "main"; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
     Card {
         visible: DiaryModel.sites.length > 0
         Label { role: "lead"; text: qsTr("Note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }

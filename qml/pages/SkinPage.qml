@@ -18,7 +18,6 @@ Frame {
             Chip {
                 required property string modelData
                 text: Words.skin(modelData)
-                checkable: false
                 checked: page.skin.includes(modelData)
                 onClicked: page.skin = modelData === "fine" ? (checked ? [] : ["fine"]) : checked ? page.skin.filter(s => s !== modelData) : page.skin.filter(s => s !== "fine").concat([modelData])
             }

@@ -11,11 +11,19 @@ Frame {
     readonly property bool call: matters !== null && ["first-dew-top-up", "top-up-due", "restart-course"].includes(matters.advice)
     property string circumstancesOf: ""
 
-    header: IconButton {
-        visible: Store.people.length > 1
-        iconName: "person"
-        text: qsTr("Change person, now %1").arg(Store.personName)
-        onClicked: Router.page("People", {})
+    header: RowLayout {
+        IconButton {
+            visible: page.sites.length > 0
+            iconName: "share"
+            text: qsTr("Summary for your prescriber")
+            onClicked: Router.page("SummaryPage", {})
+        }
+        IconButton {
+            visible: Store.people.length > 1
+            iconName: "person"
+            text: qsTr("Change person, now %1").arg(Store.personName)
+            onClicked: Router.page("People", {})
+        }
     }
 
     Label {

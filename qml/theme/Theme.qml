@@ -25,7 +25,7 @@ QtObject {
     readonly property color nowInk: dark ? "#1c1300" : "#1d1a10"
     readonly property color nowText: dark ? "#f2b544" : "#7c4a00"
     readonly property color nowWash: dark ? "#33301f" : "#fbe9c4"
-    readonly property color danger: dark ? "#f59a9a" : "#a3182c"
+    readonly property color danger: dark ? "#f7a3a3" : "#a3182c"
     readonly property color dangerInk: dark ? "#33060b" : "#ffffff"
     readonly property color dangerWash: dark ? "#3b2024" : "#f8dfdc"
     readonly property color good: dark ? "#8fcf9f" : "#2a6a43"
@@ -50,6 +50,8 @@ QtObject {
     readonly property int iconLarge: 40
     readonly property int measure: 620 // widest column that reads well
     readonly property int barHeight: 64
+    readonly property int ring: 340 // widest clock of a running session
+    readonly property int padKey: 64
 
     // Type.
     readonly property var families: ["Inter", "Noto Sans Arabic"]
@@ -69,4 +71,5 @@ QtObject {
     readonly property int quick: motion ? 120 : 0
     readonly property int calm: motion ? 240 : 0
     readonly property int undoShown: 6000
+    readonly property int settle: 1200 // a meter reading counts when it was left alone this long
 }

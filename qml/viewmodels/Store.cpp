@@ -169,6 +169,23 @@ bool Store::appendAll(std::vector<Payload> payloads)
     return true;
 }
 
+bool Store::appendQuietly(Payload payload)
+{
+    if (!m_journal) {
+        emit failed();
+        return false;
+    }
+    Fact fact = factOf(std::move(payload), now(), {});
+    const auto id = m_journal->append(fact);
+    if (!id) {
+        fail(id.error());
+        return false;
+    }
+    fact.id = *id;
+    m_facts.push_back(std::move(fact));
+    return true;
+}
+
 bool Store::retract(const std::string& id, std::string reason)
 {
     const auto fact = std::find_if(m_facts.begin(), m_facts.end(), [&](const Fact& f) { return f.id == id; });

@@ -70,6 +70,8 @@ public:
                                       std::string corrects = {});
     /// Records several at once, all or none.
     bool appendAll(std::vector<facts::Payload> payloads);
+    /// Records an event of a running session without judging everything anew, so that the session goes on at once.
+    bool appendQuietly(facts::Payload payload);
     /// Withdraws the fact of that id.
     bool retract(const std::string& id, std::string reason);
     /// Begins the record of somebody further and makes it the present one. Gives the id.

@@ -1,0 +1,23 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    title: BathModel.blockedForGood ? qsTr("No bath now") : qsTr("Ask a clinician first")
+    Card {
+        kind: "danger"
+        Label { Layout.fillWidth: true; text: BathModel.blockedForGood ? qsTr("Because of this, there must be no session until a clinician has cleared it:") : qsTr("Go on only with a clinician's word on this:") }
+        Repeater {
+            model: BathModel.blockedBy
+            Label { required property string modelData; role: "strong"; text: "– " + modelData; Layout.fillWidth: true }
+        }
+        Label { Layout.fillWidth: true; text: qsTr("What is safe now: leave the machine off. Nothing is lost by waiting.") }
+    }
+    Card {
+        Heading { text: qsTr("A clinician has cleared it") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Only if somebody who knows you and your treatment said so. The name goes onto the summary.") }
+        Field { id: who; label: qsTr("Who cleared it"); problem: BathModel.refusal }
+        ActionButton { text: qsTr("Record and go on"); Layout.fillWidth: true; onClicked: BathModel.cleared(who.text) }
+    }
+    ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+}

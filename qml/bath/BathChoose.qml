@@ -1,0 +1,36 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    title: Words.place("bath")
+    Heading { text: qsTr("Where") }
+    Repeater {
+        model: BathModel.sites.length
+        ChoiceRow { required property int index; readonly property var line: BathModel.sites[index] || ({}); text: line.name || ""; hint: line.minutes || ""; checked: BathModel.site === line.site; onClicked: BathModel.chooseSite(line.site) }
+    }
+    Heading { text: qsTr("Current") }
+    Repeater {
+        model: BathModel.waveforms.length
+        ChoiceRow { required property int index; readonly property var line: BathModel.waveforms[index] || ({}); text: line.name || ""; hint: line.why || ""; enabled: line.allowed === true; checked: BathModel.waveform === line.waveform; onClicked: BathModel.chooseWaveform(line.waveform) }
+    }
+    Heading { text: qsTr("Who can tap the phone") }
+    Repeater {
+        model: BathModel.ways.length
+        ChoiceRow { required property int index; readonly property var line: BathModel.ways[index] || ({}); text: line.name || ""; hint: line.hint || ""; checked: BathModel.way === line.way; onClicked: BathModel.chooseWay(line.way) }
+    }
+    OneOf {
+        visible: BathModel.sided
+        label: qsTr("Which side first")
+        options: [{ value: "right", text: qsTr("Right side") }, { value: "left", text: qsTr("Left side") }]
+        value: BathModel.firstSide
+        onChosen: side => BathModel.chooseSide(side)
+    }
+    Card {
+        kind: BathModel.allowed ? "plain" : "danger"
+        Label { role: "strong"; text: BathModel.limitText; Layout.fillWidth: true }
+        Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
+        Label { visible: text !== ""; role: "label"; text: BathModel.lengthText; Layout.fillWidth: true }
+    }
+    ActionButton { kind: "now"; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
+}

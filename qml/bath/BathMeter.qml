@@ -1,0 +1,97 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// Target, limit and the meter: less and more beside the last reading, which opens a number pad.
+Rectangle {
+    id: meter
+    property var running: ({})
+    readonly property bool under: running.under === true
+    /// What is being set with less and more; -1 when nothing is.
+    property real pending: -1
+    readonly property real value: pending >= 0 ? pending : running.lastReading || 0
+    readonly property real step: 0.5
+    readonly property real most: 60
+    implicitHeight: column.implicitHeight + 2 * Theme.tight
+    radius: Theme.radius
+    color: Theme.card
+    border.width: Theme.hair
+    border.color: Theme.line
+    function enter(mA) {
+        settle.stop()
+        pending = -1
+        BathModel.reading(mA)
+    }
+    function change(by) {
+        pending = Math.max(0, Math.min(most, value + by))
+        // Above the limit nothing waits.
+        if (pending > running.limitMa)
+            enter(pending)
+        else
+            settle.restart()
+    }
+    Timer { id: settle; interval: Theme.settle; onTriggered: meter.enter(meter.pending) }
+
+    ColumnLayout {
+        id: column
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.tight }
+        spacing: Theme.tight
+        RowLayout {
+            Layout.fillWidth: true
+            Label { role: "strong"; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
+            Label { role: "strong"; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+        }
+        Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
+        RowLayout {
+            visible: !meter.under
+            Layout.fillWidth: true
+            spacing: Theme.tight
+            ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); implicitWidth: Theme.bathTarget; implicitHeight: Theme.bathTarget; horizontalPadding: 0; onClicked: meter.change(-meter.step) }
+            ActionButton {
+                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Meter?") : Words.milliamps(meter.value)
+                Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
+                implicitHeight: Theme.bathTarget
+                horizontalPadding: 0
+                Layout.fillWidth: true
+                onClicked: pad.open()
+            }
+            ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("Meter shows more"); implicitWidth: Theme.bathTarget; implicitHeight: Theme.bathTarget; horizontalPadding: 0; onClicked: meter.change(meter.step) }
+        }
+    }
+    Sheet {
+        id: pad
+        title: qsTr("Meter reading, mA")
+        property string typed: ""
+        onAboutToShow: typed = ""
+        Label { role: "display"; text: pad.typed === "" ? "–" : pad.typed; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+        GridLayout {
+            columns: 3
+            columnSpacing: Theme.small
+            rowSpacing: Theme.small
+            Layout.fillWidth: true
+            LayoutMirroring.enabled: false
+            LayoutMirroring.childrenInherit: true
+            Repeater {
+                model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0", ""]
+                ActionButton {
+                    required property string modelData
+                    text: modelData
+                    iconName: modelData === "" ? "undo" : ""
+                    implicitHeight: Theme.padKey
+                    Accessible.name: modelData === "" ? qsTr("Delete") : modelData
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 1
+                    onClicked: pad.typed = modelData === "" ? pad.typed.slice(0, -1) : (pad.typed + modelData).slice(0, 5)
+                }
+            }
+        }
+        ActionButton {
+            kind: "now"
+            implicitHeight: Theme.bathTarget
+            text: qsTr("Enter")
+            Layout.fillWidth: true
+            enabled: pad.typed !== "" && !isNaN(Number(pad.typed))
+            onClicked: { const mA = Number(pad.typed); pad.close(); meter.enter(mA) }
+        }
+    }
+}

@@ -1,0 +1,50 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+Frame {
+    id: page
+    title: qsTr("Prepare: %1").arg(BathModel.siteName)
+    property string antiperspirant: "-1"
+    property string shaved: "-1"
+    property bool wounds: false
+    Card {
+        OneOf {
+            label: qsTr("Antiperspirant with aluminium there?")
+            options: [{ value: "-1", text: qsTr("Not since yesterday this time") }, { value: "12", text: qsTr("About 12 hours ago") }, { value: "2", text: qsTr("In the last hours") }]
+            value: page.antiperspirant
+            onChosen: hours => { page.antiperspirant = hours; BathModel.setAntiperspirant(Number(hours)) }
+        }
+        OneOf {
+            label: qsTr("Shaved there?")
+            options: [{ value: "-1", text: qsTr("Not for three days") }, { value: "2", text: qsTr("Two days ago") }, { value: "1", text: qsTr("Yesterday") }, { value: "0", text: qsTr("Today") }]
+            value: page.shaved
+            onChosen: days => { page.shaved = days; BathModel.setShaved(Number(days)) }
+        }
+        TickRow { text: qsTr("There are small cuts on the skin"); checked: page.wounds; onClicked: { page.wounds = !page.wounds; BathModel.setSmallWounds(page.wounds) } }
+    }
+    Repeater {
+        model: BathModel.waits
+        Card { id: wait; required property string modelData; kind: "danger"; Label { role: "strong"; text: wait.modelData; Layout.fillWidth: true } }
+    }
+    Heading { text: qsTr("Tick each line") }
+    Repeater {
+        model: BathModel.preparation.length // the lines stay, and with them the keyboard's place, when one is ticked
+        TickRow {
+            required property int index
+            readonly property var line: BathModel.preparation[index] || ({})
+            text: line.text || ""
+            checked: line.done === true
+            onClicked: BathModel.tick(line.item)
+        }
+    }
+    Card {
+        visible: BathModel.way === "hands-under"
+        kind: "now"
+        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.") }
+    }
+    ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
+    Label { visible: BathModel.refusal !== ""; role: "strong"; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
+    ActionButton { kind: "now"; text: qsTr("Begin"); Layout.fillWidth: true; enabled: BathModel.ready; onClicked: BathModel.start() }
+    ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+}

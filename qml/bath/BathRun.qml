@@ -1,0 +1,108 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The running session: one thing to do, readable from two metres, a way out always within one touch.
+Item {
+    id: page
+    readonly property var r: BathModel.running
+    readonly property bool alarm: r.alarm === true
+    readonly property bool under: r.under === true
+    readonly property bool wide: width > height
+    readonly property color ink: alarm ? Theme.dangerInk : Theme.ink
+    Accessible.role: Accessible.Pane
+    Accessible.name: r.step || ""
+    Rectangle { anchors.fill: parent; color: page.alarm ? Theme.danger : Theme.paper }
+
+    GridLayout {
+        anchors { fill: parent; margins: Theme.small }
+        columns: page.wide ? 2 : 1
+        columnSpacing: Theme.margin
+        rowSpacing: Theme.small
+
+        Flickable {
+            id: flick
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Layout.preferredWidth: Theme.vast
+            contentHeight: Math.max(height, column.implicitHeight)
+            boundsBehavior: Flickable.StopAtBounds
+            clip: true
+            ColumnLayout {
+                id: column
+                width: flick.width
+                height: flick.contentHeight
+                spacing: Theme.small
+                RowLayout {
+                    Layout.fillWidth: true
+                    Label { text: [page.r.phase, page.r.side].filter(s => s).join(" · "); color: page.ink; Layout.fillWidth: true }
+                    Label { text: page.r.all || ""; color: page.ink }
+                }
+                Label {
+                    role: "title"
+                    Layout.fillWidth: true
+                    text: page.alarm ? qsTr("Too high. Lower the current now.") : page.r.sentence || ""
+                    color: page.ink
+                    Accessible.role: Accessible.Heading
+                }
+                Item {
+                    id: clock
+                    visible: page.r.timed === true
+                    readonly property real side: Math.min(width, height, Theme.ring)
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    Layout.minimumHeight: digits.implicitHeight
+                    Ring {
+                        visible: clock.side > digits.implicitWidth + 3 * stroke
+                        anchors.centerIn: parent
+                        width: clock.side
+                        height: clock.side
+                        share: 1 - (page.r.progress || 0)
+                        color: page.alarm ? Theme.dangerInk : Theme.now
+                        track: page.alarm ? Theme.danger : Theme.sunken
+                    }
+                    Text {
+                        id: digits
+                        anchors.centerIn: parent
+                        text: page.r.remaining || ""
+                        color: page.ink
+                        font.family: Theme.family
+                        font.pixelSize: Theme.numerals
+                        font.weight: Theme.strong
+                        Accessible.role: Accessible.StaticText
+                        Accessible.name: page.r.remainingSpoken || ""
+                    }
+                }
+                Item { visible: page.r.timed !== true; Layout.fillHeight: true }
+                Label { visible: !!page.r.next; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                BathMeter { visible: page.r.canRead === true; running: page.r; Layout.fillWidth: true }
+                Label { visible: BathModel.refusal !== ""; role: "strong"; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
+            }
+        }
+
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: page.wide
+            Layout.preferredWidth: Theme.vast
+            spacing: Theme.small
+            ActionButton {
+                visible: !!page.r.primary
+                kind: "now"
+                implicitHeight: Theme.bathTarget
+                text: page.r.primary || ""
+                Layout.fillWidth: true
+                onClicked: BathModel.primary()
+            }
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: Theme.small
+                readonly property bool flowing: page.r.flowing === true && !page.under
+                ActionButton { visible: parent.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
+                ActionButton { visible: parent.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
+                ActionButton { implicitHeight: Theme.bathTarget; kind: page.alarm ? "plain" : "danger"; horizontalPadding: Theme.tight; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
+            }
+        }
+    }
+    // With the hands under, a tap anywhere stops.
+    MouseArea { anchors.fill: parent; enabled: page.under; visible: page.under; onClicked: BathModel.stop() }
+}

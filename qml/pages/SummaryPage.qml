@@ -1,0 +1,35 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The prescriber's page: how far back it reaches, what is asked, and out of the door.
+Frame {
+    id: page
+    canGoBack: true
+    title: qsTr("Summary for your prescriber")
+    Label { Layout.fillWidth: true; text: qsTr("One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.") }
+    OneOf {
+        label: qsTr("How far back")
+        options: [{ value: "30", text: qsTr("A month") }, { value: "91", text: qsTr("Three months") }, { value: "182", text: qsTr("Half a year") }, { value: "365", text: qsTr("A year") }]
+        value: SummaryModel.days
+        onChosen: days => SummaryModel.days = days
+    }
+    ActionButton { kind: "now"; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
+    Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
+    Card {
+        Heading { text: qsTr("Questions for the prescriber") }
+        Repeater {
+            model: SummaryModel.questions
+            RowLayout {
+                id: asked
+                required property var modelData
+                Layout.fillWidth: true
+                Label { text: asked.modelData.text; Layout.fillWidth: true }
+                IconButton { iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
+            }
+        }
+        Label { visible: SummaryModel.questions.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("What you want to ask stands at the end of the page.") }
+        Field { id: question; label: qsTr("Your question") }
+        ActionButton { text: qsTr("Put it on the page"); Layout.fillWidth: true; enabled: question.text.trim() !== ""; onClicked: { SummaryModel.ask(question.text); question.text = "" } }
+    }
+}

@@ -1,0 +1,161 @@
+#pragma once
+
+#include "Store.h"
+#include "ports/Voice.h"
+#include "ports/WakeGuard.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "bath/Engine.h"
+#include "protocol/Limits.h"
+#include "protocol/Preparation.h"
+#include "protocol/Screening.h"
+#endif
+
+#include <QVariantList>
+#include <QVariantMap>
+
+namespace firstdew::viewmodels {
+
+
+/// Leads through one session: choice, safety questions, preparation, the running session, afterwards.
+class BathModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    /// choose, screening, blocked, prepare, run, meanwhile, after
+    Q_PROPERTY(QString page READ page NOTIFY changed)
+    Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
+    Q_PROPERTY(QString site READ site NOTIFY changed)
+    Q_PROPERTY(QString siteName READ siteName NOTIFY changed)
+    Q_PROPERTY(QVariantList waveforms READ waveforms NOTIFY changed)
+    Q_PROPERTY(QString waveform READ waveform NOTIFY changed)
+    Q_PROPERTY(QVariantList ways READ ways NOTIFY changed)
+    Q_PROPERTY(QString way READ way NOTIFY changed)
+    Q_PROPERTY(QString firstSide READ firstSide NOTIFY changed)
+    Q_PROPERTY(bool sided READ sided NOTIFY changed)
+    Q_PROPERTY(bool allowed READ allowed NOTIFY changed)
+    Q_PROPERTY(QString limitText READ limitText NOTIFY changed)
+    Q_PROPERTY(QString adviceText READ adviceText NOTIFY changed)
+    Q_PROPERTY(QString lengthText READ lengthText NOTIFY changed)
+    Q_PROPERTY(bool askAll READ askAll NOTIFY changed)
+    Q_PROPERTY(QVariantList questions READ questions NOTIFY changed)
+    Q_PROPERTY(QStringList blockedBy READ blockedBy NOTIFY changed)
+    Q_PROPERTY(bool blockedForGood READ blockedForGood NOTIFY changed)
+    Q_PROPERTY(QVariantList preparation READ preparation NOTIFY changed)
+    Q_PROPERTY(QStringList waits READ waits NOTIFY changed)
+    Q_PROPERTY(bool ready READ ready NOTIFY changed)
+    /// Everything the running page shows; see running() for its keys.
+    Q_PROPERTY(QVariantMap running READ running NOTIFY ticked)
+    Q_PROPERTY(QVariantMap afterwards READ afterwards NOTIFY changed)
+    Q_PROPERTY(QString refusal READ refusal NOTIFY refusalChanged)
+
+    /// Whether a session is running or waits for an answer: nothing else may take the screen.
+    Q_PROPERTY(bool busy READ busy NOTIFY changed)
+
+public:
+    BathModel(Store& store, ports::Voice& voice, ports::WakeGuard& wake);
+    /// The one of the process, made by the program before the interface is loaded.
+    static BathModel* instance();
+    static BathModel* create(QQmlEngine*, QJSEngine*);
+
+    [[nodiscard]] QString page() const { return m_page; }
+    [[nodiscard]] bool busy() const { return m_page == QLatin1String("run") || m_page == QLatin1String("meanwhile"); }
+    [[nodiscard]] QVariantList sites() const;
+    [[nodiscard]] QString site() const { return token(m_site); }
+    [[nodiscard]] QString siteName() const;
+    [[nodiscard]] QVariantList waveforms() const;
+    [[nodiscard]] QString waveform() const { return token(m_waveform); }
+    [[nodiscard]] QVariantList ways() const;
+    [[nodiscard]] QString way() const { return token(m_way); }
+    [[nodiscard]] QString firstSide() const { return token(m_side); }
+    [[nodiscard]] bool sided() const { return m_site == facts::Site::HandFoot; }
+    [[nodiscard]] bool allowed() const { return limit().allowed; }
+    [[nodiscard]] QString limitText() const;
+    [[nodiscard]] QString adviceText() const;
+    [[nodiscard]] QString lengthText() const;
+    [[nodiscard]] bool askAll() const { return m_askAll; }
+    [[nodiscard]] QVariantList questions() const;
+    [[nodiscard]] QStringList blockedBy() const;
+    [[nodiscard]] bool blockedForGood() const;
+    [[nodiscard]] QVariantList preparation() const;
+    [[nodiscard]] QStringList waits() const;
+    [[nodiscard]] bool ready() const;
+    [[nodiscard]] QVariantMap running() const;
+    [[nodiscard]] QVariantMap afterwards() const;
+    [[nodiscard]] QString refusal() const { return m_refusal; }
+
+    Q_INVOKABLE void chooseSite(const QString& site);
+    Q_INVOKABLE void chooseWaveform(const QString& waveform);
+    Q_INVOKABLE void chooseWay(const QString& way);
+    Q_INVOKABLE void chooseSide(const QString& side);
+    /// From the choice to the safety questions, or past them where they were answered today.
+    Q_INVOKABLE void goOn();
+    Q_INVOKABLE void back();
+    Q_INVOKABLE void toggleAnswer(const QString& row);
+    /// The short question: nothing has changed / something has.
+    Q_INVOKABLE void nothingChanged();
+    Q_INVOKABLE void somethingChanged();
+    Q_INVOKABLE void answersDone();
+    /// A clinician's word on the answers that ask for one.
+    Q_INVOKABLE void cleared(const QString& who);
+    Q_INVOKABLE void tick(int item);
+    Q_INVOKABLE void setSmallWounds(bool on);
+    /// Hours since, or -1 for longer ago than it matters.
+    Q_INVOKABLE void setAntiperspirant(int hoursAgo);
+    Q_INVOKABLE void setShaved(int daysAgo);
+    Q_INVOKABLE void checkVolume();
+    Q_INVOKABLE void start();
+
+    Q_INVOKABLE void primary();
+    Q_INVOKABLE void reading(double mA);
+    Q_INVOKABLE void discomfort();
+    Q_INVOKABLE void loweredEarly();
+    Q_INVOKABLE void outOfWater();
+    Q_INVOKABLE void stop();
+    Q_INVOKABLE void meanwhile(const QString& answer);
+
+    Q_INVOKABLE void save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note);
+    Q_INVOKABLE void leave();
+
+signals:
+    void changed();
+    void ticked();
+    void refusalChanged();
+    void finished();
+
+private:
+    [[nodiscard]] protocol::LimitAnswer limit() const;
+    [[nodiscard]] facts::Machine machine() const;
+    [[nodiscard]] facts::AgeGroup age() const;
+    [[nodiscard]] facts::Milliamps target() const;
+    [[nodiscard]] facts::Result<protocol::Script> script() const;
+    [[nodiscard]] bool isDone(protocol::PrepItem item) const;
+    void settle();
+    void toPage(const QString& page);
+    void send(const bath::Event& event);
+    void send(facts::BathEventKind kind) { send(bath::Event{kind, {}, {}}); }
+    void perform(const std::vector<bath::Effect>& effects);
+    void refuse(const QString& why);
+    void comeBack();
+    [[nodiscard]] QString sayMa(facts::Milliamps m) const;
+
+    Store& m_store;
+    ports::Voice& m_voice;
+    ports::WakeGuard& m_wake;
+    QTimer m_ticker;
+    QString m_page = QStringLiteral("choose");
+    QString m_refusal;
+    facts::Site m_site{};
+    facts::Waveform m_waveform{};
+    facts::WayOfWorking m_way{};
+    facts::Side m_side{};
+    bool m_siteChosen = false;
+    bool m_askAll = false;
+    facts::SetOf<facts::ScreeningRow> m_yes;
+    facts::SetOf<protocol::PrepItem> m_done;
+    facts::Preparation m_answers;
+    std::optional<bath::State> m_state;
+    std::string m_bath;
+    int m_sequence = 0;
+};
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,75 @@
+#include "SummaryModel.h"
+
+#include "print/SummaryPdf.h"
+
+#include <QDir>
+#include <QLocale>
+#include <QQmlEngine>
+#include <algorithm>
+
+namespace firstdew::viewmodels {
+
+using namespace facts;
+
+namespace {
+SummaryModel* theModel = nullptr;
+constexpr int kDays = 91;
+constexpr int kMostDays = 3660;
+constexpr const char* kDaysKey = "summary-days";
+} // namespace
+
+
+SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, QString folder) : m_store(store), m_sharer(sharer), m_folder(std::move(folder))
+{
+    theModel = this;
+    connect(&store, &Store::changed, this, &SummaryModel::changed);
+}
+
+SummaryModel* SummaryModel::instance() { return theModel; }
+
+SummaryModel* SummaryModel::create(QQmlEngine*, QJSEngine*)
+{
+    QQmlEngine::setObjectOwnership(theModel, QQmlEngine::CppOwnership);
+    return theModel;
+}
+
+QString SummaryModel::days() const { return m_store.preferenceOr(kDaysKey, QString::number(kDays)); }
+
+void SummaryModel::setDays(const QString& days) { m_store.setPreference(kDaysKey, days); }
+
+QVariantList SummaryModel::questions() const
+{
+    QVariantList out;
+    for (const auto& e : m_store.record().all<Question>())
+        out << QVariantMap{{"id", text(e.id)}, {"text", text(e.payload.text)}};
+    return out;
+}
+
+void SummaryModel::share()
+{
+    const LocalDate to = m_store.situation().today;
+    const int back = std::clamp(days().toInt(), 1, kMostDays);
+    const auto contents = summary::contentsFor(m_store.record(), to - (back - 1), to);
+    QDir().mkpath(m_folder);
+    const QString file = QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
+    const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+    const auto written = print::writeSummary(contents, letter ? print::Paper::Letter : print::Paper::A4, file);
+    if (!written) {
+        m_message = QString::fromStdString(written.error().message);
+    } else {
+        m_file = file;
+        m_message = m_sharer.share(file.toStdString(), "application/pdf") ? tr("Saved as %1 and handed over.").arg(file)
+                                                                          : tr("Saved as %1. Open it from there.").arg(file);
+    }
+    emit messageChanged();
+}
+
+void SummaryModel::ask(const QString& question)
+{
+    if (!question.trimmed().isEmpty())
+        m_store.append(Question{question.trimmed().toStdString()});
+}
+
+void SummaryModel::takeBack(const QString& id) { m_store.retract(id.toStdString(), "taken back"); }
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "Store.h"
+#include "ports/Sharer.h"
+
+namespace firstdew::viewmodels {
+
+/// The prescriber's page: made, kept and handed over in one tap.
+class SummaryModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+    /// What became of the last page; empty before the first.
+    Q_PROPERTY(QString message READ message NOTIFY messageChanged)
+    Q_PROPERTY(QString file READ file NOTIFY messageChanged)
+    /// How many days back the page reaches, remembered; a number as text, as choices carry it.
+    Q_PROPERTY(QString days READ days WRITE setDays NOTIFY changed)
+    /// Questions that stand on the page: [{id, text}].
+    Q_PROPERTY(QVariantList questions READ questions NOTIFY changed)
+
+public:
+    /// `folder` is where the pages are kept.
+    SummaryModel(Store& store, ports::Sharer& sharer, QString folder);
+    static SummaryModel* instance();
+    static SummaryModel* create(QQmlEngine*, QJSEngine*);
+
+    [[nodiscard]] QString message() const { return m_message; }
+    [[nodiscard]] QString file() const { return m_file; }
+    [[nodiscard]] QString days() const;
+    void setDays(const QString& days);
+    [[nodiscard]] QVariantList questions() const;
+    /// Writes the page and hands it to the system.
+    Q_INVOKABLE void share();
+    /// Keeps a question for the prescriber; it goes onto the page.
+    Q_INVOKABLE void ask(const QString& question);
+    Q_INVOKABLE void takeBack(const QString& id);
+
+signals:
+    void messageChanged();
+    void changed();
+
+private:
+    Store& m_store;
+    ports::Sharer& m_sharer;
+    QString m_folder;
+    QString m_message;
+    QString m_file;
+};
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,241 @@
+"""Drives the app as a person with a screen reader would: by role and name, over the accessibility tree.
+
+Everything runs in a desktop of its own: a display, a session bus, the accessibility bus, and where asked a
+notification daemon and a sound server whose output is recorded."""
+import os
+import pathlib
+import re
+import shutil
+import signal
+import socket
+import subprocess
+import sys
+import tempfile
+import time
+
+POLL = 0.05
+PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
+
+
+def wait_for(what, condition, patience=PATIENCE):
+    """The first true value of condition(); raises when there is none."""
+    end = time.monotonic() + patience
+    while True:
+        value = condition()
+        if value:
+            return value
+        if time.monotonic() > end:
+            raise AssertionError(f'{what}: did not come')
+        time.sleep(POLL)
+
+
+class Desktop:
+    """Display, session bus and accessibility bus; with notices=True also dunst, with sound=True also PulseAudio."""
+
+    def __init__(self, size=(800, 1000), notices=False, sound=False):
+        self.folder = pathlib.Path(tempfile.mkdtemp(prefix='desktop-'))
+        self.processes = []
+        self.size = size
+        self.env = {k: v for k, v in os.environ.items() if k not in ('DBUS_SESSION_BUS_ADDRESS', 'WAYLAND_DISPLAY')}
+        runtime = self.folder / 'runtime'
+        runtime.mkdir(mode=0o700)
+        self.env.update(XDG_RUNTIME_DIR=str(runtime), HOME=str(self.folder / 'home'), LC_ALL='C.UTF-8',
+                        QT_QPA_PLATFORM='xcb', QT_LINUX_ACCESSIBILITY_ALWAYS_ON='1', QT_ACCESSIBILITY='1',
+                        QT_QUICK_BACKEND='software', NO_AT_BRIDGE='1', FIRSTDEW_TEST='1')
+        (self.folder / 'home').mkdir()
+        try:
+            self._display()
+            self._bus()
+            if notices:
+                self._notices()
+            if sound:
+                self._sound()
+        except BaseException:
+            self.close()
+            raise
+
+    def spawn(self, *command, **kwargs):
+        log = open(self.folder / (pathlib.Path(command[0]).name + '.log'), 'ab')
+        process = subprocess.Popen(command, env=self.env, stdin=subprocess.DEVNULL, stdout=kwargs.pop('stdout', log),
+                                   stderr=log, start_new_session=True, **kwargs)
+        self.processes.append(process)
+        return process
+
+    def _display(self):
+        number = 100 + os.getpid() % 30000
+        self.spawn('Xvfb', f':{number}', '-screen', '0', f'{self.size[0]}x{self.size[1]}x24', '-nolisten', 'tcp')
+
+        def answers():
+            with socket.socket(socket.AF_UNIX) as probe:
+                return probe.connect_ex(f'/tmp/.X11-unix/X{number}') == 0
+        wait_for('the display', answers)
+        self.env['DISPLAY'] = f':{number}'
+
+    def _bus(self):
+        daemon = self.spawn('dbus-daemon', '--session', '--nofork', '--print-address', stdout=subprocess.PIPE)
+        self.env['DBUS_SESSION_BUS_ADDRESS'] = daemon.stdout.readline().decode().strip()
+        launcher = next(p for p in ('/usr/libexec/at-spi-bus-launcher', '/usr/lib/at-spi2-core/at-spi-bus-launcher') if os.path.exists(p))
+        self.spawn(launcher, '--launch-immediately')
+        # This process looks at the same tree.
+        os.environ.update({k: self.env[k] for k in ('DISPLAY', 'DBUS_SESSION_BUS_ADDRESS', 'XDG_RUNTIME_DIR', 'NO_AT_BRIDGE')})
+        wait_for('the accessibility bus', lambda: subprocess.run(
+            ['gdbus', 'call', '--session', '--dest', 'org.a11y.Bus', '--object-path', '/org/a11y/bus', '--method', 'org.a11y.Bus.GetAddress'],
+            env=self.env, capture_output=True, check=False).returncode == 0)
+
+    def _notices(self):
+        config = self.folder / 'dunstrc'
+        config.write_text('[global]\n    idle_threshold = 0\n    history_length = 100\n    show_age_threshold = -1\n', encoding='utf-8')
+        self.spawn('dunst', '-conf', str(config))
+        wait_for('the notification daemon', lambda: self.dunstctl('count').returncode == 0)
+
+    def dunstctl(self, *args):
+        return subprocess.run(['dunstctl', *args], env=self.env, capture_output=True, text=True, check=False)
+
+    def _sound(self):
+        self.env['PULSE_SERVER'] = f"unix:{self.folder}/runtime/pulse.socket"
+        self.spawn('pulseaudio', '-n', '--daemonize=no', '--exit-idle-time=-1', '--disable-shm=yes', '--high-priority=no', '--realtime=no',
+                   '-L', 'module-null-sink sink_name=ear rate=48000 channels=2',
+                   '-L', f'module-native-protocol-unix auth-anonymous=1 socket={self.folder}/runtime/pulse.socket')
+        wait_for('the sound server', lambda: subprocess.run(['pactl', 'info'], env=self.env, capture_output=True, check=False).returncode == 0)
+
+    def record(self, file):
+        """Records what is heard into raw 16-bit mono at 16 kHz; gives the process."""
+        return self.spawn('parec', '--device=ear.monitor', '--rate=16000', '--channels=1', '--format=s16le', '--latency-msec=20', stdout=open(file, 'wb'))
+
+    def picture(self, file, width=None, height=None):
+        """What the display shows, as PNG."""
+        code = ("import gi,sys;gi.require_version('Gdk','3.0');from gi.repository import Gdk;"
+                "w=Gdk.get_default_root_window();"
+                "Gdk.pixbuf_get_from_window(w,0,0,int(sys.argv[2]) or w.get_width(),int(sys.argv[3]) or w.get_height()).savev(sys.argv[1],'png',[],[])")
+        subprocess.run(['/usr/bin/python3', '-c', code, str(file), str(width or 0), str(height or 0)], env=self.env, check=True, capture_output=True)
+
+    def close(self):
+        for process in reversed(self.processes):
+            try:
+                os.killpg(process.pid, signal.SIGTERM)
+                process.wait(timeout=5)
+            except ProcessLookupError:
+                process.wait()
+            except subprocess.TimeoutExpired:
+                os.killpg(process.pid, signal.SIGKILL)
+                process.wait()
+        self.processes.clear()
+        shutil.rmtree(self.folder, ignore_errors=True)
+
+    def __enter__(self):
+        return self
+
+    def __exit__(self, *_):
+        self.close()
+
+
+class App:
+    """The running app; what is on its screen, and presses."""
+
+    def __init__(self, desktop, program, store, *options):
+        self.desktop = desktop
+        self.process = desktop.spawn(program, '--store', str(store), *map(str, options))
+        import pyatspi  # after the buses are there
+        self.pyatspi = pyatspi
+        self.tree = wait_for('the app in the accessibility tree', self._application)
+
+    def _application(self):
+        assert self.process.poll() is None, f'the app ended: {self.log()}'
+        try:
+            for app in self.pyatspi.Registry.getDesktop(0):
+                if app is not None and app.get_process_id() == self.process.pid and app.childCount:
+                    return app
+        except Exception:  # the tree changes under us
+            pass
+        return None
+
+    def log(self):
+        return (self.desktop.folder / (pathlib.Path(self.process.args[0]).name + '.log')).read_text(errors='replace')
+
+    def nodes(self):
+        """Everything of the page, in order, scrolled into view or not. What the page hides is not in the tree,
+        or stands there as neither visible nor in a place of its own."""
+        def walk(node):
+            try:
+                yield node
+                children = [node.getChildAtIndex(i) for i in range(node.childCount)]
+            except Exception:
+                return
+            for child in children:
+                if child is not None:
+                    yield from walk(child)
+        return walk(self.tree)
+
+    def names(self):
+        out = []
+        for n in self.nodes():
+            try:
+                if n.name:
+                    out.append(n.name)
+            except Exception:
+                pass
+        return out
+
+    def find(self, name, role=None):
+        pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
+        for n in self.nodes():
+            try:
+                if n.name and pattern.match(n.name) and (role is None or n.getRoleName() == role):
+                    return n
+            except Exception:
+                continue
+        return None
+
+    def see(self, name, role=None):
+        """Waits until it shows."""
+        try:
+            return wait_for(f'{name!r}', lambda: self.find(name, role))
+        except AssertionError as missing:
+            raise AssertionError(f'{missing}; on the screen: {self.names()}\n{self.log()[-2000:]}') from None
+
+    def gone(self, name):
+        wait_for(f'{name!r} to go', lambda: not self.find(name))
+
+    def press(self, name, role=None):
+        def attempt():
+            node = self.find(name, role)
+            if node is None:
+                return False
+            try:
+                if not node.getState().contains(self.pyatspi.STATE_ENABLED):
+                    return False
+                action = node.queryAction()
+                names = [action.getName(i).lower() for i in range(action.nActions)]
+                which = next((i for i, n in enumerate(names) if n in ('press', 'toggle')), 0)
+            except Exception:
+                return False
+            try:
+                action.doAction(which)
+            except Exception:
+                pass  # the press took the pressed thing away before it could answer
+            return True
+        try:
+            wait_for(f'{name!r} to press', attempt)
+        except AssertionError as missing:
+            raise AssertionError(f'{missing}; on the screen: {self.names()}\n{self.log()[-2000:]}') from None
+
+    def write(self, name, text):
+        self.see(name, 'text').queryEditableText().setTextContents(text)
+
+    def kill(self):
+        os.killpg(self.process.pid, signal.SIGKILL)
+        self.process.wait()
+
+    def end(self):
+        self.process.terminate()
+        self.process.wait(timeout=PATIENCE)
+
+
+def argument(name, otherwise=None):
+    """--name VALUE from the command line, taken out of it."""
+    if f'--{name}' in sys.argv:
+        at = sys.argv.index(f'--{name}')
+        value = sys.argv[at + 1]
+        del sys.argv[at:at + 2]
+        return value
+    return otherwise
