@@ -1,0 +1,111 @@
+#!/usr/bin/python3
+"""The files that a package carries beside the programs: valid, and true to what the programs take.
+
+Usage: files_test.py SOURCE-FOLDER FIRSTDEW-CLI
+"""
+import configparser
+import pathlib
+import re
+import subprocess
+import sys
+import unittest
+import xml.etree.ElementTree as ET
+
+SOURCE = pathlib.Path(sys.argv.pop(1))
+CLI = sys.argv.pop(1)
+DESKTOP = SOURCE / "assets/desktop/firstdew.desktop"
+METAINFO = SOURCE / "assets/appstream/org.firstdew.firstdew.metainfo.xml"
+MANUALS = SOURCE / "assets/man"
+LANGUAGES = sorted(p.stem.split("_")[1] for p in (SOURCE / "qml/i18n").glob("*.ts") if not p.stem.endswith("_en"))
+
+
+def output(*command):
+    done = subprocess.run(command, text=True, stdout=subprocess.PIPE, stderr=subprocess.STDOUT)
+    return done.returncode, done.stdout
+
+
+def help_of(*words):
+    code, text = output(CLI, *words, "--help")
+    assert code == 0, text
+    return text
+
+
+def verbs_in(text):
+    part = text.partition("Subcommands:")[2]
+    return re.findall(r"^  (\S+)", part, re.M)
+
+
+def options_in(text):
+    return set(re.findall(r"(?<![\w-])--[a-z][a-z-]+", text)) - {"--help", "--version"}
+
+
+def manual(name):
+    """The manual's source without the marks of hyphens and fonts."""
+    return re.sub(r"\\f.", "", (MANUALS / name).read_text()).replace("\\-", "-")
+
+
+def version():
+    return re.search(r"project\(firstdew VERSION (\S+)", (SOURCE / "CMakeLists.txt").read_text())[1]
+
+
+class Files(unittest.TestCase):
+    def test_desktop_file_is_valid(self):
+        self.assertEqual(output("desktop-file-validate", str(DESKTOP)), (0, ""))
+
+    def test_metainfo_is_valid(self):
+        code, text = output("appstreamcli", "validate", "--no-net", str(METAINFO))
+        self.assertEqual(code, 0, text)
+
+    def test_every_language_of_the_app_is_spoken_by_its_entry(self):
+        entry = configparser.ConfigParser(interpolation=None)
+        entry.optionxform = str
+        entry.read(DESKTOP)
+        summaries = {s.get("{http://www.w3.org/XML/1998/namespace}lang") for s in ET.parse(METAINFO).iter("summary")}
+        for language in LANGUAGES:
+            self.assertIn(f"Comment[{language}]", entry["Desktop Entry"])
+            for action in ("bath", "diary"):
+                self.assertIn(f"Name[{language}]", entry[f"Desktop Action {action}"])
+            self.assertIn(language, summaries)
+
+    def test_entry_starts_the_app_at_places_that_it_has(self):
+        places = re.search(r'oneOf\("page", o.page, \{(.*?)\}', (SOURCE / "platform/app/Options.cpp").read_text())[1]
+        starts = re.findall(r"^Exec=(.*)$", DESKTOP.read_text(), re.M)
+        self.assertGreater(len(starts), 1)
+        for start in starts:
+            words = start.split()
+            self.assertEqual(words[0], "firstdew")
+            if len(words) > 1:
+                self.assertEqual(words[1], "--page")
+                self.assertIn(f'"{words[2]}"', places)
+
+    def test_versions_agree(self):
+        changelog = (SOURCE / "platform/linux/package/changelog").read_text()
+        self.assertTrue(changelog.startswith(f"firstdew ({version()}-"), changelog.splitlines()[0])
+        self.assertEqual(next(ET.parse(METAINFO).iter("release")).get("version"), version())
+        for page in MANUALS.glob("*.1"):
+            self.assertIn(f'"firstdew {version()}"', page.read_text())
+
+    def test_manuals_are_well_formed(self):
+        for page in MANUALS.glob("*.1"):
+            self.assertEqual(output("mandoc", "-T", "lint", "-W", "warning", str(page)), (0, ""))
+
+    def test_manual_of_the_command_line_knows_every_verb_and_option(self):
+        text = manual("firstdew-cli.1")
+        verbs = verbs_in(help_of())
+        self.assertIn("checkin", verbs)
+        for verb in verbs:
+            entries = re.findall(rf"^\.B {verb}\b(.*?)(?=^\.B [a-z]|^\.SH|\Z)", text, re.M | re.S)
+            self.assertTrue(entries, f"assets/man/firstdew-cli.1 has no entry for '{verb}'")
+            helps = help_of(verb)
+            said = options_in(helps).union(*(options_in(help_of(verb, sub)) for sub in verbs_in(helps)))
+            told = set().union(*(options_in(e) for e in entries)) | {"--person", "--json"}
+            self.assertEqual(said - told, set(), f"assets/man/firstdew-cli.1 leaves out options of '{verb}'")
+
+    def test_manual_of_the_app_knows_every_option(self):
+        options = set(re.findall(r'^\s*(?:parser\.addOptions\(\{)?\{"([a-z-]+)", "(?!for tests)',
+                                 (SOURCE / "platform/app/Options.cpp").read_text(), re.M))
+        self.assertIn("store", options)
+        self.assertEqual({f"--{o}" for o in options} - options_in(manual("firstdew.1")), set())
+
+
+unittest.main()
