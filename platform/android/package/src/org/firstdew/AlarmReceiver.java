@@ -1,0 +1,14 @@
+package org.firstdew;
+
+import android.content.BroadcastReceiver;
+import android.content.Context;
+import android.content.Intent;
+
+/** A reminder's alarm rings. Not exported: only the system calls it, through our own pending intent. */
+public final class AlarmReceiver extends BroadcastReceiver {
+    @Override
+    public void onReceive(Context context, Intent intent) {
+        if (intent.getData() != null)
+            new Reminders(context).ring(intent.getData().getSchemeSpecificPart());
+    }
+}

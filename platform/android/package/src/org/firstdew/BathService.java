@@ -1,0 +1,50 @@
+package org.firstdew;
+
+import android.app.Notification;
+import android.app.Service;
+import android.content.Context;
+import android.content.Intent;
+import android.content.pm.ServiceInfo;
+import android.os.Build;
+import android.os.IBinder;
+
+/** Keeps the app alive while a bath runs, with its countdown in a notification that stays. */
+public final class BathService extends Service {
+    private static final int ID = 2;
+
+    /** Starts it, or brings what it shows up to date. {@code endMillis} is when the step ends; 0 where it has no end. */
+    static void show(Context context, String title, String text, long endMillis) {
+        context.startForegroundService(
+            new Intent(context, BathService.class).putExtra("title", title).putExtra("text", text).putExtra("end", endMillis));
+    }
+
+    /** Ends it, and looks for reminders that waited for the end. */
+    static void end(Context context) {
+        context.stopService(new Intent(context, BathService.class));
+        new Held(context).setBathRunning(false);
+        new Reminders(context).rearm();
+    }
+
+    @Override
+    public int onStartCommand(Intent intent, int flags, int startId) {
+        new Held(this).setBathRunning(true);
+        Notification notice =
+            new Notices(this).bath(intent.getStringExtra("title"), intent.getStringExtra("text"), intent.getLongExtra("end", 0));
+        if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.Q)
+            startForeground(ID, notice, ServiceInfo.FOREGROUND_SERVICE_TYPE_MEDIA_PLAYBACK);
+        else
+            startForeground(ID, notice);
+        // Not started again by the system after a kill: only the app knows where the bath stood, and it asks the person.
+        return START_NOT_STICKY;
+    }
+
+    @Override
+    public void onTaskRemoved(Intent rootIntent) {
+        end(this);
+    }
+
+    @Override
+    public IBinder onBind(Intent intent) {
+        return null;
+    }
+}

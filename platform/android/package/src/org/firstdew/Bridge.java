@@ -1,0 +1,96 @@
+package org.firstdew;
+
+import android.Manifest;
+import android.app.Activity;
+import android.content.Context;
+import android.os.Build;
+import android.view.WindowManager;
+
+import java.io.File;
+import java.util.ArrayList;
+import java.util.List;
+
+import org.json.JSONArray;
+import org.json.JSONObject;
+
+/** The one door between the app's C++ and this side: a verb and a JSON document in, a JSON document out. */
+public final class Bridge {
+    private Bridge() {}
+
+    /**
+     * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code awake}, {@code leave}.
+     * The answer is ASCII alone, since JNI's own encoding is not quite UTF-8.
+     *
+     * @throws Exception where it could not be done; the caller is told
+     */
+    public static String ask(Context context, String verb, String document) throws Exception {
+        return ascii(answer(context, verb, new JSONObject(document)).toString());
+    }
+
+    private static JSONObject answer(Context context, String verb, JSONObject in) throws Exception {
+        JSONObject out = new JSONObject();
+        switch (verb) {
+            case "sync":
+                return sync(context, in);
+            case "answers":
+                return out.put("answers", new Held(context).answers());
+            case "taken":
+                new Held(context).dropAnswers(in.getInt("count"));
+                return out;
+            case "bath":
+                BathService.show(context, in.getString("title"), in.getString("text"), in.getLong("end"));
+                return out;
+            case "bath-over":
+                BathService.end(context);
+                return out;
+            case "share":
+                ShareProvider.share(context, new File(in.getString("file")), in.getString("type"));
+                return out;
+            case "awake":
+                keepAwake(context, in.getBoolean("on"));
+                return out;
+            case "leave":
+                askLeave(context);
+                return out;
+            default:
+                throw new IllegalArgumentException(verb);
+        }
+    }
+
+    private static JSONObject sync(Context context, JSONObject in) throws Exception {
+        new Held(context).setWords(in.getJSONObject("words"));
+        JSONArray list = in.getJSONArray("wanted");
+        List<Reminder> wanted = new ArrayList<>();
+        for (int i = 0; i < list.length(); ++i)
+            wanted.add(Reminder.from(list.getJSONObject(i)));
+        Reminders reminders = new Reminders(context);
+        new Notices(context).makeChannels(reminders.exact());
+        reminders.sync(wanted);
+        return new JSONObject().put("exact", reminders.exact()).put("allowed", new Notices(context).allowed());
+    }
+
+    /** Asks the person for leave to notify, where the system wants it asked for. */
+    private static void askLeave(Context context) {
+        if (context instanceof Activity && Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
+            ((Activity) context).requestPermissions(new String[] {Manifest.permission.POST_NOTIFICATIONS}, 1);
+    }
+
+    private static void keepAwake(Context context, boolean on) {
+        if (!(context instanceof Activity))
+            return;
+        Activity activity = (Activity) context;
+        activity.runOnUiThread(() -> {
+            if (on)
+                activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+            else
+                activity.getWindow().clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+        });
+    }
+
+    private static String ascii(String json) {
+        StringBuilder out = new StringBuilder();
+        for (char c : json.toCharArray())
+            out.append(c < 128 ? String.valueOf(c) : String.format("\\u%04x", (int) c));
+        return out.toString();
+    }
+}

@@ -1,0 +1,110 @@
+package org.firstdew;
+
+import android.app.Notification;
+import android.app.NotificationChannel;
+import android.app.NotificationManager;
+import android.app.PendingIntent;
+import android.content.Context;
+import android.content.Intent;
+import android.graphics.drawable.Icon;
+import android.net.Uri;
+
+/** The notifications themselves: two channels, and the buttons on a reminder. */
+final class Notices {
+    static final String REMINDERS = "reminders";
+    static final String BATH = "bath";
+    static final String PLACE = "org.firstdew.PLACE";
+    private static final String MISSED = "missed";
+    private static final int ID = 1;
+
+    private final Context context;
+    private final Held held;
+    private final NotificationManager manager;
+
+    Notices(Context context) {
+        this.context = context;
+        held = new Held(context);
+        manager = context.getSystemService(NotificationManager.class);
+    }
+
+    /** Makes the channels, or renames them when the person's language changed. Says so where alarms may come late. */
+    void makeChannels(boolean exact) {
+        NotificationChannel reminders =
+            new NotificationChannel(REMINDERS, held.word("channel-reminders"), NotificationManager.IMPORTANCE_HIGH);
+        reminders.setDescription(exact ? "" : held.word("may-come-late"));
+        manager.createNotificationChannel(reminders);
+        // Without sound: the bath speaks for itself.
+        manager.createNotificationChannel(
+            new NotificationChannel(BATH, held.word("channel-bath"), NotificationManager.IMPORTANCE_LOW));
+    }
+
+    void show(Reminder r) {
+        makeChannels(new Reminders(context).exact());
+        Notification.Builder notice = common(r.title, r.text).setContentIntent(open("today", r.key));
+        if (r.offer == Reminder.Offer.CHECK_IN)
+            notice.addAction(button("dry", answer("dry", r.key))).addAction(button("clammy", answer("clammy", r.key)));
+        else if (r.offer == Reminder.Offer.START)
+            notice.addAction(button("start", open("bath", r.key)));
+        if (r.offer != Reminder.Offer.NOTHING)
+            notice.addAction(button("later", answer("later", r.key)));
+        manager.notify(r.key, ID, notice.build());
+    }
+
+    /** Several came while the phone was off: one line for all. */
+    void showMissed() {
+        makeChannels(new Reminders(context).exact());
+        manager.notify(MISSED, ID, common(held.word("missed-title"), held.word("missed-text")).setContentIntent(open("today", MISSED)).build());
+    }
+
+    void withdraw(String key) {
+        manager.cancel(key, ID);
+    }
+
+    void withdrawMissed() {
+        withdraw(MISSED);
+    }
+
+    /** Whether the person lets the app show notifications at all. */
+    boolean allowed() {
+        return manager.areNotificationsEnabled();
+    }
+
+    /** The running bath, with its countdown drawn by the system itself. */
+    Notification bath(String title, String text, long endMillis) {
+        makeChannels(new Reminders(context).exact());
+        Notification.Builder notice = new Notification.Builder(context, BATH).setSmallIcon(icon()).setContentTitle(title).setContentText(text)
+            .setOngoing(true).setOnlyAlertOnce(true).setCategory(Notification.CATEGORY_PROGRESS).setContentIntent(open("bath", BATH));
+        if (endMillis > 0)
+            notice.setUsesChronometer(true).setChronometerCountDown(true).setShowWhen(true).setWhen(endMillis);
+        return notice.build();
+    }
+
+    private Notification.Builder common(String title, String text) {
+        return new Notification.Builder(context, REMINDERS).setSmallIcon(icon()).setContentTitle(title).setContentText(text)
+            .setStyle(new Notification.BigTextStyle().bigText(text)).setCategory(Notification.CATEGORY_REMINDER).setAutoCancel(true)
+            // What it is about is nobody else's business: a locked screen shows that there is one, not what it says.
+            .setVisibility(Notification.VISIBILITY_PRIVATE);
+    }
+
+    private Icon icon() {
+        int own = context.getResources().getIdentifier("notice", "drawable", context.getPackageName());
+        return Icon.createWithResource(context, own == 0 ? android.R.drawable.ic_popup_reminder : own);
+    }
+
+    private Notification.Action button(String word, PendingIntent does) {
+        return new Notification.Action.Builder(null, held.word(word), does).build();
+    }
+
+    private PendingIntent answer(String what, String key) {
+        Intent intent = new Intent(context, AnswerReceiver.class).setAction(what).setData(Uri.fromParts("firstdew", key, null));
+        return PendingIntent.getBroadcast(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);
+    }
+
+    private PendingIntent open(String place, String key) {
+        Intent launch = context.getPackageManager().getLaunchIntentForPackage(context.getPackageName());
+        Intent intent = (launch == null ? new Intent(Intent.ACTION_MAIN).setPackage(context.getPackageName()) : launch)
+            .setData(Uri.fromParts("firstdew", place + ":" + key, null)).putExtra(PLACE, place)
+            .addFlags(Intent.FLAG_ACTIVITY_NEW_TASK | Intent.FLAG_ACTIVITY_SINGLE_TOP);
+        return PendingIntent.getActivity(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);
+    }
+}

@@ -1,0 +1,153 @@
+package org.firstdew;
+
+import android.app.AlarmManager;
+import android.app.PendingIntent;
+import android.content.Context;
+import android.content.Intent;
+import android.net.Uri;
+import android.os.Build;
+
+import java.time.Duration;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Keeps the system's alarms and notifications in step with the reminders wanted. Every method may be called twice. */
+final class Reminders {
+    /** A reminder put off comes again after this time; our own choice. */
+    static final Duration LATER = Duration.ofHours(1);
+
+    private final Context context;
+    private final Held held;
+    private final AlarmManager alarms;
+    private final Notices notices;
+
+    Reminders(Context context) {
+        this.context = context;
+        held = new Held(context);
+        alarms = context.getSystemService(AlarmManager.class);
+        notices = new Notices(context);
+    }
+
+    /** Whether the system lets alarms come to the minute; otherwise they may come late. */
+    boolean exact() {
+        return Build.VERSION.SDK_INT < Build.VERSION_CODES.S || alarms.canScheduleExactAlarms();
+    }
+
+    /** Makes alarms and notifications agree with {@code wanted}: sets the new and changed, takes back those gone. */
+    void sync(Collection<Reminder> wanted) {
+        Map<String, Reminder> next = new LinkedHashMap<>();
+        for (Reminder r : wanted)
+            next.put(r.key, r);
+        Map<String, Reminder> before = held.wanted();
+        for (Reminder r : before.values())
+            if (!next.containsKey(r.key))
+                takeBack(r);
+        // Written before the alarms are set: a crash between leaves reminders that the next look sets again.
+        held.setWanted(next.values());
+        Set<String> shown = held.shown();
+        shown.retainAll(next.keySet());
+        held.setShown(shown);
+        notices.withdrawMissed();
+        for (Reminder r : arm())
+            show(r);
+    }
+
+    /**
+     * Sets the alarms of all reminders still to come, by the clock and zone of now, and shows what came meanwhile:
+     * one as itself, several as one line, so that a phone that was off does not ring ten times.
+     */
+    void rearm() {
+        List<Reminder> missed = arm();
+        if (missed.size() == 1)
+            show(missed.get(0));
+        else if (missed.size() > 1) {
+            notices.showMissed();
+            for (Reminder r : missed)
+                held.addShown(r.key);
+        }
+    }
+
+    /** Sets the alarms of those to come; answers those whose time has come and which were not shown: none during a bath. */
+    private List<Reminder> arm() {
+        long now = Now.millis();
+        ZoneId zone = ZoneId.systemDefault();
+        Set<String> shown = held.shown();
+        List<Reminder> missed = new ArrayList<>();
+        for (Reminder r : held.wanted().values()) {
+            if (shown.contains(r.key))
+                continue;
+            if (r.millis(zone) > now)
+                arm(r, r.millis(zone));
+            else
+                missed.add(r);
+        }
+        return held.bathRunning() ? List.of() : missed;
+    }
+
+    private void show(Reminder r) {
+        notices.show(r);
+        held.addShown(r.key);
+    }
+
+    /** The alarm of that reminder rang. During a bath it waits; the end of the bath looks again. */
+    void ring(String key) {
+        Reminder r = held.wanted().get(key);
+        if (r == null || held.shown().contains(key) || held.bathRunning())
+            return;
+        long due = r.millis(ZoneId.systemDefault());
+        if (due > Now.millis()) {
+            // The clock or the zone was changed since it was set.
+            arm(r, due);
+            return;
+        }
+        show(r);
+    }
+
+    /** The person has answered it: its notification goes, and it does not come again. */
+    void done(String key) {
+        notices.withdraw(key);
+        held.addShown(key);
+        Reminder r = held.wanted().get(key);
+        if (r != null)
+            alarms.cancel(alarmOf(r));
+    }
+
+    /** Puts it off by an hour. */
+    void later(String key) {
+        notices.withdraw(key);
+        Map<String, Reminder> wanted = held.wanted();
+        Reminder r = wanted.get(key);
+        if (r == null)
+            return;
+        wanted.put(key, new Reminder(key, Now.local().plus(LATER).truncatedTo(ChronoUnit.MINUTES), r.title, r.text, r.offer));
+        held.setWanted(wanted.values());
+        Set<String> shown = held.shown();
+        shown.remove(key);
+        held.setShown(shown);
+        rearm();
+    }
+
+    private void takeBack(Reminder r) {
+        alarms.cancel(alarmOf(r));
+        notices.withdraw(r.key);
+    }
+
+    private void arm(Reminder r, long millis) {
+        if (exact())
+            alarms.setExactAndAllowWhileIdle(AlarmManager.RTC_WAKEUP, millis, alarmOf(r));
+        else
+            alarms.setAndAllowWhileIdle(AlarmManager.RTC_WAKEUP, millis, alarmOf(r));
+    }
+
+    /** The same for the same key, so that setting it again replaces it. */
+    private PendingIntent alarmOf(Reminder r) {
+        Intent intent = new Intent(context, AlarmReceiver.class).setData(Uri.fromParts("firstdew", r.key, null));
+        return PendingIntent.getBroadcast(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);
+    }
+}

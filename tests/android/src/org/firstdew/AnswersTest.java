@@ -1,0 +1,118 @@
+package org.firstdew;
+
+import static org.junit.Assert.assertEquals;
+import static org.junit.Assert.assertTrue;
+import static org.robolectric.Shadows.shadowOf;
+
+import android.app.Notification;
+import android.content.Intent;
+import android.net.Uri;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.json.JSONObject;
+import org.junit.Before;
+import org.junit.Test;
+import org.junit.runner.RunWith;
+import org.robolectric.RobolectricTestRunner;
+import org.robolectric.annotation.Config;
+
+@RunWith(RobolectricTestRunner.class)
+@Config(sdk = 34, application = android.app.Application.class)
+public class AnswersTest {
+    private static final String KEY = "check-in:hands:2026-03-02";
+    private Phone phone;
+    private Reminders reminders;
+
+    @Before
+    public void setUp() throws Exception {
+        phone = new Phone("Europe/Madrid", "2026-03-02T09:00");
+        new Held(phone.app).setWords(new JSONObject("{\"dry\":\"Seca\",\"clammy\":\"H\\u00fameda\",\"start\":\"Empezar\",\"later\":\"M\\u00e1s tarde\"}"));
+        reminders = new Reminders(phone.app);
+    }
+
+    private static List<String> buttons(Notification n) {
+        List<String> out = new ArrayList<>();
+        for (Notification.Action a : n.actions == null ? new Notification.Action[0] : n.actions)
+            out.add(a.title.toString());
+        return out;
+    }
+
+    @Test
+    public void eachKindOffersItsButtonsInThePersonsWords() {
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
+        phone.until("2026-03-02T20:00");
+        assertEquals(List.of("Seca", "Húmeda", "Más tarde"), buttons(phone.shown().get(0)));
+        reminders.sync(List.of(Phone.topUp("2026-03-02T20:10")));
+        phone.until("2026-03-02T20:10");
+        assertEquals(List.of("Empezar", "Más tarde"), buttons(phone.shown().get(0)));
+        assertEquals("a locked screen does not tell", Notification.VISIBILITY_PRIVATE, phone.shown().get(0).visibility);
+    }
+
+    @Test
+    public void aCheckInFromTheNotificationIsKeptWithItsTimeUntilTheAppTakesIt() throws Exception {
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
+        phone.until("2026-03-02T20:07");
+        phone.tap("Húmeda");
+        assertTrue(phone.shown().isEmpty());
+        JSONObject told = new JSONObject(Bridge.ask(phone.app, "answers", "{}")).getJSONArray("answers").getJSONObject(0);
+        assertEquals(KEY, told.getString("key"));
+        assertEquals("clammy", told.getString("answer"));
+        assertEquals("2026-03-02T20:07", told.getString("at"));
+        assertEquals(Phone.millis("2026-03-02T20:07"), told.getLong("recorded"));
+
+        // The app is killed before it says that it took it: it is there the next time.
+        assertEquals(1, new JSONObject(Bridge.ask(phone.app, "answers", "{}")).getJSONArray("answers").length());
+        Bridge.ask(phone.app, "taken", "{\"count\":1}");
+        assertEquals(0, new JSONObject(Bridge.ask(phone.app, "answers", "{}")).getJSONArray("answers").length());
+    }
+
+    @Test
+    public void anAnswerThatCameWhileTheAppWasTakingOthersIsNotLost() throws Exception {
+        Held held = new Held(phone.app);
+        held.addAnswer(new JSONObject().put("key", "one"));
+        held.addAnswer(new JSONObject().put("key", "two"));
+        held.dropAnswers(1);
+        assertEquals("two", held.answers().getJSONObject(0).getString("key"));
+    }
+
+    @Test
+    public void answeredIsNotShownAgain() {
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
+        phone.until("2026-03-02T20:00");
+        phone.tap("Seca");
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
+        phone.offUntil("2026-03-02T21:00");
+        assertTrue(phone.shown().isEmpty());
+    }
+
+    @Test
+    public void laterComesAgainAfterAnHour() throws Exception {
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
+        phone.until("2026-03-02T20:05");
+        phone.tap("Más tarde");
+        assertTrue(phone.shown().isEmpty());
+        phone.until("2026-03-02T21:04");
+        assertTrue(phone.shown().isEmpty());
+        phone.until("2026-03-02T21:05");
+        assertEquals(1, phone.shown().size());
+        assertEquals("later", new Held(phone.app).answers().getJSONObject(0).getString("answer"));
+    }
+
+    @Test
+    public void startOpensTheAppAtTheBath() {
+        reminders.sync(List.of(Phone.topUp("2026-03-02T20:00")));
+        phone.until("2026-03-02T20:00");
+        Intent start = shadowOf(phone.shown().get(0).actions[0].actionIntent).getSavedIntent();
+        assertTrue(shadowOf(phone.shown().get(0).actions[0].actionIntent).isActivityIntent());
+        assertEquals("bath", start.getStringExtra(Notices.PLACE));
+    }
+
+    @Test
+    public void anUnknownAnswerIsNotKept() {
+        phone.receive(new AnswerReceiver(), new Intent("dripping").setData(Uri.fromParts("firstdew", KEY, null)));
+        phone.receive(new AnswerReceiver(), new Intent("dry"));
+        assertEquals(0, new Held(phone.app).answers().length());
+    }
+}

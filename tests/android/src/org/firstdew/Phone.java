@@ -1,0 +1,117 @@
+package org.firstdew;
+
+import static org.robolectric.Shadows.shadowOf;
+
+import android.app.AlarmManager;
+import android.app.Application;
+import android.app.Notification;
+import android.app.NotificationManager;
+import android.content.BroadcastReceiver;
+import android.content.Intent;
+
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TimeZone;
+
+import org.robolectric.RuntimeEnvironment;
+import org.robolectric.shadows.ShadowAlarmManager.ScheduledAlarm;
+
+/** A phone in the hand of a test: its zone, its clock, its alarms rung in their order, its notifications. */
+final class Phone {
+    final Application app = RuntimeEnvironment.getApplication();
+    final AlarmManager alarms = app.getSystemService(AlarmManager.class);
+    private final NotificationManager notices = app.getSystemService(NotificationManager.class);
+
+    Phone(String zone, String localTime) {
+        TimeZone.setDefault(TimeZone.getTimeZone(zone));
+        set(millis(localTime));
+    }
+
+    static long millis(String localTime) {
+        return LocalDateTime.parse(localTime).atZone(ZoneId.systemDefault()).toInstant().toEpochMilli();
+    }
+
+    static void set(long millis) {
+        Now.clock = Clock.fixed(Instant.ofEpochMilli(millis), ZoneOffset.UTC);
+    }
+
+    List<ScheduledAlarm> armed() {
+        List<ScheduledAlarm> all = new ArrayList<>(shadowOf(alarms).getScheduledAlarms());
+        all.sort(Comparator.comparingLong(a -> a.triggerAtTime));
+        return all;
+    }
+
+    /** The time passes; alarms ring when they are due, as the system would ring them. */
+    void until(String localTime) {
+        long end = millis(localTime);
+        for (List<ScheduledAlarm> due = armed(); !due.isEmpty() && due.get(0).triggerAtTime <= end; due = armed()) {
+            ScheduledAlarm alarm = due.get(0);
+            set(Math.max(Now.millis(), alarm.triggerAtTime));
+            alarms.cancel(alarm.operation);
+            receive(new AlarmReceiver(), shadowOf(alarm.operation).getSavedIntent());
+        }
+        set(end);
+    }
+
+    /** Off and on again: the system has forgotten alarms and notifications, the app's files are there. */
+    void offUntil(String localTime) {
+        for (ScheduledAlarm alarm : armed())
+            alarms.cancel(alarm.operation);
+        notices.cancelAll();
+        set(millis(localTime));
+        receive(new BootReceiver(), new Intent(Intent.ACTION_BOOT_COMPLETED));
+    }
+
+    void zone(String zone) {
+        TimeZone.setDefault(TimeZone.getTimeZone(zone));
+        receive(new BootReceiver(), new Intent(Intent.ACTION_TIMEZONE_CHANGED));
+    }
+
+    void clockSetBy(Duration change) {
+        set(Now.millis() + change.toMillis());
+        receive(new BootReceiver(), new Intent(Intent.ACTION_TIME_CHANGED));
+    }
+
+    void receive(BroadcastReceiver receiver, Intent intent) {
+        receiver.onReceive(app, intent);
+    }
+
+    List<Notification> shown() {
+        return shadowOf(notices).getAllNotifications();
+    }
+
+    List<String> titles() {
+        List<String> out = new ArrayList<>();
+        for (Notification n : shown())
+            out.add(n.extras.getString(Notification.EXTRA_TITLE));
+        out.sort(null);
+        return out;
+    }
+
+    /** Taps the button with that word on the only notification. */
+    void tap(String word) {
+        for (Notification.Action action : shown().get(0).actions)
+            if (word.contentEquals(action.title)) {
+                receive(new AnswerReceiver(), shadowOf(action.actionIntent).getSavedIntent());
+                return;
+            }
+        throw new AssertionError("no button " + word);
+    }
+
+    static Reminder checkIn(String at) {
+        return new Reminder("check-in:hands:" + at.substring(0, 10), LocalDateTime.parse(at), "Check in " + at, "How are your hands?",
+            Reminder.Offer.CHECK_IN);
+    }
+
+    static Reminder topUp(String at) {
+        return new Reminder("top-up-due:hands:" + at.substring(0, 10), LocalDateTime.parse(at), "Top up " + at, "Day 13 of a dry spell",
+            Reminder.Offer.START);
+    }
+}
