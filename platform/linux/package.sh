@@ -22,4 +22,4 @@ rm -f "$build"/*.deb
 SOURCE_DATE_EPOCH=$(dpkg-parsechangelog -l platform/linux/package/changelog -S Timestamp)
 export SOURCE_DATE_EPOCH
 (cd "$build" && cpack --config CPackConfig.cmake >package.log 2>&1) || { cat "$build/package.log" >&2; exit 1; }
-find "$PWD/$build" -maxdepth 1 -name 'firstdew_*.deb' -print
+find "$(realpath "$build")" -maxdepth 1 -name 'firstdew_*.deb' -print

@@ -1,0 +1,113 @@
+#include "android/AndroidNotifier.h"
+
+#include <algorithm>
+
+namespace firstdew::androidside
+{
+
+using nlohmann::json;
+
+namespace
+{
+
+/// What is due has no time of its own left: any that is past.
+constexpr const char* kPast = "1970-01-01T00:00";
+
+const char* word(Offer offer)
+{
+    switch (offer) {
+    case Offer::CheckIn: return "CHECK_IN";
+    case Offer::Start: return "START";
+    case Offer::Nothing: break;
+    }
+    return "NOTHING";
+}
+
+json entry(const ports::Notice& notice, const std::string& at, Offer offer)
+{
+    return {{"key", notice.key}, {"at", at}, {"title", notice.title}, {"text", notice.text}, {"offer", word(offer)}};
+}
+
+std::optional<Answer> answerFrom(const json& j)
+{
+    if (!j.is_object() || !j.value("key", json()).is_string() || !j.value("answer", json()).is_string() ||
+        !j.value("at", json()).is_string() || !j.value("recorded", json()).is_number_integer())
+        return std::nullopt;
+    const auto at = facts::LocalTime::parse(j["at"].get<std::string>());
+    if (!at)
+        return std::nullopt;
+    return Answer{j["key"], j["answer"], *at, j["recorded"]};
+}
+
+} // namespace
+
+AndroidNotifier::AndroidNotifier(const JavaSide& java, std::map<std::string, std::string> words)
+    : m_java(java), m_words(std::move(words))
+{
+}
+
+void AndroidNotifier::show(const std::vector<ports::Notice>& due)
+{
+    m_due = due;
+    sync();
+}
+
+void AndroidNotifier::plan(std::vector<Planned> upcoming)
+{
+    m_planned = std::move(upcoming);
+    sync();
+}
+
+void AndroidNotifier::speak(std::map<std::string, std::string> words)
+{
+    m_words = std::move(words);
+    sync();
+}
+
+void AndroidNotifier::sync()
+{
+    json wanted = json::array();
+    for (const ports::Notice& n : m_due) {
+        const auto planned =
+            std::find_if(m_planned.begin(), m_planned.end(), [&](const Planned& p) { return p.notice.key == n.key; });
+        wanted.push_back(entry(n, kPast, planned == m_planned.end() ? Offer::Nothing : planned->offer));
+    }
+    for (const Planned& p : m_planned)
+        if (std::none_of(m_due.begin(), m_due.end(), [&](const ports::Notice& n) { return n.key == p.notice.key; }))
+            wanted.push_back(entry(p.notice, p.at.iso(), p.offer));
+    json all = {{"words", m_words}, {"wanted", std::move(wanted)}};
+    if (all == m_held)
+        return;
+    const auto told = m_java.ask("sync", all);
+    if (!told)
+        return; // Not held: the next look tries again.
+    m_held = std::move(all);
+    m_leave = Leave{told->value("exact", false), told->value("allowed", false)};
+}
+
+facts::Result<std::vector<Answer>> AndroidNotifier::answers() const
+{
+    const auto told = m_java.ask("answers", json::object());
+    if (!told)
+        return told.error();
+    std::vector<Answer> out;
+    for (const json& j : told->value("answers", json::array())) {
+        const auto answer = answerFrom(j);
+        if (!answer)
+            return facts::Error{"java", "answers", "an answer from a notice cannot be read: " + j.dump()};
+        out.push_back(*answer);
+    }
+    return out;
+}
+
+facts::Result<facts::Done> AndroidNotifier::taken(std::size_t count) const
+{
+    const auto told = m_java.ask("taken", {{"count", count}});
+    if (!told)
+        return told.error();
+    return facts::Done{};
+}
+
+void AndroidNotifier::askLeave() const { (void)m_java.ask("leave", json::object()); }
+
+} // namespace firstdew::androidside

@@ -1,0 +1,144 @@
+#include "android/JavaSide.h"
+
+namespace firstdew::androidside
+{
+
+using facts::Error;
+using facts::Result;
+
+namespace
+{
+
+constexpr const char* kBridge = "org.firstdew.Bridge";
+
+/// Frees the local references made meanwhile, however the scope is left: a thread of C++ never returns to Java.
+class Frame
+{
+public:
+    explicit Frame(JNIEnv* env) : m_env(env), m_open(env->PushLocalFrame(16) == 0) {}
+    ~Frame()
+    {
+        if (m_open)
+            m_env->PopLocalFrame(nullptr);
+    }
+    Frame(const Frame&) = delete;
+    Frame& operator=(const Frame&) = delete;
+
+private:
+    JNIEnv* m_env;
+    bool m_open;
+};
+
+std::string text(JNIEnv* env, jstring from)
+{
+    if (from == nullptr)
+        return {};
+    const char* bytes = env->GetStringUTFChars(from, nullptr);
+    if (bytes == nullptr)
+        return {};
+    std::string out(bytes);
+    env->ReleaseStringUTFChars(from, bytes);
+    return out;
+}
+
+} // namespace
+
+JavaSide::JavaSide(JavaVM* machine, jobject context) : m_machine(machine)
+{
+    JNIEnv* env = environment();
+    if (env == nullptr || context == nullptr)
+        return;
+    const Frame frame(env);
+    m_context = env->NewGlobalRef(context);
+    findBridge(env);
+    if (env->ExceptionCheck() != JNI_FALSE)
+        env->ExceptionClear();
+}
+
+JavaSide::~JavaSide()
+{
+    JNIEnv* env = environment();
+    if (env == nullptr)
+        return;
+    if (m_bridge != nullptr)
+        env->DeleteGlobalRef(m_bridge);
+    if (m_context != nullptr)
+        env->DeleteGlobalRef(m_context);
+}
+
+JNIEnv* JavaSide::environment() const
+{
+    void* env = nullptr;
+    if (m_machine == nullptr)
+        return nullptr;
+    if (m_machine->GetEnv(&env, JNI_VERSION_1_6) == JNI_OK)
+        return static_cast<JNIEnv*>(env);
+    // Android declares this parameter as JNIEnv**, the desktop's header as void**.
+#ifdef __ANDROID__
+    JNIEnv* attached = nullptr;
+    return m_machine->AttachCurrentThread(&attached, nullptr) == JNI_OK ? attached : nullptr;
+#else
+    return m_machine->AttachCurrentThread(&env, nullptr) == JNI_OK ? static_cast<JNIEnv*>(env) : nullptr;
+#endif
+}
+
+/// By the app's own class loader: on a thread that C++ made, FindClass knows the system's classes alone.
+void JavaSide::findBridge(JNIEnv* env)
+{
+    const jmethodID getClassLoader =
+        env->GetMethodID(env->GetObjectClass(m_context), "getClassLoader", "()Ljava/lang/ClassLoader;");
+    if (getClassLoader == nullptr)
+        return;
+    const jobject loader = env->CallObjectMethod(m_context, getClassLoader);
+    if (env->ExceptionCheck() != JNI_FALSE || loader == nullptr)
+        return;
+    const jmethodID loadClass =
+        env->GetMethodID(env->GetObjectClass(loader), "loadClass", "(Ljava/lang/String;)Ljava/lang/Class;");
+    const jstring name = env->NewStringUTF(kBridge);
+    if (loadClass == nullptr || name == nullptr)
+        return;
+    const jobject bridge = env->CallObjectMethod(loader, loadClass, name);
+    if (env->ExceptionCheck() != JNI_FALSE || bridge == nullptr)
+        return;
+    m_bridge = static_cast<jclass>(env->NewGlobalRef(bridge));
+    m_ask = env->GetStaticMethodID(m_bridge, "ask",
+                                   "(Landroid/content/Context;Ljava/lang/String;Ljava/lang/String;)Ljava/lang/String;");
+}
+
+Error JavaSide::thrown(JNIEnv* env, const std::string& verb) const
+{
+    const jthrowable what = env->ExceptionOccurred();
+    // No call is allowed while it is pending.
+    env->ExceptionClear();
+    std::string said = "the system gave no answer";
+    const jmethodID toString =
+        what == nullptr ? nullptr : env->GetMethodID(env->GetObjectClass(what), "toString", "()Ljava/lang/String;");
+    if (toString != nullptr)
+        said = text(env, static_cast<jstring>(env->CallObjectMethod(what, toString)));
+    if (env->ExceptionCheck() != JNI_FALSE)
+        env->ExceptionClear();
+    return {"java", verb, said};
+}
+
+Result<nlohmann::json> JavaSide::ask(const std::string& verb, const nlohmann::json& document) const
+{
+    JNIEnv* env = environment();
+    if (env == nullptr || m_ask == nullptr)
+        return Error{"no-java", verb, "the Java side is not there"};
+    const Frame frame(env);
+    // ASCII alone, since JNI's strings are not quite UTF-8.
+    const std::string ascii = document.dump(-1, ' ', true, nlohmann::json::error_handler_t::replace);
+    const jstring question = env->NewStringUTF(verb.c_str());
+    const jstring details = env->NewStringUTF(ascii.c_str());
+    const auto answer = question == nullptr || details == nullptr
+                            ? nullptr
+                            : static_cast<jstring>(env->CallStaticObjectMethod(m_bridge, m_ask, m_context, question, details));
+    if (env->ExceptionCheck() != JNI_FALSE || answer == nullptr)
+        return thrown(env, verb);
+    auto told = nlohmann::json::parse(text(env, answer), nullptr, false);
+    if (told.is_discarded() || !told.is_object())
+        return Error{"java", verb, "the Java side answered with what is no JSON object"};
+    return told;
+}
+
+} // namespace firstdew::androidside

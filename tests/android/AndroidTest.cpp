@@ -1,0 +1,223 @@
+#include "FakeJava.h"
+#include "android/AndroidDevice.h"
+#include "android/AndroidNotifier.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+
+using namespace firstdew;
+using namespace firstdew::androidside;
+using firstdew::tests::FakeJava;
+using nlohmann::json;
+
+namespace
+{
+
+/// A phone that remembers what it was asked.
+struct Phone {
+    FakeJava java;
+    std::vector<std::pair<std::string, json>> asked;
+    json answer = json::object();
+    std::string trouble;
+
+    Phone()
+    {
+        java.bridge = [this](const std::string& verb, const std::string& document) {
+            asked.emplace_back(verb, json::parse(document));
+            if (!trouble.empty())
+                throw FakeJava::Thrown(trouble);
+            return answer.dump();
+        };
+    }
+    ~Phone()
+    {
+        CHECK(java.faults == std::vector<std::string>{});
+        CHECK(java.globals() == 0);
+        CHECK(java.locals() == 0);
+        CHECK(java.strings() == 0);
+    }
+    json wanted() const { return asked.back().second["wanted"]; }
+};
+
+facts::LocalTime at(const char* text) { return *facts::LocalTime::parse(text); }
+
+const std::map<std::string, std::string> kWords{{"dry", "Trocken"}};
+
+Planned checkIn(const char* when)
+{
+    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10), "Check in", "How are your hands?"}, at(when), Offer::CheckIn};
+}
+
+} // namespace
+
+TEST_CASE("the Java side is found by the app's own loader and asked in JSON")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    phone.answer = {{"exact", true}};
+    const auto told = java.ask("sync", {{"text", "Hände 💧"}});
+    REQUIRE(told);
+    CHECK((*told)["exact"] == true);
+    CHECK(phone.asked.back().first == "sync");
+    CHECK(phone.asked.back().second["text"] == "Hände 💧");
+}
+
+TEST_CASE("what goes over is ASCII alone, since JNI's strings are not quite UTF-8")
+{
+    FakeJava java;
+    std::string sent;
+    java.bridge = [&](const std::string&, const std::string& document) { return sent = document; };
+    {
+        const JavaSide side(java.machine(), java.context());
+        REQUIRE(side.ask("share", {{"file", "/Über uns/💧.pdf"}, {"broken", "\xff"}}));
+    }
+    CHECK(std::all_of(sent.begin(), sent.end(), [](char c) { return c > 0; }));
+    CHECK(json::parse(sent)["file"] == "/Über uns/💧.pdf");
+    CHECK(java.faults.empty());
+}
+
+TEST_CASE("what Java throws comes back as an error, and the next call works")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    phone.trouble = "java.lang.SecurityException: no";
+    const auto refused = java.ask("sync", json::object());
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().code == "java");
+    CHECK(refused.error().input == "sync");
+    CHECK(refused.error().message == "java.lang.SecurityException: no");
+    phone.trouble.clear();
+    CHECK(java.ask("sync", json::object()));
+}
+
+TEST_CASE("an answer that is no JSON object is an error")
+{
+    FakeJava java;
+    for (const char* answer : {"", "[1]", "{", "nonsense"}) {
+        java.bridge = [&](const std::string&, const std::string&) { return answer; };
+        const JavaSide side(java.machine(), java.context());
+        CHECK_FALSE(side.ask("answers", json::object()));
+    }
+    CHECK(java.globals() == 0);
+}
+
+TEST_CASE("without the Java side every call is refused and nothing breaks")
+{
+    FakeJava java;
+    java.bridgeIsThere = false;
+    {
+        const JavaSide side(java.machine(), java.context());
+        CHECK(side.ask("sync", json::object()).error().code == "no-java");
+        AndroidNotifier notifier(side, kWords);
+        notifier.show({{"k", "t", "x"}});
+        CHECK_FALSE(notifier.leave());
+        CHECK_FALSE(AndroidSharer(side).share("/a.pdf", "application/pdf"));
+    }
+    CHECK(java.faults.empty());
+    CHECK(java.globals() == 0);
+
+    const JavaSide none(nullptr, nullptr);
+    CHECK(none.ask("sync", json::object()).error().code == "no-java");
+}
+
+TEST_CASE("a thread that Java does not know is made known to it")
+{
+    Phone phone;
+    phone.java.attached = false;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    CHECK(java.ask("sync", json::object()));
+    CHECK(phone.java.attached);
+}
+
+TEST_CASE("what is due and what is planned go over as one list, each key once")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidNotifier notifier(java, kWords);
+    notifier.plan({checkIn("2026-03-02T20:00"), checkIn("2026-03-03T20:00")});
+    CHECK(phone.wanted() == json::array({{{"key", "check-in:hands:2026-03-02"}, {"at", "2026-03-02T20:00"}, {"title", "Check in"},
+                                          {"text", "How are your hands?"}, {"offer", "CHECK_IN"}},
+                                         {{"key", "check-in:hands:2026-03-03"}, {"at", "2026-03-03T20:00"}, {"title", "Check in"},
+                                          {"text", "How are your hands?"}, {"offer", "CHECK_IN"}}}));
+    CHECK(phone.asked.back().second["words"]["dry"] == "Trocken");
+
+    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?"}, {"cells:2026-03-02", "Cells", "Change them"}});
+    REQUIRE(phone.wanted().size() == 3);
+    CHECK(phone.wanted()[0]["at"] == "1970-01-01T00:00");
+    CHECK(phone.wanted()[0]["offer"] == "CHECK_IN");
+    CHECK(phone.wanted()[1]["key"] == "cells:2026-03-02");
+    CHECK(phone.wanted()[1]["offer"] == "NOTHING");
+    CHECK(phone.wanted()[2]["key"] == "check-in:hands:2026-03-03");
+
+    notifier.show({});
+    CHECK(phone.wanted().size() == 2);
+    notifier.plan({});
+    CHECK(phone.wanted().empty());
+}
+
+TEST_CASE("the same again is not sent again, and a failure is tried again")
+{
+    Phone phone;
+    phone.answer = {{"exact", false}, {"allowed", true}};
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidNotifier notifier(java, kWords);
+    phone.trouble = "java.lang.IllegalStateException";
+    notifier.plan({checkIn("2026-03-02T20:00")});
+    CHECK_FALSE(notifier.leave());
+    phone.trouble.clear();
+    notifier.plan({checkIn("2026-03-02T20:00")});
+    notifier.plan({checkIn("2026-03-02T20:00")});
+    notifier.show({});
+    CHECK(phone.asked.size() == 2);
+    REQUIRE(notifier.leave());
+    CHECK_FALSE(notifier.leave()->exact);
+    CHECK(notifier.leave()->allowed);
+
+    notifier.speak({{"dry", "Seca"}});
+    CHECK(phone.asked.size() == 3);
+    CHECK(phone.asked.back().second["words"]["dry"] == "Seca");
+}
+
+TEST_CASE("answers from notices come over with their times and are dropped when they are in the record")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    const AndroidNotifier notifier(java, kWords);
+    phone.answer = {{"answers", {{{"key", "check-in:hands:2026-03-02"}, {"answer", "clammy"}, {"at", "2026-03-02T20:07"}, {"recorded", 1772478420000}}}}};
+    const auto answers = notifier.answers();
+    REQUIRE(answers);
+    REQUIRE(answers->size() == 1);
+    CHECK(answers->front().answer == "clammy");
+    CHECK(answers->front().at == at("2026-03-02T20:07"));
+    CHECK(answers->front().recordedMs == 1772478420000);
+    CHECK(notifier.taken(1));
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"taken", {{"count", 1}}});
+
+    for (const json& bad : {json{{"key", 1}}, json("text"), json{{"key", "k"}, {"answer", "dry"}, {"at", "at eight"}, {"recorded", 1}}}) {
+        phone.answer = {{"answers", json::array({bad})}};
+        CHECK_FALSE(notifier.answers());
+    }
+    phone.trouble = "java.lang.IllegalStateException";
+    CHECK_FALSE(notifier.answers());
+    CHECK_FALSE(notifier.taken(1));
+}
+
+TEST_CASE("sharing, the screen and the running bath")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    CHECK(AndroidSharer(java).share("/data/summary.pdf", "application/pdf"));
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"share", {{"file", "/data/summary.pdf"}, {"type", "application/pdf"}}});
+    AndroidWakeGuard(java).keepAwake(true);
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"awake", {{"on", true}}});
+    BathNotice bath(java);
+    CHECK(bath.show("Hands", "Look at the meter", 1772478420000));
+    CHECK(phone.asked.back().second["end"] == 1772478420000);
+    CHECK(bath.show("Hands", "Raise slowly", std::nullopt));
+    CHECK(phone.asked.back().second["end"] == 0);
+    bath.over();
+    CHECK(phone.asked.back().first == "bath-over");
+    phone.trouble = "android.app.ForegroundServiceStartNotAllowedException";
+    CHECK_FALSE(bath.show("Hands", "Look at the meter", 1772478420000));
+    CHECK_FALSE(AndroidSharer(java).share("/data/summary.pdf", "application/pdf"));
+}
