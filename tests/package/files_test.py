@@ -94,12 +94,16 @@ class Files(unittest.TestCase):
         verbs = verbs_in(help_of())
         self.assertIn("checkin", verbs)
         for verb in verbs:
-            entries = re.findall(rf"^\.B {verb}\b(.*?)(?=^\.B [a-z]|^\.SH|\Z)", text, re.M | re.S)
-            self.assertTrue(entries, f"assets/man/firstdew-cli.1 has no entry for '{verb}'")
-            helps = help_of(verb)
-            said = options_in(helps).union(*(options_in(help_of(verb, sub)) for sub in verbs_in(helps)))
-            told = set().union(*(options_in(e) for e in entries)) | {"--person", "--json"}
-            self.assertEqual(said - told, set(), f"assets/man/firstdew-cli.1 leaves out options of '{verb}'")
+            with self.subTest(verb):
+                self.check_manual_of(verb, text)
+
+    def check_manual_of(self, verb, text):
+        entries = re.findall(rf"^\.TP\n\.B {verb}\b(.*?)(?=^\.TP\n\.B [a-z]|^\.SH|\Z)", text, re.M | re.S)
+        self.assertTrue(entries, f"assets/man/firstdew-cli.1 has no entry for '{verb}'")
+        helps = help_of(verb)
+        said = options_in(helps).union(*(options_in(help_of(verb, sub)) for sub in verbs_in(helps)))
+        told = set().union(*(options_in(e) for e in entries)) | {"--person", "--json"}
+        self.assertEqual(said - told, set(), f"assets/man/firstdew-cli.1 leaves out options of '{verb}'")
 
     def test_manual_of_the_app_knows_every_option(self):
         options = set(re.findall(r'^\s*(?:parser\.addOptions\(\{)?\{"([a-z-]+)", "(?!for tests)',

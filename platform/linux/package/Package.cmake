@@ -52,8 +52,8 @@ set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 # The QML modules that the pages import are found at run time, so no library names them;
 # tests/package/deb_test.py loads every page with these alone.
-set(qml_modules qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtquick-controls
-  qml6-module-qtquick-window qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript)
+set(qml_modules qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
+  qml6-module-qtqml-models qml6-module-qtqml-workerscript)
 list(JOIN qml_modules ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, xdg-utils")
 include(CPack)
