@@ -35,7 +35,8 @@ std::vector<PhaseCharge> byPhase(std::span<const MeterReading> readings)
 {
     std::vector<PhaseCharge> out;
     for (auto from = readings.begin(); from != readings.end();) {
-        const auto to = std::find_if(from, readings.end(), [&](const MeterReading& r) { return r.phase != from->phase; });
+        const auto to =
+            std::find_if(from, readings.end(), [&](const MeterReading& r) { return r.phase != from->phase; });
         const auto peak = std::max_element(
             from, to, [](const MeterReading& a, const MeterReading& b) { return a.current < b.current; });
         if (from->phase != 0) // between phases no current should flow: nothing is counted to a phase there

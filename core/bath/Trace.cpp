@@ -23,14 +23,15 @@ std::optional<Error> refusalOf(const TracePoint& p)
         return Error{"reading-not-a-number", "milliamp",
                      "the reading is not a number; leave the line out if the meter was not read"};
     if (p.mA < 0)
-        return Error{"reading-negative", "milliamp",
-                     fmt::format("{:g} mA is below zero; give the size of the current, polarity follows from the phase",
-                                 p.mA)};
+        return Error{
+            "reading-negative", "milliamp",
+            fmt::format("{:g} mA is below zero; give the size of the current, polarity follows from the phase", p.mA)};
     if (p.mA > kMostPlausibleReading.mA)
-        return Error{"reading-implausible", "milliamp",
-                     fmt::format("{:g} mA cannot be a reading of a machine for this treatment; check the number, and if "
-                                 "the meter shows it, machine off",
-                                 p.mA)};
+        return Error{
+            "reading-implausible", "milliamp",
+            fmt::format("{:g} mA cannot be a reading of a machine for this treatment; check the number, and if "
+                        "the meter shows it, machine off",
+                        p.mA)};
     return std::nullopt;
 }
 

@@ -34,10 +34,10 @@ struct TraceError {
 enum class TraceDoubt {
     BeginsAboveZero,
     EndsAboveZero,
-    LongGap,      ///< more than two minutes between readings: the meter is to be read every minute
+    LongGap,       ///< more than two minutes between readings: the meter is to be read every minute
     TooManyPhases, ///< more than the session has: polarity and limb cannot be told for sure
-    TooFewPhases, ///< fewer: some skin got one polarity only
-    NoSwap        ///< current flowed on beyond a phase, its raising and its lowering
+    TooFewPhases,  ///< fewer: some skin got one polarity only
+    NoSwap         ///< current flowed on beyond a phase, its raising and its lowering
 };
 [[nodiscard]] std::vector<TraceDoubt> doubtsOf(std::span<const MeterReading> readings, Site site);
 

@@ -37,8 +37,8 @@ struct BodySurface {
 [[nodiscard]] SquareCentimetres soleArea(SquareMetres body);
 
 /// The smallest skin area on the path of a session, which sets the density there: one hand, one sole, of hand + foot
-/// the hand; a pad where it is smaller, and always at the armpits. Nothing where it is not known. No body surface and no
-/// pad of zero or less counts as known.
+/// the hand; a pad where it is smaller, and always at the armpits. Nothing where it is not known; what is zero or less
+/// is not known.
 [[nodiscard]] std::optional<SquareCentimetres> contactArea(Site site, AgeGroup age, std::optional<SquareMetres> body,
                                                            std::optional<SquareCentimetres> pad);
 

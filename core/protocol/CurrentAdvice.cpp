@@ -22,8 +22,8 @@ constexpr double kFirstShare = 0.5;
 
 /// What the record tells of earlier sessions at that site with that waveform.
 struct Before {
-    const Session* last = nullptr; ///< the latest of them
-    LocalDate on;                  ///< its day
+    const Session* last = nullptr;  ///< the latest of them
+    LocalDate on;                   ///< its day
     std::optional<Milliamps> level; ///< of the latest that has a reading: the comfortable one, or else the peak
 };
 
@@ -110,7 +110,8 @@ CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform wavefor
         out.reasons.insert(out.reasons.begin(), CurrentReason::AtLimit);
     }
     const bool handsOrFeet = site != Site::Armpits;
-    if (waveform == Waveform::Pulsed && handsOrFeet && !afterHurt && comfortable(*b.last) && level.mA >= 20 && olderChild(record, day))
+    if (waveform == Waveform::Pulsed && handsOrFeet && !afterHurt && comfortable(*b.last) && level.mA >= 20 &&
+        olderChild(record, day))
         out.reasons.push_back(CurrentReason::TryDirect);
     return out;
 }

@@ -44,9 +44,10 @@ std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDa
     switch (screeningDue(record, day)) {
     case ScreeningDue::None: return std::nullopt;
     case ScreeningDue::ShortQuestion:
-        return Error{"short-question-due", "screening",
-                     "nobody has said today whether anything of the health questions has changed; leave the machine off "
-                     "until that is answered"};
+        return Error{
+            "short-question-due", "screening",
+            "nobody has said today whether anything of the health questions has changed; leave the machine off "
+            "until that is answered"};
     case ScreeningDue::Full:
         return Error{"screening-due", "screening",
                      fmt::format("the health questions were not answered within {} days; leave the machine off until "
@@ -59,8 +60,7 @@ std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDa
 std::optional<Error> refusalByToday(const Record& record, Site site, LocalDate day)
 {
     for (const auto& e : record.all<Session>())
-        if (e.payload.completed && e.happened.date == day &&
-            (treats(e.payload.site).bits() & treats(site).bits()) != 0)
+        if (e.payload.completed && e.happened.date == day && (treats(e.payload.site).bits() & treats(site).bits()) != 0)
             return Error{"session-today", "site",
                          fmt::format("the {} had their session today already; leave the skin in peace, the next one is "
                                      "for tomorrow at the earliest",
@@ -106,9 +106,10 @@ std::optional<Error> refusalOf(const LimitQuery& query)
                      fmt::format("this machine has no {} current; choose the one it has", word(query.waveform))};
     const bool directOnly = query.machine && !query.machine->pulsed;
     return Error{"armpits-pulsed-only", "waveform",
-                 directOnly ? "armpits may have pulsed current only, and this machine has none; do not use it there, ask "
-                              "the prescriber"
-                            : "armpits are treated with pulsed current only; choose pulsed, or leave the armpits out"};
+                 directOnly
+                     ? "armpits may have pulsed current only, and this machine has none; do not use it there, ask "
+                       "the prescriber"
+                     : "armpits are treated with pulsed current only; choose pulsed, or leave the armpits out"};
 }
 
 Result<LimitAnswer> mayBegin(const Record& record, Site site, Waveform waveform, LocalDate day,

@@ -7,8 +7,8 @@
 namespace firstdew::protocol
 {
 
-/// What the record says of a session at `site` on `day`: age by birth date, the machine, the care sheet, and the contact
-/// area where height and weight are known. `pad`: the area of one armpit pad, where it is known.
+/// What the record says of a session at `site` on `day`: age by birth date, the machine, the care sheet, and the
+/// contact area where height and weight are known. `pad`: the area of one armpit pad, where it is known.
 [[nodiscard]] LimitQuery limitQueryFor(const Record& record, Site site, Waveform waveform, LocalDate day,
                                        std::optional<SquareCentimetres> pad = std::nullopt);
 

@@ -16,17 +16,18 @@ std::optional<Error> refusal(const Weighing& w, SquareMetres body)
 {
     for (const auto& [weight, name] : {std::pair{w.before, "before"}, {w.after, "after"}})
         if (!(weight.mg > 0 && weight.mg <= kHeaviestPaper))
-            return Error{"weight-of-paper", name,
-                         fmt::format("{:g} mg is no weight of paper; weigh again, in milligrams (1 g is 1000 mg)",
-                                     weight.mg)};
+            return Error{
+                "weight-of-paper", name,
+                fmt::format("{:g} mg is no weight of paper; weigh again, in milligrams (1 g is 1000 mg)", weight.mg)};
     if (w.after < w.before)
         return Error{"lighter-after", "after",
                      fmt::format("the paper got lighter, from {:g} to {:g} mg; if the two are not swapped, weigh again "
                                  "with a dry paper",
                                  w.before.mg, w.after.mg)};
     if (!(w.minutes > 0 && w.minutes <= kMinutesOfDay))
-        return Error{"minutes-out-of-range", "minutes",
-                     fmt::format("{:g} minutes is not above 0 and at most a day; give how long the paper lay", w.minutes)};
+        return Error{
+            "minutes-out-of-range", "minutes",
+            fmt::format("{:g} minutes is not above 0 and at most a day; give how long the paper lay", w.minutes)};
     if (!(body.m2 > 0) || !std::isfinite(body.m2))
         return Error{"no-body-surface", "body", "the body surface is not known; give height and weight"};
     return std::nullopt;

@@ -24,8 +24,8 @@ inline constexpr Milligrams kFiveMinuteCutOff{100};
 struct SweatRate {
     double mgPerMin = 0;
     double mgPerMinPerM2 = 0;
-    double upperNormal = 0;         ///< of the site, mg/min per m²
-    bool above = false;             ///< above `upperNormal`
+    double upperNormal = 0;          ///< of the site, mg/min per m²
+    bool above = false;              ///< above `upperNormal`
     bool aboveFiveMinuteCut = false; ///< at this rate more than 100 mg in five minutes
 };
 

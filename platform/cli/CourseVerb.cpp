@@ -142,7 +142,8 @@ std::string because(const PlannedSession& s)
 
 std::string shiftText(int shift)
 {
-    return shift == 0 ? "as in the course" : fmt::format("{} {}", days(std::abs(shift)), shift > 0 ? "later" : "earlier");
+    return shift == 0 ? "as in the course"
+                      : fmt::format("{} {}", days(std::abs(shift)), shift > 0 ? "later" : "earlier");
 }
 
 std::vector<std::string> notesOf(const Question& q, const CoursePlan& plan)
@@ -157,8 +158,8 @@ std::vector<std::string> notesOf(const Question& q, const CoursePlan& plan)
     for (const LocalDate d : q.notSessionDays)
         out.push_back(fmt::format("{} is named missed, but no session stood there", named(d)));
     if (r.done.size() > plan.sessions.size())
-        out.push_back(fmt::format("{} sessions were done, more than the {} of the course", r.done.size(),
-                                  plan.sessions.size()));
+        out.push_back(
+            fmt::format("{} sessions were done, more than the {} of the course", r.done.size(), plan.sessions.size()));
     if (!plan.fits)
         out.push_back(fmt::format(
             "the window to {} cannot be kept: the last session lies {} past it. Ask the prescriber whether to go on or "
@@ -169,8 +170,9 @@ std::vector<std::string> notesOf(const Question& q, const CoursePlan& plan)
 
 json sessionJson(const PlannedSession& s)
 {
-    return {{"number", s.number},        {"template_day", s.templateDay}, {"date", s.date.iso()},
-            {"weekday", word(s.date.weekday())}, {"state", word(s.state)},        {"shift", s.shift},
+    return {{"number", s.number},     {"template_day", s.templateDay},
+            {"date", s.date.iso()},   {"weekday", word(s.date.weekday())},
+            {"state", word(s.state)}, {"shift", s.shift},
             {"why", word(s.why)}};
 }
 
@@ -193,9 +195,10 @@ std::string planText(const CourseRequest& q, const CoursePlan& plan)
     out += fmt::format("next session: {}{}\n", named(next->date), next->date == q.today ? ", which is today" : "");
     if (plan.fits)
         out += fmt::format("every session lies inside the window, which ends on {}\n", named(plan.windowEnd));
-    out += fmt::format("of all plans with one session a day, in order and on open days, this lies nearest to the course "
-                       "(shifts squared: {} days²; on ties the earlier)\n",
-                       plan.shiftCost);
+    out +=
+        fmt::format("of all plans with one session a day, in order and on open days, this lies nearest to the course "
+                    "(shifts squared: {} days²; on ties the earlier)\n",
+                    plan.shiftCost);
     return out;
 }
 
@@ -205,18 +208,22 @@ Answer course(const Options& o)
     const CoursePlan plan = orRefuse(protocol::planCourse(q.request));
     const auto notes = notesOf(q, plan);
     Answer answer;
-    answer.json = {{"template", word(q.request.plan)}, {"start", q.request.start.iso()},
-                   {"today", q.request.today.iso()},   {"sessions", json::array()},
+    answer.json = {{"template", word(q.request.plan)},   {"start", q.request.start.iso()},
+                   {"today", q.request.today.iso()},     {"sessions", json::array()},
                    {"window_end", plan.windowEnd.iso()}, {"fits", plan.fits},
-                   {"overrun_days", plan.overrunDays}, {"shift_cost", plan.shiftCost},
-                   {"done_supposed", q.doneSupposed},  {"notes", notes}};
+                   {"overrun_days", plan.overrunDays},   {"shift_cost", plan.shiftCost},
+                   {"done_supposed", q.doneSupposed},    {"notes", notes}};
+    answer.json["missed"] = json::array();
+    for (const LocalDate d : q.request.missed)
+        answer.json["missed"].push_back(d.iso());
     for (const PlannedSession& s : plan.sessions)
         answer.json["sessions"].push_back(sessionJson(s));
     answer.text = planText(q.request, plan);
     for (const auto& note : notes)
         answer.text += "note: " + note + "\n";
-    answer.text += "Before each session: the short health question, the machine's own instructions, and your clinician's "
-                   "word come first.\n";
+    answer.text +=
+        "Before each session: the short health question, the machine's own instructions, and your clinician's "
+        "word come first.\n";
     return answer;
 }
 

@@ -59,22 +59,24 @@ std::string doubtText(TraceDoubt doubt, Site site)
 {
     const auto plan = protocol::phasesFor(site);
     switch (doubt) {
-    case TraceDoubt::BeginsAboveZero:
-        return "the first reading is above zero: what flowed before it is not counted";
+    case TraceDoubt::BeginsAboveZero: return "the first reading is above zero: what flowed before it is not counted";
     case TraceDoubt::EndsAboveZero:
-        return "the last reading is above zero: lower to zero and switch the machine off before lifting out; what flowed "
+        return "the last reading is above zero: lower to zero and switch the machine off before lifting out; what "
+               "flowed "
                "after it is not counted";
     case TraceDoubt::LongGap:
-        return "readings lie more than two minutes apart: a straight line is supposed between them; read the meter every "
+        return "readings lie more than two minutes apart: a straight line is supposed between them; read the meter "
+               "every "
                "minute";
     case TraceDoubt::TooManyPhases:
         return fmt::format("the current was at zero more often than the {} phases of this site have it: which limb and "
                            "polarity got the charge is supposed, not known",
                            plan.phases);
     case TraceDoubt::TooFewPhases:
-        return fmt::format("fewer than the {} phases of this site: some skin got one polarity only; the session was not "
-                           "completed",
-                           plan.phases);
+        return fmt::format(
+            "fewer than the {} phases of this site: some skin got one polarity only; the session was not "
+            "completed",
+            plan.phases);
     case TraceDoubt::NoSwap:
         return fmt::format("current flowed on well beyond the {} min of a phase; lower to zero and reverse polarity "
                            "between phases",
@@ -97,9 +99,10 @@ std::vector<std::string> warningsOf(const Question& q, const Dose& dose, const s
                                   "larger pads",
                                   *dose.peakDensity, protocol::kDensityCeiling));
     else if (dose.peakDensity && *dose.peakDensity > protocol::kDensityWarning)
-        out.push_back(fmt::format("{:.2f} mA/cm² was above the {:g} mA/cm² that intact skin is known to bear: aim lower, "
-                                  "and look at the skin tomorrow",
-                                  *dose.peakDensity, protocol::kDensityWarning));
+        out.push_back(
+            fmt::format("{:.2f} mA/cm² was above the {:g} mA/cm² that intact skin is known to bear: aim lower, "
+                        "and look at the skin tomorrow",
+                        *dose.peakDensity, protocol::kDensityWarning));
     for (const TraceDoubt d : doubts)
         out.push_back(doubtText(d, q.site));
     if (!q.contact)
@@ -151,9 +154,8 @@ std::string areaText(const Question& q, const Dose& dose)
 
 std::string doseText(const Question& q, const Dose& dose)
 {
-    std::string out =
-        fmt::format("charge {:.1f} mA·min ({:.0f} mC), peak {:g} mA, limit {:g} mA\n", dose.charge.mAmin,
-                    bath::inMillicoulombs(dose.charge).mC, dose.peak.mA, q.limit.limit.mA);
+    std::string out = fmt::format("charge {:.1f} mA·min ({:.0f} mC), peak {:g} mA, limit {:g} mA\n", dose.charge.mAmin,
+                                  bath::inMillicoulombs(dose.charge).mC, dose.peak.mA, q.limit.limit.mA);
     for (const auto& p : dose.byPhase)
         out += fmt::format("  phase {}{}: {:.1f} mA·min in {} min {:02} s, peak {:g} mA, polarity {:+d}\n", p.phase,
                            p.side ? fmt::format(" ({} side)", word(*p.side)) : "", p.charge.mAmin, p.length.s / 60,

@@ -16,7 +16,8 @@ namespace
 std::string trimmed(std::string_view text)
 {
     const auto from = text.find_first_not_of(" \t");
-    return from == std::string_view::npos ? std::string() : std::string(text.substr(from, text.find_last_not_of(" \t") - from + 1));
+    return from == std::string_view::npos ? std::string()
+                                          : std::string(text.substr(from, text.find_last_not_of(" \t") - from + 1));
 }
 
 double number(const std::string& file, const summary::CsvRow& row, std::size_t column, std::string_view name)
@@ -52,8 +53,8 @@ std::vector<bath::TracePoint> readTrace(const std::string& file)
     if (out.empty())
         throw Refused{fmt::format("{}: there are no readings below the first line; add what the meter showed", file)};
     if (const auto wrong = bath::refusalOfTrace(out))
-        throw Refused{fmt::format("{}:{}: {}: {}", file, rows[wrong->point + 1].line, wrong->error.input,
-                                  wrong->error.message)};
+        throw Refused{
+            fmt::format("{}:{}: {}: {}", file, rows[wrong->point + 1].line, wrong->error.input, wrong->error.message)};
     return out;
 }
 

@@ -23,7 +23,7 @@ class Course(CliTest):
             (5, 10, '2026-03-13', 'planned', 'away'), (6, 15, '2026-03-16', 'planned', 'none'),
             (7, 22, '2026-03-23', 'planned', 'none')])
         self.assertEqual((answer['window_end'], answer['fits'], answer['shift_cost']), ('2026-03-29', True, 6))
-        self.assertTrue(answer['done_supposed'])
+        self.assertEqual((answer['done_supposed'], answer['missed']), (True, ['2026-03-05']))
 
     def test_the_text_says_the_plan_and_why(self):
         text = self.run_cli(*self.EXAMPLE).stdout

@@ -13,7 +13,8 @@ namespace
 {
 
 // Two phases of ten minutes at 10 and at 8 mA, each raised and lowered within a minute: 110 and 88 mA·min by hand.
-const std::vector<TracePoint> kTwoPhases{{0, 0}, {60, 10}, {660, 10}, {720, 0}, {780, 0}, {840, 8}, {1440, 8}, {1500, 0}};
+const std::vector<TracePoint> kTwoPhases{{0, 0},   {60, 10}, {660, 10}, {720, 0},
+                                         {780, 0}, {840, 8}, {1440, 8}, {1500, 0}};
 
 Dose doseFrom(const std::vector<TracePoint>& trace, Site site, double limit = 20, std::optional<double> area = {})
 {
@@ -90,7 +91,9 @@ TEST_CASE("two readings at one second are a jump, and no charge")
 
 TEST_CASE("no line joins readings across an interruption, a pause at zero or two runs of the script")
 {
-    const auto at = [](long long minute, int stretch) { return MeterReading{minute * 60'000, {10}, 1, 1, {}, stretch}; };
+    const auto at = [](long long minute, int stretch) {
+        return MeterReading{minute * 60'000, {10}, 1, 1, {}, stretch};
+    };
     CHECK(chargeOf(std::vector{at(1, 1), at(2, 1)}).mAmin == Approx(10));
     CHECK(chargeOf(std::vector{at(1, 1), at(2, 1), at(7, 2), at(8, 2)}).mAmin == Approx(20));
 }

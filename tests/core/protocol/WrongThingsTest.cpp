@@ -12,7 +12,8 @@
 #include <cmath>
 #include <limits>
 
-// Things done wrong on purpose. Each is refused with one sentence that says what is safe to do now, and changes nothing.
+// Things done wrong on purpose. Each is refused with one sentence that says what is safe to do now, and changes
+// nothing.
 
 using namespace firstdew;
 using namespace firstdew::protocol;
@@ -112,7 +113,8 @@ TEST_CASE("wrong at the bath: each order is refused and changes nothing")
     s.refuses("move to the other side while current flows", BathEventKind::MovedSide, "current-flows",
               "lower to zero first");
     refused("another waveform while current flows",
-            bath::preparedInstead(s.state(), scriptFor(request(AgeGroup::Adult, 20, Site::Feet, Waveform::Pulsed)).value(), {10}),
+            bath::preparedInstead(s.state(),
+                                  scriptFor(request(AgeGroup::Adult, 20, Site::Feet, Waveform::Pulsed)).value(), {10}),
             "current-flows", "lower to zero and stop first");
     s.refuses("the check list twice", BathEventKind::Begin, "already-begun", "go on with the step shown");
     s.refuses("say what happened when nothing did", Event{BathEventKind::Resumed, {}, Meanwhile::KeptRunning},
@@ -151,8 +153,8 @@ TEST_CASE("wrong before the bath: no script, no beginning")
     refused("a child on 20 mA direct", scriptFor(request(AgeGroup::Child, 20)), "limit-out-of-range", "at most 15 mA");
     refused("a limit that is no number", scriptFor(request(AgeGroup::Adult, std::nan(""))), "limit-out-of-range",
             "at most 20 mA");
-    refused("armpits with direct current", scriptFor(request(AgeGroup::Adult, 10, Site::Armpits)), "armpits-pulsed-only",
-            "leave the armpits out");
+    refused("armpits with direct current", scriptFor(request(AgeGroup::Adult, 10, Site::Armpits)),
+            "armpits-pulsed-only", "leave the armpits out");
     auto hasty = request(AgeGroup::Adult, 20);
     hasty.lower = {5};
     refused("five seconds to lower", scriptFor(hasty), "allowance-out-of-range", "choose a time in between");
@@ -161,7 +163,8 @@ TEST_CASE("wrong before the bath: no script, no beginning")
         return mayBegin(d.record(), site, waveform, kToday);
     };
     refused("armpits on a machine with direct current alone, direct",
-            begin(screenedToday().add(directOnly(), kToday), Site::Armpits), "armpits-pulsed-only", "do not use it there");
+            begin(screenedToday().add(directOnly(), kToday), Site::Armpits), "armpits-pulsed-only",
+            "do not use it there");
     refused("armpits on a machine with direct current alone, pulsed",
             begin(screenedToday().add(directOnly(), kToday), Site::Armpits, Waveform::Pulsed), "machine-unsuited",
             "do not use it there");
@@ -173,7 +176,8 @@ TEST_CASE("wrong before the bath: no script, no beginning")
     refused("never screened", begin(Diary().adult()), "screening-due", "leave the machine off");
     refused("the short question passed over", begin(Diary().adult().screened(kToday - 3)), "short-question-due",
             "leave the machine off");
-    refused("a child of four", begin(Diary().add(Person{"Kim", day("2021-06-01"), {}, {}, {}}, kToday).screened(kToday)),
+    refused("a child of four",
+            begin(Diary().add(Person{"Kim", day("2021-06-01"), {}, {}, {}}, kToday).screened(kToday)),
             "screening-stops", "until a clinician has cleared it");
     refused("a child without a clinician's word",
             begin(Diary().add(Person{"Kim", day("2014-06-01"), {}, {}, {}}, kToday).screened(kToday)), "screening-asks",

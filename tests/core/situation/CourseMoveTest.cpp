@@ -16,7 +16,11 @@ Diary onCourse()
     Course c;
     c.site = Site::Hands;
     c.start = day("2026-03-02");
-    return Diary().adult().screened(day("2026-03-02")).add(SiteUse{Site::Hands, true}, day("2026-03-02"), 1).add(c, day("2026-03-02"), 2);
+    return Diary()
+        .adult()
+        .screened(day("2026-03-02"))
+        .add(SiteUse{Site::Hands, true}, day("2026-03-02"), 1)
+        .add(c, day("2026-03-02"), 2);
 }
 
 std::string dateOf(const Diary& d, int number, const char* today)
