@@ -2,6 +2,7 @@
 
 #include "bath/Dose.h"
 #include "protocol/CurrentAdvice.h"
+#include "protocol/MayBegin.h"
 #include "situation/Sites.h"
 #include "words/Sentences.h"
 
@@ -60,6 +61,7 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
     case CurrentReason::AtLimit: return BathModel::tr("This is the limit.");
     case CurrentReason::AfterInterruption: return BathModel::tr("The last bath was not finished, so the same level again.");
     case CurrentReason::TryPulsed: return BathModel::tr("Pulsed current is felt less; try it, if your machine has it.");
+    case CurrentReason::SameAgain: return BathModel::tr("The same level as last time, until it was comfortable.");
     case CurrentReason::TryDirect: return BathModel::tr("Direct current may work better now; ask the adult or nurse who helps.");
     }
     return {};
@@ -139,8 +141,7 @@ QVariantList BathModel::waveforms() const
 {
     QVariantList out;
     for (const auto w : allOf<Waveform>()) {
-        protocol::LimitQuery q{m_site, w, age(), machine(), {}, {}};
-        const auto answer = protocol::limitFor(q);
+        const auto answer = protocol::limitFor(protocol::limitQueryFor(m_store.record(), m_site, w, m_store.situation().today));
         out.append(QVariantMap{{"waveform", token(w)},
                                {"name", words::waveformName(w)},
                                {"allowed", answer.allowed},
@@ -159,11 +160,7 @@ QVariantList BathModel::ways() const
 
 protocol::LimitAnswer BathModel::limit() const
 {
-    const auto* sheet = m_store.record().latest<CareSheet>();
-    protocol::LimitQuery q{m_site, m_waveform, age(), machine(), {}, {}};
-    if (sheet)
-        q.sheet = sheet->payload;
-    return protocol::limitFor(q);
+    return protocol::limitFor(protocol::limitQueryFor(m_store.record(), m_site, m_waveform, m_store.situation().today));
 }
 
 QString BathModel::sayMa(Milliamps m) const
@@ -413,9 +410,13 @@ void BathModel::start()
 {
     if (!ready())
         return;
-    // The answers may have changed since the questions were passed.
-    if (protocol::screen(m_store.record(), m_site, m_store.situation().today).outcome != protocol::ScreeningOutcome::Go) {
-        toPage(QStringLiteral("blocked"));
+    // The answers may have changed since the questions were passed, and the day with them.
+    const auto gate = protocol::mayBegin(m_store.record(), m_site, m_waveform, m_store.situation().today);
+    if (!gate) {
+        if (protocol::screen(m_store.record(), m_site, m_store.situation().today).outcome != protocol::ScreeningOutcome::Go)
+            toPage(QStringLiteral("blocked"));
+        else
+            refuse(text(gate.error().message));
         return;
     }
     const auto s = script();
