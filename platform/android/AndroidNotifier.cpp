@@ -1,11 +1,15 @@
 #include "android/AndroidNotifier.h"
 
 #include <algorithm>
+#include <iostream>
 
 namespace firstdew::androidside
 {
 
 using nlohmann::json;
+using ports::NoticeAnswer;
+using ports::Offer;
+using ports::PlannedNotice;
 
 namespace
 {
@@ -28,15 +32,15 @@ json entry(const ports::Notice& notice, const std::string& at, Offer offer)
     return {{"key", notice.key}, {"at", at}, {"title", notice.title}, {"text", notice.text}, {"offer", word(offer)}};
 }
 
-std::optional<Answer> answerFrom(const json& j)
+std::optional<NoticeAnswer> answerFrom(const json& j)
 {
     if (!j.is_object() || !j.value("key", json()).is_string() || !j.value("answer", json()).is_string() ||
-        !j.value("at", json()).is_string() || !j.value("recorded", json()).is_number_integer())
+        !j.value("at", json()).is_string())
         return std::nullopt;
     const auto at = facts::LocalTime::parse(j["at"].get<std::string>());
     if (!at)
         return std::nullopt;
-    return Answer{j["key"], j["answer"], *at, j["recorded"]};
+    return NoticeAnswer{j["key"], j["answer"], *at};
 }
 
 } // namespace
@@ -52,7 +56,7 @@ void AndroidNotifier::show(const std::vector<ports::Notice>& due)
     sync();
 }
 
-void AndroidNotifier::plan(std::vector<Planned> upcoming)
+void AndroidNotifier::plan(std::vector<PlannedNotice> upcoming)
 {
     m_planned = std::move(upcoming);
     sync();
@@ -69,10 +73,10 @@ void AndroidNotifier::sync()
     json wanted = json::array();
     for (const ports::Notice& n : m_due) {
         const auto planned =
-            std::find_if(m_planned.begin(), m_planned.end(), [&](const Planned& p) { return p.notice.key == n.key; });
+            std::find_if(m_planned.begin(), m_planned.end(), [&](const PlannedNotice& p) { return p.notice.key == n.key; });
         wanted.push_back(entry(n, kPast, planned == m_planned.end() ? Offer::Nothing : planned->offer));
     }
-    for (const Planned& p : m_planned)
+    for (const PlannedNotice& p : m_planned)
         if (std::none_of(m_due.begin(), m_due.end(), [&](const ports::Notice& n) { return n.key == p.notice.key; }))
             wanted.push_back(entry(p.notice, p.at.iso(), p.offer));
     json all = {{"words", m_words}, {"wanted", std::move(wanted)}};
@@ -85,28 +89,25 @@ void AndroidNotifier::sync()
     m_leave = Leave{told->value("exact", false), told->value("allowed", false)};
 }
 
-facts::Result<std::vector<Answer>> AndroidNotifier::answers() const
+std::vector<NoticeAnswer> AndroidNotifier::answers()
 {
     const auto told = m_java.ask("answers", json::object());
-    if (!told)
-        return told.error();
-    std::vector<Answer> out;
+    if (!told) {
+        std::clog << "firstdew: answers from notices: " << told.error().message << '\n';
+        return {};
+    }
+    std::vector<NoticeAnswer> out;
     for (const json& j : told->value("answers", json::array())) {
         const auto answer = answerFrom(j);
         if (!answer)
-            return facts::Error{"java", "answers", "an answer from a notice cannot be read: " + j.dump()};
-        out.push_back(*answer);
+            std::clog << "firstdew: an answer from a notice cannot be read: " << j.dump() << '\n';
+        // An empty one in its place, so that the count is right and it does not bar the way for those after it.
+        out.push_back(answer.value_or(NoticeAnswer{}));
     }
     return out;
 }
 
-facts::Result<facts::Done> AndroidNotifier::taken(std::size_t count) const
-{
-    const auto told = m_java.ask("taken", {{"count", count}});
-    if (!told)
-        return told.error();
-    return facts::Done{};
-}
+void AndroidNotifier::taken(std::size_t count) { (void)m_java.ask("taken", {{"count", count}}); }
 
 void AndroidNotifier::askLeave() const { (void)m_java.ask("leave", json::object()); }
 

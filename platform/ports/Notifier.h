@@ -1,5 +1,8 @@
 #pragma once
 
+#include "facts/LocalDate.h"
+
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -13,6 +16,23 @@ struct Notice {
     std::string text;
 };
 
+/// What a notice offers besides opening the app.
+enum class Offer { Nothing, CheckIn, Start };
+
+/// A reminder for later, which the system itself shows at its time with the app closed.
+struct PlannedNotice {
+    Notice notice;
+    facts::LocalTime at;
+    Offer offer = Offer::Nothing;
+};
+
+/// What the person answered on a notice while the app was closed.
+struct NoticeAnswer {
+    std::string key;
+    std::string answer; ///< dry, clammy, or later (put off by an hour)
+    facts::LocalTime at;
+};
+
 /// Shows what is due, and takes back what is done.
 class Notifier
 {
@@ -20,6 +40,14 @@ public:
     virtual ~Notifier() = default;
     /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone.
     virtual void show(const std::vector<Notice>& due) = 0;
+
+    /// Whether the system takes reminders ahead of time; where it does not, plan() does nothing.
+    [[nodiscard]] virtual bool plansAhead() const { return false; }
+    /// All reminders still to come. Take answers() first: one that was put off would come at its old time again.
+    virtual void plan(std::vector<PlannedNotice>) {}
+    /// Answers not taken yet, oldest first. Once they are in the record: taken(how many).
+    [[nodiscard]] virtual std::vector<NoticeAnswer> answers() { return {}; }
+    virtual void taken(std::size_t) {}
 };
 
 } // namespace firstdew::ports

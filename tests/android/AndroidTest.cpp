@@ -43,9 +43,9 @@ facts::LocalTime at(const char* text) { return *facts::LocalTime::parse(text); }
 
 const std::map<std::string, std::string> kWords{{"dry", "Trocken"}};
 
-Planned checkIn(const char* when)
+ports::PlannedNotice checkIn(const char* when)
 {
-    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10), "Check in", "How are your hands?"}, at(when), Offer::CheckIn};
+    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10), "Check in", "How are your hands?"}, at(when), ports::Offer::CheckIn};
 }
 
 } // namespace
@@ -182,24 +182,26 @@ TEST_CASE("answers from notices come over with their times and are dropped when 
 {
     Phone phone;
     const JavaSide java(phone.java.machine(), phone.java.context());
-    const AndroidNotifier notifier(java, kWords);
+    AndroidNotifier notifier(java, kWords);
     phone.answer = {{"answers", {{{"key", "check-in:hands:2026-03-02"}, {"answer", "clammy"}, {"at", "2026-03-02T20:07"}, {"recorded", 1772478420000}}}}};
     const auto answers = notifier.answers();
-    REQUIRE(answers);
-    REQUIRE(answers->size() == 1);
-    CHECK(answers->front().answer == "clammy");
-    CHECK(answers->front().at == at("2026-03-02T20:07"));
-    CHECK(answers->front().recordedMs == 1772478420000);
-    CHECK(notifier.taken(1));
+    REQUIRE(answers.size() == 1);
+    CHECK(answers.front().answer == "clammy");
+    CHECK(answers.front().key == "check-in:hands:2026-03-02");
+    CHECK(answers.front().at == at("2026-03-02T20:07"));
+    notifier.taken(1);
     CHECK(phone.asked.back() == std::pair<std::string, json>{"taken", {{"count", 1}}});
 
-    for (const json& bad : {json{{"key", 1}}, json("text"), json{{"key", "k"}, {"answer", "dry"}, {"at", "at eight"}, {"recorded", 1}}}) {
+    for (const json& bad : {json{{"key", 1}}, json("text"), json{{"key", "k"}, {"answer", "dry"}, {"at", "at eight"}}}) {
         phone.answer = {{"answers", json::array({bad})}};
-        CHECK_FALSE(notifier.answers());
+        const auto read = notifier.answers();
+        REQUIRE(read.size() == 1);
+        CHECK(read.front().key.empty());
+        CHECK(read.front().answer.empty());
     }
     phone.trouble = "java.lang.IllegalStateException";
-    CHECK_FALSE(notifier.answers());
-    CHECK_FALSE(notifier.taken(1));
+    CHECK(notifier.answers().empty());
+    CHECK(phone.asked.back().first == "answers");
 }
 
 TEST_CASE("sharing, the screen and the running bath")

@@ -1,0 +1,207 @@
+#include "ios/AppleNotifier.h"
+
+#import <Foundation/Foundation.h>
+#import <UserNotifications/UserNotifications.h>
+
+using namespace firstdew;
+
+namespace
+{
+
+// Answers wait here until the app has written them into the record.
+NSString* const kAnswers = @"answers";
+// Keys that were shown: a notice that the person wiped away is not shown again.
+NSString* const kShown = @"shown";
+NSString* const kCheckIn = @"check-in";
+NSString* const kStart = @"start";
+constexpr NSTimeInterval kLaterSeconds = 60 * 60;
+
+NSString* text(const std::string& s) { return [NSString stringWithUTF8String:s.c_str()]; }
+std::string text(NSString* s) { return s == nil ? std::string() : std::string(s.UTF8String); }
+
+NSString* localMinute(NSDate* date)
+{
+    NSDateFormatter* format = [[NSDateFormatter alloc] init];
+    format.locale = [NSLocale localeWithLocaleIdentifier:@"en_US_POSIX"];
+    format.dateFormat = @"yyyy-MM-dd'T'HH:mm";
+    return [format stringFromDate:date];
+}
+
+UNMutableNotificationContent* contentOf(const ports::Notice& notice, ports::Offer offer)
+{
+    UNMutableNotificationContent* content = [[UNMutableNotificationContent alloc] init];
+    content.title = text(notice.title);
+    content.body = text(notice.text);
+    content.sound = UNNotificationSound.defaultSound;
+    if (offer == ports::Offer::CheckIn)
+        content.categoryIdentifier = kCheckIn;
+    else if (offer == ports::Offer::Start)
+        content.categoryIdentifier = kStart;
+    return content;
+}
+
+/// Without a time zone: the person's own clock, wherever it is.
+UNNotificationTrigger* triggerAt(facts::LocalTime at)
+{
+    const std::string iso = at.iso();
+    NSDateComponents* when = [[NSDateComponents alloc] init];
+    when.year = std::stoi(iso.substr(0, 4));
+    when.month = std::stoi(iso.substr(5, 2));
+    when.day = std::stoi(iso.substr(8, 2));
+    when.hour = std::stoi(iso.substr(11, 2));
+    when.minute = std::stoi(iso.substr(14, 2));
+    return [UNCalendarNotificationTrigger triggerWithDateMatchingComponents:when repeats:NO];
+}
+
+UNNotificationAction* action(NSString* id, const std::map<std::string, std::string>& words, UNNotificationActionOptions options)
+{
+    const auto word = words.find(text(id));
+    return [UNNotificationAction actionWithIdentifier:id title:word == words.end() ? id : text(word->second) options:options];
+}
+
+} // namespace
+
+@interface FirstdewNoticeDelegate : NSObject <UNUserNotificationCenterDelegate> {
+@public
+    std::function<void(const std::string&)> opened;
+}
+@end
+
+@implementation FirstdewNoticeDelegate
+
+- (void)userNotificationCenter:(UNUserNotificationCenter*)center
+       willPresentNotification:(UNNotification*)notification
+         withCompletionHandler:(void (^)(UNNotificationPresentationOptions))done
+{
+    (void)center;
+    (void)notification;
+    // The open app shows on its own first screen what is due.
+    done(UNNotificationPresentationOptionNone);
+}
+
+- (void)userNotificationCenter:(UNUserNotificationCenter*)center
+    didReceiveNotificationResponse:(UNNotificationResponse*)response
+             withCompletionHandler:(void (^)(void))done
+{
+    NSString* what = response.actionIdentifier;
+    UNNotificationRequest* request = response.notification.request;
+    if ([what isEqualToString:UNNotificationDefaultActionIdentifier]) {
+        opened("today");
+    } else if ([what isEqualToString:kStart]) {
+        opened("bath");
+    } else {
+        NSUserDefaults* kept = NSUserDefaults.standardUserDefaults;
+        NSMutableArray* answers = [NSMutableArray arrayWithArray:[kept arrayForKey:kAnswers] ?: @[]];
+        [answers addObject:@{@"key" : request.identifier, @"answer" : what, @"at" : localMinute(NSDate.date)}];
+        [kept setObject:answers forKey:kAnswers];
+        if ([what isEqualToString:@"later"])
+            [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:request.identifier
+                                                                                content:request.content
+                                                                                trigger:[UNTimeIntervalNotificationTrigger triggerWithTimeInterval:kLaterSeconds repeats:NO]]
+                     withCompletionHandler:nil];
+    }
+    done();
+}
+
+@end
+
+namespace firstdew::iosside
+{
+
+struct AppleNotifier::Inside {
+    UNUserNotificationCenter* center = UNUserNotificationCenter.currentNotificationCenter;
+    FirstdewNoticeDelegate* delegate = [[FirstdewNoticeDelegate alloc] init];
+
+    /// Adding a request with a known identifier replaces it, so that adding twice is adding once.
+    void add(NSString* key, UNNotificationContent* content, UNNotificationTrigger* trigger)
+    {
+        [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:key content:content trigger:trigger]
+                 withCompletionHandler:nil];
+    }
+};
+
+AppleNotifier::AppleNotifier(const std::map<std::string, std::string>& words, std::function<void(const std::string& place)> opened)
+    : m_inside(std::make_unique<Inside>())
+{
+    m_inside->delegate->opened = std::move(opened);
+    m_inside->center.delegate = m_inside->delegate;
+    UNNotificationAction* later = action(@"later", words, UNNotificationActionOptionNone);
+    [m_inside->center
+        setNotificationCategories:[NSSet setWithObjects:[UNNotificationCategory categoryWithIdentifier:kCheckIn
+                                                                                               actions:@[
+                                                                                                   action(@"dry", words, UNNotificationActionOptionAuthenticationRequired),
+                                                                                                   action(@"clammy", words, UNNotificationActionOptionAuthenticationRequired), later
+                                                                                               ]
+                                                                                     intentIdentifiers:@[]
+                                                                                               options:UNNotificationCategoryOptionNone],
+                                                        [UNNotificationCategory categoryWithIdentifier:kStart
+                                                                                               actions:@[ action(kStart, words, UNNotificationActionOptionForeground), later ]
+                                                                                     intentIdentifiers:@[]
+                                                                                               options:UNNotificationCategoryOptionNone],
+                                                        nil]];
+    [m_inside->center requestAuthorizationWithOptions:UNAuthorizationOptionAlert | UNAuthorizationOptionSound
+                                    completionHandler:^(BOOL, NSError*) {
+                                    }];
+}
+
+AppleNotifier::~AppleNotifier() { m_inside->center.delegate = nil; }
+
+void AppleNotifier::show(const std::vector<ports::Notice>& due)
+{
+    NSUserDefaults* kept = NSUserDefaults.standardUserDefaults;
+    NSArray* before = [kept arrayForKey:kShown] ?: @[];
+    NSMutableArray* now = [NSMutableArray array];
+    for (const ports::Notice& notice : due) {
+        NSString* key = text(notice.key);
+        [now addObject:key];
+        if (![before containsObject:key])
+            m_inside->add(key, contentOf(notice, ports::Offer::Nothing), nil);
+    }
+    NSMutableArray* gone = [NSMutableArray array];
+    for (NSString* key in before)
+        if (![now containsObject:key])
+            [gone addObject:key];
+    [m_inside->center removeDeliveredNotificationsWithIdentifiers:gone];
+    [kept setObject:now forKey:kShown];
+}
+
+void AppleNotifier::plan(std::vector<ports::PlannedNotice> upcoming)
+{
+    NSMutableSet* wanted = [NSMutableSet set];
+    for (const ports::PlannedNotice& p : upcoming)
+        [wanted addObject:text(p.notice.key)];
+    UNUserNotificationCenter* center = m_inside->center;
+    const auto planned = std::make_shared<std::vector<ports::PlannedNotice>>(std::move(upcoming));
+    [center getPendingNotificationRequestsWithCompletionHandler:^(NSArray<UNNotificationRequest*>* held) {
+        NSMutableArray* gone = [NSMutableArray array];
+        for (UNNotificationRequest* request in held)
+            if (![wanted containsObject:request.identifier])
+                [gone addObject:request.identifier];
+        [center removePendingNotificationRequestsWithIdentifiers:gone];
+        for (const ports::PlannedNotice& p : *planned)
+            [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:text(p.notice.key)
+                                                                                content:contentOf(p.notice, p.offer)
+                                                                                trigger:triggerAt(p.at)]
+                     withCompletionHandler:nil];
+    }];
+}
+
+std::vector<ports::NoticeAnswer> AppleNotifier::answers()
+{
+    std::vector<ports::NoticeAnswer> out;
+    for (NSDictionary* answer in [NSUserDefaults.standardUserDefaults arrayForKey:kAnswers]) {
+        const auto at = facts::LocalTime::parse(text(answer[@"at"]));
+        out.push_back(at ? ports::NoticeAnswer{text(answer[@"key"]), text(answer[@"answer"]), *at} : ports::NoticeAnswer{});
+    }
+    return out;
+}
+
+void AppleNotifier::taken(std::size_t count)
+{
+    NSUserDefaults* kept = NSUserDefaults.standardUserDefaults;
+    NSMutableArray* rest = [NSMutableArray arrayWithArray:[kept arrayForKey:kAnswers] ?: @[]];
+    [rest removeObjectsInRange:NSMakeRange(0, count < rest.count ? count : rest.count)];
+    [kept setObject:rest forKey:kAnswers];
+}
+
+} // namespace firstdew::iosside
