@@ -530,6 +530,9 @@ TEST_CASE("no order of events reaches a swap, a change of side or the end while 
                 const bool moved = t.step != s.step && t.step > s.step;
                 if (moved && (kind == StepKind::Swap || kind == StepKind::MoveSide || kind == StepKind::Finish))
                     REQUIRE_FALSE(next.mayFlow);
+                const auto was = s.script.steps[s.step].kind;
+                if (moved && (was == StepKind::Swap || was == StepKind::MoveSide)) // nor is it left by the clock
+                    REQUIRE_FALSE(shadow.mayFlow);
                 if (e.kind == BathEventKind::Swapped || e.kind == BathEventKind::MovedSide) {
                     REQUIRE_FALSE(atEvent.mayFlow);
                     ++swaps;
