@@ -82,6 +82,11 @@ double seconds(const Script& s, StepKind kind)
     return std::find_if(s.steps.begin(), s.steps.end(), [&](const Step& one) { return one.kind == kind; })->length.s;
 }
 
+bool says(const Script& s, Prompt prompt)
+{
+    return std::any_of(s.steps.begin(), s.steps.end(), [&](const Step& one) { return one.prompt == prompt; });
+}
+
 /// An adult's feet session in its first hold; a reading a minute.
 bath::State holding(std::vector<double> readings)
 {
@@ -297,8 +302,7 @@ TEST_CASE("the session")
         {"somebody near while both hands are in", T, "", 1,
          double(prepares(PrepItem::SomebodyNear, Hands, WayOfWorking::HandsUnder))},
         {"armpits: pads soaked again between phases", T, "", 1,
-         double(std::any_of(script(Armpits).steps.begin(), script(Armpits).steps.end(),
-                            [](const Step& s) { return s.prompt == Prompt::SoakPads; }))},
+         double(says(script(Armpits), Prompt::SoakPads))},
     });
 }
 
