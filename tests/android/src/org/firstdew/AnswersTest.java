@@ -5,6 +5,7 @@ import static org.junit.Assert.assertTrue;
 import static org.robolectric.Shadows.shadowOf;
 
 import android.app.Notification;
+import android.content.ComponentName;
 import android.content.Intent;
 import android.net.Uri;
 
@@ -15,6 +16,7 @@ import org.json.JSONObject;
 import org.junit.Before;
 import org.junit.Test;
 import org.junit.runner.RunWith;
+import org.robolectric.Robolectric;
 import org.robolectric.RobolectricTestRunner;
 import org.robolectric.annotation.Config;
 
@@ -101,12 +103,16 @@ public class AnswersTest {
     }
 
     @Test
-    public void startOpensTheAppAtTheBath() {
+    public void startOpensTheAppAtTheBath() throws Exception {
         reminders.sync(List.of(Phone.topUp("2026-03-02T20:00")));
         phone.until("2026-03-02T20:00");
         Intent start = shadowOf(phone.shown().get(0).actions[0].actionIntent).getSavedIntent();
         assertTrue(shadowOf(phone.shown().get(0).actions[0].actionIntent).isActivityIntent());
-        assertEquals("bath", start.getStringExtra(Notices.PLACE));
+        assertEquals(new ComponentName(phone.app, OpenActivity.class), start.getComponent());
+        OpenActivity opened = Robolectric.buildActivity(OpenActivity.class, start).create().get();
+        assertTrue(opened.isFinishing());
+        assertEquals("bath", new JSONObject(Bridge.ask(phone.app, "place", "{}")).getString("place"));
+        assertEquals("said once", "", new JSONObject(Bridge.ask(phone.app, "place", "{}")).getString("place"));
     }
 
     @Test

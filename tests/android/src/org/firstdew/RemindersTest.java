@@ -221,10 +221,22 @@ public class RemindersTest {
     @Test
     public void nothingRingsDuringABathAndWhatWaitedComesAfter() {
         reminders.sync(daily("2026-03-02", 1));
+        phone.until("2026-03-02T19:50");
         new Held(phone.app).setBathRunning(true);
         phone.until("2026-03-02T20:20");
         assertTrue(phone.shown().isEmpty());
         BathService.end(phone.app);
+        assertEquals(1, phone.titles().size());
+    }
+
+    @Test
+    public void aBathThatWasKilledWithTheAppSilencesNothingForGood() {
+        reminders.sync(daily("2026-03-02", 1));
+        phone.until("2026-03-02T19:50");
+        new Held(phone.app).setBathRunning(true);
+        phone.until("2026-03-02T21:49");
+        assertTrue(phone.shown().isEmpty());
+        phone.until("2026-03-02T22:05");
         assertEquals(1, phone.titles().size());
     }
 

@@ -18,7 +18,8 @@ public final class Bridge {
     private Bridge() {}
 
     /**
-     * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code awake}, {@code leave}.
+     * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code awake}, {@code leave},
+     * {@code place}.
      * The answer is ASCII alone, since JNI's own encoding is not quite UTF-8.
      *
      * @throws Exception where it could not be done; the caller is told
@@ -49,6 +50,8 @@ public final class Bridge {
             case "awake":
                 keepAwake(context, in.getBoolean("on"));
                 return out;
+            case "place":
+                return out.put("place", new Held(context).takePlace());
             case "leave":
                 askLeave(context);
                 return out;

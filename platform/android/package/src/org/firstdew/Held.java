@@ -20,6 +20,8 @@ import org.json.JSONObject;
  * Written with commit(), so that it is there after the process is killed.
  */
 final class Held {
+    /** Longer than any bath; our own choice. */
+    static final long BATH_MILLIS = 2 * 60 * 60 * 1000L;
     private static final String FILE = "held";
     private final SharedPreferences kept;
 
@@ -82,12 +84,28 @@ final class Held {
         edit.commit();
     }
 
+    /** Each step of a bath says so anew; one that has said nothing for hours was killed with the app. */
     boolean bathRunning() {
-        return kept.getBoolean("bath", false);
+        long silent = Now.millis() - kept.getLong("bath", Long.MIN_VALUE / 2);
+        return silent >= 0 && silent < BATH_MILLIS;
     }
 
     void setBathRunning(boolean running) {
-        kept.edit().putBoolean("bath", running).commit();
+        if (running)
+            kept.edit().putLong("bath", Now.millis()).commit();
+        else
+            kept.edit().remove("bath").commit();
+    }
+
+    /** The place that a tapped notification is about, once. */
+    String takePlace() {
+        String place = kept.getString("place", "");
+        kept.edit().remove("place").commit();
+        return place;
+    }
+
+    void setPlace(String place) {
+        kept.edit().putString("place", place).commit();
     }
 
     void addAnswer(JSONObject answer) {

@@ -13,7 +13,6 @@ import android.net.Uri;
 final class Notices {
     static final String REMINDERS = "reminders";
     static final String BATH = "bath";
-    static final String PLACE = "org.firstdew.PLACE";
     private static final String MISSED = "missed";
     private static final int ID = 1;
 
@@ -101,10 +100,8 @@ final class Notices {
     }
 
     private PendingIntent open(String place, String key) {
-        Intent launch = context.getPackageManager().getLaunchIntentForPackage(context.getPackageName());
-        Intent intent = (launch == null ? new Intent(Intent.ACTION_MAIN).setPackage(context.getPackageName()) : launch)
-            .setData(Uri.fromParts("firstdew", place + ":" + key, null)).putExtra(PLACE, place)
-            .addFlags(Intent.FLAG_ACTIVITY_NEW_TASK | Intent.FLAG_ACTIVITY_SINGLE_TOP);
+        Intent intent = new Intent(context, OpenActivity.class).setData(Uri.fromParts("firstdew", place + ":" + key, null))
+            .putExtra(OpenActivity.PLACE, place).addFlags(Intent.FLAG_ACTIVITY_NEW_TASK);
         return PendingIntent.getActivity(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);
     }
 }

@@ -21,6 +21,7 @@ import java.util.Set;
 final class Reminders {
     /** A reminder put off comes again after this time; our own choice. */
     static final Duration LATER = Duration.ofHours(1);
+    private static final long WAIT_MILLIS = 15 * 60 * 1000L;
 
     private final Context context;
     private final Held held;
@@ -87,7 +88,11 @@ final class Reminders {
             else
                 missed.add(r);
         }
-        return held.bathRunning() ? List.of() : missed;
+        if (!held.bathRunning())
+            return missed;
+        for (Reminder r : missed)
+            arm(r, now + WAIT_MILLIS);
+        return List.of();
     }
 
     private void show(Reminder r) {
@@ -95,11 +100,16 @@ final class Reminders {
         held.addShown(r.key);
     }
 
-    /** The alarm of that reminder rang. During a bath it waits; the end of the bath looks again. */
+    /** The alarm of that reminder rang. During a bath it waits. */
     void ring(String key) {
         Reminder r = held.wanted().get(key);
-        if (r == null || held.shown().contains(key) || held.bathRunning())
+        if (r == null || held.shown().contains(key))
             return;
+        if (held.bathRunning()) {
+            // The end of the bath looks too; this is for a bath that ends with the app.
+            arm(r, Now.millis() + WAIT_MILLIS);
+            return;
+        }
         long due = r.millis(ZoneId.systemDefault());
         if (due > Now.millis()) {
             // The clock or the zone was changed since it was set.
