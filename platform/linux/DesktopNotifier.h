@@ -1,6 +1,9 @@
 #pragma once
 
+// The meta-object compiler of Qt 6.4 cannot read the standard library's concepts.
+#ifndef Q_MOC_RUN
 #include "ports/Notifier.h"
+#endif
 
 #include <QDBusConnection>
 #include <QObject>
