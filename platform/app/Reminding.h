@@ -1,7 +1,9 @@
 #pragma once
 
+#ifndef Q_MOC_RUN
 #include "ports/Notifier.h"
 #include "Store.h"
+#endif
 
 #include <QObject>
 #include <QTimer>
