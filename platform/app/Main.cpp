@@ -1,6 +1,7 @@
 #include "BathModel.h"
 #include "Look.h"
 #include "Options.h"
+#include "Remind.h"
 #include "Reminding.h"
 #include "SelfTest.h"
 #include "Store.h"
@@ -9,8 +10,10 @@
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSharer.h"
 #include "linux/QtVoice.h"
+#include "linux/ReminderTimer.h"
 #include "print/SummaryPdf.h"
 
+#include <QDBusConnectionInterface>
 #include <QFont>
 #include <QGuiApplication>
 #include <QLocale>
@@ -21,6 +24,8 @@
 #include <QTextStream>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
+#include <algorithm>
+#include <string_view>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -57,11 +62,11 @@ linuxside::VoiceChoice voiceChoice(const viewmodels::Store& store)
     return {how == "both" || how == "voice", how == "both" || how == "tones"};
 }
 
-/// A tapped reminder brings the app to the front, on Today.
-void comeToFront(QQmlApplicationEngine& engine)
+/// A tapped reminder brings the app to the front.
+void comeToFront(QQmlApplicationEngine& engine, const QString& place)
 {
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
-    QMetaObject::invokeMethod(window, "go", Q_ARG(QVariant, QStringLiteral("today")));
+    QMetaObject::invokeMethod(window, "go", Q_ARG(QVariant, place));
     window->raise();
     window->requestActivate();
 }
@@ -81,20 +86,56 @@ void speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spok
     engine.retranslate();
 }
 
+/// The options, or nothing after saying what is wrong with them.
+std::optional<app::Options> given(const QStringList& arguments)
+{
+    auto options = app::optionsFrom(arguments, qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"));
+    if (options)
+        return std::move(options.value());
+    QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';
+    return std::nullopt;
+}
+
+/// Whether the first look at the arguments says that no window is wanted: a program without one needs no display.
+bool windowless(int argc, char** argv)
+{
+    return std::any_of(argv + 1, argv + argc, [](const char* a) { return std::string_view(a) == "--remind"; });
+}
+
+int remind(int argc, char** argv)
+{
+    QCoreApplication program(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
+    const auto options = given(program.arguments().mid(1));
+    return options ? app::remind(*options, program) : 2;
+}
+
+/// With the app closed the system looks for reminders, where the person wants them and the record is this account's own.
+void keepReminding(const app::Options& options, const viewmodels::Store& store)
+{
+    if (!options.ownStore)
+        return;
+    linuxside::ReminderTimer timer(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation), QCoreApplication::applicationFilePath(), options.store);
+    const auto* settings = store.record().latest<facts::ReminderSettings>();
+    const bool wanted = settings != nullptr && settings->payload.on;
+    if (wanted != timer.isSet() && !timer.set(wanted))
+        qWarning("reminders with the app closed could not be %s", wanted ? "set up" : "taken down");
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
+    if (windowless(argc, argv))
+        return remind(argc, argv);
     QGuiApplication program(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
 
-    const auto options = app::optionsFrom(program.arguments().mid(1), qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"));
-    if (!options) {
-        QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';
+    const auto options = given(program.arguments().mid(1));
+    if (!options)
         return 2;
-    }
     if (options->selfTest)
         app::watchWarnings();
     QQuickStyle::setStyle(QStringLiteral("Basic"));
@@ -125,8 +166,14 @@ int main(int argc, char** argv)
         return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(engine, options->screenshot) ? 0 : 1;
-    linuxside::DesktopNotifier notifier;
+    QDBusConnection bus = QDBusConnection::sessionBus();
+    if (bus.isConnected()) // from here on this program looks after the reminders
+        bus.interface()->registerService(app::remindersName(options->store), QDBusConnectionInterface::ReplaceExistingService);
+    keepReminding(*options, store);
+    QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(*options, store); });
+    linuxside::DesktopNotifier notifier(linuxside::DesktopNotifier::stateFor(options->store));
     app::Reminding reminding(store, notifier);
-    QObject::connect(&notifier, &linuxside::DesktopNotifier::opened, &engine, [&] { comeToFront(engine); });
+    QObject::connect(&notifier, &linuxside::DesktopNotifier::answered, &reminding, &app::Reminding::answer);
+    QObject::connect(&reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
     return QGuiApplication::exec();
 }

@@ -37,6 +37,8 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
                        {"screenshot", "draw the page into a picture and leave", "file"},
                        {"self-test", "load every page and leave"},
                        {"pictures", "with --self-test: leave a picture of every page in this folder", "folder"},
+                       {"remind", "show the reminders that are due and leave, without a window"},
+                       {"watch", "with --remind: stay and look each minute"},
                        {"test-now", "for tests: the local time to start from", "YYYY-MM-DDTHH:MM"},
                        {"test-speed", "for tests: speed of the session clock", "factor"}});
     if (!parser.parse(QStringList{QStringLiteral("firstdew")} + arguments))
@@ -48,6 +50,11 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
 
     Options o;
     o.store = parser.isSet("store") ? parser.value("store") : ownStore();
+    o.ownStore = !parser.isSet("store");
+    o.remind = parser.isSet("remind");
+    o.watch = parser.isSet("watch");
+    if (o.watch && !o.remind)
+        return usage("--watch", "goes with --remind");
     o.selfTest = parser.isSet("self-test");
     o.pictures = parser.value("pictures");
     o.screenshot = parser.value("screenshot");

@@ -1,38 +1,49 @@
 #pragma once
 
-// The meta-object compiler of Qt 6.4 cannot read the standard library's concepts.
-#ifndef Q_MOC_RUN
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
 #include "ports/Notifier.h"
 #endif
 
 #include <QDBusConnection>
 #include <QObject>
 #include <QString>
-#include <functional>
 #include <map>
 
 namespace firstdew::linuxside
 {
 
-/// Reminders through org.freedesktop.Notifications (Desktop Notifications Specification 1.2).
+/// Reminders through org.freedesktop.Notifications (Desktop Notifications Specification 1.2). The specification has no
+/// way to ask what is up, so what was shown is written down beside the session bus, for as long as the daemon lives.
 class DesktopNotifier : public QObject, public ports::Notifier
 {
     Q_OBJECT
 
 public:
-    explicit DesktopNotifier(QDBusConnection bus = QDBusConnection::sessionBus(), QObject* parent = nullptr);
+    /// `state` is the file that holds what is up; its folder is made where it is missing.
+    explicit DesktopNotifier(QString state, QDBusConnection bus = QDBusConnection::sessionBus(), QObject* parent = nullptr);
+    /// The place for that file for one record: in the session's own folder, gone with the session.
+    [[nodiscard]] static QString stateFor(const QString& record);
     void show(const std::vector<ports::Notice>& due) override;
+    /// Whether a notice is up and may still be answered.
+    [[nodiscard]] bool anyUp() const;
 
 signals:
-    /// The person tapped the notice with that key.
-    void opened(const QString& key);
+    /// The person answered the notice with that key; "default" where it was simply tapped.
+    void answered(const QString& key, const QString& action);
+    /// A notice was closed.
+    void closed();
 
 private slots:
     void actionInvoked(uint id, const QString& action);
     void notificationClosed(uint id, uint reason);
 
 private:
+    [[nodiscard]] QString daemon() const;
+    void read();
+    void write() const;
+
     QDBusConnection m_bus;
+    QString m_state;
     std::map<std::string, uint> m_shown; ///< by key; 0 where the person closed it: not shown again
 };
 

@@ -9,11 +9,18 @@
 namespace firstdew::ports
 {
 
+/// What can be answered right on a notice.
+struct NoticeAction {
+    std::string id;
+    std::string label;
+};
+
 /// One reminder as the system shows it.
 struct Notice {
     std::string key; ///< stable per cause and day; shown at most once
     std::string title;
     std::string text;
+    std::vector<NoticeAction> actions = {};
 };
 
 /// What a notice offers besides opening the app.
@@ -39,6 +46,7 @@ class Notifier
 public:
     virtual ~Notifier() = default;
     /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone.
+    /// Holds over restarts and after a crash: what an earlier run of the program showed counts as shown.
     virtual void show(const std::vector<Notice>& due) = 0;
 
     /// Whether the system takes reminders ahead of time; where it does not, plan() does nothing.

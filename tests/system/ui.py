@@ -14,6 +14,7 @@ import tempfile
 import time
 
 POLL = 0.05
+RATE = 16000  # of recorded sound, Hz
 PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
 
 
@@ -55,9 +56,9 @@ class Desktop:
             raise
 
     def spawn(self, *command, **kwargs):
-        log = open(self.folder / (pathlib.Path(command[0]).name + '.log'), 'ab')
-        process = subprocess.Popen(command, env=self.env, stdin=subprocess.DEVNULL, stdout=kwargs.pop('stdout', log),
-                                   stderr=log, start_new_session=True, **kwargs)
+        with open(self.folder / (pathlib.Path(command[0]).name + '.log'), 'ab') as log:
+            process = subprocess.Popen(command, env=self.env, stdin=subprocess.DEVNULL, stdout=kwargs.pop('stdout', log),
+                                       stderr=log, start_new_session=True, **kwargs)
         self.processes.append(process)
         return process
 
@@ -73,7 +74,8 @@ class Desktop:
 
     def _bus(self):
         daemon = self.spawn('dbus-daemon', '--session', '--nofork', '--print-address', stdout=subprocess.PIPE)
-        self.env['DBUS_SESSION_BUS_ADDRESS'] = daemon.stdout.readline().decode().strip()
+        with daemon.stdout as out:
+            self.env['DBUS_SESSION_BUS_ADDRESS'] = out.readline().decode().strip()
         launcher = next(p for p in ('/usr/libexec/at-spi-bus-launcher', '/usr/lib/at-spi2-core/at-spi-bus-launcher') if os.path.exists(p))
         self.spawn(launcher, '--launch-immediately')
         # This process looks at the same tree.
@@ -84,12 +86,21 @@ class Desktop:
 
     def _notices(self):
         config = self.folder / 'dunstrc'
-        config.write_text('[global]\n    idle_threshold = 0\n    history_length = 100\n    show_age_threshold = -1\n', encoding='utf-8')
+        # The daemon lists the actions of what is up to a menu program; this one picks the line wanted.
+        menu = self.folder / 'menu.sh'
+        menu.write_text(f'#!/bin/sh\ntee -a "{self.folder}/menu.log" | grep -m 1 -F "$(cat "{self.folder}/wanted")"\n', encoding='utf-8')
+        menu.chmod(0o700)
+        config.write_text(f'[global]\n    dmenu = {menu}\n    idle_threshold = 0\n    history_length = 100\n    show_age_threshold = -1\n', encoding='utf-8')
         self.spawn('dunst', '-conf', str(config))
         wait_for('the notification daemon', lambda: self.dunstctl('count').returncode == 0)
 
     def dunstctl(self, *args):
         return subprocess.run(['dunstctl', *args], env=self.env, capture_output=True, text=True, check=False)
+
+    def answer(self, label):
+        """Presses the button of that name on a notice that is up."""
+        (self.folder / 'wanted').write_text(f'#{label} (', encoding='utf-8')
+        self.dunstctl('context')
 
     def _sound(self):
         self.env['PULSE_SERVER'] = f"unix:{self.folder}/runtime/pulse.socket"
@@ -99,8 +110,9 @@ class Desktop:
         wait_for('the sound server', lambda: subprocess.run(['pactl', 'info'], env=self.env, capture_output=True, check=False).returncode == 0)
 
     def record(self, file):
-        """Records what is heard into raw 16-bit mono at 16 kHz; gives the process."""
-        return self.spawn('parec', '--device=ear.monitor', '--rate=16000', '--channels=1', '--format=s16le', '--latency-msec=20', stdout=open(file, 'wb'))
+        """Records what is heard into raw 16-bit mono; gives the process."""
+        with open(file, 'wb') as out:
+            return self.spawn('parec', '--device=ear.monitor', f'--rate={RATE}', '--channels=1', '--format=s16le', '--latency-msec=20', stdout=out)
 
     def picture(self, file, width=None, height=None):
         """What the display shows, as PNG."""

@@ -1,0 +1,78 @@
+#include "Remind.h"
+
+#include "Look.h"
+#include "Reminding.h"
+#include "SystemClock.h"
+#include "linux/DesktopNotifier.h"
+
+#include <QCoreApplication>
+#include <QCryptographicHash>
+#include <QDBusConnectionInterface>
+#include <QFileInfo>
+#include <QLocale>
+#include <QProcess>
+#include <QTextStream>
+#include <QTranslator>
+
+namespace firstdew::app {
+
+namespace {
+constexpr int kMinuteMs = 60'000;
+}
+
+QString remindersName(const QString& record)
+{
+    const QByteArray path = QFileInfo(record).absoluteFilePath().toUtf8();
+    // A part of a name on the bus must not begin with a digit.
+    return QStringLiteral("org.firstdew.Reminders.r") + QString::fromLatin1(QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex().left(16));
+}
+
+int remind(const Options& options, QCoreApplication& program)
+{
+    const QDBusConnection bus = QDBusConnection::sessionBus();
+    if (!bus.isConnected()) {
+        QTextStream(stderr) << "firstdew: no session bus, so no reminder can be shown\n";
+        return 1;
+    }
+    if (!QFileInfo::exists(options.store)) // nothing recorded, nothing due; a store is not made by looking
+        return 0;
+    const QString name = remindersName(options.store);
+    const auto taken = bus.interface()->registerService(name, QDBusConnectionInterface::DontQueueService, QDBusConnectionInterface::AllowReplacement);
+    if (!taken.isValid() || taken.value() != QDBusConnectionInterface::ServiceRegistered)
+        return 0;
+    // When the app is opened it takes over.
+    QObject::connect(bus.interface(), &QDBusConnectionInterface::serviceUnregistered, &program, [&](const QString& lost) {
+        if (lost == name)
+            QCoreApplication::quit();
+    });
+
+    SystemClock clock(options.testNow, options.testSpeed);
+    viewmodels::Store store(clock, options.store.toStdString());
+    viewmodels::Look::Asked asked;
+    asked.language = options.language;
+    const viewmodels::Look look(asked);
+    QTranslator translator;
+    if (translator.load(QStringLiteral(":/i18n/firstdew_") + look.language()))
+        QCoreApplication::installTranslator(&translator);
+    QLocale::setDefault(QLocale(look.language()));
+    linuxside::DesktopNotifier notifier(linuxside::DesktopNotifier::stateFor(options.store));
+    Reminding reminding(store, notifier);
+    const auto endWhenAnswered = [&] {
+        if (!options.watch && !notifier.anyUp())
+            QCoreApplication::quit();
+    };
+    QObject::connect(&notifier, &linuxside::DesktopNotifier::answered, &reminding, &Reminding::answer);
+    QObject::connect(&notifier, &linuxside::DesktopNotifier::closed, &program, endWhenAnswered);
+    QObject::connect(&store, &viewmodels::Store::changed, &program, endWhenAnswered, Qt::QueuedConnection);
+    QObject::connect(&reminding, &Reminding::wanted, &program, [&](const QString& place) {
+        QProcess::startDetached(QCoreApplication::applicationFilePath(), {QStringLiteral("--store"), options.store, QStringLiteral("--page"), place});
+    });
+    QTimer each;
+    QObject::connect(&each, &QTimer::timeout, &store, &viewmodels::Store::reload); // the command line may have written
+    each.start(kMinuteMs);
+    if (!options.watch && !notifier.anyUp())
+        return 0;
+    return QCoreApplication::exec();
+}
+
+} // namespace firstdew::app
