@@ -8,7 +8,6 @@ namespace firstdew::androidside
 
 using nlohmann::json;
 using ports::NoticeAnswer;
-using ports::Offer;
 using ports::PlannedNotice;
 
 namespace
@@ -17,19 +16,12 @@ namespace
 /// What is due has no time of its own left: any that is past.
 constexpr const char* kPast = "1970-01-01T00:00";
 
-const char* word(Offer offer)
+json entry(const ports::Notice& notice, const std::string& at)
 {
-    switch (offer) {
-    case Offer::CheckIn: return "CHECK_IN";
-    case Offer::Start: return "START";
-    case Offer::Nothing: break;
-    }
-    return "NOTHING";
-}
-
-json entry(const ports::Notice& notice, const std::string& at, Offer offer)
-{
-    return {{"key", notice.key}, {"at", at}, {"title", notice.title}, {"text", notice.text}, {"offer", word(offer)}};
+    json actions = json::array();
+    for (const ports::NoticeAction& a : notice.actions)
+        actions.push_back({{"id", a.id}, {"label", a.label}});
+    return {{"key", notice.key}, {"at", at}, {"title", notice.title}, {"text", notice.text}, {"actions", std::move(actions)}};
 }
 
 std::optional<NoticeAnswer> answerFrom(const json& j)
@@ -71,14 +63,11 @@ void AndroidNotifier::speak(std::map<std::string, std::string> words)
 void AndroidNotifier::sync()
 {
     json wanted = json::array();
-    for (const ports::Notice& n : m_due) {
-        const auto planned =
-            std::find_if(m_planned.begin(), m_planned.end(), [&](const PlannedNotice& p) { return p.notice.key == n.key; });
-        wanted.push_back(entry(n, kPast, planned == m_planned.end() ? Offer::Nothing : planned->offer));
-    }
+    for (const ports::Notice& n : m_due)
+        wanted.push_back(entry(n, kPast));
     for (const PlannedNotice& p : m_planned)
         if (std::none_of(m_due.begin(), m_due.end(), [&](const ports::Notice& n) { return n.key == p.notice.key; }))
-            wanted.push_back(entry(p.notice, p.at.iso(), p.offer));
+            wanted.push_back(entry(p.notice, p.at.iso()));
     json all = {{"words", m_words}, {"wanted", std::move(wanted)}};
     if (all == m_held)
         return;

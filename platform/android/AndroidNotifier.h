@@ -21,8 +21,7 @@ struct Leave {
 class AndroidNotifier : public ports::Notifier
 {
 public:
-    /// `words` are the person's, by id: channel-reminders, channel-bath, may-come-late, missed-title, missed-text,
-    /// dry, clammy, start, later.
+    /// `words` are the person's, by id: channel-reminders, channel-bath, may-come-late, missed-title, missed-text.
     AndroidNotifier(const JavaSide& java, std::map<std::string, std::string> words);
 
     /// What is due now; together with what is planned it is all that the system holds.

@@ -1,19 +1,15 @@
 #include "BathModel.h"
 #include "Look.h"
 #include "Options.h"
-#include "Remind.h"
 #include "Reminding.h"
 #include "SelfTest.h"
 #include "Store.h"
 #include "SummaryModel.h"
+#include "System.h"
 #include "SystemClock.h"
-#include "linux/DesktopNotifier.h"
-#include "linux/DesktopSharer.h"
 #include "linux/QtVoice.h"
-#include "linux/ReminderTimer.h"
 #include "print/SummaryPdf.h"
 
-#include <QDBusConnectionInterface>
 #include <QFont>
 #include <QGuiApplication>
 #include <QLocale>
@@ -21,11 +17,8 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QStandardPaths>
-#include <QTextStream>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
-#include <algorithm>
-#include <string_view>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -86,54 +79,25 @@ void speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spok
     engine.retranslate();
 }
 
-/// The options, or nothing after saying what is wrong with them.
-std::optional<app::Options> given(const QStringList& arguments)
+/// With the app closed the system looks for reminders where the person wants them.
+void keepReminding(app::System& system, const viewmodels::Store& store)
 {
-    auto options = app::optionsFrom(arguments, qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"));
-    if (options)
-        return std::move(options.value());
-    QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';
-    return std::nullopt;
-}
-
-/// Whether the first look at the arguments says that no window is wanted: a program without one needs no display.
-bool windowless(int argc, char** argv)
-{
-    return std::any_of(argv + 1, argv + argc, [](const char* a) { return std::string_view(a) == "--remind"; });
-}
-
-int remind(int argc, char** argv)
-{
-    QCoreApplication program(argc, argv);
-    QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
-    const auto options = given(program.arguments().mid(1));
-    return options ? app::remind(*options, program) : 2;
-}
-
-/// With the app closed the system looks for reminders, where the person wants them and the record is this account's own.
-void keepReminding(const app::Options& options, const viewmodels::Store& store)
-{
-    if (!options.ownStore)
-        return;
-    linuxside::ReminderTimer timer(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation), QCoreApplication::applicationFilePath(), options.store);
     const auto* settings = store.record().latest<facts::ReminderSettings>();
-    const bool wanted = settings != nullptr && settings->payload.on;
-    if (wanted != timer.isSet() && !timer.set(wanted))
-        qWarning("reminders with the app closed could not be %s", wanted ? "set up" : "taken down");
+    system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
 } // namespace
 
 int main(int argc, char** argv)
 {
-    if (windowless(argc, argv))
-        return remind(argc, argv);
+    if (const auto code = app::System::withoutWindow(argc, argv))
+        return *code;
     QGuiApplication program(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
 
-    const auto options = given(program.arguments().mid(1));
+    const auto options = app::optionsOrSay(program.arguments().mid(1));
     if (!options)
         return 2;
     if (options->selfTest)
@@ -145,10 +109,9 @@ int main(int argc, char** argv)
     viewmodels::Store store(clock, options->store.toStdString());
     viewmodels::Look look(asked(*options));
     linuxside::QtVoice voice;
-    linuxside::DesktopWakeGuard wake;
-    linuxside::DesktopSharer sharer;
-    viewmodels::BathModel bath(store, voice, wake);
-    viewmodels::SummaryModel summary(store, sharer, QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    app::System system(*options);
+    viewmodels::BathModel bath(store, voice, system.wakeGuard());
+    viewmodels::SummaryModel summary(store, system.sharer(), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     const auto chooseVoice = [&] { voice.choose(voiceChoice(store)); };
     QObject::connect(&store, &viewmodels::Store::changed, &voice, chooseVoice);
     chooseVoice();
@@ -166,14 +129,11 @@ int main(int argc, char** argv)
         return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(engine, options->screenshot) ? 0 : 1;
-    QDBusConnection bus = QDBusConnection::sessionBus();
-    if (bus.isConnected()) // from here on this program looks after the reminders
-        bus.interface()->registerService(app::remindersName(options->store), QDBusConnectionInterface::ReplaceExistingService);
-    keepReminding(*options, store);
-    QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(*options, store); });
-    linuxside::DesktopNotifier notifier(linuxside::DesktopNotifier::stateFor(options->store));
-    app::Reminding reminding(store, notifier);
-    QObject::connect(&notifier, &linuxside::DesktopNotifier::answered, &reminding, &app::Reminding::answer);
+    keepReminding(system, store);
+    QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(system, store); });
+    app::Reminding reminding(store, system.notifier());
+    QObject::connect(&system, &app::System::answered, &reminding, &app::Reminding::answer);
     QObject::connect(&reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
+    QObject::connect(&system, &app::System::opened, &engine, [&](const QString& place) { comeToFront(engine, place); });
     return QGuiApplication::exec();
 }

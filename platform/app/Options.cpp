@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QRegularExpression>
 #include <QStandardPaths>
+#include <QTextStream>
 
 namespace firstdew::app {
 
@@ -90,6 +91,15 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
             return usage("--test-now", "write YYYY-MM-DDTHH:MM");
     }
     return o;
+}
+
+std::optional<Options> optionsOrSay(const QStringList& arguments)
+{
+    auto options = optionsFrom(arguments, qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"));
+    if (options)
+        return std::move(options.value());
+    QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';
+    return std::nullopt;
 }
 
 } // namespace firstdew::app

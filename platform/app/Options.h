@@ -30,5 +30,7 @@ struct Options {
 
 /// Reads the arguments after the program's name. The test options are refused unless `testing`.
 [[nodiscard]] facts::Result<Options> optionsFrom(const QStringList& arguments, bool testing);
+/// The same, or nothing after saying on standard error what is wrong with them.
+[[nodiscard]] std::optional<Options> optionsOrSay(const QStringList& arguments);
 
 } // namespace firstdew::app

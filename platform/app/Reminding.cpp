@@ -4,7 +4,7 @@
 #include "situation/Sites.h"
 #include "words/Sentences.h"
 
-#include <algorithm>
+#include <QStringList>
 
 namespace firstdew::app {
 
@@ -15,6 +15,7 @@ namespace {
 
 constexpr int kLaterMinutes = 60; // our own choice
 constexpr int kMinuteMs = 60'000;
+constexpr int kLastMinute = 24 * 60 - 1;
 
 bool asksForBath(ReminderKind kind)
 {
@@ -42,9 +43,22 @@ ports::Notice noticeOf(const situation::Reminder& r)
     return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r)};
 }
 
-ports::Offer offerOf(ReminderKind kind)
+/// What a check-in's key asks about, "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".
+struct Asked {
+    std::optional<DiarySite> site;
+    LocalDate day;
+};
+
+std::optional<Asked> askedBy(const std::string& key)
 {
-    return kind == ReminderKind::CheckIn ? ports::Offer::CheckIn : asksForBath(kind) ? ports::Offer::Start : ports::Offer::Nothing;
+    const QStringList parts = QString::fromStdString(key).split(QLatin1Char(':'));
+    if (parts.size() < 2 || parts.size() > 3 || parts.front() != viewmodels::token(ReminderKind::CheckIn))
+        return std::nullopt;
+    const auto site = parts.size() == 3 ? viewmodels::valueOf<DiarySite>(parts[1]) : std::nullopt;
+    const auto day = LocalDate::parse(parts.back().toStdString());
+    if (!day || (parts.size() == 3 && !site))
+        return std::nullopt;
+    return Asked{site, *day};
 }
 
 } // namespace
@@ -60,6 +74,9 @@ Reminding::Reminding(viewmodels::Store& store, ports::Notifier& notifier) : m_st
 
 void Reminding::look()
 {
+    if (m_taking)
+        return; // each answer written changes the record; one look after the last is enough
+    takeAnswers();
     std::vector<ports::Notice> notices;
     for (const auto& r : situation::dueReminders(m_store.record(), m_store.now()))
         notices.push_back(noticeOf(r));
@@ -68,39 +85,48 @@ void Reminding::look()
         planAhead();
 }
 
-/// Answers given while the app was closed go into the record first: they change what is still to come.
 void Reminding::planAhead()
 {
-    if (m_planning)
-        return;
-    m_planning = true;
-    const auto answers = m_notifier.answers();
-    std::size_t kept = 0;
-    for (const auto& a : answers)
-        kept += record(a.key, QString::fromStdString(a.answer), a.at) ? 1 : 0;
-    m_notifier.taken(kept);
     std::vector<ports::PlannedNotice> ahead;
     for (const auto& r : situation::upcomingReminders(m_store.record(), m_store.now()))
-        ahead.push_back({noticeOf(r), r.at, offerOf(r.kind)});
+        ahead.push_back({noticeOf(r), r.at});
     m_notifier.plan(std::move(ahead));
-    m_planning = false;
 }
 
-/// Writes down an answer given at `when`. True where nothing of it is left to do, also when the cause was gone by then.
+/// Answers given while the app was closed go into the record first: they change what is due and what is still to come.
+void Reminding::takeAnswers()
+{
+    if (!m_store.isOpen())
+        return;
+    m_taking = true;
+    std::size_t written = 0;
+    for (const auto& a : m_notifier.answers()) {
+        if (!record(a.key, QString::fromStdString(a.answer), a.at))
+            break; // it stays with the system and is tried again, with those after it
+        ++written;
+    }
+    if (written > 0)
+        m_notifier.taken(written);
+    m_taking = false;
+}
+
+/// Writes down an answer given at `when`. True where nothing of it is left to do: also when the person has said more in
+/// the app since, and for an answer that says nothing we know.
 bool Reminding::record(const std::string& key, const QString& action, LocalTime when)
 {
-    const auto due = situation::dueReminders(m_store.record(), when);
-    const auto one = std::find_if(due.begin(), due.end(), [&](const auto& r) { return r.key == key; });
-    if (one == due.end())
-        return true;
-    const auto level = levelOf(action);
-    if (!level || one->kind != ReminderKind::CheckIn)
+    if (action == QLatin1String("later"))
         return m_store.append(ReminderHandled{key, ReminderAction::Snoozed, when.plusMinutes(kLaterMinutes)}, when).has_value();
+    const auto level = levelOf(action);
+    const auto asked = askedBy(key);
+    if (!level || !asked)
+        return true;
+    // Answered after midnight it is still about the day that was asked about.
+    const LocalTime happened = when.date == asked->day ? when : LocalTime{asked->day, {kLastMinute}};
     for (const auto& used : situation::sitesInUse(m_store.record())) {
-        const auto reports = situation::dayReports(m_store.record(), used.site, when.date);
-        const bool known = !reports.empty() && reports.back().date == when.date;
-        const bool meant = !used.paused && (!one->site || *one->site == used.site);
-        if (meant && !known && !m_store.append(CheckIn{used.site, *level, {}}, when))
+        const auto reports = situation::dayReports(m_store.record(), used.site, asked->day);
+        const bool known = !reports.empty() && reports.back().date == asked->day;
+        const bool meant = !used.paused && (!asked->site || *asked->site == used.site);
+        if (meant && !known && !m_store.append(CheckIn{used.site, *level, {}}, happened))
             return false;
     }
     return true;

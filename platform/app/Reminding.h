@@ -26,13 +26,14 @@ signals:
     void wanted(const QString& place);
 
 private:
+    void takeAnswers();
     void planAhead();
     bool record(const std::string& key, const QString& action, facts::LocalTime when);
 
     viewmodels::Store& m_store;
     ports::Notifier& m_notifier;
     QTimer m_minute;
-    bool m_planning = false; ///< what it writes down must not start it again
+    bool m_taking = false; ///< what it writes down must not start it again
 };
 
 } // namespace firstdew::app

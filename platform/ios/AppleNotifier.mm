@@ -27,16 +27,18 @@ NSString* localMinute(NSDate* date)
     return [format stringFromDate:date];
 }
 
-UNMutableNotificationContent* contentOf(const ports::Notice& notice, ports::Offer offer)
+UNMutableNotificationContent* contentOf(const ports::Notice& notice)
 {
     UNMutableNotificationContent* content = [[UNMutableNotificationContent alloc] init];
     content.title = text(notice.title);
     content.body = text(notice.text);
     content.sound = UNNotificationSound.defaultSound;
-    if (offer == ports::Offer::CheckIn)
-        content.categoryIdentifier = kCheckIn;
-    else if (offer == ports::Offer::Start)
-        content.categoryIdentifier = kStart;
+    // The system wants its buttons by category, named beforehand.
+    for (const ports::NoticeAction& a : notice.actions)
+        if (a.id == "dry")
+            content.categoryIdentifier = kCheckIn;
+        else if (a.id == "start")
+            content.categoryIdentifier = kStart;
     return content;
 }
 
@@ -155,7 +157,7 @@ void AppleNotifier::show(const std::vector<ports::Notice>& due)
         NSString* key = text(notice.key);
         [now addObject:key];
         if (![before containsObject:key])
-            m_inside->add(key, contentOf(notice, ports::Offer::Nothing), nil);
+            m_inside->add(key, contentOf(notice), nil);
     }
     NSMutableArray* gone = [NSMutableArray array];
     for (NSString* key in before)
@@ -180,7 +182,7 @@ void AppleNotifier::plan(std::vector<ports::PlannedNotice> upcoming)
         [center removePendingNotificationRequestsWithIdentifiers:gone];
         for (const ports::PlannedNotice& p : *planned)
             [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:text(p.notice.key)
-                                                                                content:contentOf(p.notice, p.offer)
+                                                                                content:contentOf(p.notice)
                                                                                 trigger:triggerAt(p.at)]
                      withCompletionHandler:nil];
     }];

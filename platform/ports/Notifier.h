@@ -23,14 +23,10 @@ struct Notice {
     std::vector<NoticeAction> actions = {};
 };
 
-/// What a notice offers besides opening the app.
-enum class Offer { Nothing, CheckIn, Start };
-
 /// A reminder for later, which the system itself shows at its time with the app closed.
 struct PlannedNotice {
     Notice notice;
     facts::LocalTime at;
-    Offer offer = Offer::Nothing;
 };
 
 /// What the person answered on a notice while the app was closed.

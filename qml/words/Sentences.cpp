@@ -332,6 +332,16 @@ QString reminderText(const situation::Reminder& r)
     return {};
 }
 
+std::map<std::string, std::string> noticeWords()
+{
+    const auto say = [](const QString& s) { return s.toStdString(); };
+    return {{"channel-reminders", say(Words::tr("Reminders"))},
+            {"channel-bath", say(Words::tr("Running bath"))},
+            {"may-come-late", say(Words::tr("May come late: this phone does not let them come to the minute."))},
+            {"missed-title", say(Words::tr("While your phone was off"))},
+            {"missed-text", say(Words::tr("There were reminders. Open Firstdew to see what matters now."))}};
+}
+
 QString stepName(const protocol::Step& step)
 {
     using protocol::StepKind;

@@ -7,6 +7,9 @@
 #include <QDate>
 #include <QString>
 
+#include <map>
+#include <string>
+
 // The person's words for what core says in enumerations and numbers; screens, notices and papers share them.
 namespace firstdew::words
 {
@@ -45,6 +48,9 @@ using namespace facts;
 
 [[nodiscard]] QString reminderTitle(const situation::Reminder& reminder);
 [[nodiscard]] QString reminderText(const situation::Reminder& reminder);
+
+/// The words of a system's own parts of a notice, by the ids that platform/android knows.
+[[nodiscard]] std::map<std::string, std::string> noticeWords();
 
 /// What to do in a step of the running session, in one sentence.
 [[nodiscard]] QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, WayOfWorking way);

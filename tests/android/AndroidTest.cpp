@@ -41,11 +41,11 @@ struct Phone {
 
 facts::LocalTime at(const char* text) { return *facts::LocalTime::parse(text); }
 
-const std::map<std::string, std::string> kWords{{"dry", "Trocken"}};
+const std::map<std::string, std::string> kWords{{"channel-bath", "Bad"}};
 
 ports::PlannedNotice checkIn(const char* when)
 {
-    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10), "Check in", "How are your hands?"}, at(when), ports::Offer::CheckIn};
+    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10), "Check in", "How are your hands?", {{"dry", "Trocken"}}}, at(when)};
 }
 
 } // namespace
@@ -109,7 +109,7 @@ TEST_CASE("without the Java side every call is refused and nothing breaks")
         const JavaSide side(java.machine(), java.context());
         CHECK(side.ask("sync", json::object()).error().code == "no-java");
         AndroidNotifier notifier(side, kWords);
-        notifier.show({{"k", "t", "x"}});
+        notifier.show({{"k", "t", "x", {}}});
         CHECK_FALSE(notifier.leave());
         CHECK_FALSE(AndroidSharer(side).share("/a.pdf", "application/pdf"));
     }
@@ -136,17 +136,17 @@ TEST_CASE("what is due and what is planned go over as one list, each key once")
     AndroidNotifier notifier(java, kWords);
     notifier.plan({checkIn("2026-03-02T20:00"), checkIn("2026-03-03T20:00")});
     CHECK(phone.wanted() == json::array({{{"key", "check-in:hands:2026-03-02"}, {"at", "2026-03-02T20:00"}, {"title", "Check in"},
-                                          {"text", "How are your hands?"}, {"offer", "CHECK_IN"}},
+                                          {"text", "How are your hands?"}, {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}},
                                          {{"key", "check-in:hands:2026-03-03"}, {"at", "2026-03-03T20:00"}, {"title", "Check in"},
-                                          {"text", "How are your hands?"}, {"offer", "CHECK_IN"}}}));
-    CHECK(phone.asked.back().second["words"]["dry"] == "Trocken");
+                                          {"text", "How are your hands?"}, {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}}}));
+    CHECK(phone.asked.back().second["words"]["channel-bath"] == "Bad");
 
-    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?"}, {"cells:2026-03-02", "Cells", "Change them"}});
+    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?", {{"later", "Später"}}}, {"cells:2026-03-02", "Cells", "Change them", {}}});
     REQUIRE(phone.wanted().size() == 3);
     CHECK(phone.wanted()[0]["at"] == "1970-01-01T00:00");
-    CHECK(phone.wanted()[0]["offer"] == "CHECK_IN");
+    CHECK(phone.wanted()[0]["actions"] == json::array({{{"id", "later"}, {"label", "Später"}}}));
     CHECK(phone.wanted()[1]["key"] == "cells:2026-03-02");
-    CHECK(phone.wanted()[1]["offer"] == "NOTHING");
+    CHECK(phone.wanted()[1]["actions"].empty());
     CHECK(phone.wanted()[2]["key"] == "check-in:hands:2026-03-03");
 
     notifier.show({});
@@ -173,9 +173,9 @@ TEST_CASE("the same again is not sent again, and a failure is tried again")
     CHECK_FALSE(notifier.leave()->exact);
     CHECK(notifier.leave()->allowed);
 
-    notifier.speak({{"dry", "Seca"}});
+    notifier.speak({{"channel-bath", "Baño"}});
     CHECK(phone.asked.size() == 3);
-    CHECK(phone.asked.back().second["words"]["dry"] == "Seca");
+    CHECK(phone.asked.back().second["words"]["channel-bath"] == "Baño");
 }
 
 TEST_CASE("answers from notices come over with their times and are dropped when they are in the record")

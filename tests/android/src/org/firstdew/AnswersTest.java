@@ -30,7 +30,6 @@ public class AnswersTest {
     @Before
     public void setUp() throws Exception {
         phone = new Phone("Europe/Madrid", "2026-03-02T09:00");
-        new Held(phone.app).setWords(new JSONObject("{\"dry\":\"Seca\",\"clammy\":\"H\\u00fameda\",\"start\":\"Empezar\",\"later\":\"M\\u00e1s tarde\"}"));
         reminders = new Reminders(phone.app);
     }
 

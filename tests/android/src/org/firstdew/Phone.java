@@ -17,7 +17,9 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TimeZone;
 
 import org.robolectric.RuntimeEnvironment;
@@ -105,13 +107,20 @@ final class Phone {
         throw new AssertionError("no button " + word);
     }
 
+    private static Map<String, String> actions(String... idsAndLabels) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (int i = 0; i < idsAndLabels.length; i += 2)
+            out.put(idsAndLabels[i], idsAndLabels[i + 1]);
+        return out;
+    }
+
     static Reminder checkIn(String at) {
         return new Reminder("check-in:hands:" + at.substring(0, 10), LocalDateTime.parse(at), "Check in " + at, "How are your hands?",
-            Reminder.Offer.CHECK_IN);
+            actions("dry", "Seca", "clammy", "Húmeda", "later", "Más tarde"));
     }
 
     static Reminder topUp(String at) {
         return new Reminder("top-up-due:hands:" + at.substring(0, 10), LocalDateTime.parse(at), "Top up " + at, "Day 13 of a dry spell",
-            Reminder.Offer.START);
+            actions("start", "Empezar", "later", "Más tarde"));
     }
 }

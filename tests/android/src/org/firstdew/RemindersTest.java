@@ -58,7 +58,7 @@ public class RemindersTest {
     public void movesAChangedOneAndTakesBackOneThatIsGone() {
         reminders.sync(daily("2026-03-02", 2));
         Reminder first = daily("2026-03-02", 1).get(0);
-        reminders.sync(List.of(new Reminder(first.key, first.at.minusHours(2), first.title, first.text, first.offer)));
+        reminders.sync(List.of(first.at(first.at.minusHours(2))));
         assertEquals(1, phone.armed().size());
         assertEquals(Phone.millis("2026-03-02T18:00"), phone.armed().get(0).triggerAtTime);
     }

@@ -45,8 +45,8 @@ import org.w3c.dom.NodeList;
 @RunWith(RobolectricTestRunner.class)
 @Config(sdk = 34, application = android.app.Application.class)
 public class SystemTest {
-    private static final String SYNC = "{\"words\":{\"channel-reminders\":\"Erinnerungen\",\"channel-bath\":\"Bad\",\"dry\":\"Trocken\"},"
-        + "\"wanted\":[{\"key\":\"check-in:hands:2026-03-02\",\"at\":\"2026-03-02T20:00\",\"title\":\"T\",\"text\":\"x\",\"offer\":\"CHECK_IN\"}]}";
+    private static final String SYNC = "{\"words\":{\"channel-reminders\":\"Erinnerungen\",\"channel-bath\":\"Bad\"},"
+        + "\"wanted\":[{\"key\":\"check-in:hands:2026-03-02\",\"at\":\"2026-03-02T20:00\",\"title\":\"T\",\"text\":\"x\",\"actions\":[{\"id\":\"dry\",\"label\":\"Trocken\"}]}]}";
     private Phone phone;
 
     @Before

@@ -16,7 +16,7 @@ import org.json.JSONObject;
 
 /**
  * What is held while the app is closed, in the app's own preferences: the reminders wanted, those shown already, the
- * person's words for buttons and channels, and answers given from notifications that the app has not yet taken in.
+ * person's words for channels, and answers given from notifications that the app has not yet taken in.
  * Written with commit(), so that it is there after the process is killed.
  */
 final class Held {
@@ -70,7 +70,7 @@ final class Held {
         setShown(shown);
     }
 
-    /** A button's or a channel's words in the person's language; the id itself before the app has said any. */
+    /** The words of a channel or a line in the person's language; the id itself before the app has said any. */
     String word(String id) {
         return kept.getString("word." + id, id);
     }

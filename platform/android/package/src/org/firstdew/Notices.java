@@ -9,6 +9,8 @@ import android.content.Intent;
 import android.graphics.drawable.Icon;
 import android.net.Uri;
 
+import java.util.Map;
+
 /** The notifications themselves: two channels, and the buttons on a reminder. */
 final class Notices {
     static final String REMINDERS = "reminders";
@@ -40,12 +42,9 @@ final class Notices {
     void show(Reminder r) {
         makeChannels(new Reminders(context).exact());
         Notification.Builder notice = common(r.title, r.text).setContentIntent(open("today", r.key));
-        if (r.offer == Reminder.Offer.CHECK_IN)
-            notice.addAction(button("dry", answer("dry", r.key))).addAction(button("clammy", answer("clammy", r.key)));
-        else if (r.offer == Reminder.Offer.START)
-            notice.addAction(button("start", open("bath", r.key)));
-        if (r.offer != Reminder.Offer.NOTHING)
-            notice.addAction(button("later", answer("later", r.key)));
+        for (Map.Entry<String, String> a : r.actions.entrySet())
+            notice.addAction(new Notification.Action.Builder(null, a.getValue(),
+                "start".equals(a.getKey()) ? open("bath", r.key) : answer(a.getKey(), r.key)).build());
         manager.notify(r.key, ID, notice.build());
     }
 
@@ -88,10 +87,6 @@ final class Notices {
     private Icon icon() {
         int own = context.getResources().getIdentifier("notice", "drawable", context.getPackageName());
         return Icon.createWithResource(context, own == 0 ? android.R.drawable.ic_popup_reminder : own);
-    }
-
-    private Notification.Action button(String word, PendingIntent does) {
-        return new Notification.Action.Builder(null, held.word(word), does).build();
     }
 
     private PendingIntent answer(String what, String key) {

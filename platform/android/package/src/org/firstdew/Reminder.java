@@ -2,55 +2,52 @@ package org.firstdew;
 
 import java.time.LocalDateTime;
 import java.time.ZoneId;
-import java.util.Objects;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
+import org.json.JSONArray;
 import org.json.JSONException;
 import org.json.JSONObject;
 
 /** One reminder that the app wants the system to show, at a time of the person's own day. */
 final class Reminder {
-    /** What the notification offers besides opening the app. */
-    enum Offer { NOTHING, CHECK_IN, START }
-
     final String key;
     final LocalDateTime at;
     final String title;
     final String text;
-    final Offer offer;
+    /** What can be answered right on it: the label by the id (dry, clammy, later, start), in order. */
+    final Map<String, String> actions;
 
-    Reminder(String key, LocalDateTime at, String title, String text, Offer offer) {
+    Reminder(String key, LocalDateTime at, String title, String text, Map<String, String> actions) {
         this.key = key;
         this.at = at;
         this.title = title;
         this.text = text;
-        this.offer = offer;
+        this.actions = actions;
     }
 
     static Reminder from(JSONObject json) throws JSONException {
+        Map<String, String> actions = new LinkedHashMap<>();
+        JSONArray list = json.getJSONArray("actions");
+        for (int i = 0; i < list.length(); ++i)
+            actions.put(list.getJSONObject(i).getString("id"), list.getJSONObject(i).getString("label"));
         return new Reminder(json.getString("key"), LocalDateTime.parse(json.getString("at")), json.getString("title"),
-            json.getString("text"), Offer.valueOf(json.getString("offer")));
+            json.getString("text"), actions);
     }
 
     JSONObject json() throws JSONException {
-        return new JSONObject().put("key", key).put("at", at.toString()).put("title", title).put("text", text)
-            .put("offer", offer.name());
+        JSONArray list = new JSONArray();
+        for (Map.Entry<String, String> a : actions.entrySet())
+            list.put(new JSONObject().put("id", a.getKey()).put("label", a.getValue()));
+        return new JSONObject().put("key", key).put("at", at.toString()).put("title", title).put("text", text).put("actions", list);
+    }
+
+    Reminder at(LocalDateTime other) {
+        return new Reminder(key, other, title, text, actions);
     }
 
     /** The instant at which the person's clock shows {@code at}; a time that the clocks leap over comes as they leap. */
     long millis(ZoneId zone) {
         return at.atZone(zone).toInstant().toEpochMilli();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        if (!(other instanceof Reminder))
-            return false;
-        Reminder r = (Reminder) other;
-        return key.equals(r.key) && at.equals(r.at) && title.equals(r.title) && text.equals(r.text) && offer == r.offer;
-    }
-
-    @Override
-    public int hashCode() {
-        return Objects.hash(key, at);
     }
 }

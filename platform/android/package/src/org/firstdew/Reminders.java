@@ -135,7 +135,7 @@ final class Reminders {
         Reminder r = wanted.get(key);
         if (r == null)
             return;
-        wanted.put(key, new Reminder(key, Now.local().plus(LATER).truncatedTo(ChronoUnit.MINUTES), r.title, r.text, r.offer));
+        wanted.put(key, r.at(Now.local().plus(LATER).truncatedTo(ChronoUnit.MINUTES)));
         held.setWanted(wanted.values());
         Set<String> shown = held.shown();
         shown.remove(key);

@@ -1,0 +1,53 @@
+// Not built by anybody yet: there is no Qt for Android here. What it joins is tested on its own (tests/android).
+#include "System.h"
+
+#include "android/AndroidDevice.h"
+#include "android/AndroidNotifier.h"
+#include "words/Sentences.h"
+
+#include <QCoreApplication>
+#include <QGuiApplication>
+#include <QJniEnvironment>
+
+#include <optional>
+
+namespace firstdew::app {
+
+struct System::Inside {
+    androidside::JavaSide java{QJniEnvironment::javaVM(), QNativeInterface::QAndroidApplication::context()};
+    androidside::AndroidWakeGuard wakeGuard{java};
+    androidside::AndroidSharer sharer{java};
+    std::optional<androidside::AndroidNotifier> notifier;
+};
+
+System::System(const Options&) : m_inside(std::make_unique<Inside>())
+{
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
+        if (state != Qt::ApplicationActive)
+            return;
+        const auto told = m_inside->java.ask("place", nlohmann::json::object());
+        const std::string place = told ? told->value("place", "") : "";
+        if (!place.empty())
+            emit opened(QString::fromStdString(place));
+    });
+}
+
+System::~System() = default;
+
+std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
+// The system holds what is planned.
+void System::remindWhenClosed(bool) {}
+
+ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
+ports::Sharer& System::sharer() { return m_inside->sharer; }
+
+ports::Notifier& System::notifier()
+{
+    if (!m_inside->notifier) {
+        m_inside->notifier.emplace(m_inside->java, words::noticeWords());
+        m_inside->notifier->askLeave();
+    }
+    return *m_inside->notifier;
+}
+
+} // namespace firstdew::app

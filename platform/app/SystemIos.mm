@@ -1,0 +1,49 @@
+// Not built by anybody yet: there are no Apple tools here (see ios/AppleNotifier.h).
+#include "Reminding.h"
+#include "System.h"
+
+#include "ios/AppleDevice.h"
+#include "ios/AppleNotifier.h"
+#include "words/Sentences.h"
+
+#include <optional>
+
+namespace firstdew::app {
+
+namespace {
+
+std::map<std::string, std::string> buttonWords()
+{
+    return {{"dry", words::levelName(facts::Level::Dry).toStdString()}, {"clammy", words::levelName(facts::Level::Clammy).toStdString()},
+            {"start", Reminding::tr("Start").toStdString()}, {"later", Reminding::tr("Later").toStdString()}};
+}
+
+} // namespace
+
+struct System::Inside {
+    iosside::AppleWakeGuard wakeGuard;
+    iosside::AppleSharer sharer;
+    std::optional<iosside::AppleNotifier> notifier;
+};
+
+System::System(const Options&) : m_inside(std::make_unique<Inside>()) {}
+System::~System() = default;
+
+std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
+// The system holds what is planned.
+void System::remindWhenClosed(bool) {}
+
+ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
+ports::Sharer& System::sharer() { return m_inside->sharer; }
+
+ports::Notifier& System::notifier()
+{
+    if (!m_inside->notifier)
+        m_inside->notifier.emplace(buttonWords(), [this](const std::string& place) {
+            // From the system's thread to ours.
+            QMetaObject::invokeMethod(this, [this, place] { emit opened(QString::fromStdString(place)); }, Qt::QueuedConnection);
+        });
+    return *m_inside->notifier;
+}
+
+} // namespace firstdew::app
