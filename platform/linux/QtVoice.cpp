@@ -1,5 +1,6 @@
 #include "linux/QtVoice.h"
 
+#include <QDir>
 #include <QUrl>
 
 namespace firstdew::linuxside
@@ -42,6 +43,13 @@ QSoundEffect* QtVoice::effect(const QString& source)
         });
     }
     return slot.get();
+}
+
+void QtVoice::prepare()
+{
+    for (const QString& folder : {QStringLiteral(":/firstdew/voice/en"), QStringLiteral(":/firstdew/sounds")})
+        for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))
+            effect(QStringLiteral("qrc%1/%2").arg(folder, file));
 }
 
 void QtVoice::enqueue(const QString& source)

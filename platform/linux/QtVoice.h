@@ -28,6 +28,7 @@ class QtVoice : public QObject, public ports::Voice
 public:
     explicit QtVoice(QObject* parent = nullptr);
     void choose(VoiceChoice choice) { m_choice = choice; }
+    void prepare() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
     void alarm(const std::string& prompt) override;

@@ -10,6 +10,8 @@ class Voice
 {
 public:
     virtual ~Voice() = default;
+    /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before it begins.
+    virtual void prepare() {}
     /// Adds a prompt to what is still to be said. One that would begin more than a few seconds late is dropped.
     virtual void say(const std::string& prompt) = 0;
     /// A tone, in the same queue.

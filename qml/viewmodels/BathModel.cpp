@@ -22,7 +22,7 @@ using protocol::StepKind;
 namespace {
 
 BathModel* theModel = nullptr;
-constexpr int kTickMs = 200;
+constexpr int kTickMs = 100; // a step is announced at most this late
 /// A clearance with no end of its own is asked again after this time (our own choice, cautious).
 constexpr int kClearanceDays = 180;
 
@@ -318,6 +318,7 @@ void BathModel::answersDone()
     m_done = {};
     m_answers = {};
     m_answers.site = m_site;
+    m_voice.prepare();
     toPage(QStringLiteral("prepare"));
 }
 

@@ -11,6 +11,7 @@ import socket
 import subprocess
 import sys
 import tempfile
+import threading
 import time
 
 POLL = 0.05
@@ -64,7 +65,7 @@ class Desktop:
 
     def _display(self):
         number = 100 + os.getpid() % 30000
-        self.spawn('Xvfb', f':{number}', '-screen', '0', f'{self.size[0]}x{self.size[1]}x24', '-nolisten', 'tcp')
+        self.spawn('Xvfb', f':{number}', '-screen', '0', f'{self.size[0]}x{self.size[1]}x24', '-nolisten', 'tcp', '-noreset')
 
         def answers():
             with socket.socket(socket.AF_UNIX) as probe:
@@ -139,6 +140,66 @@ class Desktop:
 
     def __exit__(self, *_):
         self.close()
+
+
+class Ear:
+    """Hears what the desktop plays, and knows when. Sample times are those at which the piece that holds them came."""
+
+    def __init__(self, desktop):
+        import numpy  # of the sound tests alone
+        self.numpy = numpy
+        self.pieces = []
+        self.process = desktop.spawn('parec', '--device=ear.monitor', f'--rate={RATE}', '--channels=1', '--format=s16le', '--latency-msec=20',
+                                     stdout=subprocess.PIPE)
+        self.thread = threading.Thread(target=self._listen, daemon=True)
+        self.thread.start()
+        wait_for('sound from the sink', lambda: self.pieces)
+
+    def _listen(self):
+        while piece := self.process.stdout.read1(1 << 16):
+            self.pieces.append((time.monotonic(), piece))
+
+    def heard(self):
+        """All samples so far, and for each piece its first sample and time."""
+        pieces = list(self.pieces)
+        marks, at = [], 0
+        for when, piece in pieces:
+            marks.append((at, when))
+            at += len(piece) // 2
+        samples = self.numpy.frombuffer(b''.join(p for _, p in pieces), dtype='<i2').astype('float32')
+        return samples, marks
+
+    def when(self, sample, marks):
+        """The time at which that sample was heard."""
+        start, moment = max((m for m in marks if m[0] <= sample), default=marks[0])
+        following = next((m for m in marks if m[0] > sample), None)
+        length = (following[0] - start) / RATE if following else 0
+        return moment - length + (sample - start) / RATE
+
+    def find(self, clip, samples, least=0.6):
+        """Where `clip` (samples) was played: first samples, by normalised cross-correlation of at least `least`."""
+        np = self.numpy
+        # The first second tells them apart.
+        key = clip[:RATE] - clip[:RATE].mean()
+        if len(samples) < len(key):
+            return []
+        size = 1 << (len(samples) + len(key)).bit_length()
+        likeness = np.fft.irfft(np.fft.rfft(samples, size) * np.conj(np.fft.rfft(key, size)), size)[:len(samples) - len(key) + 1]
+        power = np.concatenate(([0], np.cumsum(samples.astype('float64') ** 2)))
+        energy = np.sqrt(np.maximum(power[len(key):] - power[:-len(key)], 1)) * np.linalg.norm(key)
+        score = np.where(energy > np.linalg.norm(key) ** 2 / 4, likeness / energy, 0)
+        found = []
+        while score.max() >= least:
+            best = int(score.argmax())
+            found.append(best)
+            score[max(0, best - RATE):best + RATE] = 0
+        return sorted(found)
+
+    def clip(self, file):
+        import wave
+        with wave.open(str(file)) as w:
+            assert w.getframerate() == RATE and w.getnchannels() == 1, file
+            return self.numpy.frombuffer(w.readframes(w.getnframes()), dtype='<i2').astype('float32')
 
 
 class App:
