@@ -1,0 +1,84 @@
+#!/usr/bin/python3
+"""The invented person's record and the prescriber's page from the command line, read back by independent programs.
+
+Usage: cli_summary_test.py PATH-OF-FIRSTDEW-CLI
+"""
+import re
+import subprocess
+import unittest
+
+from cli import CliTest
+
+
+def tool(*args):
+    return subprocess.run([str(a) for a in args], check=True, capture_output=True, text=True).stdout
+
+
+class Demo(CliTest):
+    def test_the_invented_record_is_whole_and_the_same_each_time(self):
+        facts = self.ok('demo', '--out', self.store, '--today', '2026-03-02')['facts']
+        health = self.ok('verify', '--store', self.store)
+        self.assertEqual((health['ok'], health['facts']), (True, facts))
+        self.assertGreater(facts, 1000)
+        again = str(self.folder / 'again.db')
+        self.ok('demo', '--out', again, '--today', '2026-03-02')
+        a, b = (self.folder / 'a.json', self.folder / 'b.json')
+        self.ok('export', '--store', self.store, '--format', 'json', '--out', a)
+        self.ok('export', '--store', again, '--format', 'json', '--out', b)
+        self.assertEqual(a.read_bytes(), b.read_bytes())
+
+    def test_it_ends_the_day_before_the_day_asked_for(self):
+        self.ok('demo', '--out', self.store, '--today', '2030-01-15')
+        csv = self.folder / 'csv'
+        self.ok('export', '--store', self.store, '--format', 'json', '--out', csv)
+        days = re.findall(r'"happened":\s*"(\d{4}-\d\d-\d\d)', csv.read_text(encoding='utf-8'))
+        self.assertEqual(max(days), '2030-01-14')
+
+    def test_what_is_there_is_never_written_over(self):
+        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
+        self.refused(1, 'demo', '--out', self.store, saying='there already')
+        self.refused(2, 'demo', '--out', self.folder / 'x.db', '--today', '2026-02-30')
+        self.refused(2, 'demo')
+
+
+class Summary(CliTest):
+    def setUp(self):
+        super().setUp()
+        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
+        self.pdf = self.folder / 'page.pdf'
+        self.call = ('summary', '--store', self.store, '--from', '2025-12-01', '--to', '2026-03-01', '--out', self.pdf)
+
+    def test_the_page_is_sound_and_can_be_read_out(self):
+        self.assertEqual(self.ok(*self.call), {'out': str(self.pdf), 'pages': 1})
+        self.assertIn('No syntax or stream encoding errors', tool('qpdf', '--check', self.pdf))
+        text = tool('pdftotext', '-layout', self.pdf, '-')
+        for wanted in ('Iontophoresis summary', 'Mira Santt', '1 December 2025 to 1 March 2026', 'Hands', 'Feet', 'HDSS', 'mA'):
+            self.assertIn(wanted, text)
+        self.assertLess(text.index('Hands'), text.index('Feet'))
+        fonts = tool('pdffonts', self.pdf).splitlines()[2:]
+        self.assertTrue(fonts)
+        for line in fonts:
+            self.assertRegex(line, r' yes +(yes|no) +(yes|no) +\d', 'not embedded')
+        self.assertRegex(tool('pdfinfo', self.pdf), r'Title: +Iontophoresis summary')
+
+    def test_paper(self):
+        self.ok(*self.call)
+        self.assertRegex(tool('pdfinfo', self.pdf), r'Page size: +59[45]\.?\d* x 84[12]\.?\d* pts')
+        self.ok(*self.call, '--paper', 'letter')
+        self.assertRegex(tool('pdfinfo', self.pdf), r'Page size: +612 x 792 pts')
+
+    def test_an_empty_period_is_a_page_too(self):
+        self.ok('summary', '--store', self.store, '--from', '2020-01-01', '--to', '2020-01-31', '--out', self.pdf)
+        self.assertIn('Iontophoresis summary', tool('pdftotext', '-layout', self.pdf, '-'))
+
+    def test_wrong_input_is_refused_and_nothing_written(self):
+        self.refused(2, 'summary', '--store', self.store, '--from', '2026-03-02', '--to', '2026-03-01', '--out', self.pdf, saying='turn them round')
+        self.refused(2, *self.call, '--paper', 'napkin', saying='a4, letter')
+        self.refused(2, 'summary', '--store', self.store, '--from', 'yesterday', '--to', '2026-03-01', '--out', self.pdf, saying='--from')
+        self.refused(1, *self.call, '--person', 'nobody', saying='nobody')
+        self.refused(1, 'summary', '--store', self.folder / 'none.db', '--from', '2025-12-01', '--to', '2026-03-01', '--out', self.pdf)
+        self.refused(1, *self.call[:-1], self.folder / 'no/such/folder/page.pdf')
+
+
+if __name__ == '__main__':
+    unittest.main()
