@@ -66,8 +66,10 @@ bool ReminderTimer::isSet() const
 
 bool ReminderTimer::writeUnits() const
 {
-    const QString service = QStringLiteral("[Unit]\nDescription=Firstdew reminders that are due\n\n[Service]\nType=exec\nExecStart=%1 --store %2 --remind\n")
-                                .arg(quoted(m_program), quoted(m_record));
+    // The condition: once the program is taken off the computer, the timer that stays behind does nothing.
+    const QString service = QStringLiteral("[Unit]\nDescription=Firstdew reminders that are due\nConditionFileIsExecutable=%3\n\n"
+                                           "[Service]\nType=exec\nExecStart=%1 --store %2 --remind\n")
+                                .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('%'), QLatin1String("%%")));
     // Persistent: what was missed while the computer was off is looked at once when it is on again.
     const QString timer = QStringLiteral("[Unit]\nDescription=Looks for Firstdew reminders that are due\n\n[Timer]\nOnCalendar=*:0/5\nPersistent=true\n\n"
                                          "[Install]\nWantedBy=timers.target\n");
@@ -76,9 +78,9 @@ bool ReminderTimer::writeUnits() const
 
 bool ReminderTimer::writeAutostart() const
 {
-    return replaced(autostart(), QStringLiteral("[Desktop Entry]\nType=Application\nName=Firstdew reminders\nExec=%1 --store %2 --remind --watch\n"
+    return replaced(autostart(), QStringLiteral("[Desktop Entry]\nType=Application\nName=Firstdew reminders\nTryExec=%3\nExec=%1 --store %2 --remind --watch\n"
                                                 "NoDisplay=true\nX-GNOME-Autostart-enabled=true\n")
-                                     .arg(quoted(m_program), quoted(m_record)));
+                                     .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('\\'), QLatin1String("\\\\"))));
 }
 
 bool ReminderTimer::set(bool on)
