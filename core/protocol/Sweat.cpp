@@ -50,7 +50,7 @@ Result<SweatRate> sweatRate(const Weighing& weighing, SquareMetres body)
     if (auto error = refusal(weighing, body))
         return *error;
     SweatRate out;
-    out.mgPerMin = (weighing.after.mg - weighing.before.mg) / weighing.minutes;
+    out.mgPerMin = mgPerMinute(weighing);
     out.mgPerMinPerM2 = out.mgPerMin / body.m2;
     out.upperNormal = normalSweat(weighing.site).upperNormal;
     out.above = out.mgPerMinPerM2 > out.upperNormal;

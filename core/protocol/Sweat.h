@@ -21,6 +21,12 @@ struct NormalSweat {
 /// The other cut-off, in mg within five minutes (Thorlacius et al., Int J Dermatol 2015;54:e409-15).
 inline constexpr Milligrams kFiveMinuteCutOff{100};
 
+/// What the paper gained, by the minute; the weighing is a plausible one, as sweatRate() says.
+[[nodiscard]] inline double mgPerMinute(const Weighing& w)
+{
+    return (w.after.mg - w.before.mg) / w.minutes;
+}
+
 struct SweatRate {
     double mgPerMin = 0;
     double mgPerMinPerM2 = 0;

@@ -1,6 +1,7 @@
 #include "summary/Contents.h"
 
 #include "protocol/Screening.h"
+#include "protocol/Sweat.h"
 #include "situation/Sites.h"
 
 #include <algorithm>
@@ -52,6 +53,9 @@ SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const s
         ++site.byLevel[static_cast<std::size_t>(report.level)];
         site.line.emplace_back(report.date, report.level);
     }
+    for (const auto& e : record.all<Weighing>())
+        if (e.payload.site == s.site && within(e.happened.date, from, to))
+            site.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
     countSessions(record, from, to, site);
     return site;
 }

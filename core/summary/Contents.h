@@ -19,6 +19,7 @@ struct SiteContents {
     std::optional<MilliampMinutes> meanCharge;
     std::vector<std::pair<LocalDate, Level>> line;
     std::vector<LocalDate> sessions;
+    std::vector<std::pair<LocalDate, double>> weighings; ///< mg a minute
 };
 
 /// Everything the page says, as numbers and enumerations; the printer puts it into words.

@@ -9,6 +9,7 @@
 #include "SystemClock.h"
 #include "linux/QtVoice.h"
 #include "print/SummaryPdf.h"
+#include "words/Names.h"
 
 #include <QFont>
 #include <QGuiApplication>
@@ -74,8 +75,8 @@ void speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spok
     QCoreApplication::removeTranslator(&translator);
     if (translator.load(QStringLiteral(":/i18n/firstdew_") + language))
         QCoreApplication::installTranslator(&translator);
-    QLocale::setDefault(QLocale(language));
-    QGuiApplication::setLayoutDirection(QLocale(language).textDirection());
+    QLocale::setDefault(words::localeFor(language));
+    QGuiApplication::setLayoutDirection(QLocale().textDirection());
     engine.retranslate();
 }
 

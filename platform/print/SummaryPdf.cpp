@@ -11,7 +11,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
-#include <fmt/format.h>
+#include <algorithm>
 
 namespace firstdew::print
 {
@@ -38,27 +38,35 @@ constexpr double kPoint = kDpi / 72.0;
 class Sheet
 {
 public:
-    Sheet(QPainter& painter, QSizeF size) : m_p(painter), m_width(size.width() / kPoint), m_height(size.height() / kPoint)
+    Sheet(QPainter& painter, QSizeF size)
+        : m_p(painter), m_width(size.width() / kPoint), m_height(size.height() / kPoint),
+          m_mirrored(QLocale().textDirection() == Qt::RightToLeft)
     {
         m_p.scale(kPoint, kPoint);
+        m_p.setLayoutDirection(QLocale().textDirection());
     }
 
     [[nodiscard]] double width() const { return m_width; }
     [[nodiscard]] double height() const { return m_height; }
     [[nodiscard]] double y() const { return m_y; }
+    /// Whether the page reads from right to left.
+    [[nodiscard]] bool mirrored() const { return m_mirrored; }
+    /// The left edge of a column that begins `x` from where lines begin.
+    [[nodiscard]] double left(double x, double w) const { return m_mirrored ? m_width - x - w : x; }
     void skip(double points) { m_y += points; }
     void moveTo(double y) { m_y = y; }
 
     static QFont font(bool strong = false)
     {
         QFont f(QStringLiteral("Inter"));
+        f.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
         f.setStyleHint(QFont::SansSerif);
         f.setWeight(strong ? QFont::DemiBold : QFont::Normal);
         f.setPixelSize(100);
         return f;
     }
 
-    /// Draws text wrapped to a column and returns its height. Text is set in a large size and scaled, so that
+    /// Draws text wrapped to a column, which begins `x` from where lines begin, and returns its height. Text is set in a large size and scaled, so that
     /// widths are those of the outlines and not rounded to the screen's.
     double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false, bool draw = true,
                 Qt::Alignment align = Qt::AlignLeft)
@@ -71,7 +79,7 @@ public:
         const double h = metrics.boundingRect(box, flags, text).height() * k;
         if (draw) {
             m_p.save();
-            m_p.translate(x, y);
+            m_p.translate(left(x, w), y);
             m_p.scale(k, k);
             m_p.setFont(f);
             m_p.setPen(colour);
@@ -102,47 +110,46 @@ private:
     QPainter& m_p;
     double m_width;
     double m_height;
+    bool m_mirrored;
     double m_y = 0;
 };
-
-QString number(double v, int decimals = 0)
-{
-    return QLocale().toString(v, 'f', decimals);
-}
-
-QString longDate(LocalDate d)
-{
-    return QLocale().toString(words::toQDate(d), Page::tr("d MMMM yyyy", "day, month and year"));
-}
 
 struct Row {
     QString label;
     QString value;
 };
 
-std::vector<Row> rowsOf(const summary::SiteContents& s, LocalDate to)
+QString listed(const QStringList& parts)
+{
+    return parts.join(Page::tr(", ", "between the parts of a list"));
+}
+
+std::vector<Row> rowsOf(const summary::SiteContents& s)
 {
     std::vector<Row> rows;
     rows.push_back({Page::tr("Stage"), words::stageName(s.situation.stage)});
     if (s.sessionsPlanned > 0 && s.situation.stage == situation::Stage::FirstCourse)
-        rows.push_back({Page::tr("First course"), Page::tr("%1 sessions planned").arg(s.sessionsPlanned)});
-    if (s.situation.hdssStart && s.situation.hdssNow)
-        rows.push_back({Page::tr("HDSS"), Page::tr("%1 before, %2 now%3").arg(*s.situation.hdssStart).arg(*s.situation.hdssNow)
-                            .arg(s.situation.response ? QStringLiteral(" — ") + words::responseName(*s.situation.response) : QString())});
+        rows.push_back({Page::tr("First course"), Page::tr("%n session(s) planned", nullptr, s.sessionsPlanned)});
+    if (s.situation.hdssStart && s.situation.hdssNow) {
+        const QString steps = Page::tr("%1 before, %2 now").arg(*s.situation.hdssStart).arg(*s.situation.hdssNow);
+        rows.push_back({Page::tr("HDSS"), s.situation.response ? listed({steps, words::responseName(*s.situation.response)}) : steps});
+    }
     QString sessions = Page::tr("%1 completed").arg(s.sessionsDone);
     if (s.sessionsInterrupted > 0)
-        sessions += Page::tr(", %1 interrupted").arg(s.sessionsInterrupted);
+        sessions = listed({sessions, Page::tr("%1 interrupted").arg(s.sessionsInterrupted)});
     rows.push_back({Page::tr("Sessions in the period"), sessions});
     if (s.highestComfortable)
-        rows.push_back({Page::tr("Highest comfortable"), Page::tr("%1 mA").arg(number(s.highestComfortable->mA, s.highestComfortable->mA == static_cast<int>(s.highestComfortable->mA) ? 0 : 1))});
+        rows.push_back({Page::tr("Highest comfortable"), words::milliamps(s.highestComfortable->mA)});
     if (s.meanCharge)
-        rows.push_back({Page::tr("Mean charge a session"), Page::tr("%1 mA·min").arg(number(s.meanCharge->mAmin))});
+        rows.push_back({Page::tr("Mean charge a session"), Page::tr("%1 mA·min").arg(words::number(s.meanCharge->mAmin))});
     if (s.situation.forecast.lastSession)
-        rows.push_back({Page::tr("Usual dry spell"), Page::tr("%1 to %2 days").arg(number(s.situation.forecast.usualFrom), number(s.situation.forecast.usualTo))});
-    rows.push_back({Page::tr("Check-ins"), Page::tr("%1 days: %2 dry, %3 clammy, %4 wet, %5 dripping").arg(s.checkIns)
-                        .arg(s.byLevel[0]).arg(s.byLevel[1]).arg(s.byLevel[2]).arg(s.byLevel[3])});
+        rows.push_back({Page::tr("Usual dry spell"), Page::tr("%1 to %2 days").arg(words::number(s.situation.forecast.usualFrom), words::number(s.situation.forecast.usualTo))});
+    QStringList levels;
+    for (const auto level : allOf<Level>())
+        levels.append(QStringLiteral("%1 %2").arg(s.byLevel[static_cast<std::size_t>(level)]).arg(words::levelName(level).toLower()));
+    rows.push_back({Page::tr("Check-ins"), Page::tr("%n day(s)", nullptr, s.checkIns) + QLatin1Char('\n') + listed(levels)});
     if (s.situation.nextSession)
-        rows.push_back({Page::tr("Next session"), words::nearDay(*s.situation.nextSession, to)});
+        rows.push_back({Page::tr("Next session"), words::dayOfYear(*s.situation.nextSession)});
     return rows;
 }
 
@@ -153,7 +160,7 @@ void paintSite(Sheet& sheet, const summary::Contents& c, const summary::SiteCont
     const double column = sheet.width() * 0.40;
     const double label = column * 0.40;
     double y = top;
-    for (const Row& row : rowsOf(s, c.to)) {
+    for (const Row& row : rowsOf(s)) {
         const double a = sheet.text(0, y, label - 4, row.label, 7.6, kSoft);
         const double b = sheet.text(label, y, column - label - 8, row.value, 7.6, kInk, true);
         y += std::max(a, b) + 1.6;
@@ -163,13 +170,15 @@ void paintSite(Sheet& sheet, const summary::Contents& c, const summary::SiteCont
     data.to = c.to;
     data.levels = s.line;
     data.baths = s.sessions;
+    data.weighings = s.weighings;
     for (const auto level : allOf<Level>())
         data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
     QFont font = Sheet::font();
     font.setPixelSize(7);
     const double height = std::max(chartHeight, y - top);
-    charts::paintDampness(sheet.painter(), QRectF(column, top, sheet.width() - column, height), data,
-                          {kSoft, kRule, kWater, kAccent, kWater, font, 0.7});
+    const double width = sheet.width() - column;
+    charts::paintDampness(sheet.painter(), QRectF(sheet.left(column, width), top, width, height), data,
+                          {kSoft, kRule, kWater, kAccent, kWater, font, 0.7, sheet.mirrored()});
     sheet.moveTo(top + height + 2);
 }
 
@@ -181,9 +190,9 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
         for (const auto f : allOf<SkinFinding>())
             if (e.payload.skin.contains(f))
                 found.append(words::skinName(f));
-        QString line = QStringLiteral("%1: %2, %3").arg(words::dayAndMonth(e.happened.date, c.to), words::siteName(e.payload.site), found.join(QStringLiteral(", ")).toLower());
+        QString line = Page::tr("%1: %2, %3", "day: site, skin").arg(words::dayAndMonth(e.happened.date, c.to), words::siteName(e.payload.site), listed(found).toLower());
         if (!e.payload.note.empty())
-            line += QStringLiteral(" (%1)").arg(QString::fromStdString(e.payload.note));
+            line += QStringLiteral(" (%1)").arg(words::asWritten(e.payload.note));
         lines.append(line);
     }
     constexpr qsizetype kMost = 5;
@@ -199,20 +208,20 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
     QStringList safety;
     QStringList yes;
     for (const auto row : c.screeningYes)
-        yes.append(words::screeningQuestion(row));
-    safety.append(yes.isEmpty() ? Page::tr("Safety questions: nothing answered with yes.") : Page::tr("Answered with yes: %1.").arg(yes.join(QStringLiteral("; "))));
+        yes.append(words::screeningShort(row));
+    safety.append(yes.isEmpty() ? Page::tr("Health questions: nothing answered with yes.") : Page::tr("Answered with yes: %1.").arg(listed(yes)));
     for (const auto& e : c.clearances)
-        safety.append(Page::tr("Cleared by %1 on %2: %3.").arg(QString::fromStdString(e.payload.who), longDate(e.payload.given), words::screeningQuestion(e.payload.row)));
+        safety.append(Page::tr("Cleared by %1 on %2: %3.").arg(words::asWritten(e.payload.who), words::dayOfYear(e.payload.given), words::screeningShort(e.payload.row)));
     if (c.careSheet)
-        safety.append(Page::tr("Care sheet of %1, %2.").arg(QString::fromStdString(c.careSheet->who), longDate(c.careSheet->given)));
+        safety.append(Page::tr("Care sheet of %1, %2.").arg(words::asWritten(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
     if (c.machine)
-        safety.append(Page::tr("Machine: %1.").arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current") : Page::tr("direct current")) : QString::fromStdString(c.machine->name)));
+        safety.append(Page::tr("Machine: %1.").arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current") : Page::tr("direct current")) : words::asWritten(c.machine->name)));
     sheet.paragraph(safety.join(QLatin1Char(' ')), 7.6, kInk);
 
     if (!c.questions.empty()) {
         sheet.heading(Page::tr("Questions"));
         for (const auto& q : c.questions)
-            sheet.paragraph(QStringLiteral("– ") + QString::fromStdString(q), 8, kInk);
+            sheet.paragraph(QStringLiteral("– ") + words::asWritten(q), 8, kInk);
     }
 }
 
@@ -220,9 +229,16 @@ QString footer()
 {
     return Page::tr("Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as "
                     "what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez & Solak, J Clin Med 2026;15:640, where "
-                    "65.2 % of 92 responded). ") +
-           Page::tr("Recorded by the person at home; not a medical device, no diagnosis. Machine's instructions, local rules and the clinician come first. "
+                    "65.2 % of 92 responded).") +
+           QLatin1Char(' ') + Page::tr("Recorded by the person at home; not a medical device, no diagnosis. Machine's instructions, local rules and the clinician come first. "
                     "Burns, blisters, faintness or palpitations: stop and seek help.");
+}
+
+QString legend(const summary::Contents& c)
+{
+    const QString line = Page::tr("Line: worst report of the day, dry to dripping. Ticks below: sessions.");
+    const bool weighed = std::any_of(c.sites.begin(), c.sites.end(), [](const auto& s) { return !s.weighings.empty(); });
+    return weighed ? line + QLatin1Char(' ') + Page::tr("Diamonds above: weighings, in mg a minute.") : line;
 }
 
 void paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
@@ -230,8 +246,8 @@ void paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
     Sheet sheet(painter, size);
     sheet.paragraph(Page::tr("Iontophoresis summary"), 17, kInk, true);
     sheet.skip(2);
-    const QString who = c.name.empty() ? Page::tr("Name not given") : QString::fromStdString(c.name);
-    sheet.paragraph(Page::tr("%1   ·   %2 to %3").arg(who, longDate(c.from), longDate(c.to)), 9, kSoft);
+    const QString who = c.name.empty() ? Page::tr("Name not given") : words::asWritten(c.name);
+    sheet.paragraph(Page::tr("%1   ·   %2 to %3").arg(who, words::dayOfYear(c.from), words::dayOfYear(c.to)), 9, kSoft);
     if (c.sites.empty())
         sheet.paragraph(Page::tr("No site in use."), 9, kInk);
 
@@ -240,7 +256,7 @@ void paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
     for (const auto& s : c.sites)
         paintSite(sheet, c, s, chart);
     sheet.skip(2);
-    sheet.text(sheet.width() * 0.40, sheet.y(), sheet.width() * 0.60, Page::tr("Line: worst report of the day, dry to dripping. Ticks below: sessions."), 6.4, kSoft, false, true, Qt::AlignRight);
+    sheet.text(sheet.width() * 0.40, sheet.y(), sheet.width() * 0.60, legend(c), 6.4, kSoft, false, true, Qt::AlignRight);
     sheet.skip(7);
     paintRest(sheet, c);
     sheet.text(0, sheet.height() - footerHeight, sheet.width(), footer(), 6.4, kSoft);

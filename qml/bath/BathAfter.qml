@@ -23,13 +23,13 @@ Frame {
     }
     OneOf {
         label: qsTr("How did it feel?")
-        options: ["nothing-felt", "comfortable", "strong", "unpleasant", "painful"].map(c => ({ value: c, text: Words.comfort(c) }))
+        options: ["nothing-felt", "comfortable", "strong", "unpleasant", "painful"].map(c => ({ value: c, text: Look.words.comfort(c) }))
         value: page.comfort
         onChosen: c => page.comfort = c
     }
     Stepper {
         label: qsTr("Highest comfortable reading")
-        shown: Words.milliamps(page.comfortable)
+        shown: Look.words.milliamps(page.comfortable)
         onLess: page.comfortable = Math.max(0, page.comfortable - page.step)
         onMore: page.comfortable = Math.min(page.a.limit, page.comfortable + page.step)
     }
@@ -42,7 +42,7 @@ Frame {
             spacing: Theme.small
             Repeater {
                 model: ["fine", "redness", "dryness", "itch", "blister", "burn"]
-                Chip { required property string modelData; text: Words.skin(modelData); checked: page.skin.includes(modelData); onClicked: page.toggle(modelData) }
+                Chip { required property string modelData; text: Look.words.skin(modelData); checked: page.skin.includes(modelData); onClicked: page.toggle(modelData) }
             }
         }
     }

@@ -48,7 +48,7 @@ Rectangle {
             spacing: Theme.tight
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); implicitWidth: Theme.bathTarget; implicitHeight: Theme.bathTarget; horizontalPadding: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
-                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Meter?") : Words.milliamps(meter.value)
+                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Meter?") : Look.words.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
                 implicitHeight: Theme.bathTarget
                 horizontalPadding: 0

@@ -11,7 +11,7 @@ Frame {
     Card {
         OneOf {
             label: qsTr("Antiperspirant with aluminium there?")
-            options: [{ value: "-1", text: qsTr("Not since yesterday this time") }, { value: "12", text: qsTr("About 12 hours ago") }, { value: "2", text: qsTr("In the last hours") }]
+            options: [{ value: "-1", text: qsTr("Not within 24 hours") }, { value: "12", text: qsTr("About 12 hours ago") }, { value: "2", text: qsTr("In the last hours") }]
             value: page.antiperspirant
             onChosen: hours => { page.antiperspirant = hours; BathModel.setAntiperspirant(Number(hours)) }
         }

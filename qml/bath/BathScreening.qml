@@ -3,10 +3,10 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
-    title: BathModel.askAll ? qsTr("Safety questions") : qsTr("Has anything changed?")
+    title: BathModel.askAll ? qsTr("Health questions") : qsTr("Has anything changed?")
     Label {
         Layout.fillWidth: true
-        text: BathModel.askAll ? qsTr("Tick what is true for the person treated. Everything not ticked counts as no.")
+        text: BathModel.askAll ? qsTr("Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.")
                                : qsTr("Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?")
     }
     Repeater {

@@ -33,15 +33,23 @@ public:
             widest = std::max(widest, metrics.horizontalAdvance(name));
         m_lineHeight = metrics.height();
         const double below = m_lineHeight + 14 * look.unit;
-        m_plot = area.adjusted(widest + 8 * look.unit, m_lineHeight / 2, -4 * look.unit, -below);
-        m_labels = QRectF(area.left(), m_plot.top(), widest, m_plot.height());
+        const double above = m_lineHeight / 2 + (data.weighings.empty() ? 0 : m_lineHeight);
+        const double beside = widest + 8 * look.unit;
+        const double free = 4 * look.unit;
+        m_mirrored = look.mirrored;
+        m_plot = area.adjusted(m_mirrored ? free : beside, above, m_mirrored ? -beside : -free, -below);
+        m_labels = QRectF(m_mirrored ? area.right() - widest : area.left(), m_plot.top(), widest, m_plot.height());
     }
     [[nodiscard]] const QRectF& plot() const { return m_plot; }
-    [[nodiscard]] double labelRight() const { return m_labels.right(); }
-    [[nodiscard]] double labelLeft() const { return m_labels.left(); }
+    [[nodiscard]] const QRectF& labels() const { return m_labels; }
+    [[nodiscard]] bool mirrored() const { return m_mirrored; }
     [[nodiscard]] double lineHeight() const { return m_lineHeight; }
     [[nodiscard]] double dayWidth() const { return m_plot.width() / (m_data.to - m_data.from + 1); }
-    [[nodiscard]] double x(LocalDate d) const { return m_plot.left() + (d - m_data.from + 0.5) * dayWidth(); }
+    [[nodiscard]] double x(LocalDate d) const
+    {
+        const double along = (d - m_data.from + 0.5) * dayWidth();
+        return m_mirrored ? m_plot.right() - along : m_plot.left() + along;
+    }
     [[nodiscard]] double y(double level) const { return m_plot.bottom() - level / 3 * m_plot.height(); }
 
 private:
@@ -49,6 +57,7 @@ private:
     QRectF m_plot;
     QRectF m_labels;
     double m_lineHeight = 0;
+    bool m_mirrored = false;
 };
 
 void paintGrid(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
@@ -59,8 +68,9 @@ void paintGrid(QPainter& p, const Frame& f, const DampnessData& data, const Char
         p.setPen(QPen(look.faint, look.unit));
         p.drawLine(QPointF(f.plot().left(), y), QPointF(f.plot().right(), y));
         p.setPen(look.ink);
-        const QRectF box(f.labelLeft(), y - f.lineHeight() / 2, f.labelRight() - f.labelLeft(), f.lineHeight());
-        p.drawText(box, Qt::AlignRight | Qt::AlignVCenter, data.levelNames[static_cast<std::size_t>(level)]);
+        const QRectF box(f.labels().left(), y - f.lineHeight() / 2, f.labels().width(), f.lineHeight());
+        p.drawText(box, (f.mirrored() ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip,
+                   data.levelNames[static_cast<std::size_t>(level)]);
     }
 }
 
@@ -70,15 +80,16 @@ void paintDates(QPainter& p, const Frame& f, const DampnessData& data, const Cha
     const int days = data.to - data.from + 1;
     const QFontMetricsF metrics(look.font);
     const double y = f.plot().bottom() + 12 * look.unit;
-    double free = f.plot().left();
+    std::optional<double> taken; // how far the labels reach, in the direction of time
     const auto put = [&](LocalDate d, const QString& text) {
         const double width = metrics.horizontalAdvance(text);
-        const double left = std::clamp(f.x(d) - width / 2, f.plot().left() - 4 * look.unit, f.plot().right() - width);
-        if (left < free)
+        const double left = std::clamp(f.x(d) - width / 2, f.plot().left() - 4 * look.unit, std::max(f.plot().left(), f.plot().right() - width));
+        const double gap = 10 * look.unit;
+        if (taken && (f.mirrored() ? left + width > *taken - gap : left < *taken + gap))
             return;
         p.setPen(look.ink);
-        p.drawText(QRectF(left, y, width + 1, f.lineHeight()), Qt::AlignLeft, text);
-        free = left + width + 10 * look.unit;
+        p.drawText(QRectF(left, y, width + 1, f.lineHeight()), Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip, text);
+        taken = f.mirrored() ? left : left + width;
     };
     const QLocale locale;
     if (days <= 45) {
@@ -105,7 +116,7 @@ void paintLine(QPainter& p, const Frame& f, const DampnessData& data, const Char
             continue;
         const double x = f.x(date);
         const double y = f.y(static_cast<double>(level));
-        if (!points.empty() && f.dayWidth() < least && x - points.back().first < least) {
+        if (!points.empty() && f.dayWidth() < least && std::abs(x - points.back().first) < least) {
             points.back().second = std::min(points.back().second, y);
             dates.back() = date;
             continue;
@@ -155,6 +166,31 @@ void paintBaths(QPainter& p, const Frame& f, const DampnessData& data, const Cha
             p.drawLine(QPointF(f.x(d), f.plot().bottom() + 3 * look.unit), QPointF(f.x(d), f.plot().bottom() + 10 * look.unit));
 }
 
+/// Above the plot: a diamond for each weighing, and what it gave where there is room.
+void paintWeighings(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+{
+    const QFontMetricsF metrics(look.font);
+    const double half = 3.5 * look.unit;
+    const double y = f.plot().top() - f.lineHeight();
+    std::optional<double> taken;
+    for (const auto& [date, rate] : data.weighings) {
+        if (date < data.from || date > data.to)
+            continue;
+        const QPointF at(f.x(date), y);
+        p.setPen(QPen(look.line, look.unit));
+        p.setBrush(Qt::NoBrush);
+        p.drawPolygon(QPolygonF({at + QPointF(0, -half), at + QPointF(half, 0), at + QPointF(0, half), at + QPointF(-half, 0)}));
+        const QString text = QLocale().toString(rate, 'f', rate < 10 ? 1 : 0);
+        const double width = metrics.horizontalAdvance(text);
+        const double left = at.x() + half + 2 * look.unit;
+        if (left + width > f.plot().right() || (taken && std::abs(left - *taken) < width + 4 * half))
+            continue;
+        p.setPen(look.ink);
+        p.drawText(QRectF(left, y - f.lineHeight() / 2, width + 1, f.lineHeight()), Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, text);
+        taken = left;
+    }
+}
+
 } // namespace
 
 void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& data, const ChartLook& look)
@@ -171,6 +207,7 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
     }
     paintLine(painter, frame, data, look);
     paintBaths(painter, frame, data, look);
+    paintWeighings(painter, frame, data, look);
     paintDates(painter, frame, data, look);
     painter.restore();
 }
@@ -180,7 +217,8 @@ std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, con
     if (data.to < data.from)
         return std::nullopt;
     const Frame frame(area, data, look);
-    const int offset = static_cast<int>(std::floor((point.x() - frame.plot().left()) / frame.dayWidth()));
+    const double along = look.mirrored ? frame.plot().right() - point.x() : point.x() - frame.plot().left();
+    const int offset = static_cast<int>(std::floor(along / frame.dayWidth()));
     if (offset < 0 || offset > data.to - data.from)
         return std::nullopt;
     return data.from + offset;

@@ -24,6 +24,7 @@ struct DampnessData {
     LocalDate to;
     std::vector<std::pair<LocalDate, Level>> levels; ///< ascending
     std::vector<LocalDate> baths;                    ///< ascending
+    std::vector<std::pair<LocalDate, double>> weighings; ///< ascending, mg a minute
     std::optional<LocalDate> marked;                 ///< a day looked at
     std::array<QString, 4> levelNames;
 };
@@ -37,10 +38,11 @@ struct ChartLook {
     QColor wet;     ///< fill that deepens with the level
     QFont font;     ///< of the labels, at the size wanted
     double unit = 1; ///< device units of one dp
+    bool mirrored = false; ///< time runs from right to left, as the script does
 };
 
 /// Draws the line of dampness over time into `area`: four levels upwards from dry, a break where no check-in was made,
-/// a tick below for each bath. Where days are narrower than a pixel, each pixel shows its worst day.
+/// a tick below for each bath, a diamond above for each weighing. Where days are narrower than a pixel, each pixel shows its worst day.
 void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& data, const ChartLook& look);
 
 /// The day under a point of that chart, if any.

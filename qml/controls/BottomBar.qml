@@ -23,7 +23,7 @@ Rectangle {
                 id: tab
                 required property string modelData
                 readonly property bool on: bar.current === modelData
-                text: Words.place(modelData)
+                text: Look.words.place(modelData)
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1

@@ -7,13 +7,7 @@ ColumnLayout {
     Layout.fillWidth: true
     spacing: Theme.gap
     Repeater {
-        model: [qsTr("Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician."),
-                qsTr("Never go above the limits. If it hurts, lower the current or stop."),
-                qsTr("No bath while one of the health questions says stop."),
-                qsTr("Children only with medical advice and an adult beside them."),
-                qsTr("Burns, blisters, faintness or palpitations: stop and seek help."),
-                qsTr("Keep leads and water away from mains electricity."),
-                qsTr("Use only the machine made for it to drive the current.")]
+        model: Look.words.cautions()
         RowLayout {
             id: line
             required property string modelData

@@ -23,7 +23,7 @@ Card {
         Label {
             role: "lead"
             Layout.fillWidth: true
-            text: !card.entry ? "" : card.done ? Words.siteIs(card.entry.site, card.entry.level) : qsTr("%1 today?").arg(Words.site(card.entry.site))
+            text: !card.entry ? "" : card.done ? Look.words.siteIs(card.entry.site, card.entry.level) : qsTr("%1 today?").arg(Look.words.site(card.entry.site))
             Accessible.role: Accessible.Heading
         }
         ActionButton {
@@ -32,14 +32,14 @@ Card {
             kind: "quiet"
             iconName: "undo"
             text: qsTr("Undo")
-            Accessible.description: card.entry ? Words.site(card.entry.site) : ""
+            Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
             onClicked: TodayModel.undo()
         }
         ActionButton {
             visible: card.done && !TodayModel.canUndo
             kind: "quiet"
             text: qsTr("Change")
-            Accessible.description: card.entry ? Words.site(card.entry.site) : ""
+            Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
             onClicked: card.changing = true
         }
     }
@@ -59,7 +59,7 @@ Card {
             model: ["heat", "exertion", "stress", "illness"]
             Chip {
                 required property string modelData
-                text: Words.circumstance(modelData)
+                text: Look.words.circumstance(modelData)
                 checked: card.entry !== null && card.entry.with.includes(modelData)
                 onClicked: {
                     const others = card.entry.with.filter(w => w !== modelData)

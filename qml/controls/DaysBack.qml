@@ -18,7 +18,7 @@ RowLayout {
             Layout.preferredWidth: 1
             implicitWidth: Theme.target - Theme.small
             implicitHeight: Math.max(Theme.target, column.implicitHeight + Theme.small)
-            text: Words.dayFull(modelData.date)
+            text: Look.words.dayFull(modelData.date)
             Accessible.role: Accessible.Button
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
             Accessible.onPressAction: if (enabled) clicked()
@@ -47,7 +47,7 @@ RowLayout {
                         }
                     }
                     Text {
-                        text: Words.dayNumber(day.modelData.date)
+                        text: Look.words.dayNumber(day.modelData.date)
                         font.family: Theme.family
                         font.pixelSize: Theme.tiny
                         color: Theme.inkSoft
@@ -67,7 +67,7 @@ RowLayout {
         id: sheet
         property string date: ""
         readonly property var shown: row.days.find(d => d.date === date)
-        title: Words.dayFull(date)
+        title: Look.words.dayFull(date)
         Repeater {
             model: sheet.shown ? sheet.shown.sites : []
             ColumnLayout {
@@ -75,7 +75,7 @@ RowLayout {
                 required property var modelData
                 Layout.fillWidth: true
                 spacing: Theme.small
-                Label { text: Words.site(one.modelData.site); role: "strong" }
+                Label { text: Look.words.site(one.modelData.site); role: "strong" }
                 LevelChoice {
                     dense: true
                     site: one.modelData.site

@@ -15,13 +15,13 @@ Card {
         ColumnLayout {
             spacing: Theme.tight
             Layout.fillWidth: true
-            Label { role: "label"; color: Theme.ink; text: call.matter ? Words.site(call.matter.site) : ""; Layout.fillWidth: true }
-            Label { role: "title"; text: call.matter ? Words.advice(call.matter.advice, call.matter.treatedAs) : ""; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: "label"; color: Theme.ink; text: call.matter ? Look.words.site(call.matter.site) : ""; Layout.fillWidth: true }
+            Label { role: "title"; text: call.matter ? call.matter.title : ""; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         }
     }
     Label {
         Layout.fillWidth: true
-        text: call.matter && call.matter.reasons.length > 0 ? Words.reason(call.matter.reasons[0]) : ""
+        text: call.matter && call.matter.reasons.length > 0 ? call.matter.reasons[0].text : ""
     }
     Label {
         Layout.fillWidth: true

@@ -25,7 +25,7 @@ ColumnLayout {
             required property var modelData
             readonly property bool isYes: form.answers[modelData.row] === true
             kind: isYes && modelData.outcome === "stop" ? "danger" : "plain"
-            Label { text: Words.screening(card.modelData.row); Layout.fillWidth: true }
+            Label { text: Look.words.screening(card.modelData.row); Layout.fillWidth: true }
             OneOf {
                 options: [{ value: "no", text: qsTr("No") }, { value: "yes", text: qsTr("Yes") }]
                 value: form.answers[card.modelData.row] === undefined ? "" : card.isYes ? "yes" : "no"

@@ -10,7 +10,7 @@ GridLayout {
     property string level: ""
     property bool dense: false
     signal chosen(string level)
-    readonly property real widest: Math.max(...["dry", "clammy", "wet", "dripping"].map(l => metrics.advanceWidth(Words.level(l)))) + 2 * Theme.tight
+    readonly property real widest: Math.max(...["dry", "clammy", "wet", "dripping"].map(l => metrics.advanceWidth(Look.words.level(l)))) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     FontMetrics { id: metrics; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     columnSpacing: Theme.small
@@ -24,13 +24,13 @@ GridLayout {
             required property int index
             readonly property bool on: choice.level === modelData
             checkable: false
-            text: Words.level(modelData)
+            text: Look.words.level(modelData)
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             implicitHeight: Math.max(choice.dense ? Theme.target : Theme.bathTarget, contentItem.implicitHeight + 2 * Theme.small)
             implicitWidth: contentItem.implicitWidth + 2 * Theme.tight
             Accessible.role: Accessible.Button
-            Accessible.name: Words.siteIs(choice.site, modelData)
+            Accessible.name: Look.words.siteIs(choice.site, modelData)
             Accessible.onPressAction: if (enabled) clicked()
             Keys.onReturnPressed: clicked()
             onClicked: choice.chosen(modelData)

@@ -32,8 +32,8 @@ ColumnLayout {
         Wrap {
             Layout.fillWidth: true
             spacing: Theme.small
-            Chip { text: Words.waveform("direct"); checked: form.direct; onClicked: form.direct = !form.direct }
-            Chip { text: Words.waveform("pulsed"); checked: form.pulsed; onClicked: form.pulsed = !form.pulsed }
+            Chip { text: Look.words.waveform("direct"); checked: form.direct; onClicked: form.direct = !form.direct }
+            Chip { text: Look.words.waveform("pulsed"); checked: form.pulsed; onClicked: form.pulsed = !form.pulsed }
         }
         Label { visible: !form.complete; color: Theme.danger; text: qsTr("Choose at least one."); Layout.fillWidth: true }
     }

@@ -13,19 +13,19 @@ Card {
         ColumnLayout {
             Layout.fillWidth: true
             spacing: Theme.tight
-            Label { role: "label"; text: card.matter ? Words.site(card.matter.site) : ""; Layout.fillWidth: true }
+            Label { role: "label"; text: card.matter ? Look.words.site(card.matter.site) : ""; Layout.fillWidth: true }
             Label {
                 role: "title"
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Heading
                 text: !card.matter ? "" : card.matter.stage === "not-started" && card.advice !== "blocked" ? qsTr("Plan the first course")
-                    : card.advice === "none" && card.matter.next ? qsTr("Next bath: %1").arg(Words.dayLong(card.matter.next))
-                    : Words.advice(card.advice, card.matter.treatedAs)
+                    : card.advice === "none" && card.matter.next ? qsTr("Next bath: %1").arg(Look.words.dayLong(card.matter.next))
+                    : card.matter.title
             }
         }
         ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: why.open() }
     }
-    Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 ? Words.reason(card.matter.reasons[0]) : "" }
+    Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 ? card.matter.reasons[0].text : "" }
     ActionButton {
         visible: card.advice === "do-course-session"
         kind: "now"

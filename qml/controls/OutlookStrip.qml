@@ -19,12 +19,12 @@ ColumnLayout {
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "label"; text: Words.site(line.modelData.site) }
+                Label { role: "label"; text: Look.words.site(line.modelData.site) }
                 Label {
                     role: "label"
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
-                    text: line.modelData.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Words.percent(line.modelData.chance)).arg(Words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
+                    text: line.modelData.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.modelData.chance)).arg(Look.words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
                                                      : qsTr("No forecast before the first bath")
                 }
             }
@@ -36,7 +36,7 @@ ColumnLayout {
                 LayoutMirroring.enabled: false
                 readonly property real step: width / Math.max(1, strip.days.length)
                 Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Words.site(line.modelData.site))
+                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Look.words.site(line.modelData.site))
                 Repeater {
                     model: strip.days
                     Item {
@@ -85,7 +85,7 @@ ColumnLayout {
                 required property int index
                 readonly property bool shown: index % (Theme.textScale > 1.4 ? 4 : 2) === 0
                 width: dates.width / Math.max(1, strip.days.length)
-                text: shown ? Words.dayNumber(modelData.date) : ""
+                text: shown ? Look.words.dayNumber(modelData.date) : ""
                 font.family: Theme.family
                 font.pixelSize: Theme.tiny
                 font.weight: index === 0 ? Theme.strong : Font.Normal

@@ -22,7 +22,7 @@ Wrap {
         model: ["hands", "feet", "hand-foot", "armpits"]
         Chip {
             required property string modelData
-            text: modelData === "hand-foot" ? qsTr("One hand with one foot") : Words.site(modelData)
+            text: Look.words.site(modelData)
             checked: form.chosen.includes(modelData)
             onClicked: form.chosen = form.chosen.includes(modelData) ? form.chosen.filter(s => s !== modelData) : form.chosen.concat([modelData])
         }

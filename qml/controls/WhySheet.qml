@@ -14,7 +14,7 @@ Sheet {
             Layout.fillWidth: true
             spacing: Theme.gap
             Icon { name: "check"; color: Theme.main; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon; Layout.alignment: Qt.AlignTop }
-            Label { text: Words.reason(parent.modelData); Layout.fillWidth: true }
+            Label { text: parent.modelData.text; Layout.fillWidth: true }
         }
     }
     Label {
@@ -22,7 +22,7 @@ Sheet {
         role: "label"
         Layout.fillWidth: true
         text: sheet.matter ? qsTr("Reckoned from %n dry spell(s) in your diary.", "", sheet.matter.spells)
-                             + (sheet.matter.due ? " " + qsTr("A top-up counts as due when the chance of dampness reaches %1: %2.").arg(Words.percent(sheet.matter.risk)).arg(Words.dayLong(sheet.matter.due)) : "") : ""
+                             + (sheet.matter.due ? " " + qsTr("A top-up counts as due when the chance of dampness reaches %1: %2.").arg(Look.words.percent(sheet.matter.risk)).arg(Look.words.dayLong(sheet.matter.due)) : "") : ""
     }
     Label { role: "label"; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }
 }

@@ -56,6 +56,342 @@
     </message>
 </context>
 <context>
+    <name>BathAfter</name>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
+    </message>
+    <message>
+        <source>Stopped</source>
+        <translation>توقفت الجلسة</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero, then lift out.</source>
+        <translation>التيار عند الصفر والجهاز مطفأ، ثم أخرج.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
+        <translation>جفف الجلد والأدوات تمامًا. أخرج البطاريات. انظر إلى الجلد غدًا.</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end.</source>
+        <translation>البطاريات على وشك النفاد.</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>كيف كان الإحساس؟</translation>
+    </message>
+    <message>
+        <source>Highest comfortable reading</source>
+        <translation>أعلى قراءة مريحة</translation>
+    </message>
+    <message>
+        <source>Skin now</source>
+        <translation>الجلد الآن</translation>
+    </message>
+    <message>
+        <source>Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.</source>
+        <translation>يهدأ الجلد المتهيج بالراحة ومرطب بسيط. إن لم يهدأ فاسأل صيدليًا.</translation>
+    </message>
+    <message>
+        <source>No further bath until a clinician has seen it. Seek help if it is painful or large.</source>
+        <translation>لا حمّام آخر حتى يراه طبيب. اطلب المساعدة إذا كان مؤلمًا أو كبيرًا.</translation>
+    </message>
+    <message>
+        <source>Note, if you wish</source>
+        <translation>ملاحظة إن شئت</translation>
+    </message>
+    <message>
+        <source>Keep in the diary</source>
+        <translation>الحفظ في اليوميات</translation>
+    </message>
+</context>
+<context>
+    <name>BathBlocked</name>
+    <message>
+        <source>No bath now</source>
+        <translation>لا حمّام الآن</translation>
+    </message>
+    <message>
+        <source>Ask a clinician first</source>
+        <translation>اسأل طبيبًا أولًا</translation>
+    </message>
+    <message>
+        <source>Because of this, there must be no session until a clinician has cleared it:</source>
+        <translation>بسبب ما يلي لا يجوز إجراء أي جلسة حتى يسمح بها طبيب:</translation>
+    </message>
+    <message>
+        <source>Go on only with a clinician&apos;s word on this:</source>
+        <translation>لا تتابع إلا بإذن طبيب في ما يلي:</translation>
+    </message>
+    <message>
+        <source>What is safe now: leave the machine off. Nothing is lost by waiting.</source>
+        <translation>الآمن الآن: اترك الجهاز مطفأ. لا تخسر شيئًا بالانتظار.</translation>
+    </message>
+    <message>
+        <source>A clinician has cleared it</source>
+        <translation>سمح به طبيب</translation>
+    </message>
+    <message>
+        <source>Only if somebody who knows you and your treatment said so. The name goes onto the summary.</source>
+        <translation>فقط إذا قاله من يعرفك ويعرف علاجك. يظهر الاسم في الملخص.</translation>
+    </message>
+    <message>
+        <source>Who cleared it</source>
+        <translation>من سمح به</translation>
+    </message>
+    <message>
+        <source>Record and go on</source>
+        <translation>سجّل وتابع</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+</context>
+<context>
+    <name>BathChoose</name>
+    <message>
+        <source>Where</source>
+        <translation>أين</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>Who can tap the phone</source>
+        <translation>من يستطيع لمس الهاتف</translation>
+    </message>
+    <message>
+        <source>Which side first</source>
+        <translation>أي جانب أولًا</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>الجانب الأيمن</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>الجانب الأيسر</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>البالغ بجانب الطفل: %1</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>متابعة</translation>
+    </message>
+</context>
+<context>
+    <name>BathMeanwhile</name>
+    <message>
+        <source>Welcome back</source>
+        <translation>مرحبًا بعودتك</translation>
+    </message>
+    <message>
+        <source>The session was interrupted: %1. The current may still be flowing.</source>
+        <translation>انقطعت الجلسة: %1. قد يكون التيار ما زال جاريًا.</translation>
+    </message>
+    <message>
+        <source>What did the machine do meanwhile?</source>
+        <translation>ماذا فعل الجهاز في هذه الأثناء؟</translation>
+    </message>
+    <message>
+        <source>It kept running</source>
+        <translation>ظل يعمل</translation>
+    </message>
+    <message>
+        <source>I switched it off</source>
+        <translation>أطفأته</translation>
+    </message>
+    <message>
+        <source>I took hands or feet out</source>
+        <translation>أخرجت اليدين أو القدمين</translation>
+    </message>
+    <message>
+        <source>I do not know</source>
+        <translation>لا أعرف</translation>
+    </message>
+    <message>
+        <source>If you are unsure: machine off now. The session then starts again from its beginning.</source>
+        <translation>إن لم تكن متأكدًا: أطفئ الجهاز الآن. تبدأ الجلسة عندئذ من أولها.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+</context>
+<context>
+    <name>BathMeter</name>
+    <message>
+        <source>Aim %1</source>
+        <translation>الهدف %1</translation>
+    </message>
+    <message>
+        <source>Limit %1</source>
+        <translation>الحد %1</translation>
+    </message>
+    <message>
+        <source>Meter: %1</source>
+        <translation>المقياس: %1</translation>
+    </message>
+    <message>
+        <source>Meter shows less</source>
+        <translation>المقياس يشير إلى أقل</translation>
+    </message>
+    <message>
+        <source>Meter?</source>
+        <translation>المقياس؟</translation>
+    </message>
+    <message>
+        <source>Enter the meter reading, now %1</source>
+        <translation>أدخل قراءة المقياس، الآن %1</translation>
+    </message>
+    <message>
+        <source>Meter shows more</source>
+        <translation>المقياس يشير إلى أكثر</translation>
+    </message>
+    <message>
+        <source>Meter reading, mA</source>
+        <translation>قراءة المقياس بالمللي أمبير</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>حذف</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>إدخال</translation>
+    </message>
+</context>
+<context>
+    <name>BathPrepare</name>
+    <message>
+        <source>Prepare: %1</source>
+        <translation>التحضير: %1</translation>
+    </message>
+    <message>
+        <source>Antiperspirant with aluminium there?</source>
+        <translation>مضاد تعرق فيه ألومنيوم هناك؟</translation>
+    </message>
+    <message>
+        <source>About 12 hours ago</source>
+        <translation>قبل نحو 12 ساعة</translation>
+    </message>
+    <message>
+        <source>In the last hours</source>
+        <translation>في الساعات الأخيرة</translation>
+    </message>
+    <message>
+        <source>Shaved there?</source>
+        <translation>هل حلقت هناك؟</translation>
+    </message>
+    <message>
+        <source>Not for three days</source>
+        <translation>لا، منذ ثلاثة أيام</translation>
+    </message>
+    <message>
+        <source>Two days ago</source>
+        <translation>قبل يومين</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>أمس</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>There are small cuts on the skin</source>
+        <translation>توجد جروح صغيرة في الجلد</translation>
+    </message>
+    <message>
+        <source>Tick each line</source>
+        <translation>ضع علامة على كل سطر</translation>
+    </message>
+    <message>
+        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.</source>
+        <translation>ويداك تحت الماء لا تلمس شيئًا. تُعلن كل خطوة قبلها بالصوت، ولمسة في أي مكان من الشاشة بالمرفق أو الأنف توقف الجلسة.</translation>
+    </message>
+    <message>
+        <source>Check how loud it is</source>
+        <translation>تحقق من علو الصوت</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>ابدأ</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+    <message>
+        <source>Not within 24 hours</source>
+        <translation>لا، منذ 24 ساعة</translation>
+    </message>
+</context>
+<context>
+    <name>BathRun</name>
+    <message>
+        <source>Too high. Lower the current now.</source>
+        <translation>مرتفع جدًا. اخفض التيار الآن.</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>التالي: %1</translation>
+    </message>
+    <message>
+        <source>It is unpleasant</source>
+        <translation>إنه مزعج</translation>
+    </message>
+    <message>
+        <source>Out of the water</source>
+        <translation>خرجت من الماء</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+</context>
+<context>
+    <name>BathScreening</name>
+    <message>
+        <source>Health questions</source>
+        <translation>أسئلة صحية</translation>
+    </message>
+    <message>
+        <source>Has anything changed?</source>
+        <translation>هل تغير شيء؟</translation>
+    </message>
+    <message>
+        <source>Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.</source>
+        <translation>ضع علامة على كل سؤال جوابه نعم للشخص المعالَج. ما لا علامة عليه يُعد جوابه لا.</translation>
+    </message>
+    <message>
+        <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
+        <translation>منذ آخر جواب لك: حمل أو زرعات أو مرض أو جلد أو أدوية قلب أو أي شيء آخر في القائمة؟</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>هذا كل شيء</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>لم يتغير شيء</translation>
+    </message>
+    <message>
+        <source>Something has changed</source>
+        <translation>تغير شيء</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+</context>
+<context>
     <name>BotherPage</name>
     <message>
         <source>How much it bothers you</source>
@@ -179,36 +515,17 @@
         <source>Take it over</source>
         <translation>اعتمادها</translation>
     </message>
-</context>
-<context>
-    <name>CautionList</name>
     <message>
-        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician.</source>
-        <translation>Firstdew ليس جهازًا طبيًا ولا يشخّص. اتبع تعليمات جهازك والقواعد المحلية وطبيبك.</translation>
+        <source>Show as a code to scan</source>
+        <translation>عرض كرمز للمسح</translation>
     </message>
     <message>
-        <source>Never go above the limits. If it hurts, lower the current or stop.</source>
-        <translation>لا تتجاوز الحدود أبدًا. إذا آلمك فاخفض التيار أو توقف.</translation>
+        <source>The care sheet as a QR code</source>
+        <translation>ورقة الرعاية كرمز QR</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>لا حمّام ما دام أحد الأسئلة الصحية يمنعه.</translation>
-    </message>
-    <message>
-        <source>Children only with medical advice and an adult beside them.</source>
-        <translation>الأطفال فقط بنصيحة طبية وبجانبهم شخص بالغ.</translation>
-    </message>
-    <message>
-        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
-    </message>
-    <message>
-        <source>Keep leads and water away from mains electricity.</source>
-        <translation>أبعد الأسلاك والماء عن كهرباء الشبكة.</translation>
-    </message>
-    <message>
-        <source>Use only the machine made for it to drive the current.</source>
-        <translation>استعمل فقط الجهاز المصنوع لهذا الغرض لتوليد التيار.</translation>
+        <source>It holds the whole care sheet. Show it only to those who treat you.</source>
+        <translation>يحوي ورقة الرعاية كلها. لا تعرضه إلا على من يعالجك.</translation>
     </message>
 </context>
 <context>
@@ -284,8 +601,12 @@
         <translation>الرطوبة عبر الزمن، %1</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>اليوم</translation>
+        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
+        <translation>العلامات أسفل: حمّامات. المعينات أعلى: أوزان، بالملغ في الدقيقة.</translation>
+    </message>
+    <message>
+        <source>Ticks below: baths.</source>
+        <translation>العلامات أسفل: حمّامات.</translation>
     </message>
 </context>
 <context>
@@ -333,6 +654,18 @@
     <message>
         <source>Keep</source>
         <translation>إبقاء</translation>
+    </message>
+    <message>
+        <source>Weighing: %1 mg in %2 minutes, %3 mg a minute</source>
+        <translation>الوزن: %1 ملغ في %2 دقيقة، %3 ملغ في الدقيقة</translation>
+    </message>
+    <message>
+        <source>More than the usual upper limit of healthy people.</source>
+        <translation>أكثر من الحد الأعلى المعتاد لدى الأصحاء.</translation>
+    </message>
+    <message>
+        <source>Within the usual range of healthy people.</source>
+        <translation>ضمن المعتاد لدى الأصحاء.</translation>
     </message>
 </context>
 <context>
@@ -442,6 +775,10 @@
     <message>
         <source>Weighing</source>
         <translation>الوزن</translation>
+    </message>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>ملخص لطبيبك</translation>
     </message>
 </context>
 <context>
@@ -571,7 +908,7 @@
         <translation>من قال إنه آمن؟</translation>
     </message>
     <message>
-        <source>Name of the doctor or nurse. It goes into your record with today's date.</source>
+        <source>Name of the doctor or nurse. It goes into your record with today&apos;s date.</source>
         <translation>اسم الطبيب أو الممرض. يُدوَّن في سجلك بتاريخ اليوم.</translation>
     </message>
     <message>
@@ -701,6 +1038,10 @@
         <source>Keep things as they are</source>
         <translation>إبقاء كل شيء كما هو</translation>
     </message>
+    <message>
+        <source>Tables for a spreadsheet, as CSV</source>
+        <translation>جداول لبرنامج الجداول، بصيغة CSV</translation>
+    </message>
 </context>
 <context>
     <name>MachineForm</name>
@@ -769,7 +1110,14 @@
     </message>
     <message numerus="yes">
         <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
-        <translation><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform><numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform></translation>
+        <translation>
+            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Say when you put in new ones, and Firstdew counts the baths.</source>
@@ -854,6 +1202,184 @@
     </message>
 </context>
 <context>
+    <name>Page</name>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>، </translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>المرحلة</translation>
+    </message>
+    <message>
+        <source>First course</source>
+        <translation>الدورة الأولى</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s) planned</source>
+        <translation>
+            <numerusform>لا جلسات مخططة</numerusform>
+            <numerusform>جلسة واحدة مخططة</numerusform>
+            <numerusform>جلستان مخططتان</numerusform>
+            <numerusform>%n جلسات مخططة</numerusform>
+            <numerusform>%n جلسة مخططة</numerusform>
+            <numerusform>%n جلسة مخططة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 before, %2 now</source>
+        <translation>%1 سابقًا، %2 الآن</translation>
+    </message>
+    <message>
+        <source>HDSS</source>
+        <translation>HDSS</translation>
+    </message>
+    <message>
+        <source>%1 completed</source>
+        <translation>المكتملة: %1</translation>
+    </message>
+    <message>
+        <source>%1 interrupted</source>
+        <translation>المقطوعة: %1</translation>
+    </message>
+    <message>
+        <source>Sessions in the period</source>
+        <translation>الجلسات في المدة</translation>
+    </message>
+    <message>
+        <source>Highest comfortable</source>
+        <translation>أعلى تيار مريح</translation>
+    </message>
+    <message>
+        <source>Mean charge a session</source>
+        <translation>متوسط الشحنة للجلسة</translation>
+    </message>
+    <message>
+        <source>%1 mA·min</source>
+        <translation>%1 مللي أمبير·دقيقة</translation>
+    </message>
+    <message>
+        <source>Usual dry spell</source>
+        <translation>مدة الجفاف المعتادة</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 إلى %2 يومًا</translation>
+    </message>
+    <message>
+        <source>Check-ins</source>
+        <translation>القيود</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>لا أيام</numerusform>
+            <numerusform>يوم واحد</numerusform>
+            <numerusform>يومان</numerusform>
+            <numerusform>%n أيام</numerusform>
+            <numerusform>%n يومًا</numerusform>
+            <numerusform>%n يوم</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Next session</source>
+        <translation>الجلسة القادمة</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>day: site, skin</comment>
+        <translation>%1: %2، %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier</source>
+        <translation>
+            <numerusform>لا قيود سابقة</numerusform>
+            <numerusform>قيد سابق واحد</numerusform>
+            <numerusform>قيدان سابقان</numerusform>
+            <numerusform>%n قيود سابقة</numerusform>
+            <numerusform>%n قيدًا سابقًا</numerusform>
+            <numerusform>%n قيد سابق</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Skin and side effects</source>
+        <translation>الجلد والآثار الجانبية</translation>
+    </message>
+    <message>
+        <source>None recorded in this period.</source>
+        <translation>لم يُسجل شيء في هذه المدة.</translation>
+    </message>
+    <message>
+        <source>Safety and prescription</source>
+        <translation>السلامة والوصفة</translation>
+    </message>
+    <message>
+        <source>Health questions: nothing answered with yes.</source>
+        <translation>الأسئلة الصحية: لا جواب بنعم.</translation>
+    </message>
+    <message>
+        <source>Answered with yes: %1.</source>
+        <translation>أُجيب بنعم عن: %1.</translation>
+    </message>
+    <message>
+        <source>Cleared by %1 on %2: %3.</source>
+        <translation>سمح به %1 في %2: %3.</translation>
+    </message>
+    <message>
+        <source>Care sheet of %1, %2.</source>
+        <translation>ورقة الرعاية من %1، %2.</translation>
+    </message>
+    <message>
+        <source>Machine: %1.</source>
+        <translation>الجهاز: %1.</translation>
+    </message>
+    <message>
+        <source>direct and pulsed current</source>
+        <translation>تيار مستمر ونبضي</translation>
+    </message>
+    <message>
+        <source>direct current</source>
+        <translation>تيار مستمر</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>الأسئلة</translation>
+    </message>
+    <message>
+        <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>سجّله الشخص في بيته؛ ليس جهازًا طبيًا ولا تشخيصًا. تعليمات الجهاز والقواعد المحلية والطبيب لها الأولوية. حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
+    </message>
+    <message>
+        <source>Line: worst report of the day, dry to dripping. Ticks below: sessions.</source>
+        <translation>الخط: أسوأ قيد في اليوم، من جاف إلى يقطر. العلامات أسفل: جلسات.</translation>
+    </message>
+    <message>
+        <source>Diamonds above: weighings, in mg a minute.</source>
+        <translation>المعينات أعلى: أوزان، بالملغ في الدقيقة.</translation>
+    </message>
+    <message>
+        <source>Iontophoresis summary</source>
+        <translation>ملخص الإرحال الأيوني</translation>
+    </message>
+    <message>
+        <source>Name not given</source>
+        <translation>الاسم غير مذكور</translation>
+    </message>
+    <message>
+        <source>%1   ·   %2 to %3</source>
+        <translation>%1   ·   %2 إلى %3</translation>
+    </message>
+    <message>
+        <source>No site in use.</source>
+        <translation>لا موضع قيد العلاج.</translation>
+    </message>
+    <message>
+        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
+        <translation>تُحسب مدد الجفاف من آخر جلسة إلى أول يوم رطب، وتُعامل الأيام غير المسجلة والتجديدات التي جرت قبل الرطوبة على حقيقتها (رقابة بالفترات ومن اليمين). الاستجابة حسب HDSS: درجتان قوية، ودرجة جيدة (Gülmez &amp; Solak, J Clin Med 2026;15:640، واستجاب فيها 65.2 % من 92).</translation>
+    </message>
+</context>
+<context>
     <name>People</name>
     <message>
         <source>People</source>
@@ -926,6 +1452,26 @@
         <source>Children are treated only with medical advice and an adult beside them.</source>
         <translation>لا يُعالَج الأطفال إلا بنصيحة طبية وبجانبهم شخص بالغ.</translation>
     </message>
+    <message>
+        <source>Height in centimetres</source>
+        <translation>الطول بالسنتيمتر</translation>
+    </message>
+    <message>
+        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <translation>يمكن أن يبقى فارغًا. مع الوزن يدل على مساحة الجلد المعالَج.</translation>
+    </message>
+    <message>
+        <source>Write a number from 40 to 250.</source>
+        <translation>اكتب رقمًا من 40 إلى 250.</translation>
+    </message>
+    <message>
+        <source>Weight in kilograms</source>
+        <translation>الوزن بالكيلوغرام</translation>
+    </message>
+    <message>
+        <source>Write a number from 2 to 350.</source>
+        <translation>اكتب رقمًا من 2 إلى 350.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -943,7 +1489,14 @@
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
-        <translation><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform></translation>
+        <translation>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1011,7 +1564,14 @@
     </message>
     <message numerus="yes">
         <source>Batteries: about %n bath(s) left</source>
-        <translation><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform><numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform></translation>
+        <translation>
+            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+        </translation>
     </message>
     <message>
         <source>Reminders</source>
@@ -1085,6 +1645,22 @@
         <source>Version %1</source>
         <translation>الإصدار %1</translation>
     </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>البالغ بجانب الطفل: %1</translation>
+    </message>
+    <message>
+        <source>Voice and tones</source>
+        <translation>الصوت والنغمات</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>الصوت فقط</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>النغمات فقط</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1131,6 +1707,14 @@
     <message>
         <source>Save</source>
         <translation>حفظ</translation>
+    </message>
+    <message>
+        <source>A top-up counts as due when the chance of dampness reaches</source>
+        <translation>يُعد التجديد مستحقًا حين يبلغ احتمال الرطوبة</translation>
+    </message>
+    <message>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
+        <translation>أقل: تجديد أبكر وأكثر. أعلى: حمّامات أقل وأيام رطبة أكثر. المعتاد: 20 %.</translation>
     </message>
 </context>
 <context>
@@ -1204,13 +1788,6 @@
     </message>
 </context>
 <context>
-    <name>SiteForm</name>
-    <message>
-        <source>One hand with one foot</source>
-        <translation>يد مع قدم</translation>
-    </message>
-</context>
-<context>
     <name>SkinPage</name>
     <message>
         <source>Skin after a bath</source>
@@ -1234,6 +1811,41 @@
     </message>
 </context>
 <context>
+    <name>SoundPage</name>
+    <message>
+        <source>Voice and tones</source>
+        <translation>الصوت والنغمات</translation>
+    </message>
+    <message>
+        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
+        <translation>أثناء الحمّام تُعلن كل خطوة والدقائق والنهاية بالصوت، فلا يحتاج أحد إلى النظر إلى الهاتف.</translation>
+    </message>
+    <message>
+        <source>What is heard</source>
+        <translation>ما يُسمع</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>الصوت فقط</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>النغمات فقط</translation>
+    </message>
+    <message>
+        <source>The alarm for a reading above the limit is always heard.</source>
+        <translation>إنذار القراءة فوق الحد يُسمع دائمًا.</translation>
+    </message>
+    <message>
+        <source>The voice speaks English so far.</source>
+        <translation>الصوت بالإنجليزية حاليًا.</translation>
+    </message>
+    <message>
+        <source>Check how loud it is</source>
+        <translation>تحقق من علو الصوت</translation>
+    </message>
+</context>
+<context>
     <name>Stepper</name>
     <message>
         <source>%1: earlier or less</source>
@@ -1242,6 +1854,61 @@
     <message>
         <source>%1: later or more</source>
         <translation>%1: أبعد أو أكثر</translation>
+    </message>
+</context>
+<context>
+    <name>SummaryPage</name>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>ملخص لطبيبك</translation>
+    </message>
+    <message>
+        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>صفحة واحدة فيها خط الرطوبة والحمّامات والتيارات والاستجابة وأسئلتك. لا يغادر شيء الهاتف قبل أن تختار وجهته.</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>إلى أي مدى في الماضي</translation>
+    </message>
+    <message>
+        <source>A month</source>
+        <translation>شهر</translation>
+    </message>
+    <message>
+        <source>Three months</source>
+        <translation>ثلاثة أشهر</translation>
+    </message>
+    <message>
+        <source>Half a year</source>
+        <translation>نصف سنة</translation>
+    </message>
+    <message>
+        <source>A year</source>
+        <translation>سنة</translation>
+    </message>
+    <message>
+        <source>Share the summary</source>
+        <translation>مشاركة الملخص</translation>
+    </message>
+    <message>
+        <source>Questions for the prescriber</source>
+        <translation>أسئلة للطبيب</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>سحب: %1</translation>
+    </message>
+    <message>
+        <source>What you want to ask stands at the end of the page.</source>
+        <translation>ما تريد أن تسأله يظهر في آخر الصفحة.</translation>
+    </message>
+    <message>
+        <source>Your question</source>
+        <translation>سؤالك</translation>
+    </message>
+    <message>
+        <source>Put it on the page</source>
+        <translation>أضفه إلى الصفحة</translation>
     </message>
 </context>
 <context>
@@ -1269,6 +1936,10 @@
     <message>
         <source>The last seven days</source>
         <translation>الأيام السبعة الماضية</translation>
+    </message>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>ملخص لطبيبك</translation>
     </message>
 </context>
 <context>
@@ -1298,12 +1969,12 @@
         <translation>الدقائق</translation>
     </message>
     <message>
-        <source>%1 mg in %2 minutes</source>
-        <translation>%1 ملغ في %2 دقائق</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>حفظ</translation>
+    </message>
+    <message>
+        <source>%1 mg a minute</source>
+        <translation>%1 ملغ في الدقيقة</translation>
     </message>
 </context>
 <context>
@@ -1314,14 +1985,21 @@
     </message>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
-        <translation><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform><numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform></translation>
+        <translation>
+            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+        </translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
         <translation>تُعد جلسة التجديد مستحقة حين يبلغ احتمال الرطوبة %1: %2.</translation>
     </message>
     <message>
-        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.</source>
+        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>هذا تقدير من تدويناتك وليس تشخيصًا. كلام طبيبك هو المعتمد.</translation>
     </message>
 </context>
@@ -1352,10 +2030,6 @@
         <translation>القدمان</translation>
     </message>
     <message>
-        <source>Hand and foot</source>
-        <translation>يد وقدم</translation>
-    </message>
-    <message>
         <source>Armpits</source>
         <translation>الإبطان</translation>
     </message>
@@ -1374,10 +2048,6 @@
     <message>
         <source>Dripping</source>
         <translation>يقطر</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Heat</source>
@@ -1612,14 +2282,6 @@
         <translation>حدّده %1</translation>
     </message>
     <message>
-        <source>Current per area of skin</source>
-        <translation>التيار لكل مساحة جلد</translation>
-    </message>
-    <message>
-        <source>Not at the armpits</source>
-        <translation>ليس للإبطين</translation>
-    </message>
-    <message>
         <source>Your machine does not have it</source>
         <translation>جهازك لا يعطيه</translation>
     </message>
@@ -1673,7 +2335,14 @@
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
-        <translation><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform><numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform></translation>
+        <translation>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The course no longer fits its time.</source>
@@ -1681,27 +2350,18 @@
     </message>
     <message numerus="yes">
         <source>All %n bath(s) of the course are done.</source>
-        <translation><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform><numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform></translation>
+        <translation>
+            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Today's bath is done.</source>
+        <source>Today&apos;s bath is done.</source>
         <translation>تم حمّام اليوم.</translation>
-    </message>
-    <message>
-        <source>You noted dampness at rest on %1.</source>
-        <translation>دوّنت رطوبة أثناء الراحة: %1.</translation>
-    </message>
-    <message>
-        <source>You noted dampness on %1, though the day may explain it.</source>
-        <translation>دوّنت رطوبة (%1)، وقد يفسرها ذلك اليوم.</translation>
-    </message>
-    <message>
-        <source>You noted dampness twice in a row, last on %1.</source>
-        <translation>دوّنت رطوبة مرتين متتاليتين، آخرهما: %1.</translation>
-    </message>
-    <message>
-        <source>You noted full sweating at rest on %1.</source>
-        <translation>دوّنت تعرقًا كاملًا أثناء الراحة: %1.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -1715,13 +2375,16 @@
         <source>You usually stay dry %1 to %2 days.</source>
         <translation>تبقى جافًا عادةً من %1 إلى %2 يومًا.</translation>
     </message>
-    <message>
-        <source>By %1 the chance of dampness reached %2.</source>
-        <translation>بلغ احتمال الرطوبة %2 (%1).</translation>
-    </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
-        <translation><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform><numerusform>الأيام بلا قيد: %n.</numerusform></translation>
+        <translation>
+            <numerusform>الأيام بلا قيد: %n.</numerusform>
+            <numerusform>الأيام بلا قيد: %n.</numerusform>
+            <numerusform>الأيام بلا قيد: %n.</numerusform>
+            <numerusform>الأيام بلا قيد: %n.</numerusform>
+            <numerusform>الأيام بلا قيد: %n.</numerusform>
+            <numerusform>الأيام بلا قيد: %n.</numerusform>
+        </translation>
     </message>
     <message>
         <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
@@ -1733,7 +2396,14 @@
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
-        <translation><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform><numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform></translation>
+        <translation>
+            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The health questions have not been answered yet.</source>
@@ -1800,6 +2470,500 @@
     <message>
         <source>%1 mA</source>
         <translation>%1 مللي أمبير</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date format</comment>
+        <translation>d MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>Both hands</source>
+        <translation>كلتا اليدين</translation>
+    </message>
+    <message>
+        <source>Both feet</source>
+        <translation>كلتا القدمين</translation>
+    </message>
+    <message>
+        <source>One hand with one foot</source>
+        <translation>يد مع قدم</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>الجانب الأيمن</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>الجانب الأيسر</translation>
+    </message>
+    <message>
+        <source>I have a hand free</source>
+        <translation>لدي يد حرة</translation>
+    </message>
+    <message>
+        <source>Somebody helps me</source>
+        <translation>يساعدني شخص آخر</translation>
+    </message>
+    <message>
+        <source>Both hands under water</source>
+        <translation>كلتا اليدين تحت الماء</translation>
+    </message>
+    <message>
+        <source>You tap each step yourself.</source>
+        <translation>تلمس أنت عند كل خطوة.</translation>
+    </message>
+    <message>
+        <source>The other person taps and enters the readings.</source>
+        <translation>الشخص الآخر يلمس ويدخل القراءات.</translation>
+    </message>
+    <message>
+        <source>Nothing to touch. Every step is spoken ahead; a tap anywhere stops.</source>
+        <translation>لا شيء تلمسه. تُعلن كل خطوة قبلها؛ ولمسة في أي مكان توقف الجلسة.</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>لا استجابة</translation>
+    </message>
+    <message>
+        <source>good response</source>
+        <translation>استجابة جيدة</translation>
+    </message>
+    <message>
+        <source>strong response</source>
+        <translation>استجابة قوية</translation>
+    </message>
+    <message>
+        <source>Is the person treated under five years old?</source>
+        <translation>هل عمر الشخص المعالَج دون الخامسة؟</translation>
+    </message>
+    <message>
+        <source>Is the person treated under eighteen years old?</source>
+        <translation>هل عمر الشخص المعالَج دون الثامنة عشرة؟</translation>
+    </message>
+    <message>
+        <source>Set by your prescriber</source>
+        <translation>حدّده طبيبك</translation>
+    </message>
+    <message>
+        <source>Lowered for the size of the treated skin</source>
+        <translation>مخفَّض بحسب مساحة الجلد المعالَج</translation>
+    </message>
+    <message>
+        <source>Armpits are treated with pulsed current only</source>
+        <translation>الإبطان يُعالجان بالتيار النبضي فقط</translation>
+    </message>
+    <message>
+        <source>Treated now, one or two baths are usually enough.</source>
+        <translation>إذا عولج الآن فيكفي عادةً حمّام أو حمّامان.</translation>
+    </message>
+    <message>
+        <source>Dampness at rest, noted %1.</source>
+        <translation>رطوبة أثناء الراحة، دُوّنت: %1.</translation>
+    </message>
+    <message>
+        <source>Dampness noted %1, though the day may explain it. Check again tomorrow.</source>
+        <translation>دُوّنت رطوبة (%1)، وقد يفسرها ذلك اليوم. تحقق ثانية غدًا.</translation>
+    </message>
+    <message>
+        <source>Dampness twice in a row, last noted %1.</source>
+        <translation>رطوبة مرتين متتاليتين، آخرهما: %1.</translation>
+    </message>
+    <message>
+        <source>Full sweating at rest, noted %1. It usually needs a new course.</source>
+        <translation>تعرق كامل أثناء الراحة، دُوّن: %1. يحتاج عادةً إلى دورة جديدة.</translation>
+    </message>
+    <message>
+        <source>The chance of dampness reaches %2 by %1.</source>
+        <translation>يبلغ احتمال الرطوبة %2 (%1).</translation>
+    </message>
+    <message>
+        <source>Dry or clammy today?</source>
+        <translation>جاف أم رطب اليوم؟</translation>
+    </message>
+    <message>
+        <source>%1: bath today</source>
+        <translation>%1: حمّام اليوم</translation>
+    </message>
+    <message>
+        <source>%1: a top-up is due</source>
+        <translation>%1: حان وقت التجديد</translation>
+    </message>
+    <message>
+        <source>%1: first dew</source>
+        <translation>%1: أول الندى</translation>
+    </message>
+    <message>
+        <source>%1: look at the skin</source>
+        <translation>%1: انظر إلى الجلد</translation>
+    </message>
+    <message>
+        <source>New batteries soon</source>
+        <translation>بطاريات جديدة قريبًا</translation>
+    </message>
+    <message>
+        <source>Health questions are due</source>
+        <translation>حان وقت الأسئلة الصحية</translation>
+    </message>
+    <message>
+        <source>%1: how much does it bother you?</source>
+        <translation>%1: كم يزعجك؟</translation>
+    </message>
+    <message>
+        <source>Show your prescriber</source>
+        <translation>اعرضه على طبيبك</translation>
+    </message>
+    <message>
+        <source>Time for a back-up</source>
+        <translation>حان وقت نسخة احتياطية</translation>
+    </message>
+    <message>
+        <source>One tap for each site.</source>
+        <translation>لمسة واحدة لكل موضع.</translation>
+    </message>
+    <message>
+        <source>The first course works when it is kept to.</source>
+        <translation>تنجح الدورة الأولى إذا التُزم بها.</translation>
+    </message>
+    <message>
+        <source>Before the dampness comes back.</source>
+        <translation>قبل أن تعود الرطوبة.</translation>
+    </message>
+    <message>
+        <source>The day after a bath: any redness, blister or burn?</source>
+        <translation>في اليوم التالي للحمّام: هل من احمرار أو فقاعة أو حرق؟</translation>
+    </message>
+    <message>
+        <source>The set in the machine lasts about one more bath.</source>
+        <translation>تكفي بطاريات الجهاز لنحو حمّام واحد آخر.</translation>
+    </message>
+    <message>
+        <source>Before the next bath, as every four weeks.</source>
+        <translation>قبل الحمّام القادم، كما في كل أربعة أسابيع.</translation>
+    </message>
+    <message>
+        <source>One question, four answers.</source>
+        <translation>سؤال واحد وأربعة أجوبة.</translation>
+    </message>
+    <message>
+        <source>The summary is two taps away.</source>
+        <translation>الملخص على بُعد لمستين.</translation>
+    </message>
+    <message>
+        <source>An encrypted copy, kept where you choose.</source>
+        <translation>نسخة مشفرة تُحفظ حيث تختار.</translation>
+    </message>
+    <message>
+        <source>Check list</source>
+        <translation>قائمة التحقق</translation>
+    </message>
+    <message>
+        <source>Hands in</source>
+        <translation>أدخل اليدين</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>الرفع</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>الثبات</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>الخفض</translation>
+    </message>
+    <message>
+        <source>Swap polarity</source>
+        <translation>تبديل القطبية</translation>
+    </message>
+    <message>
+        <source>Change side</source>
+        <translation>تغيير الجانب</translation>
+    </message>
+    <message>
+        <source>Lift out</source>
+        <translation>الإخراج</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero. Confirm the list.</source>
+        <translation>الجهاز مطفأ والتيار عند الصفر. أكّد القائمة.</translation>
+    </message>
+    <message>
+        <source>Put your hands in now and keep them still.</source>
+        <translation>أدخل يديك الآن وأبقهما ثابتتين.</translation>
+    </message>
+    <message>
+        <source>The current may be raised now, slowly.</source>
+        <translation>يمكن الآن رفع التيار ببطء.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly to a comfortable level.</source>
+        <translation>ارفع التيار ببطء إلى مستوى مريح.</translation>
+    </message>
+    <message>
+        <source>Hold still. Everything stays under water.</source>
+        <translation>اثبت. يبقى كل شيء تحت الماء.</translation>
+    </message>
+    <message>
+        <source>Lower the current slowly to zero.</source>
+        <translation>اخفض التيار ببطء إلى الصفر.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and swap polarity.</source>
+        <translation>هل التيار عند الصفر؟ انقع الوسائد ثانية وبدّل القطبية.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Swap the two leads.</source>
+        <translation>هل التيار عند الصفر؟ بدّل السلكين.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Flip the polarity switch.</source>
+        <translation>هل التيار عند الصفر؟ اقلب مفتاح القطبية.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Change to the other side.</source>
+        <translation>هل التيار عند الصفر؟ انتقل إلى الجانب الآخر.</translation>
+    </message>
+    <message>
+        <source>Machine off, then lift out. Dry skin and kit.</source>
+        <translation>أطفئ الجهاز ثم أخرج. جفف الجلد والأدوات.</translation>
+    </message>
+    <message>
+        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <translation>نال هذا الجلد جلسته اليوم. دعه يرتاح؛ الجلسة التالية غدًا على الأقرب.</translation>
+    </message>
+    <message>
+        <source>The health questions are due. Leave the machine off until they are answered.</source>
+        <translation>حان وقت الأسئلة الصحية. اترك الجهاز مطفأ حتى تُجيب عنها.</translation>
+    </message>
+    <message>
+        <source>A health question stands in the way. Leave the machine off until a clinician has cleared it.</source>
+        <translation>يمنع ذلك أحد الأسئلة الصحية. اترك الجهاز مطفأ حتى يسمح به طبيب.</translation>
+    </message>
+    <message>
+        <source>Your machine does not have this current. Choose the one it has.</source>
+        <translation>جهازك لا يعطي هذا التيار. اختر ما يعطيه.</translation>
+    </message>
+    <message>
+        <source>No meter shows that. Read it again; if in doubt, lower the current.</source>
+        <translation>لا مقياس يشير إلى ذلك. اقرأه ثانية؛ وعند الشك اخفض التيار.</translation>
+    </message>
+    <message>
+        <source>The current may still be flowing. Lower it to zero first.</source>
+        <translation>قد يكون التيار ما زال جاريًا. اخفضه إلى الصفر أولًا.</translation>
+    </message>
+    <message>
+        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine&apos;s instructions, local rules and your clinician.</source>
+        <translation>Firstdew ليس جهازًا طبيًا ولا يشخّص. اتبع تعليمات جهازك والقواعد المحلية وطبيبك.</translation>
+    </message>
+    <message>
+        <source>Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop.</source>
+        <translation>لا تتجاوز الحدود أبدًا. قد تشعر بوخز، ولا يجوز أن تتألم. إذا آلمك فاخفض التيار وتوقف.</translation>
+    </message>
+    <message>
+        <source>No bath while one of the health questions says stop.</source>
+        <translation>لا حمّام ما دام أحد الأسئلة الصحية يمنعه.</translation>
+    </message>
+    <message>
+        <source>Children only with medical advice and an adult beside them.</source>
+        <translation>الأطفال فقط بنصيحة طبية وبجانبهم شخص بالغ.</translation>
+    </message>
+    <message>
+        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
+    </message>
+    <message>
+        <source>Keep leads and water away from mains electricity.</source>
+        <translation>أبعد الأسلاك والماء عن كهرباء الشبكة.</translation>
+    </message>
+    <message>
+        <source>Use only the machine made for it to drive the current.</source>
+        <translation>استعمل فقط الجهاز المصنوع لهذا الغرض لتوليد التيار.</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::app::Reminding</name>
+    <message>
+        <source>Later</source>
+        <translation>لاحقًا</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>ابدأ</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>Jewellery, watch and piercings off (not needed above the neck)</source>
+        <translation>خلعت الحلي والساعة والأقراط الثاقبة (لا يلزم فوق الرقبة)</translation>
+    </message>
+    <message>
+        <source>Skin looked at: no new redness, blister or burn</source>
+        <translation>نظرت إلى الجلد: لا احمرار ولا فقاعة ولا حرق جديد</translation>
+    </message>
+    <message>
+        <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
+        <translation>الجروح تحت طبقة رقيقة من الفازلين، على الجلد المجروح فقط</translation>
+    </message>
+    <message>
+        <source>No antiperspirant with aluminium there for 24 hours</source>
+        <translation>لا مضاد تعرق فيه ألومنيوم هناك منذ 24 ساعة</translation>
+    </message>
+    <message>
+        <source>Not shaved there for three days</source>
+        <translation>لا حلاقة هناك منذ ثلاثة أيام</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 ml in each bath</source>
+        <translation>ماء صنبور دافئ، نحو %1 مل في كل حوض</translation>
+    </message>
+    <message>
+        <source>Bath for the hand on a table that is not metal</source>
+        <translation>حوض اليد على طاولة غير معدنية</translation>
+    </message>
+    <message>
+        <source>Bath for the foot on the floor</source>
+        <translation>حوض القدم على الأرض</translation>
+    </message>
+    <message>
+        <source>Each plate under its grid; skin never touches a plate</source>
+        <translation>كل صفيحة تحت شبكتها؛ لا يلمس الجلد الصفيحة أبدًا</translation>
+    </message>
+    <message>
+        <source>Pads soaked through, and tight</source>
+        <translation>الوسائد مشبعة بالماء ومثبتة بإحكام</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero, leads in</source>
+        <translation>الجهاز مطفأ والتيار عند الصفر والأسلاك موصولة</translation>
+    </message>
+    <message>
+        <source>Somebody near, or a remote control at hand</source>
+        <translation>شخص قريب أو جهاز تحكم عن بعد في المتناول</translation>
+    </message>
+    <message>
+        <source>Batteries in</source>
+        <translation>البطاريات في مكانها</translation>
+    </message>
+    <message>
+        <source>First time here: begin low, and go by what is comfortable.</source>
+        <translation>أول مرة هنا: ابدأ منخفضًا واعتمد على ما هو مريح.</translation>
+    </message>
+    <message>
+        <source>%1 was comfortable last time.</source>
+        <translation>كان %1 مريحًا في المرة السابقة.</translation>
+    </message>
+    <message>
+        <source>%1 was unpleasant last time, so less.</source>
+        <translation>كان %1 مزعجًا في المرة السابقة، لذا أقل.</translation>
+    </message>
+    <message>
+        <source>This is the limit.</source>
+        <translation>هذا هو الحد.</translation>
+    </message>
+    <message>
+        <source>The last bath was not finished, so the same level again.</source>
+        <translation>لم يكتمل الحمّام الأخير، لذا المستوى نفسه ثانية.</translation>
+    </message>
+    <message>
+        <source>Pulsed current is felt less; try it, if your machine has it.</source>
+        <translation>التيار النبضي يُحس به أقل؛ جرّبه إن كان جهازك يعطيه.</translation>
+    </message>
+    <message>
+        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
+        <translation>قد يكون التيار المستمر أفضل الآن؛ اسأل الشخص البالغ أو الممرض الذي يساعد.</translation>
+    </message>
+    <message>
+        <source>Limit %1. %2.</source>
+        <translation>الحد %1. %2.</translation>
+    </message>
+    <message>
+        <source>Not possible. %1.</source>
+        <translation>غير ممكن. %1.</translation>
+    </message>
+    <message>
+        <source>Aim for about %1.</source>
+        <translation>الهدف نحو %1.</translation>
+    </message>
+    <message>
+        <source>Write down who cleared it, so that the summary can say so.</source>
+        <translation>اكتب من سمح به، ليظهر في الملخص.</translation>
+    </message>
+    <message>
+        <source>Ready %1 from %2: %3</source>
+        <translation>جاهز %1 من الساعة %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>All checked, begin</source>
+        <translation>تحققت من كل شيء، ابدأ</translation>
+    </message>
+    <message>
+        <source>It is comfortable</source>
+        <translation>إنه مريح</translation>
+    </message>
+    <message>
+        <source>Raised again</source>
+        <translation>رُفع ثانية</translation>
+    </message>
+    <message>
+        <source>It is at zero</source>
+        <translation>إنه عند الصفر</translation>
+    </message>
+    <message>
+        <source>Swapped</source>
+        <translation>تم التبديل</translation>
+    </message>
+    <message>
+        <source>Changed side</source>
+        <translation>تغيّر الجانب</translation>
+    </message>
+    <message>
+        <source>The phase waits at zero. Raise again when you are ready.</source>
+        <translation>المرحلة تنتظر عند الصفر. ارفع ثانية حين تكون مستعدًا.</translation>
+    </message>
+    <message>
+        <source>Phase %1 of %2</source>
+        <translation>المرحلة %1 من %2</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>لا شيء بعد</translation>
+    </message>
+    <message>
+        <source>%1 min in all</source>
+        <translation>%1 دقيقة إجمالًا</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 دقيقة</translation>
+    </message>
+    <message>
+        <source>%1 min of current, about %2 min in all</source>
+        <translation>%1 دقيقة من التيار، نحو %2 دقيقة إجمالًا</translation>
+    </message>
+    <message>
+        <source>%1 min %2 s left</source>
+        <translation>بقي %1 دقيقة و%2 ثانية</translation>
+    </message>
+    <message>
+        <source>The same level as last time, until it was comfortable.</source>
+        <translation>المستوى نفسه كالمرة السابقة، إلى أن يكون مريحًا.</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::SummaryModel</name>
+    <message>
+        <source>Saved as %1 and handed over.</source>
+        <translation>حُفظ باسم %1 وسُلّم.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Open it from there.</source>
+        <translation>حُفظ باسم %1. افتحه من هناك.</translation>
     </message>
 </context>
 </TS>

@@ -56,6 +56,342 @@
     </message>
 </context>
 <context>
+    <name>BathAfter</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Stopped</source>
+        <translation>Abgebrochen</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero, then lift out.</source>
+        <translation>Strom auf null, Gerät aus, erst dann herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
+        <translation>Trocknen Sie Haut und Zubehör vollständig. Batterien herausnehmen. Sehen Sie sich morgen die Haut an.</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end.</source>
+        <translation>Die Batterien sind bald leer.</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>Wie hat es sich angefühlt?</translation>
+    </message>
+    <message>
+        <source>Highest comfortable reading</source>
+        <translation>Höchster noch angenehmer Wert</translation>
+    </message>
+    <message>
+        <source>Skin now</source>
+        <translation>Haut jetzt</translation>
+    </message>
+    <message>
+        <source>Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.</source>
+        <translation>Gereizte Haut beruhigt sich mit Ruhe und einfacher Pflegecreme. Wenn nicht, fragen Sie in der Apotheke.</translation>
+    </message>
+    <message>
+        <source>No further bath until a clinician has seen it. Seek help if it is painful or large.</source>
+        <translation>Kein weiteres Bad, bis es ärztlich angesehen wurde. Holen Sie Hilfe, wenn es schmerzt oder groß ist.</translation>
+    </message>
+    <message>
+        <source>Note, if you wish</source>
+        <translation>Notiz, wenn Sie mögen</translation>
+    </message>
+    <message>
+        <source>Keep in the diary</source>
+        <translation>Ins Tagebuch eintragen</translation>
+    </message>
+</context>
+<context>
+    <name>BathBlocked</name>
+    <message>
+        <source>No bath now</source>
+        <translation>Jetzt kein Bad</translation>
+    </message>
+    <message>
+        <source>Ask a clinician first</source>
+        <translation>Erst ärztlich fragen</translation>
+    </message>
+    <message>
+        <source>Because of this, there must be no session until a clinician has cleared it:</source>
+        <translation>Deshalb darf es keine Sitzung geben, bis sie ärztlich erlaubt ist:</translation>
+    </message>
+    <message>
+        <source>Go on only with a clinician&apos;s word on this:</source>
+        <translation>Weiter nur mit ärztlicher Erlaubnis zu diesem Punkt:</translation>
+    </message>
+    <message>
+        <source>What is safe now: leave the machine off. Nothing is lost by waiting.</source>
+        <translation>Sicher ist jetzt: Gerät ausgeschaltet lassen. Durch Warten geht nichts verloren.</translation>
+    </message>
+    <message>
+        <source>A clinician has cleared it</source>
+        <translation>Es ist ärztlich erlaubt</translation>
+    </message>
+    <message>
+        <source>Only if somebody who knows you and your treatment said so. The name goes onto the summary.</source>
+        <translation>Nur wenn jemand es gesagt hat, der Sie und Ihre Behandlung kennt. Der Name kommt in den Bericht.</translation>
+    </message>
+    <message>
+        <source>Who cleared it</source>
+        <translation>Wer hat es erlaubt?</translation>
+    </message>
+    <message>
+        <source>Record and go on</source>
+        <translation>Eintragen und weiter</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
+    <name>BathChoose</name>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Who can tap the phone</source>
+        <translation>Wer kann das Telefon bedienen?</translation>
+    </message>
+    <message>
+        <source>Which side first</source>
+        <translation>Welche Seite zuerst?</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Rechte Seite</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Linke Seite</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Erwachsener beim Kind: %1</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+</context>
+<context>
+    <name>BathMeanwhile</name>
+    <message>
+        <source>Welcome back</source>
+        <translation>Willkommen zurück</translation>
+    </message>
+    <message>
+        <source>The session was interrupted: %1. The current may still be flowing.</source>
+        <translation>Die Sitzung wurde unterbrochen: %1. Der Strom fließt vielleicht noch.</translation>
+    </message>
+    <message>
+        <source>What did the machine do meanwhile?</source>
+        <translation>Was hat das Gerät inzwischen getan?</translation>
+    </message>
+    <message>
+        <source>It kept running</source>
+        <translation>Es lief weiter</translation>
+    </message>
+    <message>
+        <source>I switched it off</source>
+        <translation>Ich habe es ausgeschaltet</translation>
+    </message>
+    <message>
+        <source>I took hands or feet out</source>
+        <translation>Ich habe Hände oder Füße herausgenommen</translation>
+    </message>
+    <message>
+        <source>I do not know</source>
+        <translation>Ich weiß es nicht</translation>
+    </message>
+    <message>
+        <source>If you are unsure: machine off now. The session then starts again from its beginning.</source>
+        <translation>Wenn Sie unsicher sind: Gerät jetzt aus. Die Sitzung beginnt dann wieder von vorn.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+</context>
+<context>
+    <name>BathMeter</name>
+    <message>
+        <source>Aim %1</source>
+        <translation>Ziel %1</translation>
+    </message>
+    <message>
+        <source>Limit %1</source>
+        <translation>Grenze %1</translation>
+    </message>
+    <message>
+        <source>Meter: %1</source>
+        <translation>Anzeige: %1</translation>
+    </message>
+    <message>
+        <source>Meter shows less</source>
+        <translation>Anzeige zeigt weniger</translation>
+    </message>
+    <message>
+        <source>Meter?</source>
+        <translation>Anzeige?</translation>
+    </message>
+    <message>
+        <source>Enter the meter reading, now %1</source>
+        <translation>Angezeigten Wert eingeben, jetzt %1</translation>
+    </message>
+    <message>
+        <source>Meter shows more</source>
+        <translation>Anzeige zeigt mehr</translation>
+    </message>
+    <message>
+        <source>Meter reading, mA</source>
+        <translation>Angezeigter Wert, mA</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingeben</translation>
+    </message>
+</context>
+<context>
+    <name>BathPrepare</name>
+    <message>
+        <source>Prepare: %1</source>
+        <translation>Vorbereiten: %1</translation>
+    </message>
+    <message>
+        <source>Antiperspirant with aluminium there?</source>
+        <translation>Antitranspirant mit Aluminium dort?</translation>
+    </message>
+    <message>
+        <source>About 12 hours ago</source>
+        <translation>Vor etwa 12 Stunden</translation>
+    </message>
+    <message>
+        <source>In the last hours</source>
+        <translation>In den letzten Stunden</translation>
+    </message>
+    <message>
+        <source>Shaved there?</source>
+        <translation>Dort rasiert?</translation>
+    </message>
+    <message>
+        <source>Not for three days</source>
+        <translation>Seit drei Tagen nicht</translation>
+    </message>
+    <message>
+        <source>Two days ago</source>
+        <translation>Vor zwei Tagen</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>Gestern</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>There are small cuts on the skin</source>
+        <translation>Es gibt kleine Verletzungen der Haut</translation>
+    </message>
+    <message>
+        <source>Tick each line</source>
+        <translation>Jede Zeile abhaken</translation>
+    </message>
+    <message>
+        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.</source>
+        <translation>Mit beiden Händen unter Wasser berühren Sie nichts. Jeder Schritt wird vorher angesagt; ein Tippen irgendwo auf den Bildschirm, mit Ellbogen oder Nase, hält an.</translation>
+    </message>
+    <message>
+        <source>Check how loud it is</source>
+        <translation>Lautstärke prüfen</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Beginnen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Not within 24 hours</source>
+        <translation>Nicht in den letzten 24 Stunden</translation>
+    </message>
+</context>
+<context>
+    <name>BathRun</name>
+    <message>
+        <source>Too high. Lower the current now.</source>
+        <translation>Zu hoch. Jetzt den Strom senken.</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Danach: %1</translation>
+    </message>
+    <message>
+        <source>It is unpleasant</source>
+        <translation>Es ist unangenehm</translation>
+    </message>
+    <message>
+        <source>Out of the water</source>
+        <translation>Aus dem Wasser</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+</context>
+<context>
+    <name>BathScreening</name>
+    <message>
+        <source>Health questions</source>
+        <translation>Gesundheitsfragen</translation>
+    </message>
+    <message>
+        <source>Has anything changed?</source>
+        <translation>Hat sich etwas geändert?</translation>
+    </message>
+    <message>
+        <source>Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.</source>
+        <translation>Haken Sie jede Frage an, die für die behandelte Person mit Ja zu beantworten ist. Alles ohne Haken gilt als Nein.</translation>
+    </message>
+    <message>
+        <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
+        <translation>Seit Ihrer letzten Antwort: Schwangerschaft, Implantate, Krankheit, Haut, Herzmedikamente oder sonst etwas auf der Liste?</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>Das ist alles</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>Nichts hat sich geändert</translation>
+    </message>
+    <message>
+        <source>Something has changed</source>
+        <translation>Etwas hat sich geändert</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
     <name>BotherPage</name>
     <message>
         <source>How much it bothers you</source>
@@ -179,36 +515,17 @@
         <source>Take it over</source>
         <translation>Übernehmen</translation>
     </message>
-</context>
-<context>
-    <name>CautionList</name>
     <message>
-        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician.</source>
-        <translation>Firstdew ist kein Medizinprodukt und stellt keine Diagnose. Es gelten die Anleitung Ihres Geräts, die Regeln vor Ort und Ihre Ärztin oder Ihr Arzt.</translation>
+        <source>Show as a code to scan</source>
+        <translation>Als Code zum Einlesen zeigen</translation>
     </message>
     <message>
-        <source>Never go above the limits. If it hurts, lower the current or stop.</source>
-        <translation>Nie über die Grenzen gehen. Wenn es schmerzt: Strom senken oder aufhören.</translation>
+        <source>The care sheet as a QR code</source>
+        <translation>Das Behandlungsblatt als QR-Code</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>Kein Bad, solange eine Gesundheitsfrage dagegen spricht.</translation>
-    </message>
-    <message>
-        <source>Children only with medical advice and an adult beside them.</source>
-        <translation>Kinder nur nach ärztlichem Rat und mit einem Erwachsenen daneben.</translation>
-    </message>
-    <message>
-        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
-    </message>
-    <message>
-        <source>Keep leads and water away from mains electricity.</source>
-        <translation>Kabel und Wasser von Netzstrom fernhalten.</translation>
-    </message>
-    <message>
-        <source>Use only the machine made for it to drive the current.</source>
-        <translation>Den Strom nur mit dem dafür gebauten Gerät erzeugen.</translation>
+        <source>It holds the whole care sheet. Show it only to those who treat you.</source>
+        <translation>Er enthält das ganze Behandlungsblatt. Zeigen Sie ihn nur denen, die Sie behandeln.</translation>
     </message>
 </context>
 <context>
@@ -284,8 +601,12 @@
         <translation>Feuchte im Verlauf, %1</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>heute</translation>
+        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
+        <translation>Striche unten: Bäder. Rauten oben: Wägungen, in mg je Minute.</translation>
+    </message>
+    <message>
+        <source>Ticks below: baths.</source>
+        <translation>Striche unten: Bäder.</translation>
     </message>
 </context>
 <context>
@@ -333,6 +654,18 @@
     <message>
         <source>Keep</source>
         <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Weighing: %1 mg in %2 minutes, %3 mg a minute</source>
+        <translation>Wägung: %1 mg in %2 Minuten, %3 mg je Minute</translation>
+    </message>
+    <message>
+        <source>More than the usual upper limit of healthy people.</source>
+        <translation>Mehr als die übliche Obergrenze gesunder Menschen.</translation>
+    </message>
+    <message>
+        <source>Within the usual range of healthy people.</source>
+        <translation>Im üblichen Bereich gesunder Menschen.</translation>
     </message>
 </context>
 <context>
@@ -442,6 +775,10 @@
     <message>
         <source>Weighing</source>
         <translation>Wägung</translation>
+    </message>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>Bericht für Ihre Praxis</translation>
     </message>
 </context>
 <context>
@@ -571,7 +908,7 @@
         <translation>Wer hat gesagt, dass es unbedenklich ist?</translation>
     </message>
     <message>
-        <source>Name of the doctor or nurse. It goes into your record with today's date.</source>
+        <source>Name of the doctor or nurse. It goes into your record with today&apos;s date.</source>
         <translation>Name von Ärztin, Arzt oder Pflegekraft. Er wird mit dem heutigen Datum aufgezeichnet.</translation>
     </message>
     <message>
@@ -701,6 +1038,10 @@
         <source>Keep things as they are</source>
         <translation>Alles lassen, wie es ist</translation>
     </message>
+    <message>
+        <source>Tables for a spreadsheet, as CSV</source>
+        <translation>Tabellen für eine Tabellenkalkulation, als CSV</translation>
+    </message>
 </context>
 <context>
     <name>MachineForm</name>
@@ -769,7 +1110,10 @@
     </message>
     <message numerus="yes">
         <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
-        <translation><numerusform>Noch etwa %n Bad. Vier Alkalizellen reichen für etwa drei.</numerusform><numerusform>Noch etwa %n Bäder. Vier Alkalizellen reichen für etwa drei.</numerusform></translation>
+        <translation>
+            <numerusform>Noch etwa %n Bad. Vier Alkalizellen reichen für etwa drei.</numerusform>
+            <numerusform>Noch etwa %n Bäder. Vier Alkalizellen reichen für etwa drei.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Say when you put in new ones, and Firstdew counts the baths.</source>
@@ -854,6 +1198,172 @@
     </message>
 </context>
 <context>
+    <name>Page</name>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <source>First course</source>
+        <translation>Erste Kur</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s) planned</source>
+        <translation>
+            <numerusform>%n Sitzung geplant</numerusform>
+            <numerusform>%n Sitzungen geplant</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 before, %2 now</source>
+        <translation>%1 vorher, %2 jetzt</translation>
+    </message>
+    <message>
+        <source>HDSS</source>
+        <translation>HDSS</translation>
+    </message>
+    <message>
+        <source>%1 completed</source>
+        <translation>%1 beendet</translation>
+    </message>
+    <message>
+        <source>%1 interrupted</source>
+        <translation>%1 abgebrochen</translation>
+    </message>
+    <message>
+        <source>Sessions in the period</source>
+        <translation>Sitzungen im Zeitraum</translation>
+    </message>
+    <message>
+        <source>Highest comfortable</source>
+        <translation>Höchster angenehmer Wert</translation>
+    </message>
+    <message>
+        <source>Mean charge a session</source>
+        <translation>Mittlere Ladung je Sitzung</translation>
+    </message>
+    <message>
+        <source>%1 mA·min</source>
+        <translation>%1 mA·min</translation>
+    </message>
+    <message>
+        <source>Usual dry spell</source>
+        <translation>Übliche trockene Zeit</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 bis %2 Tage</translation>
+    </message>
+    <message>
+        <source>Check-ins</source>
+        <translation>Einträge</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Next session</source>
+        <translation>Nächste Sitzung</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>day: site, skin</comment>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier</source>
+        <translation>
+            <numerusform>%n früherer Eintrag</numerusform>
+            <numerusform>%n frühere Einträge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Skin and side effects</source>
+        <translation>Haut und Nebenwirkungen</translation>
+    </message>
+    <message>
+        <source>None recorded in this period.</source>
+        <translation>In diesem Zeitraum nichts notiert.</translation>
+    </message>
+    <message>
+        <source>Safety and prescription</source>
+        <translation>Sicherheit und Verordnung</translation>
+    </message>
+    <message>
+        <source>Health questions: nothing answered with yes.</source>
+        <translation>Gesundheitsfragen: nichts mit Ja beantwortet.</translation>
+    </message>
+    <message>
+        <source>Answered with yes: %1.</source>
+        <translation>Mit Ja beantwortet: %1.</translation>
+    </message>
+    <message>
+        <source>Cleared by %1 on %2: %3.</source>
+        <translation>Erlaubt von %1 am %2: %3.</translation>
+    </message>
+    <message>
+        <source>Care sheet of %1, %2.</source>
+        <translation>Behandlungsblatt von %1, %2.</translation>
+    </message>
+    <message>
+        <source>Machine: %1.</source>
+        <translation>Gerät: %1.</translation>
+    </message>
+    <message>
+        <source>direct and pulsed current</source>
+        <translation>Gleich- und Pulsstrom</translation>
+    </message>
+    <message>
+        <source>direct current</source>
+        <translation>Gleichstrom</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>Zu Hause von der Person selbst aufgezeichnet; kein Medizinprodukt, keine Diagnose. Anleitung des Geräts, Regeln vor Ort und ärztliche Anweisung gehen vor. Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
+    </message>
+    <message>
+        <source>Line: worst report of the day, dry to dripping. Ticks below: sessions.</source>
+        <translation>Linie: schlechteste Angabe des Tages, von trocken bis tropfend. Striche unten: Sitzungen.</translation>
+    </message>
+    <message>
+        <source>Diamonds above: weighings, in mg a minute.</source>
+        <translation>Rauten oben: Wägungen, in mg je Minute.</translation>
+    </message>
+    <message>
+        <source>Iontophoresis summary</source>
+        <translation>Bericht zur Iontophorese</translation>
+    </message>
+    <message>
+        <source>Name not given</source>
+        <translation>Kein Name angegeben</translation>
+    </message>
+    <message>
+        <source>%1   ·   %2 to %3</source>
+        <translation>%1   ·   %2 bis %3</translation>
+    </message>
+    <message>
+        <source>No site in use.</source>
+        <translation>Keine Stelle in Behandlung.</translation>
+    </message>
+    <message>
+        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
+        <translation>Trockene Zeiten zählen von der letzten Sitzung bis zum ersten klammen Tag; nicht gesehene Tage und Auffrischungen im noch trockenen Zustand gelten als das, was sie sind (intervall- und rechtszensiert). Ansprechen nach HDSS: zwei Stufen stark, eine gut (Gülmez &amp; Solak, J Clin Med 2026;15:640; dort sprachen 65,2 % von 92 an).</translation>
+    </message>
+</context>
+<context>
     <name>People</name>
     <message>
         <source>People</source>
@@ -926,6 +1436,26 @@
         <source>Children are treated only with medical advice and an adult beside them.</source>
         <translation>Kinder werden nur nach ärztlichem Rat und mit einem Erwachsenen daneben behandelt.</translation>
     </message>
+    <message>
+        <source>Height in centimetres</source>
+        <translation>Größe in Zentimetern</translation>
+    </message>
+    <message>
+        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <translation>Darf leer bleiben. Mit dem Gewicht zusammen zeigt sie, wie groß die behandelte Haut ist.</translation>
+    </message>
+    <message>
+        <source>Write a number from 40 to 250.</source>
+        <translation>Schreiben Sie eine Zahl von 40 bis 250.</translation>
+    </message>
+    <message>
+        <source>Weight in kilograms</source>
+        <translation>Gewicht in Kilogramm</translation>
+    </message>
+    <message>
+        <source>Write a number from 2 to 350.</source>
+        <translation>Schreiben Sie eine Zahl von 2 bis 350.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -943,7 +1473,10 @@
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
-        <translation><numerusform>Die Kur läuft %n Tag über ihre vier Wochen hinaus.</numerusform><numerusform>Die Kur läuft %n Tage über ihre vier Wochen hinaus.</numerusform></translation>
+        <translation>
+            <numerusform>Die Kur läuft %n Tag über ihre vier Wochen hinaus.</numerusform>
+            <numerusform>Die Kur läuft %n Tage über ihre vier Wochen hinaus.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1011,7 +1544,10 @@
     </message>
     <message numerus="yes">
         <source>Batteries: about %n bath(s) left</source>
-        <translation><numerusform>Batterien: noch etwa %n Bad</numerusform><numerusform>Batterien: noch etwa %n Bäder</numerusform></translation>
+        <translation>
+            <numerusform>Batterien: noch etwa %n Bad</numerusform>
+            <numerusform>Batterien: noch etwa %n Bäder</numerusform>
+        </translation>
     </message>
     <message>
         <source>Reminders</source>
@@ -1085,6 +1621,22 @@
         <source>Version %1</source>
         <translation>Version %1</translation>
     </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Erwachsener beim Kind: %1</translation>
+    </message>
+    <message>
+        <source>Voice and tones</source>
+        <translation>Stimme und Töne</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>Nur Stimme</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>Nur Töne</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1131,6 +1683,14 @@
     <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>A top-up counts as due when the chance of dampness reaches</source>
+        <translation>Auffrischen gilt als fällig, wenn die Wahrscheinlichkeit von Feuchte erreicht:</translation>
+    </message>
+    <message>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
+        <translation>Niedriger: früher und öfter auffrischen. Höher: weniger Bäder, mehr klamme Tage. Üblich: 20 %.</translation>
     </message>
 </context>
 <context>
@@ -1204,13 +1764,6 @@
     </message>
 </context>
 <context>
-    <name>SiteForm</name>
-    <message>
-        <source>One hand with one foot</source>
-        <translation>Eine Hand mit einem Fuß</translation>
-    </message>
-</context>
-<context>
     <name>SkinPage</name>
     <message>
         <source>Skin after a bath</source>
@@ -1234,6 +1787,41 @@
     </message>
 </context>
 <context>
+    <name>SoundPage</name>
+    <message>
+        <source>Voice and tones</source>
+        <translation>Stimme und Töne</translation>
+    </message>
+    <message>
+        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
+        <translation>Während eines Bades werden jeder Schritt, die Minuten und das Ende angesagt, damit niemand auf das Telefon sehen muss.</translation>
+    </message>
+    <message>
+        <source>What is heard</source>
+        <translation>Was zu hören ist</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>Nur Stimme</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>Nur Töne</translation>
+    </message>
+    <message>
+        <source>The alarm for a reading above the limit is always heard.</source>
+        <translation>Der Alarm bei einem Wert über der Grenze ist immer zu hören.</translation>
+    </message>
+    <message>
+        <source>The voice speaks English so far.</source>
+        <translation>Die Stimme spricht bisher Englisch.</translation>
+    </message>
+    <message>
+        <source>Check how loud it is</source>
+        <translation>Lautstärke prüfen</translation>
+    </message>
+</context>
+<context>
     <name>Stepper</name>
     <message>
         <source>%1: earlier or less</source>
@@ -1242,6 +1830,61 @@
     <message>
         <source>%1: later or more</source>
         <translation>%1: später oder mehr</translation>
+    </message>
+</context>
+<context>
+    <name>SummaryPage</name>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>Bericht für Ihre Praxis</translation>
+    </message>
+    <message>
+        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Eine Seite mit Feuchtelinie, Bädern, Strömen, Ansprechen und Ihren Fragen. Nichts verlässt das Telefon, bevor Sie wählen, wohin es geht.</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>Wie weit zurück</translation>
+    </message>
+    <message>
+        <source>A month</source>
+        <translation>Ein Monat</translation>
+    </message>
+    <message>
+        <source>Three months</source>
+        <translation>Drei Monate</translation>
+    </message>
+    <message>
+        <source>Half a year</source>
+        <translation>Ein halbes Jahr</translation>
+    </message>
+    <message>
+        <source>A year</source>
+        <translation>Ein Jahr</translation>
+    </message>
+    <message>
+        <source>Share the summary</source>
+        <translation>Bericht teilen</translation>
+    </message>
+    <message>
+        <source>Questions for the prescriber</source>
+        <translation>Fragen an die Praxis</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>What you want to ask stands at the end of the page.</source>
+        <translation>Was Sie fragen möchten, steht am Ende der Seite.</translation>
+    </message>
+    <message>
+        <source>Your question</source>
+        <translation>Ihre Frage</translation>
+    </message>
+    <message>
+        <source>Put it on the page</source>
+        <translation>Auf die Seite setzen</translation>
     </message>
 </context>
 <context>
@@ -1269,6 +1912,10 @@
     <message>
         <source>The last seven days</source>
         <translation>Die letzten sieben Tage</translation>
+    </message>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>Bericht für Ihre Praxis</translation>
     </message>
 </context>
 <context>
@@ -1298,12 +1945,12 @@
         <translation>Minuten</translation>
     </message>
     <message>
-        <source>%1 mg in %2 minutes</source>
-        <translation>%1 mg in %2 Minuten</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>%1 mg a minute</source>
+        <translation>%1 mg je Minute</translation>
     </message>
 </context>
 <context>
@@ -1314,14 +1961,17 @@
     </message>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
-        <translation><numerusform>Berechnet aus %n Trockenzeit in Ihrem Tagebuch.</numerusform><numerusform>Berechnet aus %n Trockenzeiten in Ihrem Tagebuch.</numerusform></translation>
+        <translation>
+            <numerusform>Berechnet aus %n Trockenzeit in Ihrem Tagebuch.</numerusform>
+            <numerusform>Berechnet aus %n Trockenzeiten in Ihrem Tagebuch.</numerusform>
+        </translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
         <translation>Ein Auffrischen gilt als fällig, wenn die Wahrscheinlichkeit von Feuchte %1 erreicht: %2.</translation>
     </message>
     <message>
-        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.</source>
+        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>Das ist eine Schätzung aus Ihren Einträgen, keine Diagnose. Es gilt, was Ihre Praxis sagt.</translation>
     </message>
 </context>
@@ -1352,10 +2002,6 @@
         <translation>Füße</translation>
     </message>
     <message>
-        <source>Hand and foot</source>
-        <translation>Hand und Fuß</translation>
-    </message>
-    <message>
         <source>Armpits</source>
         <translation>Achseln</translation>
     </message>
@@ -1374,10 +2020,6 @@
     <message>
         <source>Dripping</source>
         <translation>Tropfend</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Heat</source>
@@ -1612,14 +2254,6 @@
         <translation>Festgelegt von %1</translation>
     </message>
     <message>
-        <source>Current per area of skin</source>
-        <translation>Strom je Hautfläche</translation>
-    </message>
-    <message>
-        <source>Not at the armpits</source>
-        <translation>Nicht an den Achseln</translation>
-    </message>
-    <message>
         <source>Your machine does not have it</source>
         <translation>Ihr Gerät hat ihn nicht</translation>
     </message>
@@ -1673,7 +2307,10 @@
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
-        <translation><numerusform>Die Kur läuft %n Tag über ihre vier Wochen hinaus.</numerusform><numerusform>Die Kur läuft %n Tage über ihre vier Wochen hinaus.</numerusform></translation>
+        <translation>
+            <numerusform>Die Kur läuft %n Tag über ihre vier Wochen hinaus.</numerusform>
+            <numerusform>Die Kur läuft %n Tage über ihre vier Wochen hinaus.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The course no longer fits its time.</source>
@@ -1681,27 +2318,14 @@
     </message>
     <message numerus="yes">
         <source>All %n bath(s) of the course are done.</source>
-        <translation><numerusform>%n Bad der Kur ist erledigt, keines fehlt.</numerusform><numerusform>Alle %n Bäder der Kur sind erledigt.</numerusform></translation>
+        <translation>
+            <numerusform>%n Bad der Kur ist erledigt, keines fehlt.</numerusform>
+            <numerusform>Alle %n Bäder der Kur sind erledigt.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Today's bath is done.</source>
+        <source>Today&apos;s bath is done.</source>
         <translation>Das heutige Bad ist erledigt.</translation>
-    </message>
-    <message>
-        <source>You noted dampness at rest on %1.</source>
-        <translation>Feuchte in Ruhe notiert: %1.</translation>
-    </message>
-    <message>
-        <source>You noted dampness on %1, though the day may explain it.</source>
-        <translation>Feuchte notiert (%1), doch der Tag kann sie erklären.</translation>
-    </message>
-    <message>
-        <source>You noted dampness twice in a row, last on %1.</source>
-        <translation>Zweimal nacheinander Feuchte notiert, zuletzt %1.</translation>
-    </message>
-    <message>
-        <source>You noted full sweating at rest on %1.</source>
-        <translation>Volles Schwitzen in Ruhe notiert: %1.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -1715,13 +2339,12 @@
         <source>You usually stay dry %1 to %2 days.</source>
         <translation>Sie bleiben meist %1 bis %2 Tage trocken.</translation>
     </message>
-    <message>
-        <source>By %1 the chance of dampness reached %2.</source>
-        <translation>Die Wahrscheinlichkeit von Feuchte hat %2 erreicht (%1).</translation>
-    </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
-        <translation><numerusform>Seit %n Tag gab es keinen Eintrag.</numerusform><numerusform>Seit %n Tagen gab es keinen Eintrag.</numerusform></translation>
+        <translation>
+            <numerusform>Seit %n Tag gab es keinen Eintrag.</numerusform>
+            <numerusform>Seit %n Tagen gab es keinen Eintrag.</numerusform>
+        </translation>
     </message>
     <message>
         <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
@@ -1733,7 +2356,10 @@
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
-        <translation><numerusform>Die Gesundheitsfragen wurden vor %n Tag beantwortet.</numerusform><numerusform>Die Gesundheitsfragen wurden vor %n Tagen beantwortet.</numerusform></translation>
+        <translation>
+            <numerusform>Die Gesundheitsfragen wurden vor %n Tag beantwortet.</numerusform>
+            <numerusform>Die Gesundheitsfragen wurden vor %n Tagen beantwortet.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The health questions have not been answered yet.</source>
@@ -1800,6 +2426,500 @@
     <message>
         <source>%1 mA</source>
         <translation>%1 mA</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date format</comment>
+        <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>Both hands</source>
+        <translation>Beide Hände</translation>
+    </message>
+    <message>
+        <source>Both feet</source>
+        <translation>Beide Füße</translation>
+    </message>
+    <message>
+        <source>One hand with one foot</source>
+        <translation>Eine Hand mit einem Fuß</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Rechte Seite</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Linke Seite</translation>
+    </message>
+    <message>
+        <source>I have a hand free</source>
+        <translation>Ich habe eine Hand frei</translation>
+    </message>
+    <message>
+        <source>Somebody helps me</source>
+        <translation>Jemand hilft mir</translation>
+    </message>
+    <message>
+        <source>Both hands under water</source>
+        <translation>Beide Hände unter Wasser</translation>
+    </message>
+    <message>
+        <source>You tap each step yourself.</source>
+        <translation>Sie tippen jeden Schritt selbst.</translation>
+    </message>
+    <message>
+        <source>The other person taps and enters the readings.</source>
+        <translation>Die andere Person tippt und gibt die Werte ein.</translation>
+    </message>
+    <message>
+        <source>Nothing to touch. Every step is spoken ahead; a tap anywhere stops.</source>
+        <translation>Nichts zu berühren. Jeder Schritt wird vorher angesagt; ein Tippen irgendwo hält an.</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>kein Ansprechen</translation>
+    </message>
+    <message>
+        <source>good response</source>
+        <translation>gutes Ansprechen</translation>
+    </message>
+    <message>
+        <source>strong response</source>
+        <translation>starkes Ansprechen</translation>
+    </message>
+    <message>
+        <source>Is the person treated under five years old?</source>
+        <translation>Ist die behandelte Person jünger als fünf Jahre?</translation>
+    </message>
+    <message>
+        <source>Is the person treated under eighteen years old?</source>
+        <translation>Ist die behandelte Person jünger als achtzehn Jahre?</translation>
+    </message>
+    <message>
+        <source>Set by your prescriber</source>
+        <translation>Von Ihrer Praxis festgelegt</translation>
+    </message>
+    <message>
+        <source>Lowered for the size of the treated skin</source>
+        <translation>Gesenkt wegen der Größe der behandelten Haut</translation>
+    </message>
+    <message>
+        <source>Armpits are treated with pulsed current only</source>
+        <translation>Achseln werden nur mit Pulsstrom behandelt</translation>
+    </message>
+    <message>
+        <source>Treated now, one or two baths are usually enough.</source>
+        <translation>Jetzt behandelt, genügen meist ein oder zwei Bäder.</translation>
+    </message>
+    <message>
+        <source>Dampness at rest, noted %1.</source>
+        <translation>Feuchte in Ruhe, notiert: %1.</translation>
+    </message>
+    <message>
+        <source>Dampness noted %1, though the day may explain it. Check again tomorrow.</source>
+        <translation>Feuchte notiert (%1), doch der Tag kann sie erklären. Sehen Sie morgen wieder nach.</translation>
+    </message>
+    <message>
+        <source>Dampness twice in a row, last noted %1.</source>
+        <translation>Zweimal nacheinander Feuchte, zuletzt notiert: %1.</translation>
+    </message>
+    <message>
+        <source>Full sweating at rest, noted %1. It usually needs a new course.</source>
+        <translation>Volles Schwitzen in Ruhe, notiert: %1. Dann ist meist eine neue Kur nötig.</translation>
+    </message>
+    <message>
+        <source>The chance of dampness reaches %2 by %1.</source>
+        <translation>Die Wahrscheinlichkeit von Feuchte erreicht %2 (%1).</translation>
+    </message>
+    <message>
+        <source>Dry or clammy today?</source>
+        <translation>Heute trocken oder klamm?</translation>
+    </message>
+    <message>
+        <source>%1: bath today</source>
+        <translation>%1: heute ein Bad</translation>
+    </message>
+    <message>
+        <source>%1: a top-up is due</source>
+        <translation>%1: Auffrischen ist fällig</translation>
+    </message>
+    <message>
+        <source>%1: first dew</source>
+        <translation>%1: erster Tau</translation>
+    </message>
+    <message>
+        <source>%1: look at the skin</source>
+        <translation>%1: Haut ansehen</translation>
+    </message>
+    <message>
+        <source>New batteries soon</source>
+        <translation>Bald neue Batterien</translation>
+    </message>
+    <message>
+        <source>Health questions are due</source>
+        <translation>Gesundheitsfragen sind fällig</translation>
+    </message>
+    <message>
+        <source>%1: how much does it bother you?</source>
+        <translation>%1: Wie sehr stört es Sie?</translation>
+    </message>
+    <message>
+        <source>Show your prescriber</source>
+        <translation>Ihrer Praxis zeigen</translation>
+    </message>
+    <message>
+        <source>Time for a back-up</source>
+        <translation>Zeit für eine Sicherung</translation>
+    </message>
+    <message>
+        <source>One tap for each site.</source>
+        <translation>Einmal tippen je Stelle.</translation>
+    </message>
+    <message>
+        <source>The first course works when it is kept to.</source>
+        <translation>Die erste Kur wirkt, wenn sie eingehalten wird.</translation>
+    </message>
+    <message>
+        <source>Before the dampness comes back.</source>
+        <translation>Bevor die Feuchte wiederkommt.</translation>
+    </message>
+    <message>
+        <source>The day after a bath: any redness, blister or burn?</source>
+        <translation>Am Tag nach dem Bad: Rötung, Blase oder Verbrennung?</translation>
+    </message>
+    <message>
+        <source>The set in the machine lasts about one more bath.</source>
+        <translation>Der Satz im Gerät reicht noch für etwa ein Bad.</translation>
+    </message>
+    <message>
+        <source>Before the next bath, as every four weeks.</source>
+        <translation>Vor dem nächsten Bad, wie alle vier Wochen.</translation>
+    </message>
+    <message>
+        <source>One question, four answers.</source>
+        <translation>Eine Frage, vier Antworten.</translation>
+    </message>
+    <message>
+        <source>The summary is two taps away.</source>
+        <translation>Der Bericht ist zweimal Tippen entfernt.</translation>
+    </message>
+    <message>
+        <source>An encrypted copy, kept where you choose.</source>
+        <translation>Eine verschlüsselte Kopie, wo Sie wollen.</translation>
+    </message>
+    <message>
+        <source>Check list</source>
+        <translation>Prüfliste</translation>
+    </message>
+    <message>
+        <source>Hands in</source>
+        <translation>Hände hinein</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>Hochregeln</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Herunterregeln</translation>
+    </message>
+    <message>
+        <source>Swap polarity</source>
+        <translation>Umpolen</translation>
+    </message>
+    <message>
+        <source>Change side</source>
+        <translation>Seite wechseln</translation>
+    </message>
+    <message>
+        <source>Lift out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero. Confirm the list.</source>
+        <translation>Gerät aus, Strom auf null. Bestätigen Sie die Liste.</translation>
+    </message>
+    <message>
+        <source>Put your hands in now and keep them still.</source>
+        <translation>Jetzt die Hände hineinlegen und stillhalten.</translation>
+    </message>
+    <message>
+        <source>The current may be raised now, slowly.</source>
+        <translation>Der Strom darf jetzt langsam hochgeregelt werden.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly to a comfortable level.</source>
+        <translation>Den Strom langsam hochregeln, bis er noch angenehm ist.</translation>
+    </message>
+    <message>
+        <source>Hold still. Everything stays under water.</source>
+        <translation>Stillhalten. Alles bleibt unter Wasser.</translation>
+    </message>
+    <message>
+        <source>Lower the current slowly to zero.</source>
+        <translation>Den Strom langsam auf null herunterregeln.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and swap polarity.</source>
+        <translation>Strom auf null? Kissen neu tränken und umpolen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Swap the two leads.</source>
+        <translation>Strom auf null? Die beiden Kabel vertauschen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Flip the polarity switch.</source>
+        <translation>Strom auf null? Den Polschalter umlegen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Change to the other side.</source>
+        <translation>Strom auf null? Zur anderen Seite wechseln.</translation>
+    </message>
+    <message>
+        <source>Machine off, then lift out. Dry skin and kit.</source>
+        <translation>Gerät aus, dann herausnehmen. Haut und Zubehör trocknen.</translation>
+    </message>
+    <message>
+        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <translation>Diese Haut hatte heute schon ihre Sitzung. Lassen Sie sie in Ruhe; die nächste ist frühestens morgen.</translation>
+    </message>
+    <message>
+        <source>The health questions are due. Leave the machine off until they are answered.</source>
+        <translation>Die Gesundheitsfragen sind fällig. Lassen Sie das Gerät aus, bis sie beantwortet sind.</translation>
+    </message>
+    <message>
+        <source>A health question stands in the way. Leave the machine off until a clinician has cleared it.</source>
+        <translation>Eine Gesundheitsfrage steht dagegen. Lassen Sie das Gerät aus, bis es ärztlich erlaubt ist.</translation>
+    </message>
+    <message>
+        <source>Your machine does not have this current. Choose the one it has.</source>
+        <translation>Ihr Gerät hat diesen Strom nicht. Wählen Sie den, den es hat.</translation>
+    </message>
+    <message>
+        <source>No meter shows that. Read it again; if in doubt, lower the current.</source>
+        <translation>Das zeigt kein Messgerät. Lesen Sie noch einmal ab; im Zweifel den Strom senken.</translation>
+    </message>
+    <message>
+        <source>The current may still be flowing. Lower it to zero first.</source>
+        <translation>Der Strom fließt vielleicht noch. Regeln Sie ihn zuerst auf null.</translation>
+    </message>
+    <message>
+        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine&apos;s instructions, local rules and your clinician.</source>
+        <translation>Firstdew ist kein Medizinprodukt und stellt keine Diagnose. Es gelten die Anleitung Ihres Geräts, die Regeln vor Ort und Ihre Ärztin oder Ihr Arzt.</translation>
+    </message>
+    <message>
+        <source>Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop.</source>
+        <translation>Nie über die Grenzen gehen. Es darf kribbeln, aber nie schmerzen. Wenn es schmerzt: Strom senken und aufhören.</translation>
+    </message>
+    <message>
+        <source>No bath while one of the health questions says stop.</source>
+        <translation>Kein Bad, solange eine Gesundheitsfrage dagegen spricht.</translation>
+    </message>
+    <message>
+        <source>Children only with medical advice and an adult beside them.</source>
+        <translation>Kinder nur nach ärztlichem Rat und mit einem Erwachsenen daneben.</translation>
+    </message>
+    <message>
+        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
+    </message>
+    <message>
+        <source>Keep leads and water away from mains electricity.</source>
+        <translation>Kabel und Wasser von Netzstrom fernhalten.</translation>
+    </message>
+    <message>
+        <source>Use only the machine made for it to drive the current.</source>
+        <translation>Den Strom nur mit dem dafür gebauten Gerät erzeugen.</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::app::Reminding</name>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>Jewellery, watch and piercings off (not needed above the neck)</source>
+        <translation>Schmuck, Uhr und Piercings abgelegt (oberhalb des Halses nicht nötig)</translation>
+    </message>
+    <message>
+        <source>Skin looked at: no new redness, blister or burn</source>
+        <translation>Haut angesehen: keine neue Rötung, Blase oder Verbrennung</translation>
+    </message>
+    <message>
+        <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
+        <translation>Verletzungen unter einer dünnen Schicht Vaseline, nur auf der verletzten Haut</translation>
+    </message>
+    <message>
+        <source>No antiperspirant with aluminium there for 24 hours</source>
+        <translation>Dort seit 24 Stunden kein Antitranspirant mit Aluminium</translation>
+    </message>
+    <message>
+        <source>Not shaved there for three days</source>
+        <translation>Dort seit drei Tagen nicht rasiert</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 ml in each bath</source>
+        <translation>Warmes Leitungswasser, etwa %1 ml je Schale</translation>
+    </message>
+    <message>
+        <source>Bath for the hand on a table that is not metal</source>
+        <translation>Schale für die Hand auf einem Tisch, der nicht aus Metall ist</translation>
+    </message>
+    <message>
+        <source>Bath for the foot on the floor</source>
+        <translation>Schale für den Fuß auf dem Boden</translation>
+    </message>
+    <message>
+        <source>Each plate under its grid; skin never touches a plate</source>
+        <translation>Jede Platte unter ihrem Gitter; die Haut berührt nie eine Platte</translation>
+    </message>
+    <message>
+        <source>Pads soaked through, and tight</source>
+        <translation>Kissen ganz durchtränkt und fest anliegend</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero, leads in</source>
+        <translation>Gerät aus, Strom auf null, Kabel eingesteckt</translation>
+    </message>
+    <message>
+        <source>Somebody near, or a remote control at hand</source>
+        <translation>Jemand in der Nähe oder eine Fernbedienung zur Hand</translation>
+    </message>
+    <message>
+        <source>Batteries in</source>
+        <translation>Batterien eingelegt</translation>
+    </message>
+    <message>
+        <source>First time here: begin low, and go by what is comfortable.</source>
+        <translation>Hier zum ersten Mal: niedrig beginnen und nur so hoch, wie es angenehm ist.</translation>
+    </message>
+    <message>
+        <source>%1 was comfortable last time.</source>
+        <translation>%1 waren zuletzt angenehm.</translation>
+    </message>
+    <message>
+        <source>%1 was unpleasant last time, so less.</source>
+        <translation>%1 waren zuletzt unangenehm, deshalb weniger.</translation>
+    </message>
+    <message>
+        <source>This is the limit.</source>
+        <translation>Das ist die Grenze.</translation>
+    </message>
+    <message>
+        <source>The last bath was not finished, so the same level again.</source>
+        <translation>Das letzte Bad wurde nicht beendet, deshalb derselbe Wert noch einmal.</translation>
+    </message>
+    <message>
+        <source>Pulsed current is felt less; try it, if your machine has it.</source>
+        <translation>Pulsstrom ist weniger zu spüren; versuchen Sie ihn, wenn Ihr Gerät ihn hat.</translation>
+    </message>
+    <message>
+        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
+        <translation>Gleichstrom wirkt jetzt vielleicht besser; fragen Sie die erwachsene Person oder die Pflegekraft, die hilft.</translation>
+    </message>
+    <message>
+        <source>Limit %1. %2.</source>
+        <translation>Grenze %1. %2.</translation>
+    </message>
+    <message>
+        <source>Not possible. %1.</source>
+        <translation>Nicht möglich. %1.</translation>
+    </message>
+    <message>
+        <source>Aim for about %1.</source>
+        <translation>Ziel: etwa %1.</translation>
+    </message>
+    <message>
+        <source>Write down who cleared it, so that the summary can say so.</source>
+        <translation>Schreiben Sie auf, wer es erlaubt hat, damit es im Bericht steht.</translation>
+    </message>
+    <message>
+        <source>Ready %1 from %2: %3</source>
+        <translation>Bereit %1 ab %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>All checked, begin</source>
+        <translation>Alles geprüft, beginnen</translation>
+    </message>
+    <message>
+        <source>It is comfortable</source>
+        <translation>Es ist angenehm</translation>
+    </message>
+    <message>
+        <source>Raised again</source>
+        <translation>Wieder hochgeregelt</translation>
+    </message>
+    <message>
+        <source>It is at zero</source>
+        <translation>Er ist auf null</translation>
+    </message>
+    <message>
+        <source>Swapped</source>
+        <translation>Umgepolt</translation>
+    </message>
+    <message>
+        <source>Changed side</source>
+        <translation>Seite gewechselt</translation>
+    </message>
+    <message>
+        <source>The phase waits at zero. Raise again when you are ready.</source>
+        <translation>Die Phase wartet bei null. Regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
+    </message>
+    <message>
+        <source>Phase %1 of %2</source>
+        <translation>Phase %1 von %2</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>%1 min in all</source>
+        <translation>insgesamt noch %1 min</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 min of current, about %2 min in all</source>
+        <translation>%1 min Strom, insgesamt etwa %2 min</translation>
+    </message>
+    <message>
+        <source>%1 min %2 s left</source>
+        <translation>noch %1 min %2 s</translation>
+    </message>
+    <message>
+        <source>The same level as last time, until it was comfortable.</source>
+        <translation>Derselbe Wert wie zuletzt, bis er einmal angenehm war.</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::SummaryModel</name>
+    <message>
+        <source>Saved as %1 and handed over.</source>
+        <translation>Gespeichert als %1 und übergeben.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Open it from there.</source>
+        <translation>Gespeichert als %1. Öffnen Sie es von dort.</translation>
     </message>
 </context>
 </TS>

@@ -6,7 +6,33 @@
     <message numerus="yes">
         <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>About %n bath left. A set of four alkaline cells lasts about three.</numerusform><numerusform>About %n baths left. A set of four alkaline cells lasts about three.</numerusform></translation>
+            <numerusform>About %n bath left. A set of four alkaline cells lasts about three.</numerusform>
+            <numerusform>About %n baths left. A set of four alkaline cells lasts about three.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Page</name>
+    <message numerus="yes">
+        <source>%n session(s) planned</source>
+        <translation>
+            <numerusform>%n session planned</numerusform>
+            <numerusform>%n sessions planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier</source>
+        <translation>
+            <numerusform>%n earlier</numerusform>
+            <numerusform>%n earlier</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -14,12 +40,16 @@
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
         <translation>
-            <numerusform>The course runs %n day past its four weeks.</numerusform><numerusform>The course runs %n days past its four weeks.</numerusform></translation>
+            <numerusform>The course runs %n day past its four weeks.</numerusform>
+            <numerusform>The course runs %n days past its four weeks.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>Batteries: about %n bath(s) left</source>
         <translation>
-            <numerusform>Batteries: about %n bath left</numerusform><numerusform>Batteries: about %n baths left</numerusform></translation>
+            <numerusform>Batteries: about %n bath left</numerusform>
+            <numerusform>Batteries: about %n baths left</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -27,7 +57,9 @@
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
         <translation>
-            <numerusform>Reckoned from %n dry spell in your diary.</numerusform><numerusform>Reckoned from %n dry spells in your diary.</numerusform></translation>
+            <numerusform>Reckoned from %n dry spell in your diary.</numerusform>
+            <numerusform>Reckoned from %n dry spells in your diary.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -35,22 +67,30 @@
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
         <translation>
-            <numerusform>The course runs %n day past its four weeks.</numerusform><numerusform>The course runs %n days past its four weeks.</numerusform></translation>
+            <numerusform>The course runs %n day past its four weeks.</numerusform>
+            <numerusform>The course runs %n days past its four weeks.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>All %n bath(s) of the course are done.</source>
         <translation>
-            <numerusform>The %n bath of the course is done.</numerusform><numerusform>All %n baths of the course are done.</numerusform></translation>
+            <numerusform>The %n bath of the course is done.</numerusform>
+            <numerusform>All %n baths of the course are done.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
         <translation>
-            <numerusform>There has been no check-in for %n day.</numerusform><numerusform>There has been no check-in for %n days.</numerusform></translation>
+            <numerusform>There has been no check-in for %n day.</numerusform>
+            <numerusform>There has been no check-in for %n days.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
         <translation>
-            <numerusform>The health questions were last answered %n day ago.</numerusform><numerusform>The health questions were last answered %n days ago.</numerusform></translation>
+            <numerusform>The health questions were last answered %n day ago.</numerusform>
+            <numerusform>The health questions were last answered %n days ago.</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

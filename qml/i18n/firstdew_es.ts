@@ -56,6 +56,342 @@
     </message>
 </context>
 <context>
+    <name>BathAfter</name>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Stopped</source>
+        <translation>Detenido</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero, then lift out.</source>
+        <translation>Corriente a cero, aparato apagado y solo entonces saque.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
+        <translation>Seque del todo la piel y el equipo. Saque las pilas. Mire la piel mañana.</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end.</source>
+        <translation>Las pilas están a punto de agotarse.</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>¿Cómo se sintió?</translation>
+    </message>
+    <message>
+        <source>Highest comfortable reading</source>
+        <translation>Lectura cómoda más alta</translation>
+    </message>
+    <message>
+        <source>Skin now</source>
+        <translation>La piel ahora</translation>
+    </message>
+    <message>
+        <source>Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.</source>
+        <translation>La piel irritada se calma con descanso y una crema hidratante sencilla. Si no, pregunte en la farmacia.</translation>
+    </message>
+    <message>
+        <source>No further bath until a clinician has seen it. Seek help if it is painful or large.</source>
+        <translation>Ningún baño más hasta que lo vea un profesional sanitario. Busque ayuda si duele o es grande.</translation>
+    </message>
+    <message>
+        <source>Note, if you wish</source>
+        <translation>Nota, si quiere</translation>
+    </message>
+    <message>
+        <source>Keep in the diary</source>
+        <translation>Guardar en el diario</translation>
+    </message>
+</context>
+<context>
+    <name>BathBlocked</name>
+    <message>
+        <source>No bath now</source>
+        <translation>Ahora ningún baño</translation>
+    </message>
+    <message>
+        <source>Ask a clinician first</source>
+        <translation>Pregunte antes a un profesional sanitario</translation>
+    </message>
+    <message>
+        <source>Because of this, there must be no session until a clinician has cleared it:</source>
+        <translation>Por esto no debe haber ninguna sesión hasta que un profesional sanitario lo permita:</translation>
+    </message>
+    <message>
+        <source>Go on only with a clinician&apos;s word on this:</source>
+        <translation>Siga solo si un profesional sanitario lo ha permitido:</translation>
+    </message>
+    <message>
+        <source>What is safe now: leave the machine off. Nothing is lost by waiting.</source>
+        <translation>Lo seguro ahora: deje el aparato apagado. No se pierde nada por esperar.</translation>
+    </message>
+    <message>
+        <source>A clinician has cleared it</source>
+        <translation>Un profesional sanitario lo ha permitido</translation>
+    </message>
+    <message>
+        <source>Only if somebody who knows you and your treatment said so. The name goes onto the summary.</source>
+        <translation>Solo si lo dijo alguien que le conoce y conoce su tratamiento. El nombre figura en el resumen.</translation>
+    </message>
+    <message>
+        <source>Who cleared it</source>
+        <translation>Quién lo permitió</translation>
+    </message>
+    <message>
+        <source>Record and go on</source>
+        <translation>Anotar y seguir</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+</context>
+<context>
+    <name>BathChoose</name>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>Who can tap the phone</source>
+        <translation>Quién puede tocar el teléfono</translation>
+    </message>
+    <message>
+        <source>Which side first</source>
+        <translation>Qué lado primero</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Lado derecho</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Lado izquierdo</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Adulto junto al niño: %1</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+</context>
+<context>
+    <name>BathMeanwhile</name>
+    <message>
+        <source>Welcome back</source>
+        <translation>Bienvenido de nuevo</translation>
+    </message>
+    <message>
+        <source>The session was interrupted: %1. The current may still be flowing.</source>
+        <translation>La sesión se interrumpió: %1. Puede que la corriente siga pasando.</translation>
+    </message>
+    <message>
+        <source>What did the machine do meanwhile?</source>
+        <translation>¿Qué hizo el aparato mientras tanto?</translation>
+    </message>
+    <message>
+        <source>It kept running</source>
+        <translation>Siguió funcionando</translation>
+    </message>
+    <message>
+        <source>I switched it off</source>
+        <translation>Lo apagué</translation>
+    </message>
+    <message>
+        <source>I took hands or feet out</source>
+        <translation>Saqué las manos o los pies</translation>
+    </message>
+    <message>
+        <source>I do not know</source>
+        <translation>No lo sé</translation>
+    </message>
+    <message>
+        <source>If you are unsure: machine off now. The session then starts again from its beginning.</source>
+        <translation>Si no está seguro: apague el aparato ahora. La sesión empieza entonces desde el principio.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>BathMeter</name>
+    <message>
+        <source>Aim %1</source>
+        <translation>Objetivo %1</translation>
+    </message>
+    <message>
+        <source>Limit %1</source>
+        <translation>Límite %1</translation>
+    </message>
+    <message>
+        <source>Meter: %1</source>
+        <translation>Medidor: %1</translation>
+    </message>
+    <message>
+        <source>Meter shows less</source>
+        <translation>El medidor marca menos</translation>
+    </message>
+    <message>
+        <source>Meter?</source>
+        <translation>¿Medidor?</translation>
+    </message>
+    <message>
+        <source>Enter the meter reading, now %1</source>
+        <translation>Introducir la lectura del medidor, ahora %1</translation>
+    </message>
+    <message>
+        <source>Meter shows more</source>
+        <translation>El medidor marca más</translation>
+    </message>
+    <message>
+        <source>Meter reading, mA</source>
+        <translation>Lectura del medidor, mA</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Introducir</translation>
+    </message>
+</context>
+<context>
+    <name>BathPrepare</name>
+    <message>
+        <source>Prepare: %1</source>
+        <translation>Preparar: %1</translation>
+    </message>
+    <message>
+        <source>Antiperspirant with aluminium there?</source>
+        <translation>¿Antitranspirante con aluminio ahí?</translation>
+    </message>
+    <message>
+        <source>About 12 hours ago</source>
+        <translation>Hace unas 12 horas</translation>
+    </message>
+    <message>
+        <source>In the last hours</source>
+        <translation>En las últimas horas</translation>
+    </message>
+    <message>
+        <source>Shaved there?</source>
+        <translation>¿Se ha afeitado ahí?</translation>
+    </message>
+    <message>
+        <source>Not for three days</source>
+        <translation>No desde hace tres días</translation>
+    </message>
+    <message>
+        <source>Two days ago</source>
+        <translation>Hace dos días</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>Ayer</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>There are small cuts on the skin</source>
+        <translation>Hay pequeñas heridas en la piel</translation>
+    </message>
+    <message>
+        <source>Tick each line</source>
+        <translation>Marque cada línea</translation>
+    </message>
+    <message>
+        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.</source>
+        <translation>Con las dos manos bajo el agua no toca nada. Cada paso se anuncia antes, y un toque en cualquier parte de la pantalla, con el codo o la nariz, para.</translation>
+    </message>
+    <message>
+        <source>Check how loud it is</source>
+        <translation>Comprobar el volumen</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Empezar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Not within 24 hours</source>
+        <translation>No en las últimas 24 horas</translation>
+    </message>
+</context>
+<context>
+    <name>BathRun</name>
+    <message>
+        <source>Too high. Lower the current now.</source>
+        <translation>Demasiado alta. Baje la corriente ahora.</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Después: %1</translation>
+    </message>
+    <message>
+        <source>It is unpleasant</source>
+        <translation>Es desagradable</translation>
+    </message>
+    <message>
+        <source>Out of the water</source>
+        <translation>Fuera del agua</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>BathScreening</name>
+    <message>
+        <source>Health questions</source>
+        <translation>Preguntas de salud</translation>
+    </message>
+    <message>
+        <source>Has anything changed?</source>
+        <translation>¿Ha cambiado algo?</translation>
+    </message>
+    <message>
+        <source>Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.</source>
+        <translation>Marque cada pregunta cuya respuesta sea sí para la persona tratada. Lo no marcado cuenta como no.</translation>
+    </message>
+    <message>
+        <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
+        <translation>Desde su última respuesta: embarazo, implantes, enfermedad, piel, medicinas para el corazón o cualquier otra cosa de la lista.</translation>
+    </message>
+    <message>
+        <source>That is all</source>
+        <translation>Eso es todo</translation>
+    </message>
+    <message>
+        <source>Nothing has changed</source>
+        <translation>No ha cambiado nada</translation>
+    </message>
+    <message>
+        <source>Something has changed</source>
+        <translation>Algo ha cambiado</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+</context>
+<context>
     <name>BotherPage</name>
     <message>
         <source>How much it bothers you</source>
@@ -179,36 +515,17 @@
         <source>Take it over</source>
         <translation>Aceptarla</translation>
     </message>
-</context>
-<context>
-    <name>CautionList</name>
     <message>
-        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician.</source>
-        <translation>Firstdew no es un producto sanitario ni hace diagnósticos. Siga las instrucciones de su aparato, las normas locales y a su profesional sanitario.</translation>
+        <source>Show as a code to scan</source>
+        <translation>Mostrar como código para escanear</translation>
     </message>
     <message>
-        <source>Never go above the limits. If it hurts, lower the current or stop.</source>
-        <translation>Nunca supere los límites. Si duele, baje la corriente o pare.</translation>
+        <source>The care sheet as a QR code</source>
+        <translation>La hoja de cuidados como código QR</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>Ningún baño mientras una pregunta de salud lo impida.</translation>
-    </message>
-    <message>
-        <source>Children only with medical advice and an adult beside them.</source>
-        <translation>Niños solo con consejo médico y un adulto al lado.</translation>
-    </message>
-    <message>
-        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
-    </message>
-    <message>
-        <source>Keep leads and water away from mains electricity.</source>
-        <translation>Mantenga cables y agua lejos de la red eléctrica.</translation>
-    </message>
-    <message>
-        <source>Use only the machine made for it to drive the current.</source>
-        <translation>Use solo el aparato hecho para ello.</translation>
+        <source>It holds the whole care sheet. Show it only to those who treat you.</source>
+        <translation>Contiene toda la hoja de cuidados. Muéstrelo solo a quienes le tratan.</translation>
     </message>
 </context>
 <context>
@@ -284,8 +601,12 @@
         <translation>Humedad en el tiempo, %1</translation>
     </message>
     <message>
-        <source>today</source>
-        <translation>hoy</translation>
+        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
+        <translation>Marcas abajo: baños. Rombos arriba: pesadas, en mg por minuto.</translation>
+    </message>
+    <message>
+        <source>Ticks below: baths.</source>
+        <translation>Marcas abajo: baños.</translation>
     </message>
 </context>
 <context>
@@ -333,6 +654,18 @@
     <message>
         <source>Keep</source>
         <translation>Conservar</translation>
+    </message>
+    <message>
+        <source>Weighing: %1 mg in %2 minutes, %3 mg a minute</source>
+        <translation>Pesada: %1 mg en %2 minutos, %3 mg por minuto</translation>
+    </message>
+    <message>
+        <source>More than the usual upper limit of healthy people.</source>
+        <translation>Más que el límite superior habitual de personas sanas.</translation>
+    </message>
+    <message>
+        <source>Within the usual range of healthy people.</source>
+        <translation>Dentro de lo habitual en personas sanas.</translation>
     </message>
 </context>
 <context>
@@ -442,6 +775,10 @@
     <message>
         <source>Weighing</source>
         <translation>Pesada</translation>
+    </message>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>Resumen para quien le prescribe</translation>
     </message>
 </context>
 <context>
@@ -571,7 +908,7 @@
         <translation>¿Quién dijo que es seguro?</translation>
     </message>
     <message>
-        <source>Name of the doctor or nurse. It goes into your record with today's date.</source>
+        <source>Name of the doctor or nurse. It goes into your record with today&apos;s date.</source>
         <translation>Nombre del médico o la enfermera. Se anota con la fecha de hoy.</translation>
     </message>
     <message>
@@ -701,6 +1038,10 @@
         <source>Keep things as they are</source>
         <translation>Dejar todo como está</translation>
     </message>
+    <message>
+        <source>Tables for a spreadsheet, as CSV</source>
+        <translation>Tablas para una hoja de cálculo, como CSV</translation>
+    </message>
 </context>
 <context>
     <name>MachineForm</name>
@@ -769,7 +1110,10 @@
     </message>
     <message numerus="yes">
         <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
-        <translation><numerusform>Queda cerca de %n baño. Cuatro pilas alcalinas duran unos tres.</numerusform><numerusform>Quedan unos %n baños. Cuatro pilas alcalinas duran unos tres.</numerusform></translation>
+        <translation>
+            <numerusform>Queda cerca de %n baño. Cuatro pilas alcalinas duran unos tres.</numerusform>
+            <numerusform>Quedan unos %n baños. Cuatro pilas alcalinas duran unos tres.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Say when you put in new ones, and Firstdew counts the baths.</source>
@@ -854,6 +1198,172 @@
     </message>
 </context>
 <context>
+    <name>Page</name>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>First course</source>
+        <translation>Primer curso</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s) planned</source>
+        <translation>
+            <numerusform>%n sesión planeada</numerusform>
+            <numerusform>%n sesiones planeadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 before, %2 now</source>
+        <translation>%1 antes, %2 ahora</translation>
+    </message>
+    <message>
+        <source>HDSS</source>
+        <translation>HDSS</translation>
+    </message>
+    <message>
+        <source>%1 completed</source>
+        <translation>%1 completas</translation>
+    </message>
+    <message>
+        <source>%1 interrupted</source>
+        <translation>%1 interrumpidas</translation>
+    </message>
+    <message>
+        <source>Sessions in the period</source>
+        <translation>Sesiones en el periodo</translation>
+    </message>
+    <message>
+        <source>Highest comfortable</source>
+        <translation>Más alta cómoda</translation>
+    </message>
+    <message>
+        <source>Mean charge a session</source>
+        <translation>Carga media por sesión</translation>
+    </message>
+    <message>
+        <source>%1 mA·min</source>
+        <translation>%1 mA·min</translation>
+    </message>
+    <message>
+        <source>Usual dry spell</source>
+        <translation>Periodo seco habitual</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 a %2 días</translation>
+    </message>
+    <message>
+        <source>Check-ins</source>
+        <translation>Anotaciones</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Next session</source>
+        <translation>Próxima sesión</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <comment>day: site, skin</comment>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier</source>
+        <translation>
+            <numerusform>%n anterior</numerusform>
+            <numerusform>%n anteriores</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Skin and side effects</source>
+        <translation>Piel y efectos secundarios</translation>
+    </message>
+    <message>
+        <source>None recorded in this period.</source>
+        <translation>Nada anotado en este periodo.</translation>
+    </message>
+    <message>
+        <source>Safety and prescription</source>
+        <translation>Seguridad y prescripción</translation>
+    </message>
+    <message>
+        <source>Health questions: nothing answered with yes.</source>
+        <translation>Preguntas de salud: ninguna respondida con sí.</translation>
+    </message>
+    <message>
+        <source>Answered with yes: %1.</source>
+        <translation>Respondido con sí: %1.</translation>
+    </message>
+    <message>
+        <source>Cleared by %1 on %2: %3.</source>
+        <translation>Permitido por %1 el %2: %3.</translation>
+    </message>
+    <message>
+        <source>Care sheet of %1, %2.</source>
+        <translation>Hoja de cuidados de %1, %2.</translation>
+    </message>
+    <message>
+        <source>Machine: %1.</source>
+        <translation>Aparato: %1.</translation>
+    </message>
+    <message>
+        <source>direct and pulsed current</source>
+        <translation>corriente continua y pulsada</translation>
+    </message>
+    <message>
+        <source>direct current</source>
+        <translation>corriente continua</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>Anotado en casa por la propia persona; no es un producto sanitario ni hace diagnósticos. Las instrucciones del aparato, las normas locales y el profesional sanitario van primero. Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
+    </message>
+    <message>
+        <source>Line: worst report of the day, dry to dripping. Ticks below: sessions.</source>
+        <translation>Línea: la peor anotación del día, de seco a goteando. Marcas abajo: sesiones.</translation>
+    </message>
+    <message>
+        <source>Diamonds above: weighings, in mg a minute.</source>
+        <translation>Rombos arriba: pesadas, en mg por minuto.</translation>
+    </message>
+    <message>
+        <source>Iontophoresis summary</source>
+        <translation>Resumen de iontoforesis</translation>
+    </message>
+    <message>
+        <source>Name not given</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message>
+        <source>%1   ·   %2 to %3</source>
+        <translation>%1   ·   %2 a %3</translation>
+    </message>
+    <message>
+        <source>No site in use.</source>
+        <translation>Ninguna zona en tratamiento.</translation>
+    </message>
+    <message>
+        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
+        <translation>Los periodos secos se cuentan desde la última sesión hasta el primer día húmedo; los días no vistos y los repasos hechos aún en seco se toman como lo que son (censura por intervalo y por la derecha). Respuesta por HDSS: dos grados, fuerte; uno, buena (Gülmez &amp; Solak, J Clin Med 2026;15:640, donde respondió el 65,2 % de 92).</translation>
+    </message>
+</context>
+<context>
     <name>People</name>
     <message>
         <source>People</source>
@@ -926,6 +1436,26 @@
         <source>Children are treated only with medical advice and an adult beside them.</source>
         <translation>Los niños se tratan solo con consejo médico y un adulto al lado.</translation>
     </message>
+    <message>
+        <source>Height in centimetres</source>
+        <translation>Altura en centímetros</translation>
+    </message>
+    <message>
+        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <translation>Puede quedar vacío. Con el peso indica cuánta piel se trata.</translation>
+    </message>
+    <message>
+        <source>Write a number from 40 to 250.</source>
+        <translation>Escriba un número de 40 a 250.</translation>
+    </message>
+    <message>
+        <source>Weight in kilograms</source>
+        <translation>Peso en kilogramos</translation>
+    </message>
+    <message>
+        <source>Write a number from 2 to 350.</source>
+        <translation>Escriba un número de 2 a 350.</translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
@@ -943,7 +1473,10 @@
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
-        <translation><numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform><numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform></translation>
+        <translation>
+            <numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform>
+            <numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1011,7 +1544,10 @@
     </message>
     <message numerus="yes">
         <source>Batteries: about %n bath(s) left</source>
-        <translation><numerusform>Pilas: cerca de %n baño más</numerusform><numerusform>Pilas: unos %n baños más</numerusform></translation>
+        <translation>
+            <numerusform>Pilas: cerca de %n baño más</numerusform>
+            <numerusform>Pilas: unos %n baños más</numerusform>
+        </translation>
     </message>
     <message>
         <source>Reminders</source>
@@ -1085,6 +1621,22 @@
         <source>Version %1</source>
         <translation>Versión %1</translation>
     </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Adulto junto al niño: %1</translation>
+    </message>
+    <message>
+        <source>Voice and tones</source>
+        <translation>Voz y tonos</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>Solo voz</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>Solo tonos</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1131,6 +1683,14 @@
     <message>
         <source>Save</source>
         <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>A top-up counts as due when the chance of dampness reaches</source>
+        <translation>Toca un repaso cuando la probabilidad de humedad llega a</translation>
+    </message>
+    <message>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
+        <translation>Más baja: repasos antes y más a menudo. Más alta: menos baños, más días húmedos. Habitual: 20 %.</translation>
     </message>
 </context>
 <context>
@@ -1204,13 +1764,6 @@
     </message>
 </context>
 <context>
-    <name>SiteForm</name>
-    <message>
-        <source>One hand with one foot</source>
-        <translation>Una mano con un pie</translation>
-    </message>
-</context>
-<context>
     <name>SkinPage</name>
     <message>
         <source>Skin after a bath</source>
@@ -1234,6 +1787,41 @@
     </message>
 </context>
 <context>
+    <name>SoundPage</name>
+    <message>
+        <source>Voice and tones</source>
+        <translation>Voz y tonos</translation>
+    </message>
+    <message>
+        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
+        <translation>Durante un baño se anuncian en voz alta cada paso, los minutos y el final, para que nadie tenga que mirar el teléfono.</translation>
+    </message>
+    <message>
+        <source>What is heard</source>
+        <translation>Qué se oye</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>Solo voz</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>Solo tonos</translation>
+    </message>
+    <message>
+        <source>The alarm for a reading above the limit is always heard.</source>
+        <translation>La alarma por una lectura por encima del límite se oye siempre.</translation>
+    </message>
+    <message>
+        <source>The voice speaks English so far.</source>
+        <translation>La voz habla por ahora en inglés.</translation>
+    </message>
+    <message>
+        <source>Check how loud it is</source>
+        <translation>Comprobar el volumen</translation>
+    </message>
+</context>
+<context>
     <name>Stepper</name>
     <message>
         <source>%1: earlier or less</source>
@@ -1242,6 +1830,61 @@
     <message>
         <source>%1: later or more</source>
         <translation>%1: después o más</translation>
+    </message>
+</context>
+<context>
+    <name>SummaryPage</name>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>Resumen para quien le prescribe</translation>
+    </message>
+    <message>
+        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Una página con la línea de humedad, los baños, las corrientes, la respuesta y sus preguntas. Nada sale del teléfono antes de que usted elija adónde va.</translation>
+    </message>
+    <message>
+        <source>How far back</source>
+        <translation>Hasta cuándo atrás</translation>
+    </message>
+    <message>
+        <source>A month</source>
+        <translation>Un mes</translation>
+    </message>
+    <message>
+        <source>Three months</source>
+        <translation>Tres meses</translation>
+    </message>
+    <message>
+        <source>Half a year</source>
+        <translation>Medio año</translation>
+    </message>
+    <message>
+        <source>A year</source>
+        <translation>Un año</translation>
+    </message>
+    <message>
+        <source>Share the summary</source>
+        <translation>Compartir el resumen</translation>
+    </message>
+    <message>
+        <source>Questions for the prescriber</source>
+        <translation>Preguntas para quien prescribe</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Retirar: %1</translation>
+    </message>
+    <message>
+        <source>What you want to ask stands at the end of the page.</source>
+        <translation>Lo que quiera preguntar figura al final de la página.</translation>
+    </message>
+    <message>
+        <source>Your question</source>
+        <translation>Su pregunta</translation>
+    </message>
+    <message>
+        <source>Put it on the page</source>
+        <translation>Ponerla en la página</translation>
     </message>
 </context>
 <context>
@@ -1269,6 +1912,10 @@
     <message>
         <source>The last seven days</source>
         <translation>Los últimos siete días</translation>
+    </message>
+    <message>
+        <source>Summary for your prescriber</source>
+        <translation>Resumen para quien le prescribe</translation>
     </message>
 </context>
 <context>
@@ -1298,12 +1945,12 @@
         <translation>Minutos</translation>
     </message>
     <message>
-        <source>%1 mg in %2 minutes</source>
-        <translation>%1 mg en %2 minutos</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>%1 mg a minute</source>
+        <translation>%1 mg por minuto</translation>
     </message>
 </context>
 <context>
@@ -1314,14 +1961,17 @@
     </message>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
-        <translation><numerusform>Calculado con %n periodo seco de su diario.</numerusform><numerusform>Calculado con %n periodos secos de su diario.</numerusform></translation>
+        <translation>
+            <numerusform>Calculado con %n periodo seco de su diario.</numerusform>
+            <numerusform>Calculado con %n periodos secos de su diario.</numerusform>
+        </translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
         <translation>Un repaso toca cuando la probabilidad de humedad llega a %1: %2.</translation>
     </message>
     <message>
-        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.</source>
+        <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>Es una estimación a partir de sus notas, no un diagnóstico. Vale lo que diga quien le prescribe.</translation>
     </message>
 </context>
@@ -1352,10 +2002,6 @@
         <translation>Pies</translation>
     </message>
     <message>
-        <source>Hand and foot</source>
-        <translation>Mano y pie</translation>
-    </message>
-    <message>
         <source>Armpits</source>
         <translation>Axilas</translation>
     </message>
@@ -1374,10 +2020,6 @@
     <message>
         <source>Dripping</source>
         <translation>Goteando</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Heat</source>
@@ -1612,14 +2254,6 @@
         <translation>Fijado por %1</translation>
     </message>
     <message>
-        <source>Current per area of skin</source>
-        <translation>Corriente por superficie de piel</translation>
-    </message>
-    <message>
-        <source>Not at the armpits</source>
-        <translation>No en las axilas</translation>
-    </message>
-    <message>
         <source>Your machine does not have it</source>
         <translation>Su aparato no la tiene</translation>
     </message>
@@ -1673,7 +2307,10 @@
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
-        <translation><numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform><numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform></translation>
+        <translation>
+            <numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform>
+            <numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The course no longer fits its time.</source>
@@ -1681,27 +2318,14 @@
     </message>
     <message numerus="yes">
         <source>All %n bath(s) of the course are done.</source>
-        <translation><numerusform>Está hecho %n baño del curso, no falta ninguno.</numerusform><numerusform>Están hechos los %n baños del curso.</numerusform></translation>
+        <translation>
+            <numerusform>Está hecho %n baño del curso, no falta ninguno.</numerusform>
+            <numerusform>Están hechos los %n baños del curso.</numerusform>
+        </translation>
     </message>
     <message>
-        <source>Today's bath is done.</source>
+        <source>Today&apos;s bath is done.</source>
         <translation>El baño de hoy está hecho.</translation>
-    </message>
-    <message>
-        <source>You noted dampness at rest on %1.</source>
-        <translation>Anotó humedad en reposo: %1.</translation>
-    </message>
-    <message>
-        <source>You noted dampness on %1, though the day may explain it.</source>
-        <translation>Anotó humedad (%1), aunque el día puede explicarla.</translation>
-    </message>
-    <message>
-        <source>You noted dampness twice in a row, last on %1.</source>
-        <translation>Anotó humedad dos veces seguidas, la última: %1.</translation>
-    </message>
-    <message>
-        <source>You noted full sweating at rest on %1.</source>
-        <translation>Anotó sudor pleno en reposo: %1.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -1715,13 +2339,12 @@
         <source>You usually stay dry %1 to %2 days.</source>
         <translation>Suele seguir seco de %1 a %2 días.</translation>
     </message>
-    <message>
-        <source>By %1 the chance of dampness reached %2.</source>
-        <translation>La probabilidad de humedad llegó a %2 (%1).</translation>
-    </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
-        <translation><numerusform>Hace %n día que no hay anotación.</numerusform><numerusform>Hace %n días que no hay anotación.</numerusform></translation>
+        <translation>
+            <numerusform>Hace %n día que no hay anotación.</numerusform>
+            <numerusform>Hace %n días que no hay anotación.</numerusform>
+        </translation>
     </message>
     <message>
         <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
@@ -1733,7 +2356,10 @@
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
-        <translation><numerusform>Las preguntas de salud se respondieron hace %n día.</numerusform><numerusform>Las preguntas de salud se respondieron hace %n días.</numerusform></translation>
+        <translation>
+            <numerusform>Las preguntas de salud se respondieron hace %n día.</numerusform>
+            <numerusform>Las preguntas de salud se respondieron hace %n días.</numerusform>
+        </translation>
     </message>
     <message>
         <source>The health questions have not been answered yet.</source>
@@ -1790,16 +2416,510 @@
     <message>
         <source>d MMMM</source>
         <comment>date format</comment>
-        <translation>d 'de' MMMM</translation>
+        <translation>d &apos;de&apos; MMMM</translation>
     </message>
     <message>
         <source>dddd, d MMMM</source>
         <comment>date format</comment>
-        <translation>dddd, d 'de' MMMM</translation>
+        <translation>dddd, d &apos;de&apos; MMMM</translation>
     </message>
     <message>
         <source>%1 mA</source>
         <translation>%1 mA</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date format</comment>
+        <translation>d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
+    </message>
+    <message>
+        <source>Both hands</source>
+        <translation>Ambas manos</translation>
+    </message>
+    <message>
+        <source>Both feet</source>
+        <translation>Ambos pies</translation>
+    </message>
+    <message>
+        <source>One hand with one foot</source>
+        <translation>Una mano con un pie</translation>
+    </message>
+    <message>
+        <source>Right side</source>
+        <translation>Lado derecho</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Lado izquierdo</translation>
+    </message>
+    <message>
+        <source>I have a hand free</source>
+        <translation>Tengo una mano libre</translation>
+    </message>
+    <message>
+        <source>Somebody helps me</source>
+        <translation>Alguien me ayuda</translation>
+    </message>
+    <message>
+        <source>Both hands under water</source>
+        <translation>Ambas manos bajo el agua</translation>
+    </message>
+    <message>
+        <source>You tap each step yourself.</source>
+        <translation>Usted toca cada paso.</translation>
+    </message>
+    <message>
+        <source>The other person taps and enters the readings.</source>
+        <translation>La otra persona toca e introduce las lecturas.</translation>
+    </message>
+    <message>
+        <source>Nothing to touch. Every step is spoken ahead; a tap anywhere stops.</source>
+        <translation>Nada que tocar. Cada paso se anuncia antes; un toque en cualquier parte para.</translation>
+    </message>
+    <message>
+        <source>no response</source>
+        <translation>sin respuesta</translation>
+    </message>
+    <message>
+        <source>good response</source>
+        <translation>buena respuesta</translation>
+    </message>
+    <message>
+        <source>strong response</source>
+        <translation>respuesta fuerte</translation>
+    </message>
+    <message>
+        <source>Is the person treated under five years old?</source>
+        <translation>¿La persona tratada tiene menos de cinco años?</translation>
+    </message>
+    <message>
+        <source>Is the person treated under eighteen years old?</source>
+        <translation>¿La persona tratada tiene menos de dieciocho años?</translation>
+    </message>
+    <message>
+        <source>Set by your prescriber</source>
+        <translation>Fijado por quien le prescribe</translation>
+    </message>
+    <message>
+        <source>Lowered for the size of the treated skin</source>
+        <translation>Reducido por el tamaño de la piel tratada</translation>
+    </message>
+    <message>
+        <source>Armpits are treated with pulsed current only</source>
+        <translation>Las axilas se tratan solo con corriente pulsada</translation>
+    </message>
+    <message>
+        <source>Treated now, one or two baths are usually enough.</source>
+        <translation>Tratado ahora, suelen bastar uno o dos baños.</translation>
+    </message>
+    <message>
+        <source>Dampness at rest, noted %1.</source>
+        <translation>Humedad en reposo, anotada: %1.</translation>
+    </message>
+    <message>
+        <source>Dampness noted %1, though the day may explain it. Check again tomorrow.</source>
+        <translation>Anotó humedad (%1), aunque el día puede explicarla. Compruebe otra vez mañana.</translation>
+    </message>
+    <message>
+        <source>Dampness twice in a row, last noted %1.</source>
+        <translation>Humedad dos veces seguidas, la última anotada: %1.</translation>
+    </message>
+    <message>
+        <source>Full sweating at rest, noted %1. It usually needs a new course.</source>
+        <translation>Sudor pleno en reposo, anotado: %1. Suele hacer falta un nuevo curso.</translation>
+    </message>
+    <message>
+        <source>The chance of dampness reaches %2 by %1.</source>
+        <translation>La probabilidad de humedad llega a %2 (%1).</translation>
+    </message>
+    <message>
+        <source>Dry or clammy today?</source>
+        <translation>¿Hoy seco o húmedo?</translation>
+    </message>
+    <message>
+        <source>%1: bath today</source>
+        <translation>%1: hoy toca un baño</translation>
+    </message>
+    <message>
+        <source>%1: a top-up is due</source>
+        <translation>%1: toca un repaso</translation>
+    </message>
+    <message>
+        <source>%1: first dew</source>
+        <translation>%1: primer rocío</translation>
+    </message>
+    <message>
+        <source>%1: look at the skin</source>
+        <translation>%1: mire la piel</translation>
+    </message>
+    <message>
+        <source>New batteries soon</source>
+        <translation>Pronto pilas nuevas</translation>
+    </message>
+    <message>
+        <source>Health questions are due</source>
+        <translation>Tocan las preguntas de salud</translation>
+    </message>
+    <message>
+        <source>%1: how much does it bother you?</source>
+        <translation>%1: ¿cuánto le molesta?</translation>
+    </message>
+    <message>
+        <source>Show your prescriber</source>
+        <translation>Muéstrelo a quien le prescribe</translation>
+    </message>
+    <message>
+        <source>Time for a back-up</source>
+        <translation>Es hora de una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>One tap for each site.</source>
+        <translation>Un toque por zona.</translation>
+    </message>
+    <message>
+        <source>The first course works when it is kept to.</source>
+        <translation>El primer curso funciona si se cumple.</translation>
+    </message>
+    <message>
+        <source>Before the dampness comes back.</source>
+        <translation>Antes de que vuelva la humedad.</translation>
+    </message>
+    <message>
+        <source>The day after a bath: any redness, blister or burn?</source>
+        <translation>El día después del baño: ¿rojez, ampolla o quemadura?</translation>
+    </message>
+    <message>
+        <source>The set in the machine lasts about one more bath.</source>
+        <translation>El juego del aparato dura más o menos un baño más.</translation>
+    </message>
+    <message>
+        <source>Before the next bath, as every four weeks.</source>
+        <translation>Antes del próximo baño, como cada cuatro semanas.</translation>
+    </message>
+    <message>
+        <source>One question, four answers.</source>
+        <translation>Una pregunta, cuatro respuestas.</translation>
+    </message>
+    <message>
+        <source>The summary is two taps away.</source>
+        <translation>El resumen está a dos toques.</translation>
+    </message>
+    <message>
+        <source>An encrypted copy, kept where you choose.</source>
+        <translation>Una copia cifrada, guardada donde usted elija.</translation>
+    </message>
+    <message>
+        <source>Check list</source>
+        <translation>Lista de comprobación</translation>
+    </message>
+    <message>
+        <source>Hands in</source>
+        <translation>Manos dentro</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Mantener</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Bajar</translation>
+    </message>
+    <message>
+        <source>Swap polarity</source>
+        <translation>Cambiar la polaridad</translation>
+    </message>
+    <message>
+        <source>Change side</source>
+        <translation>Cambiar de lado</translation>
+    </message>
+    <message>
+        <source>Lift out</source>
+        <translation>Sacar</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero. Confirm the list.</source>
+        <translation>Aparato apagado, corriente a cero. Confirme la lista.</translation>
+    </message>
+    <message>
+        <source>Put your hands in now and keep them still.</source>
+        <translation>Meta ahora las manos y no las mueva.</translation>
+    </message>
+    <message>
+        <source>The current may be raised now, slowly.</source>
+        <translation>Ahora se puede subir la corriente, despacio.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly to a comfortable level.</source>
+        <translation>Suba la corriente despacio hasta un nivel cómodo.</translation>
+    </message>
+    <message>
+        <source>Hold still. Everything stays under water.</source>
+        <translation>No se mueva. Todo sigue bajo el agua.</translation>
+    </message>
+    <message>
+        <source>Lower the current slowly to zero.</source>
+        <translation>Baje la corriente despacio hasta cero.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and swap polarity.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas y cambie la polaridad.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Swap the two leads.</source>
+        <translation>¿Corriente a cero? Intercambie los dos cables.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Flip the polarity switch.</source>
+        <translation>¿Corriente a cero? Cambie el interruptor de polaridad.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Change to the other side.</source>
+        <translation>¿Corriente a cero? Pase al otro lado.</translation>
+    </message>
+    <message>
+        <source>Machine off, then lift out. Dry skin and kit.</source>
+        <translation>Apague el aparato y luego saque. Seque la piel y el equipo.</translation>
+    </message>
+    <message>
+        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <translation>Esta piel ya tuvo hoy su sesión. Déjela en paz; la siguiente, mañana como muy pronto.</translation>
+    </message>
+    <message>
+        <source>The health questions are due. Leave the machine off until they are answered.</source>
+        <translation>Tocan las preguntas de salud. Deje el aparato apagado hasta responderlas.</translation>
+    </message>
+    <message>
+        <source>A health question stands in the way. Leave the machine off until a clinician has cleared it.</source>
+        <translation>Una pregunta de salud lo impide. Deje el aparato apagado hasta que un profesional sanitario lo permita.</translation>
+    </message>
+    <message>
+        <source>Your machine does not have this current. Choose the one it has.</source>
+        <translation>Su aparato no da esta corriente. Elija la que tiene.</translation>
+    </message>
+    <message>
+        <source>No meter shows that. Read it again; if in doubt, lower the current.</source>
+        <translation>Ningún medidor marca eso. Léalo otra vez; si duda, baje la corriente.</translation>
+    </message>
+    <message>
+        <source>The current may still be flowing. Lower it to zero first.</source>
+        <translation>Puede que la corriente siga pasando. Bájela primero a cero.</translation>
+    </message>
+    <message>
+        <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine&apos;s instructions, local rules and your clinician.</source>
+        <translation>Firstdew no es un producto sanitario ni hace diagnósticos. Siga las instrucciones de su aparato, las normas locales y a su profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop.</source>
+        <translation>Nunca supere los límites. Puede hormiguear; nunca debe doler. Si duele, baje la corriente y pare.</translation>
+    </message>
+    <message>
+        <source>No bath while one of the health questions says stop.</source>
+        <translation>Ningún baño mientras una pregunta de salud lo impida.</translation>
+    </message>
+    <message>
+        <source>Children only with medical advice and an adult beside them.</source>
+        <translation>Niños solo con consejo médico y un adulto al lado.</translation>
+    </message>
+    <message>
+        <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
+        <translation>Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
+    </message>
+    <message>
+        <source>Keep leads and water away from mains electricity.</source>
+        <translation>Mantenga cables y agua lejos de la red eléctrica.</translation>
+    </message>
+    <message>
+        <source>Use only the machine made for it to drive the current.</source>
+        <translation>Use solo el aparato hecho para ello.</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::app::Reminding</name>
+    <message>
+        <source>Later</source>
+        <translation>Más tarde</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empezar</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>Jewellery, watch and piercings off (not needed above the neck)</source>
+        <translation>Sin joyas, reloj ni piercings (no hace falta por encima del cuello)</translation>
+    </message>
+    <message>
+        <source>Skin looked at: no new redness, blister or burn</source>
+        <translation>Piel revisada: sin rojez, ampolla ni quemadura nuevas</translation>
+    </message>
+    <message>
+        <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
+        <translation>Heridas bajo una capa fina de vaselina, solo sobre la piel rota</translation>
+    </message>
+    <message>
+        <source>No antiperspirant with aluminium there for 24 hours</source>
+        <translation>Sin antitranspirante con aluminio ahí desde hace 24 horas</translation>
+    </message>
+    <message>
+        <source>Not shaved there for three days</source>
+        <translation>Sin afeitar ahí desde hace tres días</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 ml in each bath</source>
+        <translation>Agua tibia del grifo, unos %1 ml en cada cubeta</translation>
+    </message>
+    <message>
+        <source>Bath for the hand on a table that is not metal</source>
+        <translation>La cubeta de la mano sobre una mesa que no sea de metal</translation>
+    </message>
+    <message>
+        <source>Bath for the foot on the floor</source>
+        <translation>La cubeta del pie en el suelo</translation>
+    </message>
+    <message>
+        <source>Each plate under its grid; skin never touches a plate</source>
+        <translation>Cada placa bajo su rejilla; la piel nunca toca una placa</translation>
+    </message>
+    <message>
+        <source>Pads soaked through, and tight</source>
+        <translation>Almohadillas bien empapadas y ajustadas</translation>
+    </message>
+    <message>
+        <source>Machine off, current at zero, leads in</source>
+        <translation>Aparato apagado, corriente a cero, cables conectados</translation>
+    </message>
+    <message>
+        <source>Somebody near, or a remote control at hand</source>
+        <translation>Alguien cerca o un mando a distancia a mano</translation>
+    </message>
+    <message>
+        <source>Batteries in</source>
+        <translation>Pilas puestas</translation>
+    </message>
+    <message>
+        <source>First time here: begin low, and go by what is comfortable.</source>
+        <translation>Primera vez aquí: empiece bajo y guíese por lo que sea cómodo.</translation>
+    </message>
+    <message>
+        <source>%1 was comfortable last time.</source>
+        <translation>La última vez %1 fue cómodo.</translation>
+    </message>
+    <message>
+        <source>%1 was unpleasant last time, so less.</source>
+        <translation>La última vez %1 fue desagradable, así que menos.</translation>
+    </message>
+    <message>
+        <source>This is the limit.</source>
+        <translation>Este es el límite.</translation>
+    </message>
+    <message>
+        <source>The last bath was not finished, so the same level again.</source>
+        <translation>El último baño no se terminó, así que el mismo nivel otra vez.</translation>
+    </message>
+    <message>
+        <source>Pulsed current is felt less; try it, if your machine has it.</source>
+        <translation>La corriente pulsada se nota menos; pruébela si su aparato la tiene.</translation>
+    </message>
+    <message>
+        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
+        <translation>La corriente continua puede funcionar mejor ahora; pregunte al adulto o al enfermero que ayuda.</translation>
+    </message>
+    <message>
+        <source>Limit %1. %2.</source>
+        <translation>Límite %1. %2.</translation>
+    </message>
+    <message>
+        <source>Not possible. %1.</source>
+        <translation>No es posible. %1.</translation>
+    </message>
+    <message>
+        <source>Aim for about %1.</source>
+        <translation>Objetivo: unos %1.</translation>
+    </message>
+    <message>
+        <source>Write down who cleared it, so that the summary can say so.</source>
+        <translation>Escriba quién lo permitió, para que figure en el resumen.</translation>
+    </message>
+    <message>
+        <source>Ready %1 from %2: %3</source>
+        <translation>Listo %1 desde las %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>All checked, begin</source>
+        <translation>Todo comprobado, empezar</translation>
+    </message>
+    <message>
+        <source>It is comfortable</source>
+        <translation>Es cómodo</translation>
+    </message>
+    <message>
+        <source>Raised again</source>
+        <translation>Subida otra vez</translation>
+    </message>
+    <message>
+        <source>It is at zero</source>
+        <translation>Está a cero</translation>
+    </message>
+    <message>
+        <source>Swapped</source>
+        <translation>Cambiada</translation>
+    </message>
+    <message>
+        <source>Changed side</source>
+        <translation>Lado cambiado</translation>
+    </message>
+    <message>
+        <source>The phase waits at zero. Raise again when you are ready.</source>
+        <translation>La fase espera a cero. Suba otra vez cuando esté listo.</translation>
+    </message>
+    <message>
+        <source>Phase %1 of %2</source>
+        <translation>Fase %1 de %2</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aún ninguna</translation>
+    </message>
+    <message>
+        <source>%1 min in all</source>
+        <translation>%1 min en total</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 min of current, about %2 min in all</source>
+        <translation>%1 min de corriente, unos %2 min en total</translation>
+    </message>
+    <message>
+        <source>%1 min %2 s left</source>
+        <translation>quedan %1 min %2 s</translation>
+    </message>
+    <message>
+        <source>The same level as last time, until it was comfortable.</source>
+        <translation>El mismo nivel que la última vez, hasta que haya sido cómodo.</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::SummaryModel</name>
+    <message>
+        <source>Saved as %1 and handed over.</source>
+        <translation>Guardado como %1 y entregado.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Open it from there.</source>
+        <translation>Guardado como %1. Ábralo desde ahí.</translation>
     </message>
 </context>
 </TS>

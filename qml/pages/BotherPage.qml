@@ -8,7 +8,7 @@ Frame {
     canGoBack: true
     title: qsTr("How much it bothers you")
     property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
     Label { Layout.fillWidth: true; text: qsTr("Over the last week, which comes nearest?") }
     Repeater {
         model: [qsTr("I hardly notice it and it stops me from nothing"), qsTr("I can live with it, and now and then it gets in my way"),

@@ -13,7 +13,7 @@ Frame {
     property var free: []
     readonly property var present: PlanModel.sites.find(s => s.treatedAs === site && s.sessions.length > 0)
     readonly property bool running: present !== undefined && present.stage === "first-course"
-    Label { role: "lead"; text: Words.bath(page.site); Layout.fillWidth: true }
+    Label { role: "lead"; text: Look.words.bath(page.site); Layout.fillWidth: true }
     Card {
         visible: page.running
         Heading { text: qsTr("Baths of this course") }
@@ -25,18 +25,18 @@ Frame {
                 Layout.fillWidth: true
                 spacing: Theme.small
                 Icon { name: line.modelData.done ? "check" : "clock"; color: line.modelData.done ? Theme.good : Theme.inkSoft; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon }
-                Label { text: Words.dayFull(line.modelData.date); Layout.fillWidth: true }
-                ActionButton { visible: !line.modelData.done; kind: "quiet"; text: qsTr("Move"); Accessible.description: Words.dayFull(line.modelData.date); onClicked: { move.number = line.modelData.number; move.date = line.modelData.date; move.open() } }
+                Label { text: Look.words.dayFull(line.modelData.date); Layout.fillWidth: true }
+                ActionButton { visible: !line.modelData.done; kind: "quiet"; text: qsTr("Move"); Accessible.description: Look.words.dayFull(line.modelData.date); onClicked: { move.number = line.modelData.number; move.date = line.modelData.date; move.open() } }
             }
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.").arg(Words.dayLong(page.running ? page.present.windowEnd : "")) }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.").arg(Look.words.dayLong(page.running ? page.present.windowEnd : "")) }
     }
     Card {
         Heading { text: page.running ? qsTr("Begin anew") : qsTr("Choose") }
-        OneOf { options: ["seven", "mwf", "daily"].map(v => ({ value: v, text: Words.course(v) })); value: page.plan; onChosen: v => page.plan = v }
+        OneOf { options: ["seven", "mwf", "daily"].map(v => ({ value: v, text: Look.words.course(v) })); value: page.plan; onChosen: v => page.plan = v }
         Stepper {
             label: qsTr("First bath")
-            shown: Words.dayFull(page.start)
+            shown: Look.words.dayFull(page.start)
             onLess: if (page.start > Store.today) page.start = DiaryModel.plusDays(page.start, -1)
             onMore: page.start = DiaryModel.plusDays(page.start, 1)
         }
@@ -48,7 +48,7 @@ Frame {
                 model: ["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
                 Chip {
                     required property string modelData
-                    text: Words.weekday(modelData)
+                    text: Look.words.weekday(modelData)
                     checked: page.free.includes(modelData)
                     onClicked: page.free = page.free.includes(modelData) ? page.free.filter(d => d !== modelData) : page.free.concat([modelData])
                 }
@@ -68,7 +68,7 @@ Frame {
         title: qsTr("Move bath %1").arg(number)
         Stepper {
             label: qsTr("New day")
-            shown: Words.dayFull(move.date)
+            shown: Look.words.dayFull(move.date)
             onLess: if (move.date > Store.today) move.date = DiaryModel.plusDays(move.date, -1)
             onMore: move.date = DiaryModel.plusDays(move.date, 1)
         }

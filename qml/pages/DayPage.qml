@@ -7,17 +7,21 @@ Frame {
     id: page
     canGoBack: true
     property string date: Store.today
-    title: Words.dayFull(date)
+    title: Look.words.dayFull(date)
     titleRole: "title"
     property var entries: DiaryModel.day(date)
     Connections { target: DiaryModel; function onChanged() { page.entries = DiaryModel.day(page.date) } }
+    function weighed(e) {
+        return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Look.words.number(e.gain, 0)).arg(Look.words.number(e.minutes, e.minutes % 1 === 0 ? 0 : 1)).arg(Look.words.number(e.rate, 1))
+               + (e.judged === "above" ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === "usual" ? "\n" + qsTr("Within the usual range of healthy people.") : "")
+    }
     Repeater {
         model: DiaryModel.sites
         Card {
             id: card
             required property string modelData
             readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === modelData).pop()
-            Heading { text: Words.site(card.modelData) }
+            Heading { text: Look.words.site(card.modelData) }
             LevelChoice { dense: true; site: card.modelData; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.modelData, level, page.date) }
             Wrap {
                 visible: card.line !== undefined
@@ -27,7 +31,7 @@ Frame {
                     model: ["heat", "exertion", "stress", "illness"]
                     Chip {
                         required property string modelData
-                        text: Words.circumstance(modelData)
+                        text: Look.words.circumstance(modelData)
                         checked: card.line !== undefined && card.line.with.includes(modelData)
                         onClicked: TodayModel.setCircumstances(card.modelData, checked ? card.line.with.filter(w => w !== modelData) : card.line.with.concat([modelData]), page.date)
                     }
@@ -42,14 +46,15 @@ Frame {
             id: other
             required property var modelData
             readonly property var e: modelData
-            Heading { text: other.e.kind === "session" ? Words.bath(other.e.site) : Words.site(other.e.site) }
+            Heading { text: other.e.kind === "session" ? Look.words.bath(other.e.site) : Look.words.site(other.e.site) }
             Label {
                 Layout.fillWidth: true
-                text: other.e.kind === "session" ? (other.e.completed ? qsTr("Finished, %1").arg(Words.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Words.waveform(other.e.waveform)))
-                                                   + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Words.milliamps(other.e.comfortable)) : "")
-                                                   + (other.e.comfort ? "\n" + Words.comfort(other.e.comfort) : "")
+                text: other.e.kind === "session" ? (other.e.completed ? qsTr("Finished, %1").arg(Look.words.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Look.words.waveform(other.e.waveform)))
+                                                   + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Look.words.milliamps(other.e.comfortable)) : "")
+                                                   + (other.e.comfort ? "\n" + Look.words.comfort(other.e.comfort) : "")
                     : other.e.kind === "hdss" ? qsTr("Bother score %1 of 4").arg(other.e.score)
-                    : qsTr("Skin: %1").arg(other.e.skin.map(s => Words.skin(s)).join(", "))
+                    : other.e.kind === "weighing" ? page.weighed(other.e)
+                    : qsTr("Skin: %1").arg(other.e.skin.map(s => Look.words.skin(s)).join(", "))
             }
             Label { visible: text !== ""; role: "label"; text: other.e.note || ""; Layout.fillWidth: true }
             ActionButton { kind: "quiet"; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }

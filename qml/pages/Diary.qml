@@ -4,9 +4,8 @@ import Firstdew
 
 Frame {
     id: page
-    title: Words.place("diary")
+    title: Look.words.place("diary")
     property int span: 90
-    readonly property string from: { DiaryModel.sites; return DiaryModel.plusDays(Store.today, 1 - span) }
 
     Wrap {
         Layout.fillWidth: true
@@ -22,7 +21,7 @@ Frame {
             }
         }
     }
-    readonly property int allDays: Math.max(31, DiaryModel.firstDay === "" ? 31 : Math.round((Words.date(Store.today) - Words.date(DiaryModel.firstDay)) / 86400000) + 1)
+    readonly property int allDays: Math.max(31, DiaryModel.daysKept)
 
     Card {
         visible: DiaryModel.sites.length === 0
@@ -35,11 +34,10 @@ Frame {
         Card {
             id: card
             required property string modelData
-            Label { role: "lead"; text: Words.site(card.modelData); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: "lead"; text: Look.words.site(card.modelData); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             DampnessLine {
                 Layout.fillWidth: true
                 site: card.modelData
-                from: page.from
                 span: page.span
                 onDayTapped: date => Router.page("DayPage", { date: date })
             }

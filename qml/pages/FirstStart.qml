@@ -22,7 +22,7 @@ Frame {
     readonly property bool ready: step === 0 || step === 5 || (step === 1 && who.complete) || (step === 2 && where.chosen.length > 0) || (step === 3 && machine.complete) || (step === 4 && health.complete)
     function next() {
         if (step === 0) Store.setPreference("cautions-read", Store.today)
-        else if (step === 1) PlanModel.setPerson(who.name, who.birth, 0, 0, who.adult)
+        else if (step === 1) PlanModel.setPerson(who.name, who.birth, PlanModel.person.height, PlanModel.person.weight, who.adult)
         else if (step === 2) where.save()
         else if (step === 3) machine.save()
         else if (step === 4) health.save()
@@ -46,7 +46,7 @@ Frame {
     Stepper {
         visible: page.step === 5
         label: qsTr("Check-in at")
-        shown: Words.clock(page.hour)
+        shown: Look.words.clock(page.hour)
         onLess: page.hour = (page.hour + 1440 - 30) % 1440
         onMore: page.hour = (page.hour + 30) % 1440
     }

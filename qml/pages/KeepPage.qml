@@ -8,7 +8,7 @@ Frame {
     title: qsTr("Back-up, export and delete")
     property var result: ({})
     function calendarWords() {
-        return { "calendar": qsTr("Firstdew baths"), "hands": Words.bath("hands"), "feet": Words.bath("feet"), "hand-foot": Words.bath("hand-foot"), "armpits": Words.bath("armpits"), "alarm": qsTr("A bath is planned") }
+        return { "calendar": qsTr("Firstdew baths"), "hands": Look.words.bath("hands"), "feet": Look.words.bath("feet"), "hand-foot": Look.words.bath("hand-foot"), "armpits": Look.words.bath("armpits"), "alarm": qsTr("A bath is planned") }
     }
     Card {
         visible: page.result.ok !== undefined
@@ -32,6 +32,7 @@ Frame {
         Heading { text: qsTr("Export") }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("These files are not encrypted; share them with care.") }
         ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("json") }
+        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("csv") }
         ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("fhir") }
         ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("ics", page.calendarWords()) }
     }

@@ -31,9 +31,10 @@ Frame {
         Heading { text: qsTr("Your details") }
         PersonForm {
             id: mine
-            Component.onCompleted: { const p = PlanModel.person; name = p.name; birth = p.birth; adult = p.adult }
+            body: true
+            Component.onCompleted: { const p = PlanModel.person; name = p.name; birth = p.birth; adult = p.adult; setBody(p.height, p.weight) }
         }
-        ActionButton { text: qsTr("Save"); Layout.fillWidth: true; enabled: mine.complete; onClicked: PlanModel.setPerson(mine.name, mine.birth, PlanModel.person.height, PlanModel.person.weight, mine.adult) }
+        ActionButton { text: qsTr("Save"); Layout.fillWidth: true; enabled: mine.complete; onClicked: PlanModel.setPerson(mine.name, mine.birth, mine.cm, mine.kg, mine.adult) }
     }
     ActionButton { text: qsTr("Add somebody"); Layout.fillWidth: true; onClicked: add.open() }
     Sheet {

@@ -4,7 +4,7 @@ import Firstdew
 
 Frame {
     id: page
-    title: Words.place("plan")
+    title: Look.words.place("plan")
     readonly property var machine: PlanModel.machine
     readonly property var reminders: PlanModel.reminders
     readonly property var sheet: PlanModel.careSheet
@@ -17,14 +17,14 @@ Frame {
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "lead"; text: Words.site(card.modelData.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                Label { role: "strong"; color: Theme.main; text: Words.stage(card.modelData.stage) }
+                Label { role: "lead"; text: Look.words.site(card.modelData.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Label { role: "strong"; color: Theme.main; text: Look.words.stage(card.modelData.stage) }
             }
             Label {
                 visible: card.modelData.next !== ""
                 role: "label"
                 Layout.fillWidth: true
-                text: qsTr("Next bath: %1").arg(Words.dayLong(card.modelData.next))
+                text: qsTr("Next bath: %1").arg(Look.words.dayLong(card.modelData.next))
             }
             Wrap {
                 visible: card.modelData.sessions.length > 0
@@ -45,7 +45,7 @@ Frame {
                             anchors.centerIn: parent
                             role: "label"
                             color: parent.modelData.done ? Theme.mainInk : Theme.ink
-                            text: Words.dayNumber(parent.modelData.date) + " " + Words.monthShort(parent.modelData.date)
+                            text: Look.words.dayNumber(parent.modelData.date) + " " + Look.words.monthShort(parent.modelData.date)
                             Accessible.name: parent.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
                         }
                     }
@@ -69,6 +69,7 @@ Frame {
             Layout.fillWidth: true
             text: qsTr("Your birthday is not set, so the lower limits for children count.")
         }
+        Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; role: "strong"; Layout.fillWidth: true; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult) }
         Repeater {
             model: PlanModel.limits
             ColumnLayout {
@@ -79,10 +80,10 @@ Frame {
                 GridLayout {
                     columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
-                    Label { Layout.fillWidth: true; text: qsTr("%1, %2").arg(Words.site(limit.modelData.site)).arg(Words.waveform(limit.modelData.waveform)) }
-                    Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Words.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                    Label { Layout.fillWidth: true; text: qsTr("%1, %2").arg(Look.words.treated(limit.modelData.site)).arg(Look.words.waveform(limit.modelData.waveform)) }
+                    Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Look.words.milliamps(limit.modelData.limit)) : qsTr("not used") }
                 }
-                Label { role: "label"; Layout.fillWidth: true; text: Words.bindingRow(limit.modelData.binding, limit.modelData.who) }
+                Label { role: "label"; Layout.fillWidth: true; text: limit.modelData.source }
             }
         }
     }
@@ -99,12 +100,17 @@ Frame {
     }
     PlanRow {
         title: qsTr("Reminders")
-        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Words.clock(page.reminders.checkIn)).arg(Words.clock(page.reminders.quietFrom)).arg(Words.clock(page.reminders.quietUntil)) : qsTr("Off")
+        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Look.words.clock(page.reminders.checkIn)).arg(Look.words.clock(page.reminders.quietFrom)).arg(Look.words.clock(page.reminders.quietUntil)) : qsTr("Off")
         onClicked: Router.page("RemindersPage", {})
     }
     PlanRow {
+        title: qsTr("Voice and tones")
+        value: ({ both: qsTr("Voice and tones"), voice: qsTr("Voice only"), tones: qsTr("Tones only") })[PlanModel.sound] || ""
+        onClicked: Router.page("SoundPage", {})
+    }
+    PlanRow {
         title: qsTr("Days away")
-        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Words.dayLong(PlanModel.away[0].from)).arg(Words.dayLong(PlanModel.away[0].to)) : qsTr("None")
+        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Look.words.dayLong(PlanModel.away[0].from)).arg(Look.words.dayLong(PlanModel.away[0].to)) : qsTr("None")
         onClicked: Router.page("AwayPage", {})
     }
     PlanRow {
@@ -114,7 +120,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Care sheet")
-        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Words.dayYear(page.sheet.given)) : qsTr("None yet")
+        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Look.words.dayYear(page.sheet.given)) : qsTr("None yet")
         onClicked: Router.page("CareSheetPage", {})
     }
     PlanRow {

@@ -9,7 +9,7 @@ Frame {
     property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
     property var skin: []
     readonly property bool serious: skin.includes("blister") || skin.includes("burn")
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
     Wrap {
         Layout.fillWidth: true
         spacing: Theme.small
@@ -17,7 +17,7 @@ Frame {
             model: ["fine", "redness", "dryness", "itch", "blister", "burn"]
             Chip {
                 required property string modelData
-                text: Words.skin(modelData)
+                text: Look.words.skin(modelData)
                 checked: page.skin.includes(modelData)
                 onClicked: page.skin = modelData === "fine" ? (checked ? [] : ["fine"]) : checked ? page.skin.filter(s => s !== modelData) : page.skin.filter(s => s !== "fine").concat([modelData])
             }

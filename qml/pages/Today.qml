@@ -4,7 +4,7 @@ import Firstdew
 
 Frame {
     id: page
-    title: Words.dayFull(Store.today)
+    title: Look.words.dayFull(Store.today)
     titleRole: "title"
     readonly property var sites: TodayModel.sites
     readonly property var matters: TodayModel.first >= 0 ? sites[TodayModel.first] : null

@@ -6,11 +6,9 @@
 #include "situation/Sites.h"
 #include "words/Sentences.h"
 
-#include <QLocale>
 #include <QQmlEngine>
 #include <QUuid>
 #include <algorithm>
-#include <cmath>
 
 namespace firstdew::viewmodels {
 
@@ -126,7 +124,7 @@ QVariantList BathModel::sites() const
         const bool inUse = std::any_of(used.begin(), used.end(), [&](const auto& s) { return s.treatedAs == site; });
         out.append(QVariantMap{{"site", token(site)},
                                {"name", words::siteName(site)},
-                               {"minutes", tr("%n min", nullptr, protocol::phasesFor(site).hold.s * protocol::phasesFor(site).phases / 60)},
+                               {"minutes", tr("%1 min").arg(protocol::phasesFor(site).hold.s * protocol::phasesFor(site).phases / 60)},
                                {"inUse", inUse}});
     }
     return out;
@@ -165,7 +163,7 @@ protocol::LimitAnswer BathModel::limit() const
 
 QString BathModel::sayMa(Milliamps m) const
 {
-    return tr("%1 mA").arg(QLocale().toString(m.mA, 'f', m.mA == std::floor(m.mA) ? 0 : 1));
+    return words::milliamps(m.mA);
 }
 
 QString BathModel::limitText() const
@@ -173,7 +171,7 @@ QString BathModel::limitText() const
     const auto answer = limit();
     const auto* sheet = m_store.record().latest<CareSheet>();
     const QString by = words::limitSource(answer.binding, sheet ? QString::fromStdString(sheet->payload.who) : QString());
-    return answer.allowed ? tr("Limit %1 — %2").arg(sayMa(answer.limit), by) : tr("Not possible: %1").arg(by);
+    return answer.allowed ? tr("Limit %1. %2.").arg(sayMa(answer.limit), by) : tr("Not possible. %1.").arg(by);
 }
 
 Milliamps BathModel::target() const
@@ -215,7 +213,7 @@ QString BathModel::lengthText() const
     const auto s = script();
     if (!s)
         return {};
-    return tr("%1 minutes of current, about %2 in all").arg(s->holdTotal().s / 60).arg((s->total().s + 59) / 60);
+    return tr("%1 min of current, about %2 min in all").arg(s->holdTotal().s / 60).arg((s->total().s + 59) / 60);
 }
 
 void BathModel::chooseSite(const QString& site)
@@ -253,7 +251,12 @@ void BathModel::toPage(const QString& page)
 
 void BathModel::goOn()
 {
-    const auto due = protocol::screeningDue(m_store.record(), m_store.situation().today);
+    const LocalDate today = m_store.situation().today;
+    if (const auto may = protocol::mayBegin(m_store.record(), m_site, m_waveform, today); !may && may.error().code == "session-today") {
+        refuse(words::errorSentence(may.error()));
+        return;
+    }
+    const auto due = protocol::screeningDue(m_store.record(), today);
     m_yes = {};
     for (const auto& rule : protocol::screeningRows())
         for (const auto& e : m_store.record().all<Screening>())
@@ -326,7 +329,7 @@ QStringList BathModel::blockedBy() const
 {
     QStringList out;
     for (const auto row : protocol::screen(m_store.record(), m_site, m_store.situation().today).deciding)
-        out.append(words::screeningQuestion(row));
+        out.append(words::screeningShort(row));
     return out;
 }
 
@@ -417,12 +420,12 @@ void BathModel::start()
         if (protocol::screen(m_store.record(), m_site, m_store.situation().today).outcome != protocol::ScreeningOutcome::Go)
             toPage(QStringLiteral("blocked"));
         else
-            refuse(text(gate.error().message));
+            refuse(words::errorSentence(gate.error()));
         return;
     }
     const auto s = script();
     if (!s) {
-        refuse(QString::fromStdString(s.error().message));
+        refuse(words::errorSentence(s.error()));
         return;
     }
     const auto& q = s->request;
@@ -460,7 +463,7 @@ void BathModel::send(const bath::Event& event)
     auto outcome = bath::step(*m_state, event, now);
     if (!outcome) {
         if (event.kind != BathEventKind::Tick)
-            refuse(QString::fromStdString(outcome.error().message));
+            refuse(words::errorSentence(outcome.error()));
         return;
     }
     if (outcome->journal) {
@@ -541,7 +544,7 @@ void BathModel::comeBack()
     m_siteChosen = true;
     auto state = bath::replay(prepared->payload, events);
     if (!state) {
-        refuse(QString::fromStdString(state.error().message));
+        refuse(words::errorSentence(state.error()));
         return;
     }
     m_state = *state;
@@ -588,7 +591,7 @@ QVariantMap BathModel::running() const
             {"kind", token(step.kind)},
             {"sentence", paused ? tr("The phase waits at zero. Raise again when you are ready.") : words::stepSentence(step, q.site, q.swap, q.way)},
             {"remaining", timed ? clock(remaining) : QString()},
-            {"remainingSpoken", tr("%1 minutes %2 seconds left").arg(remaining / 60).arg(remaining % 60)},
+            {"remainingSpoken", tr("%1 min %2 s left").arg(remaining / 60).arg(remaining % 60)},
             {"progress", timed ? 1.0 - remaining / length : 0.0},
             {"timed", timed},
             {"phase", step.phase > 0 ? tr("Phase %1 of %2").arg(step.phase).arg(protocol::phasesFor(q.site).phases) : QString()},

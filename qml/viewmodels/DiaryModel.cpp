@@ -1,5 +1,7 @@
 #include "DiaryModel.h"
 
+#include "protocol/Area.h"
+#include "protocol/Sweat.h"
 #include "situation/Sites.h"
 
 #include <algorithm>
@@ -36,6 +38,16 @@ QVariantMap bathMap(const Entry<Session>& e, LocalDate from)
             {"note", text(s.note)}};
 }
 
+/// usual or above, against healthy people; empty where height and weight are not known.
+QString judgement(const Weighing& w, const Entry<Person>* person)
+{
+    if (person == nullptr || !person->payload.height || !person->payload.weight)
+        return {};
+    const auto body = protocol::bodySurface(*person->payload.height, *person->payload.weight);
+    const auto rate = body ? protocol::sweatRate(w, body->cautious()) : Result<protocol::SweatRate>(body.error());
+    return !rate ? QString() : rate->above ? QStringLiteral("above") : QStringLiteral("usual");
+}
+
 } // namespace
 
 DiaryModel::DiaryModel(QObject* parent) : QObject(parent)
@@ -51,12 +63,12 @@ QStringList DiaryModel::sites() const
     return out;
 }
 
-QString DiaryModel::firstDay() const
+int DiaryModel::daysKept() const
 {
     std::optional<LocalDate> out;
     earliest<CheckIn>(Store::instance()->record(), out);
     earliest<Session>(Store::instance()->record(), out);
-    return out ? text(*out) : QString();
+    return out ? Store::instance()->situation().today - *out + 1 : 0;
 }
 
 QVariantList DiaryModel::levels(const QString& site, const QString& from, const QString& to) const
@@ -121,6 +133,16 @@ QVariantList DiaryModel::day(const QString& date) const
                                {"site", token(e.payload.site)},
                                {"skin", tokens(e.payload.skin)},
                                {"note", text(e.payload.note)}};
+    const auto* person = record.latest<Person>();
+    for (const auto& e : record.all<Weighing>())
+        if (e.happened.date == *when)
+            out << QVariantMap{{"id", text(e.id)},
+                               {"kind", "weighing"},
+                               {"site", token(e.payload.site)},
+                               {"gain", e.payload.after.mg - e.payload.before.mg},
+                               {"minutes", e.payload.minutes},
+                               {"rate", protocol::mgPerMinute(e.payload)},
+                               {"judged", judgement(e.payload, person)}};
     return out;
 }
 

@@ -10,13 +10,13 @@ class DiaryModel : public QObject {
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(QStringList sites READ sites NOTIFY changed)
-    Q_PROPERTY(QString firstDay READ firstDay NOTIFY changed)
+    /// Days from the first check-in or session to today; 0 where there is none.
+    Q_PROPERTY(int daysKept READ daysKept NOTIFY changed)
 
 public:
     explicit DiaryModel(QObject* parent = nullptr);
     [[nodiscard]] QStringList sites() const;
-    /// The earliest day with a check-in or a session; empty where there is none.
-    [[nodiscard]] QString firstDay() const;
+    [[nodiscard]] int daysKept() const;
     /// Check-ins of `site` from `from` to `to` (ISO): [{day (offset from `from`), date, level (0-3), with}].
     Q_INVOKABLE QVariantList levels(const QString& site, const QString& from, const QString& to) const;
     /// Baths that treat `site`: [{day, date, completed, comfortable (mA or -1), peak, comfort, waveform}].

@@ -7,6 +7,7 @@
 #include "summary/Calendar.h"
 #include "summary/CareSheetFile.h"
 #include "summary/Fhir.h"
+#include "summary/Tables.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -55,6 +56,19 @@ QVariantMap KeepModel::written(const QString& ending, const std::string& content
     return put ? done(0, path) : refused(put.error());
 }
 
+QVariantMap KeepModel::writtenTables() const
+{
+    const QString path = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), store().todayIso());
+    QDir().mkpath(path);
+    const auto tables = summary::tablesOf(store().allFacts());
+    for (const auto& [name, table] : tables) {
+        const auto put = journal::replaceFile((path + QLatin1Char('/')).toStdString() + name, table);
+        if (!put)
+            return refused(put.error());
+    }
+    return done(static_cast<qlonglong>(tables.size()), path);
+}
+
 QVariantMap KeepModel::backUp(const QString& passphrase)
 {
     const auto& journal = store().journalForWholeStoreActs();
@@ -83,6 +97,8 @@ QVariantMap KeepModel::exportAs(const QString& format, const QVariantMap& words)
     const long long stamp = store().clock().instant().wallMs;
     if (format == QLatin1String("json"))
         return written("json", journal::recordJson(store().allFacts()));
+    if (format == QLatin1String("csv"))
+        return writtenTables();
     if (format == QLatin1String("fhir"))
         return written("fhir.json", summary::fhirBundle(store().allFacts(), {false, stamp}));
     const auto word = [&](const char* key) { return words.value(QLatin1String(key)).toString().toStdString(); };

@@ -1,6 +1,7 @@
 #include "Look.h"
 
 #include "Store.h"
+#include "words/Names.h"
 
 #include <QGuiApplication>
 #include <QLocale>
@@ -55,7 +56,7 @@ QString Look::language() const
     if (!m_asked.language.isEmpty())
         return m_asked.language;
     const QString system = QLocale::system().name().left(2);
-    const bool known = QStringList{"en", "de", "es", "ar"}.contains(system);
+    const bool known = words::languages().contains(system);
     return Store::instance()->preferenceOr("language", known ? system : QStringLiteral("en"));
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "Words.h"
+
 #include <QObject>
 #include <QString>
 #include <QtQml/qqmlregistration.h>
@@ -19,6 +21,8 @@ class Look : public QObject {
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(bool motion READ motion WRITE setMotion NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
+    /// Texts, dates and numbers of the present language.
+    Q_PROPERTY(firstdew::viewmodels::Words* words READ words NOTIFY changed)
     Q_PROPERTY(QString startPage READ startPage CONSTANT)
     Q_PROPERTY(int startWidth READ startWidth CONSTANT)
     Q_PROPERTY(int startHeight READ startHeight CONSTANT)
@@ -41,6 +45,7 @@ public:
     [[nodiscard]] qreal textScale() const;
     [[nodiscard]] bool motion() const;
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
+    [[nodiscard]] Words* words() { return &m_words; }
     [[nodiscard]] QString startPage() const { return m_asked.page; }
     [[nodiscard]] int startWidth() const { return m_asked.width; }
     [[nodiscard]] int startHeight() const { return m_asked.height; }
@@ -57,6 +62,7 @@ signals:
 
 private:
     Asked m_asked;
+    Words m_words{this};
 };
 
 } // namespace firstdew::viewmodels

@@ -1,8 +1,10 @@
 #include "PlanModel.h"
 
-#include "protocol/Limits.h"
+#include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
 #include "situation/Sites.h"
+#include "summary/CareSheetFile.h"
+#include "words/Names.h"
 
 #include <algorithm>
 
@@ -11,21 +13,6 @@ namespace firstdew::viewmodels {
 using namespace facts;
 
 namespace {
-
-QString rowToken(protocol::LimitRow row)
-{
-    switch (row) {
-    case protocol::LimitRow::AdultDirect: return "adult-direct";
-    case protocol::LimitRow::ChildDirect: return "child-direct";
-    case protocol::LimitRow::AdultPulsed: return "adult-pulsed";
-    case protocol::LimitRow::ChildPulsed: return "child-pulsed";
-    case protocol::LimitRow::CareSheet: return "care-sheet";
-    case protocol::LimitRow::Density: return "density";
-    case protocol::LimitRow::ArmpitsPulsedOnly: return "armpits-pulsed-only";
-    case protocol::LimitRow::MachineLacksWaveform: return "machine-lacks-waveform";
-    }
-    return {};
-}
 
 std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
 
@@ -84,14 +71,12 @@ QVariantList PlanModel::limits() const
         if (!kinds.contains(site))
             continue;
         for (const Waveform waveform : allOf<Waveform>()) {
-            const auto a = protocol::limitFor(
-                {site, waveform, store().situation().age, latest<Machine>(record), sheet, std::nullopt});
+            const auto a = protocol::limitFor(protocol::limitQueryFor(record, site, waveform, store().situation().today));
             out << QVariantMap{{"site", token(site)},
                                {"waveform", token(waveform)},
                                {"allowed", a.allowed},
                                {"limit", a.limit.mA},
-                               {"binding", rowToken(a.binding)},
-                               {"who", sheet ? text(sheet->who) : QString()}};
+                               {"source", words::limitSource(a.binding, sheet ? text(sheet->who) : QString())}};
         }
     }
     return out;
@@ -135,7 +120,8 @@ QVariantMap PlanModel::careSheet() const
             {"directLimit", s->directLimit ? s->directLimit->mA : -1},
             {"pulsedLimit", s->pulsedLimit ? s->pulsedLimit->mA : -1},
             {"review", s->review ? text(*s->review) : QString()},
-            {"notes", text(s->notes)}};
+            {"notes", text(s->notes)},
+            {"line", text(summary::careSheetLine(*s))}};
 }
 
 QVariantMap PlanModel::person() const
@@ -192,6 +178,12 @@ QVariantList PlanModel::screeningRows() const
     }
     return out;
 }
+
+QString PlanModel::sound() const { return store().preferenceOr("sound", "both"); }
+
+double PlanModel::risk() const { return store().preferenceOr("risk", QString::number(outlook::Settings{}.risk)).toDouble(); }
+
+void PlanModel::setRisk(double chance) { store().setPreference("risk", QString::number(chance)); }
 
 QVariantList PlanModel::away() const
 {

@@ -11,7 +11,7 @@ class PlanModel : public QObject {
     QML_SINGLETON
     /// Per diary site: site, treatedAs, stage, paused, hdssStart, hdssNow, sessions: [{number,date,done,shift}], windowEnd, fits, overrun.
     Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
-    /// Per kind of session in use: site, waveform, limit, allowed, binding, who.
+    /// Per kind of session in use: site, waveform, limit, allowed, source (in words).
     Q_PROPERTY(QVariantList limits READ limits NOTIFY changed)
     Q_PROPERTY(QVariantMap machine READ machine NOTIFY changed)
     Q_PROPERTY(QVariantMap reminders READ reminders NOTIFY changed)
@@ -20,6 +20,10 @@ class PlanModel : public QObject {
     /// none, short-question or full, and the rows that stand in the way.
     Q_PROPERTY(QString screeningDue READ screeningDue NOTIFY changed)
     Q_PROPERTY(QVariantList screeningRows READ screeningRows NOTIFY changed)
+    /// What is heard during a bath: both, voice or tones.
+    Q_PROPERTY(QString sound READ sound NOTIFY changed)
+    /// The chance of dampness at which a top-up counts as due.
+    Q_PROPERTY(double risk READ risk NOTIFY changed)
     Q_PROPERTY(QVariantList away READ away NOTIFY changed)
 
 public:
@@ -32,12 +36,16 @@ public:
     [[nodiscard]] QVariantMap person() const;
     [[nodiscard]] QString screeningDue() const;
     [[nodiscard]] QVariantList screeningRows() const;
+    [[nodiscard]] QString sound() const;
+    [[nodiscard]] double risk() const;
     [[nodiscard]] QVariantList away() const;
 
     Q_INVOKABLE bool setPerson(const QString& name, const QString& birth, double heightCm, double weightKg, const QString& adult);
     Q_INVOKABLE bool useSite(const QString& site, bool inUse);
     Q_INVOKABLE bool setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote, const QString& power);
     Q_INVOKABLE bool cellsChanged();
+    /// A chance from 0.01 to 0.9.
+    Q_INVOKABLE void setRisk(double chance);
     /// Times as minutes of the day.
     Q_INVOKABLE bool setReminders(bool on, int checkIn, int sessions, int quietFrom, int quietUntil, bool backupMonthly);
     Q_INVOKABLE bool setScreening(const QStringList& asked, const QStringList& yes);

@@ -52,7 +52,7 @@ void SummaryModel::share()
     const auto contents = summary::contentsFor(m_store.record(), to - (back - 1), to);
     QDir().mkpath(m_folder);
     const QString file = QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
-    const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
     const auto written = print::writeSummary(contents, letter ? print::Paper::Letter : print::Paper::A4, file);
     if (!written) {
         m_message = QString::fromStdString(written.error().message);

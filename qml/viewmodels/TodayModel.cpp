@@ -1,6 +1,7 @@
 #include "TodayModel.h"
 
 #include "situation/Sites.h"
+#include "words/Sentences.h"
 
 #include <algorithm>
 
@@ -13,17 +14,11 @@ namespace {
 constexpr int kStripDays = 14;
 constexpr int kLatelyDays = 7;
 
-QVariantMap reasonMap(const situation::Reason& r)
+QVariantMap reasonMap(const situation::Reason& r, LocalDate today)
 {
     return {{"kind", token(r.kind)},
-            {"number", r.number},
-            {"count", r.count},
-            {"days", r.days},
-            {"from", r.from},
-            {"to", r.to},
-            {"probability", r.probability},
             {"date", r.date ? text(*r.date) : QString()},
-            {"row", r.row ? token(*r.row) : QString()}};
+            {"text", words::reasonSentence(r, today)}};
 }
 
 /// The check-in that counts for a site on a day: the latest recorded one.
@@ -69,12 +64,13 @@ QVariantList TodayModel::sites() const
     for (const auto& s : store.situation().sites) {
         QVariantList reasons;
         for (const auto& r : s.reasons)
-            reasons << reasonMap(r);
+            reasons << reasonMap(r, store.situation().today);
         const auto* line = checkInOn(store.record(), s.site, store.situation().today);
         out << QVariantMap{{"site", token(s.site)},
                            {"treatedAs", token(s.treatedAs)},
                            {"stage", token(s.stage)},
                            {"advice", token(s.advice)},
+                           {"title", words::headline(s.advice, s.treatedAs)},
                            {"checkedIn", line != nullptr},
                            {"level", line == nullptr ? QString() : token(line->payload.level)},
                            {"with", line == nullptr ? QStringList() : tokens(line->payload.with)},

@@ -9,7 +9,7 @@ class TodayModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    /// Per site: site, treatedAs, stage, advice, checkedIn, level, with, reasons, next, lastSession.
+    /// Per site: site, treatedAs, stage, advice, title, checkedIn, level, with, reasons, next, lastSession.
     Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
     /// Index of what matters now, or -1.
     Q_PROPERTY(int first READ first NOTIFY changed)

@@ -78,7 +78,7 @@ class Tour:
         self.done('one clammy evening at rest turns Today into the call for a top-up')
         ui.wait_for('the notice of first dew', lambda: self.shown() >= 1)
         due = self.run_cli('due', '--store', self.store, '--at', EVENING)['reminders']
-        assert 'First dew on your feet' not in self.withdrawn()
+        assert 'Feet: first dew' not in self.withdrawn()
         assert ('first-dew', 'feet') in [(r['kind'], r['site']) for r in due], due
         ui.wait_for('a notice for each reminder', lambda: self.shown() == len(due))
         self.done('the desktop shows the notice, and the command line names the same reminder')
@@ -142,7 +142,7 @@ class Tour:
 
     def call_is_over(self):
         self.app.see('Hands: Dry')
-        ui.wait_for('the notice to be withdrawn', lambda: 'First dew on your feet' in self.withdrawn())
+        ui.wait_for('the notice to be withdrawn', lambda: 'Feet: first dew' in self.withdrawn())
         now = self.run_cli('outlook', '--store', self.store, '--today', TODAY, '--site', 'feet')['sites'][0]
         assert now['stage'] == 'keeping-dry' and now['last_session'] == TODAY and now['advice'] == 'none', now
         self.done('the top-up is in the diary, the call gone, the notice withdrawn')

@@ -1,8 +1,10 @@
 #include "Verb.h"
 
 #include "print/SummaryPdf.h"
+#include "words/Names.h"
 
 #include <QGuiApplication>
+#include <QTranslator>
 #include <fmt/format.h>
 #include <memory>
 
@@ -15,7 +17,7 @@ namespace
 using namespace facts;
 
 struct Options {
-    std::string store, from, to, out, paper = "a4", person;
+    std::string store, from, to, out, paper = "a4", language = "en", person;
 };
 
 Answer summary(const Options& o)
@@ -26,6 +28,9 @@ Answer summary(const Options& o)
         throw Usage{"--to: " + o.to + " is before --from " + o.from + "; turn them round"};
     if (o.paper != "a4" && o.paper != "letter")
         throw Usage{"--paper: '" + o.paper + "' is none of a4, letter"};
+    const QString language = QString::fromStdString(o.language);
+    if (!words::languages().contains(language))
+        throw Usage{"--language: '" + o.language + "' is none of en, de, es, ar"};
     const auto journal = orRefuse(journal::Journal::openExisting(o.store));
     const auto facts = orRefuse(journal.readAll());
     const auto record = recordOf(facts, personOf(facts, o.person));
@@ -37,7 +42,10 @@ Answer summary(const Options& o)
     char name[] = "firstdew-cli";
     char* argv[] = {name, nullptr};
     QGuiApplication app(argc, argv);
-    QLocale::setDefault(QLocale(QStringLiteral("en_GB")));
+    QTranslator translator;
+    if (translator.load(QStringLiteral(":/i18n/firstdew_") + language))
+        QCoreApplication::installTranslator(&translator);
+    QLocale::setDefault(words::localeFor(language));
     print::loadTypefaces();
     const int pages = orRefuse(print::writeSummary(summary::contentsFor(record, from, to), o.paper == "a4" ? print::Paper::A4 : print::Paper::Letter,
                                                    QString::fromStdString(o.out)));
@@ -54,6 +62,7 @@ const Verb verb("summary", "the prescriber's page as PDF", [](CLI::App& sub) {
     sub.add_option("--to", o->to, "last day, YYYY-MM-DD; the page is judged on it")->required();
     sub.add_option("--out", o->out, "the PDF to write")->required();
     sub.add_option("--paper", o->paper, "a4 or letter (a4)");
+    sub.add_option("--language", o->language, "en, de, es or ar (en)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");
     return [o] { return summary(*o); };
 });

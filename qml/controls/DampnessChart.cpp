@@ -1,0 +1,65 @@
+#include "DampnessChart.h"
+
+#include "Store.h"
+#include "protocol/Sweat.h"
+#include "situation/Sites.h"
+#include "words/Names.h"
+
+#include <QPainter>
+
+namespace firstdew::controls {
+
+using namespace facts;
+using viewmodels::Store;
+
+DampnessChart::DampnessChart(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setAntialiasing(true);
+    connect(this, &DampnessChart::changed, this, [this] {
+        take();
+        update();
+    });
+    connect(this, &DampnessChart::looked, this, [this] { update(); });
+    connect(Store::instance(), &Store::changed, this, &DampnessChart::changed);
+}
+
+void DampnessChart::take()
+{
+    const auto site = viewmodels::valueOf<DiarySite>(m_site);
+    m_data = {};
+    if (!site || m_span < 1)
+        return;
+    const Record& record = Store::instance()->record();
+    m_data.to = Store::instance()->situation().today;
+    m_data.from = m_data.to - (m_span - 1);
+    for (const auto& r : situation::dayReports(record, *site, m_data.to))
+        if (r.date >= m_data.from)
+            m_data.levels.emplace_back(r.date, r.level);
+    for (const auto& e : record.all<Session>())
+        if (treats(e.payload.site).contains(*site) && e.happened.date >= m_data.from)
+            m_data.baths.push_back(e.happened.date);
+    for (const auto& e : record.all<Weighing>())
+        if (e.payload.site == *site && e.happened.date >= m_data.from)
+            m_data.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
+    for (const auto level : allOf<Level>())
+        m_data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
+}
+
+charts::ChartLook DampnessChart::look() const
+{
+    QFont font(m_family);
+    font.setPixelSize(qMax(1, qRound(m_textSize)));
+    return {m_ink, m_faint, m_line, m_bath, m_line, font, 1, m_mirrored};
+}
+
+QRectF DampnessChart::area() const { return {0, 0, width(), height()}; }
+
+void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look()); }
+
+QString DampnessChart::dayAt(qreal x, qreal y) const
+{
+    const auto day = charts::dayAt(area(), m_data, look(), {x, y});
+    return day ? viewmodels::text(*day) : QString();
+}
+
+} // namespace firstdew::controls

@@ -1,0 +1,104 @@
+#include "Words.h"
+
+#include "Store.h"
+#include "words/Sentences.h"
+
+#include <QLocale>
+#include <limits>
+
+namespace firstdew::viewmodels {
+
+using namespace facts;
+
+namespace {
+
+/// The word of a token by the function that knows the value; empty for an unknown token.
+template <class E>
+QString named(const QString& token, QString (*name)(E))
+{
+    const auto value = valueOf<E>(token);
+    return value ? name(*value) : QString();
+}
+
+std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
+
+QString written(const QString& iso, const QString& format)
+{
+    const auto day = dateOf(iso);
+    return day ? QLocale().toString(words::toQDate(*day), format) : QString();
+}
+
+} // namespace
+
+QString Words::place(const QString& place) const { return words::placeName(place); }
+
+QString Words::site(const QString& token) const
+{
+    const QString name = named<DiarySite>(token, words::siteName);
+    return name.isEmpty() ? treated(token) : name;
+}
+
+QString Words::treated(const QString& token) const { return named<Site>(token, words::siteName); }
+QString Words::bath(const QString& token) const { return named<Site>(token, words::bathName); }
+QString Words::level(const QString& token) const { return named<Level>(token, words::levelName); }
+
+QString Words::siteIs(const QString& site, const QString& level) const
+{
+    return site.isEmpty() ? this->level(level) : QStringLiteral("%1: %2").arg(this->site(site), this->level(level));
+}
+
+QString Words::circumstance(const QString& token) const { return named<Circumstance>(token, words::circumstanceName); }
+QString Words::waveform(const QString& token) const { return named<Waveform>(token, words::waveformName); }
+QString Words::stage(const QString& token) const { return named<situation::Stage>(token, words::stageName); }
+QString Words::skin(const QString& token) const { return named<SkinFinding>(token, words::skinName); }
+QString Words::comfort(const QString& token) const { return named<Comfort>(token, words::comfortName); }
+QString Words::course(const QString& token) const { return named<CourseTemplate>(token, words::templateName); }
+QString Words::screening(const QString& token) const { return named<ScreeningRow>(token, words::screeningQuestion); }
+QString Words::screeningShort(const QString& token) const { return named<ScreeningRow>(token, words::screeningShort); }
+
+QString Words::weekday(const QString& token) const
+{
+    const auto day = valueOf<Weekday>(token);
+    return day ? QLocale().dayName(static_cast<int>(*day) + 1, QLocale::ShortFormat) : QString();
+}
+
+QStringList Words::cautions() const { return words::cautions(); }
+
+QString Words::dayLong(const QString& iso) const
+{
+    const auto day = dateOf(iso);
+    return day ? words::nearDay(*day, Store::instance()->situation().today) : QString();
+}
+
+QString Words::dayFull(const QString& iso) const
+{
+    const auto day = dateOf(iso);
+    return day ? words::fullDay(*day) : QString();
+}
+
+QString Words::dayYear(const QString& iso) const
+{
+    const auto day = dateOf(iso);
+    return day ? words::dayOfYear(*day) : QString();
+}
+
+QString Words::dayNumber(const QString& iso) const { return written(iso, QStringLiteral("d")); }
+QString Words::monthShort(const QString& iso) const { return written(iso, QStringLiteral("MMM")); }
+
+QString Words::clock(int minutes) const { return QLocale().toString(QTime(minutes / 60 % 24, minutes % 60), QStringLiteral("HH:mm")); }
+
+QString Words::milliamps(double mA) const { return words::milliamps(mA); }
+QString Words::percent(double share) const { return words::percent(share); }
+QString Words::number(double value, int decimals) const { return words::number(value, decimals); }
+
+double Words::numberIn(const QString& typed) const
+{
+    QString plain;
+    for (const QChar c : typed.trimmed())
+        plain += c.digitValue() >= 0 ? QChar(u'0' + c.digitValue()) : c == QLatin1Char(',') || c == QChar(0x066B) ? QLatin1Char('.') : c;
+    bool good = false;
+    const double value = plain.toDouble(&good);
+    return good ? value : std::numeric_limits<double>::quiet_NaN();
+}
+
+} // namespace firstdew::viewmodels

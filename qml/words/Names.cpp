@@ -1,0 +1,291 @@
+#include "words/Names.h"
+
+#include <QCoreApplication>
+#include <cmath>
+
+namespace firstdew::words
+{
+
+namespace
+{
+
+/// Marks and translates in one; the tool that gathers texts reads the class name here.
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+QString written(LocalDate date, const QString& format)
+{
+    return QLocale().toString(toQDate(date), format);
+}
+
+} // namespace
+
+QStringList languages()
+{
+    return {QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("es"), QStringLiteral("ar")};
+}
+
+QLocale localeFor(const QString& language)
+{
+    const QLocale system = QLocale::system();
+    const QLocale asked(language);
+    if (system.language() == asked.language() && system.zeroDigit() == QLatin1String("0"))
+        return system;
+    if (asked.language() == QLocale::Arabic)
+        return QLocale(QLocale::Arabic, QLocale::UnitedArabEmirates);
+    return asked.language() == QLocale::English ? QLocale(QLocale::English, QLocale::UnitedKingdom) : asked;
+}
+
+QDate toQDate(LocalDate date)
+{
+    return QDate(date.year(), date.month(), date.day());
+}
+
+QString dayAndMonth(LocalDate date, LocalDate today)
+{
+    return date.year() == today.year() ? written(date, Words::tr("d MMMM", "date format")) : dayOfYear(date);
+}
+
+QString nearDay(LocalDate date, LocalDate today)
+{
+    switch (date - today) {
+    case 0: return Words::tr("today");
+    case 1: return Words::tr("tomorrow");
+    case -1: return Words::tr("yesterday");
+    default: return dayAndMonth(date, today);
+    }
+}
+
+QString fullDay(LocalDate date)
+{
+    return written(date, Words::tr("dddd, d MMMM", "date format"));
+}
+
+QString dayOfYear(LocalDate date)
+{
+    return written(date, Words::tr("d MMMM yyyy", "date format"));
+}
+
+QString number(double value, int decimals)
+{
+    return QLocale().toString(value, 'f', decimals);
+}
+
+QString asWritten(const std::string& text)
+{
+    constexpr char16_t kFirstStrongIsolate = 0x2068;
+    constexpr char16_t kPopIsolate = 0x2069;
+    return QChar(kFirstStrongIsolate) + QString::fromStdString(text) + QChar(kPopIsolate);
+}
+
+QString milliamps(double mA)
+{
+    return Words::tr("%1 mA").arg(number(mA, std::abs(mA - std::round(mA)) < 0.05 ? 0 : 1));
+}
+
+QString percent(double share)
+{
+    return Words::tr("%1 %").arg(number(std::round(100 * share)));
+}
+
+QString siteName(DiarySite site)
+{
+    switch (site) {
+    case DiarySite::Hands: return Words::tr("Hands");
+    case DiarySite::Feet: return Words::tr("Feet");
+    case DiarySite::Armpits: return Words::tr("Armpits");
+    }
+    return {};
+}
+
+QString siteName(Site site)
+{
+    switch (site) {
+    case Site::Hands: return Words::tr("Both hands");
+    case Site::Feet: return Words::tr("Both feet");
+    case Site::HandFoot: return Words::tr("One hand with one foot");
+    case Site::Armpits: return Words::tr("Armpits");
+    }
+    return {};
+}
+
+QString bathName(Site site)
+{
+    switch (site) {
+    case Site::Hands: return Words::tr("Hand bath");
+    case Site::Feet: return Words::tr("Foot bath");
+    case Site::HandFoot: return Words::tr("Hand and foot bath");
+    case Site::Armpits: return Words::tr("Pad session");
+    }
+    return {};
+}
+
+QString levelName(Level level)
+{
+    switch (level) {
+    case Level::Dry: return Words::tr("Dry");
+    case Level::Clammy: return Words::tr("Clammy");
+    case Level::Wet: return Words::tr("Wet");
+    case Level::Dripping: return Words::tr("Dripping");
+    }
+    return {};
+}
+
+QString circumstanceName(Circumstance circumstance)
+{
+    switch (circumstance) {
+    case Circumstance::Heat: return Words::tr("Heat");
+    case Circumstance::Exertion: return Words::tr("Exertion");
+    case Circumstance::Stress: return Words::tr("Stress");
+    case Circumstance::Illness: return Words::tr("Illness");
+    }
+    return {};
+}
+
+QString waveformName(Waveform waveform)
+{
+    return waveform == Waveform::Direct ? Words::tr("Direct current") : Words::tr("Pulsed current");
+}
+
+QString sideName(Side side)
+{
+    return side == Side::Right ? Words::tr("Right side") : Words::tr("Left side");
+}
+
+QString wayName(WayOfWorking way)
+{
+    switch (way) {
+    case WayOfWorking::FreeHand: return Words::tr("I have a hand free");
+    case WayOfWorking::Helper: return Words::tr("Somebody helps me");
+    case WayOfWorking::HandsUnder: return Words::tr("Both hands under water");
+    }
+    return {};
+}
+
+QString wayHint(WayOfWorking way)
+{
+    switch (way) {
+    case WayOfWorking::FreeHand: return Words::tr("You tap each step yourself.");
+    case WayOfWorking::Helper: return Words::tr("The other person taps and enters the readings.");
+    case WayOfWorking::HandsUnder: return Words::tr("Nothing to touch. Every step is spoken ahead; a tap anywhere stops.");
+    }
+    return {};
+}
+
+QString comfortName(Comfort comfort)
+{
+    switch (comfort) {
+    case Comfort::NothingFelt: return Words::tr("Nothing felt");
+    case Comfort::Comfortable: return Words::tr("Comfortable");
+    case Comfort::Strong: return Words::tr("Strong");
+    case Comfort::Unpleasant: return Words::tr("Unpleasant");
+    case Comfort::Painful: return Words::tr("Painful");
+    }
+    return {};
+}
+
+QString skinName(SkinFinding finding)
+{
+    switch (finding) {
+    case SkinFinding::Fine: return Words::tr("Fine");
+    case SkinFinding::Redness: return Words::tr("Redness");
+    case SkinFinding::Dryness: return Words::tr("Dryness");
+    case SkinFinding::Itch: return Words::tr("Itching");
+    case SkinFinding::Blister: return Words::tr("Blister");
+    case SkinFinding::Burn: return Words::tr("Burn");
+    }
+    return {};
+}
+
+QString stageName(situation::Stage stage)
+{
+    using situation::Stage;
+    switch (stage) {
+    case Stage::NotStarted: return Words::tr("Not started");
+    case Stage::FirstCourse: return Words::tr("First course");
+    case Stage::Review: return Words::tr("Review");
+    case Stage::KeepingDry: return Words::tr("Keeping dry");
+    case Stage::FirstDew: return Words::tr("First dew");
+    case Stage::SweatingAgain: return Words::tr("Sweating again");
+    case Stage::Paused: return Words::tr("Paused");
+    }
+    return {};
+}
+
+QString templateName(CourseTemplate plan)
+{
+    switch (plan) {
+    case CourseTemplate::Seven: return Words::tr("Seven baths in four weeks");
+    case CourseTemplate::MonWedFri: return Words::tr("Three a week for four weeks");
+    case CourseTemplate::Daily: return Words::tr("Five a week for two weeks");
+    case CourseTemplate::Prescribed: return Words::tr("By prescription");
+    }
+    return {};
+}
+
+QString responseName(protocol::Response response)
+{
+    switch (response) {
+    case protocol::Response::None: return Words::tr("no response");
+    case protocol::Response::Good: return Words::tr("good response");
+    case protocol::Response::Strong: return Words::tr("strong response");
+    }
+    return {};
+}
+
+QString screeningQuestion(ScreeningRow row)
+{
+    switch (row) {
+    case ScreeningRow::Pregnancy: return Words::tr("Are you pregnant, or might you be?");
+    case ScreeningRow::PoweredImplant: return Words::tr("Do you have a pacemaker, a defibrillator or any other powered implant?");
+    case ScreeningRow::MetalImplant: return Words::tr("Do you have metal in a bone or joint?");
+    case ScreeningRow::MetalIud: return Words::tr("Do you have a coil (intrauterine device) with metal in it?");
+    case ScreeningRow::HeartRhythmOrEpilepsy: return Words::tr("Do you have a heart rhythm disorder or epilepsy?");
+    case ScreeningRow::TumourOrThrombosis: return Words::tr("Do you have a tumour or a blood clot at present?");
+    case ScreeningRow::LossOfSensation: return Words::tr("Have you lost feeling in the skin, or do you have a nerve disease there?");
+    case ScreeningRow::UnderFive: return Words::tr("Is the person treated under five years old?");
+    case ScreeningRow::UnderEighteen: return Words::tr("Is the person treated under eighteen years old?");
+    case ScreeningRow::EczemaAtSite: return Words::tr("Is there eczema or inflamed skin where the treatment goes?");
+    case ScreeningRow::LargeWound: return Words::tr("Is there a wound too large to cover?");
+    case ScreeningRow::FixedBraces: return Words::tr("Do you wear fixed dental braces?");
+    }
+    return {};
+}
+
+QString screeningShort(ScreeningRow row)
+{
+    switch (row) {
+    case ScreeningRow::Pregnancy: return Words::tr("pregnancy");
+    case ScreeningRow::PoweredImplant: return Words::tr("a powered implant");
+    case ScreeningRow::MetalImplant: return Words::tr("a metal implant");
+    case ScreeningRow::MetalIud: return Words::tr("a coil with metal");
+    case ScreeningRow::HeartRhythmOrEpilepsy: return Words::tr("a heart rhythm disorder or epilepsy");
+    case ScreeningRow::TumourOrThrombosis: return Words::tr("a tumour or blood clot");
+    case ScreeningRow::LossOfSensation: return Words::tr("loss of feeling");
+    case ScreeningRow::UnderFive: return Words::tr("an age under five");
+    case ScreeningRow::UnderEighteen: return Words::tr("an age under eighteen");
+    case ScreeningRow::EczemaAtSite: return Words::tr("eczema or inflamed skin");
+    case ScreeningRow::LargeWound: return Words::tr("a large wound");
+    case ScreeningRow::FixedBraces: return Words::tr("fixed braces");
+    }
+    return {};
+}
+
+QString limitSource(protocol::LimitRow row, const QString& prescriber)
+{
+    using protocol::LimitRow;
+    switch (row) {
+    case LimitRow::AdultDirect:
+    case LimitRow::AdultPulsed: return Words::tr("Common practice, adults");
+    case LimitRow::ChildDirect: return Words::tr("Common practice, children");
+    case LimitRow::ChildPulsed: return Words::tr("Our own cautious choice, children");
+    case LimitRow::CareSheet: return prescriber.isEmpty() ? Words::tr("Set by your prescriber") : Words::tr("Set by %1").arg(prescriber);
+    case LimitRow::Density: return Words::tr("Lowered for the size of the treated skin");
+    case LimitRow::ArmpitsPulsedOnly: return Words::tr("Armpits are treated with pulsed current only");
+    case LimitRow::MachineLacksWaveform: return Words::tr("Your machine does not have it");
+    }
+    return {};
+}
+
+} // namespace firstdew::words

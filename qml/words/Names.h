@@ -1,0 +1,63 @@
+#pragma once
+
+#include "facts/Payloads.h"
+#include "protocol/Limits.h"
+#include "protocol/Response.h"
+#include "situation/Assess.h"
+
+#include <QDate>
+#include <QLocale>
+#include <QString>
+
+// The person's words for tokens, numbers and dates; screens, notices and papers share them.
+namespace firstdew::words
+{
+
+using namespace facts;
+
+/// The languages the program speaks, as their two-letter codes.
+[[nodiscard]] QStringList languages();
+/// How that language writes numbers and dates; the system's own habits where it speaks the same language. Digits are
+/// always those printed on machines and meters, in Arabic too.
+[[nodiscard]] QLocale localeFor(const QString& language);
+
+[[nodiscard]] QDate toQDate(LocalDate date);
+/// "today", "tomorrow", "yesterday", or day and month, with the year where it is not that of `today`.
+[[nodiscard]] QString nearDay(LocalDate date, LocalDate today);
+/// "5 March", with the year where it is not that of `today`.
+[[nodiscard]] QString dayAndMonth(LocalDate date, LocalDate today);
+/// "Thursday, 5 March".
+[[nodiscard]] QString fullDay(LocalDate date);
+/// "5 March 2026".
+[[nodiscard]] QString dayOfYear(LocalDate date);
+/// "12.5 mA"; whole numbers without a decimal.
+[[nodiscard]] QString milliamps(double mA);
+/// "20 %" of 0.2.
+[[nodiscard]] QString percent(double share);
+[[nodiscard]] QString number(double value, int decimals = 0);
+/// What a person wrote, kept in its own direction within a sentence of another.
+[[nodiscard]] QString asWritten(const std::string& text);
+
+[[nodiscard]] QString siteName(DiarySite site);
+[[nodiscard]] QString siteName(Site site);
+/// What one session at the site is called.
+[[nodiscard]] QString bathName(Site site);
+[[nodiscard]] QString levelName(Level level);
+[[nodiscard]] QString circumstanceName(Circumstance circumstance);
+[[nodiscard]] QString waveformName(Waveform waveform);
+[[nodiscard]] QString sideName(Side side);
+[[nodiscard]] QString wayName(WayOfWorking way);
+[[nodiscard]] QString wayHint(WayOfWorking way);
+[[nodiscard]] QString comfortName(Comfort comfort);
+[[nodiscard]] QString skinName(SkinFinding finding);
+[[nodiscard]] QString stageName(situation::Stage stage);
+[[nodiscard]] QString templateName(CourseTemplate plan);
+[[nodiscard]] QString responseName(protocol::Response response);
+/// The safety question, to be answered with yes or no.
+[[nodiscard]] QString screeningQuestion(ScreeningRow row);
+/// The same in few words, as a part of a sentence: "a powered implant".
+[[nodiscard]] QString screeningShort(ScreeningRow row);
+/// Where a limit comes from.
+[[nodiscard]] QString limitSource(protocol::LimitRow row, const QString& prescriber);
+
+} // namespace firstdew::words
