@@ -2780,6 +2780,26 @@
         <source>Use only the machine made for it to drive the current.</source>
         <translation>استعمل فقط الجهاز المصنوع لهذا الغرض لتوليد التيار.</translation>
     </message>
+    <message>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <source>Running bath</source>
+        <translation>حمّام جارٍ</translation>
+    </message>
+    <message>
+        <source>May come late: this phone does not let them come to the minute.</source>
+        <translation>قد تتأخر: هذا الهاتف لا يسمح بوصولها في دقيقتها.</translation>
+    </message>
+    <message>
+        <source>While your phone was off</source>
+        <translation>بينما كان هاتفك مغلقًا</translation>
+    </message>
+    <message>
+        <source>There were reminders. Open Firstdew to see what matters now.</source>
+        <translation>كانت هناك تذكيرات. افتح Firstdew لترى ما المهم الآن.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

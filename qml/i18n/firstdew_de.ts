@@ -2736,6 +2736,26 @@
         <source>Use only the machine made for it to drive the current.</source>
         <translation>Den Strom nur mit dem dafür gebauten Gerät erzeugen.</translation>
     </message>
+    <message>
+        <source>Reminders</source>
+        <translation>Erinnerungen</translation>
+    </message>
+    <message>
+        <source>Running bath</source>
+        <translation>Laufendes Bad</translation>
+    </message>
+    <message>
+        <source>May come late: this phone does not let them come to the minute.</source>
+        <translation>Kann später kommen: Dieses Telefon lässt sie nicht auf die Minute zu.</translation>
+    </message>
+    <message>
+        <source>While your phone was off</source>
+        <translation>Während Ihr Telefon aus war</translation>
+    </message>
+    <message>
+        <source>There were reminders. Open Firstdew to see what matters now.</source>
+        <translation>Es gab Erinnerungen. Öffnen Sie Firstdew, um zu sehen, was jetzt zählt.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

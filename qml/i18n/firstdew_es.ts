@@ -2736,6 +2736,26 @@
         <source>Use only the machine made for it to drive the current.</source>
         <translation>Use solo el aparato hecho para ello.</translation>
     </message>
+    <message>
+        <source>Reminders</source>
+        <translation>Recordatorios</translation>
+    </message>
+    <message>
+        <source>Running bath</source>
+        <translation>Baño en curso</translation>
+    </message>
+    <message>
+        <source>May come late: this phone does not let them come to the minute.</source>
+        <translation>Pueden llegar tarde: este teléfono no permite que lleguen al minuto.</translation>
+    </message>
+    <message>
+        <source>While your phone was off</source>
+        <translation>Mientras su teléfono estaba apagado</translation>
+    </message>
+    <message>
+        <source>There were reminders. Open Firstdew to see what matters now.</source>
+        <translation>Hubo recordatorios. Abra Firstdew para ver qué importa ahora.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -1,10 +1,11 @@
+#include "Application.h"
 #include "BathModel.h"
 #include "Look.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
 #include "ports/Absent.h"
-#include "print/SummaryPdf.h"
+#include "words/Names.h"
 
 #include <catch2/catch.hpp>
 
@@ -15,9 +16,9 @@
 #include <QImage>
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <cmath>
@@ -28,6 +29,8 @@ Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 using namespace firstdew;
 using namespace firstdew::facts;
 
+using firstdew::tests::needApplication;
+
 namespace {
 
 constexpr double kTarget = 48;  // product requirement, device-independent pixels
@@ -35,25 +38,6 @@ constexpr double kContrast = 4.5; // WCAG 2.2, success criterion 1.4.3
 constexpr double kRunningTarget = 96; // product requirements for the running session
 constexpr double kRunningContrast = 7; // WCAG 2.2, success criterion 1.4.6
 constexpr double kRounding = 0.5;
-
-/// One application for the program; offscreen, since pictures are all that is wanted.
-void needApplication()
-{
-    static int count = 1;
-    static char name[] = "qml_pages";
-    static char* arguments[] = {name, nullptr};
-    static const bool prepared = [] {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-        QQuickStyle::setStyle("Basic");
-        return true;
-    }();
-    // Never taken down: the libraries' own statics go first at exit.
-    static const auto* program = new QGuiApplication(count, arguments);
-    static const bool typefaces = (firstdew::print::loadTypefaces(), true);
-    REQUIRE(prepared);
-    REQUIRE(program != nullptr);
-    REQUIRE(typefaces);
-}
 
 /// The interface over an invented record, in a window of that size.
 struct Interface {
@@ -299,3 +283,33 @@ TEST_CASE("Nothing runs off the screen at twice the text size, in either directi
     }
 }
 
+TEST_CASE("A language chosen later is spoken at once, on pages already open")
+{
+    Interface ui({390, 2400}, "light");
+    const auto texts = [&] {
+        QStringList out;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (isText(item))
+                out << item->property("text").toString();
+        });
+        return out;
+    };
+    REQUIRE(ui.show("Plan"));
+    ui.settled();
+    REQUIRE(texts().contains("Hands"));
+    REQUIRE(texts().contains("Reminders"));
+    QTranslator german;
+    REQUIRE(german.load(":/i18n/firstdew_de"));
+    QCoreApplication::installTranslator(&german);
+    QLocale::setDefault(words::localeFor("de"));
+    ui.look.setLanguage("de");
+    ui.engine.retranslate();
+    ui.settled();
+    const QStringList now = texts();
+    for (const char* word : {"Plan", "Hände", "Erinnerungen", "Heute"})
+        CHECK(now.contains(QString::fromUtf8(word)));
+    for (const char* word : {"Hands", "Reminders", "Today"})
+        CHECK_FALSE(now.contains(word));
+    QCoreApplication::removeTranslator(&german);
+    QLocale::setDefault(words::localeFor("en"));
+}

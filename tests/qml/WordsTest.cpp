@@ -1,0 +1,91 @@
+#include "Application.h"
+#include "Words.h"
+#include "charts/DampnessPainter.h"
+#include "words/Sentences.h"
+
+#include <catch2/catch.hpp>
+
+#include <QImage>
+#include <QPainter>
+#include <cmath>
+
+using namespace firstdew;
+using namespace firstdew::facts;
+
+namespace {
+
+charts::DampnessData twoWeeks()
+{
+    charts::DampnessData data;
+    data.from = *LocalDate::parse("2026-03-01");
+    data.to = *LocalDate::parse("2026-03-14");
+    data.levels = {{data.from, Level::Dry}, {data.from + 1, Level::Clammy}};
+    data.levelNames = {"Dry", "Clammy", "Wet", "Dripping"};
+    return data;
+}
+
+QImage drawn(const charts::DampnessData& data)
+{
+    QImage picture(300, 160, QImage::Format_RGB32);
+    picture.fill(Qt::white);
+    QPainter painter(&picture);
+    charts::paintDampness(painter, picture.rect(), data, {Qt::black, Qt::gray, Qt::blue, Qt::red, Qt::blue, {}, 1, false});
+    return picture;
+}
+
+} // namespace
+
+TEST_CASE("Every language writes the digits that machines and meters show")
+{
+    for (const QString& language : words::languages()) {
+        const QLocale locale = words::localeFor(language);
+        INFO(language.toStdString());
+        CHECK(locale.zeroDigit() == "0");
+        CHECK(locale.name().left(2) == language);
+        CHECK(locale.toString(10).contains("10"));
+    }
+    CHECK(words::localeFor("ar").textDirection() == Qt::RightToLeft);
+}
+
+TEST_CASE("A number typed is read whichever digits and sign of the decimal the keyboard has")
+{
+    const viewmodels::Words words(nullptr);
+    CHECK(words.numberIn("12.5") == 12.5);
+    CHECK(words.numberIn(" 12,5 ") == 12.5);
+    CHECK(words.numberIn(QString::fromUtf8("١٢٫٥")) == 12.5);
+    CHECK(std::isnan(words.numberIn("")));
+    CHECK(std::isnan(words.numberIn("twelve")));
+}
+
+TEST_CASE("A day is tapped where it is drawn, whichever way time runs")
+{
+    tests::needApplication();
+    const QRectF area(0, 0, 300, 160);
+    const auto data = twoWeeks();
+    charts::ChartLook look{Qt::black, Qt::gray, Qt::blue, Qt::red, Qt::blue, {}, 1, false};
+    CHECK(charts::dayAt(area, data, look, {290, 80}) == data.to);
+    CHECK_FALSE(charts::dayAt(area, data, look, {2, 80}));
+    look.mirrored = true;
+    CHECK(charts::dayAt(area, data, look, {10, 80}) == data.to);
+    CHECK_FALSE(charts::dayAt(area, data, look, {298, 80}));
+}
+
+TEST_CASE("A weighing stands in the chart")
+{
+    tests::needApplication();
+    auto data = twoWeeks();
+    const QImage without = drawn(data);
+    data.weighings = {{data.from + 5, 40.0}};
+    CHECK(drawn(data) != without);
+    data.weighings = {{data.to + 5, 40.0}};
+    const QImage later = drawn(data);
+    data.weighings = {{data.to + 6, 41.0}};
+    CHECK(drawn(data) == later);
+}
+
+TEST_CASE("What is refused is said in the person's words, with what is safe instead")
+{
+    CHECK(words::errorSentence({"session-today", "site", "x"}).contains("tomorrow"));
+    CHECK(words::errorSentence({"screening-stops", "pregnancy", "x"}).contains("machine off"));
+    CHECK(words::errorSentence({"something-else", "", "as core says"}) == "as core says");
+}
