@@ -61,27 +61,39 @@ T.ApplicationWindow {
     }
     Component {
         id: places
-        ColumnLayout {
-            spacing: 0
-            Repeater {
-                model: ["today", "bath", "diary", "plan"]
-                Loader {
-                    required property string modelData
-                    property bool wanted: false
-                    readonly property bool current: window.place === modelData
-                    onCurrentChanged: if (current) wanted = true
-                    Component.onCompleted: if (current) wanted = true
-                    active: wanted
-                    visible: current
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
-                    source: window.pageUrl(modelData.charAt(0).toUpperCase() + modelData.slice(1))
+        GridLayout {
+            // A screen that lies on its side has no height to give away: the places stand beside the page.
+            readonly property bool low: height < Theme.lowHeight && width > height
+            columnSpacing: 0
+            rowSpacing: 0
+            Item {
+                Layout.row: 0
+                Layout.column: parent.low ? 1 : 0
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Repeater {
+                    model: ["today", "bath", "diary", "plan"]
+                    Loader {
+                        required property string modelData
+                        property bool wanted: false
+                        readonly property bool current: window.place === modelData
+                        onCurrentChanged: if (current) wanted = true
+                        Component.onCompleted: if (current) wanted = true
+                        active: wanted
+                        visible: current
+                        anchors.fill: parent
+                        source: window.pageUrl(modelData.charAt(0).toUpperCase() + modelData.slice(1))
+                    }
                 }
             }
             BottomBar {
                 // Nothing but the session while it runs.
                 visible: !(window.place === "bath" && BathModel.busy)
-                Layout.fillWidth: true
+                upright: parent.low
+                Layout.row: parent.low ? 0 : 1
+                Layout.column: 0
+                Layout.fillWidth: !parent.low
+                Layout.fillHeight: parent.low
                 current: window.place
                 onChosen: place => window.go(place)
             }

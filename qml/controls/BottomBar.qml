@@ -3,20 +3,29 @@ import QtQuick.Layouts
 import QtQuick.Templates as T
 import Firstdew
 
-// The four places.
+// The four places, below the page or, upright, beside it.
 Rectangle {
     id: bar
     property string current: "today"
+    property bool upright: false
     signal chosen(string place)
     implicitHeight: Math.max(Theme.barHeight, row.implicitHeight)
+    implicitWidth: Theme.barWidth
     color: Theme.card
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Places")
-    Rectangle { width: parent.width; height: Theme.hair; color: Theme.line }
-    RowLayout {
+    Rectangle {
+        anchors.right: parent.right
+        width: bar.upright ? Theme.hair : parent.width
+        height: bar.upright ? parent.height : Theme.hair
+        color: Theme.line
+    }
+    GridLayout {
         id: row
         anchors.fill: parent
-        spacing: 0
+        columns: bar.upright ? 1 : 4
+        columnSpacing: 0
+        rowSpacing: 0
         Repeater {
             model: ["today", "bath", "diary", "plan"]
             T.TabButton {
@@ -27,6 +36,7 @@ Rectangle {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
+                Layout.preferredHeight: bar.upright ? 1 : implicitHeight
                 implicitHeight: Math.max(Theme.barHeight, column.implicitHeight + 2 * Theme.small)
                 Accessible.name: text
                 Accessible.selected: on

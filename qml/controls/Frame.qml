@@ -6,7 +6,7 @@ import Firstdew
 Item {
     id: frame
     property string title: ""
-    property string titleRole: "display"
+    property string titleRole: canGoBack ? "title" : "display" // beside the way back there is less room
     property bool canGoBack: false
     default property alias content: column.data
     property alias header: headerExtra.data

@@ -784,8 +784,8 @@
 <context>
     <name>FileChoice</name>
     <message>
-        <source>No such file (.%1) in %2. Put it there and look again.</source>
-        <translation>لا يوجد ملف كهذا (.%1) في %2. ضعه هناك وانظر مجددًا.</translation>
+        <source>No such file (%1) in %2. Put it there and look again.</source>
+        <translation>لا يوجد ملف كهذا (%1) في %2. ضعه هناك وانظر مجددًا.</translation>
     </message>
     <message>
         <source>Look again</source>
@@ -1527,10 +1527,6 @@
         <translation>تاريخ ميلادك غير مدوّن، لذا تسري حدود الأطفال الأدنى.</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1، %2</translation>
-    </message>
-    <message>
         <source>at most %1</source>
         <translation>بحد أقصى %1</translation>
     </message>
@@ -1714,7 +1710,7 @@
     </message>
     <message>
         <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
-        <translation>أقل: تجديد أبكر وأكثر. أعلى: حمّامات أقل وأيام رطبة أكثر. المعتاد: 20 %.</translation>
+        <translation>أقل: تجديد أبكر وأكثر. أعلى: حمّامات أقل وأيام رطبة أكثر. المعتاد: 20%.</translation>
     </message>
 </context>
 <context>
@@ -2443,7 +2439,7 @@
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 ٪</translation>
+        <translation>%1%</translation>
     </message>
     <message>
         <source>today</source>
@@ -2799,6 +2795,11 @@
     <message>
         <source>There were reminders. Open Firstdew to see what matters now.</source>
         <translation>كانت هناك تذكيرات. افتح Firstdew لترى ما المهم الآن.</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>date format</comment>
+        <translation>d MMM</translation>
     </message>
 </context>
 <context>

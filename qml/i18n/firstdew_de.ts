@@ -784,8 +784,8 @@
 <context>
     <name>FileChoice</name>
     <message>
-        <source>No such file (.%1) in %2. Put it there and look again.</source>
-        <translation>Keine solche Datei (.%1) in %2. Legen Sie sie dort ab und sehen Sie noch einmal nach.</translation>
+        <source>No such file (%1) in %2. Put it there and look again.</source>
+        <translation>Keine solche Datei (%1) in %2. Legen Sie sie dort ab und sehen Sie noch einmal nach.</translation>
     </message>
     <message>
         <source>Look again</source>
@@ -1505,10 +1505,6 @@
     <message>
         <source>Your birthday is not set, so the lower limits for children count.</source>
         <translation>Ihr Geburtstag fehlt, deshalb gelten die niedrigeren Grenzen für Kinder.</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -2755,6 +2751,11 @@
     <message>
         <source>There were reminders. Open Firstdew to see what matters now.</source>
         <translation>Es gab Erinnerungen. Öffnen Sie Firstdew, um zu sehen, was jetzt zählt.</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>date format</comment>
+        <translation>d. MMM</translation>
     </message>
 </context>
 <context>

@@ -784,8 +784,8 @@
 <context>
     <name>FileChoice</name>
     <message>
-        <source>No such file (.%1) in %2. Put it there and look again.</source>
-        <translation>No hay tal archivo (.%1) en %2. Póngalo ahí y mire otra vez.</translation>
+        <source>No such file (%1) in %2. Put it there and look again.</source>
+        <translation>No hay tal archivo (%1) en %2. Póngalo ahí y mire otra vez.</translation>
     </message>
     <message>
         <source>Look again</source>
@@ -1505,10 +1505,6 @@
     <message>
         <source>Your birthday is not set, so the lower limits for children count.</source>
         <translation>Falta su fecha de nacimiento, así que valen los límites más bajos, los de niños.</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -2755,6 +2751,11 @@
     <message>
         <source>There were reminders. Open Firstdew to see what matters now.</source>
         <translation>Hubo recordatorios. Abra Firstdew para ver qué importa ahora.</translation>
+    </message>
+    <message>
+        <source>d MMM</source>
+        <comment>date format</comment>
+        <translation>d MMM</translation>
     </message>
 </context>
 <context>

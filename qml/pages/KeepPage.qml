@@ -13,7 +13,7 @@ Frame {
     Card {
         visible: page.result.ok !== undefined
         kind: page.result.ok ? "plain" : "danger"
-        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path ? qsTr("Done: %1").arg(page.result.path) : qsTr("Done.")) : (page.result.message || "") }
+        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path ? qsTr("Done: %1").arg(Look.words.asWritten(page.result.path)) : qsTr("Done.")) : (page.result.message || "") }
         Label { visible: page.result.ok === false; role: "label"; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
     }
     Card {

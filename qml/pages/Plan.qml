@@ -27,7 +27,7 @@ Frame {
                 text: qsTr("Next bath: %1").arg(Look.words.dayLong(card.modelData.next))
             }
             Wrap {
-                visible: card.modelData.sessions.length > 0
+                visible: card.modelData.stage === "first-course"
                 Layout.fillWidth: true
                 spacing: Theme.small
                 Repeater {
@@ -45,7 +45,7 @@ Frame {
                             anchors.centerIn: parent
                             role: "label"
                             color: parent.modelData.done ? Theme.mainInk : Theme.ink
-                            text: Look.words.dayNumber(parent.modelData.date) + " " + Look.words.monthShort(parent.modelData.date)
+                            text: Look.words.dayShort(parent.modelData.date)
                             Accessible.name: parent.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
                         }
                     }
@@ -80,7 +80,7 @@ Frame {
                 GridLayout {
                     columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
-                    Label { Layout.fillWidth: true; text: qsTr("%1, %2").arg(Look.words.treated(limit.modelData.site)).arg(Look.words.waveform(limit.modelData.waveform)) }
+                    Label { Layout.fillWidth: true; text: [Look.words.treated(limit.modelData.site), Look.words.waveform(limit.modelData.waveform)].join(" · ") }
                     Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Look.words.milliamps(limit.modelData.limit)) : qsTr("not used") }
                 }
                 Label { role: "label"; Layout.fillWidth: true; text: limit.modelData.source }

@@ -50,6 +50,8 @@ QtObject {
     readonly property int iconLarge: 40
     readonly property int measure: 620 // widest column that reads well
     readonly property int barHeight: 64
+    readonly property int barWidth: 88 // where the places stand beside the page
+    readonly property int lowHeight: 480
     readonly property int ring: 340 // widest clock of a running session
     readonly property int padKey: 64
 

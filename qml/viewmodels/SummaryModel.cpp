@@ -1,6 +1,7 @@
 #include "SummaryModel.h"
 
 #include "print/SummaryPdf.h"
+#include "words/Names.h"
 
 #include <QDir>
 #include <QLocale>
@@ -58,8 +59,8 @@ void SummaryModel::share()
         m_message = QString::fromStdString(written.error().message);
     } else {
         m_file = file;
-        m_message = m_sharer.share(file.toStdString(), "application/pdf") ? tr("Saved as %1 and handed over.").arg(file)
-                                                                          : tr("Saved as %1. Open it from there.").arg(file);
+        m_message = m_sharer.share(file.toStdString(), "application/pdf") ? tr("Saved as %1 and handed over.").arg(words::asWritten(file.toStdString()))
+                                                                          : tr("Saved as %1. Open it from there.").arg(words::asWritten(file.toStdString()));
     }
     emit messageChanged();
 }

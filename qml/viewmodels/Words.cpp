@@ -83,7 +83,14 @@ QString Words::dayYear(const QString& iso) const
 }
 
 QString Words::dayNumber(const QString& iso) const { return written(iso, QStringLiteral("d")); }
-QString Words::monthShort(const QString& iso) const { return written(iso, QStringLiteral("MMM")); }
+
+QString Words::dayShort(const QString& iso) const
+{
+    const auto day = dateOf(iso);
+    return day ? words::shortDay(*day) : QString();
+}
+
+QString Words::asWritten(const QString& text) const { return words::asWritten(text.toStdString()); }
 
 QString Words::clock(int minutes) const { return QLocale().toString(QTime(minutes / 60 % 24, minutes % 60), QStringLiteral("HH:mm")); }
 

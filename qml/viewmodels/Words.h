@@ -40,7 +40,9 @@ public:
     Q_INVOKABLE QString dayFull(const QString& iso) const;
     Q_INVOKABLE QString dayYear(const QString& iso) const;
     Q_INVOKABLE QString dayNumber(const QString& iso) const;
-    Q_INVOKABLE QString monthShort(const QString& iso) const;
+    Q_INVOKABLE QString dayShort(const QString& iso) const;
+    /// Kept in its own direction within a sentence of another: paths, names, file endings.
+    Q_INVOKABLE QString asWritten(const QString& text) const;
     /// Minutes of the day as 19:30.
     Q_INVOKABLE QString clock(int minutes) const;
     Q_INVOKABLE QString milliamps(double mA) const;

@@ -62,6 +62,11 @@ QString fullDay(LocalDate date)
     return written(date, Words::tr("dddd, d MMMM", "date format"));
 }
 
+QString shortDay(LocalDate date)
+{
+    return written(date, Words::tr("d MMM", "date format"));
+}
+
 QString dayOfYear(LocalDate date)
 {
     return written(date, Words::tr("d MMMM yyyy", "date format"));

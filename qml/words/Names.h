@@ -28,6 +28,8 @@ using namespace facts;
 [[nodiscard]] QString dayAndMonth(LocalDate date, LocalDate today);
 /// "Thursday, 5 March".
 [[nodiscard]] QString fullDay(LocalDate date);
+/// "5 Mar".
+[[nodiscard]] QString shortDay(LocalDate date);
 /// "5 March 2026".
 [[nodiscard]] QString dayOfYear(LocalDate date);
 /// "12.5 mA"; whole numbers without a decimal.
