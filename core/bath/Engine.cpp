@@ -32,11 +32,16 @@ long long lengthMs(const Step& step)
     return 1000LL * step.length.s;
 }
 
-/// Time between two instants, by whichever clock saw more of it: the one that never jumps stands still while a phone
-/// sleeps and begins anew when it is started, the wall may be set back.
+/// Beyond this the wall clock saw time that the other did not: the phone slept or was started anew.
+constexpr long long kSleptMs = 1000;
+
+/// Time between two instants, by the clock that never jumps; by the wall where that one stood still or began anew. Their
+/// small differences are rounding and correction of the wall, and would add up over a phase's thousands of ticks.
 long long between(const Instant& a, const Instant& b)
 {
-    return std::max({0LL, b.monotonicMs - a.monotonicMs, b.wallMs - a.wallMs});
+    const long long steady = b.monotonicMs - a.monotonicMs;
+    const long long wall = b.wallMs - a.wallMs;
+    return std::max(0LL, wall > steady + kSleptMs ? wall : steady);
 }
 
 bool ended(const State& s)

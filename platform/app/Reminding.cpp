@@ -40,7 +40,7 @@ std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
 
 ports::Notice noticeOf(const situation::Reminder& r)
 {
-    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r)};
+    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r), r.at};
 }
 
 /// What a check-in's key asks about, "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".

@@ -23,6 +23,7 @@ namespace
 const QString kService = QStringLiteral("org.freedesktop.Notifications");
 const QString kPath = QStringLiteral("/org/freedesktop/Notifications");
 constexpr int kCallMs = 2000;
+constexpr int kRememberedDays = 3;
 constexpr uint kClosedByCall = 3; // reason of NotificationClosed: CloseNotification was called
 
 QDBusMessage call(const QString& method)
@@ -59,22 +60,28 @@ void DesktopNotifier::read()
     if (!file.open(QIODevice::ReadOnly))
         return;
     const QJsonObject all = QJsonDocument::fromJson(file.readAll()).object();
-    const QString owner = daemon();
-    if (owner.isEmpty() || all[QStringLiteral("daemon")].toString() != owner)
-        return;
-    const QJsonObject up = all[QStringLiteral("notices")].toObject();
-    for (auto it = up.begin(); it != up.end(); ++it)
-        m_shown[it.key().toStdString()] = static_cast<uint>(it.value().toDouble());
+    const bool sameDaemon = all[QStringLiteral("daemon")].toString() == daemon();
+    const QJsonObject notices = all[QStringLiteral("notices")].toObject();
+    for (auto it = notices.begin(); it != notices.end(); ++it) {
+        const QJsonObject one = it.value().toObject();
+        const uint id = static_cast<uint>(one[QStringLiteral("id")].toDouble());
+        // What a daemon now gone had up is down, and has to be shown again by the present one.
+        if (id != 0 && !sameDaemon)
+            continue;
+        if (const auto since = facts::LocalTime::parse(one[QStringLiteral("since")].toString().toStdString()))
+            m_shown[it.key().toStdString()] = {id, *since};
+    }
 }
 
 void DesktopNotifier::write() const
 {
-    QJsonObject up;
-    for (const auto& [key, id] : m_shown)
-        up[QString::fromStdString(key)] = static_cast<double>(id);
+    QJsonObject notices;
+    for (const auto& [key, shown] : m_shown)
+        notices[QString::fromStdString(key)] =
+            QJsonObject{{QStringLiteral("id"), static_cast<double>(shown.id)}, {QStringLiteral("since"), QString::fromStdString(shown.since.iso())}};
     QDir().mkpath(QFileInfo(m_state).path());
     QSaveFile file(m_state);
-    const QByteArray text = QJsonDocument(QJsonObject{{QStringLiteral("daemon"), daemon()}, {QStringLiteral("notices"), up}}).toJson();
+    const QByteArray text = QJsonDocument(QJsonObject{{QStringLiteral("daemon"), daemon()}, {QStringLiteral("notices"), notices}}).toJson();
     if (!file.open(QIODevice::WriteOnly) || !file.setPermissions(QFile::ReadOwner | QFile::WriteOwner) || file.write(text) != text.size() || !file.commit())
         qWarning("notices: %s could not be written; a restarted app may show a reminder twice", qPrintable(m_state));
 }
@@ -84,21 +91,21 @@ void DesktopNotifier::show(const std::vector<ports::Notice>& due)
     // Read each time: a one-shot reminder may have shown something while this program was open.
     read();
     const auto before = m_shown;
-    for (auto it = m_shown.begin(); it != m_shown.end();) {
-        const bool stillDue = std::any_of(due.begin(), due.end(), [&](const ports::Notice& n) { return n.key == it->first; });
-        if (stillDue) {
-            ++it;
+    facts::LocalTime latest;
+    for (auto& [key, shown] : m_shown) {
+        latest = std::max(latest, shown.since);
+        const bool stillDue = std::any_of(due.begin(), due.end(), [&](const ports::Notice& n) { return n.key == key; });
+        if (stillDue || shown.id == 0)
             continue;
-        }
-        if (it->second != 0) {
-            QDBusMessage close = call(QStringLiteral("CloseNotification"));
-            close << it->second;
-            m_bus.call(close, QDBus::NoBlock);
-        }
-        it = m_shown.erase(it);
+        QDBusMessage close = call(QStringLiteral("CloseNotification"));
+        close << shown.id;
+        m_bus.call(close, QDBus::NoBlock);
+        shown.id = 0;
     }
+    std::erase_if(m_shown, [&](const auto& one) { return one.second.id == 0 && one.second.since.date + kRememberedDays < latest.date; });
     for (const ports::Notice& n : due) {
-        if (m_shown.count(n.key) != 0)
+        const auto known = m_shown.find(n.key);
+        if (known != m_shown.end() && (known->second.id != 0 || n.since <= known->second.since))
             continue;
         QStringList actions{QStringLiteral("default"), QString::fromStdString(n.title)};
         for (const ports::NoticeAction& a : n.actions)
@@ -109,7 +116,7 @@ void DesktopNotifier::show(const std::vector<ports::Notice>& due)
         const QDBusReply<uint> reply = m_bus.call(notify, QDBus::Block, kCallMs);
         // Without a daemon nothing is shown; the screen itself still says it, and the next look tries again.
         if (reply.isValid())
-            m_shown[n.key] = reply.value();
+            m_shown[n.key] = {reply.value(), n.since};
     }
     if (m_shown != before)
         write();
@@ -117,14 +124,14 @@ void DesktopNotifier::show(const std::vector<ports::Notice>& due)
 
 bool DesktopNotifier::anyUp() const
 {
-    return std::any_of(m_shown.begin(), m_shown.end(), [](const auto& one) { return one.second != 0; });
+    return std::any_of(m_shown.begin(), m_shown.end(), [](const auto& one) { return one.second.id != 0; });
 }
 
 void DesktopNotifier::actionInvoked(uint id, const QString& action)
 {
     read();
     for (const auto& [key, shown] : m_shown)
-        if (shown == id) {
+        if (shown.id == id) {
             emit answered(QString::fromStdString(key), action);
             return;
         }
@@ -136,8 +143,8 @@ void DesktopNotifier::notificationClosed(uint id, uint reason)
         return;
     read();
     for (auto& [key, shown] : m_shown)
-        if (shown == id) {
-            shown = 0;
+        if (shown.id == id) {
+            shown.id = 0;
             write();
             emit closed();
             return;

@@ -44,7 +44,14 @@ private:
 
     QDBusConnection m_bus;
     QString m_state;
-    std::map<std::string, uint> m_shown; ///< by key; 0 where the person closed it: not shown again
+    /// A notice that was shown: its number with the daemon, 0 once it was closed or withdrawn. It is remembered for some
+    /// days, so that a clock set back or a flight over the date line brings nothing a second time.
+    struct Shown {
+        uint id = 0;
+        facts::LocalTime since;
+        bool operator==(const Shown&) const = default;
+    };
+    std::map<std::string, Shown> m_shown; ///< by key
 };
 
 } // namespace firstdew::linuxside

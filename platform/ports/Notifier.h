@@ -21,6 +21,8 @@ struct Notice {
     std::string title;
     std::string text;
     std::vector<NoticeAction> actions = {};
+    /// When it became due; one that was put off comes back later than that, and only then is shown again.
+    facts::LocalTime since = {};
 };
 
 /// A reminder for later, which the system itself shows at its time with the app closed.

@@ -258,6 +258,22 @@ TEST_CASE("a wall clock set back by an hour loses nothing and doubles nothing")
     CHECK(remainingInStep(run.state).s == 900 - 120);
 }
 
+TEST_CASE("a phase is not cut short by two clocks that tick in turn")
+{
+    // Ticks about each tenth of a second; the milliseconds of the two clocks turn over at different moments.
+    Run run(request(Site::Feet));
+    run.toHold();
+    const Instant start = run.now;
+    constexpr long long kTickMicroseconds = 100'450;
+    constexpr int kTicks = 6000;
+    for (int i = 1; i <= kTicks; ++i) {
+        run.now.monotonicMs = start.monotonicMs + i * kTickMicroseconds / 1000;
+        run.now.wallMs = start.wallMs + (i * kTickMicroseconds + 500) / 1000;
+        REQUIRE(run.send(BathEventKind::Tick));
+    }
+    CHECK(remainingInStep(run.state).s == 900 - 602);
+}
+
 TEST_CASE("after a gap no event moves the session on, not even the first one tapped")
 {
     for (const auto kind : {BathEventKind::Raised, BathEventKind::Lowered, BathEventKind::Discomfort,
