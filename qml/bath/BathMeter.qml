@@ -50,6 +50,7 @@ Rectangle {
             ActionButton {
                 text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Meter?") : Look.words.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
+                textSize: Theme.title
                 implicitHeight: Theme.bathTarget
                 horizontalPadding: 0
                 Layout.fillWidth: true

@@ -39,7 +39,7 @@ Item {
                     Label { text: page.r.all || ""; color: page.ink }
                 }
                 Label {
-                    role: "title"
+                    role: page.r.timed !== true || page.height > Theme.tall ? "display" : "title"
                     Layout.fillWidth: true
                     text: page.alarm ? qsTr("Too high. Lower the current now.") : page.r.sentence || ""
                     color: page.ink
@@ -88,6 +88,7 @@ Item {
             ActionButton {
                 visible: !!page.r.primary
                 kind: "now"
+                textSize: Theme.title
                 implicitHeight: Theme.bathTarget
                 text: page.r.primary || ""
                 Layout.fillWidth: true

@@ -7,6 +7,7 @@ T.Button {
     id: control
     property string kind: "plain"
     property string iconName: ""
+    property real textSize: Theme.body
     readonly property color fill: kind === "now" ? Theme.now : kind === "main" ? Theme.main : kind === "danger" ? Theme.danger
                                 : kind === "quiet" ? Theme.clear : Theme.card
     readonly property color fillPressed: kind === "now" ? Theme.nowPressed : kind === "main" || kind === "danger" ? Qt.darker(fill, 1.15) : Theme.cardPressed
@@ -44,7 +45,7 @@ T.Button {
                 id: words
                 text: control.text
                 font.family: Theme.family
-                font.pixelSize: Theme.body
+                font.pixelSize: control.textSize
                 font.weight: Theme.strong
                 color: control.inkColor
                 wrapMode: Text.Wrap

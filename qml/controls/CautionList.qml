@@ -14,7 +14,7 @@ ColumnLayout {
             Layout.fillWidth: true
             spacing: Theme.gap
             Icon { name: "warning"; color: Theme.danger; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon; Layout.alignment: Qt.AlignTop }
-            Label { text: line.modelData; Layout.fillWidth: true }
+            Label { text: line.modelData; Layout.fillWidth: true; Layout.preferredWidth: 1 }
         }
     }
 }

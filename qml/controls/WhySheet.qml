@@ -14,7 +14,7 @@ Sheet {
             Layout.fillWidth: true
             spacing: Theme.gap
             Icon { name: "check"; color: Theme.main; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon; Layout.alignment: Qt.AlignTop }
-            Label { text: parent.modelData.text; Layout.fillWidth: true }
+            Label { text: parent.modelData.text; Layout.fillWidth: true; Layout.preferredWidth: 1 }
         }
     }
     Label {

@@ -24,7 +24,7 @@ Frame {
                 id: asked
                 required property var modelData
                 Layout.fillWidth: true
-                Label { text: asked.modelData.text; Layout.fillWidth: true }
+                Label { text: asked.modelData.text; Layout.fillWidth: true; Layout.preferredWidth: 1 }
                 IconButton { iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
             }
         }

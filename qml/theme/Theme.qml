@@ -52,6 +52,7 @@ QtObject {
     readonly property int barHeight: 64
     readonly property int barWidth: 88 // where the places stand beside the page
     readonly property int lowHeight: 480
+    readonly property int tall: 700 // from here on a running session has room for large words
     readonly property int ring: 340 // widest clock of a running session
     readonly property int padKey: 64
 

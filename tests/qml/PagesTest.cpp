@@ -313,3 +313,22 @@ TEST_CASE("A language chosen later is spoken at once, on pages already open")
     QCoreApplication::removeTranslator(&german);
     QLocale::setDefault(words::localeFor("en"));
 }
+
+// Not a test: pictures of the steps of a bath, to be looked at. Run with "[.pictures]" and FIRSTDEW_PICTURES=FOLDER,
+// FIRSTDEW_LANGUAGE=en|de|es|ar.
+TEST_CASE("Pictures of a bath", "[.pictures]")
+{
+    needApplication();
+    const QString language = qEnvironmentVariable("FIRSTDEW_LANGUAGE", "en");
+    QTranslator translator;
+    REQUIRE(translator.load(":/i18n/firstdew_" + language));
+    QCoreApplication::installTranslator(&translator);
+    QLocale::setDefault(words::localeFor(language));
+    Interface ui({390, 844}, "light", 1, QLocale().textDirection());
+    for (const QString& page : pages())
+        if (page.startsWith("Bath:")) {
+            REQUIRE(ui.show(page));
+            CHECK(ui.settled().save(qEnvironmentVariable("FIRSTDEW_PICTURES") + "/" + page.mid(5) + ".png"));
+        }
+    QCoreApplication::removeTranslator(&translator);
+}
