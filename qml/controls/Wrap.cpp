@@ -64,8 +64,16 @@ void Wrap::place()
         x += across + m_spacing;
         line = std::max(line, child->height());
     }
-    setImplicitHeight(y + line);
     m_placing = false;
+    m_needed = y + line;
+    // A layout that is just handing out room takes no other wish; it hears of this one afterwards.
+    if (m_needed != implicitHeight())
+        polish();
+}
+
+void Wrap::updatePolish()
+{
+    setImplicitHeight(m_needed);
 }
 
 } // namespace firstdew::controls

@@ -20,6 +20,7 @@ signals:
 
 protected:
     void itemChange(ItemChange change, const ItemChangeData& data) override;
+    void updatePolish() override;
     void geometryChange(const QRectF& now, const QRectF& before) override;
 
 private:
@@ -27,6 +28,7 @@ private:
 
     qreal m_spacing = 8;
     bool m_placing = false;
+    qreal m_needed = 0;
 };
 
 } // namespace firstdew::controls
