@@ -145,12 +145,12 @@ TEST_CASE("what was learned before changes no answer, whatever is added, filled 
         firstdew::outlook::Learned learned;
         auto d = person();
         for (int day = 0; day < 150; ++day) {
-            const int when = below(12) == 0 ? below(day + 1) : day; // now and then filled in afterwards
+            const int when = below(3) == 0 ? below(day + 1) : day; // now and then filled in afterwards
             if (below(9) == 0)
                 d.session(allOf<Site>()[static_cast<std::size_t>(below(4))], kStart + when);
             if (below(4) != 0)
                 d.checkIn(allOf<DiarySite>()[static_cast<std::size_t>(below(3))], kStart + when,
-                          static_cast<Level>(below(5) == 0 ? 1 + below(3) : 0),
+                          static_cast<Level>(below(4) == 0 ? 1 + below(3) : 0),
                           below(5) == 0 ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
             const auto record = d.record();
             const auto with = assess(record, kStart + day, {}, &learned);

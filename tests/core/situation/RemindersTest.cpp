@@ -50,9 +50,15 @@ TEST_CASE("quiet hours are kept, and what falls into them moves out of them")
     CHECK(dueReminders(d.record(), at(kStart + 2, 22)).empty());
     CHECK(dueReminders(d.record(), at(kStart + 2, 6, 59)).empty());
     CHECK(holds(dueReminders(d.record(), at(kStart + 2, 21, 59)), ReminderKind::CheckIn));
-    for (const Reminder& r : upcomingReminders(d.record(), at(kStart + 1, 12))) {
-        CHECK(r.at.at.minute >= 7 * 60);
-        CHECK(r.at.at.minute < 22 * 60);
+    for (const int hour : {0, 5, 6, 22, 23}) {
+        s.checkIn = {hour * 60};
+        d.add(s, kStart + 1);
+        const auto next = upcomingReminders(d.record(), at(kStart + 1, 12));
+        CHECK(holds(next, ReminderKind::CheckIn));
+        for (const Reminder& r : next) {
+            CHECK(r.at.at.minute >= 7 * 60);
+            CHECK(r.at.at.minute < 22 * 60);
+        }
     }
 }
 
