@@ -35,10 +35,11 @@ struct Spell {
     bool operator==(const Spell&) const = default;
 };
 
-/// Harm of one more day left to itself once dampness has begun, against that of one needless top-up. A top-up is called
-/// for where the expected harm of waiting is the greater. Defaults chosen by rehearsal: see COSTS.md.
+/// Harm of waiting a day in which dampness has begun, against that of a needless top-up. A top-up is called for where
+/// the expected harm of waiting until tomorrow is the greater. Defaults chosen by rehearsal: see COSTS.md. They hold for
+/// the default risk; who takes a greater one minds waiting the less, in proportion to the odds.
 struct Costs {
-    double waitingADay = 4;
+    double waitingADay = 6;
     double needlessTopUp = 1;
 };
 
@@ -55,6 +56,8 @@ struct Forecast {
     int censored = 0;
     StateProbability today;
     std::optional<LocalDate> due; ///< by then the chance of clamminess reaches the risk
+    /// Day on which a top-up is called for, unless something is reported meanwhile; never after `due`.
+    std::optional<LocalDate> call;
     double risk = 0.2;
     /// Days (not before the last session) by which clamminess has begun with chance 0.1, 0.2, 0.5, 0.8, 0.9.
     std::optional<std::array<LocalDate, 5>> quantiles;
@@ -62,7 +65,7 @@ struct Forecast {
     double usualFrom = 0;        ///< 10 % and 90 % quantile of this person's dry spell, in days
     double usualTo = 0;
     double soonest = 0;    ///< 5 % quantile of it: clammy at rest from then on is first dew
-    bool firstDew = false; ///< expected harm of waiting exceeds that of a needless top-up
+    bool firstDew = false; ///< today the expected harm of waiting until tomorrow exceeds that of a needless top-up
 };
 
 inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};

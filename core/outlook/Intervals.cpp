@@ -99,7 +99,7 @@ std::vector<Spell> spellsFor(const Record& record, DiarySite site, LocalDate tod
         return std::any_of(courses.begin(), courses.end(),
                            [&](const CourseDays& c) { return a >= c.first && b <= c.second; });
     };
-    const auto firstAfter = [&](LocalDate day) {
+    const auto firstAfter = [&](LocalDate day) { // the first report behind that day
         return std::upper_bound(reports.begin(), reports.end(), day,
                                 [](LocalDate d, const Report& r) { return d < r.date; });
     };

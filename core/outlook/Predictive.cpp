@@ -12,24 +12,30 @@ namespace firstdew::outlook
 namespace
 {
 
-constexpr std::size_t kMedians = 49;
+constexpr std::size_t kMedians = 48;
 constexpr std::size_t kShapes = 9;
 constexpr std::size_t kPoints = 2 * kMedians * kShapes;
-constexpr std::size_t kLanes = 6;
+constexpr std::size_t kLanes = 12;
 static_assert(kPoints % kLanes == 0);
-constexpr std::size_t kWholeDays = 128; // nodes of time at 0, 1, ... 128 days, then ever wider apart
-constexpr double kWider = 1.03;
+constexpr std::size_t kWholeDays = 64; // nodes of time at 0, 1, ... 64 days, then ever wider apart
+constexpr double kWider = 1.05;
 constexpr double kLongest = 3660;       // days
-constexpr double kNothing = 1e-280;     // a survivor below this is none
+constexpr double kNothing = 1e-30;     // a survivor below this is none
+/// Share of a spell's weight that never fades: what a person was like last year tells more than what others are like.
+constexpr double kLasting = 0.25;
+/// A spell cut short while still dry shows little of how long it would have lasted; it ages the others by a fifth of what
+/// one that came to its end does (both our own choice, from rehearsal).
+constexpr double kUnseenAgesLess = 0.8;
 constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
 
-// Spread of the medians between people and of the shape within a family. Chosen so that the prior predictive has its
-// median at 10 days and 90 % between 3 and 35 days; tests/core/outlook checks it.
+// Spread of the medians between people and of the shape within a family. Our own choice: the prior predictive has its
+// median at 10 days and 90 % between 3 and 35 days (tests/core/outlook checks it), and how that spread is shared out
+// between people and within one person is what kept the intervals honest in rehearsal (COSTS.md).
 constexpr double kLogMedian = std::numbers::ln10;
-constexpr double kLogMedianSd = 0.58;
-constexpr double kWeibullShape = 3.0;
-constexpr double kLognormalSd = 0.4;
-constexpr double kLogShapeSd = 0.35;
+constexpr double kLogMedianSd = 0.62;
+constexpr double kWeibullShape = 3.2;
+constexpr double kLognormalSd = 0.36;
+constexpr double kLogShapeSd = 0.25;
 
 struct Point {
     bool weibull = true;
@@ -52,7 +58,7 @@ double survivorAt(const Point& p, double days)
 struct Grid {
     std::vector<Point> points;
     std::vector<double> nodes;
-    std::vector<double> survivors; ///< node by node, all points of a node together
+    std::vector<float> survivors; ///< single precision is plenty, and half the memory; node by node, all points of a node together
 
     Grid()
     {
@@ -77,10 +83,10 @@ struct Grid {
         survivors.reserve(nodes.size() * kPoints);
         for (const double t : nodes)
             for (const Point& p : points)
-                survivors.push_back(survivorAt(p, t));
+                survivors.push_back(static_cast<float>(survivorAt(p, t)));
     }
 
-    [[nodiscard]] const double* at(std::size_t node) const { return survivors.data() + node * kPoints; }
+    [[nodiscard]] const float* at(std::size_t node) const { return survivors.data() + node * kPoints; }
 };
 
 const Grid& grid()
@@ -95,7 +101,7 @@ void addSurvivor(std::array<double, kPoints>& sums, double factor, double days)
     const Grid& g = grid();
     const bool tabled = days >= 0 && days <= static_cast<double>(kWholeDays) && days == std::floor(days);
     if (tabled) {
-        const double* row = g.at(static_cast<std::size_t>(days));
+        const float* row = g.at(static_cast<std::size_t>(days));
         for (std::size_t i = 0; i < kPoints; ++i)
             sums[i] += factor * row[i];
     } else if (std::isfinite(days)) {
@@ -106,7 +112,7 @@ void addSurvivor(std::array<double, kPoints>& sums, double factor, double days)
 
 } // namespace
 
-Predictive::Predictive(std::span<const Evidence> past) : m_log(kPoints, 0)
+Predictive::Predictive(std::span<const Evidence> past) : m_fading(kPoints, 0), m_lasting(kPoints, 0)
 {
     learn(past);
 }
@@ -137,27 +143,37 @@ void Predictive::weigh(const Evidence& spell)
         end = p.to;
     }
     addSurvivor(likelihood, factor, end);
-    const double fade = std::exp2(-1 / kHalfLifeSpells);
-    for (std::size_t i = 0; i < kPoints; ++i)
-        m_log[i] = fade * m_log[i] + std::log(std::max(kLeastLikelihood, likelihood[i]));
+    const bool open = !std::isfinite(spell.pieces.back().to);
+    const double unseen = open ? spell.pieces.back().weight : 0;
+    const double fade = std::exp2(-(1 - kUnseenAgesLess * unseen) / kHalfLifeSpells);
+    for (std::size_t i = 0; i < kPoints; ++i) {
+        const double log = std::log(std::max(kLeastLikelihood, likelihood[i]));
+        m_fading[i] = fade * m_fading[i] + (1 - kLasting) * log;
+        m_lasting[i] += kLasting * log;
+    }
 }
 
 void Predictive::settle()
 {
     const Grid& g = grid();
-    const double highest = *std::max_element(m_log.begin(), m_log.end());
     std::array<double, kPoints> weights;
+    for (std::size_t i = 0; i < kPoints; ++i)
+        weights[i] = m_fading[i] + m_lasting[i];
+    const double highest = *std::max_element(weights.begin(), weights.end());
     double sum = 0;
     for (std::size_t i = 0; i < kPoints; ++i)
-        sum += weights[i] = g.points[i].prior * std::exp(m_log[i] - highest);
+        sum += weights[i] = g.points[i].prior * std::exp(weights[i] - highest);
+    std::array<float, kPoints> shares;
+    for (std::size_t i = 0; i < kPoints; ++i)
+        shares[i] = static_cast<float>(weights[i] / sum);
     m_curve.clear();
     for (std::size_t n = 0; n < g.nodes.size(); ++n) {
-        const double* row = g.at(n);
-        std::array<double, kLanes> lanes{}; // several sums side by side, for the sake of speed
+        const float* row = g.at(n);
+        std::array<float, kLanes> lanes{}; // sums side by side, for the sake of speed
         for (std::size_t i = 0; i < kPoints; i += kLanes)
             for (std::size_t k = 0; k < kLanes; ++k)
-                lanes[k] += weights[i + k] * row[i + k];
-        const double survivor = std::min(1.0, std::accumulate(lanes.begin(), lanes.end(), 0.0) / sum);
+                lanes[k] += shares[i + k] * row[i + k];
+        const double survivor = std::min(1.0, std::accumulate(lanes.begin(), lanes.end(), 0.0));
         if (survivor < kNothing)
             break;
         m_curve.push_back(std::min(std::log(survivor), m_curve.empty() ? 0.0 : m_curve.back()));

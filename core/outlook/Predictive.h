@@ -15,7 +15,7 @@ inline constexpr double kHalfLifeSpells = 8;
 ///
 /// Weibull and log-normal, each over its median and shape, with the prior of the population (median 10 days, 90 %
 /// between 3 and 35: our own choice, from the range of common practice), updated by the spells through integration on
-/// a fixed grid; older spells weigh less, and the families are averaged by their evidence. Within a day the hazard is
+/// a fixed grid; older spells weigh less, down to a quarter, and the families are averaged by their evidence. Within a day the hazard is
 /// taken as constant.
 class Predictive
 {
@@ -36,8 +36,9 @@ private:
     void weigh(const Evidence& spell);
     void settle();
 
-    std::vector<double> m_log;   ///< log likelihood per point of the grid, older spells weighing less
-    std::vector<double> m_curve; ///< log survivor at the nodes of time, as far as it is above nothing
+    std::vector<double> m_fading;  ///< log likelihood per point of the grid, older spells weighing less
+    std::vector<double> m_lasting; ///< the share of it that is never forgotten
+    std::vector<double> m_curve;   ///< log survivor at the nodes of time, as far as it is above nothing
 };
 
 } // namespace firstdew::outlook

@@ -190,7 +190,7 @@ void readReports(const View& v, SiteSituation& s)
         s.advice = Advice::FirstDewTopUp;
         s.nextSession = v.today;
         s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : ReasonKind::ClammyAtRest, last.date));
-        if (!twice && !old) {
+        if (!twice && !old && s.forecast.today.dry < 0.5) {
             s.reasons.push_back(because(ReasonKind::ReturnLikely));
             s.reasons.back().probability = 1 - s.forecast.today.dry;
         }
@@ -203,23 +203,35 @@ void readReports(const View& v, SiteSituation& s)
     s.reasons.push_back(because(atRest ? ReasonKind::ClammyAtRest : ReasonKind::ClammyStirred, last.date));
 }
 
+/// Where the reports call for nothing: the rhythm does, once the due day has come, or once waiting until tomorrow does
+/// more harm than a top-up today that may prove needless. A stray clammy report alone only makes the rhythm be watched.
+void callByForecast(const View& v, SiteSituation& s)
+{
+    if (!s.forecast.due || v.today - *s.forecast.lastSession <= kSettlingDays)
+        return;
+    const bool due = *s.forecast.due <= v.today && (s.advice == Advice::None || s.advice == Advice::Watch);
+    const bool called = *s.forecast.call <= v.today && s.advice == Advice::None;
+    if (!due && !called)
+        return;
+    s.advice = Advice::TopUpDue;
+    Reason r = because(ReasonKind::DueByForecast, *s.forecast.due);
+    r.probability = s.forecast.risk;
+    s.reasons.insert(s.reasons.begin(), r);
+}
+
 void dryStage(const View& v, SiteSituation& s)
 {
     s.stage = Stage::KeepingDry;
     s.advice = Advice::None;
-    s.nextSession = s.forecast.due;
+    if (s.forecast.call)
+        s.nextSession = std::max(*s.forecast.call, *s.forecast.lastSession + kSettlingDays + 1);
     if (!v.sessions.empty() && v.sessions.back() == v.today) {
         s.reasons.push_back(because(ReasonKind::SessionDoneToday));
         s.reasons.push_back(usualSpell(v, s));
         return;
     }
     readReports(v, s);
-    if (s.advice == Advice::None && s.forecast.due && *s.forecast.due <= v.today) {
-        s.advice = Advice::TopUpDue;
-        Reason r = because(ReasonKind::DueByForecast, *s.forecast.due);
-        r.probability = s.forecast.risk;
-        s.reasons.push_back(r);
-    }
+    callByForecast(v, s);
     if (s.forecast.lastSession)
         s.reasons.push_back(usualSpell(v, s));
 }

@@ -64,7 +64,7 @@ struct SiteSituation {
     Stage stage{};
     Advice advice{};
     std::vector<Reason> reasons;     ///< deciding one first
-    std::optional<LocalDate> nextSession; ///< course day or due day
+    std::optional<LocalDate> nextSession; ///< course day, or the day on which the next top-up is called for
     std::optional<protocol::CoursePlan> course;
     std::optional<protocol::Response> response;
     std::optional<int> hdssStart;

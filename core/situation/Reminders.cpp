@@ -139,9 +139,9 @@ private:
 
     void topUp(const SiteSituation& s)
     {
-        if (!s.forecast.due || (isToday() && s.advice != Advice::TopUpDue))
+        if (!s.nextSession || (isToday() && s.advice != Advice::TopUpDue))
             return;
-        const LocalDate due = *s.forecast.due;
+        const LocalDate due = *s.nextSession;
         if (!chosenFor(s, m_day) && (s.advice == Advice::Watch || !among(kDueRepeats, m_day - due)))
             return;
         add(ReminderKind::TopUpDue, s.site, m_settings.sessions, due);

@@ -96,7 +96,7 @@ TEST_CASE("armpits are never treated with a machine that has direct current alon
 TEST_CASE("a call is put off for a day, or until something new is reported")
 {
     auto d = person().session(Site::Hands, kStart);
-    const LocalDate due = *hands(d, kStart).forecast.due;
+    const LocalDate due = *hands(d, kStart).nextSession;
     CHECK(hands(d, due).advice == Advice::TopUpDue);
     auto tomorrow = d;
     tomorrow.add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, due);
