@@ -60,7 +60,8 @@ Evidence evidenceOf(std::span<const Report> reports, LocalDate lastSession, int 
         scale += std::log(greater);
         logOnset[d] = std::log(clammy) + scale;
     }
-    const double never = (1 - rules.sweatingIfNot) * clammy + rules.sweatingIfNot * sweating;
+    const double staysClammy = (1 - rules.sweatingIfNot) * (1 - rules.clammyToSweating);
+    const double never = staysClammy * clammy + (1 - staysClammy) * sweating;
     const double logNever = std::log((1 - rules.stayDryAfterSession) * never) + scale;
 
     Evidence out;

@@ -1,0 +1,149 @@
+#include "rehearsal/Rehearsal.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::rehearsal;
+
+namespace
+{
+
+Outcome ran(const Request& request)
+{
+    const auto result = rehearse(request);
+    REQUIRE(result.ok());
+    return *result;
+}
+
+std::size_t at(Policy p)
+{
+    return static_cast<std::size_t>(p);
+}
+
+void checkCoverage(const Calibration& c, double within)
+{
+    CHECK(std::abs(c.coverage[0] - 0.50) <= within);
+    CHECK(std::abs(c.coverage[1] - 0.80) <= within);
+    CHECK(std::abs(c.coverage[2] - 0.95) <= within);
+}
+
+World season()
+{
+    World w;
+    w.seasonAmplitude = 0.3;
+    return w;
+}
+
+World doubleFalseReports()
+{
+    World w;
+    w.falseClammyCalm *= 2;
+    w.falseClammyStirred *= 2;
+    return w;
+}
+
+World halfTheDaysMissed()
+{
+    World w;
+    w.checkinMissed = 0.5;
+    return w;
+}
+
+} // namespace
+
+TEST_CASE("a rehearsal depends on its seed and not on the threads")
+{
+    Request r;
+    r.people = 12;
+    r.days = 200;
+    const Outcome one = ran(r);
+    r.threads = 3;
+    const Outcome three = ran(r);
+    for (std::size_t p = 0; p < kPolicies; ++p) {
+        CHECK(one.policies[p].sessions == three.policies[p].sessions);
+        CHECK(one.policies[p].sweatingDays == three.policies[p].sweatingDays);
+    }
+    CHECK(one.calibration.pit == three.calibration.pit);
+    CHECK(one.calibration.brier == three.calibration.brier);
+    r.seed = 2;
+    CHECK(ran(r).calibration.brier != one.calibration.brier);
+}
+
+TEST_CASE("a body's dry spells are Weibull about its own median, and its chance is even")
+{
+    // Weibull with median m and shape k: P(T <= m) = 1/2 and P(T <= m * 2^(1/k)) = 3/4, whoever's k
+    World w;
+    w.shapeSdlog = 0;
+    int below = 0;
+    int belowWide = 0;
+    constexpr int kPeople = 4000;
+    double logMedian = 0;
+    for (int i = 0; i < kPeople; ++i) {
+        const Body body(w, Chance(5, static_cast<std::uint64_t>(i)));
+        below += body.spell() <= body.ownMedian();
+        belowWide += body.spell() <= body.ownMedian() * std::pow(2, 1 / w.shape);
+        logMedian += std::log(body.ownMedian()) / kPeople;
+    }
+    CHECK(below == Approx(0.5 * kPeople).margin(4 * std::sqrt(0.25 * kPeople)));
+    CHECK(belowWide == Approx(0.75 * kPeople).margin(4 * std::sqrt(0.1875 * kPeople)));
+    CHECK(logMedian == Approx(std::log(10)).margin(4 * 0.6 / std::sqrt(kPeople)));
+}
+
+TEST_CASE("a body left to itself turns clammy, then sweats, and a kept course dries it again")
+{
+    Body body(World{}, Chance(1, 1));
+    CHECK(body.skin() == Skin::Dry);
+    body.pass(static_cast<int>(body.spell()));
+    CHECK(body.skin() == Skin::Dry);
+    int day = static_cast<int>(body.spell()) + 60;
+    body.pass(day);
+    CHECK(body.skin() == Skin::Sweating);
+    body.treat(true);
+    CHECK(body.skin() == Skin::Sweating);
+    for (int i = 0; i < 6; ++i) {
+        body.pass(++day);
+        body.treat(i < 5);
+    }
+    CHECK(body.skin() == Skin::Dry);
+}
+
+TEST_CASE("numbers out of range are refused by name")
+{
+    Request r;
+    r.people = 0;
+    CHECK(rehearse(r).error().input == "people");
+    r.people = 1;
+    r.world.seasonAmplitude = 1;
+    CHECK(rehearse(r).error().input == "season.amplitude");
+    r.world = {};
+    r.world.missedClammy = std::nan("");
+    CHECK(rehearse(r).error().input == "missed_clammy");
+}
+
+TEST_CASE("in the default world the forecasts are honest and early treatment pays")
+{
+    Request r;
+    r.people = 160;
+    r.threads = 2;
+    const Outcome o = ran(r);
+    checkCoverage(o.calibration, 0.03);
+    CHECK(o.calibration.dueHitRate >= 0.15);
+    CHECK(o.calibration.dueHitRate <= 0.25);
+    const Figures& early = o.policies[at(Policy::Early)];
+    CHECK(o.policies[at(Policy::Late)].sweatingDays >= 5 * early.sweatingDays);
+    for (std::size_t t = 0; t < kTerciles; ++t) {
+        const Figures& mine = o.terciles[at(Policy::Early)][t];
+        const Figures& weekly = o.terciles[at(Policy::Weekly)][t];
+        CHECK((mine.sessions <= weekly.sessions || mine.sweatingDays <= weekly.sweatingDays));
+    }
+}
+
+TEST_CASE("in worse worlds the forecasts stay near")
+{
+    for (const World& world : {season(), doubleFalseReports(), halfTheDaysMissed()}) {
+        Request r;
+        r.people = 60;
+        r.threads = 2;
+        r.world = world;
+        checkCoverage(ran(r).calibration, 0.08);
+    }
+}
