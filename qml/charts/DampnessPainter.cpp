@@ -98,7 +98,14 @@ void paintDates(QPainter& p, const Frame& f, const DampnessData& data, const Cha
         return;
     }
     const int months = std::max(1, days / 30);
-    const int every = std::max(1, static_cast<int>(std::ceil(months / kMostLabels)));
+    // Steps that meet every January, so that years stand evenly.
+    int every = static_cast<int>(std::ceil(months / kMostLabels));
+    for (const int step : {1, 2, 3, 4, 6, 12})
+        if (step >= every) {
+            every = step;
+            break;
+        }
+    every = every > 12 ? (every + 11) / 12 * 12 : every;
     for (LocalDate d = data.from; d <= data.to; d = d + 1)
         if (d.day() == 1 && (d.month() - 1 + 12 * d.year()) % every == 0)
             put(d, d.month() == 1 || every >= 12 ? QString::number(d.year()) : locale.standaloneMonthName(d.month(), QLocale::ShortFormat));
@@ -144,12 +151,19 @@ void paintLine(QPainter& p, const Frame& f, const DampnessData& data, const Char
         fill.lineTo(points.back().first, f.y(0));
     QColor wash = look.wet;
     wash.setAlphaF(0.28F);
+    // Thousands of smoothed slants a hair wide cost far more than anybody sees of them.
+    const bool dense = f.dayWidth() < least;
+    p.setRenderHint(QPainter::Antialiasing, !dense);
     p.setPen(Qt::NoPen);
     p.setBrush(wash);
     p.drawPath(fill);
     p.setBrush(Qt::NoBrush);
-    p.setPen(QPen(look.line, 2 * look.unit, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    if (dense)
+        p.setPen(QPen(look.line, look.unit, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
+    else
+        p.setPen(QPen(look.line, 2 * look.unit, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     p.drawPath(path);
+    p.setRenderHint(QPainter::Antialiasing);
     if (f.dayWidth() >= 5 * look.unit)
         for (const auto& [x, y] : points) {
             p.setPen(Qt::NoPen);

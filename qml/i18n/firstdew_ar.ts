@@ -1042,6 +1042,10 @@
         <source>Tables for a spreadsheet, as CSV</source>
         <translation>جداول لبرنامج الجداول، بصيغة CSV</translation>
     </message>
+    <message>
+        <source>Share it</source>
+        <translation>مشاركة</translation>
+    </message>
 </context>
 <context>
     <name>MachineForm</name>
@@ -2800,6 +2804,42 @@
         <source>d MMM</source>
         <comment>date format</comment>
         <translation>d MMM</translation>
+    </message>
+    <message>
+        <source>This is no back-up, or it was cut short or changed. Take another one.</source>
+        <translation>هذه ليست نسخة احتياطية، أو أنها مقطوعة أو مغيَّرة. خذ غيرها.</translation>
+    </message>
+    <message>
+        <source>There is no room left; nothing was written. Make room and try again.</source>
+        <translation>لا مساحة متبقية؛ لم يُكتب شيء. وفّر مساحة وحاول ثانية.</translation>
+    </message>
+    <message>
+        <source>A file could not be read or written. Look whether it is still there and whether there is room.</source>
+        <translation>تعذرت قراءة ملف أو كتابته. تحقق من وجوده ومن توفر مساحة.</translation>
+    </message>
+    <message>
+        <source>This file is too large to be the right one.</source>
+        <translation>هذا الملف أكبر من أن يكون الصحيح.</translation>
+    </message>
+    <message>
+        <source>Another program is using the record. Close it and try again.</source>
+        <translation>برنامج آخر يستعمل السجل. أغلقه وحاول ثانية.</translation>
+    </message>
+    <message>
+        <source>The record is damaged. Keep the file and restore a back-up.</source>
+        <translation>السجل تالف. احتفظ بالملف واستعد نسخة احتياطية.</translation>
+    </message>
+    <message>
+        <source>This is from a newer Firstdew. Update the app first.</source>
+        <translation>هذا من إصدار أحدث من Firstdew. حدّث التطبيق أولًا.</translation>
+    </message>
+    <message>
+        <source>This file is not what is needed here (%1). Ask whoever made it.</source>
+        <translation>هذا الملف ليس المطلوب هنا (%1). اسأل من أعدّه.</translation>
+    </message>
+    <message>
+        <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
+        <translation>لا تُفتح بعبارة المرور هذه أو أنها تالفة. حاول ثانية أو خذ نسخة أخرى.</translation>
     </message>
 </context>
 <context>

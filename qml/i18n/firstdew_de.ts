@@ -1042,6 +1042,10 @@
         <source>Tables for a spreadsheet, as CSV</source>
         <translation>Tabellen für eine Tabellenkalkulation, als CSV</translation>
     </message>
+    <message>
+        <source>Share it</source>
+        <translation>Teilen</translation>
+    </message>
 </context>
 <context>
     <name>MachineForm</name>
@@ -2756,6 +2760,42 @@
         <source>d MMM</source>
         <comment>date format</comment>
         <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>This is no back-up, or it was cut short or changed. Take another one.</source>
+        <translation>Das ist keine Sicherung, oder sie wurde gekürzt oder verändert. Nehmen Sie eine andere.</translation>
+    </message>
+    <message>
+        <source>There is no room left; nothing was written. Make room and try again.</source>
+        <translation>Es ist kein Platz mehr; nichts wurde geschrieben. Schaffen Sie Platz und versuchen Sie es erneut.</translation>
+    </message>
+    <message>
+        <source>A file could not be read or written. Look whether it is still there and whether there is room.</source>
+        <translation>Eine Datei ließ sich nicht lesen oder schreiben. Sehen Sie nach, ob sie noch da ist und ob Platz ist.</translation>
+    </message>
+    <message>
+        <source>This file is too large to be the right one.</source>
+        <translation>Diese Datei ist zu groß, um die richtige zu sein.</translation>
+    </message>
+    <message>
+        <source>Another program is using the record. Close it and try again.</source>
+        <translation>Ein anderes Programm benutzt die Aufzeichnung. Schließen Sie es und versuchen Sie es erneut.</translation>
+    </message>
+    <message>
+        <source>The record is damaged. Keep the file and restore a back-up.</source>
+        <translation>Die Aufzeichnung ist beschädigt. Behalten Sie die Datei und stellen Sie eine Sicherung wieder her.</translation>
+    </message>
+    <message>
+        <source>This is from a newer Firstdew. Update the app first.</source>
+        <translation>Das stammt von einem neueren Firstdew. Aktualisieren Sie zuerst die App.</translation>
+    </message>
+    <message>
+        <source>This file is not what is needed here (%1). Ask whoever made it.</source>
+        <translation>Diese Datei ist nicht, was hier gebraucht wird (%1). Fragen Sie, wer sie gemacht hat.</translation>
+    </message>
+    <message>
+        <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
+        <translation>Sie lässt sich mit diesem Kennwort nicht öffnen oder ist beschädigt. Versuchen Sie es erneut oder nehmen Sie eine andere Sicherung.</translation>
     </message>
 </context>
 <context>

@@ -1042,6 +1042,10 @@
         <source>Tables for a spreadsheet, as CSV</source>
         <translation>Tablas para una hoja de cálculo, como CSV</translation>
     </message>
+    <message>
+        <source>Share it</source>
+        <translation>Compartir</translation>
+    </message>
 </context>
 <context>
     <name>MachineForm</name>
@@ -2756,6 +2760,42 @@
         <source>d MMM</source>
         <comment>date format</comment>
         <translation>d MMM</translation>
+    </message>
+    <message>
+        <source>This is no back-up, or it was cut short or changed. Take another one.</source>
+        <translation>Esto no es una copia de seguridad, o está cortada o cambiada. Tome otra.</translation>
+    </message>
+    <message>
+        <source>There is no room left; nothing was written. Make room and try again.</source>
+        <translation>No queda espacio; no se escribió nada. Libere espacio e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A file could not be read or written. Look whether it is still there and whether there is room.</source>
+        <translation>No se pudo leer o escribir un archivo. Mire si sigue ahí y si hay espacio.</translation>
+    </message>
+    <message>
+        <source>This file is too large to be the right one.</source>
+        <translation>Este archivo es demasiado grande para ser el correcto.</translation>
+    </message>
+    <message>
+        <source>Another program is using the record. Close it and try again.</source>
+        <translation>Otro programa usa el registro. Ciérrelo e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The record is damaged. Keep the file and restore a back-up.</source>
+        <translation>El registro está dañado. Conserve el archivo y restaure una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>This is from a newer Firstdew. Update the app first.</source>
+        <translation>Esto es de un Firstdew más nuevo. Actualice antes la aplicación.</translation>
+    </message>
+    <message>
+        <source>This file is not what is needed here (%1). Ask whoever made it.</source>
+        <translation>Este archivo no es lo que se necesita aquí (%1). Pregunte a quien lo hizo.</translation>
+    </message>
+    <message>
+        <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
+        <translation>No se abre con esta contraseña o está dañada. Inténtelo otra vez o tome otra copia.</translation>
     </message>
 </context>
 <context>

@@ -14,6 +14,7 @@ Frame {
         visible: page.result.ok !== undefined
         kind: page.result.ok ? "plain" : "danger"
         Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path ? qsTr("Done: %1").arg(Look.words.asWritten(page.result.path)) : qsTr("Done.")) : (page.result.message || "") }
+        ActionButton { visible: page.result.ok === true && (page.result.path || "") !== ""; iconName: "share"; text: qsTr("Share it"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.result.path) }
         Label { visible: page.result.ok === false; role: "label"; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
     }
     Card {

@@ -4,6 +4,7 @@
 #include "protocol/CurrentAdvice.h"
 #include "protocol/MayBegin.h"
 #include "situation/Sites.h"
+#include "words/Errors.h"
 #include "words/Sentences.h"
 
 #include <QQmlEngine>

@@ -8,6 +8,7 @@
 #include "summary/CareSheetFile.h"
 #include "summary/Fhir.h"
 #include "summary/Tables.h"
+#include "words/Errors.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -25,7 +26,7 @@ Store& store() { return *Store::instance(); }
 
 QVariantMap refused(const Error& e)
 {
-    return {{"ok", false}, {"code", text(e.code)}, {"input", text(e.input)}, {"message", text(e.message)}};
+    return {{"ok", false}, {"code", text(e.code)}, {"input", text(e.input)}, {"message", words::errorSentence(e)}};
 }
 
 QVariantMap done(qlonglong count = 0, const QString& path = {})

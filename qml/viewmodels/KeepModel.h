@@ -7,7 +7,7 @@
 namespace firstdew::viewmodels {
 
 /// Files in and out: back-up, restore, import, export, care sheet; and deleting. Every call gives a map
-/// {ok, code, message, input, count, path}; `message` is the core's own sentence.
+/// {ok, code, message, input, count, path}; `message` is a sentence for the person.
 class KeepModel : public QObject {
     Q_OBJECT
     QML_ELEMENT

@@ -1,5 +1,7 @@
 #include "Store.h"
 
+#include "words/Errors.h"
+
 #include <QDateTime>
 #include <QQmlEngine>
 #include <algorithm>
@@ -74,6 +76,8 @@ void Store::fail(const Error& error)
     m_error = error;
     emit failed();
 }
+
+QString Store::errorText() const { return words::errorSentence(m_error); }
 
 QString Store::personName() const
 {

@@ -53,7 +53,7 @@ public:
     [[nodiscard]] QVariantList people() const;
     [[nodiscard]] QString todayIso() const;
     [[nodiscard]] QString errorCode() const { return QString::fromStdString(m_error.code); }
-    [[nodiscard]] QString errorText() const { return QString::fromStdString(m_error.message); }
+    [[nodiscard]] QString errorText() const;
 
     [[nodiscard]] const ports::Clock& clock() const { return m_clock; }
     [[nodiscard]] facts::LocalTime now() const { return m_clock.localNow(); }

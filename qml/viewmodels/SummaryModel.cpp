@@ -1,10 +1,12 @@
 #include "SummaryModel.h"
 
 #include "print/SummaryPdf.h"
+#include "words/Errors.h"
 #include "words/Names.h"
 
 #include <QDir>
 #include <QLocale>
+#include <QMimeDatabase>
 #include <QQmlEngine>
 #include <algorithm>
 
@@ -56,13 +58,18 @@ void SummaryModel::share()
     const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
     const auto written = print::writeSummary(contents, letter ? print::Paper::Letter : print::Paper::A4, file);
     if (!written) {
-        m_message = QString::fromStdString(written.error().message);
+        m_message = words::errorSentence(written.error());
     } else {
         m_file = file;
         m_message = m_sharer.share(file.toStdString(), "application/pdf") ? tr("Saved as %1 and handed over.").arg(words::asWritten(file.toStdString()))
                                                                           : tr("Saved as %1. Open it from there.").arg(words::asWritten(file.toStdString()));
     }
     emit messageChanged();
+}
+
+bool SummaryModel::handOver(const QString& file)
+{
+    return m_sharer.share(file.toStdString(), QMimeDatabase().mimeTypeForFile(file).name().toStdString());
 }
 
 void SummaryModel::ask(const QString& question)

@@ -31,6 +31,8 @@ public:
     [[nodiscard]] QVariantList questions() const;
     /// Writes the page and hands it to the system.
     Q_INVOKABLE void share();
+    /// Hands a file made elsewhere to the system; whether it took it.
+    Q_INVOKABLE bool handOver(const QString& file);
     /// Keeps a question for the prescriber; it goes onto the page.
     Q_INVOKABLE void ask(const QString& question);
     Q_INVOKABLE void takeBack(const QString& id);

@@ -176,28 +176,6 @@ QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, W
     return {};
 }
 
-QString errorSentence(const Error& error)
-{
-    const std::string& code = error.code;
-    if (code == "session-today")
-        return Words::tr("This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.");
-    if (code == "screening-due" || code == "short-question-due")
-        return Words::tr("The health questions are due. Leave the machine off until they are answered.");
-    if (code == "screening-stops" || code == "screening-asks")
-        return Words::tr("A health question stands in the way. Leave the machine off until a clinician has cleared it.");
-    if (code == "machine-unsuited")
-        return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
-    if (code == "machine-lacks-waveform")
-        return Words::tr("Your machine does not have this current. Choose the one it has.");
-    if (code == "armpits-pulsed-only")
-        return Words::tr("Armpits are treated with pulsed current only");
-    if (code == "reading-not-a-number" || code == "reading-negative" || code == "reading-implausible")
-        return Words::tr("No meter shows that. Read it again; if in doubt, lower the current.");
-    if (code == "current-flows")
-        return Words::tr("The current may still be flowing. Lower it to zero first.");
-    return QString::fromStdString(error.message);
-}
-
 QStringList cautions()
 {
     return {Words::tr("Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician."),

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "facts/Result.h"
 #include "protocol/Script.h"
 #include "situation/Assess.h"
 #include "situation/Reminders.h"
@@ -31,9 +30,6 @@ namespace firstdew::words
 /// What to do in a step of the running session, in one sentence.
 [[nodiscard]] QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, WayOfWorking way);
 [[nodiscard]] QString stepName(const protocol::Step& step);
-
-/// What was refused, why and what is safe instead; core's own English sentence for what people never meet.
-[[nodiscard]] QString errorSentence(const Error& error);
 
 /// The cautions everybody is shown.
 [[nodiscard]] QStringList cautions();

@@ -1,6 +1,7 @@
 #include "Application.h"
 #include "Words.h"
 #include "charts/DampnessPainter.h"
+#include "words/Errors.h"
 #include "words/Sentences.h"
 
 #include <catch2/catch.hpp>

@@ -1,0 +1,78 @@
+#include "words/Errors.h"
+
+#include "words/Names.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <optional>
+
+namespace firstdew::words
+{
+
+namespace
+{
+
+/// Marks and translates in one; the tool that gathers texts reads the class name here.
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+bool oneOf(const std::string& code, std::initializer_list<std::string_view> codes)
+{
+    return std::find(codes.begin(), codes.end(), code) != codes.end();
+}
+
+std::optional<QString> ofSession(const std::string& code)
+{
+    if (code == "session-today")
+        return Words::tr("This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.");
+    if (oneOf(code, {"screening-due", "short-question-due"}))
+        return Words::tr("The health questions are due. Leave the machine off until they are answered.");
+    if (oneOf(code, {"screening-stops", "screening-asks"}))
+        return Words::tr("A health question stands in the way. Leave the machine off until a clinician has cleared it.");
+    if (code == "machine-unsuited")
+        return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
+    if (code == "machine-lacks-waveform")
+        return Words::tr("Your machine does not have this current. Choose the one it has.");
+    if (code == "armpits-pulsed-only")
+        return Words::tr("Armpits are treated with pulsed current only");
+    if (oneOf(code, {"reading-not-a-number", "reading-negative", "reading-implausible"}))
+        return Words::tr("No meter shows that. Read it again; if in doubt, lower the current.");
+    if (code == "current-flows")
+        return Words::tr("The current may still be flowing. Lower it to zero first.");
+    return std::nullopt;
+}
+
+std::optional<QString> ofFile(const facts::Error& error)
+{
+    const std::string& code = error.code;
+    if (code == "back-up-damaged")
+        return Words::tr("This is no back-up, or it was cut short or changed. Take another one.");
+    if (code == "passphrase-wrong")
+        return Words::tr("It does not open with this passphrase, or is damaged. Try again, or take another back-up.");
+    if (code == "disk-full")
+        return Words::tr("There is no room left; nothing was written. Make room and try again.");
+    if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))
+        return Words::tr("A file could not be read or written. Look whether it is still there and whether there is room.");
+    if (code == "file-too-large")
+        return Words::tr("This file is too large to be the right one.");
+    if (code == "store-busy")
+        return Words::tr("Another program is using the record. Close it and try again.");
+    if (oneOf(code, {"store-damaged", "fact-damaged"}))
+        return Words::tr("The record is damaged. Keep the file and restore a back-up.");
+    if (oneOf(code, {"format-newer", "store-newer"}))
+        return Words::tr("This is from a newer Firstdew. Update the app first.");
+    if (oneOf(code, {"format-unknown", "not-json", "not-an-object", "kind-unknown", "care-sheet-invalid", "field-invalid", "field-missing", "field-unknown", "field-twice"}))
+        return Words::tr("This file is not what is needed here (%1). Ask whoever made it.").arg(asWritten(error.input));
+    return std::nullopt;
+}
+
+} // namespace
+
+QString errorSentence(const facts::Error& error)
+{
+    const auto session = ofSession(error.code);
+    return session ? *session : ofFile(error).value_or(QString::fromStdString(error.message));
+}
+
+} // namespace firstdew::words
