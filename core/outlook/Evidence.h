@@ -17,9 +17,11 @@ struct Evidence {
         double from = 0;
         double to = 0; ///< infinite: no end
         double weight = 0;
+        bool operator==(const Piece&) const = default;
     };
     std::vector<Piece> pieces;
     double regardless = 0; ///< of what was reported if the session never took hold, whatever T would have been
+    bool operator==(const Evidence&) const = default;
 };
 
 /// An interval taken at its word.

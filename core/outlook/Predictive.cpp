@@ -95,8 +95,10 @@ const Grid& grid()
     return g;
 }
 
+using PerPoint = std::array<double, kPoints>;
+
 /// Adds factor * survivor(days) to every point's sum.
-void addSurvivor(std::array<double, kPoints>& sums, double factor, double days)
+void addSurvivor(PerPoint& sums, double factor, double days)
 {
     const Grid& g = grid();
     const bool tabled = days >= 0 && days <= static_cast<double>(kWholeDays) && days == std::floor(days);
@@ -110,6 +112,36 @@ void addSurvivor(std::array<double, kPoints>& sums, double factor, double days)
     }
 }
 
+PerPoint logLikelihoods(const Evidence& spell)
+{
+    PerPoint out;
+    out.fill(spell.regardless);
+    // Neighbouring pieces share an end, so that each end is looked up once.
+    double end = spell.pieces.front().from;
+    double factor = 0;
+    for (const Evidence::Piece& p : spell.pieces) {
+        if (p.from != end) {
+            addSurvivor(out, factor, end);
+            factor = 0;
+        }
+        addSurvivor(out, factor + p.weight, p.from);
+        factor = -p.weight;
+        end = p.to;
+    }
+    addSurvivor(out, factor, end);
+    for (double& value : out)
+        value = std::log(std::max(kLeastLikelihood, value));
+    return out;
+}
+
+/// How much a further spell takes from the weight of those before it.
+double fadeBy(const Evidence& spell)
+{
+    const bool open = !std::isfinite(spell.pieces.back().to);
+    const double unseen = open ? spell.pieces.back().weight : 0;
+    return std::exp2(-(1 - kUnseenAgesLess * unseen) / kHalfLifeSpells);
+}
+
 } // namespace
 
 Predictive::Predictive(std::span<const Evidence> past) : m_fading(kPoints, 0), m_lasting(kPoints, 0)
@@ -119,38 +151,21 @@ Predictive::Predictive(std::span<const Evidence> past) : m_fading(kPoints, 0), m
 
 void Predictive::learn(std::span<const Evidence> spells)
 {
-    for (const Evidence& spell : spells)
-        weigh(spell);
-    settle();
-}
-
-void Predictive::weigh(const Evidence& spell)
-{
-    if (spell.pieces.empty())
-        return;
-    std::array<double, kPoints> likelihood;
-    likelihood.fill(spell.regardless);
-    // Neighbouring pieces share an end, so that each end is looked up once.
-    double end = spell.pieces.front().from;
-    double factor = 0;
-    for (const Evidence::Piece& p : spell.pieces) {
-        if (p.from != end) {
-            addSurvivor(likelihood, factor, end);
-            factor = 0;
+    // Many spells of a regular person say the same; each such word is worked out once.
+    std::vector<std::pair<const Evidence*, PerPoint>> known;
+    for (const Evidence& spell : spells) {
+        if (spell.pieces.empty())
+            continue;
+        auto same = std::find_if(known.begin(), known.end(), [&](const auto& k) { return *k.first == spell; });
+        if (same == known.end())
+            same = known.insert(known.end(), {&spell, logLikelihoods(spell)});
+        const double fade = fadeBy(spell);
+        for (std::size_t i = 0; i < kPoints; ++i) {
+            m_fading[i] = fade * m_fading[i] + (1 - kLasting) * same->second[i];
+            m_lasting[i] += kLasting * same->second[i];
         }
-        addSurvivor(likelihood, factor + p.weight, p.from);
-        factor = -p.weight;
-        end = p.to;
     }
-    addSurvivor(likelihood, factor, end);
-    const bool open = !std::isfinite(spell.pieces.back().to);
-    const double unseen = open ? spell.pieces.back().weight : 0;
-    const double fade = std::exp2(-(1 - kUnseenAgesLess * unseen) / kHalfLifeSpells);
-    for (std::size_t i = 0; i < kPoints; ++i) {
-        const double log = std::log(std::max(kLeastLikelihood, likelihood[i]));
-        m_fading[i] = fade * m_fading[i] + (1 - kLasting) * log;
-        m_lasting[i] += kLasting * log;
-    }
+    settle();
 }
 
 void Predictive::settle()

@@ -33,7 +33,6 @@ public:
     [[nodiscard]] double quantile(double p, double left = 0) const;
 
 private:
-    void weigh(const Evidence& spell);
     void settle();
 
     std::vector<double> m_fading;  ///< log likelihood per point of the grid, older spells weighing less
