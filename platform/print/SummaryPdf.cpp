@@ -213,7 +213,7 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
     for (const auto& e : c.clearances)
         safety.append(Page::tr("Cleared by %1 on %2: %3.").arg(words::asWritten(e.payload.who), words::dayOfYear(e.payload.given), words::screeningShort(e.payload.row)));
     if (c.careSheet)
-        safety.append(Page::tr("Care sheet of %1, %2.").arg(words::asWritten(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
+        safety.append(Page::tr("Care sheet of %1, %2.").arg(words::giverName(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
     if (c.machine)
         safety.append(Page::tr("Machine: %1.").arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current") : Page::tr("direct current")) : words::asWritten(c.machine->name)));
     sheet.paragraph(safety.join(QLatin1Char(' ')), 7.6, kInk);

@@ -196,8 +196,10 @@ void paintWeighings(QPainter& p, const Frame& f, const DampnessData& data, const
         p.drawPolygon(QPolygonF({at + QPointF(0, -half), at + QPointF(half, 0), at + QPointF(0, half), at + QPointF(-half, 0)}));
         const QString text = QLocale().toString(rate, 'f', rate < 10 ? 1 : 0);
         const double width = metrics.horizontalAdvance(text);
-        const double left = at.x() + half + 2 * look.unit;
-        if (left + width > f.plot().right() || (taken && std::abs(left - *taken) < width + 4 * half))
+        const double beside = half + 2 * look.unit;
+        const bool room = at.x() + beside + width <= f.plot().right() + 4 * look.unit;
+        const double left = room ? at.x() + beside : at.x() - beside - width;
+        if (left < f.plot().left() || (taken && std::abs(left - *taken) < width + 4 * half))
             continue;
         p.setPen(look.ink);
         p.drawText(QRectF(left, y - f.lineHeight() / 2, width + 1, f.lineHeight()), Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, text);

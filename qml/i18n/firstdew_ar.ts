@@ -2541,10 +2541,6 @@
         <translation>هل عمر الشخص المعالَج دون الثامنة عشرة؟</translation>
     </message>
     <message>
-        <source>Set by your prescriber</source>
-        <translation>حدّده طبيبك</translation>
-    </message>
-    <message>
         <source>Lowered for the size of the treated skin</source>
         <translation>مخفَّض بحسب مساحة الجلد المعالَج</translation>
     </message>
@@ -2840,6 +2836,14 @@
     <message>
         <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
         <translation>لا تُفتح بعبارة المرور هذه أو أنها تالفة. حاول ثانية أو خذ نسخة أخرى.</translation>
+    </message>
+    <message>
+        <source>the prescriber</source>
+        <translation>الطبيب</translation>
+    </message>
+    <message>
+        <source>the nurse</source>
+        <translation>الممرض</translation>
     </message>
 </context>
 <context>

@@ -2497,10 +2497,6 @@
         <translation>Ist die behandelte Person jünger als achtzehn Jahre?</translation>
     </message>
     <message>
-        <source>Set by your prescriber</source>
-        <translation>Von Ihrer Praxis festgelegt</translation>
-    </message>
-    <message>
         <source>Lowered for the size of the treated skin</source>
         <translation>Gesenkt wegen der Größe der behandelten Haut</translation>
     </message>
@@ -2796,6 +2792,14 @@
     <message>
         <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
         <translation>Sie lässt sich mit diesem Kennwort nicht öffnen oder ist beschädigt. Versuchen Sie es erneut oder nehmen Sie eine andere Sicherung.</translation>
+    </message>
+    <message>
+        <source>the prescriber</source>
+        <translation>der Praxis</translation>
+    </message>
+    <message>
+        <source>the nurse</source>
+        <translation>der Pflege</translation>
     </message>
 </context>
 <context>

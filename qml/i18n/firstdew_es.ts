@@ -2497,10 +2497,6 @@
         <translation>¿La persona tratada tiene menos de dieciocho años?</translation>
     </message>
     <message>
-        <source>Set by your prescriber</source>
-        <translation>Fijado por quien le prescribe</translation>
-    </message>
-    <message>
         <source>Lowered for the size of the treated skin</source>
         <translation>Reducido por el tamaño de la piel tratada</translation>
     </message>
@@ -2796,6 +2792,14 @@
     <message>
         <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
         <translation>No se abre con esta contraseña o está dañada. Inténtelo otra vez o tome otra copia.</translation>
+    </message>
+    <message>
+        <source>the prescriber</source>
+        <translation>quien prescribe</translation>
+    </message>
+    <message>
+        <source>the nurse</source>
+        <translation>enfermería</translation>
     </message>
 </context>
 <context>

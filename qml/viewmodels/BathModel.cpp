@@ -171,7 +171,7 @@ QString BathModel::limitText() const
 {
     const auto answer = limit();
     const auto* sheet = m_store.record().latest<CareSheet>();
-    const QString by = words::limitSource(answer.binding, sheet ? QString::fromStdString(sheet->payload.who) : QString());
+    const QString by = words::limitSource(answer.binding, sheet ? sheet->payload.who : std::string());
     return answer.allowed ? tr("Limit %1. %2.").arg(sayMa(answer.limit), by) : tr("Not possible. %1.").arg(by);
 }
 

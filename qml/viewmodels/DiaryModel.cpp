@@ -38,10 +38,10 @@ QVariantMap bathMap(const Entry<Session>& e, LocalDate from)
             {"note", text(s.note)}};
 }
 
-/// usual or above, against healthy people; empty where height and weight are not known.
+/// usual or above, against healthy adults; empty for a child, and where height and weight are not known.
 QString judgement(const Weighing& w, const Entry<Person>* person)
 {
-    if (person == nullptr || !person->payload.height || !person->payload.weight)
+    if (Store::instance()->situation().age != AgeGroup::Adult || person == nullptr || !person->payload.height || !person->payload.weight)
         return {};
     const auto body = protocol::bodySurface(*person->payload.height, *person->payload.weight);
     const auto rate = body ? protocol::sweatRate(w, body->cautious()) : Result<protocol::SweatRate>(body.error());

@@ -76,7 +76,7 @@ QVariantList PlanModel::limits() const
                                {"waveform", token(waveform)},
                                {"allowed", a.allowed},
                                {"limit", a.limit.mA},
-                               {"source", words::limitSource(a.binding, sheet ? text(sheet->who) : QString())}};
+                               {"source", words::limitSource(a.binding, sheet ? sheet->who : std::string())}};
         }
     }
     return out;
@@ -115,7 +115,7 @@ QVariantMap PlanModel::careSheet() const
     if (!s)
         return {{"known", false}};
     return {{"known", true},
-            {"who", text(s->who)},
+            {"who", words::giverName(s->who)},
             {"given", text(s->given)},
             {"directLimit", s->directLimit ? s->directLimit->mA : -1},
             {"pulsedLimit", s->pulsedLimit ? s->pulsedLimit->mA : -1},

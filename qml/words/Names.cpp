@@ -277,7 +277,14 @@ QString screeningShort(ScreeningRow row)
     return {};
 }
 
-QString limitSource(protocol::LimitRow row, const QString& prescriber)
+QString giverName(const std::string& who)
+{
+    if (who.empty() || who == "prescriber")
+        return Words::tr("the prescriber");
+    return who == "nurse" ? Words::tr("the nurse") : asWritten(who);
+}
+
+QString limitSource(protocol::LimitRow row, const std::string& giver)
 {
     using protocol::LimitRow;
     switch (row) {
@@ -285,7 +292,7 @@ QString limitSource(protocol::LimitRow row, const QString& prescriber)
     case LimitRow::AdultPulsed: return Words::tr("Common practice, adults");
     case LimitRow::ChildDirect: return Words::tr("Common practice, children");
     case LimitRow::ChildPulsed: return Words::tr("Our own cautious choice, children");
-    case LimitRow::CareSheet: return prescriber.isEmpty() ? Words::tr("Set by your prescriber") : Words::tr("Set by %1").arg(prescriber);
+    case LimitRow::CareSheet: return Words::tr("Set by %1").arg(giverName(giver));
     case LimitRow::Density: return Words::tr("Lowered for the size of the treated skin");
     case LimitRow::ArmpitsPulsedOnly: return Words::tr("Armpits are treated with pulsed current only");
     case LimitRow::MachineLacksWaveform: return Words::tr("Your machine does not have it");

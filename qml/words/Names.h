@@ -59,7 +59,9 @@ using namespace facts;
 [[nodiscard]] QString screeningQuestion(ScreeningRow row);
 /// The same in few words, as a part of a sentence: "a powered implant".
 [[nodiscard]] QString screeningShort(ScreeningRow row);
+/// Who gave a care sheet: the trade's two words for it, or a name as it was written.
+[[nodiscard]] QString giverName(const std::string& who);
 /// Where a limit comes from.
-[[nodiscard]] QString limitSource(protocol::LimitRow row, const QString& prescriber);
+[[nodiscard]] QString limitSource(protocol::LimitRow row, const std::string& giver);
 
 } // namespace firstdew::words
