@@ -8,13 +8,6 @@ ColumnLayout {
     spacing: Theme.gap
     Repeater {
         model: Look.words.cautions()
-        RowLayout {
-            id: line
-            required property string modelData
-            Layout.fillWidth: true
-            spacing: Theme.gap
-            Icon { name: "warning"; color: Theme.danger; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon; Layout.alignment: Qt.AlignTop }
-            Label { text: line.modelData; Layout.fillWidth: true; Layout.preferredWidth: 1 }
-        }
+        LeadLine { required property string modelData; iconName: "warning"; iconColor: Theme.danger; text: modelData }
     }
 }

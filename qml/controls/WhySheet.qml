@@ -9,13 +9,7 @@ Sheet {
     title: qsTr("Why?")
     Repeater {
         model: sheet.matter ? sheet.matter.reasons : []
-        RowLayout {
-            required property var modelData
-            Layout.fillWidth: true
-            spacing: Theme.gap
-            Icon { name: "check"; color: Theme.main; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon; Layout.alignment: Qt.AlignTop }
-            Label { text: parent.modelData.text; Layout.fillWidth: true; Layout.preferredWidth: 1 }
-        }
+        LeadLine { required property var modelData; iconName: "check"; iconColor: Theme.main; text: modelData.text }
     }
     Label {
         visible: sheet.matter !== null && sheet.matter.lastSession !== ""

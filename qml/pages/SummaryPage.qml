@@ -20,12 +20,13 @@ Frame {
         Heading { text: qsTr("Questions for the prescriber") }
         Repeater {
             model: SummaryModel.questions
-            RowLayout {
+            Item {
                 id: asked
                 required property var modelData
                 Layout.fillWidth: true
-                Label { text: asked.modelData.text; Layout.fillWidth: true; Layout.preferredWidth: 1 }
-                IconButton { iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
+                implicitHeight: Math.max(words.implicitHeight, back.implicitHeight)
+                Label { id: words; text: asked.modelData.text; anchors { left: parent.left; right: back.left; verticalCenter: parent.verticalCenter } }
+                IconButton { id: back; anchors.right: parent.right; iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
             }
         }
         Label { visible: SummaryModel.questions.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("What you want to ask stands at the end of the page.") }

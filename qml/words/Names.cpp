@@ -59,7 +59,10 @@ QString nearDay(LocalDate date, LocalDate today)
 
 QString fullDay(LocalDate date)
 {
-    return written(date, Words::tr("dddd, d MMMM", "date format"));
+    QString day = written(date, Words::tr("dddd, d MMMM", "date format"));
+    if (!day.isEmpty())
+        day[0] = day[0].toUpper(); // it stands as a heading, in languages too that write weekdays small
+    return day;
 }
 
 QString shortDay(LocalDate date)

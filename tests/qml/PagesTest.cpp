@@ -5,7 +5,7 @@
 #include "SummaryModel.h"
 #include "SystemClock.h"
 #include "ports/Absent.h"
-#include "words/Names.h"
+#include "words/Sentences.h"
 
 #include <catch2/catch.hpp>
 
@@ -279,6 +279,29 @@ TEST_CASE("Nothing runs off the screen at twice the text size, in either directi
                     FAIL_CHECK(page.toStdString() << (direction == Qt::RightToLeft ? " rtl: " : ": ") << nameOf(item) << " from "
                                                   << where.left() << " to " << where.right());
             });
+        }
+    }
+}
+
+TEST_CASE("Every caution is shown, one directly below the other, in whatever room there is")
+{
+    for (const QSize size : {QSize(320, 568), QSize(390, 844), QSize(844, 390)}) {
+        Interface ui(size, "light");
+        REQUIRE(ui.show("About"));
+        ui.settled();
+        const QStringList wanted = words::cautions();
+        REQUIRE(wanted.size() == 7); // as many as the domain lists
+        std::vector<QRectF> places;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (isText(item) && wanted.contains(item->property("text").toString()))
+                places.push_back(onScreen(item));
+        });
+        REQUIRE(places.size() == 7);
+        for (std::size_t k = 1; k < places.size(); ++k) {
+            const double between = places[k].top() - places[k - 1].bottom();
+            INFO(size.width() << " x " << size.height() << ", caution " << k + 1);
+            CHECK(between >= 0);
+            CHECK(between < 40);
         }
     }
 }
