@@ -104,6 +104,7 @@ Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, cons
     const Predictive& clock = (learned != nullptr ? *learned : forThisCall).clockFor(site, f.spells, reports, settings.rules);
     f.soonest = clock.quantile(0.05);
     f.usualFrom = clock.quantile(0.1);
+    f.usualMedian = clock.quantile(0.5);
     f.usualTo = clock.quantile(0.9);
     if (f.spells.empty())
         return f;

@@ -62,7 +62,8 @@ struct Forecast {
     /// Days (not before the last session) by which clamminess has begun with chance 0.1, 0.2, 0.5, 0.8, 0.9.
     std::optional<std::array<LocalDate, 5>> quantiles;
     std::vector<DayChance> days; ///< today and the following 28
-    double usualFrom = 0;        ///< 10 % and 90 % quantile of this person's dry spell, in days
+    double usualFrom = 0;        ///< 10 %, 50 % and 90 % quantile of this person's dry spell, in days
+    double usualMedian = 0;
     double usualTo = 0;
     double soonest = 0;    ///< 5 % quantile of it: clammy at rest from then on is first dew
     bool firstDew = false; ///< today the expected harm of waiting until tomorrow exceeds that of a needless top-up

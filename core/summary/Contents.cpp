@@ -44,14 +44,19 @@ SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const s
     SiteContents site;
     site.site = s.site;
     site.situation = s;
-    if (s.course)
+    if (s.course) {
         site.sessionsPlanned = static_cast<int>(s.course->sessions.size());
+        site.courseDone = static_cast<int>(
+            std::count_if(s.course->sessions.begin(), s.course->sessions.end(), [](const auto& one) { return one.state == protocol::CourseState::Done; }));
+    }
     for (const auto& report : situation::dayReports(record, s.site, to)) {
         if (report.date < from)
             continue;
         ++site.checkIns;
         ++site.byLevel[static_cast<std::size_t>(report.level)];
         site.line.emplace_back(report.date, report.level);
+        for (const auto c : allOf<Circumstance>())
+            site.stirred[static_cast<std::size_t>(c)] += report.with.contains(c) ? 1 : 0;
     }
     for (const auto& e : record.all<Weighing>())
         if (e.payload.site == s.site && within(e.happened.date, from, to))
@@ -73,8 +78,14 @@ Contents contentsFor(const Record& record, LocalDate from, LocalDate to)
         out.machine = machine->payload;
     if (const auto* sheet = record.latest<CareSheet>())
         out.careSheet = sheet->payload;
-    for (const auto& s : situation::assess(record, to).sites)
+    const auto situation = situation::assess(record, to);
+    out.cellSessionsLeft = situation.cellSessionsLeft;
+    for (const auto& s : situation.sites)
         out.sites.push_back(siteFor(record, from, to, s));
+    for (const auto& e : record.all<Session>())
+        if (within(e.happened.date, from, to))
+            out.sessions.push_back(e);
+    std::stable_sort(out.sessions.begin(), out.sessions.end(), [](const auto& a, const auto& b) { return a.happened < b.happened; });
     for (const auto& e : record.all<SideEffect>())
         if (within(e.happened.date, from, to))
             out.sideEffects.push_back(e);

@@ -19,6 +19,8 @@ struct SiteContents {
     std::optional<MilliampMinutes> meanCharge;
     std::vector<std::pair<LocalDate, Level>> line;
     std::vector<LocalDate> sessions;
+    std::array<int, 4> stirred{};  ///< days with each circumstance noted, in the order of Circumstance
+    int courseDone = 0;            ///< sessions of the first course done by the last day, of sessionsPlanned
     std::vector<std::pair<LocalDate, double>> weighings; ///< mg a minute
 };
 
@@ -29,7 +31,9 @@ struct Contents {
     LocalDate from;
     LocalDate to;
     std::optional<Machine> machine;
+    std::optional<int> cellSessionsLeft; ///< about how many sessions the batteries still last
     std::vector<SiteContents> sites;
+    std::vector<Entry<Session>> sessions; ///< all of the period, oldest first
     std::vector<Entry<SideEffect>> sideEffects;
     std::vector<Entry<Clearance>> clearances;
     std::vector<ScreeningRow> screeningYes;

@@ -11,6 +11,8 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
+#include <qpdf/QPDF.hh>
+#include <qpdf/QPDFWriter.hh>
 #include <algorithm>
 
 namespace firstdew::print
@@ -30,6 +32,7 @@ const QColor kSoft(0x4d, 0x61, 0x66);
 const QColor kRule(0xc9, 0xd2, 0xd0);
 const QColor kAccent(0xb4, 0x4a, 0x1e);
 const QColor kWater(0x2f, 0x7f, 0x8c);
+const QColor kWash(0xc5, 0xdc, 0xe0);
 
 constexpr int kDpi = 300;
 constexpr double kPoint = kDpi / 72.0;
@@ -124,12 +127,20 @@ QString listed(const QStringList& parts)
     return parts.join(Page::tr(", ", "between the parts of a list"));
 }
 
+/// Median with the middle 80 %, and on how much it rests.
+QString drySpell(const outlook::Forecast& f)
+{
+    const QString span = Page::tr("median %1 days (80 %: %2 to %3)").arg(words::number(f.usualMedian), words::number(f.usualFrom), words::number(f.usualTo));
+    return span + QLatin1Char('\n') + Page::tr("%n dry spell(s)", nullptr, static_cast<int>(f.spells.size())) +
+           (f.censored > 0 ? Page::tr(", %1 of them not seen to their end").arg(f.censored) : QString());
+}
+
 std::vector<Row> rowsOf(const summary::SiteContents& s)
 {
     std::vector<Row> rows;
     rows.push_back({Page::tr("Stage"), words::stageName(s.situation.stage)});
-    if (s.sessionsPlanned > 0 && s.situation.stage == situation::Stage::FirstCourse)
-        rows.push_back({Page::tr("First course"), Page::tr("%n session(s) planned", nullptr, s.sessionsPlanned)});
+    if (s.sessionsPlanned > 0)
+        rows.push_back({Page::tr("First course"), Page::tr("%1 of %2 sessions done").arg(s.courseDone).arg(s.sessionsPlanned)});
     if (s.situation.hdssStart && s.situation.hdssNow) {
         const QString steps = Page::tr("%1 before, %2 now").arg(*s.situation.hdssStart).arg(*s.situation.hdssNow);
         rows.push_back({Page::tr("HDSS"), s.situation.response ? listed({steps, words::responseName(*s.situation.response)}) : steps});
@@ -143,11 +154,17 @@ std::vector<Row> rowsOf(const summary::SiteContents& s)
     if (s.meanCharge)
         rows.push_back({Page::tr("Mean charge a session"), Page::tr("%1 mA·min").arg(words::number(s.meanCharge->mAmin))});
     if (s.situation.forecast.lastSession)
-        rows.push_back({Page::tr("Usual dry spell"), Page::tr("%1 to %2 days").arg(words::number(s.situation.forecast.usualFrom), words::number(s.situation.forecast.usualTo))});
+        rows.push_back({Page::tr("Usual dry spell"), drySpell(s.situation.forecast)});
     QStringList levels;
     for (const auto level : allOf<Level>())
         levels.append(QStringLiteral("%1 %2").arg(s.byLevel[static_cast<std::size_t>(level)]).arg(words::levelName(level).toLower()));
     rows.push_back({Page::tr("Check-ins"), Page::tr("%n day(s)", nullptr, s.checkIns) + QLatin1Char('\n') + listed(levels)});
+    QStringList stirred;
+    for (const auto c : allOf<Circumstance>())
+        if (const int days = s.stirred[static_cast<std::size_t>(c)]; days > 0)
+            stirred.append(QStringLiteral("%1 %2").arg(days).arg(words::circumstanceName(c).toLower()));
+    if (!stirred.isEmpty())
+        rows.push_back({Page::tr("Days stirred up"), listed(stirred)});
     if (s.situation.nextSession)
         rows.push_back({Page::tr("Next session"), words::dayOfYear(*s.situation.nextSession)});
     return rows;
@@ -178,7 +195,7 @@ void paintSite(Sheet& sheet, const summary::Contents& c, const summary::SiteCont
     const double height = std::max(chartHeight, y - top);
     const double width = sheet.width() - column;
     charts::paintDampness(sheet.painter(), QRectF(sheet.left(column, width), top, width, height), data,
-                          {kSoft, kRule, kWater, kAccent, kWater, font, 0.7, sheet.mirrored()});
+                          {kSoft, kRule, kWater, kAccent, kWash, font, 0.7, sheet.mirrored()});
     sheet.moveTo(top + height + 2);
 }
 
@@ -216,6 +233,8 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
         safety.append(Page::tr("Care sheet of %1, %2.").arg(words::giverName(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
     if (c.machine)
         safety.append(Page::tr("Machine: %1.").arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current") : Page::tr("direct current")) : words::asWritten(c.machine->name)));
+    if (c.cellSessionsLeft)
+        safety.append(Page::tr("Batteries: about %n session(s) left.", nullptr, *c.cellSessionsLeft));
     sheet.paragraph(safety.join(QLatin1Char(' ')), 7.6, kInk);
 
     if (!c.questions.empty()) {
@@ -223,6 +242,46 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
         for (const auto& q : c.questions)
             sheet.paragraph(QStringLiteral("– ") + words::asWritten(q), 8, kInk);
     }
+}
+
+/// One session, one line.
+std::array<QString, 7> cellsOf(const Entry<Session>& e)
+{
+    const Session& s = e.payload;
+    QStringList felt;
+    if (!s.completed)
+        felt.append(Page::tr("interrupted"));
+    if (s.comfort)
+        felt.append(words::comfortName(*s.comfort).toLower());
+    for (const auto f : allOf<SkinFinding>())
+        if (f != SkinFinding::Fine && s.skin.contains(f))
+            felt.append(words::skinName(f).toLower());
+    const auto current = [](const std::optional<Milliamps>& m) { return m ? words::milliamps(m->mA) : QStringLiteral("–"); };
+    return {words::dayOfYear(e.happened.date), words::siteName(s.site), words::waveformName(s.waveform), current(s.peak), current(s.comfortable),
+            s.charge ? Page::tr("%1 mA·min").arg(words::number(s.charge->mAmin)) : QStringLiteral("–"), listed(felt)};
+}
+
+constexpr double kTableSize = 7.2;
+constexpr double kTableLine = 10.6;
+
+/// The sessions from `first` on as a table.
+void paintTable(Sheet& sheet, const std::vector<Entry<Session>>& sessions, std::size_t first)
+{
+    constexpr std::array<double, 7> kShare{0.16, 0.17, 0.15, 0.10, 0.12, 0.12, 0.18};
+    const std::array<QString, 7> names{Page::tr("Day"),         Page::tr("Site"),   Page::tr("Current"), Page::tr("Highest"),
+                                       Page::tr("Comfortable"), Page::tr("Charge"), Page::tr("Felt")};
+    const auto line = [&](const std::array<QString, 7>& cells, QColor colour) {
+        double x = 0;
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            const double w = kShare[i] * sheet.width();
+            sheet.text(x, sheet.y(), w - 3, cells[i], kTableSize, colour);
+            x += w;
+        }
+        sheet.skip(kTableLine);
+    };
+    line(names, kSoft);
+    for (std::size_t i = first; i < sessions.size(); ++i)
+        line(cellsOf(sessions[i]), kInk);
 }
 
 QString footer()
@@ -241,7 +300,8 @@ QString legend(const summary::Contents& c)
     return weighed ? line + QLatin1Char(' ') + Page::tr("Diamonds above: weighings, in mg a minute.") : line;
 }
 
-void paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
+/// The first page: all that has to be seen. Gives whether some sessions had no room.
+bool paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
 {
     Sheet sheet(painter, size);
     sheet.paragraph(Page::tr("Iontophoresis summary"), 17, kInk, true);
@@ -259,7 +319,42 @@ void paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
     sheet.text(sheet.width() * 0.40, sheet.y(), sheet.width() * 0.60, legend(c), 6.4, kSoft, false, true, Qt::AlignRight);
     sheet.skip(7);
     paintRest(sheet, c);
+    constexpr double kHeading = 3 * kTableLine; // with the names of the columns
+    const double room = sheet.height() - footerHeight - kTableLine - sheet.y() - kHeading;
+    const auto lines = static_cast<std::size_t>(std::max(0.0, room / kTableLine));
+    const std::size_t first = c.sessions.size() > lines ? c.sessions.size() - lines : 0;
+    if (lines > 0 && !c.sessions.empty()) {
+        sheet.heading(first == 0 ? Page::tr("Sessions") : Page::tr("Latest sessions"));
+        paintTable(sheet, c.sessions, first);
+    }
     sheet.text(0, sheet.height() - footerHeight, sheet.width(), footer(), 6.4, kSoft);
+    return first > 0;
+}
+
+/// The second page: every session of the period, the latest where even that is too little.
+void paintDetails(QPainter& painter, QSizeF size, const summary::Contents& c)
+{
+    Sheet sheet(painter, size);
+    sheet.paragraph(Page::tr("All sessions of the period"), 12, kInk, true);
+    const auto lines = static_cast<std::size_t>((sheet.height() - sheet.y() - 3 * kTableLine) / kTableLine);
+    const std::size_t first = c.sessions.size() > lines ? c.sessions.size() - lines : 0;
+    if (first > 0)
+        sheet.paragraph(Page::tr("%n earlier; all of them are in the exports.", nullptr, static_cast<int>(first)), 7.6, kSoft);
+    sheet.skip(4);
+    paintTable(sheet, c.sessions, first);
+}
+
+/// Says in which language the document is, for those who have it read to them (ISO 32000-1:2008, 14.9.2).
+QByteArray inLanguage(const QByteArray& bytes, const QString& language)
+{
+    QPDF pdf;
+    pdf.processMemoryFile("summary", bytes.constData(), static_cast<std::size_t>(bytes.size()));
+    pdf.getRoot().replaceKey("/Lang", QPDFObjectHandle::newString(language.toStdString()));
+    QPDFWriter writer(pdf);
+    writer.setOutputMemory();
+    writer.write();
+    const auto out = writer.getBufferSharedPointer();
+    return {reinterpret_cast<const char*>(out->getBuffer()), static_cast<qsizetype>(out->getSize())};
 }
 
 } // namespace
@@ -272,10 +367,12 @@ void loadTypefaces()
 
 facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file)
 {
+    int pages = 1;
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly);
     {
         QPdfWriter writer(&buffer);
+        writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
         writer.setResolution(kDpi);
         writer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
         writer.setPageMargins(QMarginsF(16, 14, 16, 12), QPageLayout::Millimeter);
@@ -284,13 +381,23 @@ facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, 
         QPainter painter(&writer);
         if (!painter.isActive())
             return Error{"pdf-failed", file.toStdString(), "the page could not be drawn; nothing was written"};
-        paintPage(painter, QSizeF(writer.width(), writer.height()), contents);
+        const QSizeF size(writer.width(), writer.height());
+        if (paintPage(painter, size, contents) && writer.newPage()) {
+            painter.resetTransform();
+            paintDetails(painter, size, contents);
+            pages = 2;
+        }
     }
-    const QByteArray bytes = buffer.data();
+    QByteArray bytes;
+    try {
+        bytes = inLanguage(buffer.data(), QLocale().bcp47Name());
+    } catch (const std::exception& e) { // of the library
+        return Error{"pdf-failed", file.toStdString(), std::string("the page could not be finished; nothing was written: ") + e.what()};
+    }
     const auto written = journal::replaceFile(file.toStdString(), std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
     if (!written)
         return written.error();
-    return 1;
+    return pages;
 }
 
 } // namespace firstdew::print

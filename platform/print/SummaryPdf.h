@@ -13,7 +13,8 @@ enum class Paper { A4, Letter };
 /// Loads the program's own typefaces; once, before the first page. Needs a QGuiApplication.
 void loadTypefaces();
 
-/// Writes the prescriber's page as PDF, one page, with its fonts inside. The file is put in place whole and is its
+/// Writes the prescriber's page as PDF/A-1b with its fonts inside: one page, and a second for the sessions where the first
+/// has no room for all. The file is put in place whole and is its
 /// owner's alone. Returns the number of pages. Refused: a place that cannot be written.
 [[nodiscard]] facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file);
 

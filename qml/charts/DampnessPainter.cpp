@@ -149,13 +149,11 @@ void paintLine(QPainter& p, const Frame& f, const DampnessData& data, const Char
     }
     if (!points.empty())
         fill.lineTo(points.back().first, f.y(0));
-    QColor wash = look.wet;
-    wash.setAlphaF(0.28F);
     // Thousands of smoothed slants a hair wide cost far more than anybody sees of them.
     const bool dense = f.dayWidth() < least;
     p.setRenderHint(QPainter::Antialiasing, !dense);
     p.setPen(Qt::NoPen);
-    p.setBrush(wash);
+    p.setBrush(look.wet);
     p.drawPath(fill);
     p.setBrush(Qt::NoBrush);
     if (dense)

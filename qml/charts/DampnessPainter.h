@@ -35,7 +35,7 @@ struct ChartLook {
     QColor faint;   ///< rules
     QColor line;
     QColor bath;
-    QColor wet;     ///< fill that deepens with the level
+    QColor wet;     ///< fill below the line, drawn as it is: paper for archives takes no transparency
     QFont font;     ///< of the labels, at the size wanted
     double unit = 1; ///< device units of one dp
     bool mirrored = false; ///< time runs from right to left, as the script does

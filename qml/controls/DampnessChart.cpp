@@ -9,6 +9,10 @@
 
 namespace firstdew::controls {
 
+namespace {
+constexpr float kWash = 0.28F; // of the line, below it
+}
+
 using namespace facts;
 using viewmodels::Store;
 
@@ -49,7 +53,9 @@ charts::ChartLook DampnessChart::look() const
 {
     QFont font(m_family);
     font.setPixelSize(qMax(1, qRound(m_textSize)));
-    return {m_ink, m_faint, m_line, m_bath, m_line, font, 1, m_mirrored};
+    QColor wash = m_line;
+    wash.setAlphaF(kWash);
+    return {m_ink, m_faint, m_line, m_bath, wash, font, 1, m_mirrored};
 }
 
 QRectF DampnessChart::area() const { return {0, 0, width(), height()}; }

@@ -51,7 +51,7 @@ Answer summary(const Options& o)
                                                    QString::fromStdString(o.out)));
     Answer answer;
     answer.json = {{"pages", pages}, {"out", o.out}};
-    answer.text = fmt::format("{}: {} page\n", o.out, pages);
+    answer.text = fmt::format("{}: {} page{}\n", o.out, pages, pages == 1 ? "" : "s");
     return answer;
 }
 
