@@ -1220,17 +1220,6 @@
         <source>First course</source>
         <translation>الدورة الأولى</translation>
     </message>
-    <message numerus="yes">
-        <source>%n session(s) planned</source>
-        <translation>
-            <numerusform>لا جلسات مخططة</numerusform>
-            <numerusform>جلسة واحدة مخططة</numerusform>
-            <numerusform>جلستان مخططتان</numerusform>
-            <numerusform>%n جلسات مخططة</numerusform>
-            <numerusform>%n جلسة مخططة</numerusform>
-            <numerusform>%n جلسة مخططة</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 before, %2 now</source>
         <translation>%1 سابقًا، %2 الآن</translation>
@@ -1266,10 +1255,6 @@
     <message>
         <source>Usual dry spell</source>
         <translation>مدة الجفاف المعتادة</translation>
-    </message>
-    <message>
-        <source>%1 to %2 days</source>
-        <translation>%1 إلى %2 يومًا</translation>
     </message>
     <message>
         <source>Check-ins</source>
@@ -1381,6 +1366,99 @@
     <message>
         <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
         <translation>تُحسب مدد الجفاف من آخر جلسة إلى أول يوم رطب، وتُعامل الأيام غير المسجلة والتجديدات التي جرت قبل الرطوبة على حقيقتها (رقابة بالفترات ومن اليمين). الاستجابة حسب HDSS: درجتان قوية، ودرجة جيدة (Gülmez &amp; Solak, J Clin Med 2026;15:640، واستجاب فيها 65.2 % من 92).</translation>
+    </message>
+    <message>
+        <source>median %1 days (80 %: %2 to %3)</source>
+        <translation>الوسيط %1 يومًا (80 %: من %2 إلى %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s)</source>
+        <translation>
+            <numerusform>لا مدد جافة</numerusform>
+            <numerusform>مدة جافة واحدة</numerusform>
+            <numerusform>مدتان جافتان</numerusform>
+            <numerusform>%n مدد جافة</numerusform>
+            <numerusform>%n مدة جافة</numerusform>
+            <numerusform>%n مدة جافة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, %1 of them not seen to their end</source>
+        <translation>، %1 منها لم تُتابع حتى نهايتها</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sessions done</source>
+        <translation>أُنجزت %1 من %2 جلسات</translation>
+    </message>
+    <message>
+        <source>Days stirred up</source>
+        <translation>أيام فيها مسبب</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left.</source>
+        <translation>
+            <numerusform>البطاريات: لم تبقَ جلسات.</numerusform>
+            <numerusform>البطاريات: بقيت جلسة واحدة تقريبًا.</numerusform>
+            <numerusform>البطاريات: بقيت جلستان تقريبًا.</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسات تقريبًا.</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسة تقريبًا.</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسة تقريبًا.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation>قُطعت</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>الموضع</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>الأعلى</translation>
+    </message>
+    <message>
+        <source>Comfortable</source>
+        <translation>المريح</translation>
+    </message>
+    <message>
+        <source>Charge</source>
+        <translation>الشحنة</translation>
+    </message>
+    <message>
+        <source>Felt</source>
+        <translation>الإحساس</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>الجلسات</translation>
+    </message>
+    <message>
+        <source>Latest sessions</source>
+        <translation>أحدث الجلسات</translation>
+    </message>
+    <message>
+        <source>All sessions of the period</source>
+        <translation>كل جلسات المدة</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier; all of them are in the exports.</source>
+        <translation>
+            <numerusform>لا جلسات أقدم.</numerusform>
+            <numerusform>جلسة أقدم واحدة؛ وهي في الملفات المصدَّرة.</numerusform>
+            <numerusform>جلستان أقدم؛ وهما في الملفات المصدَّرة.</numerusform>
+            <numerusform>%n جلسات أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
+            <numerusform>%n جلسة أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
+            <numerusform>%n جلسة أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

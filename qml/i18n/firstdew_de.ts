@@ -1216,13 +1216,6 @@
         <source>First course</source>
         <translation>Erste Kur</translation>
     </message>
-    <message numerus="yes">
-        <source>%n session(s) planned</source>
-        <translation>
-            <numerusform>%n Sitzung geplant</numerusform>
-            <numerusform>%n Sitzungen geplant</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 before, %2 now</source>
         <translation>%1 vorher, %2 jetzt</translation>
@@ -1258,10 +1251,6 @@
     <message>
         <source>Usual dry spell</source>
         <translation>Übliche trockene Zeit</translation>
-    </message>
-    <message>
-        <source>%1 to %2 days</source>
-        <translation>%1 bis %2 Tage</translation>
     </message>
     <message>
         <source>Check-ins</source>
@@ -1365,6 +1354,87 @@
     <message>
         <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
         <translation>Trockene Zeiten zählen von der letzten Sitzung bis zum ersten klammen Tag; nicht gesehene Tage und Auffrischungen im noch trockenen Zustand gelten als das, was sie sind (intervall- und rechtszensiert). Ansprechen nach HDSS: zwei Stufen stark, eine gut (Gülmez &amp; Solak, J Clin Med 2026;15:640; dort sprachen 65,2 % von 92 an).</translation>
+    </message>
+    <message>
+        <source>median %1 days (80 %: %2 to %3)</source>
+        <translation>Median %1 Tage (80 %: %2 bis %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s)</source>
+        <translation>
+            <numerusform>%n trockene Zeit</numerusform>
+            <numerusform>%n trockene Zeiten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, %1 of them not seen to their end</source>
+        <translation>, davon %1 nicht bis zum Ende beobachtet</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sessions done</source>
+        <translation>%1 von %2 Sitzungen gemacht</translation>
+    </message>
+    <message>
+        <source>Days stirred up</source>
+        <translation>Tage mit Auslöser</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left.</source>
+        <translation>
+            <numerusform>Batterien: noch etwa %n Sitzung.</numerusform>
+            <numerusform>Batterien: noch etwa %n Sitzungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Stelle</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Höchster</translation>
+    </message>
+    <message>
+        <source>Comfortable</source>
+        <translation>Angenehm</translation>
+    </message>
+    <message>
+        <source>Charge</source>
+        <translation>Ladung</translation>
+    </message>
+    <message>
+        <source>Felt</source>
+        <translation>Empfunden</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Sitzungen</translation>
+    </message>
+    <message>
+        <source>Latest sessions</source>
+        <translation>Letzte Sitzungen</translation>
+    </message>
+    <message>
+        <source>All sessions of the period</source>
+        <translation>Alle Sitzungen im Zeitraum</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier; all of them are in the exports.</source>
+        <translation>
+            <numerusform>%n frühere; sie steht in den Exporten.</numerusform>
+            <numerusform>%n frühere; alle stehen in den Exporten.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -14,13 +14,6 @@
 <context>
     <name>Page</name>
     <message numerus="yes">
-        <source>%n session(s) planned</source>
-        <translation>
-            <numerusform>%n session planned</numerusform>
-            <numerusform>%n sessions planned</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n day(s)</source>
         <translation>
             <numerusform>%n day</numerusform>
@@ -32,6 +25,27 @@
         <translation>
             <numerusform>%n earlier</numerusform>
             <numerusform>%n earlier</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s)</source>
+        <translation>
+            <numerusform>%n dry spell</numerusform>
+            <numerusform>%n dry spells</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left.</source>
+        <translation>
+            <numerusform>Batteries: about %n session left.</numerusform>
+            <numerusform>Batteries: about %n sessions left.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier; all of them are in the exports.</source>
+        <translation>
+            <numerusform>%n earlier; it is in the exports.</numerusform>
+            <numerusform>%n earlier; all of them are in the exports.</numerusform>
         </translation>
     </message>
 </context>

@@ -1216,13 +1216,6 @@
         <source>First course</source>
         <translation>Primer curso</translation>
     </message>
-    <message numerus="yes">
-        <source>%n session(s) planned</source>
-        <translation>
-            <numerusform>%n sesión planeada</numerusform>
-            <numerusform>%n sesiones planeadas</numerusform>
-        </translation>
-    </message>
     <message>
         <source>%1 before, %2 now</source>
         <translation>%1 antes, %2 ahora</translation>
@@ -1258,10 +1251,6 @@
     <message>
         <source>Usual dry spell</source>
         <translation>Periodo seco habitual</translation>
-    </message>
-    <message>
-        <source>%1 to %2 days</source>
-        <translation>%1 a %2 días</translation>
     </message>
     <message>
         <source>Check-ins</source>
@@ -1365,6 +1354,87 @@
     <message>
         <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
         <translation>Los periodos secos se cuentan desde la última sesión hasta el primer día húmedo; los días no vistos y los repasos hechos aún en seco se toman como lo que son (censura por intervalo y por la derecha). Respuesta por HDSS: dos grados, fuerte; uno, buena (Gülmez &amp; Solak, J Clin Med 2026;15:640, donde respondió el 65,2 % de 92).</translation>
+    </message>
+    <message>
+        <source>median %1 days (80 %: %2 to %3)</source>
+        <translation>mediana %1 días (80 %: %2 a %3)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s)</source>
+        <translation>
+            <numerusform>%n periodo seco</numerusform>
+            <numerusform>%n periodos secos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, %1 of them not seen to their end</source>
+        <translation>, %1 de ellos no observados hasta el final</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sessions done</source>
+        <translation>%1 de %2 sesiones hechas</translation>
+    </message>
+    <message>
+        <source>Days stirred up</source>
+        <translation>Días con desencadenante</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left.</source>
+        <translation>
+            <numerusform>Pilas: queda aproximadamente %n sesión.</numerusform>
+            <numerusform>Pilas: quedan aproximadamente %n sesiones.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>interrupted</source>
+        <translation>interrumpida</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Máxima</translation>
+    </message>
+    <message>
+        <source>Comfortable</source>
+        <translation>Cómoda</translation>
+    </message>
+    <message>
+        <source>Charge</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Felt</source>
+        <translation>Sensación</translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation>Sesiones</translation>
+    </message>
+    <message>
+        <source>Latest sessions</source>
+        <translation>Últimas sesiones</translation>
+    </message>
+    <message>
+        <source>All sessions of the period</source>
+        <translation>Todas las sesiones del periodo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier; all of them are in the exports.</source>
+        <translation>
+            <numerusform>%n anterior; está en las exportaciones.</numerusform>
+            <numerusform>%n anteriores; todas están en las exportaciones.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 
 Usage: cli_summary_test.py PATH-OF-FIRSTDEW-CLI
 """
+import json
 import re
 import subprocess
 import unittest
@@ -60,6 +61,32 @@ class Summary(CliTest):
         for line in fonts:
             self.assertRegex(line, r' yes +(yes|no) +(yes|no) +\d', 'not embedded')
         self.assertRegex(tool('pdfinfo', self.pdf), r'Title: +Iontophoresis summary')
+
+    def test_all_sessions_of_two_years_take_a_second_page(self):
+        answer = self.ok('summary', '--store', self.store, '--from', '2024-03-02', '--to', '2026-03-01', '--out', self.pdf)
+        self.assertEqual(answer['pages'], 2)
+        self.assertRegex(tool('pdfinfo', self.pdf), r'Pages: +2')
+        second = tool('pdftotext', '-layout', '-f', '2', self.pdf, '-')
+        self.assertRegex(second, r'15 February 2026 +Both feet +Direct current +18\.5 mA +17\.5 mA +501 mA·min +strong')
+
+    def test_every_language_is_named_in_the_document_which_is_fit_for_archives(self):
+        for language in ('en', 'de', 'es', 'ar'):
+            self.ok(*self.call, '--language', language)
+            tree = json.loads(tool('qpdf', '--json', '--json-key=qpdf', self.pdf))['qpdf'][1]
+            catalog = tree['obj:' + tree['trailer']['value']['/Root']]['value']
+            self.assertTrue(catalog['/Lang'].removeprefix('u:').startswith(language), catalog['/Lang'])
+            # PDF/A-1 (ISO 19005-1): an output intent, metadata that say so, no transparency, no encryption.
+            self.assertIn('/OutputIntents', catalog)
+            raw = self.pdf.read_bytes()
+            self.assertRegex(raw, rb'pdfaid:part>1<|pdfaid:part="1"')
+            self.assertNotIn('/Encrypt', tree['trailer']['value'])
+            opacities = [v for o in tree.values() for k, v in self.dictionary(o).items() if k in ('/CA', '/ca')]
+            self.assertTrue(all(v == 1 for v in opacities), opacities)
+
+    @staticmethod
+    def dictionary(thing):
+        inside = thing.get('value', thing.get('stream', {}).get('dict', {}))
+        return inside if isinstance(inside, dict) else {}
 
     def test_paper(self):
         self.ok(*self.call)
