@@ -1,12 +1,28 @@
 #!/bin/sh
-# Builds core, command line and core tests for arm64, as a Linux phone runs them, and runs them under qemu.
-# Usage: sh platform/linux/cross-arm64.sh     (BUILD=folder to build elsewhere than build/arm64)
-# As root: it unpacks Debian's own arm64 libraries into the build folder. Last line: `N passed, N failed`.
+# Builds for arm64, as a Linux phone runs it, and runs what was built under qemu. Last line: `N passed, N failed`.
+# Usage: sh platform/linux/cross-arm64.sh          core, command line and their tests
+#        sh platform/linux/cross-arm64.sh app      the app too: its Debian package, and every page loaded
+# As root: it unpacks Debian's own arm64 libraries into the build folder (BUILD=folder, or build/arm64 and build/arm64-app).
 set -eu
 cd "$(dirname "$0")/../.."
-build=${BUILD:-build/arm64}
+what=${1:-core}
 libraries=libc6-dev,libstdc++-12-dev,catch2,libcli11-dev,libfmt-dev,libqrencode-dev,librapidcheck-dev,librnp-dev
 libraries=$libraries,libsqlite3-dev,libsqlitecpp-dev,libzxing-dev,nlohmann-json3-dev,zlib1g-dev,tzdata
+case $what in
+core)
+    build=${BUILD:-build/arm64}
+    ;;
+app)
+    build=${BUILD:-build/arm64-app}
+    libraries=$libraries,qt6-base-dev,qt6-declarative-dev,qt6-multimedia-dev,qt6-svg-dev,qt6-tools-dev,qt6-tools-dev-tools
+    libraries=$libraries,qt6-l10n-tools,libgl-dev,libvulkan-dev,qml6-module-qtquick,qml6-module-qtquick-layouts
+    libraries=$libraries,qml6-module-qtquick-templates,qml6-module-qtqml,qml6-module-qtqml-models,qml6-module-qtqml-workerscript
+    ;;
+*)
+    echo "cross-arm64.sh: '$what' is neither 'core' nor 'app'" >&2
+    exit 2
+    ;;
+esac
 
 sh platform/linux/setup.sh
 mkdir -p "$build"
@@ -42,15 +58,10 @@ fi
 PKG_CONFIG_SYSROOT_DIR=$SYSROOT
 PKG_CONFIG_LIBDIR=$SYSROOT/usr/lib/aarch64-linux-gnu/pkgconfig:$SYSROOT/usr/share/pkgconfig
 export PKG_CONFIG_SYSROOT_DIR PKG_CONFIG_LIBDIR
-cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DFIRSTDEW_APP=OFF \
-    -DCMAKE_TOOLCHAIN_FILE="$PWD/platform/linux/arm64.cmake" >"$build/configure.log" 2>&1 || { cat "$build/configure.log" >&2; exit 1; }
-cmake --build "$build" -j "$(nproc)" --target firstdew-cli tests/core/all
-
-# The tests of the command line start it as one file.
-cli=$build/firstdew-cli.sh
-printf '#!/bin/sh\nexec qemu-aarch64-static -L "%s" "%s" "$@"\n' "$SYSROOT" "$build/platform/cli/firstdew-cli" >"$cli"
-chmod +x "$cli"
-file "$build/platform/cli/firstdew-cli" | grep -q 'ARM aarch64'
+configure() {
+    cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DCMAKE_TOOLCHAIN_FILE="$PWD/platform/linux/arm64.cmake" "$@" \
+        >"$build/configure.log" 2>&1 || { cat "$build/configure.log" >&2; exit 1; }
+}
 
 passed=0
 failed=0
@@ -65,16 +76,43 @@ tally() { # LABEL COMMAND...
     fi
     echo "$label: $(tail -n 1 "$build/$label.log")"
 }
-for test in tests/system/cli_store_test.py tests/system/cli_exchange_test.py tests/system/cli_care_sheet_test.py; do
-    tally "$(basename "$test" .py)" /usr/bin/python3 "$test" "$cli"
-done
-results=$build/results.xml
-rm -f "$results"
-ctest --test-dir "$build/tests/core" -j "$(nproc)" --output-on-failure --no-tests=error --output-junit "$results" || true
-[ -s "$results" ] || { echo "cross-arm64.sh: ctest left no results" >&2; failed=$((failed + 1)); }
+# A program of that build as one file, as tests start it.
+emulated() { # PROGRAM
+    file "$1" | grep -q 'ARM aarch64'
+    printf '#!/bin/sh\nexec qemu-aarch64-static -L "%s" "%s" "$@"\n' "$SYSROOT" "$1" >"$build/$(basename "$1").sh"
+    chmod +x "$build/$(basename "$1").sh"
+}
+
+run_core() {
+    configure -DFIRSTDEW_APP=OFF
+    cmake --build "$build" -j "$(nproc)" --target firstdew-cli tests/core/all
+    emulated "$build/platform/cli/firstdew-cli"
+    for test in tests/system/cli_store_test.py tests/system/cli_exchange_test.py tests/system/cli_care_sheet_test.py; do
+        tally "$(basename "$test" .py)" /usr/bin/python3 "$test" "$build/firstdew-cli.sh"
+    done
+    results=$build/results.xml
+    rm -f "$results"
+    ctest --test-dir "$build/tests/core" -j "$(nproc)" --output-on-failure --no-tests=error --output-junit "$results" || true
+    [ -s "$results" ] || { echo "cross-arm64.sh: ctest left no results" >&2; exit 1; }
+    core_failed=$(($(count failures) + $(count disabled) + $(count skipped)))
+    passed=$((passed + $(count tests) - core_failed))
+    failed=$((failed + core_failed))
+}
 count() { sed -n "s/^[[:space:]]*$1=\"\([0-9]*\)\".*/\1/p" "$results" | head -n 1; }
-core_failed=$(($(count failures) + $(count disabled) + $(count skipped)))
-passed=$((passed + $(count tests) - core_failed))
-failed=$((failed + core_failed))
+
+# Qt's own tools (moc and the like) are those of this machine; they have to be of the same version as the libraries.
+run_app() {
+    configure -DFIRSTDEW_TESTS=OFF -DFIRSTDEW_PACKAGE=ON -DCMAKE_INSTALL_PREFIX=/usr -DQT_HOST_PATH=/usr \
+        -DQT_HOST_PATH_CMAKE_DIR="/usr/lib/$(dpkg-architecture -qDEB_BUILD_MULTIARCH)/cmake" -DFIRSTDEW_PACKAGE_ARCHITECTURE=arm64
+    cmake --build "$build" -j "$(nproc)"
+    emulated "$build/platform/app/firstdew"
+    emulated "$build/platform/cli/firstdew-cli"
+    rm -f "$build"/*.deb "$build"/self-test.db* "$build"/demo.db*
+    tally package sh -c "cd '$build' && cpack --config CPackConfig.cmake && dpkg-deb -f firstdew_*_arm64.deb Architecture | grep -x arm64"
+    tally demo "$build/firstdew-cli.sh" demo --out "$build/demo.db" --today 2026-03-01
+    tally self-test env QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software "$build/firstdew.sh" --store "$build/self-test.db" --self-test
+}
+
+"run_$what"
 echo "$passed passed, $failed failed"
 [ "$failed" -eq 0 ]

@@ -49,11 +49,23 @@ set(CPACK_DEBIAN_PACKAGE_RELEASE 1)
 set(CPACK_DEBIAN_PACKAGE_SECTION utils)
 set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
-set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
+set(FIRSTDEW_PACKAGE_ARCHITECTURE "" CACHE STRING "Of a package that is built on another machine; empty for this one's own")
+if(FIRSTDEW_PACKAGE_ARCHITECTURE)
+  # dpkg-shlibdeps asks about installed packages, and those of another architecture are not: the libraries by name.
+  set(CPACK_DEBIAN_PACKAGE_ARCHITECTURE ${FIRSTDEW_PACKAGE_ARCHITECTURE})
+  set(libraries libc6 libfmt9 libgcc-s1 libqrencode4 libqt6core6 libqt6dbus6 libqt6gui6 libqt6multimedia6 libqt6qml6 libqt6quick6
+    libqt6quickcontrols2-6 libqt6svg6 librnp0 libsqlite3-0 libstdc++6 zlib1g)
+else()
+  set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
+endif()
 # The QML modules that the pages import are found at run time, so no library names them;
 # tests/package/deb_test.py loads every page with these alone.
 set(qml_modules qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
   qml6-module-qtqml-models qml6-module-qtqml-workerscript)
 list(JOIN qml_modules ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
+if(libraries)
+  list(JOIN libraries ", " named)
+  string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", ${named}")
+endif()
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, xdg-utils")
 include(CPack)
