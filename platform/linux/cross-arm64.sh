@@ -102,8 +102,9 @@ count() { sed -n "s/^[[:space:]]*$1=\"\([0-9]*\)\".*/\1/p" "$results" | head -n 
 
 # Qt's own tools (moc and the like) are those of this machine; they have to be of the same version as the libraries.
 run_app() {
+    tools=/usr/lib/$(dpkg-architecture -qDEB_BUILD_MULTIARCH)/cmake
     configure -DFIRSTDEW_TESTS=OFF -DFIRSTDEW_PACKAGE=ON -DCMAKE_INSTALL_PREFIX=/usr -DQT_HOST_PATH=/usr \
-        -DQT_HOST_PATH_CMAKE_DIR="/usr/lib/$(dpkg-architecture -qDEB_BUILD_MULTIARCH)/cmake" -DFIRSTDEW_PACKAGE_ARCHITECTURE=arm64
+        -DQT_HOST_PATH_CMAKE_DIR="$tools" -DQt6LinguistTools_DIR="$tools/Qt6LinguistTools" -DFIRSTDEW_PACKAGE_ARCHITECTURE=arm64
     cmake --build "$build" -j "$(nproc)"
     emulated "$build/platform/app/firstdew"
     emulated "$build/platform/cli/firstdew-cli"
