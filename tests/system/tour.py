@@ -80,7 +80,9 @@ class Tour:
         due = self.run_cli('due', '--store', self.store, '--at', EVENING)['reminders']
         assert 'Feet: first dew' not in self.withdrawn()
         assert ('first-dew', 'feet') in [(r['kind'], r['site']) for r in due], due
-        ui.wait_for('a notice for each reminder', lambda: self.shown() == len(due))
+        # The batteries were named when Today opened on the hands' top-up; withdrawn with it, they are not named twice on one day.
+        ui.wait_for('a notice for each reminder not yet given today',
+                    lambda: self.shown() == len([r for r in due if r['kind'] != 'cells' or 'New batteries soon' not in self.withdrawn()]))
         self.done('the desktop shows the notice, and the command line names the same reminder')
 
     def tick_everything(self):
