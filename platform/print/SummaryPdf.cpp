@@ -11,6 +11,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QTextLayout>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFWriter.hh>
 #include <algorithm>
@@ -77,16 +78,28 @@ public:
         const QFont f = font(strong);
         const double k = size / 100;
         const QFontMetricsF metrics(f, m_p.device());
-        const QRectF box(0, 0, w / k, 1e6);
-        const int flags = static_cast<int>(align | Qt::AlignTop) | Qt::TextWordWrap;
-        const double h = metrics.boundingRect(box, flags, text).height() * k;
+        // The lines keep one distance whichever typeface their letters come from; Arabic letters need more of it.
+        const double leading = metrics.height() * (m_mirrored ? 1.22 : 1);
+        QTextLayout layout(QString(text).replace(QLatin1Char('\n'), QChar(QChar::LineSeparator)), f, m_p.device());
+        QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
+        option.setTextDirection(m_p.layoutDirection());
+        layout.setTextOption(option);
+        double h = 0;
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(w / k);
+            const bool toTheRight = m_mirrored != (align == Qt::AlignRight);
+            line.setPosition(QPointF(toTheRight ? w / k - line.naturalTextWidth() : 0, h + leading - metrics.descent() - line.ascent()));
+            h += leading;
+        }
+        layout.endLayout();
+        h *= k;
         if (draw) {
             m_p.save();
             m_p.translate(left(x, w), y);
             m_p.scale(k, k);
-            m_p.setFont(f);
             m_p.setPen(colour);
-            m_p.drawText(QRectF(0, 0, w / k, h / k + 1), flags, text);
+            layout.draw(&m_p, {});
             m_p.restore();
         }
         return h;
@@ -257,7 +270,7 @@ std::array<QString, 7> cellsOf(const Entry<Session>& e)
         if (f != SkinFinding::Fine && s.skin.contains(f))
             felt.append(words::skinName(f).toLower());
     const auto current = [](const std::optional<Milliamps>& m) { return m ? words::milliamps(m->mA) : QStringLiteral("–"); };
-    return {words::dayOfYear(e.happened.date), words::siteName(s.site), words::waveformName(s.waveform), current(s.peak), current(s.comfortable),
+    return {QStringLiteral("%1 %2").arg(words::shortDay(e.happened.date)).arg(e.happened.date.year()), words::siteName(s.site), words::waveformName(s.waveform), current(s.peak), current(s.comfortable),
             s.charge ? Page::tr("%1 mA·min").arg(words::number(s.charge->mAmin)) : QStringLiteral("–"), listed(felt)};
 }
 
@@ -272,12 +285,13 @@ void paintTable(Sheet& sheet, const std::vector<Entry<Session>>& sessions, std::
                                        Page::tr("Comfortable"), Page::tr("Charge"), Page::tr("Felt")};
     const auto line = [&](const std::array<QString, 7>& cells, QColor colour) {
         double x = 0;
+        double h = kTableLine;
         for (std::size_t i = 0; i < cells.size(); ++i) {
             const double w = kShare[i] * sheet.width();
-            sheet.text(x, sheet.y(), w - 3, cells[i], kTableSize, colour);
+            h = std::max(h, sheet.text(x, sheet.y(), w - 3, cells[i], kTableSize, colour));
             x += w;
         }
-        sheet.skip(kTableLine);
+        sheet.skip(h);
     };
     line(names, kSoft);
     for (std::size_t i = first; i < sessions.size(); ++i)

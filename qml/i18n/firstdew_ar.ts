@@ -1250,7 +1250,7 @@
     </message>
     <message>
         <source>%1 mA·min</source>
-        <translation>%1 مللي أمبير·دقيقة</translation>
+        <translation>⁦%1 mA·min⁩</translation>
     </message>
     <message>
         <source>Usual dry spell</source>
@@ -2547,7 +2547,7 @@
     </message>
     <message>
         <source>%1 mA</source>
-        <translation>%1 مللي أمبير</translation>
+        <translation>⁦%1 mA⁩</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
