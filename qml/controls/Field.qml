@@ -14,8 +14,9 @@ ColumnLayout {
     property alias inputMethodHints: input.inputMethodHints
     signal edited(string text)
     Layout.fillWidth: true
+    Layout.fillHeight: false
     spacing: Theme.tight
-    Label { role: "label"; text: field.label; Layout.fillWidth: true; Accessible.ignored: true }
+    Label { role: "label"; text: field.label; Layout.fillWidth: true; Layout.preferredWidth: 1; Accessible.ignored: true }
     T.TextField {
         id: input
         Layout.fillWidth: true

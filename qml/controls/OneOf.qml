@@ -10,6 +10,7 @@ ColumnLayout {
     property string value: ""
     signal chosen(string value)
     Layout.fillWidth: true
+    Layout.fillHeight: false
     spacing: Theme.small
     Label { role: "label"; text: group.label; visible: text !== ""; Layout.fillWidth: true }
     Wrap {

@@ -10,6 +10,7 @@ ColumnLayout {
     signal less()
     signal more()
     Layout.fillWidth: true
+    Layout.fillHeight: false
     spacing: Theme.tight
     Label { role: "label"; text: stepper.label; Layout.fillWidth: true }
     RowLayout {

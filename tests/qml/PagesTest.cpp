@@ -263,6 +263,39 @@ TEST_CASE("Everything that can be touched is large enough and has a name")
     CHECK(seen > 100);
 }
 
+TEST_CASE("No field or button lies over another")
+{
+    // What scrolls together is compared; a bar over what scrolls is meant.
+    const auto scroller = [](QQuickItem* item) {
+        while (item != nullptr && !item->inherits("QQuickFlickable"))
+            item = item->parentItem();
+        return item;
+    };
+    for (const QSize size : {QSize(320, 568), QSize(390, 844)}) {
+        Interface ui(size, "light");
+        int seen = 0;
+        for (const QString& page : pages()) {
+            REQUIRE(ui.show(page));
+            ui.settled();
+            std::vector<QQuickItem*> controls;
+            visit(ui.window->contentItem(), [&](QQuickItem* item) {
+                if (item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField"))
+                    controls.push_back(item);
+            });
+            for (std::size_t a = 0; a < controls.size(); ++a)
+                for (std::size_t b = a + 1; b < controls.size(); ++b) {
+                    if (scroller(controls[a]) != scroller(controls[b]) || controls[a]->isAncestorOf(controls[b]))
+                        continue;
+                    ++seen;
+                    const QRectF both = onScreen(controls[a]).intersected(onScreen(controls[b]));
+                    if (both.width() > 1 && both.height() > 1)
+                        FAIL_CHECK(page.toStdString() << ": " << nameOf(controls[a]) << " and " << nameOf(controls[b]));
+                }
+        }
+        CHECK(seen > 300);
+    }
+}
+
 TEST_CASE("Nothing runs off the screen at twice the text size, in either direction")
 {
     for (const auto direction : {Qt::LeftToRight, Qt::RightToLeft}) {
