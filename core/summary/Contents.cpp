@@ -92,6 +92,8 @@ Contents contentsFor(const Record& record, LocalDate from, LocalDate to)
     for (const auto& e : record.all<Clearance>())
         if (e.happened.date <= to)
             out.clearances.push_back(e);
+    for (const auto& e : record.all<Screening>())
+        out.screened = out.screened || (e.happened.date <= to && !(e.payload.asked == SetOf<ScreeningRow>{}));
     for (const auto& rule : protocol::screeningRows()) {
         bool yes = false;
         for (const auto& e : record.all<Screening>())

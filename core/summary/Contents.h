@@ -36,6 +36,7 @@ struct Contents {
     std::vector<Entry<Session>> sessions; ///< all of the period, oldest first
     std::vector<Entry<SideEffect>> sideEffects;
     std::vector<Entry<Clearance>> clearances;
+    bool screened = false; ///< whether the health questions were ever answered by then
     std::vector<ScreeningRow> screeningYes;
     std::vector<std::string> questions;
     std::optional<CareSheet> careSheet;

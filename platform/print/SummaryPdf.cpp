@@ -239,7 +239,9 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
     QStringList yes;
     for (const auto row : c.screeningYes)
         yes.append(words::screeningShort(row));
-    safety.append(yes.isEmpty() ? Page::tr("Health questions: nothing answered with yes.") : Page::tr("Answered with yes: %1.").arg(listed(yes)));
+    safety.append(!c.screened     ? Page::tr("The health questions have not been answered yet.")
+                  : yes.isEmpty() ? Page::tr("Health questions: nothing answered with yes.")
+                                  : Page::tr("Answered with yes: %1.").arg(listed(yes)));
     for (const auto& e : c.clearances)
         safety.append(Page::tr("Cleared by %1 on %2: %3.").arg(words::asWritten(e.payload.who), words::dayOfYear(e.payload.given), words::screeningShort(e.payload.row)));
     if (c.careSheet)

@@ -1460,6 +1460,10 @@
             <numerusform>%n جلسة أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The health questions have not been answered yet.</source>
+        <translation>لم تُجَب أسئلة الصحة بعد.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>

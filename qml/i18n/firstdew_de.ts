@@ -1436,6 +1436,10 @@
             <numerusform>%n frühere; alle stehen in den Exporten.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The health questions have not been answered yet.</source>
+        <translation>Die Gesundheitsfragen sind noch nicht beantwortet.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>

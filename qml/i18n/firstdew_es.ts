@@ -1436,6 +1436,10 @@
             <numerusform>%n anteriores; todas están en las exportaciones.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The health questions have not been answered yet.</source>
+        <translation>Las preguntas de salud aún no se han respondido.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>

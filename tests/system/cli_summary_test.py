@@ -88,6 +88,14 @@ class Summary(CliTest):
         inside = thing.get('value', thing.get('stream', {}).get('dict', {}))
         return inside if isinstance(inside, dict) else {}
 
+    def test_what_was_never_asked_is_not_said_to_be_clear(self):
+        one = str(self.folder / 'one.db')
+        self.ok('checkin', '--store', one, '--date', '2026-03-01', '--site', 'hands', '--level', 'dry')
+        self.ok('summary', '--store', one, '--from', '2026-02-01', '--to', '2026-03-01', '--out', self.pdf)
+        text = tool('pdftotext', '-layout', self.pdf, '-')
+        self.assertIn('The health questions have not been answered yet.', text)
+        self.assertNotIn('nothing answered with yes', text)
+
     def test_paper(self):
         self.ok(*self.call)
         self.assertRegex(tool('pdfinfo', self.pdf), r'Page size: +59[45]\.?\d* x 84[12]\.?\d* pts')
