@@ -147,6 +147,8 @@ class Tour:
         ui.wait_for('the notice to be withdrawn', lambda: 'Feet: first dew' in self.withdrawn())
         now = self.run_cli('outlook', '--store', self.store, '--today', TODAY, '--site', 'feet')['sites'][0]
         assert now['stage'] == 'keeping-dry' and now['last_session'] == TODAY and now['advice'] == 'none', now
+        if self.out:
+            (self.out / 'notices.json').write_text(self.desktop.dunstctl('history').stdout, encoding='utf-8')
         self.done('the top-up is in the diary, the call gone, the notice withdrawn')
 
     def what_was_heard(self):
@@ -213,7 +215,7 @@ def main():
     folder = pathlib.Path(out) if out else None
     if folder:
         folder.mkdir(parents=True, exist_ok=True)
-    with ui.Desktop(size=(390, 844), notices=True, sound=True) as desktop:
+    with ui.Desktop(size=(760, 844), notices=True, sound=True) as desktop:
         tour = Tour(desktop, app, cli, folder)
         try:
             tour.walk()
