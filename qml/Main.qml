@@ -16,6 +16,15 @@ T.ApplicationWindow {
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
 
+    /// What the on-screen keyboard covers; systems tell it in pixels of the screen.
+    property real keyboardHeight: 0
+    // Asked only when it moves: asked before a window has the keyboard, Qt 6.4 falls over under Wayland.
+    Connections {
+        target: Qt.inputMethod
+        function onKeyboardRectangleChanged() { window.keyboardHeight = Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio }
+        function onVisibleChanged() { window.keyboardHeight = Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio : 0 }
+    }
+
     Binding { target: Theme; property: "dark"; value: Look.dark }
     Binding { target: Theme; property: "textScale"; value: Look.textScale }
     Binding { target: Theme; property: "motion"; value: Look.motion }
@@ -56,7 +65,7 @@ T.ApplicationWindow {
 
     T.StackView {
         id: stack
-        anchors.fill: parent
+        anchors { fill: parent; bottomMargin: window.keyboardHeight }
         initialItem: places
     }
     Component {

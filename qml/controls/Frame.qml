@@ -51,12 +51,15 @@ Item {
         if (y < flick.contentY || y + item.height > flick.contentY + flick.height)
             flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
     }
+    function showFocused() {
+        const item = frame.Window.window ? frame.Window.window.activeFocusItem : null
+        for (let p = item; p; p = p.parent)
+            if (p === column) { frame.show(item); return }
+    }
     Connections {
         target: frame.Window.window
-        function onActiveFocusItemChanged() {
-            const item = frame.Window.window.activeFocusItem
-            for (let p = item; p; p = p.parent)
-                if (p === column) { frame.show(item); return }
-        }
+        function onActiveFocusItemChanged() { frame.showFocused() }
     }
+    // The on-screen keyboard leaves less room.
+    Connections { target: flick; function onHeightChanged() { frame.showFocused() } }
 }

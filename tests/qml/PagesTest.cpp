@@ -263,6 +263,27 @@ TEST_CASE("Everything that can be touched is large enough and has a name")
     CHECK(seen > 100);
 }
 
+TEST_CASE("With the on-screen keyboard up, what is written in stays in view")
+{
+    constexpr int kKeyboard = 300;
+    Interface ui({360, 720}, "light");
+    REQUIRE(ui.show("WeighPage"));
+    ui.settled();
+    QQuickItem* last = nullptr;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (item->inherits("QQuickTextField"))
+            last = item;
+    });
+    REQUIRE(last != nullptr);
+    last->forceActiveFocus();
+    ui.settled();
+    ui.window->setProperty("keyboardHeight", kKeyboard);
+    ui.settled();
+    const QRectF where = onScreen(last);
+    CHECK(where.top() >= 0);
+    CHECK(where.bottom() <= 720 - kKeyboard);
+}
+
 TEST_CASE("No field or button lies over another")
 {
     // What scrolls together is compared; a bar over what scrolls is meant.
