@@ -10,8 +10,9 @@ T.ApplicationWindow {
     visible: true
     title: "Firstdew"
     color: Theme.paper
-    // A session that was running comes first.
-    property string place: BathModel.busy ? "bath" : Look.startPage
+    property string place: Look.startPage
+    // A session that was running comes first, and one that has not been written down yet.
+    Component.onCompleted: if (BathModel.page !== "choose") place = "bath"
     readonly property bool rightToLeft: Qt.application.layoutDirection === Qt.RightToLeft
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true

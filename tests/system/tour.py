@@ -138,7 +138,7 @@ class Tour:
         self.done('the first phase is over and the current at zero')
         self.app.press('Swapped')
         self.phase(2)
-        self.app.see('How did it feel?')
+        self.app.showing('Done')
         self.done('polarity swapped at zero, the second phase over: done')
         self.app.press('Keep in the diary')
 

@@ -267,8 +267,9 @@ class App:
         except AssertionError as missing:
             raise AssertionError(f'{missing}; on the screen: {self.names()}\n{self.log()[-2000:]}') from None
 
-    def gone(self, name):
-        wait_for(f'{name!r} to go', lambda: not self.find(name))
+    def showing(self, name):
+        """Waits until it is in view, not only on a page that lies behind."""
+        wait_for(f'{name!r} in view', lambda: any(n.name == name and n.getState().contains(self.pyatspi.STATE_SHOWING) for n in self.nodes()))
 
     def press(self, name, role=None):
         def attempt():
