@@ -1,11 +1,14 @@
 #pragma once
 
 #include "android/JavaSide.h"
+#include "ports/Haptics.h"
+#include "ports/Opener.h"
+#include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 
-#include <optional>
 #include <string>
+#include <vector>
 
 namespace firstdew::androidside
 {
@@ -21,7 +24,35 @@ private:
     const JavaSide& m_java;
 };
 
-/// Keeps the activity's window on.
+/// The app that shows such files, through the same provider. Folders are shown by none.
+class AndroidOpener : public ports::Opener
+{
+public:
+    explicit AndroidOpener(const JavaSide& java) : m_java(java) {}
+    [[nodiscard]] bool open(const std::string& path) override;
+
+private:
+    const JavaSide& m_java;
+};
+
+/// The phone's motor. What a call throws is no matter to a session, and is left at a line in the log.
+class AndroidHaptics : public ports::Haptics
+{
+public:
+    explicit AndroidHaptics(const JavaSide& java) : m_java(java) {}
+    [[nodiscard]] bool present() const override;
+    void pulse() override;
+    void alarm() override;
+    void still() override;
+
+private:
+    /// Milliseconds still and shaking in turn; none: ends what runs.
+    void shake(const std::vector<int>& timings);
+
+    const JavaSide& m_java;
+};
+
+/// Keeps the activity's window on, and has other programs play softly meanwhile, so that the prompts are heard.
 class AndroidWakeGuard : public ports::WakeGuard
 {
 public:
@@ -33,14 +64,12 @@ private:
 };
 
 /// The foreground notification of a running bath, with its countdown.
-class BathNotice
+class BathNotice : public ports::SessionNotice
 {
 public:
     explicit BathNotice(const JavaSide& java) : m_java(java) {}
-    /// `endWallMs` is when the step ends, ms since 1970 UTC; nothing for a step that waits for the person.
-    /// False where the system refused it; the bath goes on, but the system may stop an app that it does not see.
-    [[nodiscard]] bool show(const std::string& title, const std::string& text, std::optional<long long> endWallMs);
-    void over();
+    void show(const ports::SessionStep& step) override;
+    void over() override;
 
 private:
     const JavaSide& m_java;

@@ -65,12 +65,12 @@ void comeToFront(QQmlApplicationEngine& engine, const QString& place)
     window->requestActivate();
 }
 
-/// Puts the interface into the person's language and direction, now and whenever another is chosen.
-void speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spoken)
+/// Puts the interface into the person's language and direction, now and whenever another is chosen; false where it is the same.
+bool speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spoken)
 {
     const QString language = viewmodels::Look::instance()->language();
     if (language == spoken)
-        return;
+        return false;
     spoken = language;
     QCoreApplication::removeTranslator(&translator);
     if (translator.load(QStringLiteral(":/i18n/firstdew_") + language))
@@ -78,6 +78,7 @@ void speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spok
     QLocale::setDefault(words::localeFor(language));
     QGuiApplication::setLayoutDirection(QLocale().textDirection());
     engine.retranslate();
+    return true;
 }
 
 /// With the app closed the system looks for reminders where the person wants them.
@@ -111,8 +112,8 @@ int main(int argc, char** argv)
     viewmodels::Look look(asked(*options));
     linuxside::QtVoice voice;
     app::System system(*options);
-    viewmodels::BathModel bath(store, voice, system.wakeGuard());
-    viewmodels::SummaryModel summary(store, system.sharer(), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    viewmodels::BathModel bath(store, {voice, system.wakeGuard(), system.haptics(), system.sessionNotice()});
+    viewmodels::SummaryModel summary(store, system.sharer(), system.opener(), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     const auto chooseVoice = [&] { voice.choose(voiceChoice(store)); };
     QObject::connect(&store, &viewmodels::Store::changed, &voice, chooseVoice);
     chooseVoice();
@@ -122,7 +123,10 @@ int main(int argc, char** argv)
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/"));
     speak(translator, engine, spoken);
-    QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] { speak(translator, engine, spoken); });
+    QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] {
+        if (speak(translator, engine, spoken))
+            system.speak();
+    });
     engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
     if (engine.rootObjects().isEmpty())
         return 1;

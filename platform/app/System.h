@@ -1,7 +1,10 @@
 #pragma once
 
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "ports/Haptics.h"
 #include "ports/Notifier.h"
+#include "ports/Opener.h"
+#include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 #endif
@@ -28,10 +31,15 @@ public:
 
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();
+    [[nodiscard]] ports::Opener& opener();
+    [[nodiscard]] ports::Haptics& haptics();
+    [[nodiscard]] ports::SessionNotice& sessionNotice();
     /// Made at the first call: a self-test or a screenshot shows no notices and asks for no leave.
     [[nodiscard]] ports::Notifier& notifier();
     /// Has the system look for reminders with the app closed, or not; nothing to do where it takes them ahead of time.
     void remindWhenClosed(bool wanted);
+    /// The person reads another language from now on: what the system itself shows of ours follows.
+    void speak();
 
 signals:
     /// The person answered the notice with that key; "default" where it was simply tapped.

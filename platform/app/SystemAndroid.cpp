@@ -17,11 +17,17 @@ struct System::Inside {
     androidside::JavaSide java{QJniEnvironment::javaVM(), QNativeInterface::QAndroidApplication::context()};
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
+    androidside::AndroidOpener opener{java};
+    androidside::AndroidHaptics haptics{java};
+    androidside::BathNotice sessionNotice{java};
     std::optional<androidside::AndroidNotifier> notifier;
 };
 
 System::System(const Options&) : m_inside(std::make_unique<Inside>())
 {
+    // What is on the screen is nobody else's business once the app is left.
+    if (const auto veiled = m_inside->java.ask("veil", nlohmann::json::object()); !veiled)
+        qWarning("the list of recent apps may show what was on the screen: %s", veiled.error().message.c_str());
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive)
             return;
@@ -40,6 +46,15 @@ void System::remindWhenClosed(bool) {}
 
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
+ports::Opener& System::opener() { return m_inside->opener; }
+ports::Haptics& System::haptics() { return m_inside->haptics; }
+ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+
+void System::speak()
+{
+    if (m_inside->notifier)
+        m_inside->notifier->speak(words::noticeWords());
+}
 
 ports::Notifier& System::notifier()
 {

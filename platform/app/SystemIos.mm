@@ -4,6 +4,7 @@
 
 #include "ios/AppleDevice.h"
 #include "ios/AppleNotifier.h"
+#include "ports/Absent.h"
 #include "words/Sentences.h"
 
 #include <optional>
@@ -23,10 +24,14 @@ std::map<std::string, std::string> buttonWords()
 struct System::Inside {
     iosside::AppleWakeGuard wakeGuard;
     iosside::AppleSharer sharer;
+    iosside::AppleOpener opener;
+    iosside::AppleHaptics haptics;
+    /// The audio session keeps the app alive; a countdown outside it would need a second program, in Swift.
+    ports::AbsentSessionNotice sessionNotice;
     std::optional<iosside::AppleNotifier> notifier;
 };
 
-System::System(const Options&) : m_inside(std::make_unique<Inside>()) {}
+System::System(const Options&) : m_inside(std::make_unique<Inside>()) { iosside::coverWhenLeft(); }
 System::~System() = default;
 
 std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
@@ -35,6 +40,15 @@ void System::remindWhenClosed(bool) {}
 
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
+ports::Opener& System::opener() { return m_inside->opener; }
+ports::Haptics& System::haptics() { return m_inside->haptics; }
+ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+
+void System::speak()
+{
+    if (m_inside->notifier)
+        m_inside->notifier->speak(buttonWords());
+}
 
 ports::Notifier& System::notifier()
 {

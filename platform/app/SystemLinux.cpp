@@ -2,8 +2,10 @@
 #include "Remind.h"
 #include "System.h"
 #include "linux/DesktopNotifier.h"
+#include "linux/DesktopHaptics.h"
 #include "linux/DesktopSharer.h"
 #include "linux/ReminderTimer.h"
+#include "ports/Absent.h"
 
 #include <QDBusConnectionInterface>
 #include <QStandardPaths>
@@ -17,6 +19,11 @@ struct System::Inside {
     Options options;
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
+    linuxside::DesktopOpener opener;
+    linuxside::DesktopHaptics haptics;
+    /// Nothing here ends a program that is not in front, and a notice of the desktop has no countdown: one that stood
+    /// still would say what is no longer true.
+    ports::AbsentSessionNotice sessionNotice;
     std::optional<linuxside::DesktopNotifier> notifier;
 };
 
@@ -35,6 +42,11 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
 
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
+ports::Opener& System::opener() { return m_inside->opener; }
+ports::Haptics& System::haptics() { return m_inside->haptics; }
+ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+// A notice that is up stays in the language in which it was shown; the next one is in the new.
+void System::speak() {}
 
 ports::Notifier& System::notifier()
 {

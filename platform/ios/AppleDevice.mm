@@ -1,8 +1,21 @@
 #include "ios/AppleDevice.h"
 
 #import <AVFoundation/AVFoundation.h>
+#import <AudioToolbox/AudioToolbox.h>
 #import <Foundation/Foundation.h>
 #import <UIKit/UIKit.h>
+
+@interface FirstdewPreview : NSObject <UIDocumentInteractionControllerDelegate>
+@property(strong) UIViewController* front;
+@end
+
+@implementation FirstdewPreview
+- (UIViewController*)documentInteractionControllerViewControllerForPreview:(UIDocumentInteractionController*)controller
+{
+    (void)controller;
+    return self.front;
+}
+@end
 
 namespace firstdew::iosside
 {
@@ -34,6 +47,56 @@ bool AppleSharer::share(const std::string& file, const std::string&)
     sheet.popoverPresentationController.sourceView = front.view;
     [front presentViewController:sheet animated:YES completion:nil];
     return true;
+}
+
+bool AppleOpener::open(const std::string& path)
+{
+    UIViewController* front = frontController();
+    NSString* name = [NSString stringWithUTF8String:path.c_str()];
+    BOOL folder = NO;
+    if (front == nil || ![NSFileManager.defaultManager fileExistsAtPath:name isDirectory:&folder])
+        return false;
+    if (folder) {
+        NSURLComponents* files = [[NSURLComponents alloc] init];
+        files.scheme = @"shareddocuments";
+        files.host = @"";
+        files.path = name;
+        [UIApplication.sharedApplication openURL:files.URL options:@{} completionHandler:nil];
+        return true;
+    }
+    // Kept until the next one: the system holds neither of the two.
+    static UIDocumentInteractionController* shown;
+    static FirstdewPreview* host;
+    host = [[FirstdewPreview alloc] init];
+    host.front = front;
+    shown = [UIDocumentInteractionController interactionControllerWithURL:[NSURL fileURLWithPath:name]];
+    shown.delegate = host;
+    return [shown presentPreviewAnimated:YES];
+}
+
+bool AppleHaptics::present() const { return UIDevice.currentDevice.userInterfaceIdiom == UIUserInterfaceIdiomPhone; }
+
+void AppleHaptics::pulse()
+{
+    [[[UIImpactFeedbackGenerator alloc] initWithStyle:UIImpactFeedbackStyleHeavy] impactOccurred];
+}
+
+void AppleHaptics::alarm() { AudioServicesPlaySystemSound(kSystemSoundID_Vibrate); }
+
+void coverWhenLeft()
+{
+    static UIView* cover;
+    NSNotificationCenter* center = NSNotificationCenter.defaultCenter;
+    [center addObserverForName:UIApplicationWillResignActiveNotification object:nil queue:nil usingBlock:^(NSNotification*) {
+        UIView* front = frontController().view;
+        cover = [[UIView alloc] initWithFrame:front.bounds];
+        cover.backgroundColor = UIColor.systemBackgroundColor;
+        [front addSubview:cover];
+    }];
+    [center addObserverForName:UIApplicationDidBecomeActiveNotification object:nil queue:nil usingBlock:^(NSNotification*) {
+        [cover removeFromSuperview];
+        cover = nil;
+    }];
 }
 
 void AppleWakeGuard::keepAwake(bool on)

@@ -31,6 +31,8 @@ public:
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     [[nodiscard]] std::vector<ports::NoticeAnswer> answers() override;
     void taken(std::size_t count) override;
+    /// The buttons in another language from now on.
+    void speak(const std::map<std::string, std::string>& words);
 
 private:
     struct Inside;

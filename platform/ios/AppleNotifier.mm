@@ -127,6 +127,14 @@ AppleNotifier::AppleNotifier(const std::map<std::string, std::string>& words, st
 {
     m_inside->delegate->opened = std::move(opened);
     m_inside->center.delegate = m_inside->delegate;
+    speak(words);
+    [m_inside->center requestAuthorizationWithOptions:UNAuthorizationOptionAlert | UNAuthorizationOptionSound
+                                    completionHandler:^(BOOL, NSError*) {
+                                    }];
+}
+
+void AppleNotifier::speak(const std::map<std::string, std::string>& words)
+{
     UNNotificationAction* later = action(@"later", words, UNNotificationActionOptionNone);
     [m_inside->center
         setNotificationCategories:[NSSet setWithObjects:[UNNotificationCategory categoryWithIdentifier:kCheckIn
@@ -141,9 +149,6 @@ AppleNotifier::AppleNotifier(const std::map<std::string, std::string>& words, st
                                                                                      intentIdentifiers:@[]
                                                                                                options:UNNotificationCategoryOptionNone],
                                                         nil]];
-    [m_inside->center requestAuthorizationWithOptions:UNAuthorizationOptionAlert | UNAuthorizationOptionSound
-                                    completionHandler:^(BOOL, NSError*) {
-                                    }];
 }
 
 AppleNotifier::~AppleNotifier() { m_inside->center.delegate = nil; }

@@ -1,6 +1,9 @@
 #pragma once
 
+#include "ports/Haptics.h"
 #include "ports/Notifier.h"
+#include "ports/Opener.h"
+#include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
 #include "ports/Voice.h"
 #include "ports/WakeGuard.h"
@@ -34,6 +37,48 @@ public:
         std::clog << "firstdew: nothing here takes " << mimeType << '\n';
         return false;
     }
+};
+
+/// Says so once: a session would call it at every step.
+class AbsentHaptics final : public Haptics {
+public:
+    [[nodiscard]] bool present() const override { return false; }
+    void pulse() override { say(); }
+    void alarm() override { say(); }
+    void still() override {}
+
+private:
+    void say()
+    {
+        if (!m_said)
+            std::clog << "firstdew: nothing vibrates here\n";
+        m_said = true;
+    }
+    bool m_said = false;
+};
+
+class AbsentOpener final : public Opener {
+public:
+    bool open(const std::string& path) override
+    {
+        std::clog << "firstdew: nothing here shows " << path << '\n';
+        return false;
+    }
+};
+
+/// Says so once for each session.
+class AbsentSessionNotice final : public SessionNotice {
+public:
+    void show(const SessionStep&) override
+    {
+        if (!m_said)
+            std::clog << "firstdew: the running session is shown by the app alone here\n";
+        m_said = true;
+    }
+    void over() override { m_said = false; }
+
+private:
+    bool m_said = false;
 };
 
 class AbsentNotifier final : public Notifier {

@@ -76,7 +76,7 @@ BathModel* BathModel::create(QQmlEngine*, QJSEngine*)
     return theModel;
 }
 
-BathModel::BathModel(Store& store, ports::Voice& voice, ports::WakeGuard& wake) : m_store(store), m_voice(voice), m_wake(wake)
+BathModel::BathModel(Store& store, BathPorts ports) : m_store(store), m_cues(store, ports)
 {
     theModel = this;
     m_ticker.setInterval(kTickMs);
@@ -322,7 +322,7 @@ void BathModel::answersDone()
     m_done = {};
     m_answers = {};
     m_answers.site = m_site;
-    m_voice.prepare();
+    m_cues.prepare();
     toPage(QStringLiteral("prepare"));
 }
 
@@ -408,7 +408,7 @@ void BathModel::setShaved(int daysAgo)
 
 void BathModel::checkVolume()
 {
-    m_voice.say("volume-check");
+    m_cues.tryOut();
 }
 
 void BathModel::start()
@@ -449,7 +449,7 @@ void BathModel::start()
     m_sequence = 0;
     m_state = bath::prepared(*s, target());
     m_state->last = m_store.clock().instant();
-    m_wake.keepAwake(true);
+    m_cues.begin();
     m_ticker.start();
     toPage(QStringLiteral("run"));
     // The list was confirmed line by line just now.
@@ -484,32 +484,23 @@ void BathModel::send(const bath::Event& event)
         refuse({});
     m_state = outcome->state;
     perform(outcome->effects);
+    if (m_state)
+        m_cues.follow(*m_state);
     emit ticked();
 }
 
 void BathModel::perform(const std::vector<bath::Effect>& effects)
 {
-    using bath::EffectKind;
     for (const auto& e : effects) {
-        switch (e.kind) {
-        case EffectKind::Say: m_voice.say(std::string(word(*e.prompt))); break;
-        case EffectKind::AskMeter:
-            m_voice.tone("minute");
-            m_voice.say(std::string(word(*e.prompt)));
-            break;
-        case EffectKind::Alarm: m_voice.alarm(std::string(word(*e.prompt))); break;
-        case EffectKind::AlarmOff: m_voice.hush(); break;
-        case EffectKind::StepChanged: m_voice.tone("step"); break;
-        case EffectKind::AskMeanwhile: toPage(QStringLiteral("meanwhile")); break;
-        case EffectKind::Interrupted: break;
-        case EffectKind::Completed: m_voice.tone("done"); break;
-        }
+        m_cues.give(e);
+        if (e.kind == bath::EffectKind::AskMeanwhile)
+            toPage(QStringLiteral("meanwhile"));
     }
     if (!m_state)
         return;
     if (m_state->phase == bath::Phase::Finished || m_state->phase == bath::Phase::Stopped) {
         m_ticker.stop();
-        m_wake.keepAwake(false);
+        m_cues.end();
         toPage(QStringLiteral("after"));
     } else if (m_state->phase == bath::Phase::Running && m_page == QLatin1String("meanwhile")) {
         toPage(QStringLiteral("run"));
@@ -550,7 +541,7 @@ void BathModel::comeBack()
     }
     m_state = *state;
     if (m_state->phase == bath::Phase::AwaitingMeanwhile) {
-        m_wake.keepAwake(true);
+        m_cues.begin();
         m_ticker.start();
         toPage(QStringLiteral("meanwhile"));
     } else {
@@ -712,8 +703,8 @@ void BathModel::save(const QString& comfort, double comfortable, const QStringLi
 void BathModel::leave()
 {
     m_ticker.stop();
-    m_wake.keepAwake(false);
-    m_voice.hush();
+    m_cues.end();
+    m_cues.hush();
     m_state.reset();
     m_siteChosen = false;
     settle();

@@ -1,8 +1,7 @@
 #pragma once
 
+#include "BathCues.h"
 #include "Store.h"
-#include "ports/Voice.h"
-#include "ports/WakeGuard.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
 #include "bath/Engine.h"
 #include "protocol/Limits.h"
@@ -50,15 +49,18 @@ class BathModel : public QObject {
 
     /// Whether a session is running or waits for an answer: nothing else may take the screen.
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
+    /// Whether steps can be felt on this device; PlanModel.vibration is whether the person wants that.
+    Q_PROPERTY(bool canVibrate READ canVibrate CONSTANT)
 
 public:
-    BathModel(Store& store, ports::Voice& voice, ports::WakeGuard& wake);
+    BathModel(Store& store, BathPorts ports);
     /// The one of the process, made by the program before the interface is loaded.
     static BathModel* instance();
     static BathModel* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] QString page() const { return m_page; }
     [[nodiscard]] bool busy() const { return m_page == QLatin1String("run") || m_page == QLatin1String("meanwhile"); }
+    [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
     [[nodiscard]] QVariantList sites() const;
     [[nodiscard]] QString site() const { return token(m_site); }
     [[nodiscard]] QString siteName() const;
@@ -139,8 +141,7 @@ private:
     [[nodiscard]] QString sayMa(facts::Milliamps m) const;
 
     Store& m_store;
-    ports::Voice& m_voice;
-    ports::WakeGuard& m_wake;
+    BathCues m_cues;
     QTimer m_ticker;
     QString m_page = QStringLiteral("choose");
     QString m_refusal;

@@ -1,5 +1,7 @@
 #include "PlanModel.h"
 
+#include "BathCues.h"
+
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
 #include "situation/Sites.h"
@@ -180,6 +182,10 @@ QVariantList PlanModel::screeningRows() const
 }
 
 QString PlanModel::sound() const { return store().preferenceOr("sound", "both"); }
+
+bool PlanModel::vibration() const { return wantsVibration(store()); }
+
+void PlanModel::setVibration(bool on) { setWantsVibration(store(), on); }
 
 double PlanModel::risk() const { return store().preferenceOr("risk", QString::number(outlook::Settings{}.risk)).toDouble(); }
 

@@ -22,7 +22,8 @@ constexpr const char* kDaysKey = "summary-days";
 } // namespace
 
 
-SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, QString folder) : m_store(store), m_sharer(sharer), m_folder(std::move(folder))
+SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
+    : m_store(store), m_sharer(sharer), m_opener(opener), m_folder(std::move(folder))
 {
     theModel = this;
     connect(&store, &Store::changed, this, &SummaryModel::changed);
@@ -71,6 +72,8 @@ bool SummaryModel::handOver(const QString& file)
 {
     return m_sharer.share(file.toStdString(), QMimeDatabase().mimeTypeForFile(file).name().toStdString());
 }
+
+bool SummaryModel::open(const QString& path) { return m_opener.open(path.toStdString()); }
 
 void SummaryModel::ask(const QString& question)
 {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Store.h"
+#include "ports/Opener.h"
 #include "ports/Sharer.h"
 
 namespace firstdew::viewmodels {
@@ -20,7 +21,7 @@ class SummaryModel : public QObject {
 
 public:
     /// `folder` is where the pages are kept.
-    SummaryModel(Store& store, ports::Sharer& sharer, QString folder);
+    SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder);
     static SummaryModel* instance();
     static SummaryModel* create(QQmlEngine*, QJSEngine*);
 
@@ -33,6 +34,8 @@ public:
     Q_INVOKABLE void share();
     /// Hands a file made elsewhere to the system; whether it took it.
     Q_INVOKABLE bool handOver(const QString& file);
+    /// Shows a file or a folder in the person's own program for it; false where it is not there or nothing shows it.
+    Q_INVOKABLE bool open(const QString& path);
     /// Keeps a question for the prescriber; it goes onto the page.
     Q_INVOKABLE void ask(const QString& question);
     Q_INVOKABLE void takeBack(const QString& id);
@@ -44,6 +47,7 @@ signals:
 private:
     Store& m_store;
     ports::Sharer& m_sharer;
+    ports::Opener& m_opener;
     QString m_folder;
     QString m_message;
     QString m_file;

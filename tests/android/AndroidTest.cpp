@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <numeric>
 
 using namespace firstdew;
 using namespace firstdew::androidside;
@@ -213,13 +214,52 @@ TEST_CASE("sharing, the screen and the running bath")
     AndroidWakeGuard(java).keepAwake(true);
     CHECK(phone.asked.back() == std::pair<std::string, json>{"awake", {{"on", true}}});
     BathNotice bath(java);
-    CHECK(bath.show("Hands", "Look at the meter", 1772478420000));
-    CHECK(phone.asked.back().second["end"] == 1772478420000);
-    CHECK(bath.show("Hands", "Raise slowly", std::nullopt));
+    bath.show({"Hands", "Look at the meter", 1772478420000});
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"bath", {{"title", "Hands"}, {"text", "Look at the meter"}, {"end", 1772478420000}}});
+    bath.show({"Hands", "Raise slowly", std::nullopt});
     CHECK(phone.asked.back().second["end"] == 0);
     bath.over();
     CHECK(phone.asked.back().first == "bath-over");
     phone.trouble = "android.app.ForegroundServiceStartNotAllowedException";
-    CHECK_FALSE(bath.show("Hands", "Look at the meter", 1772478420000));
+    bath.show({"Hands", "Look at the meter", 1772478420000}); // the bath goes on without
     CHECK_FALSE(AndroidSharer(java).share("/data/summary.pdf", "application/pdf"));
+}
+
+TEST_CASE("a file is opened where an app shows it")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    CHECK(AndroidOpener(java).open("/data/summary.pdf"));
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"open", {{"file", "/data/summary.pdf"}}});
+    phone.trouble = "android.content.ActivityNotFoundException";
+    CHECK_FALSE(AndroidOpener(java).open("/data/summary.pdf"));
+}
+
+TEST_CASE("the phone shakes shortly for a step and long for an alarm, and is still when told")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidHaptics haptics(java);
+    phone.answer = {{"present", true}};
+    CHECK(haptics.present());
+    phone.answer = {{"present", false}};
+    CHECK_FALSE(haptics.present());
+    const auto timings = [&] {
+        CHECK(phone.asked.back().first == "vibrate");
+        return phone.asked.back().second["timings"].get<std::vector<int>>();
+    };
+    haptics.pulse();
+    const auto pulse = timings();
+    haptics.alarm();
+    const auto alarm = timings();
+    REQUIRE(pulse.size() == 2); // waits, shakes
+    CHECK(pulse.back() <= 100);
+    CHECK(alarm.size() > pulse.size());
+    // Over before the engine repeats an alarm that stands, every three seconds.
+    CHECK(std::accumulate(alarm.begin(), alarm.end(), 0) < 3000);
+    haptics.still();
+    CHECK(timings().empty());
+    phone.trouble = "java.lang.SecurityException: no";
+    haptics.alarm(); // a session goes on without
+    CHECK_FALSE(haptics.present());
 }

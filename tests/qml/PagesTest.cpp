@@ -132,9 +132,12 @@ struct Interface {
     viewmodels::Look look;
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
+    ports::AbsentHaptics haptics;
+    ports::AbsentSessionNotice notice;
     ports::AbsentSharer sharer;
-    viewmodels::BathModel bath{store, voice, wake};
-    viewmodels::SummaryModel summary{store, sharer, folder.path()};
+    ports::AbsentOpener opener;
+    viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
+    viewmodels::SummaryModel summary{store, sharer, opener, folder.path()};
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
 };

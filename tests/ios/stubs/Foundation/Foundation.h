@@ -11,6 +11,8 @@ typedef double NSTimeInterval;
 #define NO ((BOOL)0)
 struct _NSZone;
 typedef struct { unsigned long state; id __unsafe_unretained* itemsPtr; unsigned long* mutationsPtr; unsigned long extra[5]; } NSFastEnumerationState;
+typedef double CGFloat;
+typedef struct { CGFloat x, y, width, height; } CGRect;
 typedef struct { NSUInteger location; NSUInteger length; } NSRange;
 static inline NSRange NSMakeRange(NSUInteger a, NSUInteger b) { return {a, b}; }
 
@@ -51,6 +53,20 @@ extern void* _NSConstantStringClassReference;
 @end
 @interface NSURL : NSObject
 + (NSURL*)fileURLWithPath:(NSString*)path;
+@end
+@interface NSURLComponents : NSObject
+@property(copy) NSString* scheme;
+@property(copy) NSString* host;
+@property(copy) NSString* path;
+@property(readonly, copy) NSURL* URL;
+@end
+@interface NSNotification : NSObject
+@end
+@interface NSOperationQueue : NSObject
+@end
+@interface NSNotificationCenter : NSObject
+@property(class, readonly) NSNotificationCenter* defaultCenter;
+- (id)addObserverForName:(NSString*)name object:(id)object queue:(NSOperationQueue*)queue usingBlock:(void (^)(NSNotification* notification))block;
 @end
 @interface NSLocale : NSObject
 + (instancetype)localeWithLocaleIdentifier:(NSString*)ident;
@@ -100,6 +116,7 @@ extern void* _NSConstantStringClassReference;
 @interface NSFileManager : NSObject
 @property(class, readonly) NSFileManager* defaultManager;
 - (BOOL)isReadableFileAtPath:(NSString*)path;
+- (BOOL)fileExistsAtPath:(NSString*)path isDirectory:(BOOL*)isDirectory;
 @end
 
 extern "C" void NSLog(NSString* format, ...);

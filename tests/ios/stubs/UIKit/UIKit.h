@@ -3,7 +3,15 @@
 #import <Foundation/Foundation.h>
 
 @class UIViewController;
+@interface UIColor : NSObject
+@property(class, readonly) UIColor* systemBackgroundColor;
+@end
 @interface UIView : NSObject
+- (instancetype)initWithFrame:(CGRect)frame;
+@property CGRect bounds;
+@property(copy) UIColor* backgroundColor;
+- (void)addSubview:(UIView*)view;
+- (void)removeFromSuperview;
 @end
 @interface UIWindow : UIView
 @property(readonly, getter=isKeyWindow) BOOL keyWindow;
@@ -20,12 +28,35 @@
 @interface UIActivityViewController : UIViewController
 - (instancetype)initWithActivityItems:(NSArray*)items applicationActivities:(NSArray*)activities;
 @end
+@class UIDocumentInteractionController;
+@protocol UIDocumentInteractionControllerDelegate <NSObject>
+@optional
+- (UIViewController*)documentInteractionControllerViewControllerForPreview:(UIDocumentInteractionController*)controller;
+@end
+@interface UIDocumentInteractionController : NSObject
++ (UIDocumentInteractionController*)interactionControllerWithURL:(NSURL*)url;
+@property(weak) id<UIDocumentInteractionControllerDelegate> delegate;
+- (BOOL)presentPreviewAnimated:(BOOL)animated;
+@end
+typedef enum : NSInteger { UIImpactFeedbackStyleLight, UIImpactFeedbackStyleMedium, UIImpactFeedbackStyleHeavy } UIImpactFeedbackStyle;
+@interface UIImpactFeedbackGenerator : NSObject
+- (instancetype)initWithStyle:(UIImpactFeedbackStyle)style;
+- (void)impactOccurred;
+@end
+typedef enum : NSInteger { UIUserInterfaceIdiomUnspecified = -1, UIUserInterfaceIdiomPhone, UIUserInterfaceIdiomPad } UIUserInterfaceIdiom;
+@interface UIDevice : NSObject
+@property(class, readonly) UIDevice* currentDevice;
+@property(readonly) UIUserInterfaceIdiom userInterfaceIdiom;
+@end
 @interface UIScene : NSObject
 @end
 @interface UIWindowScene : UIScene
 @property(readonly) NSArray<UIWindow*>* windows;
 @end
+extern NSString* const UIApplicationWillResignActiveNotification;
+extern NSString* const UIApplicationDidBecomeActiveNotification;
 @interface UIApplication : NSObject
+- (void)openURL:(NSURL*)url options:(NSDictionary*)options completionHandler:(void (^)(BOOL success))completion;
 @property(class, readonly) UIApplication* sharedApplication;
 @property(readonly) NSSet<UIScene*>* connectedScenes;
 @property(getter=isIdleTimerDisabled) BOOL idleTimerDisabled;

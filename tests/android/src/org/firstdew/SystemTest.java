@@ -5,10 +5,12 @@ import static org.junit.Assert.assertEquals;
 import static org.junit.Assert.assertFalse;
 import static org.junit.Assert.assertNotNull;
 import static org.junit.Assert.assertNull;
+import static org.junit.Assert.assertSame;
 import static org.junit.Assert.assertThrows;
 import static org.junit.Assert.assertTrue;
 import static org.robolectric.Shadows.shadowOf;
 
+import android.app.Activity;
 import android.app.Notification;
 import android.app.NotificationChannel;
 import android.app.NotificationManager;
@@ -18,7 +20,13 @@ import android.content.pm.PackageManager;
 import android.content.pm.ProviderInfo;
 import android.content.pm.ServiceInfo;
 import android.database.Cursor;
+import android.media.AudioFocusRequest;
+import android.media.AudioManager;
 import android.net.Uri;
+import android.os.Build;
+import android.os.VibrationAttributes;
+import android.os.Vibrator;
+import android.view.WindowManager;
 
 import java.io.File;
 import java.io.FileNotFoundException;
@@ -38,6 +46,9 @@ import org.robolectric.Robolectric;
 import org.robolectric.RobolectricTestRunner;
 import org.robolectric.android.controller.ServiceController;
 import org.robolectric.annotation.Config;
+import org.robolectric.shadows.ShadowAudioManager;
+import org.robolectric.shadows.ShadowVibrator;
+import org.robolectric.util.ReflectionHelpers;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
@@ -134,6 +145,80 @@ public class SystemTest {
             assertEquals("summary 1.pdf", about.getString(0));
             assertEquals(8, about.getLong(1));
         }
+    }
+
+    @Test
+    public void openingShowsACopyInTheAppForSuchFiles() throws Exception {
+        File file = new File(phone.app.getFilesDir(), "summary 1.pdf");
+        Files.write(file.toPath(), "%PDF-1.7".getBytes(StandardCharsets.US_ASCII));
+        Bridge.ask(phone.app, "open", new JSONObject().put("file", file.getPath()).toString());
+        Intent view = shadowOf(phone.app).getNextStartedActivity();
+        assertEquals(Intent.ACTION_VIEW, view.getAction());
+        assertEquals("application/pdf", view.getType());
+        assertEquals(Intent.FLAG_GRANT_READ_URI_PERMISSION,
+            view.getFlags() & (Intent.FLAG_GRANT_READ_URI_PERMISSION | Intent.FLAG_GRANT_WRITE_URI_PERMISSION));
+        ShareProvider provider = Robolectric.setupContentProvider(ShareProvider.class);
+        assertNotNull(provider.openFile(view.getData(), "r"));
+        String folder = new JSONObject().put("file", phone.app.getFilesDir().getPath()).toString();
+        assertThrows(FileNotFoundException.class, () -> Bridge.ask(phone.app, "open", folder));
+        shadowOf(phone.app).checkActivities(true); // as a phone without an app for it
+        String pdf = new JSONObject().put("file", file.getPath()).toString();
+        assertThrows(android.content.ActivityNotFoundException.class, () -> Bridge.ask(phone.app, "open", pdf));
+    }
+
+    @Test
+    public void thePhoneShakesAsAskedAndIsStillWhenTold() throws Exception {
+        ShadowVibrator motor = shadowOf(phone.app.getSystemService(Vibrator.class));
+        motor.setHasVibrator(true);
+        assertTrue(new JSONObject(Bridge.ask(phone.app, "vibrator", "{}")).getBoolean("present"));
+        Bridge.ask(phone.app, "vibrate", "{\"timings\":[0,600,200,600]}");
+        assertTrue(motor.isVibrating());
+        assertArrayEquals(new long[] {0, 600, 200, 600}, motor.getPattern());
+        assertEquals(-1, motor.getRepeat());
+        assertEquals(VibrationAttributes.USAGE_ALARM, ((VibrationAttributes) motor.getVibrationAttributesFromLastVibration()).getUsage());
+        Bridge.ask(phone.app, "vibrate", "{\"timings\":[]}");
+        assertTrue(motor.isCancelled());
+
+        motor.setHasVibrator(false);
+        assertFalse(new JSONObject(Bridge.ask(phone.app, "vibrator", "{}")).getBoolean("present"));
+        Bridge.ask(phone.app, "vibrate", "{\"timings\":[0,60]}"); // nothing to shake with is no error
+    }
+
+    @Test
+    public void aBathKeepsTheScreenOnAndOtherProgramsSoft() throws Exception {
+        Activity activity = Robolectric.setupActivity(Activity.class);
+        ShadowAudioManager audio = shadowOf(activity.getSystemService(AudioManager.class));
+        Bridge.ask(activity, "awake", "{\"on\":true}");
+        assertTrue((activity.getWindow().getAttributes().flags & WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON) != 0);
+        AudioFocusRequest asked = audio.getLastAudioFocusRequest().audioFocusRequest;
+        assertEquals(AudioManager.AUDIOFOCUS_GAIN_TRANSIENT_MAY_DUCK, asked.getFocusGain());
+        Bridge.ask(activity, "awake", "{\"on\":false}");
+        assertEquals(0, activity.getWindow().getAttributes().flags & WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+        assertSame(asked, audio.getLastAbandonedAudioFocusRequest());
+    }
+
+    /** Remembers what it was told of the list of recent apps. */
+    public static final class InTheList extends Activity {
+        Boolean picture;
+
+        @Override
+        public void setRecentsScreenshotEnabled(boolean enabled) {
+            picture = enabled;
+        }
+    }
+
+    @Test
+    public void theListOfRecentAppsShowsNothingOfTheRecord() throws Exception {
+        InTheList activity = Robolectric.setupActivity(InTheList.class);
+        Bridge.ask(activity, "veil", "{}");
+        assertEquals(Boolean.FALSE, activity.picture);
+        assertEquals(0, activity.getWindow().getAttributes().flags & WindowManager.LayoutParams.FLAG_SECURE);
+
+        ReflectionHelpers.setStaticField(Build.VERSION.class, "SDK_INT", Build.VERSION_CODES.S);
+        InTheList older = Robolectric.setupActivity(InTheList.class);
+        Bridge.ask(older, "veil", "{}");
+        assertNull(older.picture);
+        assertTrue((older.getWindow().getAttributes().flags & WindowManager.LayoutParams.FLAG_SECURE) != 0);
     }
 
     @Test

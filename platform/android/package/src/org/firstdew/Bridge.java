@@ -18,8 +18,8 @@ public final class Bridge {
     private Bridge() {}
 
     /**
-     * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code awake}, {@code leave},
-     * {@code place}.
+     * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
+     * {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
      * The answer is ASCII alone, since JNI's own encoding is not quite UTF-8.
      *
      * @throws Exception where it could not be done; the caller is told
@@ -47,8 +47,20 @@ public final class Bridge {
             case "share":
                 ShareProvider.share(context, new File(in.getString("file")), in.getString("type"));
                 return out;
+            case "open":
+                ShareProvider.open(context, new File(in.getString("file")));
+                return out;
+            case "vibrator":
+                return out.put("present", new Motor(context).present());
+            case "vibrate":
+                new Motor(context).shake(in.getJSONArray("timings"));
+                return out;
             case "awake":
                 keepAwake(context, in.getBoolean("on"));
+                new Loudness(context).aboveOthers(in.getBoolean("on"));
+                return out;
+            case "veil":
+                veil(context);
                 return out;
             case "place":
                 return out.put("place", new Held(context).takePlace());
@@ -87,6 +99,19 @@ public final class Bridge {
                 activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
             else
                 activity.getWindow().clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+        });
+    }
+
+    /** The list of recent apps shows nothing of the record. The person's own screenshots stay possible where the system can tell. */
+    private static void veil(Context context) {
+        if (!(context instanceof Activity))
+            return;
+        Activity activity = (Activity) context;
+        activity.runOnUiThread(() -> {
+            if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
+                activity.setRecentsScreenshotEnabled(false);
+            else
+                activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_SECURE);
         });
     }
 

@@ -26,17 +26,31 @@ public final class ShareProvider extends ContentProvider {
     private static final Map<String, String> TYPES = Map.of("pdf", "application/pdf", "csv", "text/csv", "json", "application/json",
         "ics", "text/calendar", "pgp", "application/pgp-encrypted", "svg", "image/svg+xml");
 
-    /** Offers the file to the apps that take it. The file is copied, so that what is shared stays as it was. */
+    /** Offers the file to the apps that take it. */
     static void share(Context context, File file, String type) throws IOException {
-        dropOld(context);
-        File copy = new File(folder(context), file.getName());
-        Files.copy(file.toPath(), copy.toPath(), StandardCopyOption.REPLACE_EXISTING);
-        Uri uri = new Uri.Builder().scheme("content").authority(context.getPackageName() + ".share").appendPath(copy.getName()).build();
+        Uri uri = lend(context, file);
         Intent send = new Intent(Intent.ACTION_SEND).setType(type).putExtra(Intent.EXTRA_STREAM, uri)
             .addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION);
         // The chooser passes the leave on by the clip alone.
         send.setClipData(android.content.ClipData.newRawUri(null, uri));
         context.startActivity(Intent.createChooser(send, null).addFlags(Intent.FLAG_ACTIVITY_NEW_TASK));
+    }
+
+    /** Has it shown by the app for such files. Throws where there is none. */
+    static void open(Context context, File file) throws IOException {
+        Uri uri = lend(context, file);
+        context.startActivity(new Intent(Intent.ACTION_VIEW).setDataAndType(uri, typeOf(file.getName()))
+            .addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION | Intent.FLAG_ACTIVITY_NEW_TASK));
+    }
+
+    /** The name under which others may read it. It is copied, so that what is given away stays as it was. */
+    private static Uri lend(Context context, File file) throws IOException {
+        if (!file.isFile())
+            throw new FileNotFoundException(file.getPath());
+        dropOld(context);
+        File copy = new File(folder(context), file.getName());
+        Files.copy(file.toPath(), copy.toPath(), StandardCopyOption.REPLACE_EXISTING);
+        return new Uri.Builder().scheme("content").authority(context.getPackageName() + ".share").appendPath(copy.getName()).build();
     }
 
     /** What was shared does not lie about for ever; another app may still be reading what was shared just now. */
@@ -91,7 +105,10 @@ public final class ShareProvider extends ContentProvider {
 
     @Override
     public String getType(Uri uri) {
-        String name = String.valueOf(uri.getLastPathSegment());
+        return typeOf(String.valueOf(uri.getLastPathSegment()));
+    }
+
+    private static String typeOf(String name) {
         String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
         return type == null ? "application/octet-stream" : type;
     }

@@ -1,0 +1,109 @@
+#include "BathCues.h"
+
+#include "BathModel.h"
+#include "Store.h"
+#include "words/Sentences.h"
+
+#include <cstdlib>
+#include <utility>
+
+namespace firstdew::viewmodels {
+
+namespace {
+
+constexpr const char* kVibration = "vibration";
+/// The end of a step is known to the second; what moves by less has not moved.
+constexpr long long kSameEndMs = 1500;
+
+ports::SessionStep shownOf(const bath::State& state)
+{
+    const auto& step = state.script.steps[state.step];
+    const auto& q = state.script.request;
+    const bool waits = state.current == bath::Current::Zero && step.kind == protocol::StepKind::Hold;
+    const QString sentence = waits ? BathModel::tr("The phase waits at zero. Raise again when you are ready.")
+                                   : words::stepSentence(step, q.site, q.swap, q.way);
+    ports::SessionStep out{words::stepName(step).toStdString(), sentence.toStdString(), {}};
+    if (step.timed && !waits)
+        out.endWallMs = state.last.wallMs + 1000LL * bath::remainingInStep(state).s;
+    return out;
+}
+
+bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
+{
+    return a.title == b.title && a.text == b.text && a.endWallMs.has_value() == b.endWallMs.has_value() &&
+           std::llabs(a.endWallMs.value_or(0) - b.endWallMs.value_or(0)) < kSameEndMs;
+}
+
+} // namespace
+
+bool wantsVibration(const Store& store) { return store.preference(kVibration).value_or("on") == "on"; }
+
+void setWantsVibration(Store& store, bool wanted)
+{
+    store.setPreference(QString::fromLatin1(kVibration), wanted ? QStringLiteral("on") : QStringLiteral("off"));
+}
+
+void BathCues::give(const bath::Effect& effect)
+{
+    using bath::EffectKind;
+    const auto prompt = [&] { return std::string(facts::word(*effect.prompt)); };
+    switch (effect.kind) {
+    case EffectKind::Say: m_ports.voice.say(prompt()); break;
+    case EffectKind::AskMeter:
+        m_ports.voice.tone("minute");
+        m_ports.voice.say(prompt());
+        break;
+    case EffectKind::Alarm:
+        m_ports.voice.alarm(prompt());
+        m_ports.haptics.alarm();
+        break;
+    case EffectKind::AlarmOff: hush(); break;
+    case EffectKind::StepChanged:
+        m_ports.voice.tone("step");
+        pulse();
+        break;
+    case EffectKind::Completed:
+        m_ports.voice.tone("done");
+        pulse();
+        break;
+    case EffectKind::AskMeanwhile:
+    case EffectKind::Interrupted: break;
+    }
+}
+
+void BathCues::pulse()
+{
+    if (wantsVibration(m_store))
+        m_ports.haptics.pulse();
+}
+
+void BathCues::follow(const bath::State& state)
+{
+    if (state.phase != bath::Phase::Running) {
+        // What the machine does is not known until the person has said it, and a countdown would say that it is.
+        if (std::exchange(m_shown, std::nullopt))
+            m_ports.notice.over();
+        return;
+    }
+    const auto step = shownOf(state);
+    if (m_shown && sameToTheEye(*m_shown, step))
+        return;
+    m_shown = step;
+    m_ports.notice.show(step);
+}
+
+void BathCues::end()
+{
+    m_ports.wake.keepAwake(false);
+    m_ports.haptics.still();
+    if (std::exchange(m_shown, std::nullopt))
+        m_ports.notice.over();
+}
+
+void BathCues::hush()
+{
+    m_ports.voice.hush();
+    m_ports.haptics.still();
+}
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,54 @@
+#pragma once
+
+#include "ports/Haptics.h"
+#include "ports/SessionNotice.h"
+#include "ports/Voice.h"
+#include "ports/WakeGuard.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
+#include "bath/Engine.h"
+#endif
+
+namespace firstdew::viewmodels {
+
+class Store;
+
+/// What a running session has of the system.
+struct BathPorts {
+    ports::Voice& voice;
+    ports::WakeGuard& wake;
+    ports::Haptics& haptics;
+    ports::SessionNotice& notice;
+};
+
+/// Whether the person wants to feel each step; an alarm is felt whatever was chosen.
+[[nodiscard]] bool wantsVibration(const Store& store);
+void setWantsVibration(Store& store, bool wanted);
+
+/// Has a session heard, felt and shown outside the app, as far as the person chose and the system can.
+class BathCues {
+public:
+    BathCues(const Store& store, BathPorts ports) : m_store(store), m_ports(ports) {}
+    [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
+    /// Makes ready for a session that may follow, so that its first prompt comes in time.
+    void prepare() { m_ports.voice.prepare(); }
+    /// One prompt, to try how loud it is.
+    void tryOut() { m_ports.voice.say("volume-check"); }
+    /// The screen stays on from here to end().
+    void begin() { m_ports.wake.keepAwake(true); }
+    void give(const bath::Effect& effect);
+    /// What the system shows of the session outside the app follows it; to be called whenever something may have changed.
+    void follow(const bath::State& state);
+    /// The session is over; what is being said is said to its end.
+    void end();
+    /// Silent at once.
+    void hush();
+
+private:
+    void pulse();
+
+    const Store& m_store;
+    BathPorts m_ports;
+    std::optional<ports::SessionStep> m_shown;
+};
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,76 @@
+#include "Bus.h"
+#include "linux/DesktopHaptics.h"
+
+using namespace firstdew;
+using firstdew::tests::Bus;
+
+namespace
+{
+
+const QJsonObject kFelt{{"profile", "quiet"}};
+
+/// The call that the desktop's daemon was asked for next: {trigger, program, event, hints, seconds, number}.
+QJsonArray trigger(const char* event, int seconds, int number)
+{
+    return {"trigger", "org.firstdew", event, kFelt, seconds, number};
+}
+
+} // namespace
+
+TEST_CASE("a step is felt as one short pulse, not heard")
+{
+    Bus bus({"org.sigxcpu.Feedback"});
+    linuxside::DesktopHaptics haptics(bus.connection());
+    CHECK(haptics.present());
+    haptics.pulse();
+    CHECK(bus.said() == trigger("timeout-completed", -1, 1));
+}
+
+TEST_CASE("an alarm ends when told, and one that is repeated begins anew")
+{
+    Bus bus({"org.sigxcpu.Feedback"});
+    linuxside::DesktopHaptics haptics(bus.connection());
+    haptics.alarm();
+    CHECK(bus.said() == trigger("phone-incoming-call", 3, 1));
+    haptics.pulse(); // the daemon's answers come in order: after this one the alarm's number is known
+    CHECK(bus.said() == trigger("timeout-completed", -1, 2));
+    tests::program().processEvents();
+    haptics.alarm();
+    CHECK(bus.said() == QJsonArray{"end", 1});
+    CHECK(bus.said() == trigger("phone-incoming-call", 3, 3));
+}
+
+TEST_CASE("an alarm that is called off before the daemon has answered is ended all the same")
+{
+    Bus bus({"org.sigxcpu.Feedback"});
+    linuxside::DesktopHaptics haptics(bus.connection());
+    haptics.alarm();
+    haptics.still();
+    CHECK(bus.said() == trigger("phone-incoming-call", 3, 1));
+    CHECK(bus.said() == QJsonArray{"end", 1});
+    haptics.still(); // nothing runs: nothing is asked
+    haptics.pulse();
+    CHECK(bus.said() == trigger("timeout-completed", -1, 2));
+}
+
+TEST_CASE("without a daemon nothing is felt, which is said once")
+{
+    static QStringList log;
+    log.clear();
+    const auto before = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString& text) { log << text; });
+    {
+        Bus bus;
+        linuxside::DesktopHaptics haptics(bus.connection());
+        CHECK_FALSE(haptics.present());
+        haptics.pulse();
+        tests::waitFor("a line in the log", [] { return !log.isEmpty(); });
+        haptics.alarm();
+        haptics.still();
+        // A call whose answer comes after those of the others.
+        (void)bus.connection().interface()->registeredServiceNames();
+        tests::program().processEvents();
+    }
+    qInstallMessageHandler(before);
+    REQUIRE(log.size() == 1);
+    CHECK(log.front().startsWith("firstdew: nothing vibrates here"));
+}

@@ -1,0 +1,51 @@
+#!/usr/bin/python3
+"""Stands for a phone's feedback daemon and for the desktop's portal on the session bus; says each call as a line of JSON.
+
+Usage: fake_desktop.py NAME...     the names on the bus to take"""
+import json
+import os
+import stat
+import sys
+
+import dbus
+import dbus.service
+from dbus.mainloop.glib import DBusGMainLoop
+from gi.repository import GLib
+
+FEEDBACK, PORTAL = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI'
+
+
+def say(*what):
+    print(json.dumps(what), flush=True)
+
+
+class Feedback(dbus.service.Object):
+    last = 0
+
+    @dbus.service.method(FEEDBACK, in_signature='ssa{sv}i', out_signature='u')
+    def TriggerFeedback(self, app, event, hints, timeout):
+        Feedback.last += 1
+        say('trigger', str(app), str(event), {str(k): str(v) for k, v in hints.items()}, int(timeout), Feedback.last)
+        return Feedback.last
+
+    @dbus.service.method(FEEDBACK, in_signature='u')
+    def EndFeedback(self, number):
+        say('end', int(number))
+
+
+class Portal(dbus.service.Object):
+    @dbus.service.method(PORTAL, in_signature='sha{sv}', out_signature='o')
+    def OpenFile(self, _parent, file, options):
+        number = file.take()
+        kind = os.fstat(number).st_mode
+        say('open', os.read(number, 1000).decode() if stat.S_ISREG(kind) else 'no file', bool(options['ask']))
+        os.close(number)
+        return dbus.ObjectPath('/org/freedesktop/portal/desktop/request/1_1/t')
+
+
+DBusGMainLoop(set_as_default=True)
+bus = dbus.SessionBus()
+names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), Portal(bus, '/org/freedesktop/portal/desktop')]
+say('ready')
+GLib.MainLoop().run()

@@ -1,0 +1,152 @@
+#include "Application.h"
+#include "BathModel.h"
+#include "Store.h"
+#include "ports/Absent.h"
+
+#include <catch2/catch.hpp>
+
+#include <QTemporaryDir>
+
+#include <algorithm>
+
+using namespace firstdew;
+using namespace firstdew::facts;
+
+namespace {
+
+struct HandClock final : ports::Clock {
+    long long ms = 1'774'000'000'000;
+    LocalTime localNow() const override { return *LocalTime::parse("2026-03-20T19:00"); }
+    Instant instant() const override { return {ms, ms}; }
+};
+
+struct Feeling final : ports::Haptics {
+    std::vector<std::string> felt;
+    bool present() const override { return true; }
+    void pulse() override { felt.emplace_back("pulse"); }
+    void alarm() override { felt.emplace_back("alarm"); }
+    void still() override { felt.emplace_back("still"); }
+    auto count(const char* what) const { return std::count(felt.begin(), felt.end(), what); }
+};
+
+struct Outside final : ports::SessionNotice {
+    std::vector<ports::SessionStep> shown;
+    bool up = false;
+    void show(const ports::SessionStep& step) override
+    {
+        shown.push_back(step);
+        up = true;
+    }
+    void over() override { up = false; }
+};
+
+struct Awake final : ports::WakeGuard {
+    bool on = false;
+    void keepAwake(bool wanted) override { on = wanted; }
+};
+
+/// An invented person whose bath for the feet has just begun.
+struct Led {
+    bool application = (tests::needApplication(), true);
+    QTemporaryDir folder;
+    HandClock clock;
+    viewmodels::Store store{clock, (folder.path() + "/record.db").toStdString()};
+    ports::AbsentVoice voice;
+    Awake awake;
+    Feeling haptics;
+    Outside outside;
+    viewmodels::BathModel bath{store, {voice, awake, haptics, outside}};
+
+    void begin()
+    {
+        REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains}));
+        REQUIRE(store.append(SiteUse{Site::Feet, true}));
+        bath.chooseSite("feet");
+        bath.goOn();
+        bath.answersDone();
+        for (const QVariant& line : bath.preparation())
+            bath.tick(line.toMap()["item"].toInt());
+        bath.start();
+        REQUIRE(bath.page() == "run");
+    }
+    std::string title() const { return bath.running()["step"].toString().toStdString(); }
+};
+
+} // namespace
+
+TEST_CASE("Outside the app the session is shown from its beginning to its end, with the time at which a step is over")
+{
+    Led s;
+    s.begin();
+    CHECK(s.awake.on);
+    CHECK(s.outside.up);
+    REQUIRE_FALSE(s.outside.shown.empty());
+    CHECK(s.outside.shown.back().title == s.title());
+
+    s.clock.ms += 20'000;
+    s.bath.primary(); // it is comfortable: the phase begins
+    REQUIRE(s.bath.running()["kind"] == "hold");
+    CHECK(s.outside.shown.back().title == s.title());
+    const auto phase = s.outside.shown.back();
+    CHECK(phase.endWallMs == s.clock.ms + 15 * 60'000); // feet: fifteen minutes a phase, common practice, no source
+
+    const auto before = s.outside.shown.size();
+    s.clock.ms += 30'000;
+    s.bath.reading(8);
+    CHECK(s.outside.shown.size() == before); // the same to the eye is not shown again
+
+    s.bath.loweredEarly(); // the phase waits at zero: no countdown may go on
+    CHECK(s.outside.shown.size() == before + 1);
+    CHECK_FALSE(s.outside.shown.back().endWallMs);
+    CHECK(s.outside.shown.back().text != phase.text);
+    s.clock.ms += 60'000;
+    s.bath.primary(); // raised again
+    REQUIRE(s.outside.shown.back().endWallMs);
+    CHECK(*s.outside.shown.back().endWallMs == s.clock.ms + 15 * 60'000 - 30'000);
+
+    s.bath.stop();
+    CHECK_FALSE(s.outside.up);
+    CHECK_FALSE(s.awake.on);
+    CHECK(s.haptics.felt.back() == "still");
+}
+
+TEST_CASE("Each step is felt where the person wants it, the alarm always")
+{
+    const bool wanted = GENERATE(true, false);
+    Led s;
+    s.store.setPreference("vibration", wanted ? "on" : "off");
+    s.begin();
+    s.bath.primary();
+    CHECK((s.haptics.count("pulse") > 0) == wanted);
+    CHECK(s.haptics.count("alarm") == 0);
+    s.bath.reading(40); // above any limit
+    CHECK(s.haptics.count("alarm") == 1);
+    s.bath.reading(5);
+    CHECK(s.haptics.felt.back() == "still");
+}
+
+TEST_CASE("Whoever chose nothing feels each step")
+{
+    Led s;
+    CHECK(viewmodels::wantsVibration(s.store));
+    viewmodels::setWantsVibration(s.store, false);
+    CHECK_FALSE(viewmodels::wantsVibration(s.store));
+    CHECK(s.store.preference("vibration") == "off");
+}
+
+TEST_CASE("After an interruption nothing outside the app says what the machine does, until the person has said it")
+{
+    Led s;
+    s.begin();
+    s.bath.primary();
+    REQUIRE(s.outside.up);
+    s.clock.ms += 30 * 60'000;
+    s.bath.reading(8); // not there for half an hour
+    tests::needApplication();
+    for (int i = 0; i < 200 && s.bath.page() != "meanwhile"; ++i)
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    REQUIRE(s.bath.page() == "meanwhile");
+    CHECK_FALSE(s.outside.up);
+    s.bath.meanwhile("switched-off");
+    CHECK(s.outside.up == (s.bath.page() == "run"));
+}
