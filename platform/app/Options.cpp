@@ -1,5 +1,7 @@
 #include "Options.h"
 
+#include "words/Names.h"
+
 #include <QCommandLineParser>
 #include <QDir>
 #include <QRegularExpression>
@@ -34,7 +36,7 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
                        {"size", "size of the window, e.g. 390x844", "WxH"},
                        {"theme", "light or dark", "theme"},
                        {"text-scale", "size of text, 0.85 to 2", "factor"},
-                       {"language", "en, de, es or ar", "code"},
+                       {"language", words::languages().join(", "), "code"},
                        {"screenshot", "draw the page into a picture and leave", "file"},
                        {"self-test", "load every page and leave"},
                        {"pictures", "with --self-test: leave a picture of every page in this folder", "folder"},
@@ -68,8 +70,8 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
         return usage("--page", QStringLiteral("'%1' is no place; write today, bath, diary or plan").arg(o.page));
     if (!oneOf("theme", o.theme, {"light", "dark"}))
         return usage("--theme", QStringLiteral("'%1' is no theme; write light or dark").arg(o.theme));
-    if (!oneOf("language", o.language, {"en", "de", "es", "ar"}))
-        return usage("--language", QStringLiteral("'%1' is not spoken; write en, de, es or ar").arg(o.language));
+    if (!oneOf("language", o.language, words::languages()))
+        return usage("--language", QStringLiteral("'%1' is not spoken; write %2").arg(o.language, words::languages().join(", ")));
     if (parser.isSet("size")) {
         const auto match = QRegularExpression("^(\\d{3,4})x(\\d{3,4})$").match(parser.value("size"));
         if (!match.hasMatch())

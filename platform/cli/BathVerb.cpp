@@ -53,7 +53,7 @@ Answer bath(const Options& o)
 
 const Verb verb("bath", "the script of one session", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
-    sub.add_option("--site", o->site, "hands, feet, hand-foot or armpits")->required();
+    sub.add_option("--site", o->site, anyOf<Site>())->required();
     sub.add_option("--waveform", o->waveform, "direct or pulsed")->required();
     sub.add_option("--age", o->age, "adult or child")->required();
     sub.add_option("--polarity", o->polarity, "how it is reversed: leads or switch (leads)");

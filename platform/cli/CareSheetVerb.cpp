@@ -139,8 +139,8 @@ void addFields(CLI::App& sub, Options& o)
 {
     sub.add_option("--who", o.who, "prescriber or nurse")->required();
     sub.add_option("--given", o.given, "day, YYYY-MM-DD")->required();
-    sub.add_option("--sites", o.sites, "hands, feet, hand-foot, armpits")->delimiter(',')->required();
-    sub.add_option("--plan", o.plan, "seven, mwf, daily or prescribed");
+    sub.add_option("--sites", o.sites, anyOf<Site>())->delimiter(',')->required();
+    sub.add_option("--plan", o.plan, anyOf<CourseTemplate>());
     sub.add_option("--days", o.days, "prescribed days, from 1")->delimiter(',');
     sub.add_option("--waveform", o.waveform, "direct or pulsed");
     sub.add_option("--direct-limit", o.direct, "mA; can only lower the trade's");

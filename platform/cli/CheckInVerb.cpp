@@ -32,9 +32,9 @@ const Verb verb("checkin", "record one diary line: how damp a site is today", []
     auto o = std::make_shared<Options>();
     sub.add_option("--store", o->store, "the person's store")->required();
     sub.add_option("--date", o->date, "day, YYYY-MM-DD")->required();
-    sub.add_option("--site", o->site, "hands, feet or armpits")->required();
-    sub.add_option("--level", o->level, "dry, clammy, wet or dripping")->required();
-    sub.add_option("--with", o->with, "circumstances: heat, exertion, stress, illness")->delimiter(',');
+    sub.add_option("--site", o->site, anyOf<DiarySite>())->required();
+    sub.add_option("--level", o->level, anyOf<Level>())->required();
+    sub.add_option("--with", o->with, "circumstances: " + anyOf<Circumstance>())->delimiter(',');
     sub.add_option("--at", o->at, "time of day HH:MM (12:00)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");
     sub.add_flag("--new-person", o->newPerson, "the person named is new to this store");

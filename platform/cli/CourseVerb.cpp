@@ -229,7 +229,7 @@ Answer course(const Options& o)
 
 const Verb verb("course", "plan a first course, or plan it again after a change", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
-    sub.add_option("--template", o->plan, "seven, mwf, daily or prescribed (seven)");
+    sub.add_option("--template", o->plan, anyOf<CourseTemplate>() + " (seven)");
     sub.add_option("--days", o->days, "prescribed days, counted from day 1: 1,2,4,…")->delimiter(',');
     sub.add_option("--start", o->start, "day 1, YYYY-MM-DD")->required();
     sub.add_option("--free", o->free, "weekdays that suit: mon,wed,… (all)")->delimiter(',');

@@ -186,7 +186,7 @@ Answer dose(const Options& o)
 const Verb verb("dose", "what a session's meter readings come to", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
     sub.add_option("TRACE", o->file, "CSV with the columns second,milliamp")->required();
-    sub.add_option("--site", o->site, "hands, feet, hand-foot or armpits")->required();
+    sub.add_option("--site", o->site, anyOf<Site>())->required();
     sub.add_option("--waveform", o->waveform, "direct or pulsed")->required();
     sub.add_option("--age", o->age, "adult or child")->required();
     sub.add_option("--height", o->height, "cm");

@@ -100,13 +100,13 @@ const Verb verb("session", "log a session that was done", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
     sub.add_option("--store", o->store, "the person's store")->required();
     sub.add_option("--date", o->date, "day, YYYY-MM-DD")->required();
-    sub.add_option("--site", o->site, "hands, feet, hand-foot or armpits")->required();
+    sub.add_option("--site", o->site, anyOf<Site>())->required();
     sub.add_option("--waveform", o->waveform, "direct or pulsed")->required();
     sub.add_option("--peak", o->peak, "highest meter reading, mA");
     sub.add_option("--comfortable", o->comfortable, "highest comfortable reading, mA");
     sub.add_option("--completed", o->completed, "yes or no (yes)");
-    sub.add_option("--comfort", o->comfort, "nothing-felt, comfortable, strong, unpleasant or painful");
-    sub.add_option("--skin", o->skin, "fine, redness, dryness, itch, blister, burn")->delimiter(',');
+    sub.add_option("--comfort", o->comfort, anyOf<Comfort>());
+    sub.add_option("--skin", o->skin, anyOf<SkinFinding>())->delimiter(',');
     sub.add_option("--note", o->note, "a line of your own");
     sub.add_option("--at", o->at, "time of day HH:MM (18:00)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");

@@ -48,15 +48,23 @@ T orRefuse(facts::Result<T> result)
 /// Readers for option values; each throws Usage naming the option.
 facts::LocalDate dateOption(const std::string& option, const std::string& text);
 
+/// The words of E for a person to read: "hands, feet or armpits".
+template <facts::Worded E>
+std::string anyOf(std::string_view beforeLast = " or ")
+{
+    std::string known;
+    const auto& list = facts::Words<E>::list;
+    for (std::size_t i = 0; i < list.size(); ++i)
+        known += std::string(i == 0 ? "" : i + 1 == list.size() ? beforeLast : ", ") += list[i];
+    return known;
+}
+
 template <facts::Worded E>
 E wordOption(const std::string& option, const std::string& text)
 {
     if (const auto value = facts::fromWord<E>(text))
         return *value;
-    std::string known;
-    for (const auto w : facts::Words<E>::list)
-        known += (known.empty() ? "" : ", ") + std::string(w);
-    throw Usage{option + ": '" + text + "' is none of " + known};
+    throw Usage{option + ": '" + text + "' is none of " + anyOf<E>(", ")};
 }
 
 /// Milliseconds since 1970 by the wall clock; a test fixes it with FIRSTDEW_NOW_MS.

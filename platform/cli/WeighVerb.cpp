@@ -57,7 +57,7 @@ Answer weigh(const Options& o)
 
 const Verb verb("weigh", "sweat rate by weighing paper", [](CLI::App& sub) {
     auto o = std::make_shared<Options>();
-    sub.add_option("--site", o->site, "hands, feet or armpits")->required();
+    sub.add_option("--site", o->site, anyOf<DiarySite>())->required();
     sub.add_option("--before-mg", o->before, "paper before, mg")->required();
     sub.add_option("--after-mg", o->after, "paper after, mg")->required();
     sub.add_option("--minutes", o->minutes, "how long it lay")->required();

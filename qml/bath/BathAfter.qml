@@ -11,11 +11,6 @@ Frame {
     readonly property real step: 0.5
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
     Component.onCompleted: comfortable = a.comfortable || 0
-    function toggle(found) {
-        skin = found === "fine" ? ["fine"] : skin.includes(found) ? skin.filter(s => s !== found) : skin.filter(s => s !== "fine").concat([found])
-        if (skin.length === 0)
-            skin = ["fine"]
-    }
     Card {
         Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Machine off, current at zero, then lift out.") }
         Label { Layout.fillWidth: true; text: qsTr("Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.") }
@@ -37,13 +32,12 @@ Frame {
         Layout.fillWidth: true
         spacing: Theme.small
         Label { role: "label"; text: qsTr("Skin now"); Layout.fillWidth: true }
-        Wrap {
-            Layout.fillWidth: true
-            spacing: Theme.small
-            Repeater {
-                model: ["fine", "redness", "dryness", "itch", "blister", "burn"]
-                Chip { required property string modelData; text: Look.words.skin(modelData); checked: page.skin.includes(modelData); onClicked: page.toggle(modelData) }
-            }
+        SomeOf {
+            tokens: Look.words.skinFindings
+            name: token => Look.words.skin(token)
+            chosen: page.skin
+            alone: "fine"
+            onToggled: now => page.skin = now.length > 0 ? now : ["fine"]
         }
     }
     Label {

@@ -14,7 +14,7 @@ Card {
         columnSpacing: Theme.gap
         Ripples {
             visible: card.done
-            level: card.entry ? Math.max(0, ["dry", "clammy", "wet", "dripping"].indexOf(card.entry.level)) : 0
+            level: card.entry ? Math.max(0, Look.words.levels.indexOf(card.entry.level)) : 0
             color: Theme.main
             stroke: 2.4
             Layout.preferredWidth: Theme.iconLarge
@@ -50,22 +50,12 @@ Card {
         onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level) }
     }
     Label { visible: circumstances.visible; role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
-    Wrap {
+    SomeOf {
         id: circumstances
         visible: card.done && card.entry.level !== "dry"
-        Layout.fillWidth: true
-        spacing: Theme.small
-        Repeater {
-            model: ["heat", "exertion", "stress", "illness"]
-            Chip {
-                required property string modelData
-                text: Look.words.circumstance(modelData)
-                checked: card.entry !== null && card.entry.with.includes(modelData)
-                onClicked: {
-                    const others = card.entry.with.filter(w => w !== modelData)
-                    TodayModel.setCircumstances(card.entry.site, card.entry.with.includes(modelData) ? others : others.concat([modelData]))
-                }
-            }
-        }
+        tokens: Look.words.circumstances
+        name: token => Look.words.circumstance(token)
+        chosen: card.entry ? card.entry.with : []
+        onToggled: now => TodayModel.setCircumstances(card.entry.site, now)
     }
 }

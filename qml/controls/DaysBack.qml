@@ -40,7 +40,7 @@ RowLayout {
                                 visible: parent.modelData.level !== ""
                                 anchors.fill: parent
                                 anchors.margins: 2
-                                level: Math.max(0, ["dry", "clammy", "wet", "dripping"].indexOf(parent.modelData.level))
+                                level: Math.max(0, Look.words.levels.indexOf(parent.modelData.level))
                                 color: Theme.main
                             }
                             Icon { visible: parent.modelData.level === ""; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }

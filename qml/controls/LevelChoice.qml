@@ -10,14 +10,14 @@ GridLayout {
     property string level: ""
     property bool dense: false
     signal chosen(string level)
-    readonly property real widest: Math.max(...["dry", "clammy", "wet", "dripping"].map(l => metrics.advanceWidth(Look.words.level(l)))) + 2 * Theme.tight
+    readonly property real widest: Math.max(...Look.words.levels.map(l => metrics.advanceWidth(Look.words.level(l)))) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     FontMetrics { id: metrics; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     columnSpacing: Theme.small
     rowSpacing: Theme.small
     Layout.fillWidth: true
     Repeater {
-        model: ["dry", "clammy", "wet", "dripping"]
+        model: Look.words.levels
         T.Button {
             id: button
             required property string modelData

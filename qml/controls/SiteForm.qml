@@ -11,7 +11,7 @@ Wrap {
     Component.onCompleted: chosen = PlanModel.sites.map(s => s.treatedAs)
     function save() {
         let ok = true
-        for (const s of ["hands", "feet", "hand-foot", "armpits"]) {
+        for (const s of Look.words.sites) {
             const used = PlanModel.sites.some(p => p.treatedAs === s)
             if (chosen.includes(s) !== used)
                 ok = PlanModel.useSite(s, chosen.includes(s)) && ok
@@ -19,7 +19,7 @@ Wrap {
         return ok
     }
     Repeater {
-        model: ["hands", "feet", "hand-foot", "armpits"]
+        model: Look.words.sites
         Chip {
             required property string modelData
             text: Look.words.site(modelData)

@@ -45,7 +45,7 @@ Frame {
             Layout.fillWidth: true
             spacing: Theme.small
             Repeater {
-                model: ["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
+                model: Look.words.weekdays
                 Chip {
                     required property string modelData
                     text: Look.words.weekday(modelData)

@@ -23,19 +23,12 @@ Frame {
             readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === modelData).pop()
             Heading { text: Look.words.site(card.modelData) }
             LevelChoice { dense: true; site: card.modelData; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.modelData, level, page.date) }
-            Wrap {
+            SomeOf {
                 visible: card.line !== undefined
-                Layout.fillWidth: true
-                spacing: Theme.small
-                Repeater {
-                    model: ["heat", "exertion", "stress", "illness"]
-                    Chip {
-                        required property string modelData
-                        text: Look.words.circumstance(modelData)
-                        checked: card.line !== undefined && card.line.with.includes(modelData)
-                        onClicked: TodayModel.setCircumstances(card.modelData, checked ? card.line.with.filter(w => w !== modelData) : card.line.with.concat([modelData]), page.date)
-                    }
-                }
+                tokens: Look.words.circumstances
+                name: token => Look.words.circumstance(token)
+                chosen: card.line ? card.line.with : []
+                onToggled: now => TodayModel.setCircumstances(card.modelData, now, page.date)
             }
             Label { visible: card.line !== undefined && card.line.corrected; role: "label"; text: qsTr("Corrected; the first entry is kept beside it."); Layout.fillWidth: true }
         }

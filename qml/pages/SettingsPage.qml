@@ -16,7 +16,7 @@ Frame {
         OneOf { label: qsTr("Motion"); options: [{ value: "on", text: qsTr("On") }, { value: "off", text: qsTr("Off") }]; value: Look.motion ? "on" : "off"; onChosen: v => Look.motion = v === "on" }
         OneOf {
             label: qsTr("Language")
-            options: [{ value: "en", text: "English" }, { value: "de", text: "Deutsch" }, { value: "es", text: "Español" }, { value: "ar", text: "العربية" }]
+            options: Look.words.languages.map(l => ({ value: l, text: Look.words.languageName(l) }))
             value: Look.language
             onChosen: v => Look.language = v
         }

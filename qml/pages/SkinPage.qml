@@ -10,18 +10,12 @@ Frame {
     property var skin: []
     readonly property bool serious: skin.includes("blister") || skin.includes("burn")
     OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
-    Wrap {
-        Layout.fillWidth: true
-        spacing: Theme.small
-        Repeater {
-            model: ["fine", "redness", "dryness", "itch", "blister", "burn"]
-            Chip {
-                required property string modelData
-                text: Look.words.skin(modelData)
-                checked: page.skin.includes(modelData)
-                onClicked: page.skin = modelData === "fine" ? (checked ? [] : ["fine"]) : checked ? page.skin.filter(s => s !== modelData) : page.skin.filter(s => s !== "fine").concat([modelData])
-            }
-        }
+    SomeOf {
+        tokens: Look.words.skinFindings
+        name: token => Look.words.skin(token)
+        chosen: page.skin
+        alone: "fine"
+        onToggled: now => page.skin = now
     }
     Card {
         visible: page.serious

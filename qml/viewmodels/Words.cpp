@@ -20,6 +20,15 @@ QString named(const QString& token, QString (*name)(E))
     return value ? name(*value) : QString();
 }
 
+template <class E>
+QStringList allTokens()
+{
+    QStringList all;
+    for (const auto w : facts::Words<E>::list)
+        all.append(QString::fromUtf8(w.data(), static_cast<qsizetype>(w.size())));
+    return all;
+}
+
 std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
 
 QString written(const QString& iso, const QString& format)
@@ -29,6 +38,14 @@ QString written(const QString& iso, const QString& format)
 }
 
 } // namespace
+
+QStringList Words::levels() const { return allTokens<Level>(); }
+QStringList Words::sites() const { return allTokens<Site>(); }
+QStringList Words::circumstances() const { return allTokens<Circumstance>(); }
+QStringList Words::skinFindings() const { return allTokens<SkinFinding>(); }
+QStringList Words::weekdays() const { return allTokens<Weekday>(); }
+QStringList Words::languages() const { return words::languages(); }
+QString Words::languageName(const QString& language) const { return words::languageName(language); }
 
 QString Words::place(const QString& place) const { return words::placeName(place); }
 

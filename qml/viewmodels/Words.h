@@ -11,9 +11,23 @@ namespace firstdew::viewmodels {
 class Words : public QObject {
     Q_OBJECT
     QML_ANONYMOUS
+    /// The tokens of the closed sets that the pages offer, each set in its own order.
+    Q_PROPERTY(QStringList levels READ levels CONSTANT)
+    Q_PROPERTY(QStringList sites READ sites CONSTANT)
+    Q_PROPERTY(QStringList circumstances READ circumstances CONSTANT)
+    Q_PROPERTY(QStringList skinFindings READ skinFindings CONSTANT)
+    Q_PROPERTY(QStringList weekdays READ weekdays CONSTANT)
+    Q_PROPERTY(QStringList languages READ languages CONSTANT)
 
 public:
     explicit Words(QObject* parent) : QObject(parent) {}
+    [[nodiscard]] QStringList levels() const;
+    [[nodiscard]] QStringList sites() const;
+    [[nodiscard]] QStringList circumstances() const;
+    [[nodiscard]] QStringList skinFindings() const;
+    [[nodiscard]] QStringList weekdays() const;
+    [[nodiscard]] QStringList languages() const;
+    Q_INVOKABLE QString languageName(const QString& language) const;
 
     Q_INVOKABLE QString place(const QString& place) const;
     /// Of a diary site or of what a session treats.

@@ -1,6 +1,7 @@
 #include "words/Names.h"
 
 #include <QCoreApplication>
+#include <QHash>
 #include <cmath>
 
 namespace firstdew::words
@@ -21,9 +22,12 @@ QString written(LocalDate date, const QString& format)
 
 } // namespace
 
-QStringList languages()
+QStringList languages() { return {"en", "de", "es", "ar"}; }
+
+QString languageName(const QString& language)
 {
-    return {QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("es"), QStringLiteral("ar")};
+    static const QHash<QString, QString> own{{"en", "English"}, {"de", "Deutsch"}, {"es", "Español"}, {"ar", "العربية"}};
+    return own.value(language, language);
 }
 
 QLocale localeFor(const QString& language)

@@ -17,6 +17,8 @@ using namespace facts;
 
 /// The languages the program speaks, as their two-letter codes.
 [[nodiscard]] QStringList languages();
+/// What a language calls itself.
+[[nodiscard]] QString languageName(const QString& language);
 /// How that language writes numbers and dates; the system's own habits where it speaks the same language. Digits are
 /// always those printed on machines and meters, in Arabic too.
 [[nodiscard]] QLocale localeFor(const QString& language);
