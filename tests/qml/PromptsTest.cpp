@@ -1,0 +1,48 @@
+#include "protocol/Script.h"
+
+#include <QDir>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <catch2/catch.hpp>
+
+using namespace firstdew;
+
+namespace
+{
+
+QString idOf(protocol::Prompt prompt) { return QString::fromStdString(std::string(facts::word(prompt))); }
+
+// The one clip that no session speaks: it is for trying the volume.
+const QString kVolumeCheck = QStringLiteral("volume-check");
+
+} // namespace
+
+TEST_CASE("Every prompt has its text in the table and its clip in the app, and nothing is left over")
+{
+    QStringList wanted{kVolumeCheck};
+    for (const auto prompt : facts::allOf<protocol::Prompt>())
+        wanted.append(idOf(prompt));
+
+    QFile table(QStringLiteral(SOURCE_DIR "/assets/voice/prompts.json"));
+    REQUIRE(table.open(QIODevice::ReadOnly));
+    QStringList written;
+    for (const QJsonValue entry : QJsonDocument::fromJson(table.readAll())["prompts"].toArray()) {
+        CAPTURE(entry["id"].toString().toStdString());
+        CHECK_FALSE(entry["text"].toString().isEmpty());
+        CHECK_FALSE(entry["when"].toString().isEmpty());
+        written.append(entry["id"].toString());
+    }
+
+    QStringList spoken;
+    for (const auto& clip : QDir(QStringLiteral(":/firstdew/voice/en")).entryInfoList({"*.wav"})) {
+        CAPTURE(clip.fileName().toStdString());
+        CHECK(clip.size() > 4096); // a quarter of a second at the least
+        spoken.append(clip.baseName());
+    }
+    for (auto* list : {&wanted, &written, &spoken})
+        list->sort();
+    CHECK(written == wanted);
+    CHECK(spoken == wanted);
+}
