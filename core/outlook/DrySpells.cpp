@@ -1,0 +1,74 @@
+#include "outlook/DrySpells.h"
+
+#include "outlook/Filter.h"
+#include "outlook/Learned.h"
+
+#include <algorithm>
+
+namespace firstdew::outlook
+{
+
+namespace
+{
+
+constexpr int kLongest = 365;     // days shown
+constexpr double kTail = 0.05;    // what is left of the curve where it ends
+constexpr int kBeyondPresent = 2; // days shown after the present one
+
+} // namespace
+
+std::optional<DrySpells> drySpellsOf(const Record& record, DiarySite site, LocalDate today, const Settings& settings,
+                                     Learned* learned)
+{
+    DrySpells out;
+    out.spells = spellsFor(record, site, today);
+    if (out.spells.empty())
+        return std::nullopt;
+    auto reports = reportsOf(record, site, today);
+    Learned forThisCall;
+    const Predictive& clock = (learned != nullptr ? *learned : forThisCall).clockFor(site, out.spells, reports, settings.rules);
+    for (std::size_t i = 0; i < out.usual.size(); ++i)
+        out.usual[i] = clock.quantile(DrySpells::kLevels[i]);
+
+    const LocalDate last = out.spells.back().lastSession;
+    out.day = today - last;
+    const int least = std::min(out.day + kBeyondPresent, kLongest);
+    for (int d = 0; d <= kLongest; ++d) {
+        out.lasting.push_back(clock.survivor(d));
+        if (d >= least && out.lasting.back() < kTail)
+            break;
+    }
+
+    out.now = filterStates(clock, reports, last, today, 0, settings.rules).back();
+    out.reportedToday = !reports.empty() && reports.back().date == today;
+    if (out.reportedToday)
+        reports.pop_back();
+    out.beforeReport = filterStates(clock, reports, last, today, 0, settings.rules).back();
+    return out;
+}
+
+std::vector<DayChance> beliefsOf(const Record& record, DiarySite site, LocalDate today, const Settings& settings,
+                                 Learned* learned)
+{
+    const auto spells = spellsFor(record, site, today);
+    const auto reports = reportsOf(record, site, today);
+    Learned forThisCall;
+    const Predictive& clock = (learned != nullptr ? *learned : forThisCall).clockFor(site, spells, reports, settings.rules);
+    std::vector<DayChance> out;
+    for (const Spell& spell : spells) {
+        const auto from = std::lower_bound(reports.begin(), reports.end(), spell.lastSession,
+                                           [](const Report& r, LocalDate d) { return r.date < d; });
+        const auto states = filterStates(clock, {from, reports.end()}, spell.lastSession,
+                                         spell.lastSession + spell.watched, 0, settings.rules);
+        for (std::size_t i = 0; i < states.size(); ++i) {
+            const LocalDate day = spell.lastSession + static_cast<int>(i);
+            // The day of the next session is counted from that session.
+            if (!out.empty() && out.back().date == day)
+                out.pop_back();
+            out.push_back({day, 1 - states[i].dry, states[i]});
+        }
+    }
+    return out;
+}
+
+} // namespace firstdew::outlook

@@ -1,0 +1,106 @@
+#include "outlook/DrySpells.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::outlook;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kStart = day("2026-01-05");
+
+Diary everyFortnight(int rounds)
+{
+    Diary d;
+    for (int r = 0; r < rounds; ++r) {
+        const LocalDate session = kStart + r * 14;
+        d.session(Site::Hands, session);
+        for (int i = 1; i < 14; ++i)
+            d.checkIn(DiarySite::Hands, session + i, i <= 12 ? Level::Dry : Level::Clammy);
+    }
+    return d;
+}
+
+} // namespace
+
+TEST_CASE("dry spells are shown as the curve and the quantiles of one distribution")
+{
+    Diary d = everyFortnight(10);
+    const LocalDate last = kStart + 9 * 14;
+    const auto s = drySpellsOf(d.record(), DiarySite::Hands, last + 5);
+    REQUIRE(s);
+    CHECK(s->spells.size() == 10);
+    CHECK(s->day == 5);
+    CHECK(s->lasting.front() == 1);
+    for (std::size_t i = 1; i < s->lasting.size(); ++i)
+        CHECK(s->lasting[i] <= s->lasting[i - 1]);
+    CHECK(s->lasting.back() < 0.05);
+    for (std::size_t i = 0; i < s->usual.size(); ++i) {
+        CAPTURE(i, s->usual[i]);
+        const auto before = static_cast<std::size_t>(s->usual[i]);
+        CHECK(s->lasting[before] >= 1 - DrySpells::kLevels[i] - 1e-9);
+        CHECK(s->lasting[before + 1] <= 1 - DrySpells::kLevels[i] + 1e-9);
+    }
+    // ten spells that all ended on the thirteenth day
+    CHECK(s->usual[2] == Approx(13).margin(1));
+    const auto forecast = forecastFor(d.record(), DiarySite::Hands, last + 5);
+    CHECK(s->usual[2] == forecast.usualMedian);
+    CHECK(s->now.dry == forecast.today.dry);
+}
+
+TEST_CASE("what today's report changed is told apart from what was to be expected")
+{
+    Diary d = everyFortnight(6);
+    const LocalDate today = kStart + 6 * 14 + 8;
+    d.session(Site::Hands, kStart + 6 * 14);
+    for (int i = 1; i < 8; ++i)
+        d.checkIn(DiarySite::Hands, kStart + 6 * 14 + i, Level::Dry);
+    const auto before = drySpellsOf(d.record(), DiarySite::Hands, today);
+    REQUIRE(before);
+    CHECK_FALSE(before->reportedToday);
+    CHECK(before->now.dry == before->beforeReport.dry);
+    d.checkIn(DiarySite::Hands, today, Level::Clammy);
+    const auto after = drySpellsOf(d.record(), DiarySite::Hands, today);
+    REQUIRE(after);
+    CHECK(after->reportedToday);
+    CHECK(after->beforeReport.dry == before->now.dry);
+    CHECK(after->now.dry < 0.6 * after->beforeReport.dry);
+}
+
+TEST_CASE("nothing is shown before the first treated spell, and a forgotten one ends somewhere")
+{
+    Diary d;
+    d.checkIn(DiarySite::Hands, kStart, Level::Wet);
+    CHECK_FALSE(drySpellsOf(d.record(), DiarySite::Hands, kStart));
+    CHECK(beliefsOf(d.record(), DiarySite::Hands, kStart).empty());
+    d.session(Site::Hands, kStart);
+    const auto years = drySpellsOf(d.record(), DiarySite::Hands, kStart + 4000);
+    REQUIRE(years);
+    CHECK(years->day == 4000);
+    CHECK(years->lasting.size() <= 366);
+}
+
+TEST_CASE("each day from a session on has one belief, raised by a clammy report and set back by a session")
+{
+    Diary d = everyFortnight(8);
+    const LocalDate today = kStart + 7 * 14 + 13;
+    const auto beliefs = beliefsOf(d.record(), DiarySite::Hands, today);
+    REQUIRE(beliefs.size() == static_cast<std::size_t>(today - kStart + 1));
+    for (std::size_t i = 0; i < beliefs.size(); ++i) {
+        CHECK(beliefs[i].date == kStart + static_cast<int>(i));
+        CHECK(beliefs[i].begun == Approx(1 - beliefs[i].state.dry));
+        CHECK(beliefs[i].state.dry + beliefs[i].state.clammy + beliefs[i].state.sweating == Approx(1));
+    }
+    for (int r = 1; r < 8; ++r) {
+        const auto at = static_cast<std::size_t>(14 * r);
+        CHECK(beliefs[at - 1].begun > 0.5); // clammy, on the day before the top-up
+        CHECK(beliefs[at].begun < 0.3);     // the day of it
+        CHECK(beliefs[at - 3].begun < 0.2); // dry
+    }
+    const auto now = forecastFor(d.record(), DiarySite::Hands, today);
+    CHECK(beliefs.back().begun == Approx(1 - now.today.dry));
+}
