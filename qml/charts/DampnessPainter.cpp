@@ -32,7 +32,11 @@ public:
         for (const QString& name : data.levelNames)
             widest = std::max(widest, metrics.horizontalAdvance(name));
         m_lineHeight = metrics.height();
-        const double below = m_lineHeight + 14 * look.unit;
+        if (!data.chances.empty()) {
+            widest = std::max(widest, metrics.horizontalAdvance(data.chanceName));
+            m_band = m_lineHeight + 4 * look.unit;
+        }
+        const double below = m_lineHeight + 14 * look.unit + m_band;
         const double above = m_lineHeight / 2 + (data.weighings.empty() ? 0 : m_lineHeight);
         const double beside = widest + 8 * look.unit;
         const double free = 4 * look.unit;
@@ -44,6 +48,12 @@ public:
     [[nodiscard]] const QRectF& labels() const { return m_labels; }
     [[nodiscard]] bool mirrored() const { return m_mirrored; }
     [[nodiscard]] double lineHeight() const { return m_lineHeight; }
+    /// Where the chances stand, below the ticks of the baths.
+    [[nodiscard]] QRectF band(const ChartLook& look) const
+    {
+        return {m_plot.left(), m_plot.bottom() + 12 * look.unit, m_plot.width(), std::max(0.0, m_band - 4 * look.unit)};
+    }
+    [[nodiscard]] double datesAt(const ChartLook& look) const { return m_plot.bottom() + 12 * look.unit + m_band; }
     [[nodiscard]] double dayWidth() const { return m_plot.width() / (m_data.to - m_data.from + 1); }
     [[nodiscard]] double x(LocalDate d) const
     {
@@ -57,8 +67,16 @@ private:
     QRectF m_plot;
     QRectF m_labels;
     double m_lineHeight = 0;
+    double m_band = 0;
     bool m_mirrored = false;
 };
+
+void paintLabel(QPainter& p, const Frame& f, const ChartLook& look, double y, const QString& text)
+{
+    p.setPen(look.ink);
+    const QRectF box(f.labels().left(), y - f.lineHeight() / 2, f.labels().width(), f.lineHeight());
+    p.drawText(box, (f.mirrored() ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, text);
+}
 
 void paintGrid(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
 {
@@ -67,10 +85,7 @@ void paintGrid(QPainter& p, const Frame& f, const DampnessData& data, const Char
         const double y = f.y(level);
         p.setPen(QPen(look.faint, look.unit));
         p.drawLine(QPointF(f.plot().left(), y), QPointF(f.plot().right(), y));
-        p.setPen(look.ink);
-        const QRectF box(f.labels().left(), y - f.lineHeight() / 2, f.labels().width(), f.lineHeight());
-        p.drawText(box, (f.mirrored() ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip,
-                   data.levelNames[static_cast<std::size_t>(level)]);
+        paintLabel(p, f, look, y, data.levelNames[static_cast<std::size_t>(level)]);
     }
 }
 
@@ -79,7 +94,7 @@ void paintDates(QPainter& p, const Frame& f, const DampnessData& data, const Cha
 {
     const int days = data.to - data.from + 1;
     const QFontMetricsF metrics(look.font);
-    const double y = f.plot().bottom() + 12 * look.unit;
+    const double y = f.datesAt(look);
     std::optional<double> taken; // how far the labels reach, in the direction of time
     const auto put = [&](LocalDate d, const QString& text) {
         const double width = metrics.horizontalAdvance(text);
@@ -178,6 +193,38 @@ void paintBaths(QPainter& p, const Frame& f, const DampnessData& data, const Cha
             p.drawLine(QPointF(f.x(d), f.plot().bottom() + 3 * look.unit), QPointF(f.x(d), f.plot().bottom() + 10 * look.unit));
 }
 
+/// A step for each day, as high as the chance; the highest of those that share a pixel.
+void paintChances(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+{
+    if (data.chances.empty())
+        return;
+    const QRectF band = f.band(look);
+    paintLabel(p, f, look, band.center().y(), data.chanceName);
+    p.setPen(QPen(look.faint, look.unit));
+    p.drawLine(band.bottomLeft(), band.bottomRight());
+    p.setRenderHint(QPainter::Antialiasing, false);
+    p.setPen(Qt::NoPen);
+    p.setBrush(look.wet);
+    const double width = std::max(f.dayWidth(), look.unit);
+    std::optional<QRectF> step;
+    for (const auto& [date, chance] : data.chances) {
+        if (date < data.from || date > data.to)
+            continue;
+        const double height = std::clamp(chance, 0.0, 1.0) * band.height();
+        const QRectF next(f.x(date) - width / 2, band.bottom() - height, width, height);
+        if (step && std::abs(next.left() - step->left()) < look.unit) {
+            step->setTop(std::min(step->top(), next.top()));
+            continue;
+        }
+        if (step)
+            p.drawRect(*step);
+        step = next;
+    }
+    if (step)
+        p.drawRect(*step);
+    p.setRenderHint(QPainter::Antialiasing);
+}
+
 /// Above the plot: a diamond for each weighing, and what it gave where there is room.
 void paintWeighings(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
 {
@@ -221,6 +268,7 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
     }
     paintLine(painter, frame, data, look);
     paintBaths(painter, frame, data, look);
+    paintChances(painter, frame, data, look);
     paintWeighings(painter, frame, data, look);
     paintDates(painter, frame, data, look);
     painter.restore();

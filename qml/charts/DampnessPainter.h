@@ -25,6 +25,8 @@ struct DampnessData {
     std::vector<std::pair<LocalDate, Level>> levels; ///< ascending
     std::vector<LocalDate> baths;                    ///< ascending
     std::vector<std::pair<LocalDate, double>> weighings; ///< ascending, mg a minute
+    std::vector<std::pair<LocalDate, double>> chances;   ///< ascending, chance that dampness had begun, 0 to 1
+    QString chanceName;                              ///< beside them
     std::optional<LocalDate> marked;                 ///< a day looked at
     std::array<QString, 4> levelNames;
 };
@@ -42,7 +44,8 @@ struct ChartLook {
 };
 
 /// Draws the line of dampness over time into `area`: four levels upwards from dry, a break where no check-in was made,
-/// a tick below for each bath, a diamond above for each weighing. Where days are narrower than a pixel, each pixel shows its worst day.
+/// a tick below for each bath, a diamond above for each weighing; chances as a band of their own, higher where
+/// dampness is likelier. Where days are narrower than a pixel, each pixel shows its worst day.
 void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& data, const ChartLook& look);
 
 /// The day under a point of that chart, if any.

@@ -1,6 +1,7 @@
 #include "DampnessChart.h"
 
 #include "Store.h"
+#include "outlook/DrySpells.h"
 #include "protocol/Sweat.h"
 #include "situation/Sites.h"
 #include "words/Names.h"
@@ -45,6 +46,10 @@ void DampnessChart::take()
     for (const auto& e : record.all<Weighing>())
         if (e.payload.site == *site && e.happened.date >= m_data.from)
             m_data.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
+    for (const auto& d : outlook::beliefsOf(record, *site, m_data.to))
+        if (d.date >= m_data.from)
+            m_data.chances.emplace_back(d.date, d.begun);
+    m_data.chanceName = tr("Chance");
     for (const auto level : allOf<Level>())
         m_data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
 }

@@ -7,13 +7,12 @@ ColumnLayout {
     id: whole
     property alias site: chart.site
     property alias span: chart.span
-    readonly property real plotHeight: 160
     signal dayTapped(string date)
     spacing: Theme.small
     DampnessChart {
         id: chart
         Layout.fillWidth: true
-        Layout.preferredHeight: whole.plotHeight + 2 * Theme.tiny
+        Layout.preferredHeight: Theme.curve + 4 * Theme.tiny
         ink: Theme.inkSoft
         faint: Theme.line
         line: Theme.main

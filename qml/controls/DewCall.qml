@@ -50,9 +50,8 @@ Card {
     Wrap {
         Layout.fillWidth: true
         ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: notNow.open() }
-        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: why.open() }
+        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
     }
-    WhySheet { id: why; matter: call.matter }
     Sheet {
         id: notNow
         title: qsTr("Not this time")

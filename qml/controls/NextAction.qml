@@ -23,7 +23,7 @@ Card {
                     : card.matter.title
             }
         }
-        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: why.open() }
+        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.page("WhyPage", { site: card.matter.site }) }
     }
     Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 ? card.matter.reasons[0].text : "" }
     ActionButton {
@@ -53,5 +53,4 @@ Card {
         Layout.fillWidth: true
         onClicked: Router.page("HealthQuestions", {})
     }
-    WhySheet { id: why; matter: card.matter }
 }

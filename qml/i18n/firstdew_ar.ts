@@ -267,6 +267,13 @@
     </message>
 </context>
 <context>
+    <name>BathModel</name>
+    <message>
+        <source>The phase waits at zero. Raise again when you are ready.</source>
+        <translation>المرحلة تنتظر عند الصفر. ارفع ثانية حين تكون مستعدًا.</translation>
+    </message>
+</context>
+<context>
     <name>BathPrepare</name>
     <message>
         <source>Prepare: %1</source>
@@ -2060,10 +2067,18 @@
     </message>
 </context>
 <context>
-    <name>WhySheet</name>
+    <name>WhyPage</name>
     <message>
         <source>Why?</source>
         <translation>لماذا؟</translation>
+    </message>
+    <message>
+        <source>How long your dry spells last</source>
+        <translation>كم تدوم فترات الجفاف لديك</translation>
+    </message>
+    <message>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
+        <translation>يبيّن المنحنى كم من الفترات يدوم أكثر من عدد الأيام هذا. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأشرطة: أحدث فتراتك؛ مفرّغة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاء حمّام والجلد ما زال جافًا أو ما زالت الفترة مستمرة.</translation>
     </message>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
@@ -2075,6 +2090,10 @@
             <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
             <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Still going on, or ended by a bath while dry: %1.</source>
+        <translation>ما زال مستمرًا أو انتهى بحمّام والجلد جاف: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2927,6 +2946,18 @@
         <source>the nurse</source>
         <translation>الممرض</translation>
     </message>
+    <message>
+        <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
+        <translation>نصف فترات الجفاف لديك يدوم أكثر من %1 يومًا؛ وأربع من كل خمس تنتهي بين اليوم %2 واليوم %3.</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1 today.</source>
+        <translation>بحسب ما سجّلته حتى الآن، احتمال أن تكون الرطوبة قد بدأت هو %1 اليوم.</translation>
+    </message>
+    <message>
+        <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
+        <translation>قبل تسجيل اليوم كان احتمال أن تكون الرطوبة قد بدأت %1؛ ومعه أصبح %2.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -2937,6 +2968,24 @@
     <message>
         <source>Start</source>
         <translation>ابدأ</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DampnessChart</name>
+    <message>
+        <source>Chance</source>
+        <translation>الاحتمال</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DrySpellChart</name>
+    <message>
+        <source>Today, day %1</source>
+        <translation>اليوم، اليوم %1</translation>
+    </message>
+    <message>
+        <source>Days since the bath</source>
+        <translation>الأيام منذ الحمّام</translation>
     </message>
 </context>
 <context>

@@ -267,6 +267,13 @@
     </message>
 </context>
 <context>
+    <name>BathModel</name>
+    <message>
+        <source>The phase waits at zero. Raise again when you are ready.</source>
+        <translation>Die Phase wartet bei null. Regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
+    </message>
+</context>
+<context>
     <name>BathPrepare</name>
     <message>
         <source>Prepare: %1</source>
@@ -2028,10 +2035,18 @@
     </message>
 </context>
 <context>
-    <name>WhySheet</name>
+    <name>WhyPage</name>
     <message>
         <source>Why?</source>
         <translation>Warum?</translation>
+    </message>
+    <message>
+        <source>How long your dry spells last</source>
+        <translation>Wie lange Sie trocken bleiben</translation>
+    </message>
+    <message>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
+        <translation>Die Kurve zeigt, wie viele Zeiten länger als so viele Tage dauern. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Einträge fiel, mit Pfeil, wo ein Bad bei noch trockener Haut kam oder die Zeit noch läuft.</translation>
     </message>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
@@ -2039,6 +2054,10 @@
             <numerusform>Berechnet aus %n Trockenzeit in Ihrem Tagebuch.</numerusform>
             <numerusform>Berechnet aus %n Trockenzeiten in Ihrem Tagebuch.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Still going on, or ended by a bath while dry: %1.</source>
+        <translation>Davon noch nicht zu Ende oder durch ein Bad bei trockener Haut beendet: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2875,6 +2894,18 @@
         <source>the nurse</source>
         <translation>der Pflege</translation>
     </message>
+    <message>
+        <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
+        <translation>Die Hälfte Ihrer trockenen Zeiten dauert länger als %1 Tage; vier von fünf enden zwischen Tag %2 und Tag %3.</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1 today.</source>
+        <translation>Nach Ihren bisherigen Einträgen liegt die Wahrscheinlichkeit, dass die Feuchte begonnen hat, heute bei %1.</translation>
+    </message>
+    <message>
+        <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
+        <translation>Vor dem heutigen Eintrag lag die Wahrscheinlichkeit, dass die Feuchte begonnen hat, bei %1; mit ihm bei %2.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -2885,6 +2916,24 @@
     <message>
         <source>Start</source>
         <translation>Beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DampnessChart</name>
+    <message>
+        <source>Chance</source>
+        <translation>Risiko</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DrySpellChart</name>
+    <message>
+        <source>Today, day %1</source>
+        <translation>Heute, Tag %1</translation>
+    </message>
+    <message>
+        <source>Days since the bath</source>
+        <translation>Tage seit dem Bad</translation>
     </message>
 </context>
 <context>

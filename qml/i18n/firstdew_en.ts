@@ -67,7 +67,7 @@
     </message>
 </context>
 <context>
-    <name>WhySheet</name>
+    <name>WhyPage</name>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
         <translation>

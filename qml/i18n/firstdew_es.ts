@@ -267,6 +267,13 @@
     </message>
 </context>
 <context>
+    <name>BathModel</name>
+    <message>
+        <source>The phase waits at zero. Raise again when you are ready.</source>
+        <translation>La fase espera a cero. Suba otra vez cuando esté listo.</translation>
+    </message>
+</context>
+<context>
     <name>BathPrepare</name>
     <message>
         <source>Prepare: %1</source>
@@ -2028,10 +2035,18 @@
     </message>
 </context>
 <context>
-    <name>WhySheet</name>
+    <name>WhyPage</name>
     <message>
         <source>Why?</source>
         <translation>¿Por qué?</translation>
+    </message>
+    <message>
+        <source>How long your dry spells last</source>
+        <translation>Cuánto duran sus periodos secos</translation>
+    </message>
+    <message>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
+        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo un baño con la piel aún seca o el periodo continúa.</translation>
     </message>
     <message numerus="yes">
         <source>Reckoned from %n dry spell(s) in your diary.</source>
@@ -2039,6 +2054,10 @@
             <numerusform>Calculado con %n periodo seco de su diario.</numerusform>
             <numerusform>Calculado con %n periodos secos de su diario.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Still going on, or ended by a bath while dry: %1.</source>
+        <translation>Aún en curso o terminados por un baño con la piel seca: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2875,6 +2894,18 @@
         <source>the nurse</source>
         <translation>enfermería</translation>
     </message>
+    <message>
+        <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
+        <translation>La mitad de sus periodos secos dura más de %1 días; cuatro de cada cinco terminan entre el día %2 y el día %3.</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1 today.</source>
+        <translation>Según sus registros hasta ahora, la probabilidad de que la humedad haya empezado es hoy del %1.</translation>
+    </message>
+    <message>
+        <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
+        <translation>Antes del registro de hoy, la probabilidad de que la humedad hubiera empezado era del %1; con él, del %2.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -2885,6 +2916,24 @@
     <message>
         <source>Start</source>
         <translation>Empezar</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DampnessChart</name>
+    <message>
+        <source>Chance</source>
+        <translation>Riesgo</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DrySpellChart</name>
+    <message>
+        <source>Today, day %1</source>
+        <translation>Hoy, día %1</translation>
+    </message>
+    <message>
+        <source>Days since the bath</source>
+        <translation>Días desde el baño</translation>
     </message>
 </context>
 <context>

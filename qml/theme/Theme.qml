@@ -55,6 +55,7 @@ QtObject {
     readonly property int tall: 700 // from here on a running session has room for large words
     readonly property int ring: 340 // widest clock of a running session
     readonly property int padKey: 64
+    readonly property int curve: 160 // a chart without its labels
 
     // Type.
     readonly property var families: ["Inter", "Noto Sans Arabic"]

@@ -98,7 +98,7 @@ QString milliamps(double mA)
 
 QString percent(double share)
 {
-    return Words::tr("%1 %").arg(number(std::round(100 * share)));
+    return Words::tr("%1 %").arg(number(std::round(100 * share))).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
 }
 
 QString siteName(DiarySite site)

@@ -1,6 +1,7 @@
 #include "words/Sentences.h"
 
 #include <QCoreApplication>
+#include <cmath>
 
 namespace firstdew::words
 {
@@ -89,6 +90,20 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::PutOff: return putOff(r.date, today);
     }
     return {};
+}
+
+QString drySpellSentence(const outlook::DrySpells& spells)
+{
+    const auto day = [&](std::size_t i) { return number(std::round(spells.usual[i])); };
+    return Words::tr("Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.").arg(day(2), day(0), day(4));
+}
+
+QString reportSentence(const outlook::DrySpells& spells)
+{
+    const auto begun = [](const outlook::StateProbability& p) { return percent(1 - p.dry); };
+    if (!spells.reportedToday)
+        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1 today.").arg(begun(spells.now));
+    return Words::tr("Before today's report the chance that dampness has begun was %1; with it, %2.").arg(begun(spells.beforeReport), begun(spells.now));
 }
 
 QString reminderTitle(const situation::Reminder& r)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "outlook/DrySpells.h"
 #include "protocol/Script.h"
 #include "situation/Assess.h"
 #include "situation/Reminders.h"
@@ -20,6 +21,11 @@ namespace firstdew::words
 [[nodiscard]] QString headline(situation::Advice advice, Site treatedAs);
 /// One sentence or two for one reason.
 [[nodiscard]] QString reasonSentence(const situation::Reason& reason, LocalDate today);
+
+/// How long this person's dry spells last.
+[[nodiscard]] QString drySpellSentence(const outlook::DrySpells& spells);
+/// The chance that dampness has begun, and what today's report changed of it.
+[[nodiscard]] QString reportSentence(const outlook::DrySpells& spells);
 
 [[nodiscard]] QString reminderTitle(const situation::Reminder& reminder);
 [[nodiscard]] QString reminderText(const situation::Reminder& reminder);

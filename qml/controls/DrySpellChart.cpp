@@ -1,0 +1,73 @@
+#include "DrySpellChart.h"
+
+#include "Store.h"
+#include "outlook/DrySpells.h"
+#include "words/Sentences.h"
+
+#include <QPainter>
+
+namespace firstdew::controls {
+
+using namespace facts;
+using viewmodels::Store;
+
+namespace {
+constexpr std::size_t kMostBars = 12;
+constexpr float kWideWash = 0.12F;   // of the line
+constexpr float kNarrowWash = 0.16F; // on top of it
+} // namespace
+
+DrySpellChart::DrySpellChart(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setAntialiasing(true);
+    connect(this, &DrySpellChart::changed, this, [this] { update(); });
+    connect(this, &DrySpellChart::looked, this, [this] { update(); });
+    connect(Store::instance(), &Store::changed, this, &DrySpellChart::take);
+}
+
+void DrySpellChart::setSite(const QString& site)
+{
+    if (site == m_site)
+        return;
+    m_site = site;
+    take();
+}
+
+void DrySpellChart::take()
+{
+    m_data = {};
+    m_saying.clear();
+    m_todaySaying.clear();
+    const auto site = viewmodels::valueOf<DiarySite>(m_site);
+    const Store& store = *Store::instance();
+    const auto spells = site ? outlook::drySpellsOf(store.record(), *site, store.situation().today) : std::nullopt;
+    if (spells) {
+        m_data.lasting = spells->lasting;
+        m_data.usual = spells->usual;
+        m_data.day = spells->day;
+        m_data.dayName = tr("Today, day %1").arg(spells->day);
+        m_data.daysName = tr("Days since the bath");
+        m_data.shares = {words::percent(0), words::percent(0.5), words::percent(1)};
+        for (auto s = spells->spells.rbegin(); s != spells->spells.rend() && m_data.spells.size() < kMostBars; ++s)
+            if (s->gotDry)
+                m_data.spells.push_back({s->left, s->right, s == spells->spells.rbegin()});
+        m_saying = words::drySpellSentence(*spells);
+        m_todaySaying = words::reportSentence(*spells);
+    }
+    emit changed();
+}
+
+void DrySpellChart::paint(QPainter* painter)
+{
+    QFont font(m_family);
+    font.setPixelSize(qMax(1, qRound(m_textSize)));
+    const auto washed = [this](float alpha) {
+        QColor wash = m_line;
+        wash.setAlphaF(alpha);
+        return wash;
+    };
+    const charts::ChartLook chart{m_ink, m_faint, m_line, m_now, washed(kNarrowWash), font, 1, m_mirrored};
+    charts::paintDrySpells(*painter, {0, 0, width(), height()}, m_data, {chart, washed(kWideWash), washed(kNarrowWash), m_now});
+}
+
+} // namespace firstdew::controls

@@ -1,0 +1,54 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The evidence behind an advice: its reasons, how long the dry spells last, and what today's report changed.
+Frame {
+    id: page
+    canGoBack: true
+    title: qsTr("Why?")
+    property string site: TodayModel.first >= 0 ? TodayModel.sites[TodayModel.first].site : ""
+    readonly property var matter: TodayModel.sites.find(s => s.site === site) || null
+    readonly property bool reckoned: matter !== null && spells.known && matter.stage !== "not-started" && matter.stage !== "first-course"
+    Card {
+        visible: page.matter !== null
+        Label { role: "label"; text: page.matter ? Look.words.site(page.matter.site) : ""; Layout.fillWidth: true }
+        Heading { text: page.matter ? page.matter.title : "" }
+        Repeater {
+            model: page.matter ? page.matter.reasons : []
+            LeadLine { required property var modelData; iconName: "check"; iconColor: Theme.main; text: modelData.text }
+        }
+    }
+    Card {
+        visible: page.reckoned
+        Heading { text: qsTr("How long your dry spells last") }
+        DrySpellChart {
+            id: spells
+            site: page.site
+            Layout.fillWidth: true
+            Layout.preferredHeight: Theme.curve + 5 * Theme.tiny + barsHeight
+            ink: Theme.inkSoft
+            faint: Theme.line
+            line: Theme.main
+            now: Theme.nowText
+            family: Theme.family
+            textSize: Theme.tiny
+            mirrored: Qt.application.layoutDirection === Qt.RightToLeft
+            Accessible.role: Accessible.Chart
+            Accessible.name: qsTr("How long your dry spells last")
+            Accessible.description: saying
+        }
+        Label { Layout.fillWidth: true; text: spells.saying }
+        Label { visible: text !== ""; Layout.fillWidth: true; text: spells.todaySaying }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.") }
+    }
+    Label {
+        visible: page.reckoned
+        role: "label"
+        Layout.fillWidth: true
+        text: page.matter ? qsTr("Reckoned from %n dry spell(s) in your diary.", "", page.matter.spells)
+                            + " " + qsTr("Still going on, or ended by a bath while dry: %1.").arg(page.matter.censored)
+                            + (page.matter.due ? " " + qsTr("A top-up counts as due when the chance of dampness reaches %1: %2.").arg(Look.words.percent(page.matter.risk)).arg(Look.words.dayLong(page.matter.due)) : "") : ""
+    }
+    Label { role: "label"; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }
+}
