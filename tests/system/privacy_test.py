@@ -12,6 +12,20 @@ import unittest
 import ui
 
 APP, CLI = ui.argument('app'), ui.argument('cli')
+# Exits with 0 if somebody offers something on that clipboard.
+OFFERED = """import sys, gi
+gi.require_version('Gtk', '3.0'); gi.require_version('Gdk', '3.0')
+from gi.repository import Gdk, Gtk
+Gtk.init([])
+found, targets = Gtk.Clipboard.get(Gdk.Atom.intern(sys.argv[1], False)).wait_for_targets()
+sys.exit(0 if found and targets else 1)"""
+OFFER = """import gi
+gi.require_version('Gtk', '3.0'); gi.require_version('Gdk', '3.0')
+from gi.repository import Gdk, Gtk
+Gtk.init([])
+Gtk.Clipboard.get(Gdk.SELECTION_CLIPBOARD).set_text('something', -1)
+print('there', flush=True)
+Gtk.main()"""
 PERSONAL = ('Mira', 'Santt', 'wedding')  # of the invented person's record
 
 
@@ -44,7 +58,12 @@ class Privacy(unittest.TestCase):
         app.press('Nothing has changed')
         app.press('Check how loud it is')
         app.press('Plan')
+        cls.offered = [name for name in ('CLIPBOARD', 'PRIMARY') if cls.on_clipboard(name)]
         app.kill()
+
+    @classmethod
+    def on_clipboard(cls, name):
+        return subprocess.run([sys.executable, '-c', OFFERED, name], env=cls.desktop.env, stderr=subprocess.DEVNULL).returncode == 0
 
     def test_every_socket_is_a_local_one(self):
         calls = self.calls.read_text(errors='replace')
@@ -58,6 +77,13 @@ class Privacy(unittest.TestCase):
         self.assertGreater(len(kept), 1)
         for file in kept:
             self.assertEqual(stat.S_IMODE(file.stat().st_mode) & 0o077, 0, file)
+
+    def test_the_clipboard_is_left_alone(self):
+        self.assertEqual(self.offered, [])
+        with subprocess.Popen([sys.executable, '-c', OFFER], env=self.desktop.env, stdout=subprocess.PIPE, text=True) as other:
+            self.assertEqual(other.stdout.readline(), 'there\n')
+            self.assertTrue(self.on_clipboard('CLIPBOARD'))  # so that it is known to have looked
+            other.kill()
 
     def test_nothing_personal_is_written_to_the_log(self):
         self.assertIn('wedding', self.seen)  # on the screen it was
