@@ -17,14 +17,9 @@ constexpr float kWash = 0.28F; // of the line, below it
 using namespace facts;
 using viewmodels::Store;
 
-DampnessChart::DampnessChart(QQuickItem* parent) : QQuickPaintedItem(parent)
+DampnessChart::DampnessChart(QQuickItem* parent) : PaintedChart(parent)
 {
-    setAntialiasing(true);
-    connect(this, &DampnessChart::changed, this, [this] {
-        take();
-        update();
-    });
-    connect(this, &DampnessChart::looked, this, [this] { update(); });
+    connect(this, &DampnessChart::changed, this, &DampnessChart::take);
     connect(Store::instance(), &Store::changed, this, &DampnessChart::changed);
 }
 
@@ -54,22 +49,11 @@ void DampnessChart::take()
         m_data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
 }
 
-charts::ChartLook DampnessChart::look() const
-{
-    QFont font(m_family);
-    font.setPixelSize(qMax(1, qRound(m_textSize)));
-    QColor wash = m_line;
-    wash.setAlphaF(kWash);
-    return {m_ink, m_faint, m_line, m_bath, wash, font, 1, m_mirrored};
-}
-
-QRectF DampnessChart::area() const { return {0, 0, width(), height()}; }
-
-void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look()); }
+void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look(kWash)); }
 
 QString DampnessChart::dayAt(qreal x, qreal y) const
 {
-    const auto day = charts::dayAt(area(), m_data, look(), {x, y});
+    const auto day = charts::dayAt(area(), m_data, look(kWash), {x, y});
     return day ? viewmodels::text(*day) : QString();
 }
 

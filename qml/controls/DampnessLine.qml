@@ -16,7 +16,7 @@ ColumnLayout {
         ink: Theme.inkSoft
         faint: Theme.line
         line: Theme.main
-        bath: Theme.nowText
+        accent: Theme.nowText
         family: Theme.family
         textSize: Theme.tiny
         mirrored: Qt.application.layoutDirection === Qt.RightToLeft

@@ -17,11 +17,8 @@ constexpr float kWideWash = 0.12F;   // of the line
 constexpr float kNarrowWash = 0.16F; // on top of it
 } // namespace
 
-DrySpellChart::DrySpellChart(QQuickItem* parent) : QQuickPaintedItem(parent)
+DrySpellChart::DrySpellChart(QQuickItem* parent) : PaintedChart(parent)
 {
-    setAntialiasing(true);
-    connect(this, &DrySpellChart::changed, this, [this] { update(); });
-    connect(this, &DrySpellChart::looked, this, [this] { update(); });
     connect(Store::instance(), &Store::changed, this, &DrySpellChart::take);
 }
 
@@ -59,15 +56,7 @@ void DrySpellChart::take()
 
 void DrySpellChart::paint(QPainter* painter)
 {
-    QFont font(m_family);
-    font.setPixelSize(qMax(1, qRound(m_textSize)));
-    const auto washed = [this](float alpha) {
-        QColor wash = m_line;
-        wash.setAlphaF(alpha);
-        return wash;
-    };
-    const charts::ChartLook chart{m_ink, m_faint, m_line, m_now, washed(kNarrowWash), font, 1, m_mirrored};
-    charts::paintDrySpells(*painter, {0, 0, width(), height()}, m_data, {chart, washed(kWideWash), washed(kNarrowWash), m_now});
+    charts::paintDrySpells(*painter, area(), m_data, {look(kNarrowWash), washed(kWideWash), washed(kNarrowWash), accent()});
 }
 
 } // namespace firstdew::controls

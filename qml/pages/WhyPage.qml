@@ -30,7 +30,7 @@ Frame {
             ink: Theme.inkSoft
             faint: Theme.line
             line: Theme.main
-            now: Theme.nowText
+            accent: Theme.nowText
             family: Theme.family
             textSize: Theme.tiny
             mirrored: Qt.application.layoutDirection === Qt.RightToLeft
