@@ -211,7 +211,8 @@ Result<Done> Journal::forget(const std::string& person)
 Result<Done> Journal::destroy(const std::filesystem::path& file)
 {
     auto doomed = copiesOf(file);
-    for (const char* suffix : {"-wal", "-shm", "-journal", ""})
+    // The last one is what the notices of a desktop remember; its keys tell of days and sites.
+    for (const char* suffix : {"-wal", "-shm", "-journal", "", ".notices"})
         doomed.emplace_back(file.string() + suffix);
     for (const auto& path : doomed)
         if (auto gone = wipe(path); !gone)

@@ -81,15 +81,18 @@ private:
         m_out.push_back({kind, site, {m_day, outsideQuiet(at, m_settings)}, since, key});
     }
 
+    /// One for the day, whichever of several sites are still open: its key names a site only where there is no other.
     void checkIn()
     {
-        std::vector<DiarySite> open;
+        std::vector<DiarySite> asked;
+        bool open = false;
         for (const SiteSituation& s : m_situation.sites)
-            if (s.stage != Stage::Paused && !(isToday() && s.checkedInToday))
-                open.push_back(s.site);
-        if (!open.empty())
-            add(ReminderKind::CheckIn, open.size() == 1 ? std::optional(open.front()) : std::nullopt, m_settings.checkIn,
-                m_day);
+            if (s.stage != Stage::Paused) {
+                asked.push_back(s.site);
+                open = open || !(isToday() && s.checkedInToday);
+            }
+        if (open)
+            add(ReminderKind::CheckIn, asked.size() == 1 ? std::optional(asked.front()) : std::nullopt, m_settings.checkIn, m_day);
     }
 
     void session(const SiteSituation& s)
@@ -252,15 +255,19 @@ std::vector<Reminder> gather(const Record& record, LocalDate today, int days)
 
 } // namespace
 
-std::vector<Reminder> dueReminders(const Record& record, LocalTime now)
+TodaysReminders todaysReminders(const Record& record, LocalTime now)
 {
-    const auto* chosen = record.latest<ReminderSettings>();
-    if (bathRunning(record) || quiet(now.at, chosen ? chosen->payload : ReminderSettings{}))
+    if (bathRunning(record))
         return {};
-    auto list = gather(record, now.date, 1);
-    std::erase_if(list, [&](const Reminder& r) { return r.at > now; });
-    return list;
+    const auto* chosen = record.latest<ReminderSettings>();
+    TodaysReminders out{{}, gather(record, now.date, 1)};
+    if (!quiet(now.at, chosen ? chosen->payload : ReminderSettings{}))
+        std::copy_if(out.standing.begin(), out.standing.end(), std::back_inserter(out.due),
+                     [&](const Reminder& r) { return r.at <= now; });
+    return out;
 }
+
+std::vector<Reminder> dueReminders(const Record& record, LocalTime now) { return todaysReminders(record, now).due; }
 
 std::vector<Reminder> upcomingReminders(const Record& record, LocalTime now)
 {

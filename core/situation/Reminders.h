@@ -28,6 +28,15 @@ struct Reminder {
     std::string key;  ///< stable for one cause and day, e.g. "check-in:hands:2026-03-05"
 };
 
+/// The day's reminders that are not done or dismissed. A notice that is up may stay while its cause is among them.
+struct TodaysReminders {
+    std::vector<Reminder> due;      ///< to be shown now: those of `standing` whose time has come, none in quiet hours
+    std::vector<Reminder> standing; ///< whether or not their time has come, or is one of quiet
+};
+
+/// Both are empty while a session runs.
+[[nodiscard]] TodaysReminders todaysReminders(const Record& record, LocalTime now);
+
 /// Reminders whose time has come by `now` on the day of `now` and which are not done, dismissed or snoozed past it.
 [[nodiscard]] std::vector<Reminder> dueReminders(const Record& record, LocalTime now);
 

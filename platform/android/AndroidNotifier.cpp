@@ -42,7 +42,8 @@ AndroidNotifier::AndroidNotifier(const JavaSide& java, std::map<std::string, std
 {
 }
 
-void AndroidNotifier::show(const std::vector<ports::Notice>& due)
+/// What stands and is not due is planned, and a notice that is up and planned stays.
+void AndroidNotifier::show(const std::vector<ports::Notice>& due, const ports::Standing&)
 {
     m_due = due;
     sync();

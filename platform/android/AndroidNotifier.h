@@ -25,7 +25,7 @@ public:
     AndroidNotifier(const JavaSide& java, std::map<std::string, std::string> words);
 
     /// What is due now; together with what is planned it is all that the system holds.
-    void show(const std::vector<ports::Notice>& due) override;
+    void show(const std::vector<ports::Notice>& due, const ports::Standing& standing) override;
     [[nodiscard]] bool plansAhead() const override { return true; }
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     /// One that cannot be read is an empty one, with a line in the log.

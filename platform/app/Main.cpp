@@ -137,6 +137,7 @@ int main(int argc, char** argv)
     keepReminding(system, store);
     QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(system, store); });
     app::Reminding reminding(store, system.notifier());
+    QObject::connect(&system, &app::System::lookWanted, &store, &viewmodels::Store::reload);
     QObject::connect(&system, &app::System::answered, &reminding, &app::Reminding::answer);
     QObject::connect(&reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
     QObject::connect(&system, &app::System::opened, &engine, [&](const QString& place) { comeToFront(engine, place); });

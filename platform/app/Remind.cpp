@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDBusConnectionInterface>
+#include <QDBusMessage>
 #include <QFileInfo>
 #include <QLocale>
 #include <QProcess>
@@ -18,6 +19,15 @@ namespace firstdew::app {
 
 namespace {
 constexpr int kMinuteMs = 60'000;
+constexpr int kLookMs = 5'000;
+const QString kPath = QStringLiteral("/org/firstdew/Reminders");
+} // namespace
+
+LookRequests::LookRequests(QDBusConnection bus) { bus.registerObject(kPath, this, QDBusConnection::ExportScriptableSlots); }
+
+void LookRequests::send(const QDBusConnection& bus, const QString& name)
+{
+    bus.call(QDBusMessage::createMethodCall(name, kPath, QStringLiteral("org.firstdew.Reminders"), QStringLiteral("Look")), QDBus::Block, kLookMs);
 }
 
 QString remindersName(const QString& record)
@@ -38,8 +48,10 @@ int remind(const Options& options, QCoreApplication& program)
         return 0;
     const QString name = remindersName(options.store);
     const auto taken = bus.interface()->registerService(name, QDBusConnectionInterface::DontQueueService, QDBusConnectionInterface::AllowReplacement);
-    if (!taken.isValid() || taken.value() != QDBusConnectionInterface::ServiceRegistered)
+    if (!taken.isValid() || taken.value() != QDBusConnectionInterface::ServiceRegistered) {
+        LookRequests::send(bus, name);
         return 0;
+    }
     // When the app is opened it takes over.
     QObject::connect(bus.interface(), &QDBusConnectionInterface::serviceUnregistered, &program, [&](const QString& lost) {
         if (lost == name)
@@ -67,6 +79,8 @@ int remind(const Options& options, QCoreApplication& program)
     QObject::connect(&reminding, &Reminding::wanted, &program, [&](const QString& place) {
         QProcess::startDetached(QCoreApplication::applicationFilePath(), {QStringLiteral("--store"), options.store, QStringLiteral("--page"), place});
     });
+    const LookRequests requests(bus);
+    QObject::connect(&requests, &LookRequests::asked, &store, &viewmodels::Store::reload);
     QTimer each;
     QObject::connect(&each, &QTimer::timeout, &store, &viewmodels::Store::reload); // the command line may have written
     each.start(kMinuteMs);

@@ -15,6 +15,8 @@ namespace {
 
 constexpr int kLaterMinutes = 60; // our own choice
 constexpr int kMinuteMs = 60'000;
+/// A reminder's time is longer past than any look is late: the device was off, or asleep (our own choice).
+constexpr int kLateMinutes = 15;
 constexpr int kLastMinute = 24 * 60 - 1;
 
 bool asksForBath(ReminderKind kind)
@@ -38,9 +40,9 @@ std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
     return {named("later", Reminding::tr("Later"))};
 }
 
-ports::Notice noticeOf(const situation::Reminder& r)
+ports::Notice noticeOf(const situation::Reminder& r, bool late = false)
 {
-    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r), r.at};
+    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r), r.at, late};
 }
 
 /// What a check-in's key asks about, "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".
@@ -77,10 +79,15 @@ void Reminding::look()
     if (m_taking)
         return; // each answer written changes the record; one look after the last is enough
     takeAnswers();
+    const LocalTime now = m_store.now();
+    const auto today = situation::todaysReminders(m_store.record(), now);
     std::vector<ports::Notice> notices;
-    for (const auto& r : situation::dueReminders(m_store.record(), m_store.now()))
-        notices.push_back(noticeOf(r));
-    m_notifier.show(notices);
+    for (const auto& r : today.due)
+        notices.push_back(noticeOf(r, r.at.plusMinutes(kLateMinutes) < now));
+    ports::Standing standing;
+    for (const auto& r : today.standing)
+        standing[r.key] = r.at;
+    m_notifier.show(notices, standing);
     if (m_notifier.plansAhead())
         planAhead();
 }

@@ -46,6 +46,8 @@ signals:
     void answered(const QString& key, const QString& action);
     /// A notice that was answered with the app closed wants the app at that place.
     void opened(const QString& place);
+    /// Something outside asks to look at the record and the reminders again.
+    void lookWanted();
 
 private:
     struct Inside;

@@ -25,6 +25,7 @@ struct System::Inside {
     /// still would say what is no longer true.
     ports::AbsentSessionNotice sessionNotice;
     std::optional<linuxside::DesktopNotifier> notifier;
+    std::optional<LookRequests> requests;
 };
 
 System::System(const Options& options) : m_inside(std::make_unique<Inside>()) { m_inside->options = options; }
@@ -56,6 +57,8 @@ ports::Notifier& System::notifier()
             bus.interface()->registerService(remindersName(m_inside->options.store), QDBusConnectionInterface::ReplaceExistingService);
         m_inside->notifier.emplace(linuxside::DesktopNotifier::stateFor(m_inside->options.store));
         connect(&*m_inside->notifier, &linuxside::DesktopNotifier::answered, this, &System::answered);
+        m_inside->requests.emplace(bus);
+        connect(&*m_inside->requests, &LookRequests::asked, this, &System::lookWanted);
     }
     return *m_inside->notifier;
 }

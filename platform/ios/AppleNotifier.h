@@ -26,7 +26,7 @@ public:
     AppleNotifier(const AppleNotifier&) = delete;
     AppleNotifier& operator=(const AppleNotifier&) = delete;
 
-    void show(const std::vector<ports::Notice>& due) override;
+    void show(const std::vector<ports::Notice>& due, const ports::Standing& standing) override;
     [[nodiscard]] bool plansAhead() const override { return true; }
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     [[nodiscard]] std::vector<ports::NoticeAnswer> answers() override;

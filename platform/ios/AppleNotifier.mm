@@ -153,7 +153,7 @@ void AppleNotifier::speak(const std::map<std::string, std::string>& words)
 
 AppleNotifier::~AppleNotifier() { m_inside->center.delegate = nil; }
 
-void AppleNotifier::show(const std::vector<ports::Notice>& due)
+void AppleNotifier::show(const std::vector<ports::Notice>& due, const ports::Standing& standing)
 {
     NSUserDefaults* kept = NSUserDefaults.standardUserDefaults;
     NSArray* before = [kept arrayForKey:kShown] ?: @[];
@@ -165,9 +165,14 @@ void AppleNotifier::show(const std::vector<ports::Notice>& due)
             m_inside->add(key, contentOf(notice), nil);
     }
     NSMutableArray* gone = [NSMutableArray array];
-    for (NSString* key in before)
-        if (![now containsObject:key])
+    for (NSString* key in before) {
+        if ([now containsObject:key])
+            continue;
+        if (standing.contains(text(key)))
+            [now addObject:key];
+        else
             [gone addObject:key];
+    }
     [m_inside->center removeDeliveredNotificationsWithIdentifiers:gone];
     [kept setObject:now forKey:kShown];
 }

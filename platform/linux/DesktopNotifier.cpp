@@ -1,18 +1,17 @@
 #include "linux/DesktopNotifier.h"
 
-#include <QCryptographicHash>
 #include <QDBusConnectionInterface>
 #include <QDBusMessage>
 #include <QDBusReply>
-#include <QDir>
 #include <QFile>
-#include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QSaveFile>
-#include <QStandardPaths>
 #include <QVariantMap>
 #include <algorithm>
+#include <iterator>
+#include <set>
+#include <utility>
 
 namespace firstdew::linuxside
 {
@@ -39,26 +38,26 @@ DesktopNotifier::DesktopNotifier(QString state, QDBusConnection bus, QObject* pa
     m_bus.connect(kService, kPath, kService, QStringLiteral("NotificationClosed"), this, SLOT(notificationClosed(uint, uint)));
 }
 
-QString DesktopNotifier::stateFor(const QString& record)
-{
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::RuntimeLocation) + QStringLiteral("/firstdew");
-    const QByteArray path = QFileInfo(record).absoluteFilePath().toUtf8();
-    return QStringLiteral("%1/notices-%2.json").arg(folder, QString::fromLatin1(QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex().left(16)));
-}
-
-/// The daemon's own name on the bus: a restarted one gives out the same numbers again for other notices.
+/// The bus and the daemon's own name on it: a restarted daemon gives out the same numbers again for other notices, and a
+/// restarted bus the same names.
 QString DesktopNotifier::daemon() const
 {
-    const QDBusReply<QString> owner = m_bus.interface() ? m_bus.interface()->serviceOwner(kService) : QDBusReply<QString>();
-    return owner.isValid() ? owner.value() : QString();
+    const auto* bus = m_bus.interface();
+    const QDBusReply<QString> owner = bus != nullptr ? bus->serviceOwner(kService) : QDBusReply<QString>();
+    if (!owner.isValid())
+        return {};
+    const QDBusReply<QString> own = m_bus.call(QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.DBus"), QStringLiteral("/org/freedesktop/DBus"),
+                                                                              QStringLiteral("org.freedesktop.DBus"), QStringLiteral("GetId")));
+    return owner.value() + QLatin1Char('@') + own.value();
 }
 
 void DesktopNotifier::read()
 {
-    m_shown.clear();
     QFile file(m_state);
-    if (!file.open(QIODevice::ReadOnly))
-        return;
+    m_forgotten = !file.open(QIODevice::ReadOnly);
+    if (m_forgotten)
+        return; // what this program itself has up is still known, and can be withdrawn
+    m_shown.clear();
     const QJsonObject all = QJsonDocument::fromJson(file.readAll()).object();
     const bool sameDaemon = all[QStringLiteral("daemon")].toString() == daemon();
     const QJsonObject notices = all[QStringLiteral("notices")].toObject();
@@ -69,57 +68,107 @@ void DesktopNotifier::read()
         if (id != 0 && !sameDaemon)
             continue;
         if (const auto since = facts::LocalTime::parse(one[QStringLiteral("since")].toString().toStdString()))
-            m_shown[it.key().toStdString()] = {id, *since};
+            m_shown[it.key().toStdString()] = {id, *since, one[QStringLiteral("answered")].toBool(true)};
     }
 }
 
 void DesktopNotifier::write() const
 {
+    if (m_shown.empty()) {
+        QFile::remove(m_state);
+        return;
+    }
     QJsonObject notices;
     for (const auto& [key, shown] : m_shown)
         notices[QString::fromStdString(key)] =
-            QJsonObject{{QStringLiteral("id"), static_cast<double>(shown.id)}, {QStringLiteral("since"), QString::fromStdString(shown.since.iso())}};
-    QDir().mkpath(QFileInfo(m_state).path());
+            QJsonObject{{QStringLiteral("id"), static_cast<double>(shown.id)},
+                        {QStringLiteral("since"), QString::fromStdString(shown.since.iso())},
+                        {QStringLiteral("answered"), shown.answered}};
     QSaveFile file(m_state);
     const QByteArray text = QJsonDocument(QJsonObject{{QStringLiteral("daemon"), daemon()}, {QStringLiteral("notices"), notices}}).toJson();
     if (!file.open(QIODevice::WriteOnly) || !file.setPermissions(QFile::ReadOwner | QFile::WriteOwner) || file.write(text) != text.size() || !file.commit())
         qWarning("notices: %s could not be written; a restarted app may show a reminder twice", qPrintable(m_state));
 }
 
-void DesktopNotifier::show(const std::vector<ports::Notice>& due)
+void DesktopNotifier::show(const std::vector<ports::Notice>& due, const ports::Standing& standing)
 {
     // Read each time: a one-shot reminder may have shown something while this program was open.
     read();
     const auto before = m_shown;
-    facts::LocalTime latest;
-    for (auto& [key, shown] : m_shown) {
-        latest = std::max(latest, shown.since);
-        const bool stillDue = std::any_of(due.begin(), due.end(), [&](const ports::Notice& n) { return n.key == key; });
-        if (stillDue || shown.id == 0)
-            continue;
-        QDBusMessage close = call(QStringLiteral("CloseNotification"));
-        close << shown.id;
-        m_bus.call(close, QDBus::NoBlock);
-        shown.id = 0;
-    }
-    std::erase_if(m_shown, [&](const auto& one) { return one.second.id == 0 && one.second.since.date + kRememberedDays < latest.date; });
-    for (const ports::Notice& n : due) {
-        const auto known = m_shown.find(n.key);
-        if (known != m_shown.end() && (known->second.id != 0 || n.since <= known->second.since))
-            continue;
-        QStringList actions{QStringLiteral("default"), QString::fromStdString(n.title)};
-        for (const ports::NoticeAction& a : n.actions)
-            actions << QString::fromStdString(a.id) << QString::fromStdString(a.label);
-        QDBusMessage notify = call(QStringLiteral("Notify"));
-        notify << QStringLiteral("Firstdew") << uint(0) << QString() << QString::fromStdString(n.title) << QString::fromStdString(n.text) << actions
-               << QVariantMap{{QStringLiteral("desktop-entry"), QStringLiteral("firstdew")}} << 0;
-        const QDBusReply<uint> reply = m_bus.call(notify, QDBus::Block, kCallMs);
+    withdraw(due, standing);
+    std::vector<ports::Notice> late;
+    std::vector<ports::Notice> inTime;
+    for (const ports::Notice& n : freshOf(due))
+        (n.late ? late : inTime).push_back(n);
+    if (late.size() > 1)
+        showAsOne(late);
+    else
+        inTime.insert(inTime.end(), late.begin(), late.end());
+    for (const ports::Notice& n : inTime)
         // Without a daemon nothing is shown; the screen itself still says it, and the next look tries again.
-        if (reply.isValid())
-            m_shown[n.key] = {reply.value(), n.since};
-    }
+        if (const uint id = notify(n); id != 0)
+            m_shown[n.key] = {id, n.since};
     if (m_shown != before)
         write();
+}
+
+void DesktopNotifier::withdraw(const std::vector<ports::Notice>& due, const ports::Standing& standing)
+{
+    facts::LocalTime latest;
+    std::set<uint> gone;
+    for (auto& [key, shown] : m_shown) {
+        latest = std::max(latest, shown.since);
+        const bool isDue = std::any_of(due.begin(), due.end(), [&, &wanted = key](const ports::Notice& n) { return n.key == wanted; });
+        const auto stands = standing.find(key);
+        if (shown.id == 0 || isDue || (stands != standing.end() && stands->second <= shown.since))
+            continue;
+        gone.insert(std::exchange(shown.id, 0));
+    }
+    for (const auto& [key, shown] : m_shown)
+        gone.erase(shown.id); // still up for another
+    for (const uint id : gone) {
+        QDBusMessage close = call(QStringLiteral("CloseNotification"));
+        close << id;
+        m_bus.call(close, QDBus::NoBlock);
+    }
+    std::erase_if(m_shown, [&](const auto& one) { return one.second.id == 0 && (m_forgotten || one.second.since.date + kRememberedDays < latest.date); });
+}
+
+/// Those not shown yet, or put off since.
+std::vector<ports::Notice> DesktopNotifier::freshOf(const std::vector<ports::Notice>& due) const
+{
+    std::vector<ports::Notice> out;
+    std::copy_if(due.begin(), due.end(), std::back_inserter(out), [&](const ports::Notice& n) {
+        const auto known = m_shown.find(n.key);
+        return known == m_shown.end() || (known->second.id == 0 && n.since > known->second.since);
+    });
+    return out;
+}
+
+uint DesktopNotifier::notify(const ports::Notice& n)
+{
+    QStringList actions{QStringLiteral("default"), QString::fromStdString(n.title)};
+    for (const ports::NoticeAction& a : n.actions)
+        actions << QString::fromStdString(a.id) << QString::fromStdString(a.label);
+    QDBusMessage notify = call(QStringLiteral("Notify"));
+    notify << QStringLiteral("Firstdew") << uint(0) << QString() << QString::fromStdString(n.title) << QString::fromStdString(n.text) << actions
+           << QVariantMap{{QStringLiteral("desktop-entry"), QStringLiteral("firstdew")}} << 0;
+    const QDBusReply<uint> reply = m_bus.call(notify, QDBus::Block, kCallMs);
+    return reply.isValid() ? reply.value() : 0;
+}
+
+/// The one with the most to answer leads, and its buttons are the notice's; the others are named under it.
+void DesktopNotifier::showAsOne(const std::vector<ports::Notice>& late)
+{
+    const auto lead = std::max_element(late.begin(), late.end(), [](const auto& a, const auto& b) { return a.actions.size() < b.actions.size(); });
+    ports::Notice one = *lead;
+    for (const ports::Notice& n : late)
+        if (n.key != lead->key)
+            one.text += "\n" + n.title;
+    const uint id = notify(one);
+    for (const ports::Notice& n : late)
+        if (id != 0)
+            m_shown[n.key] = {id, n.since, n.key == lead->key};
 }
 
 bool DesktopNotifier::anyUp() const
@@ -130,11 +179,13 @@ bool DesktopNotifier::anyUp() const
 void DesktopNotifier::actionInvoked(uint id, const QString& action)
 {
     read();
+    std::vector<QString> keys;
     for (const auto& [key, shown] : m_shown)
-        if (shown.id == id) {
-            emit answered(QString::fromStdString(key), action);
-            return;
-        }
+        // All that a notice names are put off with it; a level or a start is of the one that was asked about.
+        if (shown.id == id && (shown.answered || action == QLatin1String("later")))
+            keys.push_back(QString::fromStdString(key));
+    for (const QString& key : keys)
+        emit answered(key, action);
 }
 
 void DesktopNotifier::notificationClosed(uint id, uint reason)
@@ -142,13 +193,16 @@ void DesktopNotifier::notificationClosed(uint id, uint reason)
     if (reason == kClosedByCall)
         return;
     read();
+    bool any = false;
     for (auto& [key, shown] : m_shown)
         if (shown.id == id) {
             shown.id = 0;
-            write();
-            emit closed();
-            return;
+            any = true;
         }
+    if (!any)
+        return;
+    write();
+    emit closed();
 }
 
 } // namespace firstdew::linuxside

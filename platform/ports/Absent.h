@@ -83,7 +83,7 @@ private:
 
 class AbsentNotifier final : public Notifier {
 public:
-    void show(const std::vector<Notice>& due) override { std::clog << "firstdew: " << due.size() << " reminders due, no notices here\n"; }
+    void show(const std::vector<Notice>& due, const Standing&) override { std::clog << "firstdew: " << due.size() << " reminders due, no notices here\n"; }
 };
 
 } // namespace firstdew::ports

@@ -3,6 +3,7 @@
 #include "facts/LocalDate.h"
 
 #include <cstddef>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,8 @@ struct Notice {
     std::vector<NoticeAction> actions = {};
     /// When it became due; one that was put off comes back later than that, and only then is shown again.
     facts::LocalTime since = {};
+    /// Nobody looked when its time came: several such are one notice, not ten.
+    bool late = false;
 };
 
 /// A reminder for later, which the system itself shows at its time with the app closed.
@@ -38,14 +41,18 @@ struct NoticeAnswer {
     facts::LocalTime at;
 };
 
+/// The keys of all causes that stand today, with the times at which they are to be shown.
+using Standing = std::map<std::string, facts::LocalTime>;
+
 /// Shows what is due, and takes back what is done.
 class Notifier
 {
 public:
     virtual ~Notifier() = default;
-    /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone.
+    /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone. One that
+    /// is up also stays while its cause is among `standing`: in hours that have become quiet, after a clock was set back.
     /// Holds over restarts and after a crash: what an earlier run of the program showed counts as shown.
-    virtual void show(const std::vector<Notice>& due) = 0;
+    virtual void show(const std::vector<Notice>& due, const Standing& standing) = 0;
 
     /// Whether the system takes reminders ahead of time; where it does not, plan() does nothing.
     [[nodiscard]] virtual bool plansAhead() const { return false; }

@@ -110,7 +110,7 @@ TEST_CASE("without the Java side every call is refused and nothing breaks")
         const JavaSide side(java.machine(), java.context());
         CHECK(side.ask("sync", json::object()).error().code == "no-java");
         AndroidNotifier notifier(side, kWords);
-        notifier.show({{"k", "t", "x", {}}});
+        notifier.show({{"k", "t", "x", {}}}, {});
         CHECK_FALSE(notifier.leave());
         CHECK_FALSE(AndroidSharer(side).share("/a.pdf", "application/pdf"));
     }
@@ -142,7 +142,7 @@ TEST_CASE("what is due and what is planned go over as one list, each key once")
                                           {"text", "How are your hands?"}, {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}}}));
     CHECK(phone.asked.back().second["words"]["channel-bath"] == "Bad");
 
-    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?", {{"later", "Später"}}}, {"cells:2026-03-02", "Cells", "Change them", {}}});
+    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?", {{"later", "Später"}}}, {"cells:2026-03-02", "Cells", "Change them", {}}}, {});
     REQUIRE(phone.wanted().size() == 3);
     CHECK(phone.wanted()[0]["at"] == "1970-01-01T00:00");
     CHECK(phone.wanted()[0]["actions"] == json::array({{{"id", "later"}, {"label", "Später"}}}));
@@ -150,7 +150,7 @@ TEST_CASE("what is due and what is planned go over as one list, each key once")
     CHECK(phone.wanted()[1]["actions"].empty());
     CHECK(phone.wanted()[2]["key"] == "check-in:hands:2026-03-03");
 
-    notifier.show({});
+    notifier.show({}, {});
     CHECK(phone.wanted().size() == 2);
     notifier.plan({});
     CHECK(phone.wanted().empty());
@@ -168,7 +168,7 @@ TEST_CASE("the same again is not sent again, and a failure is tried again")
     phone.trouble.clear();
     notifier.plan({checkIn("2026-03-02T20:00")});
     notifier.plan({checkIn("2026-03-02T20:00")});
-    notifier.show({});
+    notifier.show({}, {});
     CHECK(phone.asked.size() == 2);
     REQUIRE(notifier.leave());
     CHECK_FALSE(notifier.leave()->exact);

@@ -19,7 +19,7 @@ struct PlanningNotifier final : ports::Notifier {
     std::vector<ports::PlannedNotice> upcoming;
     std::vector<ports::NoticeAnswer> given;
 
-    void show(const std::vector<ports::Notice>& now) override
+    void show(const std::vector<ports::Notice>& now, const ports::Standing&) override
     {
         order.emplace_back("show");
         due = now;

@@ -2,7 +2,9 @@
 """Reminders with the app closed, on a real session bus with a real notification daemon.
 
 Usage: reminders_test.py --app FILE --cli FILE"""
+import datetime
 import json
+import re
 import subprocess
 import sys
 import unittest
@@ -11,7 +13,8 @@ import ui
 
 APP, CLI = ui.argument('app'), ui.argument('cli')
 TODAY = '2026-03-02'
-AT = f'{TODAY}T20:40'  # after the hour of the invented person's check-in
+AT = f'{TODAY}T20:40'  # after the hour of the invented person's check-in; two others are due for hours
+CHECK_IN = 'Dry or clammy today?'
 
 
 class Reminders(unittest.TestCase):
@@ -34,45 +37,80 @@ class Reminders(unittest.TestCase):
     def due(self, at):
         return {r['kind'] for r in self.cli('due', '--store', self.store, '--at', at)['reminders']}
 
+    def notices(self, at):
+        """How many notices stand for what is due: one for all whose time is long past when somebody looks at last."""
+        moments = [datetime.datetime.fromisoformat(r['at']) for r in self.cli('due', '--store', self.store, '--at', at)['reminders']]
+        late = sum(m < datetime.datetime.fromisoformat(at) - datetime.timedelta(minutes=15) for m in moments)
+        return len(moments) - late + min(late, 1)
+
     def wait_shown(self, count):
         ui.wait_for(f'{count} notices', lambda: self.shown() == count)
 
     def test_what_is_due_is_shown_once_however_often_it_looks(self):
         self.assertIn('check-in', self.due(AT))
         first = self.remind(AT)
-        self.wait_shown(len(self.due(AT)))
+        self.wait_shown(self.notices(AT))
         second = self.remind(AT)
         self.assertEqual(second.wait(timeout=ui.PATIENCE), 0)  # one at a time
         first.kill()
         first.wait()
         third = self.remind(AT)  # after a crash: what is up counts as shown
-        ui.wait_for('the third to look', lambda: self.owner())
-        self.assertEqual(self.shown(), len(self.due(AT)))
+        ui.wait_for('the third to have looked', self.looked)
+        self.assertEqual(self.shown(), self.notices(AT))
         self.assertIsNone(third.poll())
 
-    def owner(self):
+    def names(self):
         names = subprocess.run(['gdbus', 'call', '--session', '--dest', 'org.freedesktop.DBus', '--object-path', '/org/freedesktop/DBus',
                                 '--method', 'org.freedesktop.DBus.ListNames'], env=self.desktop.env, capture_output=True, text=True, check=True).stdout
-        return 'org.firstdew.Reminders.' in names
+        return re.findall(r"'([^']*)'", names)
 
     def test_a_check_in_from_the_notice_is_recorded_and_withdraws_it(self):
         process = self.remind(AT)
-        self.wait_shown(len(self.due(AT)))
+        self.wait_shown(self.notices(AT))
         self.desktop.answer('Dry')
         ui.wait_for('the check-in', lambda: 'check-in' not in self.due(AT))
         facts = self.cli('outlook', '--store', self.store, '--today', TODAY)['sites']
         self.assertTrue(all(s['stage'] == 'keeping-dry' for s in facts))
-        self.wait_shown(len(self.due(AT)))
+        self.wait_shown(self.notices(AT))
         self.assertEqual(process.wait(timeout=ui.PATIENCE), 0)  # nothing left to be answered
 
     def test_later_puts_it_off_by_an_hour(self):
         before = self.due(AT)
         self.remind(AT)
-        self.wait_shown(len(before))
-        self.desktop.answer('Later')
-        self.wait_shown(len(before) - 1)
-        self.assertEqual(len(before - self.due(f'{TODAY}T21:30')), 1)
+        self.wait_shown(self.notices(AT))
+        self.desktop.answer('Later', CHECK_IN)
+        self.wait_shown(self.notices(AT))
+        self.assertEqual(before - self.due(f'{TODAY}T21:30'), {'check-in'})
         self.assertEqual(self.due(f'{TODAY}T21:45'), before)
+
+    def test_what_came_while_nobody_looked_is_one_notice_and_is_put_off_as_one(self):
+        late = self.due(AT) - {'check-in'}
+        self.assertGreater(len(late), 1)
+        self.remind(AT)
+        self.wait_shown(2)
+        self.desktop.answer('Later', 'Hands: a top-up is due')
+        ui.wait_for('them to be put off', lambda: self.due(f'{TODAY}T21:30') == {'check-in'})
+        self.wait_shown(1)
+        self.assertEqual(self.due(f'{TODAY}T21:45'), late | {'check-in'})
+
+    def test_one_that_is_up_stays_in_quiet_hours_and_nothing_new_comes(self):
+        process = self.remind(AT)
+        self.wait_shown(self.notices(AT))
+        process.kill()
+        process.wait()
+        again = self.remind(f'{TODAY}T23:50')
+        ui.wait_for('it to have looked', self.looked)
+        self.assertEqual(self.shown(), self.notices(AT))
+        again.kill()
+        again.wait()
+        self.remind('2026-03-03T03:00')
+        self.wait_shown(0)  # of the day before
+
+    def looked(self):
+        """Whoever looks after the reminders has been asked to look, and has."""
+        name = next((n for n in self.names() if n.startswith('org.firstdew.Reminders.')), None)
+        return name and subprocess.run(['gdbus', 'call', '--session', '--dest', name, '--object-path', '/org/firstdew/Reminders', '--method',
+                                        'org.firstdew.Reminders.Look'], env=self.desktop.env, capture_output=True, check=False).returncode == 0
 
     def test_in_quiet_hours_and_with_nothing_due_it_ends_at_once(self):
         process = self.remind(f'{TODAY}T03:00')
@@ -81,13 +119,13 @@ class Reminders(unittest.TestCase):
 
     def test_the_opened_app_takes_over(self):
         alone = self.remind(AT)
-        self.wait_shown(len(self.due(AT)))
+        self.wait_shown(self.notices(AT))
         app = ui.App(self.desktop, APP, self.store, '--test-now', AT, '--language', 'en')
         self.assertEqual(alone.wait(timeout=ui.PATIENCE), 0)
-        self.assertEqual(self.shown(), len(self.due(AT)))  # nothing twice
+        self.assertEqual(self.shown(), self.notices(AT))  # nothing twice
         app.press('Hands: Dry')
         app.press('Feet: Dry')
-        ui.wait_for('the notice to be withdrawn', lambda: self.shown() == len(self.due(AT)))
+        ui.wait_for('the notice to be withdrawn', lambda: self.shown() == self.notices(AT))
         self.assertNotIn('check-in', self.due(AT))
 
     def test_a_record_that_is_not_there_is_not_made(self):

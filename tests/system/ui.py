@@ -49,7 +49,7 @@ class Desktop:
             self._display()
             self._bus()
             if notices:
-                self._notices()
+                self.start_notices()
             if sound:
                 self._sound()
         except BaseException:
@@ -85,7 +85,7 @@ class Desktop:
             ['gdbus', 'call', '--session', '--dest', 'org.a11y.Bus', '--object-path', '/org/a11y/bus', '--method', 'org.a11y.Bus.GetAddress'],
             env=self.env, capture_output=True, check=False).returncode == 0)
 
-    def _notices(self):
+    def start_notices(self):
         config = self.folder / 'dunstrc'
         # The daemon lists the actions of what is up to a menu program; this one picks the line wanted.
         menu = self.folder / 'menu.sh'
@@ -93,15 +93,15 @@ class Desktop:
         menu.chmod(0o700)
         config.write_text(f'[global]\n    dmenu = {menu}\n    idle_threshold = 0\n    history_length = 100\n    show_age_threshold = -1\n', encoding='utf-8')
         self.spawn('dunst', '-conf', str(config))
-# Asking it something would have the bus start another one, with settings that are not these.
+        # Asking it something would have the bus start another one, with settings that are not these.
         subprocess.run(['gdbus', 'wait', '--session', f'--timeout={PATIENCE}', 'org.freedesktop.Notifications'], env=self.env, check=True)
 
     def dunstctl(self, *args):
         return subprocess.run(['dunstctl', *args], env=self.env, capture_output=True, text=True, check=False)
 
-    def answer(self, label):
-        """Presses the button of that name on a notice that is up."""
-        (self.folder / 'wanted').write_text(f'#{label} (', encoding='utf-8')
+    def answer(self, label, title=''):
+        """Presses the button of that name on a notice that is up, where named the one of that title."""
+        (self.folder / 'wanted').write_text(f'#{label} ({title}', encoding='utf-8')
         self.dunstctl('context')
 
     def _sound(self):

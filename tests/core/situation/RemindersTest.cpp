@@ -131,3 +131,31 @@ TEST_CASE("during a session, and with reminders off, nothing is said")
     off.on = false;
     CHECK(dueReminders(d.add(off, kStart).record(), at(kStart + 1, 20)).empty());
 }
+
+TEST_CASE("the check-in of a day is one reminder, however many sites are still open")
+{
+    auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
+    const auto key = [&] {
+        for (const Reminder& r : dueReminders(d.record(), at(kStart + 2, 21)))
+            if (r.kind == ReminderKind::CheckIn)
+                return r.key;
+        return std::string("none");
+    };
+    CHECK(key() == "check-in:2026-01-07");
+    d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
+    CHECK(key() == "check-in:2026-01-07");
+    d.checkIn(DiarySite::Feet, kStart + 2, Level::Dry);
+    CHECK(key() == "none");
+}
+
+TEST_CASE("a reminder stands from the beginning of its day until it is done, in quiet hours too")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const auto stands = [&](int hour) { return holds(todaysReminders(d.record(), at(kStart + 2, hour)).standing, ReminderKind::CheckIn); };
+    CHECK(stands(0));
+    CHECK(stands(20));
+    CHECK(stands(23));
+    CHECK_FALSE(holds(todaysReminders(d.record(), at(kStart + 2, 23)).due, ReminderKind::CheckIn));
+    d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
+    CHECK_FALSE(stands(23));
+}
