@@ -267,13 +267,6 @@
     </message>
 </context>
 <context>
-    <name>BathModel</name>
-    <message>
-        <source>The phase waits at zero. Raise again when you are ready.</source>
-        <translation>المرحلة تنتظر عند الصفر. ارفع ثانية حين تكون مستعدًا.</translation>
-    </message>
-</context>
-<context>
     <name>BathPrepare</name>
     <message>
         <source>Prepare: %1</source>
@@ -2958,38 +2951,58 @@
         <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
         <translation>قبل تسجيل اليوم كان احتمال أن تكون الرطوبة قد بدأت %1؛ ومعه أصبح %2.</translation>
     </message>
-</context>
-<context>
-    <name>firstdew::app::Reminding</name>
     <message>
-        <source>Later</source>
-        <translation>لاحقًا</translation>
+        <source>First time here: begin low, and go by what is comfortable.</source>
+        <translation>أول مرة هنا: ابدأ منخفضًا واعتمد على ما هو مريح.</translation>
     </message>
     <message>
-        <source>Start</source>
-        <translation>ابدأ</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::controls::DampnessChart</name>
-    <message>
-        <source>Chance</source>
-        <translation>الاحتمال</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::controls::DrySpellChart</name>
-    <message>
-        <source>Today, day %1</source>
-        <translation>اليوم، اليوم %1</translation>
+        <source>%1 was comfortable last time.</source>
+        <translation>كان %1 مريحًا في المرة السابقة.</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>الأيام منذ الحمّام</translation>
+        <source>%1 was unpleasant last time, so less.</source>
+        <translation>كان %1 مزعجًا في المرة السابقة، لذا أقل.</translation>
     </message>
-</context>
-<context>
-    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>This is the limit.</source>
+        <translation>هذا هو الحد.</translation>
+    </message>
+    <message>
+        <source>The last bath was not finished, so the same level again.</source>
+        <translation>لم يكتمل الحمّام الأخير، لذا المستوى نفسه ثانية.</translation>
+    </message>
+    <message>
+        <source>Pulsed current is felt less; try it, if your machine has it.</source>
+        <translation>التيار النبضي يُحس به أقل؛ جرّبه إن كان جهازك يعطيه.</translation>
+    </message>
+    <message>
+        <source>The same level as last time, until it was comfortable.</source>
+        <translation>المستوى نفسه كالمرة السابقة، إلى أن يكون مريحًا.</translation>
+    </message>
+    <message>
+        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
+        <translation>قد يكون التيار المستمر أفضل الآن؛ اسأل الشخص البالغ أو الممرض الذي يساعد.</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 دقيقة</translation>
+    </message>
+    <message>
+        <source>Limit %1. %2.</source>
+        <translation>الحد %1. %2.</translation>
+    </message>
+    <message>
+        <source>Not possible. %1.</source>
+        <translation>غير ممكن. %1.</translation>
+    </message>
+    <message>
+        <source>Aim for about %1.</source>
+        <translation>الهدف نحو %1.</translation>
+    </message>
+    <message>
+        <source>%1 min of current, about %2 min in all</source>
+        <translation>%1 دقيقة من التيار، نحو %2 دقيقة إجمالًا</translation>
+    </message>
     <message>
         <source>Jewellery, watch and piercings off (not needed above the neck)</source>
         <translation>خلعت الحلي والساعة والأقراط الثاقبة (لا يلزم فوق الرقبة)</translation>
@@ -3043,72 +3056,24 @@
         <translation>البطاريات في مكانها</translation>
     </message>
     <message>
-        <source>First time here: begin low, and go by what is comfortable.</source>
-        <translation>أول مرة هنا: ابدأ منخفضًا واعتمد على ما هو مريح.</translation>
-    </message>
-    <message>
-        <source>%1 was comfortable last time.</source>
-        <translation>كان %1 مريحًا في المرة السابقة.</translation>
-    </message>
-    <message>
-        <source>%1 was unpleasant last time, so less.</source>
-        <translation>كان %1 مزعجًا في المرة السابقة، لذا أقل.</translation>
-    </message>
-    <message>
-        <source>This is the limit.</source>
-        <translation>هذا هو الحد.</translation>
-    </message>
-    <message>
-        <source>The last bath was not finished, so the same level again.</source>
-        <translation>لم يكتمل الحمّام الأخير، لذا المستوى نفسه ثانية.</translation>
-    </message>
-    <message>
-        <source>Pulsed current is felt less; try it, if your machine has it.</source>
-        <translation>التيار النبضي يُحس به أقل؛ جرّبه إن كان جهازك يعطيه.</translation>
-    </message>
-    <message>
-        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
-        <translation>قد يكون التيار المستمر أفضل الآن؛ اسأل الشخص البالغ أو الممرض الذي يساعد.</translation>
-    </message>
-    <message>
-        <source>Limit %1. %2.</source>
-        <translation>الحد %1. %2.</translation>
-    </message>
-    <message>
-        <source>Not possible. %1.</source>
-        <translation>غير ممكن. %1.</translation>
-    </message>
-    <message>
-        <source>Aim for about %1.</source>
-        <translation>الهدف نحو %1.</translation>
-    </message>
-    <message>
-        <source>Write down who cleared it, so that the summary can say so.</source>
-        <translation>اكتب من سمح به، ليظهر في الملخص.</translation>
-    </message>
-    <message>
         <source>Ready %1 from %2: %3</source>
         <translation>جاهز %1 من الساعة %2: %3</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1، %2</translation>
+        <source>It is at zero</source>
+        <translation>إنه عند الصفر</translation>
     </message>
     <message>
         <source>All checked, begin</source>
         <translation>تحققت من كل شيء، ابدأ</translation>
     </message>
     <message>
-        <source>It is comfortable</source>
-        <translation>إنه مريح</translation>
-    </message>
-    <message>
         <source>Raised again</source>
         <translation>رُفع ثانية</translation>
     </message>
     <message>
-        <source>It is at zero</source>
-        <translation>إنه عند الصفر</translation>
+        <source>It is comfortable</source>
+        <translation>إنه مريح</translation>
     </message>
     <message>
         <source>Swapped</source>
@@ -3123,32 +3088,64 @@
         <translation>المرحلة تنتظر عند الصفر. ارفع ثانية حين تكون مستعدًا.</translation>
     </message>
     <message>
-        <source>Phase %1 of %2</source>
-        <translation>المرحلة %1 من %2</translation>
+        <source>The session starts again from its beginning. Machine off, current at zero; confirm the list.</source>
+        <translation>تبدأ الجلسة من أولها من جديد. أطفئ الجهاز، والتيار عند الصفر؛ ثم أكّد القائمة.</translation>
     </message>
     <message>
-        <source>none yet</source>
-        <translation>لا شيء بعد</translation>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>Phase %1 of %2</source>
+        <translation>المرحلة %1 من %2</translation>
     </message>
     <message>
         <source>%1 min in all</source>
         <translation>%1 دقيقة إجمالًا</translation>
     </message>
     <message>
-        <source>%1 min</source>
-        <translation>%1 دقيقة</translation>
-    </message>
-    <message>
-        <source>%1 min of current, about %2 min in all</source>
-        <translation>%1 دقيقة من التيار، نحو %2 دقيقة إجمالًا</translation>
-    </message>
-    <message>
         <source>%1 min %2 s left</source>
         <translation>بقي %1 دقيقة و%2 ثانية</translation>
     </message>
     <message>
-        <source>The same level as last time, until it was comfortable.</source>
-        <translation>المستوى نفسه كالمرة السابقة، إلى أن يكون مريحًا.</translation>
+        <source>none yet</source>
+        <translation>لا شيء بعد</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::app::Reminding</name>
+    <message>
+        <source>Later</source>
+        <translation>لاحقًا</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>ابدأ</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DampnessChart</name>
+    <message>
+        <source>Chance</source>
+        <translation>الاحتمال</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DrySpellChart</name>
+    <message>
+        <source>Today, day %1</source>
+        <translation>اليوم، اليوم %1</translation>
+    </message>
+    <message>
+        <source>Days since the bath</source>
+        <translation>الأيام منذ الحمّام</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>Write down who cleared it, so that the summary can say so.</source>
+        <translation>اكتب من سمح به، ليظهر في الملخص.</translation>
     </message>
 </context>
 <context>

@@ -267,13 +267,6 @@
     </message>
 </context>
 <context>
-    <name>BathModel</name>
-    <message>
-        <source>The phase waits at zero. Raise again when you are ready.</source>
-        <translation>Die Phase wartet bei null. Regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
-    </message>
-</context>
-<context>
     <name>BathPrepare</name>
     <message>
         <source>Prepare: %1</source>
@@ -2906,38 +2899,58 @@
         <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
         <translation>Vor dem heutigen Eintrag lag die Wahrscheinlichkeit, dass die Feuchte begonnen hat, bei %1; mit ihm bei %2.</translation>
     </message>
-</context>
-<context>
-    <name>firstdew::app::Reminding</name>
     <message>
-        <source>Later</source>
-        <translation>Später</translation>
+        <source>First time here: begin low, and go by what is comfortable.</source>
+        <translation>Hier zum ersten Mal: niedrig beginnen und nur so hoch, wie es angenehm ist.</translation>
     </message>
     <message>
-        <source>Start</source>
-        <translation>Beginnen</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::controls::DampnessChart</name>
-    <message>
-        <source>Chance</source>
-        <translation>Risiko</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::controls::DrySpellChart</name>
-    <message>
-        <source>Today, day %1</source>
-        <translation>Heute, Tag %1</translation>
+        <source>%1 was comfortable last time.</source>
+        <translation>%1 waren zuletzt angenehm.</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>Tage seit dem Bad</translation>
+        <source>%1 was unpleasant last time, so less.</source>
+        <translation>%1 waren zuletzt unangenehm, deshalb weniger.</translation>
     </message>
-</context>
-<context>
-    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>This is the limit.</source>
+        <translation>Das ist die Grenze.</translation>
+    </message>
+    <message>
+        <source>The last bath was not finished, so the same level again.</source>
+        <translation>Das letzte Bad wurde nicht beendet, deshalb derselbe Wert noch einmal.</translation>
+    </message>
+    <message>
+        <source>Pulsed current is felt less; try it, if your machine has it.</source>
+        <translation>Pulsstrom ist weniger zu spüren; versuchen Sie ihn, wenn Ihr Gerät ihn hat.</translation>
+    </message>
+    <message>
+        <source>The same level as last time, until it was comfortable.</source>
+        <translation>Derselbe Wert wie zuletzt, bis er einmal angenehm war.</translation>
+    </message>
+    <message>
+        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
+        <translation>Gleichstrom wirkt jetzt vielleicht besser; fragen Sie die erwachsene Person oder die Pflegekraft, die hilft.</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Limit %1. %2.</source>
+        <translation>Grenze %1. %2.</translation>
+    </message>
+    <message>
+        <source>Not possible. %1.</source>
+        <translation>Nicht möglich. %1.</translation>
+    </message>
+    <message>
+        <source>Aim for about %1.</source>
+        <translation>Ziel: etwa %1.</translation>
+    </message>
+    <message>
+        <source>%1 min of current, about %2 min in all</source>
+        <translation>%1 min Strom, insgesamt etwa %2 min</translation>
+    </message>
     <message>
         <source>Jewellery, watch and piercings off (not needed above the neck)</source>
         <translation>Schmuck, Uhr und Piercings abgelegt (oberhalb des Halses nicht nötig)</translation>
@@ -2991,72 +3004,24 @@
         <translation>Batterien eingelegt</translation>
     </message>
     <message>
-        <source>First time here: begin low, and go by what is comfortable.</source>
-        <translation>Hier zum ersten Mal: niedrig beginnen und nur so hoch, wie es angenehm ist.</translation>
-    </message>
-    <message>
-        <source>%1 was comfortable last time.</source>
-        <translation>%1 waren zuletzt angenehm.</translation>
-    </message>
-    <message>
-        <source>%1 was unpleasant last time, so less.</source>
-        <translation>%1 waren zuletzt unangenehm, deshalb weniger.</translation>
-    </message>
-    <message>
-        <source>This is the limit.</source>
-        <translation>Das ist die Grenze.</translation>
-    </message>
-    <message>
-        <source>The last bath was not finished, so the same level again.</source>
-        <translation>Das letzte Bad wurde nicht beendet, deshalb derselbe Wert noch einmal.</translation>
-    </message>
-    <message>
-        <source>Pulsed current is felt less; try it, if your machine has it.</source>
-        <translation>Pulsstrom ist weniger zu spüren; versuchen Sie ihn, wenn Ihr Gerät ihn hat.</translation>
-    </message>
-    <message>
-        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
-        <translation>Gleichstrom wirkt jetzt vielleicht besser; fragen Sie die erwachsene Person oder die Pflegekraft, die hilft.</translation>
-    </message>
-    <message>
-        <source>Limit %1. %2.</source>
-        <translation>Grenze %1. %2.</translation>
-    </message>
-    <message>
-        <source>Not possible. %1.</source>
-        <translation>Nicht möglich. %1.</translation>
-    </message>
-    <message>
-        <source>Aim for about %1.</source>
-        <translation>Ziel: etwa %1.</translation>
-    </message>
-    <message>
-        <source>Write down who cleared it, so that the summary can say so.</source>
-        <translation>Schreiben Sie auf, wer es erlaubt hat, damit es im Bericht steht.</translation>
-    </message>
-    <message>
         <source>Ready %1 from %2: %3</source>
         <translation>Bereit %1 ab %2: %3</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <source>It is at zero</source>
+        <translation>Er ist auf null</translation>
     </message>
     <message>
         <source>All checked, begin</source>
         <translation>Alles geprüft, beginnen</translation>
     </message>
     <message>
-        <source>It is comfortable</source>
-        <translation>Es ist angenehm</translation>
-    </message>
-    <message>
         <source>Raised again</source>
         <translation>Wieder hochgeregelt</translation>
     </message>
     <message>
-        <source>It is at zero</source>
-        <translation>Er ist auf null</translation>
+        <source>It is comfortable</source>
+        <translation>Es ist angenehm</translation>
     </message>
     <message>
         <source>Swapped</source>
@@ -3071,32 +3036,64 @@
         <translation>Die Phase wartet bei null. Regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
     </message>
     <message>
-        <source>Phase %1 of %2</source>
-        <translation>Phase %1 von %2</translation>
+        <source>The session starts again from its beginning. Machine off, current at zero; confirm the list.</source>
+        <translation>Die Sitzung beginnt noch einmal von vorn. Gerät aus, Strom auf null; bestätigen Sie die Liste.</translation>
     </message>
     <message>
-        <source>none yet</source>
-        <translation>noch keiner</translation>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Phase %1 of %2</source>
+        <translation>Phase %1 von %2</translation>
     </message>
     <message>
         <source>%1 min in all</source>
         <translation>insgesamt noch %1 min</translation>
     </message>
     <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 min of current, about %2 min in all</source>
-        <translation>%1 min Strom, insgesamt etwa %2 min</translation>
-    </message>
-    <message>
         <source>%1 min %2 s left</source>
         <translation>noch %1 min %2 s</translation>
     </message>
     <message>
-        <source>The same level as last time, until it was comfortable.</source>
-        <translation>Derselbe Wert wie zuletzt, bis er einmal angenehm war.</translation>
+        <source>none yet</source>
+        <translation>noch keiner</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::app::Reminding</name>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Beginnen</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DampnessChart</name>
+    <message>
+        <source>Chance</source>
+        <translation>Risiko</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DrySpellChart</name>
+    <message>
+        <source>Today, day %1</source>
+        <translation>Heute, Tag %1</translation>
+    </message>
+    <message>
+        <source>Days since the bath</source>
+        <translation>Tage seit dem Bad</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>Write down who cleared it, so that the summary can say so.</source>
+        <translation>Schreiben Sie auf, wer es erlaubt hat, damit es im Bericht steht.</translation>
     </message>
 </context>
 <context>

@@ -267,13 +267,6 @@
     </message>
 </context>
 <context>
-    <name>BathModel</name>
-    <message>
-        <source>The phase waits at zero. Raise again when you are ready.</source>
-        <translation>La fase espera a cero. Suba otra vez cuando esté listo.</translation>
-    </message>
-</context>
-<context>
     <name>BathPrepare</name>
     <message>
         <source>Prepare: %1</source>
@@ -2906,38 +2899,58 @@
         <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
         <translation>Antes del registro de hoy, la probabilidad de que la humedad hubiera empezado era del %1; con él, del %2.</translation>
     </message>
-</context>
-<context>
-    <name>firstdew::app::Reminding</name>
     <message>
-        <source>Later</source>
-        <translation>Más tarde</translation>
+        <source>First time here: begin low, and go by what is comfortable.</source>
+        <translation>Primera vez aquí: empiece bajo y guíese por lo que sea cómodo.</translation>
     </message>
     <message>
-        <source>Start</source>
-        <translation>Empezar</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::controls::DampnessChart</name>
-    <message>
-        <source>Chance</source>
-        <translation>Riesgo</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::controls::DrySpellChart</name>
-    <message>
-        <source>Today, day %1</source>
-        <translation>Hoy, día %1</translation>
+        <source>%1 was comfortable last time.</source>
+        <translation>La última vez %1 fue cómodo.</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>Días desde el baño</translation>
+        <source>%1 was unpleasant last time, so less.</source>
+        <translation>La última vez %1 fue desagradable, así que menos.</translation>
     </message>
-</context>
-<context>
-    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>This is the limit.</source>
+        <translation>Este es el límite.</translation>
+    </message>
+    <message>
+        <source>The last bath was not finished, so the same level again.</source>
+        <translation>El último baño no se terminó, así que el mismo nivel otra vez.</translation>
+    </message>
+    <message>
+        <source>Pulsed current is felt less; try it, if your machine has it.</source>
+        <translation>La corriente pulsada se nota menos; pruébela si su aparato la tiene.</translation>
+    </message>
+    <message>
+        <source>The same level as last time, until it was comfortable.</source>
+        <translation>El mismo nivel que la última vez, hasta que haya sido cómodo.</translation>
+    </message>
+    <message>
+        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
+        <translation>La corriente continua puede funcionar mejor ahora; pregunte al adulto o al enfermero que ayuda.</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>Limit %1. %2.</source>
+        <translation>Límite %1. %2.</translation>
+    </message>
+    <message>
+        <source>Not possible. %1.</source>
+        <translation>No es posible. %1.</translation>
+    </message>
+    <message>
+        <source>Aim for about %1.</source>
+        <translation>Objetivo: unos %1.</translation>
+    </message>
+    <message>
+        <source>%1 min of current, about %2 min in all</source>
+        <translation>%1 min de corriente, unos %2 min en total</translation>
+    </message>
     <message>
         <source>Jewellery, watch and piercings off (not needed above the neck)</source>
         <translation>Sin joyas, reloj ni piercings (no hace falta por encima del cuello)</translation>
@@ -2991,72 +3004,24 @@
         <translation>Pilas puestas</translation>
     </message>
     <message>
-        <source>First time here: begin low, and go by what is comfortable.</source>
-        <translation>Primera vez aquí: empiece bajo y guíese por lo que sea cómodo.</translation>
-    </message>
-    <message>
-        <source>%1 was comfortable last time.</source>
-        <translation>La última vez %1 fue cómodo.</translation>
-    </message>
-    <message>
-        <source>%1 was unpleasant last time, so less.</source>
-        <translation>La última vez %1 fue desagradable, así que menos.</translation>
-    </message>
-    <message>
-        <source>This is the limit.</source>
-        <translation>Este es el límite.</translation>
-    </message>
-    <message>
-        <source>The last bath was not finished, so the same level again.</source>
-        <translation>El último baño no se terminó, así que el mismo nivel otra vez.</translation>
-    </message>
-    <message>
-        <source>Pulsed current is felt less; try it, if your machine has it.</source>
-        <translation>La corriente pulsada se nota menos; pruébela si su aparato la tiene.</translation>
-    </message>
-    <message>
-        <source>Direct current may work better now; ask the adult or nurse who helps.</source>
-        <translation>La corriente continua puede funcionar mejor ahora; pregunte al adulto o al enfermero que ayuda.</translation>
-    </message>
-    <message>
-        <source>Limit %1. %2.</source>
-        <translation>Límite %1. %2.</translation>
-    </message>
-    <message>
-        <source>Not possible. %1.</source>
-        <translation>No es posible. %1.</translation>
-    </message>
-    <message>
-        <source>Aim for about %1.</source>
-        <translation>Objetivo: unos %1.</translation>
-    </message>
-    <message>
-        <source>Write down who cleared it, so that the summary can say so.</source>
-        <translation>Escriba quién lo permitió, para que figure en el resumen.</translation>
-    </message>
-    <message>
         <source>Ready %1 from %2: %3</source>
         <translation>Listo %1 desde las %2: %3</translation>
     </message>
     <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <source>It is at zero</source>
+        <translation>Está a cero</translation>
     </message>
     <message>
         <source>All checked, begin</source>
         <translation>Todo comprobado, empezar</translation>
     </message>
     <message>
-        <source>It is comfortable</source>
-        <translation>Es cómodo</translation>
-    </message>
-    <message>
         <source>Raised again</source>
         <translation>Subida otra vez</translation>
     </message>
     <message>
-        <source>It is at zero</source>
-        <translation>Está a cero</translation>
+        <source>It is comfortable</source>
+        <translation>Es cómodo</translation>
     </message>
     <message>
         <source>Swapped</source>
@@ -3071,32 +3036,64 @@
         <translation>La fase espera a cero. Suba otra vez cuando esté listo.</translation>
     </message>
     <message>
-        <source>Phase %1 of %2</source>
-        <translation>Fase %1 de %2</translation>
+        <source>The session starts again from its beginning. Machine off, current at zero; confirm the list.</source>
+        <translation>La sesión empieza otra vez desde el principio. Aparato apagado, corriente a cero; confirme la lista.</translation>
     </message>
     <message>
-        <source>none yet</source>
-        <translation>aún ninguna</translation>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Phase %1 of %2</source>
+        <translation>Fase %1 de %2</translation>
     </message>
     <message>
         <source>%1 min in all</source>
         <translation>%1 min en total</translation>
     </message>
     <message>
-        <source>%1 min</source>
-        <translation>%1 min</translation>
-    </message>
-    <message>
-        <source>%1 min of current, about %2 min in all</source>
-        <translation>%1 min de corriente, unos %2 min en total</translation>
-    </message>
-    <message>
         <source>%1 min %2 s left</source>
         <translation>quedan %1 min %2 s</translation>
     </message>
     <message>
-        <source>The same level as last time, until it was comfortable.</source>
-        <translation>El mismo nivel que la última vez, hasta que haya sido cómodo.</translation>
+        <source>none yet</source>
+        <translation>aún ninguna</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::app::Reminding</name>
+    <message>
+        <source>Later</source>
+        <translation>Más tarde</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empezar</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DampnessChart</name>
+    <message>
+        <source>Chance</source>
+        <translation>Riesgo</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::DrySpellChart</name>
+    <message>
+        <source>Today, day %1</source>
+        <translation>Hoy, día %1</translation>
+    </message>
+    <message>
+        <source>Days since the bath</source>
+        <translation>Días desde el baño</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::BathModel</name>
+    <message>
+        <source>Write down who cleared it, so that the summary can say so.</source>
+        <translation>Escriba quién lo permitió, para que figure en el resumen.</translation>
     </message>
 </context>
 <context>

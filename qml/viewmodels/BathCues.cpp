@@ -1,8 +1,7 @@
 #include "BathCues.h"
 
-#include "BathModel.h"
 #include "Store.h"
-#include "words/Sentences.h"
+#include "words/BathWords.h"
 
 #include <cstdlib>
 #include <utility>
@@ -18,11 +17,8 @@ constexpr long long kSameEndMs = 1500;
 ports::SessionStep shownOf(const bath::State& state)
 {
     const auto& step = state.script.steps[state.step];
-    const auto& q = state.script.request;
     const bool waits = state.current == bath::Current::Zero && step.kind == protocol::StepKind::Hold;
-    const QString sentence = waits ? BathModel::tr("The phase waits at zero. Raise again when you are ready.")
-                                   : words::stepSentence(step, q.site, q.swap, q.way);
-    ports::SessionStep out{words::stepName(step).toStdString(), sentence.toStdString(), {}};
+    ports::SessionStep out{words::stepName(step).toStdString(), words::nowSentence(state).toStdString(), {}};
     if (step.timed && !waits)
         out.endWallMs = state.last.wallMs + 1000LL * bath::remainingInStep(state).s;
     return out;

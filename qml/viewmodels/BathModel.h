@@ -1,10 +1,8 @@
 #pragma once
 
-#include "BathCues.h"
-#include "Store.h"
+#include "BathChoice.h"
+#include "RunningBath.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
-#include "bath/Engine.h"
-#include "protocol/Limits.h"
 #include "protocol/Preparation.h"
 #include "protocol/Screening.h"
 #endif
@@ -14,8 +12,7 @@
 
 namespace firstdew::viewmodels {
 
-
-/// Leads through one session: choice, safety questions, preparation, the running session, afterwards.
+/// Leads from page to page of one session: choice, safety questions, preparation, the running session, afterwards.
 class BathModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -61,16 +58,16 @@ public:
     [[nodiscard]] QString page() const { return m_page; }
     [[nodiscard]] bool busy() const { return m_page == QLatin1String("run") || m_page == QLatin1String("meanwhile"); }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
-    [[nodiscard]] QVariantList sites() const;
-    [[nodiscard]] QString site() const { return token(m_site); }
+    [[nodiscard]] QVariantList sites() const { return m_choice.sites(); }
+    [[nodiscard]] QString site() const { return token(m_choice.site()); }
     [[nodiscard]] QString siteName() const;
-    [[nodiscard]] QVariantList waveforms() const;
-    [[nodiscard]] QString waveform() const { return token(m_waveform); }
-    [[nodiscard]] QVariantList ways() const;
-    [[nodiscard]] QString way() const { return token(m_way); }
-    [[nodiscard]] QString firstSide() const { return token(m_side); }
-    [[nodiscard]] bool sided() const { return m_site == facts::Site::HandFoot; }
-    [[nodiscard]] bool allowed() const { return limit().allowed; }
+    [[nodiscard]] QVariantList waveforms() const { return m_choice.waveforms(); }
+    [[nodiscard]] QString waveform() const { return token(m_choice.waveform()); }
+    [[nodiscard]] QVariantList ways() const { return m_choice.ways(); }
+    [[nodiscard]] QString way() const { return token(m_choice.way()); }
+    [[nodiscard]] QString firstSide() const { return token(m_choice.side()); }
+    [[nodiscard]] bool sided() const { return m_choice.site() == facts::Site::HandFoot; }
+    [[nodiscard]] bool allowed() const { return m_choice.limit().allowed; }
     [[nodiscard]] QString limitText() const;
     [[nodiscard]] QString adviceText() const;
     [[nodiscard]] QString lengthText() const;
@@ -107,12 +104,11 @@ public:
     Q_INVOKABLE void checkVolume();
     Q_INVOKABLE void start();
 
-    Q_INVOKABLE void primary();
+    Q_INVOKABLE void primary() { m_bath.primary(); }
     Q_INVOKABLE void reading(double mA);
-    Q_INVOKABLE void discomfort();
-    Q_INVOKABLE void loweredEarly();
-    Q_INVOKABLE void outOfWater();
-    Q_INVOKABLE void stop();
+    Q_INVOKABLE void discomfort() { m_bath.send(facts::BathEventKind::Discomfort); }
+    Q_INVOKABLE void outOfWater() { m_bath.send(facts::BathEventKind::OutOfWater); }
+    Q_INVOKABLE void stop() { m_bath.send(facts::BathEventKind::Stop); }
     Q_INVOKABLE void meanwhile(const QString& answer);
 
     Q_INVOKABLE void save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note);
@@ -125,38 +121,23 @@ signals:
     void finished();
 
 private:
-    [[nodiscard]] protocol::LimitAnswer limit() const;
-    [[nodiscard]] facts::Machine machine() const;
-    [[nodiscard]] facts::AgeGroup age() const;
-    [[nodiscard]] facts::Milliamps target() const;
-    [[nodiscard]] facts::Result<protocol::Script> script() const;
-    [[nodiscard]] bool isDone(protocol::PrepItem item) const;
-    void settle();
+    [[nodiscard]] protocol::ScreeningVerdict verdict() const;
+    [[nodiscard]] bool isDone(protocol::PrepItem item) const { return m_done.contains(item); }
     void toPage(const QString& page);
-    void send(const bath::Event& event);
-    void send(facts::BathEventKind kind) { send(bath::Event{kind, {}, {}}); }
-    void perform(const std::vector<bath::Effect>& effects);
-    void refuse(const QString& why);
+    void follow();
     void comeBack();
-    [[nodiscard]] QString sayMa(facts::Milliamps m) const;
+    void refuse(const QString& why);
 
     Store& m_store;
     BathCues m_cues;
-    QTimer m_ticker;
+    BathChoice m_choice;
+    RunningBath m_bath;
     QString m_page = QStringLiteral("choose");
     QString m_refusal;
-    facts::Site m_site{};
-    facts::Waveform m_waveform{};
-    facts::WayOfWorking m_way{};
-    facts::Side m_side{};
-    bool m_siteChosen = false;
     bool m_askAll = false;
     facts::SetOf<facts::ScreeningRow> m_yes;
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
-    std::optional<bath::State> m_state;
-    std::string m_bath;
-    int m_sequence = 0;
 };
 
 } // namespace firstdew::viewmodels

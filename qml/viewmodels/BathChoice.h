@@ -1,0 +1,55 @@
+#pragma once
+
+#include "Store.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "protocol/CurrentAdvice.h"
+#include "protocol/Limits.h"
+#include "protocol/Script.h"
+#endif
+
+namespace firstdew::viewmodels {
+
+/// What the next session is to be: where, with which current, who taps, which side first; and what follows from it.
+class BathChoice {
+public:
+    explicit BathChoice(const Store& store) : m_store(store) { settle(); }
+
+    [[nodiscard]] facts::Site site() const { return m_site; }
+    [[nodiscard]] facts::Waveform waveform() const { return m_waveform; }
+    [[nodiscard]] facts::WayOfWorking way() const { return m_way; }
+    [[nodiscard]] facts::Side side() const { return m_side; }
+    void setSite(facts::Site site);
+    void setWaveform(facts::Waveform waveform) { m_waveform = waveform; }
+    void setWay(facts::WayOfWorking way) { m_way = way; }
+    void setSide(facts::Side side) { m_side = side; }
+    /// As a session that was come back to has it.
+    void take(const facts::BathPrepared& prepared);
+    /// Picks what the person most likely wants: the site that matters now unless one was chosen, the current that suits it.
+    void settle();
+    /// The session is over: the next one is chosen anew.
+    void forget();
+
+    /// The lines to choose from, as QML takes them.
+    [[nodiscard]] QVariantList sites() const;
+    [[nodiscard]] QVariantList waveforms() const;
+    [[nodiscard]] QVariantList ways() const;
+
+    [[nodiscard]] facts::Machine machine() const;
+    [[nodiscard]] protocol::LimitAnswer limit() const { return limitWith(m_waveform); }
+    [[nodiscard]] protocol::CurrentAdvice advice() const;
+    [[nodiscard]] facts::Result<protocol::Script> script() const;
+    /// Who gave the care sheet that counts; empty without one.
+    [[nodiscard]] std::string giver() const;
+
+private:
+    [[nodiscard]] protocol::LimitAnswer limitWith(facts::Waveform waveform) const;
+
+    const Store& m_store;
+    facts::Site m_site{};
+    facts::Waveform m_waveform{};
+    facts::WayOfWorking m_way{};
+    facts::Side m_side{};
+    bool m_chosen = false;
+};
+
+} // namespace firstdew::viewmodels

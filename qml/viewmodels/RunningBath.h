@@ -1,0 +1,57 @@
+#pragma once
+
+#include "BathCues.h"
+#include "Store.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
+#include "bath/Engine.h"
+#endif
+
+namespace firstdew::viewmodels {
+
+/// One session from its beginning to its end: ticks, keeps every event before its effect, and finds its place again
+/// after the app was gone.
+class RunningBath : public QObject {
+    Q_OBJECT
+
+public:
+    RunningBath(Store& store, BathCues& cues);
+
+    /// Nothing where no session runs or waits to be written down.
+    [[nodiscard]] const std::optional<bath::State>& state() const { return m_state; }
+    [[nodiscard]] const std::string& id() const { return m_id; }
+    /// Finished or stopped, and not yet let go of.
+    [[nodiscard]] bool over() const;
+
+    /// Begins by that script: the answers and the plan are recorded first. False where they could not be.
+    bool begin(const protocol::Script& script, facts::Milliamps target, const facts::Preparation& answers);
+    /// Takes up the session that the record has without an end. Gives how it was prepared, or nothing.
+    std::optional<facts::BathPrepared> comeBack();
+    void send(const bath::Event& event);
+    void send(facts::BathEventKind kind) { send(bath::Event{kind, {}, {}}); }
+    /// What the large button does in the present step.
+    void primary();
+    /// Lets go of it, silent and with the screen free to go off.
+    void end();
+
+signals:
+    /// Time went on, or something happened.
+    void moved();
+    /// Running, waiting for a word, finished or stopped: another page is due.
+    void turned();
+    /// What was asked for is not possible now; an empty text takes that back.
+    void refused(const QString& why);
+
+private:
+    void keep(const bath::Event& event, facts::Instant now);
+    /// Time counts, and the screen stays on, while the session is not over.
+    void watch();
+
+    Store& m_store;
+    BathCues& m_cues;
+    QTimer m_ticker;
+    std::optional<bath::State> m_state;
+    std::string m_id;
+    int m_sequence = 0;
+};
+
+} // namespace firstdew::viewmodels

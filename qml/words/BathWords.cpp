@@ -1,0 +1,165 @@
+#include "words/BathWords.h"
+
+#include <QCoreApplication>
+
+namespace firstdew::words
+{
+
+using protocol::PrepItem;
+using protocol::StepKind;
+
+namespace
+{
+
+/// Marks and translates in one; the tool that gathers texts reads the class name here.
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(Words)
+};
+
+QString currentReason(protocol::CurrentReason reason, const QString& last)
+{
+    using protocol::CurrentReason;
+    switch (reason) {
+    case CurrentReason::FirstTime: return Words::tr("First time here: begin low, and go by what is comfortable.");
+    case CurrentReason::AfterComfortable: return Words::tr("%1 was comfortable last time.").arg(last);
+    case CurrentReason::AfterDiscomfort: return Words::tr("%1 was unpleasant last time, so less.").arg(last);
+    case CurrentReason::AtLimit: return Words::tr("This is the limit.");
+    case CurrentReason::AfterInterruption: return Words::tr("The last bath was not finished, so the same level again.");
+    case CurrentReason::TryPulsed: return Words::tr("Pulsed current is felt less; try it, if your machine has it.");
+    case CurrentReason::SameAgain: return Words::tr("The same level as last time, until it was comfortable.");
+    case CurrentReason::TryDirect: return Words::tr("Direct current may work better now; ask the adult or nurse who helps.");
+    }
+    return {};
+}
+
+const protocol::Step& stepOf(const bath::State& state)
+{
+    return state.script.steps[state.step];
+}
+
+/// The phase waits at zero, to be raised again.
+bool waitsAtZero(const bath::State& state)
+{
+    return state.current == bath::Current::Zero && stepOf(state).kind == StepKind::Hold;
+}
+
+} // namespace
+
+QString countdown(int seconds)
+{
+    return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString minutes(int count)
+{
+    return Words::tr("%1 min").arg(count);
+}
+
+QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver)
+{
+    const QString by = limitSource(answer.binding, giver);
+    return answer.allowed ? Words::tr("Limit %1. %2.").arg(milliamps(answer.limit.mA), by) : Words::tr("Not possible. %1.").arg(by);
+}
+
+QString adviceSentence(const protocol::CurrentAdvice& advice)
+{
+    QStringList out{Words::tr("Aim for about %1.").arg(milliamps(advice.target.mA))};
+    for (const auto r : advice.reasons)
+        out.append(currentReason(r, advice.last ? milliamps(advice.last->mA) : QString()));
+    return out.join(QLatin1Char(' '));
+}
+
+QString lengthSentence(const protocol::Script& script)
+{
+    return Words::tr("%1 min of current, about %2 min in all").arg(script.holdTotal().s / 60).arg((script.total().s + 59) / 60);
+}
+
+QString prepText(PrepItem item)
+{
+    switch (item) {
+    case PrepItem::JewelleryOff: return Words::tr("Jewellery, watch and piercings off (not needed above the neck)");
+    case PrepItem::SkinChecked: return Words::tr("Skin looked at: no new redness, blister or burn");
+    case PrepItem::WoundsCovered: return Words::tr("Cuts under a thin layer of petroleum jelly, only on the broken skin");
+    case PrepItem::NoAntiperspirant: return Words::tr("No antiperspirant with aluminium there for 24 hours");
+    case PrepItem::NotShaved: return Words::tr("Not shaved there for three days");
+    case PrepItem::WarmWater: return Words::tr("Warm tap water, about %1 ml in each bath").arg(protocol::kWaterPerBathMl);
+    case PrepItem::BathsOnTable: return Words::tr("Bath for the hand on a table that is not metal");
+    case PrepItem::BathsOnFloor: return Words::tr("Bath for the foot on the floor");
+    case PrepItem::PlateUnderGrid: return Words::tr("Each plate under its grid; skin never touches a plate");
+    case PrepItem::PadsSoaked: return Words::tr("Pads soaked through, and tight");
+    case PrepItem::LeadsIn: return Words::tr("Machine off, current at zero, leads in");
+    case PrepItem::SomebodyNear: return Words::tr("Somebody near, or a remote control at hand");
+    case PrepItem::CellsIn: return Words::tr("Batteries in");
+    }
+    return {};
+}
+
+QString waitSentence(const protocol::PrepWait& wait, LocalDate today)
+{
+    return Words::tr("Ready %1 from %2: %3").arg(nearDay(wait.until.date, today), QString::fromStdString(wait.until.at.text()), prepText(wait.item));
+}
+
+QString primaryName(const bath::State& state)
+{
+    const StepKind kind = stepOf(state).kind;
+    const bool under = state.script.request.way == WayOfWorking::HandsUnder;
+    const bool toZeroFirst = kind == StepKind::Swap || kind == StepKind::MoveSide || (under && state.alarm);
+    if (state.current == bath::Current::Flowing && toZeroFirst)
+        return Words::tr("It is at zero");
+    if (kind == StepKind::CheckList)
+        return Words::tr("All checked, begin");
+    if (kind == StepKind::Hold)
+        return waitsAtZero(state) ? Words::tr("Raised again") : QString();
+    if (under)
+        return {};
+    switch (kind) {
+    case StepKind::Raise: return Words::tr("It is comfortable");
+    case StepKind::Lower: return Words::tr("It is at zero");
+    case StepKind::Swap: return Words::tr("Swapped");
+    case StepKind::MoveSide: return Words::tr("Changed side");
+    default: return {};
+    }
+}
+
+QString nowSentence(const bath::State& state)
+{
+    if (waitsAtZero(state))
+        return Words::tr("The phase waits at zero. Raise again when you are ready.");
+    if (state.restarts > 0 && stepOf(state).kind == StepKind::CheckList)
+        return Words::tr("The session starts again from its beginning. Machine off, current at zero; confirm the list.");
+    const auto& q = state.script.request;
+    return stepSentence(stepOf(state), q.site, q.swap, q.way);
+}
+
+QString nextName(const bath::State& state)
+{
+    const auto& steps = state.script.steps;
+    if (state.step + 1 >= steps.size())
+        return {};
+    const auto& next = steps[state.step + 1];
+    return next.kind == StepKind::Hold ? Words::tr("%1, %2").arg(stepName(next), countdown(next.length.s)) : stepName(next);
+}
+
+QString phaseName(const bath::State& state)
+{
+    const int phase = stepOf(state).phase;
+    return phase > 0 ? Words::tr("Phase %1 of %2").arg(phase).arg(protocol::phasesFor(state.script.request.site).phases) : QString();
+}
+
+QString leftInAll(const bath::State& state)
+{
+    return Words::tr("%1 min in all").arg((bath::remainingInAll(state).s + 59) / 60);
+}
+
+QString leftInStep(const bath::State& state)
+{
+    const int seconds = bath::remainingInStep(state).s;
+    return Words::tr("%1 min %2 s left").arg(seconds / 60).arg(seconds % 60);
+}
+
+QString readingName(const std::optional<bath::MeterReading>& reading)
+{
+    return reading ? milliamps(reading->current.mA) : Words::tr("none yet");
+}
+
+} // namespace firstdew::words

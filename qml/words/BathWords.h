@@ -1,0 +1,35 @@
+#pragma once
+
+#include "bath/Engine.h"
+#include "protocol/CurrentAdvice.h"
+#include "protocol/Preparation.h"
+#include "words/Sentences.h"
+
+// The words of a session: its limits, its preparation, and what the running page says.
+namespace firstdew::words
+{
+
+/// "12:05".
+[[nodiscard]] QString countdown(int seconds);
+[[nodiscard]] QString minutes(int count);
+/// The limit and where it comes from, or that it cannot be.
+[[nodiscard]] QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver);
+/// What to aim for, and why.
+[[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice);
+[[nodiscard]] QString lengthSentence(const protocol::Script& script);
+[[nodiscard]] QString prepText(protocol::PrepItem item);
+[[nodiscard]] QString waitSentence(const protocol::PrepWait& wait, LocalDate today);
+
+/// What the large button of the running page is for, where there is something to tell it; the step's own work, or
+/// that the current is at zero where that has to come first.
+[[nodiscard]] QString primaryName(const bath::State& state);
+/// What to do now, in one sentence.
+[[nodiscard]] QString nowSentence(const bath::State& state);
+/// The step after this one, with its length where that is of use.
+[[nodiscard]] QString nextName(const bath::State& state);
+[[nodiscard]] QString phaseName(const bath::State& state);
+[[nodiscard]] QString leftInAll(const bath::State& state);
+[[nodiscard]] QString leftInStep(const bath::State& state);
+[[nodiscard]] QString readingName(const std::optional<bath::MeterReading>& reading);
+
+} // namespace firstdew::words
