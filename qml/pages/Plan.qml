@@ -90,7 +90,7 @@ Frame {
 
     PlanRow {
         title: qsTr("Health questions")
-        value: PlanModel.screeningDue === "full" ? qsTr("To be answered") : PlanModel.screeningRows.some(r => r.yes && r.clearedBy === "") ? qsTr("Something stands in the way") : qsTr("Answered")
+        value: PlanModel.screeningDue === "full" ? qsTr("To be answered") : PlanModel.screeningRows.some(r => r.yes && r.clearedBy === "" && r.outcome !== "mention") ? qsTr("Something stands in the way") : qsTr("Answered")
         onClicked: Router.page("HealthQuestions", {})
     }
     PlanRow {

@@ -46,6 +46,14 @@ Frame {
         ActionButton { kind: "now"; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
     }
 
+    // First start was left in the middle.
+    Card {
+        visible: page.sites.length > 0 && (!PlanModel.machine.known || PlanModel.screeningRows.some(r => !r.asked))
+        Label { role: "lead"; text: qsTr("Not everything is set up yet"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Label { text: qsTr("Before a bath, Firstdew has to know your machine and your answers to the health questions."); Layout.fillWidth: true }
+        ActionButton { kind: "main"; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+    }
+
     Repeater {
         model: page.sites
         CheckInCard {
