@@ -20,6 +20,9 @@ T.Button {
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.Button
     Accessible.name: text
+    // Qt 6.4 has no other way to tell a screen reader that nothing happens here yet.
+    Accessible.focusable: enabled
+    Accessible.description: enabled ? "" : qsTr("Not possible yet")
     Accessible.onPressAction: if (enabled) clicked()
     Keys.onReturnPressed: clicked()
     Keys.onEnterPressed: clicked()

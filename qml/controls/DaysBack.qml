@@ -4,50 +4,50 @@ import QtQuick.Templates as T
 import Firstdew
 
 // The last days, each to be filled in or mended.
-RowLayout {
+// Not a layout: in Qt 6.4 one within another's card is measured with days that are already deleted, and falls over.
+Row {
     id: row
     property var days: []
-    spacing: 0
     Repeater {
-        model: row.days
+        model: row.days.length // the days stay, and with them the keyboard's place, when one is filled in
         T.Button {
             id: day
-            required property var modelData
-            readonly property bool gap: modelData.sites.some(s => s.level === "")
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            implicitWidth: Theme.target - Theme.small
+            required property int index
+            readonly property var shown: row.days[index] || { date: "", sites: [] }
+            readonly property bool gap: shown.sites.some(s => s.level === "")
+            width: row.width / Math.max(1, row.days.length)
             implicitHeight: Math.max(Theme.target, column.implicitHeight + Theme.small)
-            text: Look.words.dayFull(modelData.date)
+            text: Look.words.dayFull(shown.date)
             Accessible.role: Accessible.Button
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
             Accessible.onPressAction: if (enabled) clicked()
             Keys.onReturnPressed: clicked()
-            onClicked: { sheet.date = modelData.date; sheet.open() }
+            onClicked: { sheet.date = shown.date; sheet.open() }
             contentItem: Item {
                 Column {
                     id: column
                     anchors.centerIn: parent
                     spacing: Theme.tight
                     Repeater {
-                        model: day.modelData.sites
+                        model: day.shown.sites.length
                         Item {
-                            required property var modelData
+                            required property int index
+                            readonly property string level: (day.shown.sites[index] || { level: "" }).level
                             width: Theme.icon
                             height: Theme.icon
                             anchors.horizontalCenter: parent.horizontalCenter
                             Ripples {
-                                visible: parent.modelData.level !== ""
+                                visible: parent.level !== ""
                                 anchors.fill: parent
                                 anchors.margins: 2
-                                level: Math.max(0, Look.words.levels.indexOf(parent.modelData.level))
+                                level: Math.max(0, Look.words.levels.indexOf(parent.level))
                                 color: Theme.main
                             }
-                            Icon { visible: parent.modelData.level === ""; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }
+                            Icon { visible: parent.level === ""; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }
                         }
                     }
                     Text {
-                        text: Look.words.dayNumber(day.modelData.date)
+                        text: Look.words.dayNumber(day.shown.date)
                         font.family: Theme.family
                         font.pixelSize: Theme.tiny
                         color: Theme.inkSoft
@@ -69,18 +69,19 @@ RowLayout {
         readonly property var shown: row.days.find(d => d.date === date)
         title: Look.words.dayFull(date)
         Repeater {
-            model: sheet.shown ? sheet.shown.sites : []
+            model: sheet.shown ? sheet.shown.sites.length : 0
             ColumnLayout {
                 id: one
-                required property var modelData
+                required property int index
+                readonly property var line: sheet.shown && sheet.shown.sites[index] || { site: "", level: "" }
                 Layout.fillWidth: true
                 spacing: Theme.small
-                Label { text: Look.words.site(one.modelData.site); role: "strong" }
+                Label { text: Look.words.site(one.line.site); role: "strong" }
                 LevelChoice {
                     dense: true
-                    site: one.modelData.site
-                    level: one.modelData.level
-                    onChosen: level => TodayModel.checkIn(one.modelData.site, level, sheet.date)
+                    site: one.line.site
+                    level: one.line.level
+                    onChosen: level => TodayModel.checkIn(one.line.site, level, sheet.date)
                 }
             }
         }

@@ -16,7 +16,8 @@ ColumnLayout {
     Layout.fillWidth: true
     Layout.fillHeight: false
     spacing: Theme.tight
-    Label { role: "label"; text: field.label; Layout.fillWidth: true; Layout.preferredWidth: 1; Accessible.ignored: true }
+    // Qt 6.4 tells a screen reader no name of a field whose letters are hidden; there the words above it are read.
+    Label { role: "label"; text: field.label; Layout.fillWidth: true; Layout.preferredWidth: 1; Accessible.ignored: field.echoMode === TextInput.Normal }
     T.TextField {
         id: input
         Layout.fillWidth: true

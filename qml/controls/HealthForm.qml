@@ -19,25 +19,26 @@ ColumnLayout {
         answers = known
     }
     Repeater {
-        model: form.rows
+        model: form.rows.length
         Card {
             id: card
-            required property var modelData
-            readonly property bool isYes: form.answers[modelData.row] === true
-            kind: isYes && modelData.outcome === "stop" ? "danger" : "plain"
-            Label { text: Look.words.screening(card.modelData.row); Layout.fillWidth: true }
+            required property int index
+            readonly property var line: form.rows[index] || ({})
+            readonly property bool isYes: form.answers[line.row] === true
+            kind: isYes && line.outcome === "stop" ? "danger" : "plain"
+            Label { text: Look.words.screening(card.line.row); Layout.fillWidth: true }
             OneOf {
                 options: [{ value: "no", text: qsTr("No") }, { value: "yes", text: qsTr("Yes") }]
-                value: form.answers[card.modelData.row] === undefined ? "" : card.isYes ? "yes" : "no"
-                onChosen: value => { const next = Object.assign({}, form.answers); next[card.modelData.row] = value === "yes"; form.answers = next }
+                value: form.answers[card.line.row] === undefined ? "" : card.isYes ? "yes" : "no"
+                onChosen: value => { const next = Object.assign({}, form.answers); next[card.line.row] = value === "yes"; form.answers = next }
             }
             Label {
                 visible: card.isYes
                 Layout.fillWidth: true
-                color: card.modelData.outcome === "stop" ? Theme.danger : Theme.ink
-                text: card.modelData.clearedBy !== "" ? qsTr("Cleared by %1.").arg(card.modelData.clearedBy)
-                    : card.modelData.outcome === "stop" ? qsTr("No bath until a clinician has said that it is safe for you.")
-                    : card.modelData.outcome === "ask-first" ? qsTr("Ask a clinician first and note who said yes.")
+                color: card.line.outcome === "stop" ? Theme.danger : Theme.ink
+                text: card.line.clearedBy !== "" ? qsTr("Cleared by %1.").arg(card.line.clearedBy)
+                    : card.line.outcome === "stop" ? qsTr("No bath until a clinician has said that it is safe for you.")
+                    : card.line.outcome === "ask-first" ? qsTr("Ask a clinician first and note who said yes.")
                     : qsTr("Usually no obstacle; one hospital lists it. Mention it to your clinician.")
             }
         }

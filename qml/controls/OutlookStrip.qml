@@ -3,28 +3,29 @@ import QtQuick.Layouts
 import Firstdew
 
 // Fourteen days ahead: the chance of dampness grows as a rising bar; a planned bath stands above its day.
-ColumnLayout {
+// Not a layout: in Qt 6.4 one within another's card is measured with lines that are already deleted, and falls over.
+Column {
     id: strip
     property var days: []
     readonly property var sites: days.length > 0 ? days[0].sites : []
     spacing: Theme.gap
     Repeater {
-        model: strip.sites
+        model: strip.sites.length
         ColumnLayout {
             id: line
-            required property var modelData
             required property int index
+            readonly property var now: strip.sites[index] || { site: "", chance: -1 }
             spacing: Theme.tight
-            Layout.fillWidth: true
+            width: strip.width
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "label"; text: Look.words.site(line.modelData.site) }
+                Label { role: "label"; text: Look.words.site(line.now.site) }
                 Label {
                     role: "label"
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
-                    text: line.modelData.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.modelData.chance)).arg(Look.words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
+                    text: line.now.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.now.chance)).arg(Look.words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
                                                      : qsTr("No forecast before the first bath")
                 }
             }
@@ -36,7 +37,7 @@ ColumnLayout {
                 LayoutMirroring.enabled: false
                 readonly property real step: width / Math.max(1, strip.days.length)
                 Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Look.words.site(line.modelData.site))
+                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Look.words.site(line.now.site))
                 Repeater {
                     model: strip.days
                     Item {
@@ -74,10 +75,10 @@ ColumnLayout {
         }
     }
     Row {
-        Layout.fillWidth: true
+        id: dates
+        width: strip.width
         layoutDirection: Qt.application.layoutDirection
         LayoutMirroring.enabled: false
-        id: dates
         Repeater {
             model: strip.days
             Text {

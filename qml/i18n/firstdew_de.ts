@@ -25,6 +25,13 @@
     </message>
 </context>
 <context>
+    <name>ActionButton</name>
+    <message>
+        <source>Not possible yet</source>
+        <translation>Noch nicht möglich</translation>
+    </message>
+</context>
+<context>
     <name>AwayPage</name>
     <message>
         <source>Days away</source>
@@ -1990,6 +1997,18 @@
     <message>
         <source>Summary for your prescriber</source>
         <translation>Bericht für Ihre Praxis</translation>
+    </message>
+    <message>
+        <source>Not everything is set up yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with the set-up</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

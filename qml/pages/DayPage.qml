@@ -16,19 +16,20 @@ Frame {
                + (e.judged === "above" ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === "usual" ? "\n" + qsTr("Within the usual range of healthy people.") : "")
     }
     Repeater {
-        model: DiaryModel.sites
+        model: DiaryModel.sites.length // the cards stay, and with them the keyboard's place, when one is mended
         Card {
             id: card
-            required property string modelData
-            readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === modelData).pop()
-            Heading { text: Look.words.site(card.modelData) }
-            LevelChoice { dense: true; site: card.modelData; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.modelData, level, page.date) }
+            required property int index
+            readonly property string site: DiaryModel.sites[index] || ""
+            readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === site).pop()
+            Heading { text: Look.words.site(card.site) }
+            LevelChoice { dense: true; site: card.site; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.site, level, page.date) }
             SomeOf {
                 visible: card.line !== undefined
                 tokens: Look.words.circumstances
                 name: token => Look.words.circumstance(token)
                 chosen: card.line ? card.line.with : []
-                onToggled: now => TodayModel.setCircumstances(card.modelData, now, page.date)
+                onToggled: now => TodayModel.setCircumstances(card.site, now, page.date)
             }
             Label { visible: card.line !== undefined && card.line.corrected; role: "label"; text: qsTr("Corrected; the first entry is kept beside it."); Layout.fillWidth: true }
         }

@@ -10,28 +10,29 @@ Frame {
     readonly property var sheet: PlanModel.careSheet
 
     Repeater {
-        model: PlanModel.sites
+        model: PlanModel.sites.length // the cards stay, and with them the keyboard's place, when one is changed
         Card {
             id: card
-            required property var modelData
+            required property int index
+            readonly property var line: PlanModel.sites[index] || ({ site: "", treatedAs: "", stage: "", next: "", sessions: [], fits: true, overrun: 0, paused: false })
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "lead"; text: Look.words.site(card.modelData.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                Label { role: "strong"; color: Theme.main; text: Look.words.stage(card.modelData.stage) }
+                Label { role: "lead"; text: Look.words.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Label { role: "strong"; color: Theme.main; text: Look.words.stage(card.line.stage) }
             }
             Label {
-                visible: card.modelData.next !== ""
+                visible: card.line.next !== ""
                 role: "label"
                 Layout.fillWidth: true
-                text: qsTr("Next bath: %1").arg(Look.words.dayLong(card.modelData.next))
+                text: qsTr("Next bath: %1").arg(Look.words.dayLong(card.line.next))
             }
             Wrap {
-                visible: card.modelData.stage === "first-course"
+                visible: card.line.stage === "first-course"
                 Layout.fillWidth: true
                 spacing: Theme.small
                 Repeater {
-                    model: card.modelData.sessions
+                    model: card.line.sessions
                     Rectangle {
                         required property var modelData
                         implicitWidth: when.implicitWidth + 2 * Theme.gap
@@ -51,12 +52,12 @@ Frame {
                     }
                 }
             }
-            Label { visible: !card.modelData.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.modelData.overrun) }
+            Label { visible: !card.line.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.line.overrun) }
             Wrap {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                ActionButton { text: card.modelData.stage === "not-started" ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.page("CoursePlan", { site: card.modelData.treatedAs }) }
-                ActionButton { text: card.modelData.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.modelData.treatedAs, !card.modelData.paused) }
+                ActionButton { text: card.line.stage === "not-started" ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.page("CoursePlan", { site: card.line.treatedAs }) }
+                ActionButton { text: card.line.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
             }
         }
     }

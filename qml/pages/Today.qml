@@ -55,10 +55,10 @@ Frame {
     }
 
     Repeater {
-        model: page.sites
+        model: page.sites.length // the cards stay, and with them the keyboard's place, when one is answered
         CheckInCard {
-            required property var modelData
-            entry: modelData
+            required property int index
+            entry: page.sites[index] || null
         }
     }
 

@@ -123,6 +123,25 @@ class Desktop:
                 "Gdk.pixbuf_get_from_window(w,0,0,int(sys.argv[2]) or w.get_width(),int(sys.argv[3]) or w.get_height()).savev(sys.argv[1],'png',[],[])")
         subprocess.run(['/usr/bin/python3', '-c', code, str(file), str(width or 0), str(height or 0)], env=self.env, check=True, capture_output=True)
 
+    def still(self, file, width, height):
+        """A picture once nothing moves any more."""
+        import gi
+        gi.require_version('Gdk', '3.0')
+        from gi.repository import Gdk
+        if not hasattr(self, 'screen'):
+            self.screen = Gdk.Display.open(self.env['DISPLAY']).get_default_screen().get_root_window()
+        last = None
+
+        def at_rest():
+            nonlocal last
+            before, last = last, Gdk.pixbuf_get_from_window(self.screen, 0, 0, width, height)
+            return before and before.get_pixels() == last.get_pixels()
+        try:
+            wait_for('a still picture', at_rest, patience=3)
+        except AssertionError:
+            pass  # a running clock moves each second, and is good as it is
+        last.savev(str(file), 'png', [], [])
+
     def close(self):
         for process in reversed(self.processes):
             try:
@@ -250,15 +269,51 @@ class App:
                 pass
         return out
 
-    def find(self, name, role=None):
+    def all(self, name, role=None):
+        """Every thing of that name, in order; what is scrolled out of view cannot be told from what is hidden."""
         pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
         for n in self.nodes():
             try:
                 if n.name and pattern.match(n.name) and (role is None or n.getRoleName() == role):
-                    return n
-            except Exception:
+                    yield n
+            except Exception:  # the tree changes under us
                 continue
-        return None
+
+    def find(self, name, role=None):
+        return next(self.all(name, role), None)
+
+    def is_seen(self, node):
+        try:
+            return node.getState().contains(self.pyatspi.STATE_VISIBLE)
+        except Exception:
+            return False
+
+    def act(self, node, *wanted):
+        """Does the first action that has one of those names; whether there is one."""
+        try:
+            action = node.queryAction()
+            names = [action.getName(i).lower() for i in range(action.nActions)]
+            which = next((i for i, n in enumerate(names) if n in wanted), None)
+        except Exception:
+            return False
+        if which is None:
+            return False
+        try:
+            action.doAction(which)
+        except Exception:
+            pass  # it took the thing away before it could answer
+        return True
+
+    def reach(self, name, role=None, top=False):
+        """The thing of that name which is in view, or comes into view when it is given the keyboard; nothing where all
+        of that name are hidden. Of several the first, or the one that lies on top."""
+        found = list(self.all(name, role))
+        if top:
+            found.reverse()
+        for node in found:
+            if self.is_seen(node):
+                return node
+        return next((n for n in found if self.act(n, 'setfocus') and self.is_seen(n)), None)
 
     def see(self, name, role=None):
         """Waits until it shows."""
@@ -271,31 +326,32 @@ class App:
         """Waits until it is in view, not only on a page that lies behind."""
         wait_for(f'{name!r} in view', lambda: any(n.name == name and n.getState().contains(self.pyatspi.STATE_SHOWING) for n in self.nodes()))
 
-    def press(self, name, role=None):
+    def press(self, name, role=None, top=False):
         def attempt():
-            node = self.find(name, role)
-            if node is None:
-                return False
+            node = self.reach(name, role, top)
             try:
-                if not node.getState().contains(self.pyatspi.STATE_ENABLED):
-                    return False
-                action = node.queryAction()
-                names = [action.getName(i).lower() for i in range(action.nActions)]
-                which = next((i for i, n in enumerate(names) if n in ('press', 'toggle')), 0)
+                ready = node is not None and node.getState().contains(self.pyatspi.STATE_ENABLED)
             except Exception:
                 return False
-            try:
-                action.doAction(which)
-            except Exception:
-                pass  # the press took the pressed thing away before it could answer
-            return True
+            return ready and self.act(node, 'press', 'toggle')
         try:
             wait_for(f'{name!r} to press', attempt)
         except AssertionError as missing:
             raise AssertionError(f'{missing}; on the screen: {self.names()}\n{self.log()[-2000:]}') from None
 
     def write(self, name, text):
-        self.see(name, 'text').queryEditableText().setTextContents(text)
+        """Types into the field of that name; of several, the one that lies on top."""
+        node = wait_for(f'{name!r} to write in', lambda: self.reach(name, 'text', top=True) or self.hidden_letters(name))
+        self.act(node, 'setfocus')
+        wait_for(f'the keyboard at {name!r}', lambda: node.getState().contains(self.pyatspi.STATE_FOCUSED))
+        self.pyatspi.Registry.generateMouseEvent(1, 1, 'abs')  # without a manager of windows, the keys go where the pointer is
+        self.pyatspi.Registry.generateKeyboardEvent(0, text, self.pyatspi.KEY_STRING)
+
+    def hidden_letters(self, name):
+        """The field for a passphrase, which has no name of its own, below the words `name`."""
+        nodes = list(self.nodes())
+        at = next((i for i, n in enumerate(nodes) if n.name == name and n.getRoleName() == 'label'), len(nodes))
+        return next((n for n in nodes[at:] if n.getRoleName() == 'password text'), None)
 
     def kill(self):
         os.killpg(self.process.pid, signal.SIGKILL)

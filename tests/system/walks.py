@@ -1,0 +1,465 @@
+"""The walks: each flow of the app from its beginning to what it leaves in the store."""
+import datetime
+import re
+
+import ui
+from walk import TODAY, Walk
+
+EPOCH = datetime.date(1970, 1, 1)
+
+
+def day_number(iso):
+    return (datetime.date.fromisoformat(iso) - EPOCH).days
+
+
+class Today(Walk):
+    """Two taps a day, with undo; what stirred it up; days that were forgotten."""
+    now = '2026-03-04T19:00'
+
+    def walk(self):
+        t, before = self.say, len(self.facts('check-in'))
+        self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
+        self.picture('before')
+        self.press(self.site_is('Hands', 'Dry'))
+        self.kept('check-in', {'site': 'hands', 'level': 'dry'}, before)
+        self.see(self.site_is('Hands', 'Dry'), 'heading')
+        self.picture('dry')
+        self.press(t('Undo'))
+        self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
+        self.press(self.site_is('Hands', 'Clammy'))
+        first = self.kept('check-in', {'site': 'hands', 'level': 'clammy'}, before + 1)
+        self.tick(t('Heat', of='Words'))
+        with_heat = self.kept('check-in', {'site': 'hands', 'level': 'clammy', 'with': ['heat']}, before + 2)
+        assert with_heat[2] == first[0], 'a circumstance corrects the check-in that it belongs to'
+        self.picture('heat')
+        self.fill_in(before + 3)
+
+    def fill_in(self, before):
+        t = self.say
+        to_fill = re.compile(re.escape(t('%1, to fill in')).replace('%1', '(.*)') + r'\Z')
+        day = self.see(to_fill, 'push button')
+        self.view(day)
+        self.picture('days')
+        self.app.press(day.name)
+        self.picture('forgotten')
+        # Of the sites that the sheet asks for, the last is the feet.
+        self.press(self.site_is('Feet', 'Dry'), top=True)
+        kept = self.kept('check-in', {'site': 'feet', 'level': 'dry'}, before)
+        assert day_number(TODAY) <= kept[1] < day_number(TODAY) + 2, kept
+        self.press(t('Done'))
+
+
+class Dew(Walk):
+    """One clammy evening at rest: the call, and each of its four answers."""
+
+    def walk(self):
+        t = self.say
+        self.press(self.site_is('Hands', 'Dry'))
+        self.press(self.site_is('Feet', 'Clammy'))
+        self.see(t('First dew: top up now', of='Words'), 'heading')
+        self.app.kill()
+        called = self.store
+        for answer in (self.this_evening_then_tomorrow, self.not_this_time, self.start_now):
+            self.store = self.copy_of(called, answer.__name__)
+            self.start()
+            self.see(t('First dew: top up now', of='Words'), 'heading')
+            answer()
+            self.app.kill()
+
+    def answered(self, expected):
+        return self.kept('call-answered', {'site': 'feet', **expected}, 0)
+
+    def this_evening_then_tomorrow(self):
+        t = self.say
+        self.picture('call')
+        self.press(t('This evening'))
+        self.answered({'answer': 'this-evening'})
+        self.see(t('You put it off to this evening. A reminder will come.'))
+        self.picture('this-evening')
+        self.press(t('Tomorrow', of='DewCall'))
+        self.kept('call-answered', {'site': 'feet', 'answer': 'tomorrow'}, 1)
+        self.gone(t('Start now'))
+        self.picture('tomorrow')
+
+    def not_this_time(self):
+        t = self.say
+        self.press(t('Not this time'))
+        self.see(t('My skin needs a rest'), 'push button')
+        self.picture('why-not')
+        self.press(t('My skin needs a rest'))
+        self.answered({'answer': 'not-this-time', 'reason': 'skin'})
+        self.gone(t('Start now'))
+        self.picture('not-this-time')
+
+    def start_now(self):
+        t = self.say
+        self.press(t('Start now'))
+        self.answered({'answer': 'start-now'})
+        feet = self.see(t('Both feet', of='Words'), 'radio button')
+        assert feet.getState().contains(self.app.pyatspi.STATE_CHECKED), 'the feet are chosen'
+        self.picture('start-now')
+
+
+class Bath(Walk):
+    """A whole bath, from the choice to the diary."""
+    site, way, sounds = 'Both feet', 'I have a hand free', 'feet'
+    page = 'bath'
+
+    def walk(self):
+        t, before = self.say, len(self.facts('session'))
+        self.choose(t(self.site, of='Words'))
+        self.choose(t(self.way, of='Words'))
+        self.picture('choose')
+        self.press(t('Go on', of='BathChoose'))
+        self.see(t('Has anything changed?'), 'heading')
+        self.picture('screening')
+        self.press(t('Nothing has changed'))
+        self.prepare()
+        self.press(t('Begin'))
+        self.run_through()
+        self.afterwards(before)
+
+    def prepare(self):
+        t = self.say
+        self.see(t('Tick each line'), 'heading')
+        begin = self.see(t('Begin'), 'push button')
+        assert begin.description == t('Not possible yet'), 'nothing begins before every line is ticked'
+        self.picture('prepare')
+        lines = [n.name for n in self.app.nodes() if n.getRoleName() == 'check box' and n.name != t('There are small cuts on the skin')]
+        assert lines
+        for line in lines:
+            self.tick(line)
+        ui.wait_for('the way to begin', lambda: not begin.description)
+        self.view(begin)
+        self.picture('prepared')
+
+    def phase(self, number, reading):
+        t = self.say
+        self.press(t('It is comfortable', of='Words'))
+        self.see(t('Phase %1 of %2', number, 2, of='Words'))
+        self.enter(reading)
+        self.picture(f'phase-{number}')
+        self.press(t('It is at zero', of='Words'))
+
+    def enter(self, reading):
+        t = self.say
+        self.press(re.compile(re.escape(t('Enter the meter reading, now %1')).replace('%1', '.*')))
+        for key in reading:
+            self.app.press(key, 'push button')
+        self.picture('meter')
+        self.app.press(t('Enter'), 'push button')
+
+    def run_through(self):
+        t = self.say
+        self.see(t('It is comfortable', of='Words'), 'push button')
+        self.picture('raise')
+        self.phase(1, '12')
+        self.see(t('Swapped', of='Words'), 'push button')
+        self.picture('swap')
+        self.press(t('Swapped', of='Words'))
+        self.phase(2, '13')
+
+    def afterwards(self, before):
+        t = self.say
+        self.app.showing(t('Done', of='BathAfter'))
+        self.picture('after')
+        self.choose(t('Strong', of='Words'))
+        self.tick(t('Redness', of='Words'))
+        self.picture('after-answered')
+        self.press(t('Keep in the diary'))
+        self.kept('session', {'site': self.sounds, 'completed': True, 'comfort': 'strong', 'skin': ['redness']}, before)
+        self.see(self.site_is('Hands', 'Dry'), 'push button')
+        self.picture('kept')
+
+
+class Helper(Bath):
+    """The same, with somebody who taps; a reading above the limit is called out until it is lowered."""
+    site, way, sounds = 'Both hands', 'Somebody helps me', 'hands'
+
+    def phase(self, number, reading):
+        if number == 2:
+            return super().phase(number, reading)
+        t = self.say
+        self.press(t('It is comfortable', of='Words'))
+        self.see(t('Phase %1 of %2', number, 2, of='Words'))
+        self.enter('30')
+        self.see(t('Too high. Lower the current now.'), 'heading')
+        self.picture('too-high')
+        self.enter(reading)
+        self.gone(t('Too high. Lower the current now.'))
+        return self.press(t('It is at zero', of='Words'))
+
+
+class Under(Bath):
+    """Both hands under water: nothing is touched until it is done; and a tap anywhere stops."""
+    site, way, sounds = 'Both hands', 'Both hands under water', 'hands'
+
+    def walk(self):
+        super().walk()
+        self.stopped_by_a_tap()
+
+    def run_through(self):
+        t = self.say
+        for number in (1, 2):
+            self.see(t('Phase %1 of %2', number, 2, of='Words'))
+            self.see(t('Hold still. Everything stays under water.', of='Words'), 'heading')
+            self.picture(f'hold-{number}')
+
+    def stopped_by_a_tap(self):
+        t = self.say
+        self.app.kill()
+        self.store = self.copy_of(self.demo, 'tap')
+        self.start()
+        before = len(self.facts('session'))
+        self.choose(t(self.site, of='Words'))
+        self.choose(t(self.way, of='Words'))
+        self.press(t('Go on', of='BathChoose'))
+        self.press(t('Nothing has changed'))
+        self.prepare()
+        self.press(t('Begin'))
+        self.see(t('Phase %1 of %2', 1, 2, of='Words'))
+        self.tap(self.width // 2, self.height // 3)
+        self.app.showing(t('Stopped'))
+        self.picture('stopped')
+        self.press(t('Keep in the diary'))
+        self.kept('session', {'site': 'hands', 'completed': False}, before)
+
+
+class Diary(Walk):
+    """The line, a day corrected, the score, a weighing, skin."""
+    page = 'diary'
+
+    def walk(self):
+        t = self.say
+        chart = self.see(t('Dampness over time, %1', t('Hands', of='Words')))
+        self.picture('quarter')
+        for span in ('Month', 'Year', 'All'):
+            self.tick(t(span, of='Diary'))
+            self.picture(span.lower())
+        self.tick(t('Month', of='Diary'))
+        self.correct(chart)
+        self.bother()
+        self.weigh()
+        self.skin()
+
+    def correct(self, chart):
+        before = len(self.facts('check-in'))
+        self.view(self.see(self.say('Month', of='Diary'), 'check box'))
+        box = self.extents(chart)
+        self.tap(box.x + box.width // 2, box.y + box.height // 2)
+        self.app.showing(self.say('Hands', of='Words'))
+        self.see(self.site_is('Hands', 'Wet'), 'push button')
+        self.picture('day')
+        self.press(self.site_is('Hands', 'Dripping'))
+        self.kept('check-in', {'site': 'hands', 'level': 'dripping'}, before)
+        self.picture('corrected')
+        self.press(self.say('Back', of='Frame'))
+
+    def bother(self):
+        before = len(self.facts('hdss'))
+        self.press(self.say('How much it bothers you', of='Diary'))
+        second = self.say('I can live with it, and now and then it gets in my way')
+        self.see('2  ' + second, 'push button')
+        self.picture('bother')
+        self.press('2  ' + second)
+        self.kept('hdss', {'site': 'hands', 'score': 2}, before)
+
+    def weigh(self):
+        t, before = self.say, len(self.facts('weighing'))
+        self.press(t('Weighing', of='Diary'))
+        self.write(t('Before, in milligrams'), '1200')
+        self.write(t('After, in milligrams'), '1310')
+        self.picture('weighing')
+        self.press(t('Save', of='WeighPage'))
+        self.kept('weighing', {'site': 'hands'}, before)
+
+    def skin(self):
+        t, before = self.say, len(self.facts('side-effect'))
+        self.press(t('Skin after a bath', of='Diary'))
+        self.tick(t('Blister', of='Words'))
+        self.see(t('Burns or blisters: no bath there until a clinician has looked at it.'))
+        self.picture('skin')
+        self.press(t('Save', of='SkinPage'))
+        self.kept('side-effect', {'site': 'hands', 'skin': ['blister']}, before)
+        self.see(t('Summary for your prescriber', of='Diary'), 'push button')
+        self.picture('back')
+
+
+class Plan(Walk):
+    """Everything that Plan holds, each page opened, each thing changed once."""
+    page = 'plan'
+
+    def walk(self):
+        self.picture('plan')
+        self.course()
+        self.pause()
+        for title, act in (('Health questions', self.health), ('Machine and kit', self.machine), ('Reminders', self.reminders),
+                           ('Voice and tones', self.sound), ('Days away', self.away), ('Care sheet', self.care_sheet),
+                           ('Appearance and language', self.appearance), ('Back-up, export and delete', self.keep),
+                           ('About and cautions', self.about), ('People', self.people)):
+            self.press(self.say(title, of='Plan'))
+            act()
+            if act != self.people:
+                self.back()
+
+    def back(self):
+        if self.app.reach(self.say('Back', of='Frame')):
+            self.press(self.say('Back', of='Frame'))
+        self.app.showing(self.say('Plan', of='Words'))
+
+    def course(self):
+        t, before = self.say, len(self.facts('course'))
+        self.press(t('Course', of='Plan'))
+        self.see(t('Plan the course'), 'push button')
+        self.picture('course')
+        self.choose(t('Three a week for four weeks', of='Words'))
+        self.press(t('Plan the course'))
+        self.kept('course', {'site': 'hands', 'plan': 'mwf'}, before)
+        self.see(t('First course', of='Words'))
+        self.picture('planned')
+        self.press(t('Course', of='Plan'))
+        self.see(t('Baths of this course'), 'heading')
+        self.picture('baths')
+        before = len(self.facts('course-move'))
+        self.press(t('Move', of='CoursePlan'))
+        later = t('%1: later or more', t('New day'))
+        self.see(later)
+        self.app.press(later)
+        self.picture('move')
+        self.press(t('Move', of='CoursePlan'), top=True)
+        self.kept('course-move', {'site': 'hands'}, before)
+        self.back()
+
+    def pause(self):
+        t, before = self.say, len(self.facts('pause'))
+        self.press(t('Pause'))
+        self.kept('pause', {'site': 'hands'}, before)
+        self.see(t('Paused', of='Words'))
+        self.press(t('Go on', of='Plan'))
+        self.kept('pause', {'site': 'hands'}, before + 1)
+
+    def health(self):
+        before = len(self.facts('screening'))
+        self.see(self.say('Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.'))
+        self.picture('health')
+        self.press(self.say('Save', of='HealthQuestions'))
+        self.kept('screening', {}, before)
+
+    def machine(self):
+        before = len(self.facts('machine'))
+        self.see(self.say('Is there a remote control?'))
+        self.picture('machine')
+        self.choose(self.say('Yes', of='MachineForm'))
+        self.press(self.say('Save', of='MachinePage'))
+        self.kept('machine', {'remote': True}, before)
+
+    def reminders(self):
+        before = len(self.facts('reminder-settings'))
+        later = self.say('%1: later or more', self.say('Daily check-in'))
+        self.see(later)
+        self.picture('reminders')
+        self.press(later)
+        self.press(self.say('Save', of='RemindersPage'))
+        self.kept('reminder-settings', {}, before)
+
+    def sound(self):
+        before = len(self.facts('preference'))
+        self.see(self.say('The alarm for a reading above the limit is always heard.'))
+        self.picture('sound')
+        self.choose(self.say('Tones only', of='SoundPage'))
+        self.kept('preference', {'key': 'sound', 'value': 'tones'}, before)
+
+    def away(self):
+        before, withdrawn = len(self.facts('away')), len(self.facts('retraction'))
+        self.press(self.say('Add', of='AwayPage'))
+        self.kept('away', {}, before)
+        self.picture('away')
+        self.press(re.compile(re.escape(self.say('Remove %1 to %2')).replace('%1', '.*').replace('%2', '.*')))
+        self.kept('retraction', {}, withdrawn)
+
+    def care_sheet(self):
+        self.see(self.say('Take in a care sheet'), 'heading')
+        self.picture('care-sheet')
+
+    def appearance(self):
+        self.see(self.say('Text size'))
+        self.picture('appearance')
+        self.choose(self.say('Large', of='SettingsPage'))
+        self.picture('large')
+        self.choose(self.say('Normal', of='SettingsPage'))
+
+    def keep(self):
+        self.write(self.say('Passphrase', of='KeepPage'), 'an invented phrase')
+        self.picture('keep')
+        self.press(self.say('Make a back-up'))
+        self.see(re.compile(re.escape(self.say('Done: %1')).replace('%1', '.*') + r'\Z', re.DOTALL))
+        self.view(self.see(self.say('Share it')))
+        self.picture('backed-up')
+
+    def about(self):
+        self.see(self.say('Privacy'), 'heading')
+        self.picture('about')
+
+    def people(self):
+        t, before = self.say, len(self.facts('person'))
+        self.see(t('Each person has a record of their own; nothing is mixed.'))
+        self.picture('people')
+        self.press(t('Add somebody'))
+        self.write(t('First name, or what you like to be called'), 'Mia')
+        self.write(t('Birthday'), '2016-05-01')
+        self.write(t('The adult beside the child'), 'Alma')
+        self.picture('child')
+        self.app.press(t('Add', of='People'))
+        self.kept('person', {'name': 'Mia', 'adult': 'Alma'}, before)
+        self.see(t('Step %1 of %2', 1, 6))
+        self.picture('their-start')
+
+
+class First(Walk):
+    """First start, left in the middle and taken up again."""
+    from_demo = False
+
+    def walk(self):
+        t = self.say
+        self.see(t('Welcome to Firstdew'))
+        self.picture('welcome')
+        self.press(t('Set up'))
+        self.step('Before you begin', t('I have read this'))
+        self.see(t('Who is it for?'), 'heading')
+        self.write(t('First name, or what you like to be called'), 'Alma')
+        self.write(t('Birthday'), '1990-04-23')
+        self.step('Who is it for?')
+        self.see(t('Where?'), 'heading')
+        self.tick(t('Hands', of='Words'))
+        self.step('Where?')
+        self.see(t('Your machine', of='FirstStart'), 'heading')
+        self.again()
+        self.picture('left')
+        self.press(t('Go on with the set-up'))
+        self.step('Your machine')
+        self.health()
+        self.hour()
+
+    def step(self, title, button=None):
+        self.see(self.say(title, of='FirstStart'), 'heading')
+        self.picture(title.lower().strip('?').replace(' ', '-'))
+        self.press(button or self.say('Next', of='FirstStart'))
+
+    def health(self):
+        t = self.say
+        self.see(t('Health questions', of='FirstStart'), 'heading')
+        for node in self.app.all(t('No', of='HealthForm'), 'radio button'):
+            self.app.act(node, 'press', 'toggle')
+        self.step('Health questions')
+        asked = self.facts('screening')[-1][3]
+        assert len(asked['asked']) == 10 and not asked['yes'], asked
+
+    def hour(self):
+        t = self.say
+        self.see(t('Your daily hour'), 'heading')
+        self.press(t('%1: later or more', t('Check-in at')))
+        self.step('Your daily hour', t('Done', of='FirstStart'))
+        self.kept('reminder-settings', {'on': True}, 0)
+        self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
+        self.gone(t('Go on with the set-up'))
+        self.picture('ready')
