@@ -2032,15 +2032,15 @@
     </message>
     <message>
         <source>Not everything is set up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>لم يكتمل الإعداد بعد</translation>
     </message>
     <message>
         <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation type="unfinished"></translation>
+        <translation>قبل أي حمّام يحتاج Firstdew إلى معرفة جهازك وإجاباتك عن أسئلة الصحة.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>متابعة الإعداد</translation>
     </message>
 </context>
 <context>

@@ -2000,15 +2000,15 @@
     </message>
     <message>
         <source>Not everything is set up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nicht alles eingerichtet</translation>
     </message>
     <message>
         <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor einem Bad muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheitsfragen kennen.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichtung fortsetzen</translation>
     </message>
 </context>
 <context>

@@ -2000,15 +2000,15 @@
     </message>
     <message>
         <source>Not everything is set up yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no está todo configurado</translation>
     </message>
     <message>
         <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de un baño, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con la configuración</translation>
     </message>
 </context>
 <context>

@@ -107,6 +107,8 @@ public:
     Q_INVOKABLE void primary() { m_bath.primary(); }
     Q_INVOKABLE void reading(double mA);
     Q_INVOKABLE void discomfort() { m_bath.send(facts::BathEventKind::Discomfort); }
+    /// The current is at zero in the middle of a phase, which waits there until it is raised again.
+    Q_INVOKABLE void loweredEarly() { m_bath.send(facts::BathEventKind::Lowered); }
     Q_INVOKABLE void outOfWater() { m_bath.send(facts::BathEventKind::OutOfWater); }
     Q_INVOKABLE void stop() { m_bath.send(facts::BathEventKind::Stop); }
     Q_INVOKABLE void meanwhile(const QString& answer);
