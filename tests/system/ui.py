@@ -315,6 +315,19 @@ class App:
                 return node
         return next((n for n in found if self.act(n, 'setfocus') and self.is_seen(n)), None)
 
+    def below(self, heading, role='check box', until='push button'):
+        """Names of the things of that role that follow the heading, to the first button."""
+        found = None
+        for node in self.nodes():
+            kind = node.getRoleName()
+            if found is None:
+                found = [] if node.name == heading and kind == 'heading' else None
+            elif kind == until:
+                return found
+            elif kind == role:
+                found.append(node.name)
+        return found or []
+
     def see(self, name, role=None):
         """Waits until it shows."""
         try:
