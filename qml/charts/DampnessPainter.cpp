@@ -1,6 +1,5 @@
 #include "charts/DampnessPainter.h"
 
-#include <QDate>
 #include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
@@ -14,192 +13,98 @@ namespace firstdew::charts
 namespace
 {
 
-constexpr double kMostLabels = 7;
+double heightOf(const TimeFrame& f, double level) { return f.y(level / 3); }
 
-QDate toQDate(LocalDate d)
+constexpr double kTicks = 12; // of height below the plot, in dp: the baths
+
+double bandHeight(const DampnessData& data, const ChartLook& look)
 {
-    return QDate(d.year(), d.month(), d.day());
+    return data.chances.empty() ? 0 : QFontMetricsF(look.font).height() + 4 * look.unit;
 }
 
-/// Where things are within the area.
-class Frame
+TimeFrame frameOf(const QRectF& area, const DampnessData& data, const ChartLook& look)
 {
-public:
-    Frame(const QRectF& area, const DampnessData& data, const ChartLook& look) : m_data(data)
-    {
-        const QFontMetricsF metrics(look.font);
-        double widest = 0;
-        for (const QString& name : data.levelNames)
-            widest = std::max(widest, metrics.horizontalAdvance(name));
-        m_lineHeight = metrics.height();
-        if (!data.chances.empty()) {
-            widest = std::max(widest, metrics.horizontalAdvance(data.chanceName));
-            m_band = m_lineHeight + 4 * look.unit;
-        }
-        const double below = m_lineHeight + 14 * look.unit + m_band;
-        const double above = m_lineHeight / 2 + (data.weighings.empty() ? 0 : m_lineHeight);
-        const double beside = widest + 8 * look.unit;
-        const double free = 4 * look.unit;
-        m_mirrored = look.mirrored;
-        m_plot = area.adjusted(m_mirrored ? free : beside, above, m_mirrored ? -beside : -free, -below);
-        m_labels = QRectF(m_mirrored ? area.right() - widest : area.left(), m_plot.top(), widest, m_plot.height());
-    }
-    [[nodiscard]] const QRectF& plot() const { return m_plot; }
-    [[nodiscard]] const QRectF& labels() const { return m_labels; }
-    [[nodiscard]] bool mirrored() const { return m_mirrored; }
-    [[nodiscard]] double lineHeight() const { return m_lineHeight; }
-    /// Where the chances stand, below the ticks of the baths.
-    [[nodiscard]] QRectF band(const ChartLook& look) const
-    {
-        return {m_plot.left(), m_plot.bottom() + 12 * look.unit, m_plot.width(), std::max(0.0, m_band - 4 * look.unit)};
-    }
-    [[nodiscard]] double datesAt(const ChartLook& look) const { return m_plot.bottom() + 12 * look.unit + m_band; }
-    [[nodiscard]] double dayWidth() const { return m_plot.width() / (m_data.to - m_data.from + 1); }
-    [[nodiscard]] double x(LocalDate d) const
-    {
-        const double along = (d - m_data.from + 0.5) * dayWidth();
-        return m_mirrored ? m_plot.right() - along : m_plot.left() + along;
-    }
-    [[nodiscard]] double y(double level) const { return m_plot.bottom() - level / 3 * m_plot.height(); }
+    QStringList names(data.levelNames.begin(), data.levelNames.end());
+    if (!data.chances.empty())
+        names << data.chanceName;
+    const double below = QFontMetricsF(look.font).height() + (kTicks + 2) * look.unit + bandHeight(data, look);
+    return {area, data.from, data.to, names, data.weighings.empty() ? 0.5 : 1.5, below, look};
+}
 
-private:
-    const DampnessData& m_data;
-    QRectF m_plot;
-    QRectF m_labels;
-    double m_lineHeight = 0;
-    double m_band = 0;
-    bool m_mirrored = false;
+struct Point {
+    QPointF at;
+    LocalDate date;
 };
 
-void paintLabel(QPainter& p, const Frame& f, const ChartLook& look, double y, const QString& text)
+/// One column a pixel where days are narrower: the worst day of each.
+std::vector<Point> columnsOf(const TimeFrame& f, const DampnessData& data, double least)
 {
-    p.setPen(look.ink);
-    const QRectF box(f.labels().left(), y - f.lineHeight() / 2, f.labels().width(), f.lineHeight());
-    p.drawText(box, (f.mirrored() ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, text);
-}
-
-void paintGrid(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
-{
-    p.setFont(look.font);
-    for (int level = 0; level < 4; ++level) {
-        const double y = f.y(level);
-        p.setPen(QPen(look.faint, look.unit));
-        p.drawLine(QPointF(f.plot().left(), y), QPointF(f.plot().right(), y));
-        paintLabel(p, f, look, y, data.levelNames[static_cast<std::size_t>(level)]);
+    std::vector<Point> out;
+    const auto from = std::lower_bound(data.levels.begin(), data.levels.end(), data.from, [](const auto& a, LocalDate d) { return a.first < d; });
+    for (auto i = from; i != data.levels.end() && i->first <= data.to; ++i) {
+        const QPointF at(f.x(i->first), heightOf(f, static_cast<double>(i->second)));
+        if (!out.empty() && f.dayWidth() < least && std::abs(at.x() - out.back().at.x()) < least)
+            out.back() = {{out.back().at.x(), std::min(out.back().at.y(), at.y())}, i->first};
+        else
+            out.push_back({at, i->first});
     }
-}
-
-/// Month starts, thinned until they fit; single days where the span is short.
-void paintDates(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
-{
-    const int days = data.to - data.from + 1;
-    const QFontMetricsF metrics(look.font);
-    const double y = f.datesAt(look);
-    std::optional<double> taken; // how far the labels reach, in the direction of time
-    const auto put = [&](LocalDate d, const QString& text) {
-        const double width = metrics.horizontalAdvance(text);
-        const double left = std::clamp(f.x(d) - width / 2, f.plot().left() - 4 * look.unit, std::max(f.plot().left(), f.plot().right() - width));
-        const double gap = 10 * look.unit;
-        if (taken && (f.mirrored() ? left + width > *taken - gap : left < *taken + gap))
-            return;
-        p.setPen(look.ink);
-        p.drawText(QRectF(left, y, width + 1, f.lineHeight()), Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip, text);
-        taken = f.mirrored() ? left : left + width;
-    };
-    const QLocale locale;
-    if (days <= 45) {
-        for (LocalDate d = data.from; d <= data.to; d = d + 7)
-            put(d, locale.toString(toQDate(d), QStringLiteral("d MMM")));
-        return;
-    }
-    const int months = std::max(1, days / 30);
-    // Steps that meet every January, so that years stand evenly.
-    int every = static_cast<int>(std::ceil(months / kMostLabels));
-    for (const int step : {1, 2, 3, 4, 6, 12})
-        if (step >= every) {
-            every = step;
-            break;
-        }
-    every = every > 12 ? (every + 11) / 12 * 12 : every;
-    for (LocalDate d = data.from; d <= data.to; d = d + 1)
-        if (d.day() == 1 && (d.month() - 1 + 12 * d.year()) % every == 0)
-            put(d, d.month() == 1 || every >= 12 ? QString::number(d.year()) : locale.standaloneMonthName(d.month(), QLocale::ShortFormat));
+    return out;
 }
 
 /// Runs of days with check-ins; a missed day or two is bridged, a longer gap breaks the line.
-void paintLine(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+void paintLine(QPainter& p, const TimeFrame& f, const DampnessData& data, const ChartLook& look)
 {
-    // One column a pixel where days are narrower: the worst day of each.
-    std::vector<std::pair<double, double>> points;
-    std::vector<LocalDate> dates;
     const double least = look.unit;
-    for (const auto& [date, level] : data.levels) {
-        if (date < data.from || date > data.to)
-            continue;
-        const double x = f.x(date);
-        const double y = f.y(static_cast<double>(level));
-        if (!points.empty() && f.dayWidth() < least && std::abs(x - points.back().first) < least) {
-            points.back().second = std::min(points.back().second, y);
-            dates.back() = date;
-            continue;
-        }
-        points.emplace_back(x, y);
-        dates.push_back(date);
-    }
+    const auto points = columnsOf(f, data, least);
+    const int bridged = std::max(3, static_cast<int>(4 * look.unit / f.dayWidth()));
     QPainterPath path;
     QPainterPath fill;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        const QPointF at(points[i].first, points[i].second);
-        const bool begins = i == 0 || dates[i] - dates[i - 1] > std::max(3, static_cast<int>(4 * look.unit / f.dayWidth()));
-        if (begins) {
-            if (i > 0)
-                fill.lineTo(points[i - 1].first, f.y(0));
-            path.moveTo(at);
-            fill.moveTo(at.x(), f.y(0));
-            fill.lineTo(at);
-        } else {
+        const QPointF at = points[i].at;
+        if (i > 0 && points[i].date - points[i - 1].date <= bridged) {
             path.lineTo(at);
-            fill.lineTo(at);
+        } else {
+            if (i > 0)
+                fill.lineTo(points[i - 1].at.x(), heightOf(f, 0));
+            path.moveTo(at);
+            fill.moveTo(at.x(), heightOf(f, 0));
         }
+        fill.lineTo(at);
     }
     if (!points.empty())
-        fill.lineTo(points.back().first, f.y(0));
+        fill.lineTo(points.back().at.x(), heightOf(f, 0));
     // Thousands of smoothed slants a hair wide cost far more than anybody sees of them.
     const bool dense = f.dayWidth() < least;
     p.setRenderHint(QPainter::Antialiasing, !dense);
-    p.setPen(Qt::NoPen);
-    p.setBrush(look.wet);
-    p.drawPath(fill);
+    p.fillPath(fill, look.wet);
     p.setBrush(Qt::NoBrush);
-    if (dense)
-        p.setPen(QPen(look.line, look.unit, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin));
-    else
-        p.setPen(QPen(look.line, 2 * look.unit, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    p.setPen(dense ? QPen(look.line, look.unit, Qt::SolidLine, Qt::FlatCap, Qt::BevelJoin)
+                   : QPen(look.line, 2 * look.unit, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     p.drawPath(path);
     p.setRenderHint(QPainter::Antialiasing);
-    if (f.dayWidth() >= 5 * look.unit)
-        for (const auto& [x, y] : points) {
-            p.setPen(Qt::NoPen);
-            p.setBrush(look.line);
-            p.drawEllipse(QPointF(x, y), 2.4 * look.unit, 2.4 * look.unit);
-        }
+    if (f.dayWidth() < 5 * look.unit)
+        return;
+    p.setPen(Qt::NoPen);
+    p.setBrush(look.line);
+    for (const auto& point : points)
+        p.drawEllipse(point.at, 2.4 * look.unit, 2.4 * look.unit);
 }
 
-void paintBaths(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+void paintBaths(QPainter& p, const TimeFrame& f, const DampnessData& data, const ChartLook& look)
 {
     p.setPen(QPen(look.bath, std::clamp(f.dayWidth() * 0.6, look.unit, 3 * look.unit), Qt::SolidLine, Qt::FlatCap));
     for (const LocalDate d : data.baths)
-        if (d >= data.from && d <= data.to)
+        if (f.holds(d))
             p.drawLine(QPointF(f.x(d), f.plot().bottom() + 3 * look.unit), QPointF(f.x(d), f.plot().bottom() + 10 * look.unit));
 }
 
 /// A step for each day, as high as the chance; the highest of those that share a pixel.
-void paintChances(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+void paintChances(QPainter& p, const TimeFrame& f, const DampnessData& data, const ChartLook& look)
 {
     if (data.chances.empty())
         return;
-    const QRectF band = f.band(look);
-    paintLabel(p, f, look, band.center().y(), data.chanceName);
+    const QRectF band(f.plot().left(), f.plot().bottom() + kTicks * look.unit, f.plot().width(), bandHeight(data, look) - 4 * look.unit);
+    f.paintName(p, band.center().y(), data.chanceName, look);
     p.setPen(QPen(look.faint, look.unit));
     p.drawLine(band.bottomLeft(), band.bottomRight());
     p.setRenderHint(QPainter::Antialiasing, false);
@@ -208,7 +113,7 @@ void paintChances(QPainter& p, const Frame& f, const DampnessData& data, const C
     const double width = std::max(f.dayWidth(), look.unit);
     std::optional<QRectF> step;
     for (const auto& [date, chance] : data.chances) {
-        if (date < data.from || date > data.to)
+        if (!f.holds(date))
             continue;
         const double height = std::clamp(chance, 0.0, 1.0) * band.height();
         const QRectF next(f.x(date) - width / 2, band.bottom() - height, width, height);
@@ -226,14 +131,14 @@ void paintChances(QPainter& p, const Frame& f, const DampnessData& data, const C
 }
 
 /// Above the plot: a diamond for each weighing, and what it gave where there is room.
-void paintWeighings(QPainter& p, const Frame& f, const DampnessData& data, const ChartLook& look)
+void paintWeighings(QPainter& p, const TimeFrame& f, const DampnessData& data, const ChartLook& look)
 {
     const QFontMetricsF metrics(look.font);
     const double half = 3.5 * look.unit;
     const double y = f.plot().top() - f.lineHeight();
     std::optional<double> taken;
     for (const auto& [date, rate] : data.weighings) {
-        if (date < data.from || date > data.to)
+        if (!f.holds(date))
             continue;
         const QPointF at(f.x(date), y);
         p.setPen(QPen(look.line, look.unit));
@@ -260,9 +165,10 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
         return;
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    const Frame frame(area, data, look);
-    paintGrid(painter, frame, data, look);
-    if (data.marked && *data.marked >= data.from && *data.marked <= data.to) {
+    const TimeFrame frame = frameOf(area, data, look);
+    for (int level = 0; level < 4; ++level)
+        frame.paintRule(painter, level / 3.0, data.levelNames[static_cast<std::size_t>(level)], look);
+    if (data.marked && frame.holds(*data.marked)) {
         painter.setPen(QPen(look.ink, look.unit, Qt::DotLine));
         painter.drawLine(QPointF(frame.x(*data.marked), frame.plot().top()), QPointF(frame.x(*data.marked), frame.plot().bottom()));
     }
@@ -270,20 +176,15 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
     paintBaths(painter, frame, data, look);
     paintChances(painter, frame, data, look);
     paintWeighings(painter, frame, data, look);
-    paintDates(painter, frame, data, look);
+    frame.paintDates(painter, kTicks * look.unit + bandHeight(data, look), look);
     painter.restore();
 }
 
 std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, const ChartLook& look, QPointF point)
 {
-    if (data.to < data.from)
-        return std::nullopt;
-    const Frame frame(area, data, look);
-    const double along = look.mirrored ? frame.plot().right() - point.x() : point.x() - frame.plot().left();
-    const int offset = static_cast<int>(std::floor(along / frame.dayWidth()));
-    if (offset < 0 || offset > data.to - data.from)
-        return std::nullopt;
-    return data.from + offset;
+    return data.to < data.from ? std::nullopt : frameOf(area, data, look).dayAt(point);
 }
+
+double dayWidth(const QRectF& area, const DampnessData& data, const ChartLook& look) { return frameOf(area, data, look).dayWidth(); }
 
 } // namespace firstdew::charts

@@ -1,22 +1,15 @@
 #pragma once
 
-#include "facts/LocalDate.h"
+#include "charts/TimeFrame.h"
 #include "facts/Words.h"
 
-#include <QColor>
-#include <QFont>
-#include <QRectF>
 #include <QString>
 #include <array>
 #include <optional>
 #include <vector>
 
-class QPainter;
-
 namespace firstdew::charts
 {
-
-using namespace facts;
 
 /// One site's line: levels by day, baths, the days of the chart.
 struct DampnessData {
@@ -31,18 +24,6 @@ struct DampnessData {
     std::array<QString, 4> levelNames;
 };
 
-/// Colours by role, so that screen and paper each bring their own.
-struct ChartLook {
-    QColor ink;     ///< text
-    QColor faint;   ///< rules
-    QColor line;
-    QColor bath;
-    QColor wet;     ///< fill below the line, drawn as it is: paper for archives takes no transparency
-    QFont font;     ///< of the labels, at the size wanted
-    double unit = 1; ///< device units of one dp
-    bool mirrored = false; ///< time runs from right to left, as the script does
-};
-
 /// Draws the line of dampness over time into `area`: four levels upwards from dry, a break where no check-in was made,
 /// a tick below for each bath, a diamond above for each weighing; chances as a band of their own, higher where
 /// dampness is likelier. Where days are narrower than a pixel, each pixel shows its worst day.
@@ -50,5 +31,8 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
 
 /// The day under a point of that chart, if any.
 [[nodiscard]] std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, const ChartLook& look, QPointF point);
+
+/// How wide a day is in that chart.
+[[nodiscard]] double dayWidth(const QRectF& area, const DampnessData& data, const ChartLook& look);
 
 } // namespace firstdew::charts

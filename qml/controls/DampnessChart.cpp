@@ -2,59 +2,70 @@
 
 #include "Store.h"
 #include "outlook/DrySpells.h"
+#include "outlook/DrySpells.h"
 #include "protocol/Sweat.h"
 #include "situation/Sites.h"
 #include "words/Names.h"
 
 #include <QPainter>
+#include <algorithm>
 
 namespace firstdew::controls {
-
-namespace {
-constexpr float kWash = 0.28F; // of the line, below it
-}
 
 using namespace facts;
 using viewmodels::Store;
 
-DampnessChart::DampnessChart(QQuickItem* parent) : PaintedChart(parent)
+void DampnessChart::take(DiarySite site)
 {
-    connect(this, &DampnessChart::changed, this, &DampnessChart::take);
-    connect(Store::instance(), &Store::changed, this, &DampnessChart::changed);
-}
-
-void DampnessChart::take()
-{
-    const auto site = viewmodels::valueOf<DiarySite>(m_site);
-    m_data = {};
-    if (!site || m_span < 1)
-        return;
     const Record& record = Store::instance()->record();
-    m_data.to = Store::instance()->situation().today;
-    m_data.from = m_data.to - (m_span - 1);
-    for (const auto& r : situation::dayReports(record, *site, m_data.to))
-        if (r.date >= m_data.from)
+    const auto leftOut = viewmodels::setOf<Circumstance>(without());
+    const auto stirred = [&](const situation::DayReport& r) {
+        return std::any_of(allOf<Circumstance>().begin(), allOf<Circumstance>().end(), [&](Circumstance c) { return leftOut.contains(c) && r.with.contains(c); });
+    };
+    m_data = {};
+    for (const auto& r : situation::dayReports(record, site, Store::instance()->situation().today))
+        if (!stirred(r))
             m_data.levels.emplace_back(r.date, r.level);
-    for (const auto& e : record.all<Session>())
-        if (treats(e.payload.site).contains(*site) && e.happened.date >= m_data.from)
-            m_data.baths.push_back(e.happened.date);
+    if (withBaths())
+        for (const auto& e : record.all<Session>())
+            if (treats(e.payload.site).contains(site))
+                m_data.baths.push_back(e.happened.date);
     for (const auto& e : record.all<Weighing>())
-        if (e.payload.site == *site && e.happened.date >= m_data.from)
+        if (e.payload.site == site)
             m_data.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
-    for (const auto& d : outlook::beliefsOf(record, *site, m_data.to))
-        if (d.date >= m_data.from)
-            m_data.chances.emplace_back(d.date, d.begun);
+    for (const auto& d : outlook::beliefsOf(record, site, Store::instance()->situation().today))
+        m_data.chances.emplace_back(d.date, d.begun);
     m_data.chanceName = tr("Chance");
     for (const auto level : allOf<Level>())
         m_data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
 }
 
-void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look(kWash)); }
+void DampnessChart::show(LocalDate from, LocalDate to)
+{
+    m_data.from = from;
+    m_data.to = to;
+}
+
+int DampnessChart::levels() const
+{
+    return static_cast<int>(std::count_if(m_data.levels.begin(), m_data.levels.end(),
+                                          [&](const auto& l) { return l.first >= m_data.from && l.first <= m_data.to; }));
+}
+
+bool DampnessChart::weighed() const
+{
+    return std::any_of(m_data.weighings.begin(), m_data.weighings.end(),
+                       [&](const auto& w) { return w.first >= m_data.from && w.first <= m_data.to; });
+}
+
+void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look()); }
 
 QString DampnessChart::dayAt(qreal x, qreal y) const
 {
-    const auto day = charts::dayAt(area(), m_data, look(kWash), {x, y});
+    const auto day = charts::dayAt(area(), m_data, look(), {x, y});
     return day ? viewmodels::text(*day) : QString();
 }
+
+qreal DampnessChart::dayWidth() const { return charts::dayWidth(area(), m_data, look()); }
 
 } // namespace firstdew::controls

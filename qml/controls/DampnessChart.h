@@ -1,34 +1,35 @@
 #pragma once
 
+#include "TimeChart.h"
 #ifndef Q_MOC_RUN
 #include "charts/DampnessPainter.h"
 #endif
-#include "PaintedChart.h"
 
 namespace firstdew::controls {
 
-/// One site's line of dampness up to today, drawn by the painter of the printed page; colours and type by role.
-class DampnessChart : public PaintedChart {
+/// One site's line of dampness.
+class DampnessChart : public TimeChart {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString site MEMBER m_site NOTIFY changed)
-    Q_PROPERTY(int span MEMBER m_span NOTIFY changed) ///< days, today the last
-    /// Whether weighings stand in what is shown.
+    /// Whether check-ins, and whether weighings, stand in what is shown.
+    Q_PROPERTY(int levels READ levels NOTIFY changed)
     Q_PROPERTY(bool weighed READ weighed NOTIFY changed)
 
 public:
-    explicit DampnessChart(QQuickItem* parent = nullptr);
+    using TimeChart::TimeChart;
     void paint(QPainter* painter) override;
-    [[nodiscard]] bool weighed() const { return !m_data.weighings.empty(); }
+    [[nodiscard]] int levels() const;
+    [[nodiscard]] bool weighed() const;
     /// The day under a point, ISO; empty beside the plot.
     Q_INVOKABLE QString dayAt(qreal x, qreal y) const;
+    /// How wide a day is drawn.
+    Q_INVOKABLE qreal dayWidth() const;
+
+protected:
+    void take(facts::DiarySite site) override;
+    void show(facts::LocalDate from, facts::LocalDate to) override;
 
 private:
-    /// Reads the record anew; drawing itself must stay quick.
-    void take();
-
-    QString m_site;
-    int m_span = 90;
     charts::DampnessData m_data;
 };
 

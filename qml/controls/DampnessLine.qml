@@ -2,15 +2,28 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// The dampness of one site over time, baths as ticks below, weighings above; a tap opens the day.
+// One site over time: its dampness with baths as ticks and weighings above; below, what the meter showed at each bath
+// and how it felt. A tap opens the day; dragged, earlier days come.
 ColumnLayout {
     id: whole
-    property alias site: chart.site
-    property alias span: chart.span
+    property string site: ""
+    property int span: 90
+    property int back: 0
+    property bool baths: true
+    property var without: []
+    readonly property real readingsHeight: 72
+    readonly property int few: 14 // check-ins from which the line tells something
     signal dayTapped(string date)
+    /// Dragged to that many days before today.
+    signal dragged(int back)
     spacing: Theme.small
     DampnessChart {
         id: chart
+        site: whole.site
+        span: whole.span
+        back: whole.back
+        baths: whole.baths
+        without: whole.without
         Layout.fillWidth: true
         Layout.preferredHeight: Theme.curve + 4 * Theme.tiny
         ink: Theme.inkSoft
@@ -29,6 +42,34 @@ ColumnLayout {
                     whole.dayTapped(day)
             }
         }
+        DragHandler {
+            target: null
+            yAxis.enabled: false
+            property int start: 0
+            onActiveChanged: if (active) start = whole.back
+            onTranslationChanged: if (active) whole.dragged(start + Math.round((chart.mirrored ? -1 : 1) * translation.x / chart.dayWidth()))
+        }
     }
-    Label { role: "tiny"; Layout.fillWidth: true; text: chart.weighed ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : qsTr("Ticks below: baths.") }
+    Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in this time.") }
+    Label { visible: chart.levels > 0 && chart.levels < whole.few; role: "label"; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
+    Label { visible: chart.weighed || whole.baths; role: "tiny"; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Ticks below: baths.") : qsTr("Diamonds above: weighings, in mg a minute.") }
+    ReadingsChart {
+        id: readings
+        visible: whole.baths && count > 0
+        site: whole.site
+        span: whole.span
+        back: whole.back
+        Layout.fillWidth: true
+        Layout.preferredHeight: whole.readingsHeight + Theme.tiny
+        ink: Theme.inkSoft
+        faint: Theme.line
+        line: Theme.main
+        accent: Theme.nowText
+        family: Theme.family
+        textSize: Theme.tiny
+        mirrored: chart.mirrored
+        Accessible.role: Accessible.Chart
+        Accessible.name: qsTr("Meter readings at the baths, %1").arg(Look.words.site(site))
+    }
+    Label { visible: readings.visible; role: "tiny"; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.") }
 }

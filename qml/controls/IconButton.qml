@@ -10,6 +10,7 @@ T.Button {
     implicitHeight: Theme.target
     Accessible.role: Accessible.Button
     Accessible.name: text
+    Accessible.focusable: enabled
     Accessible.onPressAction: if (enabled) clicked()
     Keys.onReturnPressed: clicked()
     contentItem: Item {
@@ -18,7 +19,7 @@ T.Button {
             width: Theme.icon
             height: Theme.icon
             name: control.iconName
-            color: control.tint
+            color: control.enabled ? control.tint : Theme.line
             mirrored: control.mirrored && (name === "back" || name === "next" || name === "undo")
         }
     }

@@ -1,7 +1,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN
-#include "charts/DampnessPainter.h"
+#include "charts/TimeFrame.h"
 #endif
 
 #include <QColor>

@@ -615,6 +615,33 @@
         <source>Ticks below: baths.</source>
         <translation>العلامات أسفل: حمّامات.</translation>
     </message>
+    <message>
+        <source>No check-in in this time.</source>
+        <translation>لا تسجيل في هذه المدة.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
+        <translation>
+            <numerusform>لا تسجيل هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+            <numerusform>تسجيل واحد هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+            <numerusform>تسجيلان هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+            <numerusform>%n تسجيلات هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+            <numerusform>%n تسجيلًا هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+            <numerusform>%n تسجيل هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Diamonds above: weighings, in mg a minute.</source>
+        <translation>المعيّنات في الأعلى: أوزان، بالملغم في الدقيقة.</translation>
+    </message>
+    <message>
+        <source>Meter readings at the baths, %1</source>
+        <translation>قراءات المقياس في الحمّامات، %1</translation>
+    </message>
+    <message>
+        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
+        <translation>النقاط: أعلى قراءة مريحة في كل حمّام، بالمللي أمبير؛ والحلقات حيث كان مزعجًا أو مؤلمًا.</translation>
+    </message>
 </context>
 <context>
     <name>DayPage</name>
@@ -673,6 +700,14 @@
     <message>
         <source>Within the usual range of healthy people.</source>
         <translation>ضمن المعتاد لدى الأصحاء.</translation>
+    </message>
+    <message>
+        <source>Day before</source>
+        <translation>اليوم السابق</translation>
+    </message>
+    <message>
+        <source>Day after</source>
+        <translation>اليوم التالي</translation>
     </message>
 </context>
 <context>
@@ -768,10 +803,6 @@
         <translation>إلى «اليوم»</translation>
     </message>
     <message>
-        <source>Note more</source>
-        <translation>تدوين المزيد</translation>
-    </message>
-    <message>
         <source>How much it bothers you</source>
         <translation>كم يزعجك</translation>
     </message>
@@ -786,6 +817,66 @@
     <message>
         <source>Summary for your prescriber</source>
         <translation>ملخص لطبيبك</translation>
+    </message>
+    <message>
+        <source>Filter: on</source>
+        <translation>التصفية: مفعّلة</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>تصفية</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>أقدم</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 إلى %2</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>أحدث</translation>
+    </message>
+    <message>
+        <source>See and note more</source>
+        <translation>عرض وتدوين المزيد</translation>
+    </message>
+    <message>
+        <source>Look at single days</source>
+        <translation>عرض الأيام يومًا بيوم</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>ما يُعرض</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>أين</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>كل المواضع</translation>
+    </message>
+    <message>
+        <source>Baths and readings</source>
+        <translation>الحمّامات والقراءات</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>ظاهرة</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>مخفية</translation>
+    </message>
+    <message>
+        <source>Leave out days with</source>
+        <translation>استبعاد الأيام التي فيها</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
     </message>
 </context>
 <context>

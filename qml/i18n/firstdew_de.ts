@@ -615,6 +615,29 @@
         <source>Ticks below: baths.</source>
         <translation>Striche unten: Bäder.</translation>
     </message>
+    <message>
+        <source>No check-in in this time.</source>
+        <translation>Kein Eintrag in dieser Zeit.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
+        <translation>
+            <numerusform>%n Eintrag hier. Nach zwei Wochen beginnt die Linie zu zeigen, wie lange Sie trocken bleiben.</numerusform>
+            <numerusform>%n Einträge hier. Nach zwei Wochen beginnt die Linie zu zeigen, wie lange Sie trocken bleiben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Diamonds above: weighings, in mg a minute.</source>
+        <translation>Rauten oben: Wägungen, in mg je Minute.</translation>
+    </message>
+    <message>
+        <source>Meter readings at the baths, %1</source>
+        <translation>Messwerte bei den Bädern, %1</translation>
+    </message>
+    <message>
+        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
+        <translation>Punkte: höchster angenehmer Messwert jedes Bads, in mA; Ringe, wo es unangenehm oder schmerzhaft war.</translation>
+    </message>
 </context>
 <context>
     <name>DayPage</name>
@@ -673,6 +696,14 @@
     <message>
         <source>Within the usual range of healthy people.</source>
         <translation>Im üblichen Bereich gesunder Menschen.</translation>
+    </message>
+    <message>
+        <source>Day before</source>
+        <translation>Tag davor</translation>
+    </message>
+    <message>
+        <source>Day after</source>
+        <translation>Tag danach</translation>
     </message>
 </context>
 <context>
@@ -768,10 +799,6 @@
         <translation>Zu Heute</translation>
     </message>
     <message>
-        <source>Note more</source>
-        <translation>Mehr notieren</translation>
-    </message>
-    <message>
         <source>How much it bothers you</source>
         <translation>Wie sehr es Sie stört</translation>
     </message>
@@ -786,6 +813,66 @@
     <message>
         <source>Summary for your prescriber</source>
         <translation>Bericht für Ihre Praxis</translation>
+    </message>
+    <message>
+        <source>Filter: on</source>
+        <translation>Filter: an</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Früher</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>See and note more</source>
+        <translation>Mehr ansehen und notieren</translation>
+    </message>
+    <message>
+        <source>Look at single days</source>
+        <translation>Einzelne Tage ansehen</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Was gezeigt wird</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>Überall</translation>
+    </message>
+    <message>
+        <source>Baths and readings</source>
+        <translation>Bäder und Messwerte</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Ausgeblendet</translation>
+    </message>
+    <message>
+        <source>Leave out days with</source>
+        <translation>Tage auslassen mit</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>DampnessLine</name>
+    <message numerus="yes">
+        <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
+        <translation>
+            <numerusform>%n check-in here. After two weeks of them the line begins to tell how long you stay dry.</numerusform>
+            <numerusform>%n check-ins here. After two weeks of them the line begins to tell how long you stay dry.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MachinePage</name>
     <message numerus="yes">
         <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>

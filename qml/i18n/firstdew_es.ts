@@ -615,6 +615,29 @@
         <source>Ticks below: baths.</source>
         <translation>Marcas abajo: baños.</translation>
     </message>
+    <message>
+        <source>No check-in in this time.</source>
+        <translation>Ningún registro en este tiempo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
+        <translation>
+            <numerusform>%n registro aquí. Tras dos semanas la línea empieza a mostrar cuánto tiempo sigue seco.</numerusform>
+            <numerusform>%n registros aquí. Tras dos semanas la línea empieza a mostrar cuánto tiempo sigue seco.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Diamonds above: weighings, in mg a minute.</source>
+        <translation>Rombos arriba: pesadas, en mg por minuto.</translation>
+    </message>
+    <message>
+        <source>Meter readings at the baths, %1</source>
+        <translation>Lecturas en los baños, %1</translation>
+    </message>
+    <message>
+        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
+        <translation>Puntos: lectura cómoda más alta de cada baño, en mA; anillos donde fue desagradable o doloroso.</translation>
+    </message>
 </context>
 <context>
     <name>DayPage</name>
@@ -673,6 +696,14 @@
     <message>
         <source>Within the usual range of healthy people.</source>
         <translation>Dentro de lo habitual en personas sanas.</translation>
+    </message>
+    <message>
+        <source>Day before</source>
+        <translation>Día anterior</translation>
+    </message>
+    <message>
+        <source>Day after</source>
+        <translation>Día siguiente</translation>
     </message>
 </context>
 <context>
@@ -768,10 +799,6 @@
         <translation>Ir a Hoy</translation>
     </message>
     <message>
-        <source>Note more</source>
-        <translation>Anotar más</translation>
-    </message>
-    <message>
         <source>How much it bothers you</source>
         <translation>Cuánto le molesta</translation>
     </message>
@@ -786,6 +813,66 @@
     <message>
         <source>Summary for your prescriber</source>
         <translation>Resumen para quien le prescribe</translation>
+    </message>
+    <message>
+        <source>Filter: on</source>
+        <translation>Filtro: activo</translation>
+    </message>
+    <message>
+        <source>Filter</source>
+        <translation>Filtro</translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>See and note more</source>
+        <translation>Ver y anotar más</translation>
+    </message>
+    <message>
+        <source>Look at single days</source>
+        <translation>Ver días sueltos</translation>
+    </message>
+    <message>
+        <source>What is shown</source>
+        <translation>Qué se muestra</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>Baths and readings</source>
+        <translation>Baños y lecturas</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Visibles</translation>
+    </message>
+    <message>
+        <source>Hidden</source>
+        <translation>Ocultos</translation>
+    </message>
+    <message>
+        <source>Leave out days with</source>
+        <translation>Omitir los días con</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>

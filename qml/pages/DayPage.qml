@@ -10,10 +10,17 @@ Frame {
     title: Look.words.dayFull(date)
     titleRole: "title"
     property var entries: DiaryModel.day(date)
+    onDateChanged: entries = DiaryModel.day(date)
     Connections { target: DiaryModel; function onChanged() { page.entries = DiaryModel.day(page.date) } }
     function weighed(e) {
         return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Look.words.number(e.gain, 0)).arg(Look.words.number(e.minutes, e.minutes % 1 === 0 ? 0 : 1)).arg(Look.words.number(e.rate, 1))
                + (e.judged === "above" ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === "usual" ? "\n" + qsTr("Within the usual range of healthy people.") : "")
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.small
+        ActionButton { text: qsTr("Day before"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, -1) }
+        ActionButton { text: qsTr("Day after"); enabled: page.date < Store.today; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, 1) }
     }
     Repeater {
         model: DiaryModel.sites.length // the cards stay, and with them the keyboard's place, when one is mended

@@ -6,8 +6,27 @@ Frame {
     id: page
     title: Look.words.place("diary")
     property int span: 90
+    property int back: 0 // days from the last one shown to today
+    property string onlySite: ""
+    property bool baths: true
+    property var without: []
+    readonly property int allDays: Math.max(31, DiaryModel.daysKept)
+    readonly property int mostBack: Math.max(0, DiaryModel.daysKept - span)
+    readonly property bool filtered: onlySite !== "" || !baths || without.length > 0
+    readonly property string lastDay: DiaryModel.plusDays(Store.today, -back)
+    function goBack(days) { back = Math.max(0, Math.min(mostBack, days)) }
+    onSpanChanged: goBack(back)
 
+    header: ActionButton { visible: DiaryModel.sites.length > 0; kind: "quiet"; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
+
+    Card {
+        visible: DiaryModel.sites.length === 0
+        Label { role: "title"; text: qsTr("Nothing here yet"); Layout.fillWidth: true }
+        Label { text: qsTr("Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry."); Layout.fillWidth: true }
+        ActionButton { kind: "main"; text: qsTr("Go to Today"); Layout.fillWidth: true; onClicked: Router.place("today") }
+    }
     Wrap {
+        visible: DiaryModel.sites.length > 0
         Layout.fillWidth: true
         spacing: Theme.small
         Repeater {
@@ -21,24 +40,30 @@ Frame {
             }
         }
     }
-    readonly property int allDays: Math.max(31, DiaryModel.daysKept)
-
-    Card {
-        visible: DiaryModel.sites.length === 0
-        Label { role: "title"; text: qsTr("Nothing here yet"); Layout.fillWidth: true }
-        Label { text: qsTr("Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry."); Layout.fillWidth: true }
-        ActionButton { kind: "main"; text: qsTr("Go to Today"); Layout.fillWidth: true; onClicked: Router.place("today") }
+    Item {
+        visible: page.mostBack > 0
+        Layout.fillWidth: true
+        implicitHeight: Math.max(Theme.target, range.implicitHeight)
+        IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.goBack(page.back + Math.ceil(page.span / 2)) }
+        Label { id: range; role: "label"; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Look.words.dayYear(DiaryModel.plusDays(page.lastDay, 1 - page.span))).arg(Look.words.dayYear(page.lastDay)) }
+        IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.goBack(page.back - Math.ceil(page.span / 2)) }
     }
     Repeater {
-        model: DiaryModel.sites
+        model: DiaryModel.sites.length
         Card {
             id: card
-            required property string modelData
-            Label { role: "lead"; text: Look.words.site(card.modelData); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            required property int index
+            readonly property string site: DiaryModel.sites[index] || ""
+            visible: page.onlySite === "" || page.onlySite === site
+            Label { role: "lead"; text: Look.words.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             DampnessLine {
                 Layout.fillWidth: true
-                site: card.modelData
+                site: card.site
                 span: page.span
+                back: page.back
+                baths: page.baths
+                without: page.without
+                onDragged: days => page.goBack(days)
                 onDayTapped: date => Router.page("DayPage", { date: date })
             }
         }
@@ -46,9 +71,30 @@ Frame {
     ActionButton { visible: DiaryModel.sites.length > 0; kind: "main"; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
     Card {
         visible: DiaryModel.sites.length > 0
-        Label { role: "lead"; text: qsTr("Note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Label { role: "lead"; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.page("DayPage", { date: page.lastDay }) }
         ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page("BotherPage", {}) }
         ActionButton { text: qsTr("Skin after a bath"); Layout.fillWidth: true; onClicked: Router.page("SkinPage", {}) }
         ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page("WeighPage", {}) }
+    }
+    Sheet {
+        id: filter
+        title: qsTr("What is shown")
+        OneOf {
+            visible: options.length > 2
+            label: qsTr("Where")
+            options: [{ value: "", text: qsTr("Everywhere") }].concat(DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })))
+            value: page.onlySite
+            onChosen: v => page.onlySite = v
+        }
+        OneOf {
+            label: qsTr("Baths and readings")
+            options: [{ value: "yes", text: qsTr("Shown") }, { value: "no", text: qsTr("Hidden") }]
+            value: page.baths ? "yes" : "no"
+            onChosen: v => page.baths = v === "yes"
+        }
+        Label { role: "label"; text: qsTr("Leave out days with"); Layout.fillWidth: true }
+        SomeOf { tokens: Look.words.circumstances; name: token => Look.words.circumstance(token); chosen: page.without; onToggled: now => page.without = now }
+        ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: filter.close() }
     }
 }

@@ -237,10 +237,29 @@ class Diary(Walk):
             self.tick(t(span, of='Diary'))
             self.picture(span.lower())
         self.tick(t('Month', of='Diary'))
+        self.filtered()
         self.correct(chart)
         self.bother()
         self.weigh()
         self.skin()
+
+    def filtered(self):
+        t = self.say
+        readings = t('Meter readings at the baths, %1', t('Hands', of='Words'))
+        self.tick(t('Quarter', of='Diary'))
+        self.press(t('Earlier', of='Diary'))
+        self.see(readings)
+        self.picture('earlier')
+        self.press(t('Filter', of='Diary'))
+        self.choose(t('Hidden', of='Diary'))
+        self.tick(t('Heat', of='Words'))
+        self.picture('filter')
+        self.press(t('Done', of='Diary'))
+        self.gone(readings)
+        self.see(t('Filter: on'), 'push button')
+        self.picture('filtered')
+        self.press(t('Later', of='Diary'))
+        self.tick(t('Month', of='Diary'))
 
     def correct(self, chart):
         before = len(self.facts('check-in'))
