@@ -1,7 +1,7 @@
 #include "journal/BackUp.h"
 
-#include "journal/Copies.h"
 #include "journal/RecordJson.h"
+#include "journal/ReplaceDamaged.h"
 #include "journal/StoreError.h"
 
 namespace firstdew::journal
@@ -12,14 +12,14 @@ using std::filesystem::path;
 namespace
 {
 
-Result<Restored> restoreIntoNew(const path& store, const std::vector<Fact>& facts, path kept)
+Result<Restored> restoreIntoNew(const path& store, const std::vector<Fact>& facts)
 {
     auto journal = Journal::open(store);
     if (!journal)
         return journal.error();
     if (auto replaced = journal.value().replaceAll(facts); !replaced)
         return replaced.error();
-    return Restored{facts.size(), std::move(kept)};
+    return Restored{facts.size(), {}};
 }
 
 } // namespace
@@ -54,7 +54,7 @@ Result<Restored> restore(const path& store, const std::vector<Fact>& facts)
     std::error_code ec;
     if (!std::filesystem::exists(store, ec) ||
         (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0))
-        return restoreIntoNew(store, facts, {});
+        return restoreIntoNew(store, facts);
     {
         auto present = Journal::openExisting(store);
         if (!present && present.error().code != "store-damaged")
@@ -68,10 +68,10 @@ Result<Restored> restore(const path& store, const std::vector<Fact>& facts)
             return Restored{facts.size(), *kept};
         }
     }
-    auto aside = setAside(store);
-    if (!aside)
-        return aside.error();
-    return restoreIntoNew(store, facts, *aside);
+    auto kept = replaceDamaged(store, facts);
+    if (!kept)
+        return kept.error();
+    return Restored{facts.size(), std::move(kept.value())};
 }
 
 } // namespace firstdew::journal

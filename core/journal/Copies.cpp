@@ -52,28 +52,6 @@ Result<path> keepCopy(SQLite::Database& db, const path& file, std::string_view r
     return copy;
 }
 
-Result<path> setAside(const path& file)
-{
-    path aside = beside(file, ".damaged.copy");
-    for (int n = 2; std::filesystem::exists(aside); ++n)
-        aside = beside(file, fmt::format(".damaged-{}.copy", n));
-    std::error_code failed;
-    std::filesystem::rename(file, aside, failed);
-    if (failed)
-        return Error{"file-failed", file.string(),
-                     "could not be set aside (" + failed.message() + "); nothing was changed"};
-    // The log belongs to that file alone; left behind it would be read into the new one.
-    for (const char* suffix : {"-wal", "-shm"}) {
-        std::error_code none;
-        path log = aside;
-        log.replace_extension();
-        std::filesystem::rename(beside(file, suffix), beside(log, fmt::format("{}.copy", suffix)), none);
-    }
-    if (auto forced = forceToDisk(aside); !forced)
-        return forced.error();
-    return aside;
-}
-
 std::vector<path> copiesOf(const path& file)
 {
     std::vector<path> out;

@@ -15,10 +15,6 @@ namespace firstdew::journal
 [[nodiscard]] facts::Result<std::filesystem::path> keepCopy(SQLite::Database& db, const std::filesystem::path& file,
                                                             std::string_view reason);
 
-/// Moves a damaged store and its log out of the way, to `<file>.damaged.copy` (with a number where that is taken), so
-/// that a new one can take its place and nothing is lost that somebody may still read from it.
-[[nodiscard]] facts::Result<std::filesystem::path> setAside(const std::filesystem::path& file);
-
 /// The copies kept beside a store, by name.
 [[nodiscard]] std::vector<std::filesystem::path> copiesOf(const std::filesystem::path& file);
 

@@ -1,13 +1,14 @@
 #include "journal/Repair.h"
 
 #include "journal/Copies.h"
-#include "journal/OwnFile.h"
+#include "journal/ReplaceDamaged.h"
 #include "journal/Rows.h"
 #include "journal/StoreError.h"
 
 #include <algorithm>
 #include <fmt/format.h>
 #include <set>
+#include <sqlite3.h>
 
 namespace firstdew::journal
 {
@@ -41,6 +42,18 @@ private:
     bool m_made = false;
 };
 
+/// Anything else, say a full disk, says nothing of the file: to go on then would be to give up what it holds.
+bool isDamage(const SQLite::Exception& e)
+{
+    const int code = e.getErrorCode() & 0xff;
+    return code == SQLITE_CORRUPT || code == SQLITE_NOTADB;
+}
+
+bool isDamage(const Error& e)
+{
+    return e.code == "store-damaged" || e.code == "store-foreign";
+}
+
 /// The rows that still read well, met from one end of the table until the file stops giving any.
 void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fact>& into)
 {
@@ -49,24 +62,32 @@ void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fa
         while (rows.executeStep())
             if (auto fact = factAt(rows))
                 into.push_back(std::move(fact.value()));
-    } catch (const SQLite::Exception&) {
-        return; // what lies behind the damage is tried from the other end
+    } catch (const SQLite::Exception& e) {
+        if (!isDamage(e))
+            throw;
+        // What lies behind the damage is tried from the other end.
     }
 }
 
-std::vector<Fact> salvage(const path& file)
+Error cannotCopy(const path& file)
+{
+    return {"file-failed", file.string(), "a working copy could not be made; nothing was changed, make room and try again"};
+}
+
+Result<std::vector<Fact>> salvage(const path& file)
 {
     std::vector<Fact> forward;
     std::vector<Fact> backward;
     const Scratch scratch(file, file);
     if (!scratch.made())
-        return forward;
+        return cannotCopy(file);
     try {
         SQLite::Database db(scratch.file().string(), SQLite::OPEN_READWRITE);
         salvageFrom(db, kSelectRows, forward);
         salvageFrom(db, std::string(kSelectRows) + " DESC", backward);
-    } catch (const SQLite::Exception&) {
-        return forward;
+    } catch (const SQLite::Exception& e) {
+        if (!isDamage(e))
+            return storeError(file, e);
     }
     std::set<std::string> known;
     for (const Fact& fact : forward)
@@ -95,25 +116,20 @@ std::vector<path> usableCopies(const path& file)
     return copies;
 }
 
-std::vector<Fact> lastWholeCopy(const path& file)
+Result<std::vector<Fact>> lastWholeCopy(const path& file)
 {
     for (const path& copy : usableCopies(file)) {
         const Scratch scratch(copy, file);
+        if (!scratch.made())
+            return cannotCopy(copy);
         const auto journal = Journal::openExisting(scratch.file());
-        if (!journal || !journal->check().ok)
-            continue;
-        if (auto facts = journal->readAll())
-            return std::move(facts.value());
+        auto facts = journal ? journal->readAll() : Result<std::vector<Fact>>(journal.error());
+        if (!facts && !isDamage(facts.error()))
+            return facts.error();
+        if (facts && journal->check().ok)
+            return facts;
     }
-    return {};
-}
-
-Result<Done> writeNew(const path& file, const std::vector<Fact>& facts)
-{
-    auto journal = Journal::open(file);
-    if (!journal)
-        return journal.error();
-    return journal.value().replaceAll(facts);
+    return std::vector<Fact>{};
 }
 
 } // namespace
@@ -128,22 +144,26 @@ Result<Repaired> repair(const path& file)
             if (const Health health = present->check(); health.ok)
                 return Repaired{static_cast<std::size_t>(health.facts), 0, {}};
     }
-    auto facts = salvage(file);
+    auto read = salvage(file);
+    if (!read)
+        return read.error();
+    auto& facts = read.value();
     const std::size_t salvaged = facts.size();
     std::set<std::string> known;
     for (const Fact& fact : facts)
         known.insert(fact.id);
-    for (Fact& fact : lastWholeCopy(file))
+    auto copied = lastWholeCopy(file);
+    if (!copied)
+        return copied.error();
+    for (Fact& fact : copied.value())
         if (!known.contains(fact.id))
             facts.push_back(std::move(fact));
     if (facts.empty())
         return damagedStore(file, "nothing can be read of it or of a copy");
     std::ranges::stable_sort(facts, {}, &Fact::recordedMs);
-    const auto aside = setAside(file);
+    const auto aside = replaceDamaged(file, facts);
     if (!aside)
         return aside.error();
-    if (auto written = writeNew(file, facts); !written)
-        return written.error();
     return Repaired{facts.size(), facts.size() - salvaged, *aside};
 }
 

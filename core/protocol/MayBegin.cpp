@@ -57,10 +57,17 @@ std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDa
     return std::nullopt;
 }
 
+/// A session dated tomorrow was done today or before: by a clock set back since, or beyond the date line.
+bool sameDay(LocalDate session, LocalDate day)
+{
+    return session == day || session == day + 1;
+}
+
 std::optional<Error> refusalByToday(const Record& record, Site site, LocalDate day)
 {
     for (const auto& e : record.all<Session>())
-        if (e.payload.completed && e.happened.date == day && (treats(e.payload.site).bits() & treats(site).bits()) != 0)
+        if (e.payload.completed && sameDay(e.happened.date, day) &&
+            (treats(e.payload.site).bits() & treats(site).bits()) != 0)
             return Error{"session-today", "site",
                          fmt::format("the {} had their session today already; leave the skin in peace, the next one is "
                                      "for tomorrow at the earliest",

@@ -29,13 +29,14 @@ constexpr std::array kRows{
     RowRule{ScreeningRow::FixedBraces, RowOutcome::Mention, Standing::CommonPractice},
 };
 
-/// The latest answer to one row, from whichever screening asked it last.
+/// The latest answer to one row, from whichever screening asked it last. A yes counts even where it is dated after `day`,
+/// by a clock that was ahead or from beyond the date line; a no does not.
 bool answeredYes(const Record& record, ScreeningRow row, LocalDate day)
 {
     bool yes = false;
     for (const auto& e : record.all<Screening>())
-        if (e.happened.date <= day && e.payload.asked.contains(row))
-            yes = e.payload.yes.contains(row);
+        if (e.payload.asked.contains(row))
+            yes = e.payload.yes.contains(row) || (yes && e.happened.date > day);
     return yes;
 }
 

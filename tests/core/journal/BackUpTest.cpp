@@ -3,6 +3,7 @@
 #include "RandomFacts.h"
 #include "Scratch.h"
 #include "journal/Copies.h"
+#include "journal/ReplaceDamaged.h"
 #include "journal/RecordJson.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -216,15 +217,18 @@ TEST_CASE("while another program reads, what is forgotten may still stand in the
     CHECK(journal->check().ok);
 }
 
-TEST_CASE("a second damaged store is set aside beside the first")
+TEST_CASE("a second damaged store is kept beside the first")
 {
     const Scratch scratch;
+    const auto facts = testing::RandomFacts(14).many(20);
     for (const char* name : {"store.db.damaged.copy", "store.db.damaged-2.copy"}) {
         testing::writeTo(scratch / "store.db", name);
-        REQUIRE(setAside(scratch / "store.db").ok());
+        CHECK(*replaceDamaged(scratch / "store.db", facts) == scratch / name);
         CHECK(testing::contentOf(scratch / name) == name);
+        CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
     }
-    CHECK_FALSE(setAside(scratch / "store.db").ok());
+    CHECK_FALSE(replaceDamaged(scratch / "none.db", facts).ok());
+    CHECK(copiesOf(scratch / "none.db").empty());
 }
 
 TEST_CASE("a destroyed store leaves no file behind, and spares its neighbours")

@@ -2,14 +2,18 @@
 
 #include "RandomFacts.h"
 #include "Scratch.h"
+#include "core/Tally.h"
 #include "journal/BackUp.h"
 #include "journal/Copies.h"
 #include "journal/Journal.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <algorithm>
+#include <array>
 #include <catch2/catch.hpp>
 #include <set>
+#include <sys/wait.h>
+#include <unistd.h>
 
 using namespace firstdew;
 using namespace firstdew::facts;
@@ -122,6 +126,7 @@ int breakEvery(Fault fault, bool again)
             CHECK(acknowledged.size() == life().size());
         if (!struck) {
             CHECK(acknowledged.size() == life().size());
+            testing::tally("writes, syncs and truncations broken", n - 1);
             return n - 1;
         }
     }
@@ -146,19 +151,81 @@ TEST_CASE("a power loss at any moment, with all that was not synced, loses nothi
     CHECK(breakEvery(Fault::PowerLoss, false) > 30);
 }
 
-TEST_CASE("a store that another program holds is refused with what to do, and works once it is free", "[fault]")
+namespace
+{
+
+/// Another process that holds a lock on the store until it is let go.
+class Holder
+{
+public:
+    Holder(const std::filesystem::path& file, const char* statement)
+    {
+        REQUIRE(::pipe(m_held.data()) == 0);
+        REQUIRE(::pipe(m_free.data()) == 0);
+        m_child = ::fork();
+        REQUIRE(m_child >= 0);
+        if (m_child == 0)
+            hold(file, statement);
+        char byte = 0;
+        REQUIRE(::read(m_held[0], &byte, 1) == 1);
+    }
+    Holder(const Holder&) = delete;
+    Holder& operator=(const Holder&) = delete;
+    ~Holder()
+    {
+        const char byte = 0;
+        CHECK(::write(m_free[1], &byte, 1) == 1);
+        int status = 0;
+        CHECK(::waitpid(m_child, &status, 0) == m_child);
+        CHECK(status == 0);
+        for (const int end : {m_held[0], m_held[1], m_free[0], m_free[1]})
+            ::close(end);
+    }
+
+private:
+    [[noreturn]] void hold(const std::filesystem::path& file, const char* statement)
+    {
+        char byte = 0;
+        try {
+            SQLite::Database db(file.string(), SQLite::OPEN_READWRITE);
+            db.exec(statement);
+            if (::write(m_held[1], &byte, 1) != 1 || ::read(m_free[0], &byte, 1) != 1)
+                ::_exit(2);
+        } catch (const SQLite::Exception&) {
+            ::_exit(3);
+        }
+        ::_exit(0);
+    }
+
+    std::array<int, 2> m_held{};
+    std::array<int, 2> m_free{};
+    pid_t m_child = 0;
+};
+
+} // namespace
+
+TEST_CASE("a store that another process holds is refused with what to do, and works once it is free", "[fault]")
 {
     const Scratch scratch;
-    auto journal = Journal::open(scratch / "store.db");
-    REQUIRE(journal.ok());
-    SQLite::Database other((scratch / "store.db").string(), SQLite::OPEN_READWRITE);
-    other.exec("BEGIN IMMEDIATE");
-    const auto refused = journal.value().append(life()[0]);
-    REQUIRE_FALSE(refused.ok());
-    CHECK(refused.error().code == "store-busy");
-    CHECK(journal->readAll()->empty());
-    other.exec("ROLLBACK");
-    CHECK(journal.value().append(life()[0]).ok());
+    {
+        auto journal = Journal::open(scratch / "store.db");
+        REQUIRE(journal.ok());
+        {
+            const Holder writing(scratch / "store.db", "BEGIN IMMEDIATE");
+            const auto refused = journal.value().append(life()[0]);
+            REQUIRE_FALSE(refused.ok());
+            CHECK(refused.error().code == "store-busy");
+            CHECK(journal->readAll()->empty());
+        }
+        CHECK(journal.value().append(life()[0]).ok());
+    }
+    {
+        const Holder alone(scratch / "store.db", "PRAGMA locking_mode = EXCLUSIVE; BEGIN EXCLUSIVE");
+        const auto refused = Journal::openExisting(scratch / "store.db");
+        REQUIRE_FALSE(refused.ok());
+        CHECK(refused.error().code == "store-busy");
+    }
+    CHECK(Journal::openExisting(scratch / "store.db")->readAll()->size() == 1);
 }
 
 namespace
@@ -210,38 +277,45 @@ TEST_CASE("a store cut anywhere is whole or refused, never silently wrong", "[fa
     const std::size_t page = 4096;
     REQUIRE(sample.bytes.size() > 8 * page);
     int refused = 0;
+    int tried = 0;
     for (std::size_t length = 1; length < sample.bytes.size(); length += page / 4 - 1) {
         const Scratch scratch;
         testing::writeTo(scratch / "store.db", std::string_view(sample.bytes).substr(0, length));
         INFO("cut to " << length);
+        ++tried;
         const auto outcome = outcomeOf(scratch / "store.db", sample.facts, false);
         CHECK(outcome != Outcome::Wrong);
         refused += outcome == Outcome::Refused;
     }
     CHECK(refused > 20);
+    testing::tally("stores cut", tried);
 }
 
 TEST_CASE("a store with bytes flipped in every page is whole or refused, never silently wrong", "[fault]")
 {
     const Sample sample = sampleStore(150, false);
     int refused = 0;
+    int tried = 0;
     for (std::size_t at = 0; at < sample.bytes.size(); at += 61) { // prime to the page: every part of a page is met
         const Scratch scratch;
         std::string bytes = sample.bytes;
         bytes[at] = static_cast<char>(bytes[at] ^ (at % 2 == 0 ? 0x01 : 0x40));
         testing::writeTo(scratch / "store.db", bytes);
         INFO("byte " << at);
+        ++tried;
         const auto outcome = outcomeOf(scratch / "store.db", sample.facts, false);
         CHECK(outcome != Outcome::Wrong);
         refused += outcome == Outcome::Refused;
     }
     CHECK(refused > 100);
+    testing::tally("stores with a byte flipped", tried);
 }
 
 TEST_CASE("a damaged log costs at most the latest facts, never gives wrong ones", "[fault]")
 {
     const Sample sample = sampleStore(60, true);
     REQUIRE(sample.log.size() > 4096);
+    int tried = 0;
     for (std::size_t at = 0; at < sample.log.size(); at += 211) {
         const Scratch scratch;
         std::string log = sample.log;
@@ -249,6 +323,8 @@ TEST_CASE("a damaged log costs at most the latest facts, never gives wrong ones"
         testing::writeTo(scratch / "store.db", sample.bytes);
         testing::writeTo(scratch / "store.db-wal", at % 3 == 0 ? std::string(sample.log, 0, at) : log);
         INFO("byte " << at << " of the log");
+        ++tried;
         CHECK(outcomeOf(scratch / "store.db", sample.facts, true) != Outcome::Wrong);
     }
+    testing::tally("logs cut or with a byte flipped", tried);
 }

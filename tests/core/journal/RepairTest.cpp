@@ -2,6 +2,7 @@
 
 #include "RandomFacts.h"
 #include "Scratch.h"
+#include "core/Tally.h"
 #include "journal/Copies.h"
 
 #include <algorithm>
@@ -85,6 +86,7 @@ TEST_CASE("whichever page is ruined, what a copy holds comes back, and nothing t
         CHECK_FALSE(std::filesystem::exists(scratch / "store.db.repairing.copy"));
     }
     CHECK(repairedPages > 10);
+    testing::tally("pages ruined", static_cast<long long>(pages) - 1);
 }
 
 TEST_CASE("without a copy, a ruined page costs its own facts and no others", "[fault]")

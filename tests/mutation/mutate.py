@@ -1,0 +1,222 @@
+#!/usr/bin/python3
+"""Breaks lines of the rules, one at a time, and asks the core tests whether they notice.
+
+Usage: mutate.py [--seed N] [--count N] [--jobs N] [--only FILE:LINE]
+The lines are drawn by the seed from core/protocol, core/bath and core/situation; what is broken in each as well. The
+tree itself is not touched: every worker breaks a copy of its own under build/mutation. What does not compile is drawn
+again. A line that survives is listed with the reason from argued.txt, if somebody found that it makes no difference;
+it counts as survived all the same. Exit 0 only if nine of ten were caught."""
+import argparse
+import concurrent.futures
+import os
+import queue
+import random
+import re
+import shutil
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+SOURCE = Path(__file__).resolve().parents[2]
+BUILD = SOURCE / 'build' / 'mutation'
+# Which test programs judge a folder, the nearest first.
+JUDGES = {'protocol': ['protocol', 'bath', 'situation', 'summary', 'rehearsal'],
+          'bath': ['bath', 'protocol', 'situation', 'summary'],
+          'situation': ['situation', 'protocol', 'summary', 'rehearsal']}
+# What the core builds from.
+PARTS = ('CMakeLists.txt', 'core', 'tests', 'platform/cli', 'demo-data', 'assets/voice')
+SHARE = 0.9
+TOO_LONG_S = 300  # an endless loop is noticed by whoever waits
+
+
+def blanked(text):
+    """The same text with comments, strings and preprocessor lines as blanks of the same length."""
+    def blank(match):
+        return re.sub(r'[^\n]', ' ', match.group(0))
+    return re.sub(r'//[^\n]*|/\*.*?\*/|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'|^#[^\n]*|FIRSTDEW_WORDS\([^;]*;', blank, text, flags=re.S | re.M)
+
+
+def enums():
+    """Members of every enumeration of core, by its name; a name that is used twice with other members is left out."""
+    found = {}
+    for header in (SOURCE / 'core').rglob('*.h'):
+        for name, body in re.findall(r'enum class (\w+)[^{;]*\{([^}]*)\}', blanked(header.read_text(encoding='utf-8'))):
+            members = re.findall(r'(\w+)\s*(?:=[^,]*)?(?:,|$)', body.strip())
+            found[name] = members if found.get(name, members) == members else []
+    return found
+
+
+SWAPPED = {'<': '<=', '<=': '<', '>': '>=', '>=': '>', '==': '!=', '!=': '==', '&&': '||', '||': '&&', '+': '-', '-': '+'}
+STATEMENT = re.compile(r'\s+(?:[\w.\->\[\]*]+ [-+*]?= [^;]*|(?:\+\+|--)[\w.\->]+|(?!return|throw|using|static_assert)[\w.\->:]+\([^;]*\));\s*$')
+
+
+def ways(line, before, members):
+    """Every way to break this line: (what is done, the line after)."""
+    for match in re.finditer(r'(?<= )(<|<=|>|>=|==|!=|&&|\|\||\+|-)(?= )', line):
+        yield 'operator', line[:match.start()] + SWAPPED[match.group()] + line[match.end():]
+    for match in re.finditer(r"(?<![\w.'])\d[\d']*(?![\w.'])", line):
+        for change in (1, -1):
+            value = int(match.group().replace("'", '')) + change
+            if value >= 0:
+                yield 'constant', line[:match.start()] + str(value) + line[match.end():]
+    for match in re.finditer(r'(?<![\w)])!(?=[\w(])', line):
+        yield 'negation', line[:match.start()] + line[match.end():]
+    for match in re.finditer(r'\b(\w+)::(\w+)\b', line):
+        names = members.get(match.group(1), [])
+        if match.group(2) in names and not line.lstrip().startswith('case '):
+            other = names[(names.index(match.group(2)) + 1) % len(names)]
+            yield 'enumerator', line[:match.start(2)] + other + line[match.end(2):]
+    if STATEMENT.match(line) and before.rstrip().endswith((';', '{', '}', ')', 'else', ':')):
+        yield 'statement', re.match(r'\s*', line).group() + ';'
+
+
+def candidates():
+    """(file, line number, what, line before, line after) of all there is to break, one list a line."""
+    members = enums()
+    out = []
+    for folder in JUDGES:
+        for file in sorted((SOURCE / 'core' / folder).glob('*.*')):
+            if file.suffix not in ('.cpp', '.h'):
+                continue
+            text = file.read_text(encoding='utf-8')
+            lines, bare = text.split('\n'), blanked(text).split('\n')
+            for n, line in enumerate(bare):
+                if re.match(r'\s*(using|namespace|template|enum|#)', line):
+                    continue
+                found = []
+                for what, after in ways(line, bare[n - 1] if n else '', members):
+                    # Blanks stand where the text was: put the change, and only that, into the real line.
+                    start = len(os.path.commonprefix([line, after]))
+                    end = len(os.path.commonprefix([line[start:][::-1], after[start:][::-1]]))
+                    changed = lines[n][:start] + after[start:len(after) - end] + lines[n][len(line) - end:]
+                    found.append((what, after if what == 'statement' else changed))
+                if found:
+                    out.append((file.relative_to(SOURCE), n + 1, lines[n], found))
+    return out
+
+
+def mirror(source, target):
+    """Makes target like source, and leaves alone what is like it already, so that it is not built again."""
+    if source.is_file():
+        if not target.exists() or target.read_bytes() != source.read_bytes():
+            target.parent.mkdir(parents=True, exist_ok=True)
+            shutil.copyfile(source, target)
+        return
+    names = {entry.name for entry in source.iterdir() if entry.name != '__pycache__'} if source.exists() else set()
+    for gone in {entry.name for entry in target.iterdir()} - names if target.is_dir() else set():
+        (shutil.rmtree if (target / gone).is_dir() else Path.unlink)(target / gone)
+    for name in names:
+        mirror(source / name, target / name)
+
+
+class Worker:
+    """A copy of the tree with a build of its own."""
+
+    def __init__(self, number):
+        self.tree = BUILD / f'tree{number}'
+        self.build = BUILD / f'build{number}'
+        for part in PARTS:
+            mirror(SOURCE / part, self.tree / part)
+        # -w: what a broken line leaves unused is no reason to refuse it.
+        subprocess.run(['cmake', '-S', self.tree, '-B', self.build, '-G', 'Ninja', '-DCMAKE_BUILD_TYPE=Mutation', '-DFIRSTDEW_APP=OFF',
+                        '-DCMAKE_CXX_FLAGS_MUTATION=-O1 -w'], check=True, stdout=subprocess.DEVNULL)
+        programs = sorted({f'test_{judge}' for judges in JUDGES.values() for judge in judges})
+        subprocess.run(['ninja', '-C', self.build, *programs], check=True, stdout=subprocess.DEVNULL)
+
+    def judged(self, judge):
+        """Whether this test program passes: True, False, or None where it cannot be built."""
+        program = f'test_{judge}'
+        if subprocess.run(['ninja', '-C', self.build, program], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL).returncode:
+            return None
+        path = next(p for p in self.build.rglob(program) if p.is_file() and os.access(p, os.X_OK))
+        try:
+            return subprocess.run([path, '--abort'], cwd=self.build, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
+                                  timeout=TOO_LONG_S).returncode == 0
+        except subprocess.TimeoutExpired:
+            return False
+
+    def breaks(self, file, number, after):
+        """The program that notices, '' if none does, None where the line does not compile."""
+        path = self.tree / file
+        whole = path.read_text(encoding='utf-8')
+        lines = whole.split('\n')
+        lines[number - 1] = after
+        path.write_text('\n'.join(lines), encoding='utf-8')
+        try:
+            for judge in JUDGES[file.parts[1]]:
+                passed = self.judged(judge)
+                if passed is None:
+                    return None
+                if not passed:
+                    return f'test_{judge}'
+            return ''
+        finally:
+            path.write_text(whole, encoding='utf-8')
+
+
+def argued():
+    """Reasons by (file, broken line) as argued.txt has them: three lines each, and an empty one."""
+    out = {}
+    for block in (Path(__file__).parent / 'argued.txt').read_text(encoding='utf-8').split('\n\n'):
+        lines = [line for line in block.split('\n') if line and not line.startswith('#')]
+        if len(lines) == 3:
+            out[lines[0].strip(), lines[1].strip()] = lines[2].strip()
+    return out
+
+
+def main():
+    ask = argparse.ArgumentParser()
+    ask.add_argument('--seed', type=int, default=8)
+    ask.add_argument('--count', type=int, default=50)
+    ask.add_argument('--jobs', type=int, default=os.cpu_count())
+    ask.add_argument('--only', help='FILE:LINE, every way to break that line')
+    given = ask.parse_args()
+    began = time.monotonic()
+    pool = candidates()
+    chance = random.Random(given.seed)
+    if given.only:
+        file, number = given.only.rsplit(':', 1)
+        drawn = [(f, n, line, way) for f, n, line, found in pool if (str(f), str(n)) == (file, number) for way in found]
+        given.count = len(drawn)
+    else:
+        chance.shuffle(pool)
+        drawn = [(f, n, line, chance.choice(found)) for f, n, line, found in pool]
+    reasons = argued()
+    free = queue.Queue()
+    for number in range(given.jobs):
+        free.put(Worker(number))
+
+    def judge(one):
+        file, number, _, (_, after) = one
+        worker = free.get()
+        try:
+            return worker.breaks(file, number, after)
+        finally:
+            free.put(worker)
+
+    done = []
+    rest = iter(drawn)
+    with concurrent.futures.ThreadPoolExecutor(given.jobs) as threads:
+        while len(done) < given.count:
+            batch = [one for _, one in zip(range(given.count - len(done)), rest)]
+            if not batch:
+                break
+            for one, noticed in zip(batch, threads.map(judge, batch)):
+                if noticed is None:
+                    continue
+                done.append((one, noticed))
+                file, number, line, (what, after) = one
+                print(f'{"caught by " + noticed if noticed else "SURVIVED":26} {file}:{number} {what}')
+                if not noticed:
+                    print(f'      was: {line.strip()}\n      now: {after.strip()}')
+                    print(f'      {reasons.get((str(file), after.strip()), "nobody has said why this makes no difference")}')
+                sys.stdout.flush()
+    caught = sum(1 for _, noticed in done if noticed)
+    print(f'{len(done)} lines broken of {len(pool)} that can be, seed {given.seed}: {caught} caught, {len(done) - caught} survived '
+          f'({time.monotonic() - began:.0f} s)')
+    return 0 if done and caught >= SHARE * len(done) else 1
+
+
+if __name__ == '__main__':
+    sys.exit(main())
