@@ -71,7 +71,8 @@ void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fa
 
 Error cannotCopy(const path& file)
 {
-    return {"file-failed", file.string(), "a working copy could not be made; nothing was changed, make room and try again"};
+    return {"file-failed", file.string(),
+            "a working copy could not be made; nothing was changed, make room and try again"};
 }
 
 Result<std::vector<Fact>> salvage(const path& file)

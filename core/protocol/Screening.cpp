@@ -29,8 +29,8 @@ constexpr std::array kRows{
     RowRule{ScreeningRow::FixedBraces, RowOutcome::Mention, Standing::CommonPractice},
 };
 
-/// The latest answer to one row, from whichever screening asked it last. A yes counts even where it is dated after `day`,
-/// by a clock that was ahead or from beyond the date line; a no does not.
+/// The latest answer to one row, from whichever screening asked it last. A yes counts even where it is dated after
+/// `day`, by a clock that was ahead or from beyond the date line; a no does not.
 bool answeredYes(const Record& record, ScreeningRow row, LocalDate day)
 {
     bool yes = false;

@@ -83,7 +83,8 @@ void assessing()
     for (const int years : {1, 10}) {
         const auto record = yearsOf(years);
         const auto today = build::day("2016-01-01") + years * 365;
-        const double ms = processorMs(51, [&] { sink = sink + static_cast<long>(situation::assess(record, today).sites.size()); });
+        const double ms =
+            processorMs(51, [&] { sink = sink + static_cast<long>(situation::assess(record, today).sites.size()); });
         show(years == 1 ? "assess-1-year-ms" : "assess-10-years-ms", ms);
     }
 }
@@ -101,12 +102,12 @@ void fitting()
 {
     const auto data = spells();
     constexpr int kTimes = 100; // the clock is too coarse for one
-    for (const auto [family, name] : {std::pair{outlook::Family::Weibull, "fit-weibull-ms"},
-                                      std::pair{outlook::Family::LogNormal, "fit-lognormal-ms"}})
+    for (const auto& [family, name] : {std::pair{outlook::Family::Weibull, "fit-weibull-ms"},
+                                       std::pair{outlook::Family::LogNormal, "fit-lognormal-ms"}})
         show(name, processorMs(11, [&] {
-                 for (int i = 0; i < kTimes; ++i)
-                     sink = sink + outlook::fit(family, data).ok();
-             }) / kTimes);
+                       for (int i = 0; i < kTimes; ++i)
+                           sink = sink + outlook::fit(family, data).ok();
+                   }) / kTimes);
     show("fit-turnbull-ms", processorMs(11, [&] { sink = sink + outlook::turnbull(data).ok(); }));
 }
 
@@ -125,8 +126,8 @@ void storing(const std::filesystem::path& folder)
     for (int i = 0; i < kTimes; ++i) {
         const CheckIn payload{DiarySite::Hands, static_cast<Level>(i % 4), {Circumstance::Heat}};
         ours.push_back(wallMs([&] {
-            const auto done =
-                journal.value().append({"", "p1", {build::day("2026-03-05"), {1200}}, 1'772'692'200'000 + i, "", payload});
+            const auto done = journal.value().append(
+                {"", "p1", {build::day("2026-03-05"), {1200}}, 1'772'692'200'000 + i, "", payload});
             if (!done)
                 throw std::runtime_error(done.error().message);
         }));
@@ -162,7 +163,9 @@ void rehearsing()
 int main(int argc, char** argv)
 {
     if (argc != 2) {
-        std::fprintf(stderr, "usage: bench FOLDER     on the disk that stores are kept on; --spells prints the data of the fits\n");
+        std::fprintf(
+            stderr,
+            "usage: bench FOLDER     on the disk that stores are kept on; --spells prints the data of the fits\n");
         return 2;
     }
     if (std::string_view(argv[1]) == "--spells") {

@@ -53,7 +53,8 @@ struct Clocks {
 
     void pass(FuzzedDataProvider& data)
     {
-        const long long ms = data.PickValueInArray<long long>({0, 100, 500, 1'000, 20'000, 60'000, 89'999, 90'001, 700'000});
+        const long long ms =
+            data.PickValueInArray<long long>({0, 100, 500, 1'000, 20'000, 60'000, 89'999, 90'001, 700'000});
         now.monotonicMs += ms;
         now.wallMs += ms;
         if (data.ConsumeIntegralInRange<int>(0, 15) != 0)
@@ -148,8 +149,8 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* bytes, size_t size)
         require(!touched || t.phase == Phase::Finished || !onlooker.mayFlow);
         onlooker.saw(e, t);
         require(t.current != Current::Zero || !onlooker.mayFlow);
-        const bool off = std::ranges::any_of(
-            out->effects, [](const Effect& f) { return f.prompt == protocol::Prompt::MachineOff; });
+        const bool off =
+            std::ranges::any_of(out->effects, [](const Effect& f) { return f.prompt == protocol::Prompt::MachineOff; });
         require(t.phase != Phase::Finished || !onlooker.mayFlow || off);
         if (out->journal) {
             BathEvent b;

@@ -39,8 +39,8 @@ void ruin(const std::filesystem::path& file)
     testing::writeTo(file, bytes);
 }
 
-/// `make` a store, let `act` on it break at the n-th operation, and `judge` what is there by whether it said it was done;
-/// for every n until nothing breaks any more.
+/// `make` a store, let `act` on it break at the n-th operation, and `judge` what is there by whether it said it was
+/// done; for every n until nothing breaks any more.
 void breakEvery(std::string_view what, const std::function<void(const std::filesystem::path&)>& make,
                 const std::function<bool(const std::filesystem::path&)>& act,
                 const std::function<void(const std::filesystem::path&, bool done)>& judge)
@@ -87,8 +87,7 @@ TEST_CASE("a repair that breaks off leaves the damaged store, and can be had aga
         const auto closed = std::move(journal.value());
     };
     breakEvery(
-        "repair", [&](const auto& file) { make(file), ruin(file); },
-        [](const auto& file) { return repair(file).ok(); },
+        "repair", [&](const auto& file) { make(file), ruin(file); }, [](const auto& file) { return repair(file).ok(); },
         [&](const auto& file, bool done) {
             if (!done) // the file is there all the time, and never another that looks whole
                 REQUIRE_FALSE(Journal::openExisting(file)->check().ok);
@@ -109,7 +108,8 @@ TEST_CASE("a restore that breaks off leaves the record as it was or as it comes,
         REQUIRE(Journal::open(file).value().appendAll(before).ok());
     };
     const auto act = [&](const std::filesystem::path& file) { return restore(file, after).ok(); };
-    breakEvery("restore", make, act, [&](const auto& file, bool done) { CHECK(contentOf(file) == (done ? after : before)); });
+    breakEvery("restore", make, act,
+               [&](const auto& file, bool done) { CHECK(contentOf(file) == (done ? after : before)); });
     breakEvery(
         "restore over a damaged store", [&](const auto& file) { make(file), ruin(file); }, act,
         [&](const auto& file, bool done) {
