@@ -13,9 +13,9 @@ struct FilterRules {
     double clammyToSweating = 0.25;    ///< chance a day that clamminess turns to full sweating
     /// P(level reported | state), state dry, clammy, sweating; on a calm and on a stirred day.
     std::array<std::array<double, 4>, 3> calm{
-        {{0.965, 0.025, 0.007, 0.003}, {0.10, 0.75, 0.12, 0.03}, {0.02, 0.13, 0.50, 0.35}}};
+        {{0.980, 0.015, 0.004, 0.001}, {0.10, 0.75, 0.12, 0.03}, {0.02, 0.13, 0.50, 0.35}}};
     std::array<std::array<double, 4>, 3> stirred{
-        {{0.80, 0.15, 0.04, 0.01}, {0.08, 0.69, 0.18, 0.05}, {0.02, 0.10, 0.48, 0.40}}};
+        {{0.85, 0.11, 0.03, 0.01}, {0.10, 0.67, 0.18, 0.05}, {0.02, 0.10, 0.48, 0.40}}};
     bool operator==(const FilterRules&) const = default;
 };
 

@@ -13,6 +13,7 @@ namespace
 {
 
 constexpr std::size_t kMedians = 48;
+constexpr double kMedianStep = 8.0 / (kMedians - 1); // in standard deviations between people
 constexpr std::size_t kShapes = 9;
 constexpr std::size_t kPoints = 2 * kMedians * kShapes;
 constexpr std::size_t kLanes = 12;
@@ -21,21 +22,20 @@ constexpr std::size_t kWholeDays = 64; // nodes of time at 0, 1, ... 64 days, th
 constexpr double kWider = 1.05;
 constexpr double kLongest = 3660;       // days
 constexpr double kNothing = 1e-30;     // a survivor below this is none
-/// Share of a spell's weight that never fades: what a person was like last year tells more than what others are like.
-constexpr double kLasting = 0.25;
-/// A spell cut short while still dry shows little of how long it would have lasted; it ages the others by a fifth of what
-/// one that came to its end does (both our own choice, from rehearsal).
-constexpr double kUnseenAgesLess = 0.8;
 constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
+constexpr double kVanishing = 1e-100;      // a weight below this is none: tiny numbers are slow
 
-// Spread of the medians between people and of the shape within a family. Our own choice: the prior predictive has its
-// median at 10 days and 90 % between 3 and 35 days (tests/core/outlook checks it), and how that spread is shared out
-// between people and within one person is what kept the intervals honest in rehearsal (COSTS.md).
+// Everything below is our own choice. How it keeps the intervals honest is judged by rehearsal (COSTS.md); that the
+// prior predictive has its median at 10 days and 90 % between 3 and 35 is tested.
 constexpr double kLogMedian = std::numbers::ln10;
-constexpr double kLogMedianSd = 0.62;
-constexpr double kWeibullShape = 3.2;
+constexpr double kLogMedianSd = 0.6; // between people
+constexpr double kWeibullShape = 3;
 constexpr double kLognormalSd = 0.36;
 constexpr double kLogShapeSd = 0.25;
+constexpr double kWeibull = 0.9; ///< log-normal says the longer dry beyond the usual, the safer: less likely, and less cautious
+constexpr double kSteady = 0.8;  ///< that a person's median stays
+/// A spell cut short while still dry shows little of how long it would have lasted; the median wanders the less.
+constexpr double kUnseenWandersLess = 0.8;
 
 struct Point {
     bool weibull = true;
@@ -66,9 +66,9 @@ struct Grid {
         for (const bool weibull : {true, false})
             for (std::size_t m = 0; m < kMedians; ++m)
                 for (std::size_t s = 0; s < kShapes; ++s) {
-                    const double zm = 8.0 * static_cast<double>(m) / (kMedians - 1) - 4;
+                    const double zm = kMedianStep * static_cast<double>(m) - 4;
                     const double zs = 5.0 * static_cast<double>(s) / (kShapes - 1) - 2.5;
-                    const double prior = std::exp(-0.5 * (zm * zm + zs * zs));
+                    const double prior = (weibull ? kWeibull : 1 - kWeibull) * std::exp(-0.5 * (zm * zm + zs * zs));
                     const double middle = weibull ? kWeibullShape : kLognormalSd;
                     points.push_back(
                         {weibull, kLogMedian + kLogMedianSd * zm, middle * std::exp(kLogShapeSd * zs), prior});
@@ -112,7 +112,7 @@ void addSurvivor(PerPoint& sums, double factor, double days)
     }
 }
 
-PerPoint logLikelihoods(const Evidence& spell)
+PerPoint likelihoods(const Evidence& spell)
 {
     PerPoint out;
     out.fill(spell.regardless);
@@ -130,22 +130,48 @@ PerPoint logLikelihoods(const Evidence& spell)
     }
     addSurvivor(out, factor, end);
     for (double& value : out)
-        value = std::log(std::max(kLeastLikelihood, value));
+        value = std::max(kLeastLikelihood, value);
     return out;
 }
 
-/// How much a further spell takes from the weight of those before it.
-double fadeBy(const Evidence& spell)
+/// Standard deviation of a median's step from one spell to the next, in those between people. Exponential smoothing with
+/// gain g is the best forecast of a random walk seen through noise where step / noise = g / sqrt(1 - g) (Muth, J Am Stat
+/// Assoc 1960;55:299-306); the gain is that of the half-life, the noise that of the logarithm of a Weibull time.
+double stepOfMedian()
 {
+    const double gain = 1 - std::exp2(-1 / kHalfLifeSpells);
+    const double noise = std::numbers::pi / std::sqrt(6.0) / kWeibullShape;
+    return noise * gain / std::sqrt(1 - gain) / kLogMedianSd;
+}
+
+/// Lets the median wander after a spell: neighbours on the grid exchange weight, at rates that leave the prior as it is.
+void wander(std::vector<double>& weights, const Evidence& spell)
+{
+    static const double kStep = stepOfMedian();
+    const Grid& g = grid();
     const bool open = !std::isfinite(spell.pieces.back().to);
-    const double unseen = open ? spell.pieces.back().weight : 0;
-    return std::exp2(-(1 - kUnseenAgesLess * unseen) / kHalfLifeSpells);
+    const double seen = 1 - (open ? kUnseenWandersLess * spell.pieces.back().weight : 0);
+    const double rate = seen * kStep * kStep / (2 * kMedianStep * kMedianStep);
+    constexpr std::size_t kOfFamily = kMedians * kShapes;
+    for (std::size_t i = 0; i + kShapes < kPoints; ++i) {
+        if (i % kOfFamily >= kOfFamily - kShapes)
+            continue; // the longest medians of a family have no neighbour above
+        const std::size_t above = i + kShapes;
+        const double lesser = std::min(g.points[i].prior, g.points[above].prior);
+        const double flow = rate * lesser * (weights[i] / g.points[i].prior - weights[above] / g.points[above].prior);
+        weights[i] -= flow;
+        weights[above] += flow;
+    }
 }
 
 } // namespace
 
-Predictive::Predictive(std::span<const Evidence> past) : m_fading(kPoints, 0), m_lasting(kPoints, 0)
+Predictive::Predictive(std::span<const Evidence> past)
 {
+    for (const Point& p : grid().points) {
+        m_steady.push_back(kSteady * p.prior);
+        m_wanders.push_back((1 - kSteady) * p.prior);
+    }
     learn(past);
 }
 
@@ -158,12 +184,17 @@ void Predictive::learn(std::span<const Evidence> spells)
             continue;
         auto same = std::find_if(known.begin(), known.end(), [&](const auto& k) { return *k.first == spell; });
         if (same == known.end())
-            same = known.insert(known.end(), {&spell, logLikelihoods(spell)});
-        const double fade = fadeBy(spell);
+            same = known.insert(known.end(), {&spell, likelihoods(spell)});
+        double sum = 0;
         for (std::size_t i = 0; i < kPoints; ++i) {
-            m_fading[i] = fade * m_fading[i] + (1 - kLasting) * same->second[i];
-            m_lasting[i] += kLasting * same->second[i];
+            m_steady[i] *= same->second[i];
+            m_wanders[i] *= same->second[i];
+            sum += m_steady[i] + m_wanders[i];
         }
+        for (auto* weights : {&m_steady, &m_wanders})
+            for (double& w : *weights)
+                w = w < kVanishing * sum ? 0 : w / sum;
+        wander(m_wanders, spell);
     }
     settle();
 }
@@ -171,16 +202,9 @@ void Predictive::learn(std::span<const Evidence> spells)
 void Predictive::settle()
 {
     const Grid& g = grid();
-    std::array<double, kPoints> weights;
-    for (std::size_t i = 0; i < kPoints; ++i)
-        weights[i] = m_fading[i] + m_lasting[i];
-    const double highest = *std::max_element(weights.begin(), weights.end());
-    double sum = 0;
-    for (std::size_t i = 0; i < kPoints; ++i)
-        sum += weights[i] = g.points[i].prior * std::exp(weights[i] - highest);
     std::array<float, kPoints> shares;
     for (std::size_t i = 0; i < kPoints; ++i)
-        shares[i] = static_cast<float>(weights[i] / sum);
+        shares[i] = static_cast<float>(m_steady[i] + m_wanders[i]);
     m_curve.clear();
     for (std::size_t n = 0; n < g.nodes.size(); ++n) {
         const float* row = g.at(n);
@@ -195,19 +219,52 @@ void Predictive::settle()
     }
 }
 
+namespace
+{
+
+// Between two nodes of time the log survivor follows the Weibull through both, so that it bends as it does on the grid;
+// within the first day, the one through the ends of the first two days. Where none goes through, a straight line.
+
+double exponentOfFirstDay(const std::vector<double>& curve)
+{
+    const bool bends = curve.size() > 2 && curve[1] < 0 && curve[2] < curve[1];
+    return bends ? std::log2(curve[2] / curve[1]) : 1;
+}
+
+double logSurvivorBetween(const std::vector<double>& curve, std::size_t next, double days)
+{
+    const std::vector<double>& t = grid().nodes;
+    if (next == 1)
+        return curve[1] * std::pow(days, exponentOfFirstDay(curve));
+    const double before = curve[next - 1];
+    if (!(before < 0))
+        return before + (curve[next] - before) * (days - t[next - 1]) / (t[next] - t[next - 1]);
+    return before * std::pow(curve[next] / before, std::log(days / t[next - 1]) / std::log(t[next] / t[next - 1]));
+}
+
+/// The inverse: when the log survivor, `wanted` of at most 0, is reached between the nodes before `next` and `next`.
+double daysBetween(const std::vector<double>& curve, std::size_t next, double wanted)
+{
+    const std::vector<double>& t = grid().nodes;
+    if (next == 1)
+        return std::pow(wanted / curve[1], 1 / exponentOfFirstDay(curve));
+    const double before = curve[next - 1];
+    if (!(before < 0))
+        return t[next - 1] + (t[next] - t[next - 1]) * (wanted - before) / (curve[next] - before);
+    return t[next - 1] * std::pow(t[next] / t[next - 1], std::log(wanted / before) / std::log(curve[next] / before));
+}
+
+} // namespace
+
 double Predictive::survivor(double days) const
 {
     const Grid& g = grid();
     if (!(days > 0))
         return 1;
-    const auto after = std::upper_bound(g.nodes.begin(), g.nodes.end(), days) - g.nodes.begin();
-    const auto next = static_cast<std::size_t>(after);
-    if (next >= m_curve.size()) {
-        const bool last = next == m_curve.size() && g.nodes[next - 1] == days;
-        return last ? std::exp(m_curve.back()) : 0;
-    }
-    const double share = (days - g.nodes[next - 1]) / (g.nodes[next] - g.nodes[next - 1]);
-    return std::exp(m_curve[next - 1] + share * (m_curve[next] - m_curve[next - 1]));
+    const auto next = static_cast<std::size_t>(std::upper_bound(g.nodes.begin(), g.nodes.end(), days) - g.nodes.begin());
+    if (next < m_curve.size() && days != g.nodes[next - 1])
+        return std::exp(std::clamp(logSurvivorBetween(m_curve, next, days), m_curve[next], m_curve[next - 1]));
+    return next <= m_curve.size() && days == g.nodes[next - 1] ? std::exp(m_curve[next - 1]) : 0;
 }
 
 double Predictive::quantile(double p, double left) const
@@ -219,11 +276,11 @@ double Predictive::quantile(double p, double left) const
     const double wanted = std::log1p(-p) + std::log(now);
     const auto at = std::partition_point(m_curve.begin(), m_curve.end(), [&](double v) { return v > wanted; });
     const auto node = static_cast<std::size_t>(at - m_curve.begin());
+    if (node == 0) // only where p is next to nothing
+        return std::max(0.0, left);
     if (at == m_curve.end())
         return std::max(left, g.nodes[std::min(node, g.nodes.size() - 1)]);
-    const double before = m_curve[node - 1];
-    const double share = (before - wanted) / (before - *at);
-    return std::max(left, g.nodes[node - 1] + share * (g.nodes[node] - g.nodes[node - 1]));
+    return std::max(left, std::clamp(daysBetween(m_curve, node, wanted), g.nodes[node - 1], g.nodes[node]));
 }
 
 } // namespace firstdew::outlook

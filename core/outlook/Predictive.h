@@ -8,15 +8,15 @@
 namespace firstdew::outlook
 {
 
-/// Half-life of a spell's weight, in spells (our own choice).
+/// Half-life of a spell's pull on the forecasts of a person whose rhythm drifts, in later spells (our own choice).
 inline constexpr double kHalfLifeSpells = 8;
 
 /// A person's own distribution of the time from the last session to the first clamminess, in days.
 ///
 /// Weibull and log-normal, each over its median and shape, with the prior of the population (median 10 days, 90 %
-/// between 3 and 35: our own choice, from the range of common practice), updated by the spells through integration on
-/// a fixed grid; older spells weigh less, down to a quarter, and the families are averaged by their evidence. Within a day the hazard is
-/// taken as constant.
+/// between 3 and 35: our own choice, from the range of common practice), updated by the spells through summation over a
+/// fixed grid. A person's median either stays, or wanders a little from spell to spell within what is usual among
+/// people, so that older spells weigh less; families and ways of keeping are averaged by their evidence.
 class Predictive
 {
 public:
@@ -35,8 +35,8 @@ public:
 private:
     void settle();
 
-    std::vector<double> m_fading;  ///< log likelihood per point of the grid, older spells weighing less
-    std::vector<double> m_lasting; ///< the share of it that is never forgotten
+    std::vector<double> m_steady;  ///< per point of the grid: chance that the median stays and is that of the point
+    std::vector<double> m_wanders; ///< likewise, of a median that wanders; both together sum to 1
     std::vector<double> m_curve;   ///< log survivor at the nodes of time, as far as it is above nothing
 };
 

@@ -8,7 +8,7 @@ namespace firstdew::rehearsal
 {
 
 /// What a draw is for; draws of different purposes are independent.
-enum class Draw : std::uint64_t { Median, Shape, Phase, Spell, Clammy, Takes, Course, Stirred, Missed, Report, Level };
+enum class Draw : std::uint64_t { Median, Shape, Phase, Spell, Clammy, Takes, Course, Stirred, Missed, Report, Level, Judged };
 
 /// Chance by lookup: a number that depends on seed, person, purpose and index alone. So a person lives through the same
 /// days whatever the policy, and the answer does not depend on the order or the thread in which people are simulated.

@@ -21,6 +21,7 @@ const LocalDate kDayZero(0);
 constexpr int kWeek = 7;
 constexpr int kCheckInAt = 20 * 60;
 constexpr int kSessionAt = 20 * 60 + 30;
+constexpr int kJudgedAmong = 20; // first forecasts
 
 void count(Tally& tally, Skin skin)
 {
@@ -135,9 +136,12 @@ private:
         constexpr std::array kCentral{0.5, 0.8, 0.95};
         for (std::size_t i = 0; i < kCentral.size(); ++i)
             m_foresight.covered[i] += std::abs(u - 0.5) <= kCentral[i] / 2;
-        ++m_foresight.pit[std::min<std::size_t>(9, static_cast<std::size_t>(u * 10))];
+        const auto tenth = std::min<std::size_t>(9, static_cast<std::size_t>(u * 10));
+        ++m_foresight.pit[tenth];
+        if (m_foresight.spells == static_cast<int>(m_chance.uniform(Draw::Judged) * kJudgedAmong))
+            m_foresight.judged = tenth;
         const int due = *f.due - today;
-        m_foresight.before += m_body.spell() <= due - 1;
+        m_foresight.before += m_body.spell() <= due - kSessionAt / 1440.0;
         m_foresight.onTheDay += m_body.spell() <= due;
         ++m_foresight.spells;
     }

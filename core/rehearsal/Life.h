@@ -16,6 +16,7 @@ struct Tally {
 struct Foresight {
     std::array<int, 3> covered{};
     std::array<int, 10> pit{};
+    std::optional<std::size_t> judged; ///< tenth of the one spell drawn beforehand
     int before = 0;
     int onTheDay = 0;
     int spells = 0;

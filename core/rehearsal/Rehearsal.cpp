@@ -81,6 +81,8 @@ Calibration calibrationOf(const std::vector<Lived>& all)
             covered[i] += f.covered[i];
         for (std::size_t i = 0; i < c.pit.size(); ++i)
             c.pit[i] += f.pit[i];
+        if (f.judged)
+            ++c.pitOneEach[*f.judged];
         before += f.before;
         onTheDay += f.onTheDay;
         squares += f.squares;
@@ -90,6 +92,7 @@ Calibration calibrationOf(const std::vector<Lived>& all)
     const auto share = [&](long long n) { return c.spells > 0 ? static_cast<double>(n) / static_cast<double>(c.spells) : 0; };
     for (std::size_t i = 0; i < covered.size(); ++i)
         c.coverage[i] = share(covered[i]);
+    c.flatness = flatnessOf(c.pitOneEach);
     c.dueHitRate = share(before);
     c.onTheDayRate = share(onTheDay);
     c.brier = c.days > 0 ? squares / static_cast<double>(c.days) : 0;

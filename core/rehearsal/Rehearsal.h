@@ -2,6 +2,7 @@
 
 #include "facts/Result.h"
 #include "outlook/Forecast.h"
+#include "rehearsal/Flatness.h"
 #include "rehearsal/World.h"
 
 #include <array>
@@ -31,8 +32,12 @@ struct Figures {
 struct Calibration {
     std::array<double, 3> coverage{}; ///< share of spells inside the central 50, 80 and 95 % intervals
     std::array<long long, 10> pit{};  ///< spells by tenth of their own predictive distribution
+    /// The same of one spell a person, so that each is independent of the others: which one, of the first twenty, is
+    /// drawn before the first. Whoever had fewer is left out, since a choice among those had would prefer short ones.
+    std::array<long long, 10> pitOneEach{};
+    Flatness flatness;                ///< of `pitOneEach`
     double brier = 0;                 ///< mean square of chance of dampness less 0 or 1
-    double dueHitRate = 0;            ///< share of spells clammy before their due day, at the check-in the evening before
+    double dueHitRate = 0;            ///< share of spells clammy before their due day began, at midnight
     double onTheDayRate = 0;          ///< share of spells clammy by the check-in of the due day itself
     long long spells = 0;
     long long days = 0;

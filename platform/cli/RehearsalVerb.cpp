@@ -6,6 +6,8 @@
 #include <chrono>
 #include <fmt/format.h>
 #include <memory>
+#include <numeric>
+#include <span>
 
 namespace firstdew::cli
 {
@@ -88,6 +90,8 @@ json outcomeJson(const Outcome& o)
     const auto& c = o.calibration;
     j["calibration"] = {{"coverage", {{"0.5", c.coverage[0]}, {"0.8", c.coverage[1]}, {"0.95", c.coverage[2]}}},
                         {"pit", c.pit},
+                        {"pit_one_each", c.pitOneEach},
+                        {"pit_test", {{"statistic", c.flatness.statistic}, {"freedom", 9}, {"p", c.flatness.p}}},
                         {"brier", c.brier},
                         {"due_hit_rate", c.dueHitRate},
                         {"by_due_rate", c.onTheDayRate},
@@ -102,6 +106,15 @@ std::string row(std::string_view who, Policy p, const Figures& f)
                        f.sweatingDays, f.minutes);
 }
 
+std::string tenths(std::span<const long long, 10> counts)
+{
+    const auto n = static_cast<double>(std::accumulate(counts.begin(), counts.end(), 0LL));
+    std::string out;
+    for (const long long count : counts)
+        out += fmt::format(" {:.1f}", n > 0 ? 100 * static_cast<double>(count) / n : 0);
+    return out + " %\n";
+}
+
 std::string outcomeText(const Outcome& o)
 {
     std::string out = "per year  policy    sessions   clammy days   sweating days       minutes\n";
@@ -113,10 +126,11 @@ std::string outcomeText(const Outcome& o)
     const auto& c = o.calibration;
     out += fmt::format("coverage 50 %: {:.1f} %, 80 %: {:.1f} %, 95 %: {:.1f} % of {} spells\n", 100 * c.coverage[0],
                        100 * c.coverage[1], 100 * c.coverage[2], c.spells);
-    out += "tenths of the forecast:";
-    for (const auto n : c.pit)
-        out += fmt::format(" {:.1f}", c.spells > 0 ? 100.0 * static_cast<double>(n) / static_cast<double>(c.spells) : 0);
-    out += fmt::format(" %\nBrier score {:.4f}; clammy before the due day {:.1f} %, by that day {:.1f} %\n", c.brier,
+    out += "tenths of the forecast:" + tenths(c.pit);
+    out += "of one spell each:    " + tenths(c.pitOneEach);
+    out += fmt::format("flat by chi-square over those {}: {:.1f} on 9 degrees of freedom, p = {:.3f}\n",
+                       std::accumulate(c.pitOneEach.begin(), c.pitOneEach.end(), 0LL), c.flatness.statistic, c.flatness.p);
+    out += fmt::format("Brier score {:.4f}; clammy before the due day {:.1f} %, by its check-in {:.1f} %\n", c.brier,
                        100 * c.dueHitRate, 100 * c.onTheDayRate);
     return out;
 }

@@ -40,40 +40,99 @@ bool orderly(const Predictive& p)
     return true;
 }
 
-/// The same posterior predictive, integrated anew on a grid four times as fine in each direction and far wider.
-double bruteSurvivor(const std::vector<Interval>& spells, double days)
+/// The same posterior predictive, integrated anew on a grid many times as fine and far wider, on which a wandering median
+/// takes the exact normal step of a process that returns to the population's: the Ornstein-Uhlenbeck process.
+class Brute
 {
-    constexpr int kFine = 300;
-    constexpr int kFineShapes = 60;
-    const auto survivor = [](bool weibull, double logMedian, double shape, double t) {
-        if (t <= 0)
-            return 1.0;
-        const double x = std::log(t) - logMedian;
-        return weibull ? std::exp(-std::numbers::ln2 * std::exp(shape * x)) : 0.5 * std::erfc(x / (shape * std::numbers::sqrt2));
-    };
-    double sum = 0;
-    double total = 0;
-    for (const bool weibull : {true, false})
-        for (int m = 0; m <= kFine; ++m)
-            for (int s = 0; s <= kFineShapes; ++s) {
-                const double zm = 12.0 * m / kFine - 6;
-                const double zs = 8.0 * s / kFineShapes - 4;
-                const double logMedian = std::numbers::ln10 + 0.62 * zm;
-                const double shape = (weibull ? 3.2 : 0.36) * std::exp(0.25 * zs);
-                double fading = 0;
-                double lasting = 0;
-                for (const Interval& x : spells) {
-                    const double tail = x.right ? survivor(weibull, logMedian, shape, *x.right) : 0;
-                    const double log = std::log(std::max(1e-12, survivor(weibull, logMedian, shape, x.left) - tail));
-                    fading = fading * std::exp2(-(x.right ? 1.0 : 0.2) / 8) + 0.75 * log;
-                    lasting += 0.25 * log;
+public:
+    explicit Brute(const std::vector<Interval>& spells)
+    {
+        for (const bool wanders : {false, true})
+            for (const bool weibull : {true, false})
+                for (int s = 0; s <= kShapes; ++s) {
+                    const double shape = (weibull ? 3 : 0.36) * std::exp(0.25 * (8.0 * s / kShapes - 4));
+                    add(weibull, shape, kept(spells, weibull, shape, wanders),
+                        (weibull ? 0.9 : 0.1) * (wanders ? 0.2 : 0.8) * std::exp(-0.5 * std::pow(8.0 * s / kShapes - 4, 2)));
                 }
-                const double w = std::exp(-0.5 * (zm * zm + zs * zs) + fading + lasting);
-                total += w;
-                sum += w * survivor(weibull, logMedian, shape, days);
+    }
+
+    [[nodiscard]] double survivor(double days) const
+    {
+        double sum = 0;
+        double total = 0;
+        for (const Column& c : m_columns)
+            for (int m = 0; m <= kMedians; ++m) {
+                total += c.weights[static_cast<std::size_t>(m)];
+                sum += c.weights[static_cast<std::size_t>(m)] * survivor(c.weibull, m, c.shape, days);
             }
-    return sum / total;
-}
+        return sum / total;
+    }
+
+private:
+    static constexpr int kMedians = 600;
+    static constexpr int kShapes = 32;
+    struct Column {
+        bool weibull = true;
+        double shape = 1;
+        std::vector<double> weights;
+    };
+
+    static double z(int m) { return 12.0 * m / kMedians - 6; }
+    static double survivor(bool weibull, int m, double shape, double t)
+    {
+        if (t <= 0)
+            return 1;
+        const double x = std::log(t) - std::numbers::ln10 - 0.6 * z(m);
+        return weibull ? std::exp(-std::numbers::ln2 * std::exp(shape * x)) : 0.5 * std::erfc(x / (shape * std::numbers::sqrt2));
+    }
+
+    static std::vector<double> kept(const std::vector<Interval>& spells, bool weibull, double shape, bool wanders)
+    {
+        std::vector<double> w;
+        for (int m = 0; m <= kMedians; ++m)
+            w.push_back(std::exp(-0.5 * z(m) * z(m)));
+        for (const Interval& x : spells) {
+            for (int m = 0; m <= kMedians; ++m) {
+                const double tail = x.right ? survivor(weibull, m, shape, *x.right) : 0;
+                w[static_cast<std::size_t>(m)] *= std::max(1e-12, survivor(weibull, m, shape, x.left) - tail);
+            }
+            if (wanders)
+                w = stepped(w, x.right ? 1 : 0.2);
+        }
+        return w;
+    }
+
+    static std::vector<double> stepped(const std::vector<double>& w, double seen)
+    {
+        const double gain = 1 - std::pow(0.5, 1.0 / 8);
+        const double step = std::numbers::pi / (3 * std::sqrt(6)) * gain / std::sqrt(1 - gain) / 0.6;
+        const double stay = std::exp(-0.5 * seen * step * step);
+        const double sd = std::sqrt(1 - stay * stay);
+        std::vector<double> out(w.size());
+        for (int from = 0; from <= kMedians; ++from) {
+            const int reach = static_cast<int>(8 * sd * kMedians / 12) + 2;
+            std::vector<double> shares;
+            double sum = 0;
+            for (int to = std::max(0, from - reach); to <= std::min(kMedians, from + reach); ++to) {
+                const double off = (z(to) - stay * z(from)) / sd;
+                shares.push_back(std::exp(-0.5 * off * off));
+                sum += shares.back();
+            }
+            for (std::size_t i = 0; i < shares.size(); ++i)
+                out[static_cast<std::size_t>(std::max(0, from - reach)) + i] += w[static_cast<std::size_t>(from)] * shares[i] / sum;
+        }
+        return out;
+    }
+
+    void add(bool weibull, double shape, std::vector<double> weights, double prior)
+    {
+        for (double& w : weights)
+            w *= prior;
+        m_columns.push_back({weibull, shape, std::move(weights)});
+    }
+
+    std::vector<Column> m_columns;
+};
 
 } // namespace
 
@@ -83,8 +142,9 @@ TEST_CASE("the predictive distribution is the integral over both parameters, to 
         {}, {{9, 10}}, {{4, {}}, {4, {}}, {5, {}}}, {{6, 7}, {5, 6}, {8, 10}, {3, {}}, {6, 8}}, {{25, 30}, {28, 29}}, {{0, 2}, {1, 2}}};
     for (const auto& spells : people) {
         const auto p = learned(spells);
+        const Brute brute(spells);
         for (const double t : {1.0, 2.0, 3.0, 5.0, 7.0, 10.0, 14.0, 20.0, 30.0, 60.0, 100.0})
-            CHECK(p.survivor(t) == Approx(bruteSurvivor(spells, t)).margin(0.004));
+            CHECK(p.survivor(t) == Approx(brute.survivor(t)).margin(0.004));
     }
 }
 
@@ -123,6 +183,38 @@ TEST_CASE("two hundred equal spells leave little doubt, and longer spells length
         CHECK(median > before);
         before = median;
     }
+}
+
+TEST_CASE("within a day the survivor bends as the hazard does, and quantiles are its inverse to the minute")
+{
+    for (const auto& spells : std::vector<std::vector<Interval>>{{}, {{2, 3}, {3, 4}, {2, 3}}, {{20, 25}, {18, 20}}}) {
+        const auto p = learned(spells);
+        const Brute brute(spells);
+        for (const double t : {0.5, 0.9, 1.5, 2.5, 3.3, 8.7, 30.5})
+            CHECK(p.survivor(t) == Approx(brute.survivor(t)).margin(0.01));
+        for (const double q : {0.001, 0.03, 0.2, 0.5, 0.8, 0.97})
+            for (const double left : {0.0, 0.4, 6.0, 7.25})
+                CHECK(p.survivor(p.quantile(q, left)) == Approx((1 - q) * p.survivor(left)).epsilon(1e-6));
+    }
+}
+
+TEST_CASE("what was seen lately tells more than the same seen long ago")
+{
+    // Twelve short spells, then twelve long ones, against the reverse; neither forgets the other half.
+    std::vector<Interval> slower(12, {5, 6});
+    slower.insert(slower.end(), 12, {9, 10});
+    const std::vector<Interval> faster(slower.rbegin(), slower.rend());
+    const double late = learned(slower).quantile(0.5);
+    const double early = learned(faster).quantile(0.5);
+    CHECK(late > early + 0.5);
+    CHECK(late < 10);
+    CHECK(early > 5);
+    // Without spells in between nothing is forgotten: the population's own prior stays what it is.
+    const Evidence nothing{{{0, INFINITY, 1}}, 0};
+    const Predictive prior(std::span<const Evidence>{});
+    const Predictive waited(std::vector<Evidence>(50, nothing));
+    for (const double t : {2.0, 5.0, 10.0, 20.0, 50.0})
+        CHECK(waited.survivor(t) == Approx(prior.survivor(t)).epsilon(1e-4));
 }
 
 TEST_CASE("learning spell by spell is learning them at once")

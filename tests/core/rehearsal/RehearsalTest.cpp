@@ -63,6 +63,7 @@ TEST_CASE("a rehearsal depends on its seed and not on the threads")
         CHECK(one.policies[p].sweatingDays == three.policies[p].sweatingDays);
     }
     CHECK(one.calibration.pit == three.calibration.pit);
+    CHECK(one.calibration.pitOneEach == three.calibration.pitOneEach);
     CHECK(one.calibration.brier == three.calibration.brier);
     r.seed = 2;
     CHECK(ran(r).calibration.brier != one.calibration.brier);
@@ -119,6 +120,29 @@ TEST_CASE("numbers out of range are refused by name")
     CHECK(rehearse(r).error().input == "missed_clammy");
 }
 
+TEST_CASE("the chi-square test of ten classes has its published critical values")
+{
+    // A class with d more and one with d less than a million: the statistic is 2 d^2 over a million.
+    const auto pOf = [](double statistic) {
+        const auto d = static_cast<long long>(std::lround(std::sqrt(statistic * 500'000)));
+        std::array<long long, 10> counts;
+        counts.fill(1'000'000);
+        counts[2] += d;
+        counts[7] -= d;
+        const Flatness f = flatnessOf(counts);
+        CHECK(f.statistic == Approx(statistic).epsilon(1e-3));
+        return f.p;
+    };
+    // Upper critical values for nine degrees of freedom, as in every table of the distribution:
+    // Pearson & Hartley, Biometrika Tables for Statisticians, table 8
+    CHECK(pOf(16.919) == Approx(0.05).epsilon(0.003));
+    CHECK(pOf(21.666) == Approx(0.01).epsilon(0.005));
+    CHECK(pOf(27.877) == Approx(0.001).epsilon(0.01));
+    CHECK(pOf(4.168) == Approx(0.9).epsilon(0.003));
+    CHECK(flatnessOf(std::array<long long, 10>{}).p == 1);
+    CHECK(flatnessOf(std::array<long long, 10>{9000}).p == Approx(0).margin(1e-12));
+}
+
 TEST_CASE("in the default world the forecasts are honest and early treatment pays")
 {
     Request r;
@@ -126,6 +150,9 @@ TEST_CASE("in the default world the forecasts are honest and early treatment pay
     r.threads = 2;
     const Outcome o = ran(r);
     checkCoverage(o.calibration, 0.03);
+    for (const long long tenth : o.calibration.pit)
+        CHECK(static_cast<double>(tenth) / static_cast<double>(o.calibration.spells) == Approx(0.1).margin(0.015));
+    CHECK(o.calibration.flatness.p > 0.01);
     CHECK(o.calibration.dueHitRate >= 0.15);
     CHECK(o.calibration.dueHitRate <= 0.25);
     const Figures& early = o.policies[at(Policy::Early)];
@@ -144,6 +171,9 @@ TEST_CASE("in worse worlds the forecasts stay near")
         r.people = 60;
         r.threads = 2;
         r.world = world;
-        checkCoverage(ran(r).calibration, 0.08);
+        const Calibration c = ran(r).calibration;
+        checkCoverage(c, 0.08);
+        CHECK(c.dueHitRate >= 0.15 - 0.08);
+        CHECK(c.dueHitRate <= 0.25 + 0.08);
     }
 }
