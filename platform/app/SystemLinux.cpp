@@ -68,7 +68,7 @@ void System::remindWhenClosed(bool wanted)
     if (!m_inside->options.ownStore)
         return; // another account's record, or one being tried out
     linuxside::ReminderTimer timer(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation), QCoreApplication::applicationFilePath(), m_inside->options.store);
-    if (wanted != timer.isSet() && !timer.set(wanted))
+    if ((!wanted || !timer.isSet()) && !timer.set(wanted))
         qWarning("reminders with the app closed could not be %s", wanted ? "set up" : "taken down");
 }
 

@@ -6,6 +6,7 @@
 #include <QProcess>
 #include <QSaveFile>
 #include <QStandardPaths>
+#include <utility>
 
 namespace firstdew::linuxside
 {
@@ -21,10 +22,15 @@ QString quoted(QString word)
     return QLatin1Char('"') + word + QLatin1Char('"');
 }
 
-bool replaced(const QString& file, const QString& text)
+bool holds(const QString& file, const QString& text)
 {
     QFile present(file);
-    if (present.open(QIODevice::ReadOnly) && present.readAll() == text.toUtf8())
+    return present.open(QIODevice::ReadOnly) && present.readAll() == text.toUtf8();
+}
+
+bool replaced(const QString& file, const QString& text)
+{
+    if (holds(file, text))
         return true;
     QDir().mkpath(QFileInfo(file).path());
     QSaveFile out(file);
@@ -32,22 +38,22 @@ bool replaced(const QString& file, const QString& text)
     return out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size() && out.commit();
 }
 
-bool systemd()
-{
-    return QFileInfo::exists(QStringLiteral("/run/systemd/system")) && !QStandardPaths::findExecutable(QStringLiteral("systemctl")).isEmpty();
-}
-
 bool systemctl(const QStringList& arguments)
 {
     constexpr int kPatienceMs = 10'000;
     QProcess process;
     process.start(QStringLiteral("systemctl"), QStringList{QStringLiteral("--user")} + arguments);
-    return process.waitForFinished(kPatienceMs) && process.exitCode() == 0;
+    return process.waitForFinished(kPatienceMs) && process.exitStatus() == QProcess::NormalExit && process.exitCode() == 0;
 }
+
+const QString kTimer = QStringLiteral("firstdew-remind.timer");
 
 } // namespace
 
-ReminderTimer::ReminderTimer(QString config, QString program, QString record) : m_config(std::move(config)), m_program(std::move(program)), m_record(std::move(record)) {}
+ReminderTimer::ReminderTimer(QString config, QString program, QString record, QString systemd)
+    : m_systemd(std::move(systemd)), m_config(std::move(config)), m_program(std::move(program)), m_record(std::move(record))
+{
+}
 
 QString ReminderTimer::unit(const char* kind) const
 {
@@ -59,43 +65,65 @@ QString ReminderTimer::autostart() const
     return m_config + QStringLiteral("/autostart/firstdew-remind.desktop");
 }
 
+bool ReminderTimer::runsSystemd() const
+{
+    return QFileInfo::exists(m_systemd) && !QStandardPaths::findExecutable(QStringLiteral("systemctl")).isEmpty();
+}
+
 bool ReminderTimer::isSet() const
 {
-    return QFileInfo::exists(unit("timer")) || QFileInfo::exists(autostart());
+    return (holds(unit("service"), serviceText()) && holds(unit("timer"), timerText())) || holds(autostart(), autostartText());
 }
 
-bool ReminderTimer::writeUnits() const
+QString ReminderTimer::serviceText() const
 {
     // The condition: once the program is taken off the computer, the timer that stays behind does nothing.
-    const QString service = QStringLiteral("[Unit]\nDescription=Firstdew reminders that are due\nConditionFileIsExecutable=%3\n\n"
-                                           "[Service]\nType=exec\nExecStart=%1 --store %2 --remind\n")
-                                .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('%'), QLatin1String("%%")));
-    // Persistent: what was missed while the computer was off is looked at once when it is on again.
-    const QString timer = QStringLiteral("[Unit]\nDescription=Looks for Firstdew reminders that are due\n\n[Timer]\nOnCalendar=*:0/5\nPersistent=true\n\n"
-                                         "[Install]\nWantedBy=timers.target\n");
-    return replaced(unit("service"), service) && replaced(unit("timer"), timer);
+    return QStringLiteral("[Unit]\nDescription=Firstdew reminders that are due\nConditionFileIsExecutable=%3\n\n"
+                          "[Service]\nType=exec\nExecStart=%1 --store %2 --remind\n")
+        .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('%'), QLatin1String("%%")));
 }
 
-bool ReminderTimer::writeAutostart() const
+QString ReminderTimer::timerText() const
 {
-    return replaced(autostart(), QStringLiteral("[Desktop Entry]\nType=Application\nName=Firstdew reminders\nTryExec=%3\nExec=%1 --store %2 --remind --watch\n"
-                                                "NoDisplay=true\nX-GNOME-Autostart-enabled=true\n")
-                                     .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('\\'), QLatin1String("\\\\"))));
+    // Persistent: what was missed while the computer was off is looked at once when it is on again.
+    return QStringLiteral("[Unit]\nDescription=Looks for Firstdew reminders that are due\n\n[Timer]\nOnCalendar=*:0/5\nPersistent=true\n\n"
+                          "[Install]\nWantedBy=timers.target\n");
+}
+
+QString ReminderTimer::autostartText() const
+{
+    // The entry's own rule for text comes on top: each backslash twice.
+    const auto text = [](QString s) { return s.replace(QLatin1Char('\\'), QLatin1String("\\\\")); };
+    return QStringLiteral("[Desktop Entry]\nType=Application\nName=Firstdew reminders\nTryExec=%3\nExec=%1 --store %2 --remind --watch\n"
+                          "NoDisplay=true\nX-GNOME-Autostart-enabled=true\n")
+        .arg(text(quoted(m_program)), text(quoted(m_record)), text(m_program));
+}
+
+bool ReminderTimer::startTimer() const
+{
+    return replaced(unit("service"), serviceText()) && replaced(unit("timer"), timerText()) && systemctl({QStringLiteral("daemon-reload")}) &&
+           systemctl({QStringLiteral("enable"), QStringLiteral("--now"), kTimer});
+}
+
+void ReminderTimer::removeUnits() const
+{
+    if (QFileInfo::exists(unit("timer")) && runsSystemd())
+        systemctl({QStringLiteral("disable"), QStringLiteral("--now"), kTimer});
+    for (const QString& file : {unit("timer"), unit("service")})
+        QFile::remove(file);
 }
 
 bool ReminderTimer::set(bool on)
 {
-    if (!on) {
-        if (QFileInfo::exists(unit("timer")) && systemd())
-            systemctl({QStringLiteral("disable"), QStringLiteral("--now"), QStringLiteral("firstdew-remind.timer")});
-        for (const QString& file : {unit("timer"), unit("service"), autostart()})
-            QFile::remove(file);
-        return !isSet();
+    if (on && runsSystemd() && startTimer()) {
+        QFile::remove(autostart());
+        return true;
     }
-    if (!systemd())
-        return writeAutostart();
-    return writeUnits() && systemctl({QStringLiteral("daemon-reload")}) &&
-           systemctl({QStringLiteral("enable"), QStringLiteral("--now"), QStringLiteral("firstdew-remind.timer")});
+    // A timer that systemd would not start does nothing; the desktop starts programs itself.
+    removeUnits();
+    if (on)
+        return replaced(autostart(), autostartText());
+    return !QFileInfo::exists(autostart()) || QFile::remove(autostart());
 }
 
 } // namespace firstdew::linuxside
