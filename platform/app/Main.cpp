@@ -49,10 +49,11 @@ viewmodels::Look::Asked asked(const app::Options& o)
     return a;
 }
 
-/// Voice and tones as the person chose them in Plan.
-linuxside::VoiceChoice voiceChoice(const viewmodels::Store& store)
+/// Voice and tones as the person chose them in Plan; who has both hands under water is led aloud whatever was chosen.
+linuxside::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels::BathModel& bath)
 {
-    const std::string how = store.preference("sound").value_or("both");
+    const std::string chosen = store.preference("sound").value_or("both");
+    const std::string how = chosen == "none" && bath.way() == QLatin1String("hands-under") ? "both" : chosen;
     return {how == "both" || how == "voice", how == "both" || how == "tones"};
 }
 
@@ -114,8 +115,8 @@ int main(int argc, char** argv)
     app::System system(*options);
     viewmodels::BathModel bath(store, {voice, system.wakeGuard(), system.haptics(), system.sessionNotice()});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    const auto chooseVoice = [&] { voice.choose(voiceChoice(store)); };
-    QObject::connect(&store, &viewmodels::Store::changed, &voice, chooseVoice);
+    const auto chooseVoice = [&] { voice.choose(voiceChoice(store, bath)); };
+    QObject::connect(&bath, &viewmodels::BathModel::changed, &voice, chooseVoice); // and whenever the store does
     chooseVoice();
 
     QTranslator translator;

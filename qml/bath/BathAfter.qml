@@ -5,12 +5,21 @@ import Firstdew
 Frame {
     id: page
     readonly property var a: BathModel.afterwards
-    property string comfort: "comfortable"
-    property real comfortable: 0
-    property var skin: ["fine"]
+    // Nothing is taken for said that was not: the next bath builds on it.
+    property string comfort: ""
+    property real comfortable: a.comfortable || 0
+    property bool touched: false
+    readonly property bool said: touched || ["nothing-felt", "comfortable", "strong"].includes(comfort)
+    property var skin: []
     readonly property real step: 0.5
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
-    Component.onCompleted: comfortable = a.comfortable || 0
+    function change(by) {
+        if (said && comfortable > 0)
+            comfortable = Math.max(step, Math.min(a.limit, comfortable + by))
+        else
+            comfortable = comfortable > 0 ? comfortable : a.target
+        touched = true
+    }
     Card {
         Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Machine off, current at zero, then lift out.") }
         Label { Layout.fillWidth: true; text: qsTr("Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.") }
@@ -24,9 +33,9 @@ Frame {
     }
     Stepper {
         label: qsTr("Highest comfortable reading")
-        shown: Look.words.milliamps(page.comfortable)
-        onLess: page.comfortable = Math.max(0, page.comfortable - page.step)
-        onMore: page.comfortable = Math.min(page.a.limit, page.comfortable + page.step)
+        shown: page.said && page.comfortable > 0 ? Look.words.milliamps(page.comfortable) : qsTr("Not said")
+        onLess: page.change(-page.step)
+        onMore: page.change(page.step)
     }
     ColumnLayout {
         Layout.fillWidth: true
@@ -37,7 +46,7 @@ Frame {
             name: token => Look.words.skin(token)
             chosen: page.skin
             alone: "fine"
-            onToggled: now => page.skin = now.length > 0 ? now : ["fine"]
+            onToggled: now => page.skin = now
         }
     }
     Label {
@@ -54,5 +63,5 @@ Frame {
         text: qsTr("No further bath until a clinician has seen it. Seek help if it is painful or large.")
     }
     Field { id: note; label: qsTr("Note, if you wish") }
-    ActionButton { kind: "now"; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.comfortable, page.skin, note.text) }
+    ActionButton { kind: "now"; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
 }

@@ -112,6 +112,10 @@
         <source>Keep in the diary</source>
         <translation>الحفظ في اليوميات</translation>
     </message>
+    <message>
+        <source>Not said</source>
+        <translation>لم يُذكر</translation>
+    </message>
 </context>
 <context>
     <name>BathBlocked</name>
@@ -1841,6 +1845,10 @@
         <source>Tones only</source>
         <translation>النغمات فقط</translation>
     </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>الاهتزاز فقط</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -2023,6 +2031,26 @@
     <message>
         <source>Check how loud it is</source>
         <translation>تحقق من علو الصوت</translation>
+    </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>الاهتزاز فقط</translation>
+    </message>
+    <message>
+        <source>With both hands under water nobody feels the phone: there, voice and tones are heard all the same.</source>
+        <translation>حين تكون اليدان تحت الماء لا يشعر أحد بالهاتف: عندئذ يُسمع الصوت والنغمات على أي حال.</translation>
+    </message>
+    <message>
+        <source>Each step also felt as a vibration</source>
+        <translation>كل خطوة باهتزاز أيضًا</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>لا</translation>
     </message>
 </context>
 <context>

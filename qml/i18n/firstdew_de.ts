@@ -112,6 +112,10 @@
         <source>Keep in the diary</source>
         <translation>Ins Tagebuch eintragen</translation>
     </message>
+    <message>
+        <source>Not said</source>
+        <translation>Nicht angegeben</translation>
+    </message>
 </context>
 <context>
     <name>BathBlocked</name>
@@ -1805,6 +1809,10 @@
         <source>Tones only</source>
         <translation>Nur Töne</translation>
     </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>Nur Vibration</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1987,6 +1995,26 @@
     <message>
         <source>Check how loud it is</source>
         <translation>Lautstärke prüfen</translation>
+    </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>Nur Vibration</translation>
+    </message>
+    <message>
+        <source>With both hands under water nobody feels the phone: there, voice and tones are heard all the same.</source>
+        <translation>Mit beiden Händen unter Wasser spürt niemand das Telefon: Dort sind Stimme und Töne trotzdem zu hören.</translation>
+    </message>
+    <message>
+        <source>Each step also felt as a vibration</source>
+        <translation>Jeder Schritt auch als Vibration</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
     </message>
 </context>
 <context>

@@ -112,6 +112,10 @@
         <source>Keep in the diary</source>
         <translation>Guardar en el diario</translation>
     </message>
+    <message>
+        <source>Not said</source>
+        <translation>Sin indicar</translation>
+    </message>
 </context>
 <context>
     <name>BathBlocked</name>
@@ -1805,6 +1809,10 @@
         <source>Tones only</source>
         <translation>Solo tonos</translation>
     </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>Solo vibración</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1987,6 +1995,26 @@
     <message>
         <source>Check how loud it is</source>
         <translation>Comprobar el volumen</translation>
+    </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>Solo vibración</translation>
+    </message>
+    <message>
+        <source>With both hands under water nobody feels the phone: there, voice and tones are heard all the same.</source>
+        <translation>Con las dos manos bajo el agua nadie siente el teléfono: en ese caso la voz y los tonos se oyen igualmente.</translation>
+    </message>
+    <message>
+        <source>Each step also felt as a vibration</source>
+        <translation>Cada paso también como vibración</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
     </message>
 </context>
 <context>

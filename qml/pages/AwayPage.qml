@@ -21,7 +21,7 @@ Frame {
             required property var modelData
             RowLayout {
                 Layout.fillWidth: true
-                Label { Layout.fillWidth: true; text: qsTr("%1 to %2").arg(Look.words.dayLong(card.modelData.from)).arg(Look.words.dayLong(card.modelData.to)) }
+                Label { Layout.fillWidth: true; text: card.modelData.from === card.modelData.to ? Look.words.dayFull(card.modelData.from) : qsTr("%1 to %2").arg(Look.words.dayLong(card.modelData.from)).arg(Look.words.dayLong(card.modelData.to)) }
                 IconButton { iconName: "close"; text: qsTr("Remove %1 to %2").arg(Look.words.dayLong(card.modelData.from)).arg(Look.words.dayLong(card.modelData.to)); onClicked: DiaryModel.withdraw(card.modelData.id) }
             }
         }

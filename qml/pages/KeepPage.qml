@@ -21,7 +21,7 @@ Frame {
         Heading { text: qsTr("Back-up") }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
         Field { id: phrase; label: qsTr("Passphrase"); echoMode: TextInput.Password; hint: qsTr("At least eight characters.") }
-        ActionButton { kind: "main"; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: page.result = KeepModel.backUp(phrase.text) }
+        ActionButton { kind: "main"; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
     }
     Card {
         Heading { text: qsTr("Restore") }

@@ -106,7 +106,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Voice and tones")
-        value: ({ both: qsTr("Voice and tones"), voice: qsTr("Voice only"), tones: qsTr("Tones only") })[PlanModel.sound] || ""
+        value: ({ both: qsTr("Voice and tones"), voice: qsTr("Voice only"), tones: qsTr("Tones only"), none: qsTr("Vibration only") })[PlanModel.sound] || ""
         onClicked: Router.page("SoundPage", {})
     }
     PlanRow {

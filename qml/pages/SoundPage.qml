@@ -11,8 +11,17 @@ Frame {
         OneOf {
             label: qsTr("What is heard")
             options: [{ value: "both", text: qsTr("Voice and tones") }, { value: "voice", text: qsTr("Voice only") }, { value: "tones", text: qsTr("Tones only") }]
+                     .concat(BathModel.canVibrate ? [{ value: "none", text: qsTr("Vibration only") }] : [])
             value: PlanModel.sound
-            onChosen: v => Store.setPreference("sound", v)
+            onChosen: v => { Store.setPreference("sound", v); if (v === "none") PlanModel.vibration = true }
+        }
+        Label { visible: PlanModel.sound === "none"; Layout.fillWidth: true; text: qsTr("With both hands under water nobody feels the phone: there, voice and tones are heard all the same.") }
+        OneOf {
+            visible: BathModel.canVibrate && PlanModel.sound !== "none"
+            label: qsTr("Each step also felt as a vibration")
+            options: [{ value: "on", text: qsTr("Yes") }, { value: "off", text: qsTr("No") }]
+            value: PlanModel.vibration ? "on" : "off"
+            onChosen: v => PlanModel.vibration = v === "on"
         }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("The alarm for a reading above the limit is always heard.") }
         Label { visible: Look.language !== "en"; role: "label"; Layout.fillWidth: true; text: qsTr("The voice speaks English so far.") }

@@ -75,7 +75,8 @@ QVariantMap afterView(const bath::State& s)
     const double within = highest(readingsOf(s), most);
     return {{"completed", s.phase == bath::Phase::Finished},
             {"peak", peakOf(s)},
-            {"comfortable", within > 0 ? within : s.target().mA},
+            {"comfortable", within},
+            {"target", s.target().mA},
             {"limit", most}};
 }
 

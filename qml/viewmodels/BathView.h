@@ -11,7 +11,8 @@ namespace firstdew::viewmodels {
 
 /// What the running page shows: words, numbers and what may be done.
 [[nodiscard]] QVariantMap runningView(const bath::State& state);
-/// What the page afterwards starts from: completed, peak, comfortable (never above the limit), limit.
+/// What the page afterwards starts from: completed, peak, comfortable (the highest reading up
+/// to the limit, 0 where nobody read the meter), target, limit.
 [[nodiscard]] QVariantMap afterView(const bath::State& state);
 /// The session as the diary keeps it, but for what the person says of it.
 [[nodiscard]] facts::Session sessionOf(const bath::State& state);

@@ -222,7 +222,7 @@ class Under(Bath):
         self.app.showing(t('Stopped'))
         self.picture('stopped')
         self.press(t('Keep in the diary'))
-        self.kept('session', {'site': 'hands', 'completed': False}, before)
+        self.kept('session', {'site': 'hands', 'completed': False, 'comfort': None, 'comfortable_ma': None}, before)
 
 
 class Diary(Walk):
