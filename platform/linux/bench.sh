@@ -8,5 +8,5 @@ build=${BUILD:-build/bench}
 sh platform/linux/setup.sh
 mkdir -p "$build"
 cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release >"$build/configure.log" 2>&1 || { cat "$build/configure.log" >&2; exit 1; }
-cmake --build "$build" -j "$(nproc)" --target firstdew firstdew-cli bench floor
+cmake --build "$build" -j "$(nproc)" --target firstdew firstdew-cli bench floor face_bench
 exec /usr/bin/python3 tests/bench/bench.py "$build" "$@"

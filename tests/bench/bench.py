@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """What Firstdew costs, every figure as a ratio to a floor measured in the same run.
 
-Usage: bench.py BUILD-FOLDER [--only NAME,...]     names: start, session, store, assess, fit, page, rehearsal, size
+Usage: bench.py BUILD-FOLDER [--only NAME,...]     names: start, session, store, assess, fit, page, rehearsal, size, face
 Writes BUILD-FOLDER/figures.json; exit 0 whatever the figures are, since times belong to machines."""
 import hashlib
 import datetime
@@ -257,6 +257,9 @@ def measure(tools, folder, only):
     if wanted('page'):
         figures['pages'] = p = pages(tools, folder)
         figures['page'], figures['page, ten years'] = p['year'] / p['empty'], p['ten-years'] / p['empty']
+    if wanted('face'):
+        out = subprocess.run([tools['face'], folder], check=True, capture_output=True, text=True).stdout
+        figures['face'] = {name: float(value) for name, value in (line.split() for line in out.splitlines())}
     if wanted('size'):
         figures['size'] = sizes(tools, folder)
     return figures
@@ -280,6 +283,13 @@ def told(figures):
         yield '  ' + ', '.join(f'{name} {value:.4g}' for name, value in {**figures['core'], **figures['r']}.items())
     if 'pages' in figures:
         yield f'  the page for ten years / an empty page {figures["page, ten years"]:.2f}; ' + ', '.join(f'{k} {v * 1000:.0f} ms' for k, v in figures['pages'].items())
+    if 'face' in figures:
+        f = figures['face']
+        yield (f'ten years: a tap to the check-in on disk / a bare insert {f["tap-stored-ms"] / f["bare-insert-ms"]:.1f}; {f["tap-stored-ms"]:.1f} ms,'
+               f' 95 % within {f["tap-stored-95-ms"]:.1f}; to the answer on the screen {f["tap-shown-ms"]:.0f} ms')
+        for span in ('year', 'quarter'):
+            yield (f'ten years dragged, a {span} in view: a frame / one of an empty window {f[f"frame-{span}-ms"] / f["frame-empty-ms"]:.1f};'
+                   f' {f[f"frame-{span}-ms"]:.1f} ms, 95 % within {f[f"frame-{span}-95-ms"]:.1f}')
     if 'size' in figures:
         yield 'sizes, stripped: ' + ', '.join(f'{name[:-3]} {value:.1f} MB' for name, value in figures['size'].items())
     yield f'on {figures["cores"]} cores, load {figures["load before"]:.1f} before'
@@ -291,7 +301,7 @@ def main():
         sys.exit(__doc__)
     build = pathlib.Path(sys.argv[1]).resolve()
     tools = {'app': build / 'platform/app/firstdew', 'cli': build / 'platform/cli/firstdew-cli', 'bench': build / 'tests/bench/bench',
-             'floor': build / 'tests/bench/floor'}
+             'floor': build / 'tests/bench/floor', 'face': build / 'tests/bench/face_bench'}
     # On the disk of the build, not in memory: a store is on a disk.
     with tempfile.TemporaryDirectory(dir=build) as scratch:
         figures = measure(tools, pathlib.Path(scratch), only)
