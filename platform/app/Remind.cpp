@@ -79,10 +79,18 @@ int remind(const Options& options, QCoreApplication& program)
     QObject::connect(&reminding, &Reminding::wanted, &program, [&](const QString& place) {
         QProcess::startDetached(QCoreApplication::applicationFilePath(), {QStringLiteral("--store"), options.store, QStringLiteral("--page"), place});
     });
+    const auto lookAgain = [&] {
+        if (QFileInfo::exists(options.store)) {
+            store.reopen(); // the command line may have written, or put another file in its place
+            return;
+        }
+        notifier.show({}, {});
+        QCoreApplication::quit();
+    };
     const LookRequests requests(bus);
-    QObject::connect(&requests, &LookRequests::asked, &store, &viewmodels::Store::reload);
+    QObject::connect(&requests, &LookRequests::asked, &program, lookAgain);
     QTimer each;
-    QObject::connect(&each, &QTimer::timeout, &store, &viewmodels::Store::reload); // the command line may have written
+    QObject::connect(&each, &QTimer::timeout, &program, lookAgain);
     each.start(kMinuteMs);
     if (!options.watch && !notifier.anyUp())
         return 0;

@@ -79,6 +79,7 @@ class Reminders(unittest.TestCase):
         self.remind(AT)
         self.wait_shown(self.notices(AT))
         self.desktop.answer('Later', CHECK_IN)
+        ui.wait_for('it to be put off', lambda: 'check-in' not in self.due(AT))
         self.wait_shown(self.notices(AT))
         self.assertEqual(before - self.due(f'{TODAY}T21:30'), {'check-in'})
         self.assertEqual(self.due(f'{TODAY}T21:45'), before)
@@ -105,6 +106,32 @@ class Reminders(unittest.TestCase):
         again.wait()
         self.remind('2026-03-03T03:00')
         self.wait_shown(0)  # of the day before
+
+    def test_what_was_wiped_away_stays_away_after_a_restart_and_is_forgotten_with_the_record(self):
+        process = self.remind(AT)
+        self.wait_shown(self.notices(AT))
+        self.desktop.dunstctl('close-all')
+        self.assertEqual(process.wait(timeout=ui.PATIENCE), 0)
+        kept = self.store.with_name('record.db.notices')
+        self.assertEqual(kept.stat().st_mode & 0o777, 0o600)
+        daemon = next(p for p in self.desktop.processes if p.args[0] == 'dunst')
+        daemon.kill()
+        daemon.wait()
+        ui.wait_for('the daemon to be gone', lambda: 'org.freedesktop.Notifications' not in self.names())
+        self.desktop.start_notices()
+        self.assertEqual(self.remind(AT).wait(timeout=ui.PATIENCE), 0)
+        self.assertEqual(self.shown(), 0)
+        self.cli('forget', '--store', self.store, '--everything', '--yes')
+        self.assertFalse(kept.exists())
+
+    def test_what_is_up_goes_with_the_record(self):
+        process = self.remind(AT)
+        self.wait_shown(self.notices(AT))
+        self.cli('forget', '--store', self.store, '--everything', '--yes')
+        self.looked()
+        self.wait_shown(0)
+        self.assertEqual(process.wait(timeout=ui.PATIENCE), 0)
+        self.assertFalse(self.store.with_name('record.db.notices').exists())
 
     def looked(self):
         """Whoever looks after the reminders has been asked to look, and has."""

@@ -240,6 +240,7 @@ TEST_CASE("a destroyed store leaves no file behind, and spares its neighbours")
         REQUIRE(journal.value().keepCopy("before-import").ok());
     }
     testing::writeTo(scratch / "store.db.txt", "mine");
+    testing::writeTo(scratch / "store.db.notices", "{}"); // keys of reminders name days and sites
     REQUIRE(Journal::destroy(scratch / "store.db").ok());
     CHECK(fileNames(scratch) == "store.db.txt ");
     CHECK(Journal::destroy(scratch / "store.db").ok());
