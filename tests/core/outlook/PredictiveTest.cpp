@@ -139,7 +139,8 @@ private:
 TEST_CASE("the predictive distribution is the integral over both parameters, to the third digit")
 {
     const std::vector<std::vector<Interval>> people{
-        {}, {{9, 10}}, {{4, {}}, {4, {}}, {5, {}}}, {{6, 7}, {5, 6}, {8, 10}, {3, {}}, {6, 8}}, {{25, 30}, {28, 29}}, {{0, 2}, {1, 2}}};
+        {}, {{9, 10}}, {{4, {}}, {4, {}}, {5, {}}}, {{6, 7}, {5, 6}, {8, 10}, {3, {}}, {6, 8}}, {{25, 30}, {28, 29}}, {{0, 2}, {1, 2}},
+        {{5, 6}, {5, 7}, {4, 6}, {5, 6}, {6, 7}, {9, 10}, {8, {}}, {9, 11}, {10, 12}, {9, 10}}};
     for (const auto& spells : people) {
         const auto p = learned(spells);
         const Brute brute(spells);
@@ -209,10 +210,10 @@ TEST_CASE("what was seen lately tells more than the same seen long ago")
     CHECK(late > early + 0.5);
     CHECK(late < 10);
     CHECK(early > 5);
-    // Without spells in between nothing is forgotten: the population's own prior stays what it is.
-    const Evidence nothing{{{0, INFINITY, 1}}, 0};
+    // Spells that say nothing leave the population's own prior what it is, however many they are.
+    const Evidence nothing{{{0, 1e9, 1}}, 0};
     const Predictive prior(std::span<const Evidence>{});
-    const Predictive waited(std::vector<Evidence>(50, nothing));
+    const Predictive waited(std::vector<Evidence>(400, nothing));
     for (const double t : {2.0, 5.0, 10.0, 20.0, 50.0})
         CHECK(waited.survivor(t) == Approx(prior.survivor(t)).epsilon(1e-4));
 }
