@@ -2118,6 +2118,10 @@
         <source>Put it on the page</source>
         <translation>أضفه إلى الصفحة</translation>
     </message>
+    <message>
+        <source>Look at it</source>
+        <translation>عرضه</translation>
+    </message>
 </context>
 <context>
     <name>Today</name>

@@ -2082,6 +2082,10 @@
         <source>Put it on the page</source>
         <translation>Auf die Seite setzen</translation>
     </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Ansehen</translation>
+    </message>
 </context>
 <context>
     <name>Today</name>

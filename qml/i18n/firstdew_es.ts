@@ -2082,6 +2082,10 @@
         <source>Put it on the page</source>
         <translation>Ponerla en la página</translation>
     </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Verlo</translation>
+    </message>
 </context>
 <context>
     <name>Today</name>

@@ -16,6 +16,7 @@ Frame {
     }
     ActionButton { kind: "now"; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
+    ActionButton { visible: SummaryModel.file !== ""; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(SummaryModel.file) }
     Card {
         Heading { text: qsTr("Questions for the prescriber") }
         Repeater {

@@ -1,10 +1,12 @@
 #include "Application.h"
 #include "BathModel.h"
 #include "Store.h"
+#include "SummaryModel.h"
 #include "ports/Absent.h"
 
 #include <catch2/catch.hpp>
 
+#include <QFile>
 #include <QTemporaryDir>
 
 #include <algorithm>
@@ -149,4 +151,24 @@ TEST_CASE("After an interruption nothing outside the app says what the machine d
     CHECK_FALSE(s.outside.up);
     s.bath.meanwhile("switched-off");
     CHECK(s.outside.up == (s.bath.page() == "run"));
+}
+
+TEST_CASE("The page that was made is shown in the person's own program, and it is said where none shows it")
+{
+    struct Programs final : ports::Opener {
+        std::vector<std::string> given;
+        bool open(const std::string& path) override
+        {
+            given.push_back(path);
+            return given.size() == 1;
+        }
+    } programs;
+    Led s;
+    ports::AbsentSharer nobody;
+    viewmodels::SummaryModel summary(s.store, nobody, programs, s.folder.path());
+    summary.share();
+    REQUIRE(QFile::exists(summary.file()));
+    CHECK(summary.open(summary.file()));
+    CHECK(programs.given == std::vector<std::string>{summary.file().toStdString()});
+    CHECK_FALSE(summary.open(summary.file()));
 }
