@@ -20,8 +20,8 @@ constexpr std::size_t kLanes = 12;
 static_assert(kPoints % kLanes == 0);
 constexpr std::size_t kWholeDays = 64; // nodes of time at 0, 1, ... 64 days, then ever wider apart
 constexpr double kWider = 1.05;
-constexpr double kLongest = 3660;       // days
-constexpr double kNothing = 1e-30;     // a survivor below this is none
+constexpr double kLongest = 3660;          // days
+constexpr double kNothing = 1e-30;         // a survivor below this is none
 constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
 constexpr double kVanishing = 1e-100;      // a weight below this is none: tiny numbers are slow
 
@@ -32,8 +32,9 @@ constexpr double kLogMedianSd = 0.6; // between people
 constexpr double kWeibullShape = 3;
 constexpr double kLognormalSd = 0.36;
 constexpr double kLogShapeSd = 0.25;
-constexpr double kWeibull = 0.9; ///< log-normal says the longer dry beyond the usual, the safer: less likely, and less cautious
-constexpr double kSteady = 0.8;  ///< that a person's median stays
+constexpr double kWeibull =
+    0.9; ///< log-normal says the longer dry beyond the usual, the safer: less likely, and less cautious
+constexpr double kSteady = 0.8; ///< that a person's median stays
 /// A spell cut short while still dry shows little of how long it would have lasted; the median wanders the less.
 constexpr double kUnseenWandersLess = 0.8;
 
@@ -58,7 +59,8 @@ double survivorAt(const Point& p, double days)
 struct Grid {
     std::vector<Point> points;
     std::vector<double> nodes;
-    std::vector<float> survivors; ///< single precision is plenty, and half the memory; node by node, all points of a node together
+    std::vector<float>
+        survivors; ///< single precision is plenty, and half the memory; node by node, all points of a node together
 
     Grid()
     {
@@ -134,9 +136,10 @@ PerPoint likelihoods(const Evidence& spell)
     return out;
 }
 
-/// Standard deviation of a median's step from one spell to the next, in those between people. Exponential smoothing with
-/// gain g is the best forecast of a random walk seen through noise where step / noise = g / sqrt(1 - g) (Muth, J Am Stat
-/// Assoc 1960;55:299-306); the gain is that of the half-life, the noise that of the logarithm of a Weibull time.
+/// Standard deviation of a median's step from one spell to the next, in those between people. Exponential smoothing
+/// with gain g is the best forecast of a random walk seen through noise where step / noise = g / sqrt(1 - g) (Muth, J
+/// Am Stat Assoc 1960;55:299-306); the gain is that of the half-life, the noise that of the logarithm of a Weibull
+/// time.
 double stepOfMedian()
 {
     const double gain = 1 - std::exp2(-1 / kHalfLifeSpells);
@@ -144,7 +147,8 @@ double stepOfMedian()
     return noise * gain / std::sqrt(1 - gain) / kLogMedianSd;
 }
 
-/// Lets the median wander after a spell: neighbours on the grid exchange weight, at rates that leave the prior as it is.
+/// Lets the median wander after a spell: neighbours on the grid exchange weight, at rates that leave the prior as it
+/// is.
 void wander(std::vector<double>& weights, const Evidence& spell)
 {
     static const double kStep = stepOfMedian();
@@ -261,7 +265,8 @@ double Predictive::survivor(double days) const
     const Grid& g = grid();
     if (!(days > 0))
         return 1;
-    const auto next = static_cast<std::size_t>(std::upper_bound(g.nodes.begin(), g.nodes.end(), days) - g.nodes.begin());
+    const auto next =
+        static_cast<std::size_t>(std::upper_bound(g.nodes.begin(), g.nodes.end(), days) - g.nodes.begin());
     if (next < m_curve.size() && days != g.nodes[next - 1])
         return std::exp(std::clamp(logSurvivorBetween(m_curve, next, days), m_curve[next], m_curve[next - 1]));
     return next <= m_curve.size() && days == g.nodes[next - 1] ? std::exp(m_curve[next - 1]) : 0;

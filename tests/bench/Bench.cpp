@@ -12,6 +12,7 @@
 #include <filesystem>
 #include <functional>
 #include <stdexcept>
+#include <tuple>
 
 // What the heavy calls of core cost, and the floors they are set against. Prints lines `name value`, asserts nothing:
 // times belong to machines. tests/bench/bench.py makes ratios of them.
@@ -155,6 +156,17 @@ void rehearsing()
             best = std::min(best, wallMs([&] { sink = sink + rehearsal::rehearse(r).ok(); }));
         show(threads == 1 ? "rehearsal-1-thread-days-per-s" : "rehearsal-2-threads-days-per-s",
              r.people * r.days / (best / 1000));
+    }
+    // A person-day costs the same however many the people; with the years it costs more: each day reads the whole diary.
+    r.threads = 1;
+    for (const auto& [people, days, name] :
+         {std::tuple{15, 365, "rehearsal-15-people-1-year-us-a-person-day"},
+          {60, 365, "rehearsal-60-people-1-year-us-a-person-day"},
+          {240, 365, "rehearsal-240-people-1-year-us-a-person-day"},
+          {60, 1460, "rehearsal-60-people-4-years-us-a-person-day"}}) {
+        r.people = people;
+        r.days = days;
+        show(name, 1000 * processorMs(3, [&] { sink = sink + rehearsal::rehearse(r).ok(); }) / (people * days));
     }
 }
 

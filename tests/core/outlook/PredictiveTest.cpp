@@ -40,8 +40,8 @@ bool orderly(const Predictive& p)
     return true;
 }
 
-/// The same posterior predictive, integrated anew on a grid many times as fine and far wider, on which a wandering median
-/// takes the exact normal step of a process that returns to the population's: the Ornstein-Uhlenbeck process.
+/// The same posterior predictive, integrated anew on a grid many times as fine and far wider, on which a wandering
+/// median takes the exact normal step of a process that returns to the population's: the Ornstein-Uhlenbeck process.
 class Brute
 {
 public:
@@ -52,7 +52,8 @@ public:
                 for (int s = 0; s <= kShapes; ++s) {
                     const double shape = (weibull ? 3 : 0.36) * std::exp(0.25 * (8.0 * s / kShapes - 4));
                     add(weibull, shape, kept(spells, weibull, shape, wanders),
-                        (weibull ? 0.9 : 0.1) * (wanders ? 0.2 : 0.8) * std::exp(-0.5 * std::pow(8.0 * s / kShapes - 4, 2)));
+                        (weibull ? 0.9 : 0.1) * (wanders ? 0.2 : 0.8) *
+                            std::exp(-0.5 * std::pow(8.0 * s / kShapes - 4, 2)));
                 }
     }
 
@@ -83,7 +84,8 @@ private:
         if (t <= 0)
             return 1;
         const double x = std::log(t) - std::numbers::ln10 - 0.6 * z(m);
-        return weibull ? std::exp(-std::numbers::ln2 * std::exp(shape * x)) : 0.5 * std::erfc(x / (shape * std::numbers::sqrt2));
+        return weibull ? std::exp(-std::numbers::ln2 * std::exp(shape * x))
+                       : 0.5 * std::erfc(x / (shape * std::numbers::sqrt2));
     }
 
     static std::vector<double> kept(const std::vector<Interval>& spells, bool weibull, double shape, bool wanders)
@@ -119,7 +121,8 @@ private:
                 sum += shares.back();
             }
             for (std::size_t i = 0; i < shares.size(); ++i)
-                out[static_cast<std::size_t>(std::max(0, from - reach)) + i] += w[static_cast<std::size_t>(from)] * shares[i] / sum;
+                out[static_cast<std::size_t>(std::max(0, from - reach)) + i] +=
+                    w[static_cast<std::size_t>(from)] * shares[i] / sum;
         }
         return out;
     }
@@ -139,7 +142,12 @@ private:
 TEST_CASE("the predictive distribution is the integral over both parameters, to the third digit")
 {
     const std::vector<std::vector<Interval>> people{
-        {}, {{9, 10}}, {{4, {}}, {4, {}}, {5, {}}}, {{6, 7}, {5, 6}, {8, 10}, {3, {}}, {6, 8}}, {{25, 30}, {28, 29}}, {{0, 2}, {1, 2}},
+        {},
+        {{9, 10}},
+        {{4, {}}, {4, {}}, {5, {}}},
+        {{6, 7}, {5, 6}, {8, 10}, {3, {}}, {6, 8}},
+        {{25, 30}, {28, 29}},
+        {{0, 2}, {1, 2}},
         {{5, 6}, {5, 7}, {4, 6}, {5, 6}, {6, 7}, {9, 10}, {8, {}}, {9, 11}, {10, 12}, {9, 10}}};
     for (const auto& spells : people) {
         const auto p = learned(spells);
