@@ -38,8 +38,8 @@ Rectangle {
         spacing: Theme.tight
         RowLayout {
             Layout.fillWidth: true
-            Label { role: "strong"; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
-            Label { role: "strong"; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            Label { role: "strong"; font.pixelSize: Theme.shared; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
+            Label { role: "strong"; font.pixelSize: Theme.shared; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
         }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
         RowLayout {
@@ -50,7 +50,7 @@ Rectangle {
             ActionButton {
                 text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Meter?") : Look.words.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
-                textSize: Theme.title
+                textSize: meter.pending < 0 && meter.running.hasReading !== true ? Theme.narrow : Theme.title
                 implicitHeight: Theme.bathTarget
                 horizontalPadding: 0
                 Layout.fillWidth: true

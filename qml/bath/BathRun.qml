@@ -33,10 +33,12 @@ Item {
                 width: flick.width
                 height: flick.contentHeight
                 spacing: Theme.small
-                RowLayout {
+                GridLayout {
                     Layout.fillWidth: true
-                    Label { text: [page.r.phase, page.r.side].filter(s => s).join(" · "); color: page.ink; Layout.fillWidth: true }
-                    Label { text: page.r.all || ""; color: page.ink }
+                    columns: Theme.largeText ? 1 : 2
+                    rowSpacing: 0
+                    Label { text: [page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
+                    Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
                     role: page.r.timed !== true || page.height > Theme.tall ? "display" : "title"
@@ -94,14 +96,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.primary()
             }
-            RowLayout {
-                Layout.fillWidth: true
-                spacing: Theme.small
-                readonly property bool flowing: page.r.flowing === true && !page.under
-                ActionButton { visible: parent.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
-                ActionButton { visible: parent.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
-                ActionButton { implicitHeight: Theme.bathTarget; kind: page.alarm ? "plain" : "danger"; horizontalPadding: Theme.tight; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
-            }
+            BathExits { flowing: page.r.flowing === true && !page.under; alarm: page.alarm; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

@@ -69,9 +69,10 @@ Rectangle {
                 background: Rectangle {
                     color: tab.down ? Theme.cardPressed : Theme.clear
                     Rectangle {
-                        anchors { top: parent.top; horizontalCenter: parent.horizontalCenter }
-                        width: Theme.iconLarge
-                        height: Theme.focusLine
+                        x: bar.upright ? (tab.mirrored ? parent.width - width : 0) : (parent.width - width) / 2
+                        y: bar.upright ? (parent.height - height) / 2 : 0
+                        width: bar.upright ? Theme.focusLine : Theme.iconLarge
+                        height: bar.upright ? Theme.iconLarge : Theme.focusLine
                         color: Theme.now
                         visible: tab.on
                     }

@@ -28,6 +28,8 @@ Card {
         }
         ActionButton {
             Layout.columnSpan: Theme.largeText ? 2 : 1
+            Layout.fillWidth: Theme.largeText
+            Layout.preferredWidth: Theme.largeText ? 1 : implicitWidth
             visible: card.done && TodayModel.canUndo
             kind: "quiet"
             iconName: "undo"
@@ -36,6 +38,9 @@ Card {
             onClicked: TodayModel.undo()
         }
         ActionButton {
+            Layout.columnSpan: Theme.largeText ? 2 : 1
+            Layout.fillWidth: Theme.largeText
+            Layout.preferredWidth: Theme.largeText ? 1 : implicitWidth
             visible: card.done && !TodayModel.canUndo
             kind: "quiet"
             text: qsTr("Change")

@@ -196,6 +196,21 @@
     </message>
 </context>
 <context>
+    <name>BathExits</name>
+    <message>
+        <source>It is unpleasant</source>
+        <translation>إنه مزعج</translation>
+    </message>
+    <message>
+        <source>Out of the water</source>
+        <translation>خرجت من الماء</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+</context>
+<context>
     <name>BathMeanwhile</name>
     <message>
         <source>Welcome back</source>
@@ -353,18 +368,6 @@
     <message>
         <source>Next: %1</source>
         <translation>التالي: %1</translation>
-    </message>
-    <message>
-        <source>It is unpleasant</source>
-        <translation>إنه مزعج</translation>
-    </message>
-    <message>
-        <source>Out of the water</source>
-        <translation>خرجت من الماء</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>إيقاف</translation>
     </message>
 </context>
 <context>

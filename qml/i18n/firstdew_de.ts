@@ -196,6 +196,21 @@
     </message>
 </context>
 <context>
+    <name>BathExits</name>
+    <message>
+        <source>It is unpleasant</source>
+        <translation>Zu stark</translation>
+    </message>
+    <message>
+        <source>Out of the water</source>
+        <translation>Aus dem Wasser</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+</context>
+<context>
     <name>BathMeanwhile</name>
     <message>
         <source>Welcome back</source>
@@ -353,18 +368,6 @@
     <message>
         <source>Next: %1</source>
         <translation>Danach: %1</translation>
-    </message>
-    <message>
-        <source>It is unpleasant</source>
-        <translation>Es ist unangenehm</translation>
-    </message>
-    <message>
-        <source>Out of the water</source>
-        <translation>Aus dem Wasser</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
     </message>
 </context>
 <context>

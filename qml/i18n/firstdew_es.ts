@@ -196,6 +196,21 @@
     </message>
 </context>
 <context>
+    <name>BathExits</name>
+    <message>
+        <source>It is unpleasant</source>
+        <translation>Me molesta</translation>
+    </message>
+    <message>
+        <source>Out of the water</source>
+        <translation>Fuera del agua</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
     <name>BathMeanwhile</name>
     <message>
         <source>Welcome back</source>
@@ -353,18 +368,6 @@
     <message>
         <source>Next: %1</source>
         <translation>Después: %1</translation>
-    </message>
-    <message>
-        <source>It is unpleasant</source>
-        <translation>Es desagradable</translation>
-    </message>
-    <message>
-        <source>Out of the water</source>
-        <translation>Fuera del agua</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Parar</translation>
     </message>
 </context>
 <context>

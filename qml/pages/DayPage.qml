@@ -16,9 +16,11 @@ Frame {
         return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Look.words.number(e.gain, 0)).arg(Look.words.number(e.minutes, e.minutes % 1 === 0 ? 0 : 1)).arg(Look.words.number(e.rate, 1))
                + (e.judged === "above" ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === "usual" ? "\n" + qsTr("Within the usual range of healthy people.") : "")
     }
-    RowLayout {
+    GridLayout {
         Layout.fillWidth: true
-        spacing: Theme.small
+        columns: Theme.largeText ? 1 : 2
+        columnSpacing: Theme.small
+        rowSpacing: Theme.small
         ActionButton { text: qsTr("Day before"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, -1) }
         ActionButton { text: qsTr("Day after"); enabled: page.date < Store.today; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, 1) }
     }

@@ -64,8 +64,10 @@ QtObject {
     readonly property real body: 16 * textScale
     readonly property real label: 14 * textScale
     readonly property real lead: 18 * textScale
+    readonly property real shared: 16 * Math.min(textScale, 1.25) // words beside a current that share a line
+    readonly property real narrow: 16 * Math.min(textScale, 1.1) // the word between less and more
     // Headings are large already and grow less, so that their words fit a small screen.
-    readonly property real title: 22 * Math.min(textScale, 1.55)
+    readonly property real title: 22 * Math.min(textScale, 1.5)
     readonly property real display: 29 * Math.min(textScale, 1.2)
     readonly property bool largeText: textScale > 1.4
     readonly property real numerals: 72 * Math.min(textScale, 1.35)

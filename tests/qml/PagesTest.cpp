@@ -11,12 +11,14 @@
 
 #include <QDir>
 #include <QDirIterator>
+#include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QHash>
 #include <QImage>
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
@@ -38,6 +40,7 @@ constexpr double kContrast = 4.5; // WCAG 2.2, success criterion 1.4.3
 constexpr double kRunningTarget = 96; // product requirements for the running session
 constexpr double kRunningContrast = 7; // WCAG 2.2, success criterion 1.4.6
 constexpr double kRounding = 0.5;
+constexpr double kShortLine = 190; // left of a line of 320 beside a tick within a card; a longer word has to be broken
 
 /// The interface over an invented record, in a window of that size.
 struct Interface {
@@ -340,6 +343,38 @@ TEST_CASE("Nothing runs off the screen at twice the text size, in either directi
     }
 }
 
+TEST_CASE("No word that fits a line is broken in two on the smallest screen, in any language, up to twice the text size")
+{
+    for (const QString& language : words::languages())
+        for (const double scale : {1.0, 2.0}) {
+            QTranslator translator;
+            REQUIRE(translator.load(":/i18n/firstdew_" + language));
+            needApplication();
+            QCoreApplication::installTranslator(&translator);
+            QLocale::setDefault(words::localeFor(language));
+            Interface ui({320, 568}, "light", scale, QLocale().textDirection());
+            int seen = 0;
+            for (const QString& page : pages()) {
+                REQUIRE(ui.show(page));
+                ui.settled();
+                visit(ui.window->contentItem(), [&](QQuickItem* item) {
+                    if (!isText(item) || item->property("wrapMode").toInt() == 0)
+                        return;
+                    const QFontMetricsF metrics(item->property("font").value<QFont>());
+                    for (const QString& word : item->property("text").toString().split(QRegularExpression("[\\s/-]"), Qt::SkipEmptyParts)) {
+                        ++seen;
+                        const double needs = metrics.horizontalAdvance(word);
+                        if (needs > item->width() + 1 && needs <= kShortLine)
+                            FAIL_CHECK(language.toStdString() << " at " << scale << ", " << page.toStdString() << ": " << word.toStdString() << " in " << nameOf(item));
+                    }
+                });
+            }
+            CHECK(seen > 500);
+            QCoreApplication::removeTranslator(&translator);
+        }
+    QLocale::setDefault(words::localeFor("en"));
+}
+
 TEST_CASE("Every caution is shown, one directly below the other, in whatever room there is")
 {
     for (const QSize size : {QSize(320, 568), QSize(390, 844), QSize(844, 390)}) {
@@ -395,7 +430,7 @@ TEST_CASE("A language chosen later is spoken at once, on pages already open")
 }
 
 // Not a test: pictures of the steps of a bath, to be looked at. Run with "[.pictures]" and FIRSTDEW_PICTURES=FOLDER,
-// FIRSTDEW_LANGUAGE=en|de|es|ar.
+// FIRSTDEW_LANGUAGE=en|de|es|ar, FIRSTDEW_SIZE=390x844, FIRSTDEW_SCALE=1.
 TEST_CASE("Pictures of a bath", "[.pictures]")
 {
     needApplication();
@@ -404,7 +439,9 @@ TEST_CASE("Pictures of a bath", "[.pictures]")
     REQUIRE(translator.load(":/i18n/firstdew_" + language));
     QCoreApplication::installTranslator(&translator);
     QLocale::setDefault(words::localeFor(language));
-    Interface ui({390, 844}, "light", 1, QLocale().textDirection());
+    const QStringList size = qEnvironmentVariable("FIRSTDEW_SIZE", "390x844").split('x');
+    const double scale = qEnvironmentVariable("FIRSTDEW_SCALE", "1").toDouble();
+    Interface ui({size[0].toInt(), size[1].toInt()}, "light", scale, QLocale().textDirection());
     for (const QString& page : pages())
         if (page.startsWith("Bath:")) {
             REQUIRE(ui.show(page));

@@ -1,0 +1,25 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The ways out of a running session, always within one touch; as many side by side as their longest word allows.
+GridLayout {
+    id: exits
+    property bool flowing: false
+    property bool alarm: false
+    readonly property var texts: flowing ? [qsTr("It is unpleasant"), qsTr("Out of the water"), qsTr("Stop")] : [qsTr("Stop")]
+    readonly property var words: texts.join(" ").split(" ")
+    readonly property real third: (width - 2 * columnSpacing) / 3 - 2 * Theme.tight
+    function fits(metrics) { return words.every(word => metrics.advanceWidth(word) <= third) }
+    readonly property bool asUsual: fits(usual)
+    readonly property bool smaller: !asUsual && !Theme.largeText && fits(small)
+    readonly property real textSize: smaller ? Theme.label : Theme.shared
+    columns: !flowing ? 1 : asUsual || smaller ? 3 : 2
+    columnSpacing: Theme.small
+    rowSpacing: Theme.small
+    FontMetrics { id: usual; font.family: Theme.family; font.pixelSize: Theme.shared; font.weight: Theme.strong }
+    FontMetrics { id: small; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
+    ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
+    ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
+    ActionButton { implicitHeight: Theme.bathTarget; kind: exits.alarm ? "plain" : "danger"; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("Stop"); Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
+}
