@@ -72,15 +72,21 @@ void resume(Turn& turn, Meanwhile meanwhile)
 
 bool wasAway(const Turn& turn)
 {
-    return turn.s.step > 0 && between(turn.s.last, turn.now) > kGapMs;
+    const State& s = turn.s;
+    // A wall clock set back and forth shows a gap to one of them alone.
+    return s.step > 0 && std::max(between(s.kept.at, turn.now), between(s.last, turn.now)) > kGapMs;
 }
 
 Result<Outcome> takeAfterGap(Turn& turn, const Event& event)
 {
-    turn.s.current = Current::Unknown;
+    State& s = turn.s;
+    s.current = Current::Unknown;
+    s.last = s.kept.at; // the time away is counted from there
+    s.stepElapsedMs = s.kept.stepElapsedMs;
+    s.sessionMs = s.kept.sessionMs;
     if (event.kind != BathEventKind::Tick)
         return takeWhileAwaiting(turn, event);
-    turn.s.phase = Phase::AwaitingMeanwhile; // `last` stays: the time away is counted from there
+    s.phase = Phase::AwaitingMeanwhile;
     turn.emit(EffectKind::AskMeanwhile);
     return turn.finish(true);
 }

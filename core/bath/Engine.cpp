@@ -28,6 +28,7 @@ std::optional<Error> begin(Turn& turn)
     if (turn.step().kind != StepKind::CheckList)
         return refuse("already-begun", "event", "the check list was confirmed before; go on with the step shown");
     turn.s.current = Current::Zero;
+    turn.keepAsInterrupted(); // what the meter showed before belongs to no phase, and its time is not of this run
     turn.s.sessionMs = 0;
     turn.enterNext();
     return std::nullopt;

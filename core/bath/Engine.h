@@ -31,7 +31,8 @@ inline constexpr Milliamps kDriftRoom{3};
 inline constexpr Milliamps kSteadyWithin{0.5};
 /// An alarm that stands is sounded again after this time.
 inline constexpr long long kAlarmRepeatMs = 3000;
-/// Longer without a tick, and the app was not there: it has to ask what the machine did.
+/// Longer without a kept event (there is one every minute), and the app was not there: it has to ask what the machine
+/// did.
 inline constexpr long long kGapMs = 90'000;
 
 enum class EffectKind {
@@ -64,6 +65,15 @@ struct MeterReading {
     bool operator==(const MeterReading&) const = default;
 };
 
+/// Where the session stood at its last kept event. A break in the events is measured and counted from there, so that
+/// replaying the journal, which knows of kept events alone, comes to the same.
+struct Kept {
+    Instant at;
+    long long stepElapsedMs = 0;
+    long long sessionMs = 0;
+    bool operator==(const Kept&) const = default;
+};
+
 struct State {
     protocol::Script script;
     std::size_t step = 0;
@@ -72,8 +82,9 @@ struct State {
     long long stepElapsedMs = 0; ///< time spent in this step, frozen while awaiting an answer
     long long sessionMs = 0;     ///< time since Begin, frozen while awaiting an answer
     Instant last;                ///< of the last event; while awaiting an answer, of the last one before
-    Milliamps wanted;            ///< level aimed for: what was comfortable last, lowered by discomfort
-    bool steady = false;         ///< the last two readings of this phase were alike
+    Kept kept;
+    Milliamps wanted;    ///< level aimed for: what was comfortable last, lowered by discomfort
+    bool steady = false; ///< the last two readings of this phase were alike
     std::optional<MeterReading> lastReading;
     std::vector<MeterReading> readings;    ///< of the present run of the script
     std::vector<MeterReading> interrupted; ///< of runs that started again
@@ -99,8 +110,9 @@ struct Outcome {
 [[nodiscard]] Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target);
 
 /// The next state, or why the event is impossible now (the state stands). Errors name what is safe to do.
-/// Time counts up to `now` whatever the event; ticks come at least every second while the session runs. After a gap of
-/// more than kGapMs only Stop, OutOfWater and Resumed are taken; a Tick asks what the machine did meanwhile.
+/// Time counts up to `now` whatever the event; ticks come at least every second while the session runs. After more
+/// than kGapMs without a kept event only Stop, OutOfWater and Resumed are taken; a Tick asks what the machine did
+/// meanwhile.
 [[nodiscard]] Result<Outcome> step(const State& state, const Event& event, Instant now);
 
 /// The state after events read back from the journal, and then the phone's return at `now`: awaiting

@@ -25,13 +25,18 @@ void Turn::enterNext()
     }
 }
 
-void Turn::startAgain()
+void Turn::keepAsInterrupted()
 {
-    silenceAlarm();
     s.interrupted.insert(s.interrupted.end(), s.readings.begin(), s.readings.end());
     s.readings.clear();
     s.lastReading.reset();
     s.steady = false;
+}
+
+void Turn::startAgain()
+{
+    silenceAlarm();
+    keepAsInterrupted();
     s.phase = Phase::Running;
     s.current = Current::Unknown; // zero only once the check list says so
     s.step = 0;

@@ -28,12 +28,19 @@ struct Turn {
     }
 
     void enterNext();
+    /// What was read so far belongs to no run of the script any more.
+    void keepAsInterrupted();
     /// Machine off, and back to the check list; what was read so far is kept as interrupted.
     void startAgain();
     void stop();
     void silenceAlarm();
     /// The outcome; nothing of the turn is left.
-    [[nodiscard]] Outcome finish(bool keep) { return {std::move(s), std::move(effects), keep}; }
+    [[nodiscard]] Outcome finish(bool keep)
+    {
+        if (keep)
+            s.kept = {s.last, s.stepElapsedMs, s.sessionMs};
+        return {std::move(s), std::move(effects), keep};
+    }
 };
 
 /// Raising, holding or lowering: the steps in which current may flow.

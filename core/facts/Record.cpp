@@ -53,8 +53,9 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
         if (anyCorrection && standing[rootOf(f, byId)] != &f)
             continue;
         std::visit(
-            [&]<class P>(const P& payload) {
-                record.mutableAll<P>().push_back({f.id, f.happened, f.recordedMs, !f.corrects.empty(), payload});
+            [&](const auto& payload) {
+                auto& column = record.mutableAll<std::decay_t<decltype(payload)>>();
+                column.push_back({f.id, f.happened, f.recordedMs, !f.corrects.empty(), payload});
             },
             f.payload);
     }

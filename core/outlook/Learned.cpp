@@ -29,10 +29,8 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
     const bool whole = stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
                                   reports[kept->reports.size()].date >
                                       kept->spells.back().lastSession + kept->spells.back().watched);
-    if (!whole) {
-        kept.emplace();
-        kept->rules = rules;
-    }
+    if (!whole)
+        kept.emplace(Kept{rules, {}, {}});
     std::vector<Evidence> fresh;
     for (const Spell& s : past.subspan(kept->spells.size())) {
         const auto seen = within(reports, s.lastSession, s.lastSession + s.watched);

@@ -179,10 +179,10 @@ Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, 
     auto payload = journal::payloadFromJson(CareSheet::kind, *body);
     if (!payload)
         return at(payload.error());
-    auto& sheet = std::get<CareSheet>(payload.value());
+    CareSheet sheet = std::get<CareSheet>(std::move(payload.value()));
     if (auto kept = checkCareSheet(sheet, age); !kept)
         return at(kept.error());
-    return std::move(sheet);
+    return sheet;
 }
 
 std::vector<SheetChange> changesBy(const CareSheet& sheet, const std::optional<CareSheet>& present)

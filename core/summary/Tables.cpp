@@ -45,6 +45,12 @@ std::string cellOf(const T& value)
     return out;
 }
 
+template <class E>
+std::string noneOrMoreOf(const SetOf<E>&)
+{
+    return "none or more of " + journal::wordsOf<E>() + ", joined by ';'";
+}
+
 /// What a column holds, in a phrase.
 template <class T>
 std::string holds(const T& value, const Range* range)
@@ -58,9 +64,7 @@ std::string holds(const T& value, const Range* range)
     else if constexpr (std::same_as<T, std::vector<int>>)
         return "whole numbers joined by ';'";
     else if constexpr (isSet<T>)
-        return [&]<class E>(const SetOf<E>&) {
-            return "none or more of " + journal::wordsOf<E>() + ", joined by ';'";
-        }(value);
+        return noneOrMoreOf(value);
     else
         return expected<T>(range ? *range : possible<T>());
 }

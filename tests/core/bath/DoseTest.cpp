@@ -135,15 +135,23 @@ TEST_CASE("what a nurse would ask about a trace")
     cut.pop_back();
     cut.erase(cut.begin());
     CHECK(doubts(cut) == D{TraceDoubt::BeginsAboveZero, TraceDoubt::EndsAboveZero});
+    auto almost = everyMinute;
+    almost.front().mA = almost.back().mA = 0.5;
+    CHECK(doubts(almost) == D{TraceDoubt::BeginsAboveZero, TraceDoubt::EndsAboveZero});
     auto paused = everyMinute;
     paused[5].mA = 0;
     CHECK(doubts(paused) == D{TraceDoubt::TooManyPhases});
     CHECK(doubts(kTwoPhases) == D{TraceDoubt::LongGap});
-    std::vector<TracePoint> onAndOn{{0, 0}};
-    for (int minute = 1; minute < 30; ++minute)
-        onAndOn.push_back({60.0 * minute, 10});
-    onAndOn.push_back({1800, 0});
-    CHECK(doubts(onAndOn) == D{TraceDoubt::TooFewPhases, TraceDoubt::NoSwap});
+    // one polarity for longer than a phase with the longest raising and lowering: 10 minutes and twice 3
+    const auto oneStretch = [](int minutes) {
+        std::vector<TracePoint> out{{0, 0}};
+        for (int minute = 1; minute < minutes; ++minute)
+            out.push_back({60.0 * minute, 10});
+        out.push_back({60.0 * minutes, 0});
+        return out;
+    };
+    CHECK(doubts(oneStretch(16)) == D{TraceDoubt::TooFewPhases});
+    CHECK(doubts(oneStretch(17)) == D{TraceDoubt::TooFewPhases, TraceDoubt::NoSwap});
     CHECK(doubts({}).empty());
     CHECK(doubts({{0, 0}}) == D{TraceDoubt::TooFewPhases});
 }

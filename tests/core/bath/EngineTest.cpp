@@ -10,12 +10,12 @@
 #include <tuple>
 
 using namespace firstdew::bath;
+using build::request;
+using build::Run;
 using firstdew::protocol::Prompt;
 using firstdew::protocol::scriptFor;
 using firstdew::protocol::ScriptRequest;
 using firstdew::protocol::StepKind;
-using build::request;
-using build::Run;
 
 TEST_CASE("a feet session runs through its two phases to the end")
 {
@@ -242,6 +242,31 @@ TEST_CASE("while the current is being raised the reading is asked for every minu
     REQUIRE(run.send(BathEventKind::Lowered));
     run.pass(300); // zero current, polarity being swapped: nothing to read
     CHECK(run.count(EffectKind::AskMeter) == asked);
+}
+
+TEST_CASE("what the meter showed at the check list is no reading of the run that follows")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(100);
+    REQUIRE(run.send(BathEventKind::OutOfWater));
+    REQUIRE(run.read(4)); // not off yet
+    run.toHold();
+    run.pass(30);
+    REQUIRE(run.read(10));
+    CHECK(run.state.readings.size() == 1);
+    CHECK(run.state.readings.front().atMs == 30'000);
+    CHECK(run.state.interrupted.size() == 1);
+}
+
+TEST_CASE("a reading at the limit is no alarm, one a tenth above it is")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    REQUIRE(run.read(15));
+    CHECK(run.count(EffectKind::Alarm) == 0);
+    REQUIRE(run.read(15.1));
+    CHECK(run.count(EffectKind::Alarm) == 1);
 }
 
 TEST_CASE("raised again after a pause, a reading alike the one before does not count as steady")

@@ -111,8 +111,7 @@ TEST_CASE("armpits with direct current, a limit above the trade's and odd allowa
 TEST_CASE("the ways of working: hands leave no free hand, the others do")
 {
     // common practice, no source
-    CHECK(waysFor(Site::Hands).front() == WayOfWorking::HandsUnder);
-    CHECK(waysFor(Site::Feet).front() == WayOfWorking::FreeHand);
-    CHECK(waysFor(Site::HandFoot).front() == WayOfWorking::FreeHand);
-    CHECK(waysFor(Site::Armpits).front() == WayOfWorking::FreeHand);
+    CHECK(waysFor(Site::Hands) == std::vector{WayOfWorking::HandsUnder, WayOfWorking::Helper});
+    for (const auto site : {Site::Feet, Site::HandFoot, Site::Armpits})
+        CHECK(waysFor(site) == std::vector{WayOfWorking::FreeHand, WayOfWorking::Helper});
 }

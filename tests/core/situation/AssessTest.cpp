@@ -70,6 +70,28 @@ TEST_CASE("without a response the way leads to the prescriber")
     CHECK(hands(d, kStart + 23).advice == Advice::AskPrescriber);
 }
 
+TEST_CASE("who does not go on after the course is sent to the prescriber, and told why")
+{
+    auto done = courseDone(4, 3);
+    done.add(ReviewDone{Site::Hands, false}, kStart + 23);
+    const auto s = hands(done, kStart + 24);
+    CHECK(s.stage == Stage::Review);
+    CHECK(s.advice == Advice::AskPrescriber);
+    REQUIRE_FALSE(s.reasons.empty());
+    CHECK(s.reasons.front().kind == ReasonKind::NoResponse);
+}
+
+TEST_CASE("a site says how it is treated")
+{
+    auto d = person();
+    d.session(Site::HandFoot, kStart).session(Site::Armpits, kStart, Waveform::Pulsed);
+    const auto sites = assess(d.record(), kStart + 1).sites;
+    REQUIRE(sites.size() == 3);
+    CHECK(sites.at(0).treatedAs == Site::HandFoot);
+    CHECK(sites.at(1).treatedAs == Site::HandFoot);
+    CHECK(sites.at(2).treatedAs == Site::Armpits);
+}
+
 TEST_CASE("no call to treat stands against a stop answer, and a clinician's word lifts it")
 {
     auto d = person().session(Site::Hands, kStart);

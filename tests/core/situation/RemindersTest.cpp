@@ -62,6 +62,59 @@ TEST_CASE("quiet hours are kept, and what falls into them moves out of them")
     }
 }
 
+TEST_CASE("quiet hours in the middle of the day begin and end on their minutes")
+{
+    auto d = person().session(Site::Hands, kStart);
+    for (const auto& [asked, shown] :
+         {std::pair{12 * 60, 15 * 60}, {12 * 60 - 1, 12 * 60 - 1}, {15 * 60 - 1, 15 * 60}, {15 * 60, 15 * 60}}) {
+        ReminderSettings s;
+        s.checkIn = {asked};
+        s.quietFrom = {12 * 60};
+        s.quietUntil = {15 * 60};
+        d.add(s, kStart + 1);
+        const auto next = upcomingReminders(d.record(), at(kStart + 1, 8));
+        const auto checkIn = std::ranges::find(next, ReminderKind::CheckIn, &Reminder::kind);
+        REQUIRE(checkIn != next.end());
+        CHECK(checkIn->at.at.minute == shown);
+    }
+    CHECK(dueReminders(d.record(), at(kStart + 2, 12)).empty());
+    CHECK(dueReminders(d.record(), at(kStart + 2, 14, 59)).empty());
+    CHECK_FALSE(dueReminders(d.record(), at(kStart + 2, 15)).empty());
+}
+
+TEST_CASE("a course's sessions are named on their days at the person's hour, and not once they are done")
+{
+    auto d = person();
+    Course c;
+    c.site = Site::Hands;
+    c.start = kStart;
+    d.add(c, kStart, 0); // days 1, 2, 4, 7, 10, 15 and 22
+    std::vector<int> days;
+    for (const Reminder& r : upcomingReminders(d.record(), at(kStart, 6)))
+        if (r.kind == ReminderKind::CourseSession) {
+            days.push_back(r.at.date - kStart + 1);
+            CHECK(r.at.at.minute == 18 * 60);
+        }
+    CHECK(days == std::vector{1, 2, 4, 7, 10, 15, 22});
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 17, 59)), ReminderKind::CourseSession));
+    CHECK(holds(dueReminders(d.record(), at(kStart, 18)), ReminderKind::CourseSession));
+    d.session(Site::Hands, kStart);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 21)), ReminderKind::CourseSession));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 18)), ReminderKind::CourseSession));
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 18)), ReminderKind::TopUpDue));
+}
+
+TEST_CASE("with a session to come, a screening gone stale is named as well")
+{
+    auto d = person();
+    Course c;
+    c.site = Site::Hands;
+    c.start = kStart;
+    d.add(c, kStart, 0);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 20)), ReminderKind::Screening));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 40, 20)), ReminderKind::Screening));
+}
+
 TEST_CASE("the skin is looked at the day after a session, and not once it was")
 {
     auto d = person().session(Site::Hands, kStart);
@@ -151,7 +204,9 @@ TEST_CASE("the check-in of a day is one reminder, however many sites are still o
 TEST_CASE("a reminder stands from the beginning of its day until it is done, in quiet hours too")
 {
     auto d = person().session(Site::Hands, kStart);
-    const auto stands = [&](int hour) { return holds(todaysReminders(d.record(), at(kStart + 2, hour)).standing, ReminderKind::CheckIn); };
+    const auto stands = [&](int hour) {
+        return holds(todaysReminders(d.record(), at(kStart + 2, hour)).standing, ReminderKind::CheckIn);
+    };
     CHECK(stands(0));
     CHECK(stands(20));
     CHECK(stands(23));
