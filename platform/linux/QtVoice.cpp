@@ -1,7 +1,9 @@
 #include "linux/QtVoice.h"
 
 #include <QDir>
+#include <QFile>
 #include <QUrl>
+#include <QtEndian>
 
 namespace firstdew::linuxside
 {
@@ -11,12 +13,32 @@ namespace
 
 /// A prompt that would begin later than this after its moment says something that is no longer true.
 constexpr qint64 kTooLateMs = 8000;
+/// A clip that has not ended so long after its length never will: Qt 6.4 now and then misses the end of a short one.
+constexpr int kOverdueMs = 700;
+constexpr qint64 kHeaderBytes = 44;
+constexpr qint64 kBytesPerSecondAt = 28; // within the header of a WAV file
+
+/// How long a clip lasts, by its header.
+int lengthMs(const QUrl& source)
+{
+    QFile file(QLatin1Char(':') + source.path());
+    if (!file.open(QIODevice::ReadOnly))
+        return 0;
+    const QByteArray head = file.read(kHeaderBytes);
+    const auto rate = head.size() == kHeaderBytes ? qFromLittleEndian<quint32>(head.constData() + kBytesPerSecondAt) : 0U;
+    return rate > 0 ? static_cast<int>(1000 * (file.size() - kHeaderBytes) / rate) : 0;
+}
 
 } // namespace
 
 QtVoice::QtVoice(QObject* parent) : QObject(parent)
 {
+    // A sound server that quietens other programs beside spoken help goes by the role, for which Qt has no call.
+    if (!qEnvironmentVariableIsSet("PULSE_PROP"))
+        qputenv("PULSE_PROP", "media.role=a11y");
     m_clock.start();
+    m_overdue.setSingleShot(true);
+    connect(&m_overdue, &QTimer::timeout, this, &QtVoice::giveUp);
 }
 
 QSoundEffect* QtVoice::effect(const QString& source)
@@ -29,7 +51,9 @@ QSoundEffect* QtVoice::effect(const QString& source)
         connect(made, &QSoundEffect::playingChanged, this, [this, made] {
             if (m_playing == made && !made->isPlaying()) {
                 m_playing = nullptr;
-                playNext();
+                m_overdue.stop();
+                // Not from within its own signal: the same clip once more would be lost, and all that comes after it.
+                QTimer::singleShot(0, this, [this] { goOn(); });
             }
         });
         // A clip that cannot be decoded must not hold up those behind it.
@@ -38,7 +62,7 @@ QSoundEffect* QtVoice::effect(const QString& source)
                 m_playing = nullptr;
                 playNext();
             } else if (made->status() == QSoundEffect::Ready && m_playing == made && !made->isPlaying()) {
-                made->play();
+                play();
             }
         });
     }
@@ -55,6 +79,11 @@ void QtVoice::prepare()
 void QtVoice::enqueue(const QString& source)
 {
     m_waiting.push_back({source, m_clock.elapsed()});
+    goOn();
+}
+
+void QtVoice::goOn()
+{
     if (!m_playing)
         playNext();
 }
@@ -72,9 +101,31 @@ void QtVoice::playNext()
             continue;
         }
         if (m_playing->status() == QSoundEffect::Ready)
-            m_playing->play();
+            play();
         return;
     }
+}
+
+void QtVoice::play()
+{
+    m_overdue.start(lengthMs(m_playing->source()) + kOverdueMs);
+    m_playing->play();
+}
+
+/// The clip is let go of and loaded anew when it is next wanted; what waits behind it goes on.
+void QtVoice::giveUp()
+{
+    QSoundEffect* stuck = std::exchange(m_playing, nullptr);
+    if (stuck == nullptr)
+        return;
+    stuck->disconnect(this);
+    stuck->stop();
+    const auto slot = m_effects.find(stuck->source().toString());
+    if (slot != m_effects.end()) {
+        slot->second.release()->deleteLater();
+        m_effects.erase(slot);
+    }
+    goOn();
 }
 
 void QtVoice::say(const std::string& prompt)
@@ -100,6 +151,7 @@ void QtVoice::alarm(const std::string& prompt)
 void QtVoice::hush()
 {
     m_waiting.clear();
+    m_overdue.stop();
     if (QSoundEffect* playing = std::exchange(m_playing, nullptr))
         playing->stop();
 }

@@ -41,13 +41,17 @@ private:
     };
     QSoundEffect* effect(const QString& source);
     void enqueue(const QString& source);
+    void goOn();
     void playNext();
+    void play();
+    void giveUp();
 
     VoiceChoice m_choice;
     std::map<QString, std::unique_ptr<QSoundEffect>> m_effects;
     std::deque<Waiting> m_waiting;
     QSoundEffect* m_playing = nullptr;
     QElapsedTimer m_clock;
+    QTimer m_overdue;
 };
 
 } // namespace firstdew::linuxside

@@ -20,6 +20,7 @@ import ui
 APP, CLI, ASSETS = ui.argument('app'), ui.argument('cli'), pathlib.Path(ui.argument('assets', '.'))
 TODAY = '2026-03-02'
 LISTENED = 142  # seconds at true speed: hands in, raise, the first minute of the hold
+SPEED = 30  # of the session that is heard to its end
 LATE = 1.5  # seconds a prompt may come late on a busy machine; what it was is printed
 CLIPPED = 32767
 
@@ -34,7 +35,11 @@ class Sound(unittest.TestCase):
         self.store = self.desktop.folder / f'{self.id()}.db'
         self.cli('demo', '--out', self.store, '--today', TODAY)
         self.ear = ui.Ear(self.desktop)
-        self.app = ui.App(self.desktop, APP, self.store, '--test-now', f'{TODAY}T19:00', '--size', '390x844', '--page', 'bath', '--language', 'en')
+        self.app = None
+
+    def start(self, speed=1):
+        self.app = ui.App(self.desktop, APP, self.store, '--test-now', f'{TODAY}T19:00', '--test-speed', speed, '--size', '390x844',
+                          '--page', 'bath', '--language', 'en')
 
     def tearDown(self):
         self.app.kill()
@@ -66,6 +71,7 @@ class Sound(unittest.TestCase):
     def test_hands_under_is_led_by_the_script_alone(self):
         steps = self.cli('bath', '--site', 'hands', '--waveform', 'direct', '--age', 'adult', '--hands-under')['steps']
         timed = [s for s in steps if s['timed']]
+        self.start()
         self.begin('Both hands under water')
         began = time.monotonic()
         time.sleep(LISTENED)  # what is measured is time itself
@@ -86,8 +92,34 @@ class Sound(unittest.TestCase):
         print('late by (s):', ', '.join(f'{p} {d:+.3f}' for (_, p), d in zip(got, late)), file=sys.stderr)
         for d in late:
             self.assertLess(abs(d), LATE)
+        self.one_after_another(heard)
+
+    def one_after_another(self, heard, overlap=0.05):
         for (a, _, length), (b, prompt, _) in zip(heard, heard[1:]):
-            self.assertGreater(b, a + length - 0.05, f'{prompt} begins before the one before it is over')
+            self.assertGreater(b, a + length - overlap, f'{prompt} begins before the one before it is over')
+
+    def test_a_whole_session_sped_up_says_one_thing_after_another_to_its_last_phase(self):
+        self.start(SPEED)
+        self.begin('Both hands under water')
+        self.app.showing('Phase 1 of 2')
+        self.app.showing('Phase 2 of 2')
+        second = time.monotonic()
+        self.app.showing('Done')
+        heard = self.played(['hands-in-soon', 'raise-slowly', 'hold-still', 'look-at-meter', 'half-way', 'one-minute', 'ten-seconds', 'lower-to-zero', 'swap-leads'])
+        print('heard:', ', '.join(p for _, p, _ in heard), file=sys.stderr)
+        self.one_after_another(heard, overlap=0.2)
+        self.assertGreater(heard[-1][0], second + 5, 'the voice fell silent')
+
+    def test_the_sound_says_that_it_is_spoken_help(self):
+        self.start()
+        self.app.press('Plan', 'page tab')
+        self.app.press('Voice and tones')
+        self.app.press('Check how loud it is')
+
+        def roles():
+            listed = subprocess.run(['pactl', 'list', 'sink-inputs'], env=self.desktop.env, check=True, capture_output=True, text=True).stdout
+            return re.findall(r'media\.role = "(.*)"', listed)
+        self.assertEqual(set(ui.wait_for('a stream with a role', roles)), {'a11y'})
 
     def begun(self):
         """When the session began by its journal, on the clock of time.monotonic()."""
@@ -97,6 +129,7 @@ class Sound(unittest.TestCase):
         return wall / 1000 - time.time() + time.monotonic()
 
     def test_a_high_reading_is_called_out_at_once_and_again_until_it_is_lowered(self):
+        self.start()
         self.begin('Somebody helps me')
         self.app.press('It is comfortable')
         self.app.see('Phase 1 of 2')
