@@ -21,7 +21,7 @@ Frame {
         touched = true
     }
     Card {
-        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Machine off, current at zero, then lift out.") }
+        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Current at zero, machine off, then lift out.") }
         Label { Layout.fillWidth: true; text: qsTr("Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.") }
         Label { visible: page.a.cells === 1; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
     }

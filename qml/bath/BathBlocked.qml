@@ -13,11 +13,11 @@ Frame {
         }
         Label { Layout.fillWidth: true; text: qsTr("What is safe now: leave the machine off. Nothing is lost by waiting.") }
     }
+    ActionButton { kind: "main"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
     Card {
         Heading { text: qsTr("A clinician has cleared it") }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Only if somebody who knows you and your treatment said so. The name goes onto the summary.") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.") }
         Field { id: who; label: qsTr("Who cleared it"); problem: BathModel.refusal }
-        ActionButton { text: qsTr("Record and go on"); Layout.fillWidth: true; onClicked: BathModel.cleared(who.text) }
+        ActionButton { text: qsTr("Record and go on"); Layout.fillWidth: true; enabled: who.text.trim() !== ""; onClicked: BathModel.cleared(who.text) }
     }
-    ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
 }

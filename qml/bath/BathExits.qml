@@ -7,7 +7,9 @@ GridLayout {
     id: exits
     property bool flowing: false
     property bool alarm: false
-    readonly property var texts: flowing ? [qsTr("It is unpleasant"), qsTr("Out of the water"), qsTr("Stop")] : [qsTr("Stop")]
+    property bool under: false
+    readonly property string stop: under ? qsTr("Stop: a tap anywhere") : qsTr("Stop")
+    readonly property var texts: flowing ? [qsTr("It is unpleasant"), qsTr("Out of the water"), stop] : [stop]
     readonly property var words: texts.join(" ").split(" ")
     readonly property real third: (width - 2 * columnSpacing) / 3 - 2 * Theme.tight
     function fits(metrics) { return words.every(word => metrics.advanceWidth(word) <= third) }
@@ -21,5 +23,5 @@ GridLayout {
     FontMetrics { id: small; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
     ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
-    ActionButton { implicitHeight: Theme.bathTarget; kind: exits.alarm ? "plain" : "danger"; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("Stop"); Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
+    ActionButton { implicitHeight: Theme.bathTarget; kind: exits.alarm ? "now" : "danger"; horizontalPadding: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
 }

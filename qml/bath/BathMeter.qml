@@ -12,7 +12,7 @@ Rectangle {
     readonly property real value: pending >= 0 ? pending : running.lastReading || 0
     readonly property real step: 0.5
     readonly property real most: 60
-    implicitHeight: column.implicitHeight + 2 * Theme.tight
+    implicitHeight: column.implicitHeight + 2 * Theme.small
     radius: Theme.radius
     color: Theme.card
     border.width: Theme.hair
@@ -34,7 +34,7 @@ Rectangle {
 
     ColumnLayout {
         id: column
-        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.tight }
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.small }
         spacing: Theme.tight
         RowLayout {
             Layout.fillWidth: true
@@ -42,13 +42,14 @@ Rectangle {
             Label { role: "strong"; font.pixelSize: Theme.shared; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
         }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
+        Label { visible: !meter.under; text: qsTr("Your machine's meter shows:"); Layout.fillWidth: true }
         RowLayout {
             visible: !meter.under
             Layout.fillWidth: true
             spacing: Theme.tight
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); implicitWidth: Theme.bathTarget; implicitHeight: Theme.bathTarget; horizontalPadding: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
-                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Meter?") : Look.words.milliamps(meter.value)
+                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Enter") : Look.words.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
                 textSize: meter.pending < 0 && meter.running.hasReading !== true ? Theme.narrow : Theme.title
                 implicitHeight: Theme.bathTarget

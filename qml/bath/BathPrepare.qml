@@ -10,18 +10,23 @@ Frame {
     property bool wounds: false
     Card {
         OneOf {
-            label: qsTr("Antiperspirant with aluminium there?")
-            options: [{ value: "-1", text: qsTr("Not within 24 hours") }, { value: "12", text: qsTr("About 12 hours ago") }, { value: "2", text: qsTr("In the last hours") }]
+            label: qsTr("Antiperspirant with aluminium there in the last 24 hours?")
+            options: [{ value: "-1", text: qsTr("No") }, { value: "12", text: qsTr("About 12 hours ago") }, { value: "2", text: qsTr("In the last hours") }]
             value: page.antiperspirant
             onChosen: hours => { page.antiperspirant = hours; BathModel.setAntiperspirant(Number(hours)) }
         }
         OneOf {
-            label: qsTr("Shaved there?")
-            options: [{ value: "-1", text: qsTr("Not for three days") }, { value: "2", text: qsTr("Two days ago") }, { value: "1", text: qsTr("Yesterday") }, { value: "0", text: qsTr("Today") }]
+            label: qsTr("Shaved there in the last three days?")
+            options: [{ value: "-1", text: qsTr("No") }, { value: "2", text: qsTr("Two days ago") }, { value: "1", text: qsTr("Yesterday") }, { value: "0", text: qsTr("Today") }]
             value: page.shaved
             onChosen: days => { page.shaved = days; BathModel.setShaved(Number(days)) }
         }
-        TickRow { text: qsTr("There are small cuts on the skin"); checked: page.wounds; onClicked: { page.wounds = !page.wounds; BathModel.setSmallWounds(page.wounds) } }
+        OneOf {
+            label: qsTr("Small cuts on the skin there?")
+            options: [{ value: "no", text: qsTr("No") }, { value: "yes", text: qsTr("Yes") }]
+            value: page.wounds ? "yes" : "no"
+            onChosen: answer => { page.wounds = answer === "yes"; BathModel.setSmallWounds(page.wounds) }
+        }
     }
     Repeater {
         model: BathModel.waits
@@ -41,7 +46,7 @@ Frame {
     Card {
         visible: BathModel.way === "hands-under"
         kind: "now"
-        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.") }
+        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.") }
     }
     ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     Label { visible: BathModel.refusal !== ""; role: "strong"; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }

@@ -43,7 +43,7 @@ Item {
                 Label {
                     role: page.r.timed !== true || page.height > Theme.tall ? "display" : "title"
                     Layout.fillWidth: true
-                    text: page.alarm ? qsTr("Too high. Lower the current now.") : page.r.sentence || ""
+                    text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence || ""
                     color: page.ink
                     Accessible.role: Accessible.Heading
                 }
@@ -66,17 +66,17 @@ Item {
                     Text {
                         id: digits
                         anchors.centerIn: parent
-                        text: page.r.remaining || ""
+                        text: (page.alarm ? page.r.reading : page.r.remaining) || ""
                         color: page.ink
                         font.family: Theme.family
                         font.pixelSize: Theme.numerals
                         font.weight: Theme.strong
                         Accessible.role: Accessible.StaticText
-                        Accessible.name: page.r.remainingSpoken || ""
+                        Accessible.name: (page.alarm ? page.r.reading : page.r.remainingSpoken) || ""
                     }
                 }
                 Item { visible: page.r.timed !== true; Layout.fillHeight: true }
-                Label { visible: !!page.r.next; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead === true; running: page.r; Layout.fillWidth: true }
                 Label { visible: BathModel.refusal !== ""; role: "strong"; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
             }
@@ -96,7 +96,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.primary()
             }
-            BathExits { flowing: page.r.flowing === true && !page.under; alarm: page.alarm; Layout.fillWidth: true }
+            BathExits { flowing: page.r.flowing === true && !page.under; alarm: page.alarm; under: page.under; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

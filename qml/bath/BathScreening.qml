@@ -3,24 +3,29 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
+    id: page
     title: BathModel.askAll ? qsTr("Health questions") : qsTr("Has anything changed?")
     Label {
         Layout.fillWidth: true
-        text: BathModel.askAll ? qsTr("Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.")
+        text: BathModel.askAll ? qsTr("Answer each question for the person treated, as it is today.")
                                : qsTr("Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?")
     }
-    Repeater {
-        model: BathModel.askAll ? BathModel.questions.length : 0
-        TickRow {
-            required property int index
-            readonly property var question: BathModel.questions[index] || ({})
-            text: question.text || ""
-            checked: question.yes === true
-            worrying: true
-            onClicked: BathModel.toggleAnswer(question.row)
-        }
+    Loader {
+        id: all
+        active: BathModel.askAll
+        visible: active
+        Layout.fillWidth: true
+        Layout.preferredHeight: item ? item.implicitHeight : 0
+        sourceComponent: HealthForm { anew: PlanModel.screeningDue === "full" }
     }
-    ActionButton { visible: BathModel.askAll; kind: "now"; text: qsTr("That is all"); Layout.fillWidth: true; onClicked: BathModel.answersDone() }
+    ActionButton {
+        visible: BathModel.askAll
+        kind: "now"
+        text: qsTr("That is all")
+        enabled: all.item !== null && all.item.complete
+        Layout.fillWidth: true
+        onClicked: if (all.item.save()) BathModel.answersDone()
+    }
     ActionButton { visible: !BathModel.askAll; kind: "now"; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
     ActionButton { visible: !BathModel.askAll; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() }
     ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }

@@ -6,6 +6,8 @@ import Firstdew
 ColumnLayout {
     id: form
     property var answers: ({})
+    /// Asked anew: only what was answered with yes still stands.
+    property bool anew: false
     readonly property var rows: PlanModel.screeningRows
     readonly property bool complete: rows.every(r => answers[r.row] !== undefined)
     readonly property var yes: rows.map(r => r.row).filter(r => answers[r] === true)
@@ -15,7 +17,7 @@ ColumnLayout {
     Component.onCompleted: {
         const known = {}
         for (const r of rows)
-            if (r.asked) known[r.row] = r.yes
+            if (r.asked && (r.yes || !anew)) known[r.row] = r.yes
         answers = known
     }
     Repeater {

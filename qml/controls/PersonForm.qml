@@ -27,7 +27,7 @@ ColumnLayout {
     Field {
         id: birth
         label: qsTr("Birthday")
-        hint: qsTr("Year-month-day, for example 1990-04-23. It decides which limits count.")
+        hint: qsTr("Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.")
         problem: text.length >= 10 && !form.birthGood ? qsTr("That is no day that has been. Write it like 1990-04-23.") : ""
         inputMethodHints: Qt.ImhPreferNumbers
     }

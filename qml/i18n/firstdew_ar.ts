@@ -63,6 +63,13 @@
     </message>
 </context>
 <context>
+    <name>Bath</name>
+    <message>
+        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>قبل الحمّام يجب أن يعرف Firstdew أين تُعالج وبأي جهاز، وإجاباتك عن أسئلة الصحة.</translation>
+    </message>
+</context>
+<context>
     <name>BathAfter</name>
     <message>
         <source>Done</source>
@@ -71,10 +78,6 @@
     <message>
         <source>Stopped</source>
         <translation>توقفت الجلسة</translation>
-    </message>
-    <message>
-        <source>Machine off, current at zero, then lift out.</source>
-        <translation>التيار عند الصفر والجهاز مطفأ، ثم أخرج.</translation>
     </message>
     <message>
         <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
@@ -116,6 +119,10 @@
         <source>Not said</source>
         <translation>لم يُذكر</translation>
     </message>
+    <message>
+        <source>Current at zero, machine off, then lift out.</source>
+        <translation>التيار عند الصفر، الجهاز مطفأ، ثم أخرِج اليدين أو القدمين.</translation>
+    </message>
 </context>
 <context>
     <name>BathBlocked</name>
@@ -144,10 +151,6 @@
         <translation>سمح به طبيب</translation>
     </message>
     <message>
-        <source>Only if somebody who knows you and your treatment said so. The name goes onto the summary.</source>
-        <translation>فقط إذا قاله من يعرفك ويعرف علاجك. يظهر الاسم في الملخص.</translation>
-    </message>
-    <message>
         <source>Who cleared it</source>
         <translation>من سمح به</translation>
     </message>
@@ -158,6 +161,10 @@
     <message>
         <source>Back</source>
         <translation>رجوع</translation>
+    </message>
+    <message>
+        <source>Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.</source>
+        <translation>فقط إذا وافق طبيب أو ممرض يعرف هذا الأمر ويعرف علاجك. يظهر الاسم في الملخص.</translation>
     </message>
 </context>
 <context>
@@ -208,6 +215,10 @@
     <message>
         <source>Stop</source>
         <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Stop: a tap anywhere</source>
+        <translation>إيقاف: المس أي مكان</translation>
     </message>
 </context>
 <context>
@@ -268,10 +279,6 @@
         <translation>المقياس يشير إلى أقل</translation>
     </message>
     <message>
-        <source>Meter?</source>
-        <translation>المقياس؟</translation>
-    </message>
-    <message>
         <source>Enter the meter reading, now %1</source>
         <translation>أدخل قراءة المقياس، الآن %1</translation>
     </message>
@@ -291,6 +298,10 @@
         <source>Enter</source>
         <translation>إدخال</translation>
     </message>
+    <message>
+        <source>Your machine&apos;s meter shows:</source>
+        <translation>مقياس جهازك يُظهر:</translation>
+    </message>
 </context>
 <context>
     <name>BathPrepare</name>
@@ -299,24 +310,12 @@
         <translation>التحضير: %1</translation>
     </message>
     <message>
-        <source>Antiperspirant with aluminium there?</source>
-        <translation>مضاد تعرق فيه ألومنيوم هناك؟</translation>
-    </message>
-    <message>
         <source>About 12 hours ago</source>
         <translation>قبل نحو 12 ساعة</translation>
     </message>
     <message>
         <source>In the last hours</source>
         <translation>في الساعات الأخيرة</translation>
-    </message>
-    <message>
-        <source>Shaved there?</source>
-        <translation>هل حلقت هناك؟</translation>
-    </message>
-    <message>
-        <source>Not for three days</source>
-        <translation>لا، منذ ثلاثة أيام</translation>
     </message>
     <message>
         <source>Two days ago</source>
@@ -331,16 +330,8 @@
         <translation>اليوم</translation>
     </message>
     <message>
-        <source>There are small cuts on the skin</source>
-        <translation>توجد جروح صغيرة في الجلد</translation>
-    </message>
-    <message>
         <source>Tick each line</source>
         <translation>ضع علامة على كل سطر</translation>
-    </message>
-    <message>
-        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.</source>
-        <translation>ويداك تحت الماء لا تلمس شيئًا. تُعلن كل خطوة قبلها بالصوت، ولمسة في أي مكان من الشاشة بالمرفق أو الأنف توقف الجلسة.</translation>
     </message>
     <message>
         <source>Check how loud it is</source>
@@ -355,19 +346,39 @@
         <translation>رجوع</translation>
     </message>
     <message>
-        <source>Not within 24 hours</source>
-        <translation>لا، منذ 24 ساعة</translation>
+        <source>Antiperspirant with aluminium there in the last 24 hours?</source>
+        <translation>هل استخدمت هناك مضاد تعرّق بالألمنيوم في آخر 24 ساعة؟</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>لا</translation>
+    </message>
+    <message>
+        <source>Shaved there in the last three days?</source>
+        <translation>هل حلقت هناك في آخر ثلاثة أيام؟</translation>
+    </message>
+    <message>
+        <source>Small cuts on the skin there?</source>
+        <translation>هل توجد جروح صغيرة في الجلد هناك؟</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
+        <translation>واليدان تحت الماء لا تلمس شيئًا. تُعلَن كل خطوة مسبقًا، ولمسة في أي مكان من الشاشة بالمرفق أو الأنف توقف الجلسة. الهاتف لا يرى التيار: راقب المقياس بنفسك.</translation>
     </message>
 </context>
 <context>
     <name>BathRun</name>
     <message>
-        <source>Too high. Lower the current now.</source>
-        <translation>مرتفع جدًا. اخفض التيار الآن.</translation>
-    </message>
-    <message>
         <source>Next: %1</source>
         <translation>التالي: %1</translation>
+    </message>
+    <message>
+        <source>Too high. Turn it down on the machine now.</source>
+        <translation>مرتفع جدًا. اخفضه الآن من الجهاز.</translation>
     </message>
 </context>
 <context>
@@ -379,10 +390,6 @@
     <message>
         <source>Has anything changed?</source>
         <translation>هل تغير شيء؟</translation>
-    </message>
-    <message>
-        <source>Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.</source>
-        <translation>ضع علامة على كل سؤال جوابه نعم للشخص المعالَج. ما لا علامة عليه يُعد جوابه لا.</translation>
     </message>
     <message>
         <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
@@ -404,20 +411,16 @@
         <source>Back</source>
         <translation>رجوع</translation>
     </message>
+    <message>
+        <source>Answer each question for the person treated, as it is today.</source>
+        <translation>أجب عن كل سؤال بشأن الشخص المعالَج، كما هو حاله اليوم.</translation>
+    </message>
 </context>
 <context>
     <name>BotherPage</name>
     <message>
-        <source>How much it bothers you</source>
-        <translation>كم يزعجك</translation>
-    </message>
-    <message>
         <source>Over the last week, which comes nearest?</source>
         <translation>ما الأقرب إلى حالك في الأسبوع الماضي؟</translation>
-    </message>
-    <message>
-        <source>I hardly notice it and it stops me from nothing</source>
-        <translation>لا أكاد ألاحظه ولا يمنعني من شيء</translation>
     </message>
     <message>
         <source>I can live with it, and now and then it gets in my way</source>
@@ -430,6 +433,14 @@
     <message>
         <source>I cannot live with it; it is always in my way</source>
         <translation>لا أستطيع التعايش معه، ويعيقني دائمًا</translation>
+    </message>
+    <message>
+        <source>How much the sweating bothers you</source>
+        <translation>كم يزعجك التعرّق</translation>
+    </message>
+    <message>
+        <source>I hardly notice it, and it never gets in my way</source>
+        <translation>بالكاد ألاحظه، ولا يعيقني أبدًا</translation>
     </message>
 </context>
 <context>
@@ -564,10 +575,6 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>First course</source>
-        <translation>الدورة الأولى</translation>
-    </message>
-    <message>
         <source>Baths of this course</source>
         <translation>حمّامات هذه الدورة</translation>
     </message>
@@ -606,6 +613,10 @@
     <message>
         <source>New day</source>
         <translation>اليوم الجديد</translation>
+    </message>
+    <message>
+        <source>Plan a course</source>
+        <translation>التخطيط لدورة علاج</translation>
     </message>
 </context>
 <context>
@@ -716,6 +727,14 @@
         <source>Day after</source>
         <translation>اليوم التالي</translation>
     </message>
+    <message>
+        <source>Nothing here yet</source>
+        <translation>لا شيء هنا بعد</translation>
+    </message>
+    <message>
+        <source>What you note of a day stands here.</source>
+        <translation>هنا يظهر ما تدوّنه عن اليوم.</translation>
+    </message>
 </context>
 <context>
     <name>DaysBack</name>
@@ -804,10 +823,6 @@
     <message>
         <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
         <translation>كل قيد في «اليوم» يرسم نقطة هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</translation>
-    </message>
-    <message>
-        <source>Go to Today</source>
-        <translation>إلى «اليوم»</translation>
     </message>
     <message>
         <source>How much it bothers you</source>
@@ -1628,10 +1643,6 @@
         <translation>تاريخ الميلاد</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count.</source>
-        <translation>سنة-شهر-يوم، مثل 1990-04-23. وعليه تتوقف الحدود.</translation>
-    </message>
-    <message>
         <source>That is no day that has been. Write it like 1990-04-23.</source>
         <translation>ليس يومًا مضى. اكتبه هكذا 1990-04-23.</translation>
     </message>
@@ -1662,6 +1673,10 @@
     <message>
         <source>Write a number from 2 to 350.</source>
         <translation>اكتب رقمًا من 2 إلى 350.</translation>
+    </message>
+    <message>
+        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
+        <translation>سنة-شهر-يوم، مثلًا 1990-04-23. يحدّد أي الحدود تسري؛ ومن دونه تسري حدود الأطفال.</translation>
     </message>
 </context>
 <context>
@@ -1708,10 +1723,6 @@
     <message>
         <source>Limits</source>
         <translation>الحدود</translation>
-    </message>
-    <message>
-        <source>Limits stand here once a site is chosen.</source>
-        <translation>تظهر الحدود هنا حين يُختار موضع.</translation>
     </message>
     <message>
         <source>Your birthday is not set, so the lower limits for children count.</source>
@@ -1852,6 +1863,10 @@
         <source>Vibration only</source>
         <translation>الاهتزاز فقط</translation>
     </message>
+    <message>
+        <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
+        <translation>حدّد أين تُعالج وبأي جهاز؛ عندها تظهر هنا حدودك وخطتك.</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1906,6 +1921,13 @@
     <message>
         <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
         <translation>أقل: تجديد أبكر وأكثر. أعلى: حمّامات أقل وأيام رطبة أكثر. المعتاد: 20%.</translation>
+    </message>
+</context>
+<context>
+    <name>SetUpFirst</name>
+    <message>
+        <source>Set up</source>
+        <translation>الإعداد</translation>
     </message>
 </context>
 <context>
@@ -2024,10 +2046,6 @@
         <translation>النغمات فقط</translation>
     </message>
     <message>
-        <source>The alarm for a reading above the limit is always heard.</source>
-        <translation>إنذار القراءة فوق الحد يُسمع دائمًا.</translation>
-    </message>
-    <message>
         <source>The voice speaks English so far.</source>
         <translation>الصوت بالإنجليزية حاليًا.</translation>
     </message>
@@ -2054,6 +2072,10 @@
     <message>
         <source>No</source>
         <translation>لا</translation>
+    </message>
+    <message>
+        <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
+        <translation>القراءة فوق الحد تطلق الإنذار أيًا كان الاختيار هنا. الهاتف لا يرى التيار، بل ما يُدخَل فقط.</translation>
     </message>
 </context>
 <context>
@@ -2137,14 +2159,6 @@
         <translation>مرحبًا بك في Firstdew</translation>
     </message>
     <message>
-        <source>Say where you treat and with which machine. It takes two minutes and can be left at any point.</source>
-        <translation>قل أين تعالج وبأي جهاز. يستغرق دقيقتين ويمكن تركه في أي لحظة.</translation>
-    </message>
-    <message>
-        <source>Set up</source>
-        <translation>الإعداد</translation>
-    </message>
-    <message>
         <source>The next fourteen days</source>
         <translation>الأيام الأربعة عشر القادمة</translation>
     </message>
@@ -2168,16 +2182,16 @@
         <source>Go on with the set-up</source>
         <translation>متابعة الإعداد</translation>
     </message>
+    <message>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
+        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير، ويخبرك متى يحين الحمّام التالي. يستغرق الإعداد دقيقتين ويمكن تركه في أي لحظة.</translation>
+    </message>
 </context>
 <context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
         <translation>الوزن</translation>
-    </message>
-    <message>
-        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again.</source>
-        <translation>زِن ورقة، ضعها على الجلد خمس دقائق، ثم زنها ثانيةً.</translation>
     </message>
     <message>
         <source>Before, in milligrams</source>
@@ -2202,6 +2216,10 @@
     <message>
         <source>%1 mg a minute</source>
         <translation>%1 ملغ في الدقيقة</translation>
+    </message>
+    <message>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
+        <translation>زِن ورقة، وضعها على الجلد خمس دقائق، ثم زِنها ثانية. يلزم ميزان يُظهر الملليغرام.</translation>
     </message>
 </context>
 <context>
@@ -2240,6 +2258,14 @@
     <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>هذا تقدير من تدويناتك وليس تشخيصًا. كلام طبيبك هو المعتمد.</translation>
+    </message>
+    <message>
+        <source>No outlook yet. It begins with a course that is done and about two weeks of check-ins.</source>
+        <translation>لا توقّع بعد. يبدأ بعد دورة مكتملة ونحو أسبوعين من التسجيل.</translation>
+    </message>
+    <message>
+        <source>Share of spells still dry</source>
+        <translation>نسبة الفترات التي ما زالت جافة</translation>
     </message>
 </context>
 <context>
@@ -2924,10 +2950,6 @@
         <translation>الجهاز مطفأ والتيار عند الصفر. أكّد القائمة.</translation>
     </message>
     <message>
-        <source>Put your hands in now and keep them still.</source>
-        <translation>أدخل يديك الآن وأبقهما ثابتتين.</translation>
-    </message>
-    <message>
         <source>The current may be raised now, slowly.</source>
         <translation>يمكن الآن رفع التيار ببطء.</translation>
     </message>
@@ -3012,10 +3034,6 @@
         <translation>أبعد الأسلاك والماء عن كهرباء الشبكة.</translation>
     </message>
     <message>
-        <source>Use only the machine made for it to drive the current.</source>
-        <translation>استعمل فقط الجهاز المصنوع لهذا الغرض لتوليد التيار.</translation>
-    </message>
-    <message>
         <source>Reminders</source>
         <translation>التذكيرات</translation>
     </message>
@@ -3087,10 +3105,6 @@
     <message>
         <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
         <translation>نصف فترات الجفاف لديك يدوم أكثر من %1 يومًا؛ وأربع من كل خمس تنتهي بين اليوم %2 واليوم %3.</translation>
-    </message>
-    <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1 today.</source>
-        <translation>بحسب ما سجّلته حتى الآن، احتمال أن تكون الرطوبة قد بدأت هو %1 اليوم.</translation>
     </message>
     <message>
         <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
@@ -3255,6 +3269,18 @@
     <message>
         <source>none yet</source>
         <translation>لا شيء بعد</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.</source>
+        <translation>بحسب ما سجّلته حتى الآن، احتمال أن تكون الرطوبة قد بدأت هو %1 اليوم؛ والمنحنى أعلاه لا يأخذ ذلك في الحسبان.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Put your hands in now and keep them still.</source>
+        <translation>التيار عند الصفر؟ ضع يديك الآن في الماء وأبقهما ساكنتين.</translation>
+    </message>
+    <message>
+        <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
+        <translation>لا تستخدم لتوليد التيار إلا جهازًا صُنع لهذا العلاج، مع ما جاء معه.</translation>
     </message>
 </context>
 <context>

@@ -63,6 +63,13 @@
     </message>
 </context>
 <context>
+    <name>Bath</name>
+    <message>
+        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>Vor einem Bad muss Firstdew wissen, wo und mit welcher Maschine Sie behandeln, und Ihre Antworten auf die Gesundheitsfragen.</translation>
+    </message>
+</context>
+<context>
     <name>BathAfter</name>
     <message>
         <source>Done</source>
@@ -71,10 +78,6 @@
     <message>
         <source>Stopped</source>
         <translation>Abgebrochen</translation>
-    </message>
-    <message>
-        <source>Machine off, current at zero, then lift out.</source>
-        <translation>Strom auf null, Gerät aus, erst dann herausnehmen.</translation>
     </message>
     <message>
         <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
@@ -116,6 +119,10 @@
         <source>Not said</source>
         <translation>Nicht angegeben</translation>
     </message>
+    <message>
+        <source>Current at zero, machine off, then lift out.</source>
+        <translation>Strom auf null, Maschine aus, dann herausnehmen.</translation>
+    </message>
 </context>
 <context>
     <name>BathBlocked</name>
@@ -144,10 +151,6 @@
         <translation>Es ist ärztlich erlaubt</translation>
     </message>
     <message>
-        <source>Only if somebody who knows you and your treatment said so. The name goes onto the summary.</source>
-        <translation>Nur wenn jemand es gesagt hat, der Sie und Ihre Behandlung kennt. Der Name kommt in den Bericht.</translation>
-    </message>
-    <message>
         <source>Who cleared it</source>
         <translation>Wer hat es erlaubt?</translation>
     </message>
@@ -158,6 +161,10 @@
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.</source>
+        <translation>Nur wenn eine Ärztin, ein Arzt oder eine Pflegekraft, die davon und von Ihrer Behandlung weiß, ja gesagt hat. Der Name kommt in den Bericht.</translation>
     </message>
 </context>
 <context>
@@ -208,6 +215,10 @@
     <message>
         <source>Stop</source>
         <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop: a tap anywhere</source>
+        <translation>Stopp: irgendwo antippen</translation>
     </message>
 </context>
 <context>
@@ -268,10 +279,6 @@
         <translation>Anzeige zeigt weniger</translation>
     </message>
     <message>
-        <source>Meter?</source>
-        <translation>Anzeige?</translation>
-    </message>
-    <message>
         <source>Enter the meter reading, now %1</source>
         <translation>Angezeigten Wert eingeben, jetzt %1</translation>
     </message>
@@ -291,6 +298,10 @@
         <source>Enter</source>
         <translation>Eingeben</translation>
     </message>
+    <message>
+        <source>Your machine&apos;s meter shows:</source>
+        <translation>Die Anzeige Ihrer Maschine zeigt:</translation>
+    </message>
 </context>
 <context>
     <name>BathPrepare</name>
@@ -299,24 +310,12 @@
         <translation>Vorbereiten: %1</translation>
     </message>
     <message>
-        <source>Antiperspirant with aluminium there?</source>
-        <translation>Antitranspirant mit Aluminium dort?</translation>
-    </message>
-    <message>
         <source>About 12 hours ago</source>
         <translation>Vor etwa 12 Stunden</translation>
     </message>
     <message>
         <source>In the last hours</source>
         <translation>In den letzten Stunden</translation>
-    </message>
-    <message>
-        <source>Shaved there?</source>
-        <translation>Dort rasiert?</translation>
-    </message>
-    <message>
-        <source>Not for three days</source>
-        <translation>Seit drei Tagen nicht</translation>
     </message>
     <message>
         <source>Two days ago</source>
@@ -331,16 +330,8 @@
         <translation>Heute</translation>
     </message>
     <message>
-        <source>There are small cuts on the skin</source>
-        <translation>Es gibt kleine Verletzungen der Haut</translation>
-    </message>
-    <message>
         <source>Tick each line</source>
         <translation>Jede Zeile abhaken</translation>
-    </message>
-    <message>
-        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.</source>
-        <translation>Mit beiden Händen unter Wasser berühren Sie nichts. Jeder Schritt wird vorher angesagt; ein Tippen irgendwo auf den Bildschirm, mit Ellbogen oder Nase, hält an.</translation>
     </message>
     <message>
         <source>Check how loud it is</source>
@@ -355,19 +346,39 @@
         <translation>Zurück</translation>
     </message>
     <message>
-        <source>Not within 24 hours</source>
-        <translation>Nicht in den letzten 24 Stunden</translation>
+        <source>Antiperspirant with aluminium there in the last 24 hours?</source>
+        <translation>Dort in den letzten 24 Stunden Antitranspirant mit Aluminium benutzt?</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>Shaved there in the last three days?</source>
+        <translation>Dort in den letzten drei Tagen rasiert?</translation>
+    </message>
+    <message>
+        <source>Small cuts on the skin there?</source>
+        <translation>Dort kleine Schnitte in der Haut?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
+        <translation>Mit beiden Händen unter Wasser berühren Sie nichts. Jeder Schritt wird vorher angesagt, und ein Tippen irgendwo auf den Bildschirm, mit Ellbogen oder Nase, hält an. Das Telefon sieht den Strom nicht: Behalten Sie die Anzeige selbst im Blick.</translation>
     </message>
 </context>
 <context>
     <name>BathRun</name>
     <message>
-        <source>Too high. Lower the current now.</source>
-        <translation>Zu hoch. Jetzt den Strom senken.</translation>
-    </message>
-    <message>
         <source>Next: %1</source>
         <translation>Danach: %1</translation>
+    </message>
+    <message>
+        <source>Too high. Turn it down on the machine now.</source>
+        <translation>Zu hoch. Jetzt an der Maschine herunterregeln.</translation>
     </message>
 </context>
 <context>
@@ -379,10 +390,6 @@
     <message>
         <source>Has anything changed?</source>
         <translation>Hat sich etwas geändert?</translation>
-    </message>
-    <message>
-        <source>Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.</source>
-        <translation>Haken Sie jede Frage an, die für die behandelte Person mit Ja zu beantworten ist. Alles ohne Haken gilt als Nein.</translation>
     </message>
     <message>
         <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
@@ -404,20 +411,16 @@
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
+    <message>
+        <source>Answer each question for the person treated, as it is today.</source>
+        <translation>Beantworten Sie jede Frage für die behandelte Person, so wie es heute ist.</translation>
+    </message>
 </context>
 <context>
     <name>BotherPage</name>
     <message>
-        <source>How much it bothers you</source>
-        <translation>Wie sehr es Sie stört</translation>
-    </message>
-    <message>
         <source>Over the last week, which comes nearest?</source>
         <translation>Was trifft für die letzte Woche am ehesten zu?</translation>
-    </message>
-    <message>
-        <source>I hardly notice it and it stops me from nothing</source>
-        <translation>Ich bemerke es kaum und es hindert mich an nichts</translation>
     </message>
     <message>
         <source>I can live with it, and now and then it gets in my way</source>
@@ -430,6 +433,14 @@
     <message>
         <source>I cannot live with it; it is always in my way</source>
         <translation>Ich kann nicht damit leben, es stört immer</translation>
+    </message>
+    <message>
+        <source>How much the sweating bothers you</source>
+        <translation>Wie sehr das Schwitzen Sie stört</translation>
+    </message>
+    <message>
+        <source>I hardly notice it, and it never gets in my way</source>
+        <translation>Ich bemerke es kaum, und es stört mich nie</translation>
     </message>
 </context>
 <context>
@@ -564,10 +575,6 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>First course</source>
-        <translation>Erste Kur</translation>
-    </message>
-    <message>
         <source>Baths of this course</source>
         <translation>Bäder dieser Kur</translation>
     </message>
@@ -606,6 +613,10 @@
     <message>
         <source>New day</source>
         <translation>Neuer Tag</translation>
+    </message>
+    <message>
+        <source>Plan a course</source>
+        <translation>Eine Kur planen</translation>
     </message>
 </context>
 <context>
@@ -712,6 +723,14 @@
         <source>Day after</source>
         <translation>Tag danach</translation>
     </message>
+    <message>
+        <source>Nothing here yet</source>
+        <translation>Noch nichts hier</translation>
+    </message>
+    <message>
+        <source>What you note of a day stands here.</source>
+        <translation>Hier steht, was Sie zu einem Tag notieren.</translation>
+    </message>
 </context>
 <context>
     <name>DaysBack</name>
@@ -800,10 +819,6 @@
     <message>
         <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
         <translation>Jeder Eintrag unter Heute setzt hier einen Punkt. Nach zwei Wochen zeigt die Linie, wie lange Sie trocken bleiben.</translation>
-    </message>
-    <message>
-        <source>Go to Today</source>
-        <translation>Zu Heute</translation>
     </message>
     <message>
         <source>How much it bothers you</source>
@@ -1600,10 +1615,6 @@
         <translation>Geburtstag</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count.</source>
-        <translation>Jahr-Monat-Tag, zum Beispiel 1990-04-23. Danach richten sich die Grenzen.</translation>
-    </message>
-    <message>
         <source>That is no day that has been. Write it like 1990-04-23.</source>
         <translation>Das ist kein vergangener Tag. Schreiben Sie ihn wie 1990-04-23.</translation>
     </message>
@@ -1634,6 +1645,10 @@
     <message>
         <source>Write a number from 2 to 350.</source>
         <translation>Schreiben Sie eine Zahl von 2 bis 350.</translation>
+    </message>
+    <message>
+        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
+        <translation>Jahr-Monat-Tag, zum Beispiel 1990-04-23. Davon hängt ab, welche Grenzen gelten; ohne ihn die für Kinder.</translation>
     </message>
 </context>
 <context>
@@ -1676,10 +1691,6 @@
     <message>
         <source>Limits</source>
         <translation>Grenzen</translation>
-    </message>
-    <message>
-        <source>Limits stand here once a site is chosen.</source>
-        <translation>Hier stehen die Grenzen, sobald eine Stelle gewählt ist.</translation>
     </message>
     <message>
         <source>Your birthday is not set, so the lower limits for children count.</source>
@@ -1816,6 +1827,10 @@
         <source>Vibration only</source>
         <translation>Nur Vibration</translation>
     </message>
+    <message>
+        <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
+        <translation>Sagen Sie, wo und mit welcher Maschine Sie behandeln; dann stehen hier Ihre Grenzen und Ihr Plan.</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1870,6 +1885,13 @@
     <message>
         <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
         <translation>Niedriger: früher und öfter auffrischen. Höher: weniger Bäder, mehr klamme Tage. Üblich: 20 %.</translation>
+    </message>
+</context>
+<context>
+    <name>SetUpFirst</name>
+    <message>
+        <source>Set up</source>
+        <translation>Einrichten</translation>
     </message>
 </context>
 <context>
@@ -1988,10 +2010,6 @@
         <translation>Nur Töne</translation>
     </message>
     <message>
-        <source>The alarm for a reading above the limit is always heard.</source>
-        <translation>Der Alarm bei einem Wert über der Grenze ist immer zu hören.</translation>
-    </message>
-    <message>
         <source>The voice speaks English so far.</source>
         <translation>Die Stimme spricht bisher Englisch.</translation>
     </message>
@@ -2018,6 +2036,10 @@
     <message>
         <source>No</source>
         <translation>Nein</translation>
+    </message>
+    <message>
+        <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
+        <translation>Ein Wert über der Grenze löst den Alarm aus, was auch immer hier gewählt ist. Das Telefon sieht den Strom nicht, nur was eingegeben wird.</translation>
     </message>
 </context>
 <context>
@@ -2101,14 +2123,6 @@
         <translation>Willkommen bei Firstdew</translation>
     </message>
     <message>
-        <source>Say where you treat and with which machine. It takes two minutes and can be left at any point.</source>
-        <translation>Sagen Sie, wo und mit welchem Gerät Sie behandeln. Es dauert zwei Minuten und lässt sich jederzeit unterbrechen.</translation>
-    </message>
-    <message>
-        <source>Set up</source>
-        <translation>Einrichten</translation>
-    </message>
-    <message>
         <source>The next fourteen days</source>
         <translation>Die nächsten vierzehn Tage</translation>
     </message>
@@ -2132,16 +2146,16 @@
         <source>Go on with the set-up</source>
         <translation>Einrichtung fortsetzen</translation>
     </message>
+    <message>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
+        <translation>Firstdew führt Sie durch die Behandlung schwitzender Hände, Füße oder Achseln mit Leitungswasser und schwachem Strom und sagt, wann das nächste Bad fällig ist. Das Einrichten dauert zwei Minuten und lässt sich jederzeit unterbrechen.</translation>
+    </message>
 </context>
 <context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
         <translation>Wägung</translation>
-    </message>
-    <message>
-        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again.</source>
-        <translation>Ein Papier wiegen, fünf Minuten auf die Haut legen, wieder wiegen.</translation>
     </message>
     <message>
         <source>Before, in milligrams</source>
@@ -2166,6 +2180,10 @@
     <message>
         <source>%1 mg a minute</source>
         <translation>%1 mg je Minute</translation>
+    </message>
+    <message>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
+        <translation>Wiegen Sie ein Papier, halten Sie es fünf Minuten auf die Haut, wiegen Sie es wieder. Dazu braucht es eine Waage, die Milligramm anzeigt.</translation>
     </message>
 </context>
 <context>
@@ -2200,6 +2218,14 @@
     <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>Das ist eine Schätzung aus Ihren Einträgen, keine Diagnose. Es gilt, was Ihre Praxis sagt.</translation>
+    </message>
+    <message>
+        <source>No outlook yet. It begins with a course that is done and about two weeks of check-ins.</source>
+        <translation>Noch kein Ausblick. Er beginnt mit einer abgeschlossenen Kur und etwa zwei Wochen Einträgen.</translation>
+    </message>
+    <message>
+        <source>Share of spells still dry</source>
+        <translation>Anteil der Zeiten, die noch trocken sind</translation>
     </message>
 </context>
 <context>
@@ -2868,10 +2894,6 @@
         <translation>Gerät aus, Strom auf null. Bestätigen Sie die Liste.</translation>
     </message>
     <message>
-        <source>Put your hands in now and keep them still.</source>
-        <translation>Jetzt die Hände hineinlegen und stillhalten.</translation>
-    </message>
-    <message>
         <source>The current may be raised now, slowly.</source>
         <translation>Der Strom darf jetzt langsam hochgeregelt werden.</translation>
     </message>
@@ -2956,10 +2978,6 @@
         <translation>Kabel und Wasser von Netzstrom fernhalten.</translation>
     </message>
     <message>
-        <source>Use only the machine made for it to drive the current.</source>
-        <translation>Den Strom nur mit dem dafür gebauten Gerät erzeugen.</translation>
-    </message>
-    <message>
         <source>Reminders</source>
         <translation>Erinnerungen</translation>
     </message>
@@ -3031,10 +3049,6 @@
     <message>
         <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
         <translation>Die Hälfte Ihrer trockenen Zeiten dauert länger als %1 Tage; vier von fünf enden zwischen Tag %2 und Tag %3.</translation>
-    </message>
-    <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1 today.</source>
-        <translation>Nach Ihren bisherigen Einträgen liegt die Wahrscheinlichkeit, dass die Feuchte begonnen hat, heute bei %1.</translation>
     </message>
     <message>
         <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
@@ -3199,6 +3213,18 @@
     <message>
         <source>none yet</source>
         <translation>noch keiner</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.</source>
+        <translation>Nach Ihren bisherigen Einträgen liegt die Wahrscheinlichkeit, dass die Feuchte begonnen hat, heute bei %1; die Kurve oben weiß nichts von ihnen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Put your hands in now and keep them still.</source>
+        <translation>Strom auf null? Jetzt die Hände hinein und still halten.</translation>
+    </message>
+    <message>
+        <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
+        <translation>Nutzen Sie für den Strom nur eine Maschine, die für diese Behandlung gemacht ist, mit dem mitgelieferten Zubehör.</translation>
     </message>
 </context>
 <context>

@@ -63,6 +63,13 @@
     </message>
 </context>
 <context>
+    <name>Bath</name>
+    <message>
+        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>Antes de un baño, Firstdew debe saber dónde trata, con qué máquina y sus respuestas a las preguntas de salud.</translation>
+    </message>
+</context>
+<context>
     <name>BathAfter</name>
     <message>
         <source>Done</source>
@@ -71,10 +78,6 @@
     <message>
         <source>Stopped</source>
         <translation>Detenido</translation>
-    </message>
-    <message>
-        <source>Machine off, current at zero, then lift out.</source>
-        <translation>Corriente a cero, aparato apagado y solo entonces saque.</translation>
     </message>
     <message>
         <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
@@ -116,6 +119,10 @@
         <source>Not said</source>
         <translation>Sin indicar</translation>
     </message>
+    <message>
+        <source>Current at zero, machine off, then lift out.</source>
+        <translation>Corriente a cero, máquina apagada y después saque la piel del agua.</translation>
+    </message>
 </context>
 <context>
     <name>BathBlocked</name>
@@ -144,10 +151,6 @@
         <translation>Un profesional sanitario lo ha permitido</translation>
     </message>
     <message>
-        <source>Only if somebody who knows you and your treatment said so. The name goes onto the summary.</source>
-        <translation>Solo si lo dijo alguien que le conoce y conoce su tratamiento. El nombre figura en el resumen.</translation>
-    </message>
-    <message>
         <source>Who cleared it</source>
         <translation>Quién lo permitió</translation>
     </message>
@@ -158,6 +161,10 @@
     <message>
         <source>Back</source>
         <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.</source>
+        <translation>Solo si un médico o una enfermera que conoce esto y su tratamiento ha dicho que sí. El nombre aparece en el resumen.</translation>
     </message>
 </context>
 <context>
@@ -208,6 +215,10 @@
     <message>
         <source>Stop</source>
         <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Stop: a tap anywhere</source>
+        <translation>Parar: toque en cualquier sitio</translation>
     </message>
 </context>
 <context>
@@ -268,10 +279,6 @@
         <translation>El medidor marca menos</translation>
     </message>
     <message>
-        <source>Meter?</source>
-        <translation>¿Medidor?</translation>
-    </message>
-    <message>
         <source>Enter the meter reading, now %1</source>
         <translation>Introducir la lectura del medidor, ahora %1</translation>
     </message>
@@ -291,6 +298,10 @@
         <source>Enter</source>
         <translation>Introducir</translation>
     </message>
+    <message>
+        <source>Your machine&apos;s meter shows:</source>
+        <translation>El medidor de su máquina marca:</translation>
+    </message>
 </context>
 <context>
     <name>BathPrepare</name>
@@ -299,24 +310,12 @@
         <translation>Preparar: %1</translation>
     </message>
     <message>
-        <source>Antiperspirant with aluminium there?</source>
-        <translation>¿Antitranspirante con aluminio ahí?</translation>
-    </message>
-    <message>
         <source>About 12 hours ago</source>
         <translation>Hace unas 12 horas</translation>
     </message>
     <message>
         <source>In the last hours</source>
         <translation>En las últimas horas</translation>
-    </message>
-    <message>
-        <source>Shaved there?</source>
-        <translation>¿Se ha afeitado ahí?</translation>
-    </message>
-    <message>
-        <source>Not for three days</source>
-        <translation>No desde hace tres días</translation>
     </message>
     <message>
         <source>Two days ago</source>
@@ -331,16 +330,8 @@
         <translation>Hoy</translation>
     </message>
     <message>
-        <source>There are small cuts on the skin</source>
-        <translation>Hay pequeñas heridas en la piel</translation>
-    </message>
-    <message>
         <source>Tick each line</source>
         <translation>Marque cada línea</translation>
-    </message>
-    <message>
-        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops.</source>
-        <translation>Con las dos manos bajo el agua no toca nada. Cada paso se anuncia antes, y un toque en cualquier parte de la pantalla, con el codo o la nariz, para.</translation>
     </message>
     <message>
         <source>Check how loud it is</source>
@@ -355,19 +346,39 @@
         <translation>Atrás</translation>
     </message>
     <message>
-        <source>Not within 24 hours</source>
-        <translation>No en las últimas 24 horas</translation>
+        <source>Antiperspirant with aluminium there in the last 24 hours?</source>
+        <translation>¿Antitranspirante con aluminio ahí en las últimas 24 horas?</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Shaved there in the last three days?</source>
+        <translation>¿Se ha afeitado ahí en los últimos tres días?</translation>
+    </message>
+    <message>
+        <source>Small cuts on the skin there?</source>
+        <translation>¿Cortes pequeños en la piel ahí?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
+        <translation>Con las dos manos bajo el agua no toca nada. Cada paso se anuncia antes, y un toque en cualquier lugar de la pantalla, con el codo o la nariz, detiene. El teléfono no ve la corriente: vigile usted el medidor.</translation>
     </message>
 </context>
 <context>
     <name>BathRun</name>
     <message>
-        <source>Too high. Lower the current now.</source>
-        <translation>Demasiado alta. Baje la corriente ahora.</translation>
-    </message>
-    <message>
         <source>Next: %1</source>
         <translation>Después: %1</translation>
+    </message>
+    <message>
+        <source>Too high. Turn it down on the machine now.</source>
+        <translation>Demasiado alta. Bájela ahora en la máquina.</translation>
     </message>
 </context>
 <context>
@@ -379,10 +390,6 @@
     <message>
         <source>Has anything changed?</source>
         <translation>¿Ha cambiado algo?</translation>
-    </message>
-    <message>
-        <source>Tick each question whose answer is yes for the person treated. Everything not ticked counts as no.</source>
-        <translation>Marque cada pregunta cuya respuesta sea sí para la persona tratada. Lo no marcado cuenta como no.</translation>
     </message>
     <message>
         <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
@@ -404,20 +411,16 @@
         <source>Back</source>
         <translation>Atrás</translation>
     </message>
+    <message>
+        <source>Answer each question for the person treated, as it is today.</source>
+        <translation>Responda a cada pregunta por la persona tratada, tal como está hoy.</translation>
+    </message>
 </context>
 <context>
     <name>BotherPage</name>
     <message>
-        <source>How much it bothers you</source>
-        <translation>Cuánto le molesta</translation>
-    </message>
-    <message>
         <source>Over the last week, which comes nearest?</source>
         <translation>En la última semana, ¿qué se acerca más?</translation>
-    </message>
-    <message>
-        <source>I hardly notice it and it stops me from nothing</source>
-        <translation>Apenas lo noto y no me impide nada</translation>
     </message>
     <message>
         <source>I can live with it, and now and then it gets in my way</source>
@@ -430,6 +433,14 @@
     <message>
         <source>I cannot live with it; it is always in my way</source>
         <translation>No puedo vivir con ello; siempre me estorba</translation>
+    </message>
+    <message>
+        <source>How much the sweating bothers you</source>
+        <translation>Cuánto le molesta el sudor</translation>
+    </message>
+    <message>
+        <source>I hardly notice it, and it never gets in my way</source>
+        <translation>Apenas lo noto y nunca me estorba</translation>
     </message>
 </context>
 <context>
@@ -564,10 +575,6 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>First course</source>
-        <translation>Primer curso</translation>
-    </message>
-    <message>
         <source>Baths of this course</source>
         <translation>Baños de este curso</translation>
     </message>
@@ -606,6 +613,10 @@
     <message>
         <source>New day</source>
         <translation>Nuevo día</translation>
+    </message>
+    <message>
+        <source>Plan a course</source>
+        <translation>Planificar un curso</translation>
     </message>
 </context>
 <context>
@@ -712,6 +723,14 @@
         <source>Day after</source>
         <translation>Día siguiente</translation>
     </message>
+    <message>
+        <source>Nothing here yet</source>
+        <translation>Aún no hay nada</translation>
+    </message>
+    <message>
+        <source>What you note of a day stands here.</source>
+        <translation>Aquí figura lo que anote de un día.</translation>
+    </message>
 </context>
 <context>
     <name>DaysBack</name>
@@ -800,10 +819,6 @@
     <message>
         <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
         <translation>Cada anotación en Hoy pone un punto aquí. Tras dos semanas, la línea empieza a mostrar cuánto tiempo sigue seco.</translation>
-    </message>
-    <message>
-        <source>Go to Today</source>
-        <translation>Ir a Hoy</translation>
     </message>
     <message>
         <source>How much it bothers you</source>
@@ -1600,10 +1615,6 @@
         <translation>Fecha de nacimiento</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count.</source>
-        <translation>Año-mes-día, por ejemplo 1990-04-23. De ella dependen los límites.</translation>
-    </message>
-    <message>
         <source>That is no day that has been. Write it like 1990-04-23.</source>
         <translation>No es un día pasado. Escríbalo como 1990-04-23.</translation>
     </message>
@@ -1634,6 +1645,10 @@
     <message>
         <source>Write a number from 2 to 350.</source>
         <translation>Escriba un número de 2 a 350.</translation>
+    </message>
+    <message>
+        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
+        <translation>Año-mes-día, por ejemplo 1990-04-23. Decide qué límites valen; sin ella, los de niños.</translation>
     </message>
 </context>
 <context>
@@ -1676,10 +1691,6 @@
     <message>
         <source>Limits</source>
         <translation>Límites</translation>
-    </message>
-    <message>
-        <source>Limits stand here once a site is chosen.</source>
-        <translation>Los límites aparecen aquí cuando se elige una zona.</translation>
     </message>
     <message>
         <source>Your birthday is not set, so the lower limits for children count.</source>
@@ -1816,6 +1827,10 @@
         <source>Vibration only</source>
         <translation>Solo vibración</translation>
     </message>
+    <message>
+        <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
+        <translation>Diga dónde trata y con qué máquina; entonces aparecerán aquí sus límites y su plan.</translation>
+    </message>
 </context>
 <context>
     <name>RemindersPage</name>
@@ -1870,6 +1885,13 @@
     <message>
         <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
         <translation>Más baja: repasos antes y más a menudo. Más alta: menos baños, más días húmedos. Habitual: 20 %.</translation>
+    </message>
+</context>
+<context>
+    <name>SetUpFirst</name>
+    <message>
+        <source>Set up</source>
+        <translation>Configurar</translation>
     </message>
 </context>
 <context>
@@ -1988,10 +2010,6 @@
         <translation>Solo tonos</translation>
     </message>
     <message>
-        <source>The alarm for a reading above the limit is always heard.</source>
-        <translation>La alarma por una lectura por encima del límite se oye siempre.</translation>
-    </message>
-    <message>
         <source>The voice speaks English so far.</source>
         <translation>La voz habla por ahora en inglés.</translation>
     </message>
@@ -2018,6 +2036,10 @@
     <message>
         <source>No</source>
         <translation>No</translation>
+    </message>
+    <message>
+        <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
+        <translation>Una lectura por encima del límite hace sonar la alarma, se elija lo que se elija aquí. El teléfono no ve la corriente, solo lo que se introduce.</translation>
     </message>
 </context>
 <context>
@@ -2101,14 +2123,6 @@
         <translation>Bienvenido a Firstdew</translation>
     </message>
     <message>
-        <source>Say where you treat and with which machine. It takes two minutes and can be left at any point.</source>
-        <translation>Diga dónde trata y con qué aparato. Lleva dos minutos y puede dejarlo en cualquier momento.</translation>
-    </message>
-    <message>
-        <source>Set up</source>
-        <translation>Configurar</translation>
-    </message>
-    <message>
         <source>The next fourteen days</source>
         <translation>Los próximos catorce días</translation>
     </message>
@@ -2132,16 +2146,16 @@
         <source>Go on with the set-up</source>
         <translation>Seguir con la configuración</translation>
     </message>
+    <message>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
+        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña, y le dice cuándo toca el siguiente baño. La preparación dura dos minutos y puede dejarse en cualquier momento.</translation>
+    </message>
 </context>
 <context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
         <translation>Pesada</translation>
-    </message>
-    <message>
-        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again.</source>
-        <translation>Pese un papel, póngalo sobre la piel cinco minutos y péselo otra vez.</translation>
     </message>
     <message>
         <source>Before, in milligrams</source>
@@ -2166,6 +2180,10 @@
     <message>
         <source>%1 mg a minute</source>
         <translation>%1 mg por minuto</translation>
+    </message>
+    <message>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
+        <translation>Pese un papel, manténgalo cinco minutos sobre la piel y péselo otra vez. Hace falta una balanza que muestre miligramos.</translation>
     </message>
 </context>
 <context>
@@ -2200,6 +2218,14 @@
     <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>Es una estimación a partir de sus notas, no un diagnóstico. Vale lo que diga quien le prescribe.</translation>
+    </message>
+    <message>
+        <source>No outlook yet. It begins with a course that is done and about two weeks of check-ins.</source>
+        <translation>Aún no hay pronóstico. Empieza con un curso terminado y unas dos semanas de registros.</translation>
+    </message>
+    <message>
+        <source>Share of spells still dry</source>
+        <translation>Parte de los periodos aún secos</translation>
     </message>
 </context>
 <context>
@@ -2868,10 +2894,6 @@
         <translation>Aparato apagado, corriente a cero. Confirme la lista.</translation>
     </message>
     <message>
-        <source>Put your hands in now and keep them still.</source>
-        <translation>Meta ahora las manos y no las mueva.</translation>
-    </message>
-    <message>
         <source>The current may be raised now, slowly.</source>
         <translation>Ahora se puede subir la corriente, despacio.</translation>
     </message>
@@ -2956,10 +2978,6 @@
         <translation>Mantenga cables y agua lejos de la red eléctrica.</translation>
     </message>
     <message>
-        <source>Use only the machine made for it to drive the current.</source>
-        <translation>Use solo el aparato hecho para ello.</translation>
-    </message>
-    <message>
         <source>Reminders</source>
         <translation>Recordatorios</translation>
     </message>
@@ -3031,10 +3049,6 @@
     <message>
         <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
         <translation>La mitad de sus periodos secos dura más de %1 días; cuatro de cada cinco terminan entre el día %2 y el día %3.</translation>
-    </message>
-    <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1 today.</source>
-        <translation>Según sus registros hasta ahora, la probabilidad de que la humedad haya empezado es hoy del %1.</translation>
     </message>
     <message>
         <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
@@ -3199,6 +3213,18 @@
     <message>
         <source>none yet</source>
         <translation>aún ninguna</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.</source>
+        <translation>Según sus registros hasta ahora, la probabilidad de que la humedad haya empezado es hoy del %1; la curva de arriba no los tiene en cuenta.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Put your hands in now and keep them still.</source>
+        <translation>¿Corriente a cero? Meta ahora las manos y manténgalas quietas.</translation>
+    </message>
+    <message>
+        <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
+        <translation>Use para la corriente solo una máquina hecha para este tratamiento, con lo que venía con ella.</translation>
     </message>
 </context>
 <context>

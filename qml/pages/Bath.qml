@@ -15,7 +15,15 @@ Item {
     Component.onCompleted: takeAsked()
     Connections { target: Router; function onBathSiteChanged() { page.takeAsked() } }
     Connections { target: BathModel; function onFinished() { Router.place("today") } }
-    Loader { anchors.fill: parent; sourceComponent: page.steps[BathModel.page] }
+    // No limit and no way of swapping polarity without a machine.
+    Loader { anchors.fill: parent; sourceComponent: BathModel.page === "choose" && !PlanModel.machine.known ? setUp : page.steps[BathModel.page] }
+    Component {
+        id: setUp
+        Frame {
+            title: Look.words.place("bath")
+            SetUpFirst { purpose: qsTr("Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.") }
+        }
+    }
     Component { id: choose; BathChoose {} }
     Component { id: screening; BathScreening {} }
     Component { id: blocked; BathBlocked {} }

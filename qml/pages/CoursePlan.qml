@@ -6,7 +6,7 @@ import Firstdew
 Frame {
     id: page
     canGoBack: true
-    title: qsTr("First course")
+    title: qsTr("Plan a course")
     property string site: "hands"
     property string plan: "seven"
     property string start: Store.today

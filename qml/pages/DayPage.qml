@@ -24,6 +24,11 @@ Frame {
         ActionButton { text: qsTr("Day before"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, -1) }
         ActionButton { text: qsTr("Day after"); enabled: page.date < Store.today; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, 1) }
     }
+    SetUpFirst {
+        visible: DiaryModel.sites.length === 0
+        title: qsTr("Nothing here yet")
+        purpose: qsTr("What you note of a day stands here.")
+    }
     Repeater {
         model: DiaryModel.sites.length // the cards stay, and with them the keyboard's place, when one is mended
         Card {

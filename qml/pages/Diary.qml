@@ -19,11 +19,10 @@ Frame {
 
     header: ActionButton { visible: DiaryModel.sites.length > 0; kind: "quiet"; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
 
-    Card {
+    SetUpFirst {
         visible: DiaryModel.sites.length === 0
-        Label { role: "title"; text: qsTr("Nothing here yet"); Layout.fillWidth: true }
-        Label { text: qsTr("Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry."); Layout.fillWidth: true }
-        ActionButton { kind: "main"; text: qsTr("Go to Today"); Layout.fillWidth: true; onClicked: Router.place("today") }
+        title: qsTr("Nothing here yet")
+        purpose: qsTr("Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.")
     }
     Wrap {
         visible: DiaryModel.sites.length > 0

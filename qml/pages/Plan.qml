@@ -9,6 +9,10 @@ Frame {
     readonly property var reminders: PlanModel.reminders
     readonly property var sheet: PlanModel.careSheet
 
+    SetUpFirst {
+        visible: PlanModel.sites.length === 0
+        purpose: qsTr("Say where you treat and with which machine; your limits and your plan then stand here.")
+    }
     Repeater {
         model: PlanModel.sites.length // the cards stay, and with them the keyboard's place, when one is changed
         Card {
@@ -63,8 +67,8 @@ Frame {
     }
 
     Card {
+        visible: PlanModel.limits.length > 0
         Label { role: "lead"; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        Label { visible: PlanModel.limits.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("Limits stand here once a site is chosen.") }
         Label {
             visible: PlanModel.limits.length > 0 && PlanModel.person.birth === ""
             Layout.fillWidth: true

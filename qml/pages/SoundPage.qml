@@ -23,7 +23,7 @@ Frame {
             value: PlanModel.vibration ? "on" : "off"
             onChosen: v => PlanModel.vibration = v === "on"
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("The alarm for a reading above the limit is always heard.") }
+        Label { role: "label"; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
         Label { visible: Look.language !== "en"; role: "label"; Layout.fillWidth: true; text: qsTr("The voice speaks English so far.") }
         ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     }

@@ -39,11 +39,10 @@ Frame {
     }
 
     // Nothing in use yet.
-    Card {
+    SetUpFirst {
         visible: page.sites.length === 0
-        Label { role: "title"; text: qsTr("Welcome to Firstdew"); Layout.fillWidth: true }
-        Label { text: qsTr("Say where you treat and with which machine. It takes two minutes and can be left at any point."); Layout.fillWidth: true }
-        ActionButton { kind: "now"; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+        title: qsTr("Welcome to Firstdew")
+        purpose: qsTr("Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.")
     }
 
     // First start was left in the middle.

@@ -11,7 +11,7 @@ Frame {
     readonly property real after: Look.words.numberIn(second.text)
     readonly property real minutes: Look.words.numberIn(time.text)
     readonly property bool good: first.text !== "" && second.text !== "" && before > 0 && after >= before && minutes > 0
-    Label { Layout.fillWidth: true; text: qsTr("Weigh a paper, hold it to the skin for five minutes, weigh it again.") }
+    Label { Layout.fillWidth: true; text: qsTr("Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.") }
     OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
     Field { id: first; label: qsTr("Before, in milligrams"); inputMethodHints: Qt.ImhFormattedNumbersOnly }
     Field { id: second; label: qsTr("After, in milligrams"); inputMethodHints: Qt.ImhFormattedNumbersOnly; problem: text !== "" && first.text !== "" && !(page.after >= page.before) ? qsTr("It cannot weigh less afterwards; weigh again.") : "" }

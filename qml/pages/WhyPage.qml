@@ -16,12 +16,17 @@ Frame {
         Heading { text: page.matter ? page.matter.title : "" }
         Repeater {
             model: page.matter ? page.matter.reasons : []
-            LeadLine { required property var modelData; iconName: "check"; iconColor: Theme.main; text: modelData.text }
+            LeadLine { required property var modelData; iconName: "drop"; iconColor: Theme.main; text: modelData.text }
         }
+    }
+    Card {
+        visible: !page.reckoned
+        Label { Layout.fillWidth: true; text: qsTr("No outlook yet. It begins with a course that is done and about two weeks of check-ins.") }
     }
     Card {
         visible: page.reckoned
         Heading { text: qsTr("How long your dry spells last") }
+        Label { role: "tiny"; Layout.fillWidth: true; text: qsTr("Share of spells still dry") }
         DrySpellChart {
             id: spells
             site: page.site

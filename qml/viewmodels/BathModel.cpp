@@ -129,11 +129,6 @@ void BathModel::goOn()
         return;
     }
     const auto due = protocol::screeningDue(m_store.record(), today);
-    m_yes = {};
-    for (const auto& rule : protocol::screeningRows())
-        for (const auto& e : m_store.record().all<Screening>())
-            if (e.payload.asked.contains(rule.row))
-                e.payload.yes.contains(rule.row) ? m_yes.insert(rule.row) : m_yes.erase(rule.row);
     m_askAll = due == protocol::ScreeningDue::Full;
     if (due == protocol::ScreeningDue::None)
         answersDone();
@@ -151,23 +146,6 @@ protocol::ScreeningVerdict BathModel::verdict() const
     return protocol::screen(m_store.record(), m_choice.site(), m_store.situation().today);
 }
 
-QVariantList BathModel::questions() const
-{
-    QVariantList out;
-    for (const auto& rule : protocol::screeningRows())
-        out.append(QVariantMap{{"row", token(rule.row)}, {"text", words::screeningQuestion(rule.row)}, {"yes", m_yes.contains(rule.row)}});
-    return out;
-}
-
-void BathModel::toggleAnswer(const QString& row)
-{
-    const auto r = valueOf<ScreeningRow>(row);
-    if (!r)
-        return;
-    m_yes.contains(*r) ? m_yes.erase(*r) : m_yes.insert(*r);
-    emit changed();
-}
-
 void BathModel::nothingChanged()
 {
     m_store.append(Screening{false, {}, {}});
@@ -182,14 +160,6 @@ void BathModel::somethingChanged()
 
 void BathModel::answersDone()
 {
-    if (m_page == QLatin1String("screening") && m_askAll) {
-        Screening s;
-        for (const auto& rule : protocol::screeningRows())
-            s.asked.insert(rule.row);
-        s.yes = m_yes;
-        if (!m_store.append(s))
-            return;
-    }
     if (verdict().outcome != protocol::ScreeningOutcome::Go) {
         toPage(QStringLiteral("blocked"));
         return;

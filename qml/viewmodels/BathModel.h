@@ -33,7 +33,6 @@ class BathModel : public QObject {
     Q_PROPERTY(QString adviceText READ adviceText NOTIFY changed)
     Q_PROPERTY(QString lengthText READ lengthText NOTIFY changed)
     Q_PROPERTY(bool askAll READ askAll NOTIFY changed)
-    Q_PROPERTY(QVariantList questions READ questions NOTIFY changed)
     Q_PROPERTY(QStringList blockedBy READ blockedBy NOTIFY changed)
     Q_PROPERTY(bool blockedForGood READ blockedForGood NOTIFY changed)
     Q_PROPERTY(QVariantList preparation READ preparation NOTIFY changed)
@@ -72,7 +71,6 @@ public:
     [[nodiscard]] QString adviceText() const;
     [[nodiscard]] QString lengthText() const;
     [[nodiscard]] bool askAll() const { return m_askAll; }
-    [[nodiscard]] QVariantList questions() const;
     [[nodiscard]] QStringList blockedBy() const;
     [[nodiscard]] bool blockedForGood() const;
     [[nodiscard]] QVariantList preparation() const;
@@ -89,10 +87,10 @@ public:
     /// From the choice to the safety questions, or past them where they were answered today.
     Q_INVOKABLE void goOn();
     Q_INVOKABLE void back();
-    Q_INVOKABLE void toggleAnswer(const QString& row);
     /// The short question: nothing has changed / something has.
     Q_INVOKABLE void nothingChanged();
     Q_INVOKABLE void somethingChanged();
+    /// All questions are answered, in the record: on to the preparation, or to what stands in the way.
     Q_INVOKABLE void answersDone();
     /// A clinician's word on the answers that ask for one.
     Q_INVOKABLE void cleared(const QString& who);
@@ -137,7 +135,6 @@ private:
     QString m_page = QStringLiteral("choose");
     QString m_refusal;
     bool m_askAll = false;
-    facts::SetOf<facts::ScreeningRow> m_yes;
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
 };

@@ -102,7 +102,7 @@ QString reportSentence(const outlook::DrySpells& spells)
 {
     const auto begun = [](const outlook::StateProbability& p) { return percent(1 - p.dry); };
     if (!spells.reportedToday)
-        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1 today.").arg(begun(spells.now));
+        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.").arg(begun(spells.now));
     return Words::tr("Before today's report the chance that dampness has begun was %1; with it, %2.").arg(begun(spells.beforeReport), begun(spells.now));
 }
 
@@ -175,7 +175,7 @@ QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, W
     const bool under = way == WayOfWorking::HandsUnder;
     switch (step.kind) {
     case StepKind::CheckList: return Words::tr("Machine off, current at zero. Confirm the list.");
-    case StepKind::Announce: return Words::tr("Put your hands in now and keep them still.");
+    case StepKind::Announce: return Words::tr("Current at zero? Put your hands in now and keep them still.");
     case StepKind::Raise:
         return under ? Words::tr("The current may be raised now, slowly.") : Words::tr("Raise the current slowly to a comfortable level.");
     case StepKind::Hold: return Words::tr("Hold still. Everything stays under water.");
@@ -199,7 +199,7 @@ QStringList cautions()
             Words::tr("Children only with medical advice and an adult beside them."),
             Words::tr("Burns, blisters, faintness or palpitations: stop and seek help."),
             Words::tr("Keep leads and water away from mains electricity."),
-            Words::tr("Use only the machine made for it to drive the current.")};
+            Words::tr("Use only a machine made for this treatment, with what came with it, to drive the current.")};
 }
 
 } // namespace firstdew::words

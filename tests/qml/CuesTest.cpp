@@ -65,6 +65,10 @@ struct Led {
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
         bath.chooseSite("feet");
         bath.goOn();
+        Screening all;
+        for (const auto row : allOf<ScreeningRow>())
+            all.asked.insert(row);
+        REQUIRE(store.append(all));
         bath.answersDone();
         for (const QVariant& line : bath.preparation())
             bath.tick(line.toMap()["item"].toInt());

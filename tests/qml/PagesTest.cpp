@@ -83,6 +83,15 @@ struct Interface {
         return last;
     }
 
+    static Screening answered(SetOf<ScreeningRow> yes)
+    {
+        Screening s;
+        for (const auto row : allOf<ScreeningRow>())
+            s.asked.insert(row);
+        s.yes = yes;
+        return s;
+    }
+
     /// Leads a bath as far as that step, by what the pages themselves call.
     bool showBath(const QString& step)
     {
@@ -98,14 +107,16 @@ struct Interface {
         if (step == "screening")
             return shown.toBool() && bath.page() == "screening";
         if (step == "blocked") {
-            bath.toggleAnswer("pregnancy");
+            store.append(answered({ScreeningRow::Pregnancy}));
             bath.answersDone();
             return bath.page() == "blocked";
         }
         if (bath.page() == "blocked")
             bath.cleared("Somebody invented");
-        if (bath.page() == "screening")
-            bath.askAll() ? bath.answersDone() : bath.nothingChanged();
+        if (bath.page() == "screening") {
+            store.append(answered({}));
+            bath.answersDone();
+        }
         for (const QVariant& line : bath.preparation())
             bath.tick(line.toMap()["item"].toInt());
         if (step == "prepare")

@@ -139,7 +139,7 @@ class Sound(unittest.TestCase):
         pressed = time.monotonic()
         self.app.press('Enter')
         alarm = self.ear.clip(ASSETS / 'sounds/alarm.wav')
-        self.app.see('Too high. Lower the current now.')
+        self.app.see('Too high. Turn it down on the machine now.')
         twice = ui.wait_for('the alarm, and again', lambda: (lambda found: found if len(found) > 1 else None)(self.after(pressed, alarm)))
         print(f'alarm {twice[0] - pressed:.3f} s after the reading was entered, again after {twice[1] - twice[0]:.1f} s', file=sys.stderr)
         self.assertLess(twice[0] - pressed, LATE)

@@ -183,10 +183,10 @@ class Helper(Bath):
         self.press(t('It is comfortable', of='Words'))
         self.see(t('Phase %1 of %2', number, 2, of='Words'))
         self.enter('30')
-        self.see(t('Too high. Lower the current now.'), 'heading')
+        self.see(t('Too high. Turn it down on the machine now.'), 'heading')
         self.picture('too-high')
         self.enter(reading)
-        self.gone(t('Too high. Lower the current now.'))
+        self.gone(t('Too high. Turn it down on the machine now.'))
         return self.press(t('It is at zero', of='Words'))
 
 
@@ -221,6 +221,8 @@ class Under(Bath):
         self.tap(self.width // 2, self.height // 3)
         self.app.showing(t('Stopped'))
         self.picture('stopped')
+        self.choose(t('Nothing felt', of='Words'))  # nothing is taken for granted after a stop
+        self.tick(t('Fine', of='Words'))
         self.press(t('Keep in the diary'))
         self.kept('session', {'site': 'hands', 'completed': False, 'comfort': None, 'comfortable_ma': None}, before)
 
@@ -383,7 +385,7 @@ class Plan(Walk):
 
     def sound(self):
         before = len(self.facts('preference'))
-        self.see(self.say('The alarm for a reading above the limit is always heard.'))
+        self.see(self.say('A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.'))
         self.picture('sound')
         self.choose(self.say('Tones only', of='SoundPage'))
         self.kept('preference', {'key': 'sound', 'value': 'tones'}, before)
