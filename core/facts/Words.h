@@ -35,11 +35,22 @@ enum class CourseTemplate { Seven, MonWedFri, Daily, Prescribed };
 template <class E>
 struct Words;
 
+/// Whether an enumeration has a name for that value. GCC and Clang both write one without a name as a cast, "(E)4".
+template <auto V>
+consteval bool hasName()
+{
+    constexpr std::string_view written = __PRETTY_FUNCTION__;
+    return written[written.rfind("V = ") + 4] != '(';
+}
+
+/// As many words as names, or it does not build.
 #define FIRSTDEW_WORDS(E, ...)                                                                     \
     template <>                                                                                    \
     struct Words<E> {                                                                              \
         static constexpr auto list = std::to_array<std::string_view>({__VA_ARGS__});               \
-    }
+    };                                                                                             \
+    static_assert(::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size() - 1)>() &&       \
+                  !::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size())>())
 
 FIRSTDEW_WORDS(Site, "hands", "feet", "hand-foot", "armpits");
 FIRSTDEW_WORDS(DiarySite, "hands", "feet", "armpits");
@@ -84,6 +95,14 @@ template <Worded E>
         out[i] = static_cast<E>(i);
     return out;
 }
+
+/// One T for each value of a worded enumeration.
+template <Worded E, class T>
+struct PerWord {
+    std::array<T, Words<E>::list.size()> values{};
+    [[nodiscard]] constexpr T& operator[](E e) { return values[static_cast<std::size_t>(e)]; }
+    [[nodiscard]] constexpr const T& operator[](E e) const { return values[static_cast<std::size_t>(e)]; }
+};
 
 /// A set of values of a worded enumeration.
 template <Worded E>

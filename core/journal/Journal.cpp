@@ -228,6 +228,8 @@ Result<std::vector<Fact>> Journal::readAll() const
         SQLite::Statement select(m_impl->db, kSelectRows);
         while (select.executeStep()) {
             auto fact = factAt(select);
+            if (!fact && fact.error().code == "fact-newer")
+                return newerFact(m_impl->file, fact.error());
             if (!fact)
                 return damagedStore(m_impl->file, fmt::format("fact {}: {}", fact.error().input, fact.error().message));
             out.push_back(std::move(fact.value()));

@@ -55,13 +55,16 @@ bool isDamage(const Error& e)
 }
 
 /// The rows that still read well, met from one end of the table until the file stops giving any.
-void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fact>& into)
+/// `newer` becomes the error of one that is whole and cannot be read by this version.
+void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fact>& into, std::optional<Error>& newer)
 {
     try {
         SQLite::Statement rows(db, select);
         while (rows.executeStep())
             if (auto fact = factAt(rows))
                 into.push_back(std::move(fact.value()));
+            else if (fact.error().code == "fact-newer")
+                newer = fact.error();
     } catch (const SQLite::Exception& e) {
         if (!isDamage(e))
             throw;
@@ -79,17 +82,21 @@ Result<std::vector<Fact>> salvage(const path& file)
 {
     std::vector<Fact> forward;
     std::vector<Fact> backward;
+    std::optional<Error> newer;
     const Scratch scratch(file, file);
     if (!scratch.made())
         return cannotCopy(file);
     try {
         SQLite::Database db(scratch.file().string(), SQLite::OPEN_READWRITE);
-        salvageFrom(db, kSelectRows, forward);
-        salvageFrom(db, std::string(kSelectRows) + " DESC", backward);
+        salvageFrom(db, kSelectRows, forward, newer);
+        salvageFrom(db, std::string(kSelectRows) + " DESC", backward, newer);
     } catch (const SQLite::Exception& e) {
         if (!isDamage(e))
             return storeError(file, e);
     }
+    // What cannot be read here must not be lost by a repair.
+    if (newer)
+        return newerFact(file, *newer);
     std::set<std::string> known;
     for (const Fact& fact : forward)
         known.insert(fact.id);

@@ -64,8 +64,9 @@ Result<Fact> factAt(SQLite::Statement& select)
     if (body.is_discarded())
         return Error{"fact-damaged", row.id, "is not readable"};
     auto payload = payloadFromJson(row.kind, body);
+    // Whole, but not of a kind known here.
     if (!payload)
-        return Error{"fact-damaged", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};
+        return Error{"fact-newer", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};
     const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
     return Fact{row.id, row.person, happened, row.recordedMs, row.corrects, std::move(payload.value())};
 }

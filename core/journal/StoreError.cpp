@@ -47,6 +47,13 @@ Error newerStore(const path& file, int version)
                         version, kSchemaVersion)};
 }
 
+Error newerFact(const path& file, const Error& what)
+{
+    return {"store-newer", file.string(),
+            fmt::format("holds what only a newer Firstdew can read (fact {}: {}); nothing was changed, update Firstdew",
+                        what.input, what.message)};
+}
+
 Error storeError(const path& file, const SQLite::Exception& e)
 {
     switch (e.getErrorCode() & 0xff) {

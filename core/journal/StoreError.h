@@ -18,5 +18,7 @@ namespace firstdew::journal
 [[nodiscard]] facts::Error unreadableStore(const std::filesystem::path& file, const std::string& why);
 [[nodiscard]] facts::Error readOnlyStore(const std::filesystem::path& file);
 [[nodiscard]] facts::Error newerStore(const std::filesystem::path& file, int version);
+/// The store can be read, but a fact in it is of a kind that this version does not know: `what` it says.
+[[nodiscard]] facts::Error newerFact(const std::filesystem::path& file, const facts::Error& what);
 
 } // namespace firstdew::journal

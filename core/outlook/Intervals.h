@@ -16,7 +16,7 @@ namespace firstdew::outlook
 struct Report {
     LocalDate date;
     Level level{};
-    bool stirred = false; ///< heat, exertion, stress or illness went with it
+    bool stirred = false; ///< some circumstance went with it
     bool operator==(const Report&) const = default;
 };
 

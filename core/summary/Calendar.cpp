@@ -204,7 +204,7 @@ std::string calendarFile(const std::vector<CalendarEvent>& events, const Calenda
         line(fmt::format("SEQUENCE:{}", sequence));
         line("DTSTART:" + floating(e.at));
         line(fmt::format("DURATION:PT{}M", e.minutes));
-        line("SUMMARY:" + calendarTextValue(text.session[static_cast<std::size_t>(e.site)]));
+        line("SUMMARY:" + calendarTextValue(text.session[e.site]));
         line(e.cancelled ? "STATUS:CANCELLED" : "STATUS:CONFIRMED");
         line("CLASS:PRIVATE");
         if (e.planned) {

@@ -2,7 +2,6 @@
 
 #include "facts/Record.h"
 
-#include <array>
 #include <string>
 #include <vector>
 
@@ -31,7 +30,7 @@ struct CalendarEvent {
 /// Words of the interface's language.
 struct CalendarText {
     std::string calendar;
-    std::array<std::string, 4> session; ///< by Site
+    PerWord<Site, std::string> session;
     std::string alarm;
 };
 

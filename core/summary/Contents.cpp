@@ -53,10 +53,10 @@ SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const s
         if (report.date < from)
             continue;
         ++site.checkIns;
-        ++site.byLevel[static_cast<std::size_t>(report.level)];
+        ++site.byLevel[report.level];
         site.line.emplace_back(report.date, report.level);
         for (const auto c : allOf<Circumstance>())
-            site.stirred[static_cast<std::size_t>(c)] += report.with.contains(c) ? 1 : 0;
+            site.stirred[c] += report.with.contains(c) ? 1 : 0;
     }
     for (const auto& e : record.all<Weighing>())
         if (e.payload.site == s.site && within(e.happened.date, from, to))

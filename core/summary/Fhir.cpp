@@ -50,7 +50,9 @@ ordered_json coded(std::string_view system, std::string_view code, std::string_v
 template <Worded E>
 ordered_json wordConcept(std::string_view system, E value)
 {
-    return coded(system, word(value), word(value));
+    std::string name(word(value));
+    std::ranges::replace(name, '-', ' ');
+    return coded(system, word(value), name);
 }
 
 ordered_json quantity(double value, std::string_view unit, std::string_view ucum)

@@ -38,6 +38,9 @@ const QColor kWash(0xc5, 0xdc, 0xe0);
 constexpr int kDpi = 300;
 constexpr double kPoint = kDpi / 72.0;
 
+/// A noun within a list; German keeps its capital.
+QString noun(const QString& name) { return QLocale().language() == QLocale::German ? name : name.toLower(); }
+
 /// Writes down the page from top to bottom, in points.
 class Sheet
 {
@@ -170,12 +173,12 @@ std::vector<Row> rowsOf(const summary::SiteContents& s)
         rows.push_back({Page::tr("Usual dry spell"), drySpell(s.situation.forecast)});
     QStringList levels;
     for (const auto level : allOf<Level>())
-        levels.append(QStringLiteral("%1 %2").arg(s.byLevel[static_cast<std::size_t>(level)]).arg(words::levelName(level).toLower()));
+        levels.append(QStringLiteral("%1 %2").arg(s.byLevel[level]).arg(words::levelName(level).toLower()));
     rows.push_back({Page::tr("Check-ins"), Page::tr("%n day(s)", nullptr, s.checkIns) + QLatin1Char('\n') + listed(levels)});
     QStringList stirred;
     for (const auto c : allOf<Circumstance>())
-        if (const int days = s.stirred[static_cast<std::size_t>(c)]; days > 0)
-            stirred.append(QStringLiteral("%1 %2").arg(days).arg(words::circumstanceName(c).toLower()));
+        if (const int days = s.stirred[c]; days > 0)
+            stirred.append(QStringLiteral("%1 %2").arg(days).arg(noun(words::circumstanceName(c))));
     if (!stirred.isEmpty())
         rows.push_back({Page::tr("Days stirred up"), listed(stirred)});
     if (s.situation.nextSession)
@@ -202,7 +205,7 @@ void paintSite(Sheet& sheet, const summary::Contents& c, const summary::SiteCont
     data.baths = s.sessions;
     data.weighings = s.weighings;
     for (const auto level : allOf<Level>())
-        data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
+        data.levelNames[level] = words::levelName(level);
     QFont font = Sheet::font();
     font.setPixelSize(7);
     const double height = std::max(chartHeight, y - top);
@@ -270,7 +273,7 @@ std::array<QString, 7> cellsOf(const Entry<Session>& e)
         felt.append(words::comfortName(*s.comfort).toLower());
     for (const auto f : allOf<SkinFinding>())
         if (f != SkinFinding::Fine && s.skin.contains(f))
-            felt.append(words::skinName(f).toLower());
+            felt.append(noun(words::skinName(f)));
     const auto current = [](const std::optional<Milliamps>& m) { return m ? words::milliamps(m->mA) : QStringLiteral("–"); };
     return {QStringLiteral("%1 %2").arg(words::shortDay(e.happened.date)).arg(e.happened.date.year()), words::siteName(s.site), words::waveformName(s.waveform), current(s.peak), current(s.comfortable),
             s.charge ? Page::tr("%1 mA·min").arg(words::number(s.charge->mAmin)) : QStringLiteral("–"), listed(felt)};

@@ -24,7 +24,7 @@ double bandHeight(const DampnessData& data, const ChartLook& look)
 
 TimeFrame frameOf(const QRectF& area, const DampnessData& data, const ChartLook& look)
 {
-    QStringList names(data.levelNames.begin(), data.levelNames.end());
+    QStringList names(data.levelNames.values.begin(), data.levelNames.values.end());
     if (!data.chances.empty())
         names << data.chanceName;
     const double below = QFontMetricsF(look.font).height() + (kTicks + 2) * look.unit + bandHeight(data, look);
@@ -167,7 +167,7 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
     painter.setRenderHint(QPainter::Antialiasing);
     const TimeFrame frame = frameOf(area, data, look);
     for (int level = 0; level < 4; ++level)
-        frame.paintRule(painter, level / 3.0, data.levelNames[static_cast<std::size_t>(level)], look);
+        frame.paintRule(painter, level / 3.0, data.levelNames.values[static_cast<std::size_t>(level)], look);
     if (data.marked && frame.holds(*data.marked)) {
         painter.setPen(QPen(look.ink, look.unit, Qt::DotLine));
         painter.drawLine(QPointF(frame.x(*data.marked), frame.plot().top()), QPointF(frame.x(*data.marked), frame.plot().bottom()));

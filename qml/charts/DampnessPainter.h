@@ -21,7 +21,7 @@ struct DampnessData {
     std::vector<std::pair<LocalDate, double>> chances;   ///< ascending, chance that dampness had begun, 0 to 1
     QString chanceName;                              ///< beside them
     std::optional<LocalDate> marked;                 ///< a day looked at
-    std::array<QString, 4> levelNames;
+    PerWord<Level, QString> levelNames;
 };
 
 /// Draws the line of dampness over time into `area`: four levels upwards from dry, a break where no check-in was made,

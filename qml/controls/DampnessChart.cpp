@@ -37,7 +37,7 @@ void DampnessChart::take(DiarySite site)
         m_data.chances.emplace_back(d.date, d.begun);
     m_data.chanceName = tr("Chance");
     for (const auto level : allOf<Level>())
-        m_data.levelNames[static_cast<std::size_t>(level)] = words::levelName(level);
+        m_data.levelNames[level] = words::levelName(level);
 }
 
 void DampnessChart::show(LocalDate from, LocalDate to)

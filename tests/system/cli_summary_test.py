@@ -62,6 +62,16 @@ class Summary(CliTest):
             self.assertRegex(line, r' yes +(yes|no) +(yes|no) +\d', 'not embedded')
         self.assertRegex(tool('pdfinfo', self.pdf), r'Title: +Iontophoresis summary')
 
+    def test_every_circumstance_is_counted_under_its_own_name(self):
+        words = re.split(', | or ', re.search(r'circumstances: (.*)', self.run_cli('checkin', '--help').stdout)[1])
+        self.assertIn('exertion', words)
+        fresh = self.folder / 'fresh.db'
+        for day, word in enumerate(words, 1):
+            self.ok('checkin', '--store', fresh, '--date', f'2026-02-{day:02}', '--site', 'feet', '--level', 'wet', '--with', word)
+        self.ok('summary', '--store', fresh, '--from', '2026-02-01', '--to', '2026-02-28', '--out', self.pdf)
+        text = ' '.join(tool('pdftotext', self.pdf, '-').split())
+        self.assertIn(', '.join('1 ' + word.replace('-', ' ') for word in words), text)
+
     def test_all_sessions_of_two_years_take_a_second_page(self):
         answer = self.ok('summary', '--store', self.store, '--from', '2024-03-02', '--to', '2026-03-01', '--out', self.pdf)
         self.assertEqual(answer['pages'], 2)

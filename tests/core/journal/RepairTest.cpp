@@ -4,6 +4,7 @@
 #include "Scratch.h"
 #include "core/Tally.h"
 #include "journal/Copies.h"
+#include "journal/Rows.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -45,6 +46,45 @@ bool within(const std::vector<Fact>& some, const std::vector<Fact>& all)
 }
 
 } // namespace
+
+/// Changes the body of one check-in to `body`, sealed as a version that knows it would.
+void writeAsNewer(const std::filesystem::path& file, const std::string& id, const std::string& body)
+{
+    SQLite::Database db(file.string(), SQLite::OPEN_READWRITE);
+    SQLite::Statement select(db, "SELECT person, kind, happened_day, happened_minute, recorded_ms, corrects FROM fact WHERE id = ?");
+    select.bind(1, id);
+    REQUIRE(select.executeStep());
+    const auto text = [&](int i) { return select.getColumn(i).getString(); };
+    const auto whole = [&](int i) { return static_cast<long long>(select.getColumn(i).getInt64()); };
+    const Row row{id, text(0), text(1), whole(2), whole(3), whole(4), text(5), body};
+    SQLite::Statement update(db, "UPDATE fact SET body = ?, seal = ? WHERE id = ?");
+    update.bind(1, body);
+    update.bind(2, static_cast<int64_t>(row.seal()));
+    update.bind(3, id);
+    REQUIRE(update.exec() == 1);
+}
+
+TEST_CASE("what only a newer version can read is refused as such, and no repair drops it")
+{
+    const Scratch scratch;
+    const auto file = scratch / "store.db";
+    std::string id;
+    {
+        auto journal = Journal::open(file);
+        REQUIRE(journal.value().append({"", "p1", {LocalDate(20000), {0}}, 1, "", CheckIn{DiarySite::Feet, Level::Wet, {}}}).ok());
+        id = *journal.value().append({"", "p1", {LocalDate(20001), {0}}, 2, "", CheckIn{DiarySite::Feet, Level::Clammy, {}}});
+    }
+    writeAsNewer(file, id, R"({"level":"clammy","site":"feet","with":["moonlight"]})");
+    const auto before = testing::contentOf(file);
+    const auto read = Journal::openExisting(file)->readAll();
+    REQUIRE_FALSE(read.ok());
+    CHECK(read.error().code == "store-newer");
+    CHECK(read.error().message.find("moonlight") != std::string::npos);
+    const auto repaired = repair(file);
+    REQUIRE_FALSE(repaired.ok());
+    CHECK(repaired.error().code == "store-newer");
+    CHECK(testing::contentOf(file) == before);
+}
 
 TEST_CASE("a whole store is left alone")
 {
