@@ -221,8 +221,6 @@ class Under(Bath):
         self.tap(self.width // 2, self.height // 3)
         self.app.showing(t('Stopped'))
         self.picture('stopped')
-        self.choose(t('Nothing felt', of='Words'))  # nothing is taken for granted after a stop
-        self.tick(t('Fine', of='Words'))
         self.press(t('Keep in the diary'))
         self.kept('session', {'site': 'hands', 'completed': False, 'comfort': None, 'comfortable_ma': None}, before)
 
