@@ -12,7 +12,7 @@ Rectangle {
     readonly property real value: pending >= 0 ? pending : running.lastReading || 0
     readonly property real step: 0.5
     readonly property real most: 60
-    implicitHeight: column.implicitHeight + 2 * Theme.small
+    implicitHeight: column.implicitHeight + 2 * Theme.tight
     radius: Theme.radius
     color: Theme.card
     border.width: Theme.hair
@@ -34,7 +34,7 @@ Rectangle {
 
     ColumnLayout {
         id: column
-        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.small }
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.tight }
         spacing: Theme.tight
         RowLayout {
             Layout.fillWidth: true

@@ -79,7 +79,7 @@ TEST_CASE("what only a newer version can read is refused as such, and no repair 
     const auto read = Journal::openExisting(file)->readAll();
     REQUIRE_FALSE(read.ok());
     CHECK(read.error().code == "store-newer");
-    CHECK(read.error().message.find("moonlight") != std::string::npos);
+    CHECK(read.error().message.find(id) != std::string::npos);
     const auto repaired = repair(file);
     REQUIRE_FALSE(repaired.ok());
     CHECK(repaired.error().code == "store-newer");
