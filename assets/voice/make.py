@@ -20,9 +20,10 @@ RATE = "16000"
 PEAK_DB = "-3"
 
 TONES = {
-    # id: what sox is to synthesize. All short, plain and unlike each other.
-    "step": ["synth", "0.18", "sine", "660", "fade", "q", "0.01", "0.18", "0.08"],
-    "minute": ["synth", "0.12", "sine", "520", "fade", "q", "0.01", "0.12", "0.06"],
+    # id: what sox is to synthesize. All short, plain and unlike each other; what is spoken after a step's or a minute's
+    # tone waits for it, so these two are over within a tenth of a second.
+    "step": ["synth", "0.09", "sine", "660", "fade", "q", "0.005", "0.09", "0.04"],
+    "minute": ["synth", "0.08", "sine", "520", "fade", "q", "0.005", "0.08", "0.04"],
     "countdown": ["synth", "0.09", "sine", "880", "fade", "q", "0.005", "0.09", "0.05"],
     "done": ["synth", "0.7", "sine", "523", "sine", "659", "sine", "784", "remix", "-", "fade", "q", "0.02", "0.7", "0.4"],
     "alarm": ["synth", "0.6", "square", "740", "synth", "0.6", "square", "amod", "8", "fade", "q", "0.005", "0.6", "0.02"],
