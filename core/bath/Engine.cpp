@@ -15,14 +15,6 @@ using protocol::StepKind;
 namespace
 {
 
-/// The last step ran out just before this event.
-void noteAfterEnd(Turn& turn, const Event& event)
-{
-    const bool flows = event.kind == BathEventKind::Reading && event.reading && event.reading->mA > 0;
-    if (flows || event.kind == BathEventKind::Discomfort || event.kind == BathEventKind::OutOfWater)
-        turn.say(Prompt::MachineOff);
-}
-
 std::optional<Error> begin(Turn& turn)
 {
     if (turn.step().kind != StepKind::CheckList)
@@ -65,7 +57,8 @@ void judge(Turn& turn, Milliamps value)
     }
 }
 
-std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
+/// Whether that is no reading of a meter.
+std::optional<Error> cannotBe(const std::optional<Milliamps>& value)
 {
     if (!value || !std::isfinite(value->mA))
         return refuse("reading-not-a-number", "reading",
@@ -79,6 +72,27 @@ std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
             fmt::format(
                 "{:g} mA cannot be a meter reading; if the meter shows it, machine off now; otherwise read again",
                 value->mA));
+    return std::nullopt;
+}
+
+/// The last step ran out just before this event, which is taken all the same: it may say that current flows.
+std::optional<Error> afterEnd(Turn& turn, const Event& event)
+{
+    using enum BathEventKind;
+    if (event.kind == Reading)
+        if (auto error = cannotBe(event.reading))
+            return error;
+    const bool shown = event.kind == Reading && event.reading->mA > 0;
+    const bool ranOn = event.kind == Resumed && event.meanwhile != Meanwhile::SwitchedOff;
+    if (shown || ranOn || event.kind == Raised || event.kind == Discomfort || event.kind == OutOfWater)
+        turn.say(Prompt::MachineOff);
+    return std::nullopt;
+}
+
+std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
+{
+    if (auto error = cannotBe(value))
+        return error;
     const Step& step = turn.step();
     if (turn.s.lastReading && !turn.s.readings.empty())
         turn.s.steady = turn.s.lastReading->phase == step.phase && turn.s.lastReading->stretch == turn.s.stretch &&
@@ -202,9 +216,7 @@ Result<Outcome> step(const State& state, const Event& event, Instant now)
         return takeAfterGap(turn, event);
     passTime(turn);
     turn.s.last = now;
-    if (ended(turn.s))
-        noteAfterEnd(turn, event);
-    else if (auto error = handle(turn, event))
+    if (auto error = ended(turn.s) ? afterEnd(turn, event) : handle(turn, event))
         return *error;
     // Between kept events there must never be a gap, or replaying them would look like an absence.
     return turn.finish(event.kind != BathEventKind::Tick || turn.changed || turn.minute);

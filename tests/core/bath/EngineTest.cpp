@@ -298,18 +298,33 @@ TEST_CASE("another waveform is prepared only at zero current")
     CHECK(preparedInstead(run.state, script, {10})->script == script);
 }
 
-TEST_CASE("a reading that comes as the last step runs out ends nothing twice, and calls for the machine to go off")
+TEST_CASE("what says that current flows as the last step runs out ends nothing twice, and calls for the machine to go off")
 {
+    const auto event = GENERATE(BathEventKind::Reading, BathEventKind::Raised, BathEventKind::Discomfort, BathEventKind::OutOfWater);
     Run run(request(Site::Hands, WayOfWorking::HandsUnder));
     REQUIRE(run.send(BathEventKind::Begin));
     run.pass(15 + 2 * (60 + 600 + 20) + 45 - 1);
     REQUIRE(run.state.phase == Phase::Running);
     run.now.wallMs += 2000;
     run.now.monotonicMs += 2000;
-    REQUIRE(run.read(9));
+    REQUIRE((event == BathEventKind::Reading ? run.read(9) : run.send(event)));
     CHECK(run.state.phase == Phase::Finished);
     CHECK(run.count(EffectKind::Completed) == 1);
     CHECK(run.count(EffectKind::Say, Prompt::MachineOff) == 1);
+}
+
+TEST_CASE("what cannot be a reading is refused as the last step runs out, and the session is over at the next event")
+{
+    Run run(request(Site::Hands, WayOfWorking::HandsUnder));
+    REQUIRE(run.send(BathEventKind::Begin));
+    run.pass(15 + 2 * (60 + 600 + 20) + 45 - 1);
+    run.now.wallMs += 2000;
+    run.now.monotonicMs += 2000;
+    CHECK_FALSE(run.read(-1));
+    CHECK_FALSE(run.send(BathEventKind::Reading));
+    CHECK(run.state.phase == Phase::Running);
+    REQUIRE(run.send(BathEventKind::Tick));
+    CHECK(run.state.phase == Phase::Finished);
 }
 
 TEST_CASE("back while lowering with the hands under, the order to lower is said again and has its whole time")
