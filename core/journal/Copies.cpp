@@ -13,18 +13,6 @@ namespace firstdew::journal
 using namespace facts;
 using std::filesystem::path;
 
-namespace
-{
-
-path beside(const path& file, std::string_view suffix)
-{
-    path out = file;
-    out += suffix;
-    return out;
-}
-
-} // namespace
-
 Result<path> keepCopy(SQLite::Database& db, const path& file, std::string_view reason)
 {
     const path copy = beside(file, fmt::format(".{}.copy", reason));

@@ -61,6 +61,13 @@ path folderOf(const path& file)
 
 } // namespace
 
+path beside(const path& file, std::string_view suffix)
+{
+    path out = file;
+    out += suffix;
+    return out;
+}
+
 Result<Done> createOwn(const path& file)
 {
     const Descriptor fd(file, O_RDWR | O_CREAT | O_EXCL);

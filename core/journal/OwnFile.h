@@ -10,6 +10,9 @@
 namespace firstdew::journal
 {
 
+/// The name of a file kept beside another: "record.db" and ".copy" give "record.db.copy".
+[[nodiscard]] std::filesystem::path beside(const std::filesystem::path& file, std::string_view suffix);
+
 /// Makes an empty file of mode 0600 if there is none, whatever the umask. Refused: no permission, no such folder.
 [[nodiscard]] facts::Result<facts::Done> createOwn(const std::filesystem::path& file);
 

@@ -12,13 +12,6 @@ using std::filesystem::path;
 namespace
 {
 
-path beside(const path& file, std::string_view suffix)
-{
-    path out = file;
-    out += suffix;
-    return out;
-}
-
 Error inTheWay(const path& file, const std::error_code& why)
 {
     return {"file-failed", file.string(), "could not be replaced (" + why.message() + "); nothing was changed"};
