@@ -1,14 +1,10 @@
 #pragma once
 
+#include "linux/VoiceLine.h"
 #include "ports/Voice.h"
 
-#include <QElapsedTimer>
-#include <QObject>
-#include <QSoundEffect>
-#include <QTimer>
-#include <deque>
 #include <map>
-#include <memory>
+#include <optional>
 
 namespace firstdew::linuxside
 {
@@ -19,8 +15,7 @@ struct VoiceChoice {
     bool tones = true;
 };
 
-/// Clips and tones from the program's own resources through Qt Multimedia, one after the other. The output stays open
-/// from the first prompt on, so that a clip starts without the delay of opening it.
+/// Clips and tones from the program's own resources through Qt Multimedia, one after the other.
 class QtVoice : public QObject, public ports::Voice
 {
     Q_OBJECT
@@ -35,23 +30,13 @@ public:
     void hush() override;
 
 private:
-    struct Waiting {
-        QString source;
-        qint64 since;
-    };
-    QSoundEffect* effect(const QString& source);
-    void enqueue(const QString& source);
-    void goOn();
-    void playNext();
-    void play();
-    void giveUp();
+    VoiceLine& line();
+    const QByteArray& samples(const QString& source);
+    void play(const QString& source, int leadMs = 0);
 
     VoiceChoice m_choice;
-    std::map<QString, std::unique_ptr<QSoundEffect>> m_effects;
-    std::deque<Waiting> m_waiting;
-    QSoundEffect* m_playing = nullptr;
-    QElapsedTimer m_clock;
-    QTimer m_overdue;
+    std::optional<VoiceLine> m_line; // nothing of sound is set up before something is to be heard
+    std::map<QString, QByteArray> m_clips;
 };
 
 } // namespace firstdew::linuxside

@@ -13,7 +13,14 @@ using protocol::StepKind;
 
 namespace {
 
-constexpr int kTickMs = 100; // a step is announced at most this late
+constexpr int kTickMs = 100;
+constexpr int kSecondMs = 1000;
+
+/// All that is told by the clock is told at a whole second of its step: that moment is met, and not passed by a tick.
+int untilNextTick(const bath::State& state)
+{
+    return static_cast<int>(std::min<long long>(kTickMs, kSecondMs - state.stepElapsedMs % kSecondMs));
+}
 
 BathPrepared preparedOf(const protocol::ScriptRequest& q, Milliamps target)
 {
@@ -48,8 +55,12 @@ std::vector<BathEvent> eventsOf(const Record& record, const std::string& bath)
 
 RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(cues)
 {
-    m_ticker.setInterval(kTickMs);
-    connect(&m_ticker, &QTimer::timeout, this, [this] { send(BathEventKind::Tick); });
+    m_ticker.setTimerType(Qt::PreciseTimer);
+    connect(&m_ticker, &QTimer::timeout, this, [this] {
+        send(BathEventKind::Tick);
+        if (m_ticker.isActive())
+            m_ticker.start(untilNextTick(*m_state));
+    });
 }
 
 bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers)
@@ -162,7 +173,7 @@ void RunningBath::watch()
 {
     if (m_state && !over()) {
         m_cues.begin();
-        m_ticker.start();
+        m_ticker.start(untilNextTick(*m_state));
     } else {
         m_ticker.stop();
         m_cues.end();

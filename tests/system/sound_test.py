@@ -1,8 +1,7 @@
 #!/usr/bin/python3
 """A session led aloud, heard: the right prompts at the script's times, none over another, the alarm at once.
 
-The clips are looked for in what the sound server really played. How late each came is printed; the test itself asks
-only for what holds on a busy machine as well.
+The clips are looked for in what the sound server really played. How late each came is printed.
 
 Usage: sound_test.py --app FILE --cli FILE --assets FOLDER"""
 import contextlib
@@ -10,6 +9,7 @@ import json
 import pathlib
 import re
 import sqlite3
+import statistics
 import subprocess
 import sys
 import time
@@ -20,8 +20,11 @@ import ui
 APP, CLI, ASSETS = ui.argument('app'), ui.argument('cli'), pathlib.Path(ui.argument('assets', '.'))
 TODAY = '2026-03-02'
 LISTENED = 142  # seconds at true speed: hands in, raise, the first minute of the hold
-SPEED = 30  # of the session that is heard to its end
-LATE = 1.5  # seconds a prompt may come late on a busy machine; what it was is printed
+SPEED = 12  # of the session that is heard to its end: nothing has to be dropped so that the rest comes in time
+TYPICAL = 0.15  # seconds that half of the prompts may come late at most
+LATE = 0.3  # that a single one may, where the machine is busy with something else
+AT_ONCE = 0.3  # that the alarm may
+OVERLAP = 0.1  # of the silence at the ends of clips
 CLIPPED = 32767
 
 
@@ -68,47 +71,52 @@ class Sound(unittest.TestCase):
         self.assertLess(abs(samples).max(), CLIPPED)
         return sorted(found)
 
-    def test_hands_under_is_led_by_the_script_alone(self):
+    def script(self):
+        """(time, prompt) of a session with both hands under water."""
         steps = self.cli('bath', '--site', 'hands', '--waveform', 'direct', '--age', 'adult', '--hands-under')['steps']
-        timed = [s for s in steps if s['timed']]
+        start, said = 0, []
+        for step in (s for s in steps if s['timed'] or s['kind'] == 'finish'):
+            length = step['seconds'] if step['timed'] else 0
+            said.append((start, step['prompt']))
+            if step['kind'] == 'hold':
+                said += [(start + minute, 'look-at-meter') for minute in range(60, length, 60)]
+                said += [(start + length / 2 - 0.1, 'half-way'), (start + length - 60.1, 'one-minute')]  # before the minute's own
+            if length > 20:
+                said.append((start + length - 10, 'ten-seconds'))
+            start += length
+        return sorted(said + [(start, 'done')], key=lambda s: s[0])
+
+    def hear(self, script, start=None, speed=1):
+        """Holds what was heard to the script that began at `start` or, where that is not known, with its first prompt; prints how
+        late each prompt came. What had to wait for the one before it was due at that one's end."""
+        heard = self.played({p for _, p in script})
+        self.assertEqual([p for _, p, _ in heard], [p for _, p in script], heard)
+        start = start or heard[0][0]
+        free, late = start, []
+        for (at, prompt, length), (due, _) in zip(heard, script):
+            late.append(at - max(start + due / speed, free))
+            free = at + length
+        print('late by (s):', ', '.join(f'{p} {d:+.3f}' for (_, p), d in zip(script, late)), f'; half of them {statistics.median(late):+.3f}', file=sys.stderr)
+        self.assertLess(max(late), LATE)
+        self.assertLess(statistics.median(late), TYPICAL)
+        self.assertGreater(min(late), -OVERLAP, 'one begins before its time, or before the one before it is over')
+
+    def test_hands_under_is_led_by_the_script_alone(self):
         self.start()
         self.begin('Both hands under water')
-        began = time.monotonic()
-        time.sleep(LISTENED)  # what is measured is time itself
-        heard = self.played(['check-everything', 'hands-in-soon', 'raise-slowly', 'hold-still', 'look-at-meter', 'lower-to-zero', 'swap-leads', 'too-high', 'stopped'])
-        expected, at = [], 0
-        for step in timed:
-            expected.append((at, step['prompt']))
-            if step['kind'] == 'hold':
-                expected.append((at + 60, 'look-at-meter'))
-                break
-            at += step['seconds']
-        wanted = [p for t, p in expected if t < LISTENED - 5]
-        got = [(t, p) for t, p, _ in heard if p in {p for _, p in expected} and t > began - 5]
-        self.assertEqual([p for _, p in got], wanted, [(round(t - began, 1), p) for t, p, _ in heard])
-        self.assertIn('look-at-meter', wanted)
         start = self.begun()
-        late = [t - start - e for (t, _), (e, _) in zip(got, expected)]
-        print('late by (s):', ', '.join(f'{p} {d:+.3f}' for (_, p), d in zip(got, late)), file=sys.stderr)
-        for d in late:
-            self.assertLess(abs(d), LATE)
-        self.one_after_another(heard)
+        time.sleep(max(0, start + LISTENED - time.monotonic()))  # what is measured is time itself
+        said = [(t, p) for t, p in self.script() if t < LISTENED - 5]
+        self.assertEqual(said[-1][1], 'look-at-meter')
+        self.hear(said, start)
 
-    def one_after_another(self, heard, overlap=0.05):
-        for (a, _, length), (b, prompt, _) in zip(heard, heard[1:]):
-            self.assertGreater(b, a + length - overlap, f'{prompt} begins before the one before it is over')
-
-    def test_a_whole_session_sped_up_says_one_thing_after_another_to_its_last_phase(self):
+    def test_a_whole_session_sped_up_is_led_by_the_script_to_its_last_word(self):
         self.start(SPEED)
         self.begin('Both hands under water')
-        self.app.showing('Phase 1 of 2')
-        self.app.showing('Phase 2 of 2')
-        second = time.monotonic()
-        self.app.showing('Done')
-        heard = self.played(['hands-in-soon', 'raise-slowly', 'hold-still', 'look-at-meter', 'half-way', 'one-minute', 'ten-seconds', 'lower-to-zero', 'swap-leads'])
-        print('heard:', ', '.join(p for _, p, _ in heard), file=sys.stderr)
-        self.one_after_another(heard, overlap=0.2)
-        self.assertGreater(heard[-1][0], second + 5, 'the voice fell silent')
+        script = self.script()
+        time.sleep(script[-1][0] / SPEED)
+        ui.wait_for('the last word', lambda: self.played(['done']))
+        self.hear(script, speed=SPEED)
 
     def test_the_sound_says_that_it_is_spoken_help(self):
         self.start()
@@ -120,6 +128,19 @@ class Sound(unittest.TestCase):
             listed = subprocess.run(['pactl', 'list', 'sink-inputs'], env=self.desktop.env, check=True, capture_output=True, text=True).stdout
             return re.findall(r'media\.role = "(.*)"', listed)
         self.assertEqual(set(ui.wait_for('a stream with a role', roles)), {'a11y'})
+
+    def test_what_would_come_too_late_to_be_true_is_not_said(self):
+        self.start()
+        self.app.press('Plan', 'page tab')
+        self.app.press('Voice and tones')
+        for _ in range(5):
+            self.app.press('Check how loud it is')
+        length = len(self.ear.clip(ASSETS / 'voice/en/volume-check.wav')) / ui.RATE
+        time.sleep(5 * length)
+        heard = [t for t, _, _ in self.played(['volume-check'])]
+        self.assertEqual(len(heard), 3, heard)  # the fourth would begin more than eight seconds after its moment
+        for a, b in zip(heard, heard[1:]):
+            self.assertAlmostEqual(b - a, length, delta=OVERLAP)
 
     def begun(self):
         """When the session began by its journal, on the clock of time.monotonic()."""
@@ -142,7 +163,7 @@ class Sound(unittest.TestCase):
         self.app.see('Too high. Turn it down on the machine now.')
         twice = ui.wait_for('the alarm, and again', lambda: (lambda found: found if len(found) > 1 else None)(self.after(pressed, alarm)))
         print(f'alarm {twice[0] - pressed:.3f} s after the reading was entered, again after {twice[1] - twice[0]:.1f} s', file=sys.stderr)
-        self.assertLess(twice[0] - pressed, LATE)
+        self.assertLess(twice[0] - pressed, AT_ONCE)
         self.assertIn('too-high', [p for _, p, _ in self.played(['too-high'])])
 
     def after(self, moment, clip):
