@@ -5,6 +5,7 @@
 #include <limits>
 #include <numbers>
 #include <string>
+#include <vector>
 
 namespace firstdew::outlook
 {
@@ -18,23 +19,77 @@ using Vector = std::array<double, 2>;
 constexpr int kMostSteps = 200;
 constexpr double kEnough = 1e-13; // of the Newton decrement, relative to the log likelihood
 
-/// Density of W, its logarithm's slope, and differences of its distribution function, without loss in either tail.
+/// W at one place: density, its logarithm and that one's slope; the distribution function from both sides, without loss
+/// in either tail.
 struct Weibull {
-    static double logDensity(double z) { return z - std::exp(z); }
-    static double slope(double z) { return 1 - std::exp(z); }
-    static double curvature(double z) { return -std::exp(z); }
-    static double survivor(double z) { return std::exp(-std::exp(z)); }
-    static double between(double a, double b) { return survivor(a) * -std::expm1(std::exp(a) - std::exp(b)); }
-    static double upTo(double z) { return -std::expm1(-std::exp(z)); }
+    double hazard, survivor, upTo, density, logDensity, slope, curvature;
+
+    explicit Weibull(double z)
+        : hazard(std::exp(z)), survivor(std::exp(-hazard)), upTo(-std::expm1(-hazard)), density(hazard * survivor),
+          logDensity(z - hazard), slope(1 - hazard), curvature(-hazard)
+    {
+    }
+    static double between(const Weibull& a, const Weibull& b) { return a.survivor * -std::expm1(a.hazard - b.hazard); }
 };
 
 struct Normal {
-    static double logDensity(double z) { return -0.5 * (z * z + std::log(2 * std::numbers::pi)); }
-    static double slope(double z) { return -z; }
-    static double curvature(double) { return -1; }
-    static double survivor(double z) { return 0.5 * std::erfc(z / std::numbers::sqrt2); }
-    static double upTo(double z) { return survivor(-z); }
-    static double between(double a, double b) { return a > 0 ? survivor(a) - survivor(b) : upTo(b) - upTo(a); }
+    double z, survivor, upTo, logDensity, density, slope, curvature = -1;
+
+    explicit Normal(double at)
+        : z(at), survivor(survivorOf(at)), upTo(survivorOf(-at)), logDensity(logDensityOf(at)), density(std::exp(logDensity)), slope(-at)
+    {
+    }
+    static double between(const Normal& a, const Normal& b) { return a.z > 0 ? a.survivor - b.survivor : b.upTo - a.upTo; }
+    static double survivorOf(double z) { return 0.5 * std::erfc(z / std::numbers::sqrt2); }
+    static double logDensityOf(double z) { return -0.5 * (z * z + std::log(2 * std::numbers::pi)); }
+};
+
+/// Intervals by their ends: whole days come again and again, and what depends on an end alone is worked out once.
+class Spells
+{
+public:
+    static constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
+    struct Kind {
+        std::size_t left = kNone; ///< into `logs`; none where the interval begins at 0
+        std::size_t right = kNone; ///< none where it is open
+        double count = 0;
+    };
+
+    explicit Spells(std::span<const Interval> data)
+    {
+        m_days.reserve(data.size());
+        m_kinds.reserve(data.size());
+        for (const Interval& x : data) {
+            const std::size_t left = x.left > 0 ? endAt(x.left) : kNone;
+            const std::size_t right = x.right ? endAt(*x.right) : kNone;
+            const auto same = std::find_if(m_kinds.begin(), m_kinds.end(), [&](const Kind& k) { return k.left == left && k.right == right; });
+            if (same != m_kinds.end())
+                same->count += 1;
+            else
+                m_kinds.push_back({left, right, 1});
+        }
+        m_logs.reserve(m_days.size());
+        for (const double day : m_days)
+            m_logs.push_back(std::log(day));
+    }
+
+    [[nodiscard]] const std::vector<double>& logs() const { return m_logs; }
+    [[nodiscard]] const std::vector<Kind>& kinds() const { return m_kinds; }
+
+private:
+    std::size_t endAt(double day)
+    {
+        const auto at = std::find(m_days.begin(), m_days.end(), day);
+        if (at == m_days.end()) {
+            m_days.push_back(day);
+            return m_days.size() - 1;
+        }
+        return static_cast<std::size_t>(at - m_days.begin());
+    }
+
+    std::vector<double> m_days;
+    std::vector<double> m_logs;
+    std::vector<Kind> m_kinds;
 };
 
 /// Log likelihood in b = (location / spread, 1 / spread), with z = b1 log t - b0, and its two derivatives.
@@ -48,80 +103,88 @@ struct Slopes {
         for (std::size_t i = 0; i < 2; ++i)
             gradient[i] += factor * by[i];
     }
-    void addOuter(double factor, Vector x, Vector y)
+    void addOuter(double factor, Vector x)
     {
         for (std::size_t i = 0; i < 2; ++i)
             for (std::size_t j = 0; j < 2; ++j)
-                hessian[i][j] += factor * x[i] * y[j];
+                hessian[i][j] += factor * x[i] * x[j];
     }
 };
 
 template <class W>
-void addExact(Slopes& s, Vector b, double t)
+void addExact(Slopes& s, double slope, double count, double log, const W& at)
 {
-    const double log = std::log(t);
-    const double z = b[1] * log - b[0];
-    s.value += W::logDensity(z) + std::log(b[1]) - log;
-    s.add(W::slope(z), {-1, log});
-    s.addOuter(W::curvature(z), {-1, log}, {-1, log});
-    s.gradient[1] += 1 / b[1];
-    s.hessian[1][1] -= 1 / (b[1] * b[1]);
+    s.value += count * (at.logDensity + std::log(slope) - log);
+    s.add(count * at.slope, {-1, log});
+    s.addOuter(count * at.curvature, {-1, log});
+    s.gradient[1] += count / slope;
+    s.hessian[1][1] -= count / (slope * slope);
 }
 
+/// `left` and `right` are null where the interval has no such end.
 template <class W>
-void addInterval(Slopes& s, Vector b, const Interval& x)
+void addInterval(Slopes& s, double count, const W* left, double logLeft, const W* right, double logRight)
 {
-    const bool fromStart = x.left <= 0;
-    if (fromStart && !x.right)
-        return;
-    const double logLeft = fromStart ? 0 : std::log(x.left);
-    const double logRight = x.right ? std::log(*x.right) : 0;
-    const double left = b[1] * logLeft - b[0];
-    const double right = b[1] * logRight - b[0];
-    const double chance = fromStart ? W::upTo(right) : x.right ? W::between(left, right) : W::survivor(left);
+    const double chance = left == nullptr ? right->upTo : right != nullptr ? W::between(*left, *right) : left->survivor;
     Vector gradient{};
-    const auto end = [&](double sign, double z, double log) {
-        const double ratio = sign * std::exp(W::logDensity(z)) / chance;
-        for (std::size_t i = 0; i < 2; ++i)
-            gradient[i] += ratio * (i == 0 ? -1 : log);
-        s.addOuter(ratio * W::slope(z), {-1, log}, {-1, log});
+    const auto end = [&](double sign, const W& at, double log) {
+        const double ratio = sign * at.density / chance;
+        gradient[0] -= ratio;
+        gradient[1] += ratio * log;
+        s.addOuter(count * ratio * at.slope, {-1, log});
     };
-    s.value += std::log(chance);
-    if (!fromStart)
-        end(-1, left, logLeft);
-    if (x.right)
-        end(1, right, logRight);
-    s.add(1, gradient);
-    s.addOuter(-1, gradient, gradient);
+    if (left != nullptr)
+        end(-1, *left, logLeft);
+    if (right != nullptr)
+        end(1, *right, logRight);
+    s.value += count * std::log(chance);
+    s.add(count, gradient);
+    s.addOuter(-count, gradient);
 }
 
 template <class W>
-Slopes slopesAt(Vector b, std::span<const Interval> data)
+Slopes slopesAt(Vector b, const Spells& spells)
 {
+    const auto& logs = spells.logs();
+    std::vector<W> at;
+    at.reserve(logs.size());
+    for (const double log : logs)
+        at.emplace_back(b[1] * log - b[0]);
     Slopes s;
-    for (const Interval& x : data)
-        x.right && *x.right == x.left ? addExact<W>(s, b, x.left) : addInterval<W>(s, b, x);
+    for (const auto& [left, right, count] : spells.kinds()) {
+        const bool begins = left != Spells::kNone;
+        const bool ends = right != Spells::kNone;
+        if (begins && left == right)
+            addExact(s, b[1], count, logs[left], at[left]);
+        else if (begins || ends)
+            addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr, ends ? logs[right] : 0);
+    }
     return s;
 }
 
-Slopes slopesAt(Family family, Vector b, std::span<const Interval> data)
+Slopes slopesAt(Family family, Vector b, const Spells& spells)
 {
-    return family == Family::Weibull ? slopesAt<Weibull>(b, data) : slopesAt<Normal>(b, data);
+    return family == Family::Weibull ? slopesAt<Weibull>(b, spells) : slopesAt<Normal>(b, spells);
 }
 
-/// Where to begin: the mean of the logarithms, and a spread so wide that no interval is out of reach.
-Vector startOf(std::span<const Interval> data)
+/// Where to begin: mean and deviation of the logarithms of the middles, and of what a spell's own length leaves open.
+Vector startOf(const Spells& spells)
 {
+    double n = 0;
     double sum = 0;
     double squares = 0;
-    for (const Interval& x : data) {
-        const double middle = x.right ? (x.left > 0 ? std::sqrt(x.left * *x.right) : *x.right / 2) : std::max(x.left, 1e-3);
-        const double log = std::log(middle);
-        sum += log;
-        squares += log * log;
+    for (const auto& [left, right, count] : spells.kinds()) {
+        if (left == Spells::kNone && right == Spells::kNone)
+            continue; // says nothing
+        const double last = spells.logs()[right != Spells::kNone ? right : left];
+        const double first = left != Spells::kNone ? spells.logs()[left] : last - 2 * std::numbers::ln2; // the middle is half of it
+        const double middle = (first + last) / 2;
+        const double open = right != Spells::kNone ? last - first : 0;
+        n += count;
+        sum += count * middle;
+        squares += count * (middle * middle + open * open / 12);
     }
-    const auto n = static_cast<double>(data.size());
-    const double spread = std::sqrt(std::max(0.0, squares / n - sum * sum / (n * n))) + 0.5;
+    const double spread = std::sqrt(std::max(1e-4, squares / n - sum * sum / (n * n)));
     return {sum / n / spread, 1 / spread};
 }
 
@@ -156,7 +219,7 @@ double determinant(const std::array<Vector, 2>& m)
 }
 
 /// One damped Newton step; false once nothing is left to gain.
-bool step(Family family, std::span<const Interval> data, Vector& b, Slopes& s)
+bool step(Family family, const Spells& spells, Vector& b, Slopes& s)
 {
     const double det = determinant(s.hessian);
     Vector move = s.gradient;
@@ -170,7 +233,7 @@ bool step(Family family, std::span<const Interval> data, Vector& b, Slopes& s)
         const Vector next{b[0] + factor * move[0], b[1] + factor * move[1]};
         if (next[1] <= 0)
             continue;
-        const Slopes there = slopesAt(family, next, data);
+        const Slopes there = slopesAt(family, next, spells);
         if (std::isfinite(there.value) && there.value > s.value) {
             b = next;
             s = there;
@@ -202,7 +265,7 @@ double normalQuantile(double p)
 {
     double z = 0;
     for (int i = 0; i < 100; ++i) {
-        const double off = (p < 0.5 ? Normal::upTo(z) - p : (1 - p) - Normal::survivor(z)) / std::exp(Normal::logDensity(z));
+        const double off = (p < 0.5 ? Normal::survivorOf(-z) - p : (1 - p) - Normal::survivorOf(z)) / std::exp(Normal::logDensityOf(z));
         z -= std::clamp(off, -1.0, 1.0);
         if (std::abs(off) < 1e-15)
             break;
@@ -238,14 +301,15 @@ facts::Result<FamilyFit> fit(Family family, std::span<const Interval> data)
         return *fault;
     if (const auto empty = emptyOfEvidence(data))
         return *empty;
-    Vector b = startOf(data);
-    Slopes s = slopesAt(family, b, data);
+    const Spells spells(data);
+    Vector b = startOf(spells);
+    Slopes s = slopesAt(family, b, spells);
     for (int i = 0; i < 40 && !std::isfinite(s.value); ++i) {
         b = {b[0] / 2, b[1] / 2};
-        s = slopesAt(family, b, data);
+        s = slopesAt(family, b, spells);
     }
     int steps = 0;
-    while (steps < kMostSteps && step(family, data, b, s))
+    while (steps < kMostSteps && step(family, spells, b, s))
         ++steps;
     if (!std::isfinite(s.value) || b[1] < 1e-4 || b[1] > 1e4 || !(determinant(s.hessian) > 0))
         return noEstimate();
@@ -281,7 +345,7 @@ double FamilyFit::survivor(double days) const
     if (days <= 0)
         return 1;
     const double z = (std::log(days) - location) / spread;
-    return family == Family::Weibull ? Weibull::survivor(z) : Normal::survivor(z);
+    return family == Family::Weibull ? Weibull(z).survivor : Normal::survivorOf(z);
 }
 
 } // namespace firstdew::outlook

@@ -45,14 +45,23 @@ struct Point {
     double prior = 0;
 };
 
+/// `logDays` of a time above 0. What single precision does not tell from 0 or 1 is not worked out.
+double survivorAtLog(const Point& p, double logDays)
+{
+    constexpr double kNone = 150;  // exp(-150) and erfc(13) are below the least number of single precision
+    constexpr double kAll = 1e-10; // 1 - 1e-10 is 1 there
+    const double x = logDays - p.logMedian;
+    if (p.weibull) {
+        const double hazard = std::numbers::ln2 * std::exp(p.shape * x);
+        return hazard > kNone ? 0 : hazard < kAll ? 1 : std::exp(-hazard);
+    }
+    const double z = x / (p.shape * std::numbers::sqrt2);
+    return z > 13 ? 0 : z < -5 ? 1 : 0.5 * std::erfc(z);
+}
+
 double survivorAt(const Point& p, double days)
 {
-    if (days <= 0)
-        return 1;
-    const double x = std::log(days) - p.logMedian;
-    if (p.weibull)
-        return std::exp(-std::numbers::ln2 * std::exp(p.shape * x));
-    return 0.5 * std::erfc(x / (p.shape * std::numbers::sqrt2));
+    return days <= 0 ? 1 : survivorAtLog(p, std::log(days));
 }
 
 /// The grid, and on it the survivor at the nodes of time: computed once, looked up ever after.
@@ -83,9 +92,12 @@ struct Grid {
         while (nodes.back() < kLongest)
             nodes.push_back(std::min(kLongest, nodes.back() * kWider));
         survivors.reserve(nodes.size() * kPoints);
-        for (const double t : nodes)
+        survivors.assign(kPoints, 1.0F); // at day 0
+        for (std::size_t n = 1; n < nodes.size(); ++n) {
+            const double log = std::log(nodes[n]);
             for (const Point& p : points)
-                survivors.push_back(static_cast<float>(survivorAt(p, t)));
+                survivors.push_back(static_cast<float>(survivorAtLog(p, log)));
+        }
     }
 
     [[nodiscard]] const float* at(std::size_t node) const { return survivors.data() + node * kPoints; }
