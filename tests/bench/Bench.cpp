@@ -90,26 +90,33 @@ void assessing()
     }
 }
 
+constexpr int kOfAYear = 26; ///< spells of somebody who bathes every other week
+constexpr int kOfManyYears = 200;
+
 /// The same data go to R.
-std::vector<outlook::Interval> spells()
+std::vector<outlook::Interval> spells(int count)
 {
     std::vector<outlook::Interval> out;
-    for (int i = 0; i < 200; ++i)
+    for (int i = 0; i < count; ++i)
         out.push_back({8.0 + i % 7, i % 5 == 0 ? std::nullopt : std::optional<double>(9.0 + i % 7 + i % 3)});
     return out;
 }
 
 void fitting()
 {
-    const auto data = spells();
     constexpr int kTimes = 100; // the clock is too coarse for one
-    for (const auto& [family, name] : {std::pair{outlook::Family::Weibull, "fit-weibull-ms"},
-                                       std::pair{outlook::Family::LogNormal, "fit-lognormal-ms"}})
+    for (const auto& [family, count, name] : {std::tuple{outlook::Family::Weibull, kOfAYear, "fit-weibull-ms"},
+                                              {outlook::Family::LogNormal, kOfAYear, "fit-lognormal-ms"},
+                                              {outlook::Family::Weibull, kOfManyYears, "fit-weibull-200-ms"},
+                                              {outlook::Family::LogNormal, kOfManyYears, "fit-lognormal-200-ms"}}) {
+        const auto data = spells(count);
         show(name, processorMs(11, [&] {
                        for (int i = 0; i < kTimes; ++i)
                            sink = sink + outlook::fit(family, data).ok();
                    }) / kTimes);
-    show("fit-turnbull-ms", processorMs(11, [&] { sink = sink + outlook::turnbull(data).ok(); }));
+    }
+    const auto data = spells(kOfManyYears);
+    show("fit-turnbull-200-ms", processorMs(11, [&] { sink = sink + outlook::turnbull(data).ok(); }));
 }
 
 /// Check-ins into our store and rows of the same size into a bare table as durable, turn by turn, so that a busy disk
@@ -177,12 +184,12 @@ int main(int argc, char** argv)
     if (argc != 2) {
         std::fprintf(
             stderr,
-            "usage: bench FOLDER     on the disk that stores are kept on; --spells prints the data of the fits\n");
+            "usage: bench FOLDER     on the disk that stores are kept on; --spells prints the data of the fits of a year\n");
         return 2;
     }
     if (std::string_view(argv[1]) == "--spells") {
         std::printf("left,right\n");
-        for (const auto& s : spells())
+        for (const auto& s : spells(kOfAYear))
             std::printf(s.right ? "%g,%g\n" : "%g,\n", s.left, s.right.value_or(0));
         return 0;
     }
