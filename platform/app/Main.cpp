@@ -7,7 +7,6 @@
 #include "SummaryModel.h"
 #include "System.h"
 #include "SystemClock.h"
-#include "linux/QtVoice.h"
 #include "print/SummaryPdf.h"
 #include "words/Names.h"
 
@@ -15,11 +14,11 @@
 #include <QGuiApplication>
 #include <QLocale>
 #include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
+#include <future>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -50,7 +49,7 @@ viewmodels::Look::Asked asked(const app::Options& o)
 }
 
 /// Voice and tones as the person chose them in Plan; who has both hands under water is led aloud whatever was chosen.
-linuxside::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels::BathModel& bath)
+ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels::BathModel& bath)
 {
     const std::string chosen = store.preference("sound").value_or("both");
     const std::string how = chosen == "none" && bath.way() == QLatin1String("hands-under") ? "both" : chosen;
@@ -73,6 +72,7 @@ bool speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spok
     if (language == spoken)
         return false;
     spoken = language;
+    print::loadTypefacesFor(words::languageName(language));
     QCoreApplication::removeTranslator(&translator);
     if (translator.load(QStringLiteral(":/i18n/firstdew_") + language))
         QCoreApplication::installTranslator(&translator);
@@ -89,34 +89,66 @@ void keepReminding(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
+/// Opens and reads the record on a thread of its own while the toolkit starts.
+class Beforehand {
+public:
+    Beforehand(int argc, char** argv)
+    {
+        QStringList arguments;
+        for (int i = 1; i < argc; ++i)
+            arguments << QString::fromLocal8Bit(argv[i]);
+        const auto options = app::optionsFrom(arguments, app::testing()); // with Qt's own among them it is not said; then it is read later
+        if (!options)
+            return;
+        m_file = options->store.toStdString();
+        m_today = app::SystemClock(options->testNow).localNow().date;
+        m_opened = std::async(std::launch::async, [file = m_file, today = m_today] {
+            viewmodels::Opened opened;
+            opened.open(file, today);
+            return opened;
+        });
+    }
+    /// What was read, if it was that of these options and this day.
+    std::optional<viewmodels::Opened> opened(const app::Options& options, facts::LocalDate today)
+    {
+        if (!m_opened.valid() || options.store.toStdString() != m_file || today != m_today)
+            return std::nullopt;
+        return m_opened.get();
+    }
+
+private:
+    std::string m_file;
+    facts::LocalDate m_today;
+    std::future<viewmodels::Opened> m_opened;
+};
+
 } // namespace
 
 int main(int argc, char** argv)
 {
     if (const auto code = app::System::withoutWindow(argc, argv))
         return *code;
-    QGuiApplication program(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
+    Beforehand beforehand(argc, argv);
+    QGuiApplication program(argc, argv);
 
     const auto options = app::optionsOrSay(program.arguments().mid(1));
     if (!options)
         return 2;
     if (options->selfTest)
         app::watchWarnings();
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
     takeFonts();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
-    viewmodels::Store store(clock, options->store.toStdString());
+    viewmodels::Store store(clock, options->store.toStdString(), beforehand.opened(*options, clock.localNow().date));
     viewmodels::Look look(asked(*options));
-    linuxside::QtVoice voice;
     app::System system(*options);
-    viewmodels::BathModel bath(store, {voice, system.wakeGuard(), system.haptics(), system.sessionNotice()});
+    viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    const auto chooseVoice = [&] { voice.choose(voiceChoice(store, bath)); };
-    QObject::connect(&bath, &viewmodels::BathModel::changed, &voice, chooseVoice); // and whenever the store does
+    const auto chooseVoice = [&] { system.voice().choose(voiceChoice(store, bath)); };
+    QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // and whenever the store does
     chooseVoice();
 
     QTranslator translator;

@@ -95,9 +95,11 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     return o;
 }
 
+bool testing() { return qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"); }
+
 std::optional<Options> optionsOrSay(const QStringList& arguments)
 {
-    auto options = optionsFrom(arguments, qEnvironmentVariable("FIRSTDEW_TEST") == QLatin1String("1"));
+    auto options = optionsFrom(arguments, testing());
     if (options)
         return std::move(options.value());
     QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';

@@ -30,6 +30,8 @@ struct Options {
 
 /// Reads the arguments after the program's name. The test options are refused unless `testing`.
 [[nodiscard]] facts::Result<Options> optionsFrom(const QStringList& arguments, bool testing);
+/// Whether the test options may be used (FIRSTDEW_TEST=1).
+[[nodiscard]] bool testing();
 /// The same, or nothing after saying on standard error what is wrong with them.
 [[nodiscard]] std::optional<Options> optionsOrSay(const QStringList& arguments);
 

@@ -6,6 +6,7 @@
 #include "ports/Opener.h"
 #include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
+#include "ports/Voice.h"
 #include "ports/WakeGuard.h"
 #endif
 
@@ -18,7 +19,7 @@ namespace firstdew::app {
 
 struct Options;
 
-/// What the app takes from the system it runs on: one file each for Linux, Android and iOS. The voice is Qt's everywhere.
+/// What the app takes from the system it runs on: one file each for Linux, Android and iOS.
 class System : public QObject {
     Q_OBJECT
 
@@ -29,6 +30,7 @@ public:
     /// Runs the program where it is wanted without a window, and gives its exit code; nothing where it is not.
     [[nodiscard]] static std::optional<int> withoutWindow(int argc, char** argv);
 
+    [[nodiscard]] ports::Voice& voice(); ///< Qt's everywhere
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();
     [[nodiscard]] ports::Opener& opener();

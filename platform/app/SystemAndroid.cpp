@@ -3,6 +3,7 @@
 
 #include "android/AndroidDevice.h"
 #include "android/AndroidNotifier.h"
+#include "linux/QtVoice.h"
 #include "words/Sentences.h"
 
 #include <QCoreApplication>
@@ -15,6 +16,7 @@ namespace firstdew::app {
 
 struct System::Inside {
     androidside::JavaSide java{QJniEnvironment::javaVM(), QNativeInterface::QAndroidApplication::context()};
+    linuxside::QtVoice voice;
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
@@ -44,6 +46,7 @@ std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 
+ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }

@@ -4,6 +4,7 @@
 
 #include "ios/AppleDevice.h"
 #include "ios/AppleNotifier.h"
+#include "linux/QtVoice.h"
 #include "ports/Absent.h"
 #include "words/Sentences.h"
 
@@ -22,6 +23,7 @@ std::map<std::string, std::string> buttonWords()
 } // namespace
 
 struct System::Inside {
+    linuxside::QtVoice voice;
     iosside::AppleWakeGuard wakeGuard;
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
@@ -38,6 +40,7 @@ std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 
+ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }

@@ -1,6 +1,7 @@
 #include "Options.h"
 #include "Remind.h"
 #include "System.h"
+#include "late/LateVoice.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopHaptics.h"
 #include "linux/DesktopSharer.h"
@@ -17,6 +18,7 @@ namespace firstdew::app {
 
 struct System::Inside {
     Options options;
+    late::LateVoice voice;
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
@@ -41,6 +43,7 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
     return options ? remind(*options, program) : 2;
 }
 
+ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }

@@ -9,12 +9,6 @@
 namespace firstdew::linuxside
 {
 
-/// How the app speaks: the person's choice in Plan.
-struct VoiceChoice {
-    bool voice = true;
-    bool tones = true;
-};
-
 /// Clips and tones from the program's own resources through Qt Multimedia, one after the other.
 class QtVoice : public QObject, public ports::Voice
 {
@@ -22,7 +16,7 @@ class QtVoice : public QObject, public ports::Voice
 
 public:
     explicit QtVoice(QObject* parent = nullptr);
-    void choose(VoiceChoice choice) { m_choice = choice; }
+    void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
     void prepare() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
@@ -34,7 +28,7 @@ private:
     const QByteArray& samples(const QString& source);
     void play(const QString& source, int leadMs = 0);
 
-    VoiceChoice m_choice;
+    ports::VoiceChoice m_choice;
     std::optional<VoiceLine> m_line; // nothing of sound is set up before something is to be heard
     std::map<QString, QByteArray> m_clips;
 };

@@ -5,11 +5,18 @@
 namespace firstdew::ports
 {
 
+/// How the app speaks: the person's choice in Plan.
+struct VoiceChoice {
+    bool voice = true;
+    bool tones = true;
+};
+
 /// Speaks prompts and sounds tones by their id (assets/voice/prompts.json, assets/sounds). One at a time, in order.
 class Voice
 {
 public:
     virtual ~Voice() = default;
+    virtual void choose(const VoiceChoice&) {}
     /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before it begins.
     virtual void prepare() {}
     /// Adds a prompt to what is still to be said. One that would begin more than a few seconds late is dropped.

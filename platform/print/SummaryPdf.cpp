@@ -2,6 +2,7 @@
 
 #include "charts/DampnessPainter.h"
 #include "journal/OwnFile.h"
+#include "print/PdfLanguage.h"
 #include "words/Sentences.h"
 
 #include <QBuffer>
@@ -11,9 +12,8 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QResource>
 #include <QTextLayout>
-#include <qpdf/QPDF.hh>
-#include <qpdf/QPDFWriter.hh>
 #include <algorithm>
 
 namespace firstdew::print
@@ -78,6 +78,7 @@ public:
     double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false, bool draw = true,
                 Qt::Alignment align = Qt::AlignLeft)
     {
+        loadTypefacesFor(text);
         const QFont f = font(strong);
         const double k = size / 100;
         const QFontMetricsF metrics(f, m_p.device());
@@ -363,25 +364,33 @@ void paintDetails(QPainter& painter, QSizeF size, const summary::Contents& c)
     paintTable(sheet, c.sessions, first);
 }
 
-/// Says in which language the document is, for those who have it read to them (ISO 32000-1:2008, 14.9.2).
-QByteArray inLanguage(const QByteArray& bytes, const QString& language)
+} // namespace
+
+namespace {
+
+/// From where it lies in the program, without a copy.
+void loadTypeface(const char* name)
 {
-    QPDF pdf;
-    pdf.processMemoryFile("summary", bytes.constData(), static_cast<std::size_t>(bytes.size()));
-    pdf.getRoot().replaceKey("/Lang", QPDFObjectHandle::newString(language.toStdString()));
-    QPDFWriter writer(pdf);
-    writer.setOutputMemory();
-    writer.write();
-    const auto out = writer.getBufferSharedPointer();
-    return {reinterpret_cast<const char*>(out->getBuffer()), static_cast<qsizetype>(out->getSize())};
+    const QResource file(QStringLiteral(":/firstdew/fonts/%1").arg(QLatin1String(name)));
+    QFontDatabase::addApplicationFontFromData(QByteArray::fromRawData(reinterpret_cast<const char*>(file.data()), file.size()));
 }
 
 } // namespace
 
 void loadTypefaces()
 {
-    for (const char* name : {"Inter-Regular.otf", "Inter-SemiBold.otf", "Inter-Bold.otf", "NotoSansArabic-Regular.ttf", "NotoSansArabic-Bold.ttf"})
-        QFontDatabase::addApplicationFont(QStringLiteral(":/firstdew/fonts/%1").arg(QLatin1String(name)));
+    for (const char* name : {"Inter-Regular.otf", "Inter-SemiBold.otf"})
+        loadTypeface(name);
+}
+
+void loadTypefacesFor(const QString& text)
+{
+    static bool loaded = false;
+    if (loaded || std::none_of(text.begin(), text.end(), [](QChar c) { return c.script() == QChar::Script_Arabic; }))
+        return;
+    loaded = true;
+    for (const char* name : {"NotoSansArabic-Regular.ttf", "NotoSansArabic-Bold.ttf"})
+        loadTypeface(name);
 }
 
 facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file)
@@ -407,13 +416,11 @@ facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, 
             pages = 2;
         }
     }
-    QByteArray bytes;
-    try {
-        bytes = inLanguage(buffer.data(), QLocale().bcp47Name());
-    } catch (const std::exception& e) { // of the library
-        return Error{"pdf-failed", file.toStdString(), std::string("the page could not be finished; nothing was written: ") + e.what()};
-    }
-    const auto written = journal::replaceFile(file.toStdString(), std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    const QByteArray drawn = buffer.data();
+    const auto finished = inLanguage({drawn.constData(), static_cast<std::size_t>(drawn.size())}, QLocale().bcp47Name().toStdString());
+    if (!finished)
+        return Error{finished.error().code, file.toStdString(), finished.error().message};
+    const auto written = journal::replaceFile(file.toStdString(), *finished);
     if (!written)
         return written.error();
     return pages;

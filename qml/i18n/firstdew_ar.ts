@@ -3282,6 +3282,10 @@
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
         <translation>لا تستخدم لتوليد التيار إلا جهازًا صُنع لهذا العلاج، مع ما جاء معه.</translation>
     </message>
+    <message>
+        <source>A part of this program is missing. Install Firstdew again.</source>
+        <translation>جزء من هذا البرنامج مفقود. أعد تثبيت Firstdew.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -3226,6 +3226,10 @@
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
         <translation>Nutzen Sie für den Strom nur eine Maschine, die für diese Behandlung gemacht ist, mit dem mitgelieferten Zubehör.</translation>
     </message>
+    <message>
+        <source>A part of this program is missing. Install Firstdew again.</source>
+        <translation>Ein Teil dieses Programms fehlt. Bitte Firstdew neu installieren.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

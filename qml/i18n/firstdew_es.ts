@@ -3226,6 +3226,10 @@
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
         <translation>Use para la corriente solo una máquina hecha para este tratamiento, con lo que venía con ella.</translation>
     </message>
+    <message>
+        <source>A part of this program is missing. Install Firstdew again.</source>
+        <translation>Falta una parte de este programa. Vuelva a instalar Firstdew.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -2,10 +2,8 @@
 
 // The meta-object compiler of Qt 6.4 cannot read the standard library's concepts.
 #ifndef Q_MOC_RUN
-#include "facts/Record.h"
-#include "journal/Journal.h"
+#include "Opened.h"
 #include "ports/Clock.h"
-#include "situation/Assess.h"
 #endif
 
 #include <QObject>
@@ -39,15 +37,16 @@ class Store : public QObject {
     Q_PROPERTY(QString errorText READ errorText NOTIFY failed)
 
 public:
-    Store(ports::Clock& clock, std::string file);
+    /// `read` is what was read of that file today, where that was done beforehand.
+    Store(ports::Clock& clock, std::string file, std::optional<Opened> read = {});
 
     /// The one Store of the process, made by the program before the interface is loaded.
     static Store* instance();
     static Store* create(QQmlEngine*, QJSEngine*);
 
-    [[nodiscard]] bool isOpen() const { return m_journal.has_value(); }
-    [[nodiscard]] bool isEmpty() const { return m_facts.empty(); }
-    [[nodiscard]] QString person() const { return QString::fromStdString(m_person); }
+    [[nodiscard]] bool isOpen() const { return m_now.journal.has_value(); }
+    [[nodiscard]] bool isEmpty() const { return m_now.facts.empty(); }
+    [[nodiscard]] QString person() const { return QString::fromStdString(m_now.person); }
     [[nodiscard]] QString personName() const;
     void setPerson(const QString& id);
     [[nodiscard]] QVariantList people() const;
@@ -57,9 +56,9 @@ public:
 
     [[nodiscard]] const ports::Clock& clock() const { return m_clock; }
     [[nodiscard]] facts::LocalTime now() const { return m_clock.localNow(); }
-    [[nodiscard]] const facts::Record& record() const { return m_record; }
-    [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_facts; }
-    [[nodiscard]] const situation::Situation& situation() const { return m_situation; }
+    [[nodiscard]] const facts::Record& record() const { return m_now.record; }
+    [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_now.facts; }
+    [[nodiscard]] const situation::Situation& situation() const { return m_now.situation; }
     [[nodiscard]] const std::string& file() const { return m_file; }
     /// The latest value of a preference of this person, or nothing.
     [[nodiscard]] std::optional<std::string> preference(std::string_view key) const;
@@ -77,7 +76,7 @@ public:
     /// Begins the record of somebody further and makes it the present one. Gives the id.
     std::optional<std::string> addPerson(facts::Person person);
     /// The journal itself, for whole-store acts (restore, import, delete); call reload() after.
-    [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs() { return m_journal; }
+    [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs() { return m_now.journal; }
 
     Q_INVOKABLE void reload();
     Q_INVOKABLE void setPreference(const QString& key, const QString& value);
@@ -91,17 +90,15 @@ signals:
     void recorded(const QString& id);
 
 private:
+    [[nodiscard]] facts::LocalDate today() const { return m_clock.localNow().date; }
     void look();
+    void tellOfError();
     void fail(const facts::Error& error);
     facts::Fact factOf(facts::Payload payload, facts::LocalTime happened, std::string corrects) const;
 
     ports::Clock& m_clock;
     std::string m_file;
-    std::optional<journal::Journal> m_journal;
-    std::vector<facts::Fact> m_facts;
-    std::string m_person = "p1";
-    facts::Record m_record;
-    situation::Situation m_situation;
+    Opened m_now;
     facts::Error m_error;
     QTimer m_midnight;
 };

@@ -14,7 +14,6 @@
 #include <QQmlApplicationEngine>
 #include <QQmlComponent>
 #include <QQuickItem>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QtQml/qqmlextensionplugin.h>
@@ -260,7 +259,6 @@ void benchFrames(QQuickWindow* window, QQmlEngine& engine)
 int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    QQuickStyle::setStyle("Basic");
     QGuiApplication program(argc, argv);
     print::loadTypefaces();
     // Where the caller says: a store is on a disk, and a folder for passing things may be memory.

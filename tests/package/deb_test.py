@@ -20,9 +20,11 @@ PERSON = "somebody"
 HOME = f"/home/{PERSON}"
 # What a package manager keeps for itself.
 KEPT_BY_DPKG = re.compile(r"^/(var/(lib/(dpkg|apt|systemd)|log|cache)|etc/(apt|resolv\.conf)|tmp|dev|proc|sys|run)(/|$)")
+TRIPLET = subprocess.run(["dpkg-architecture", "-qDEB_HOST_MULTIARCH"], text=True, check=True, stdout=subprocess.PIPE).stdout.strip()
 PLACES = ["usr/bin/firstdew", "usr/bin/firstdew-cli", "usr/share/applications/firstdew.desktop",
           "usr/share/metainfo/org.firstdew.firstdew.metainfo.xml", "usr/share/icons/hicolor/scalable/apps/firstdew.svg",
           *(f"usr/share/icons/hicolor/{n}x{n}/apps/firstdew.png" for n in (48, 64, 128, 256)),
+          *(f"usr/lib/{TRIPLET}/firstdew/firstdew-{part}.so" for part in ("pdf", "seal", "sound")),
           "usr/share/man/man1/firstdew.1.gz", "usr/share/man/man1/firstdew-cli.1.gz",
           "usr/share/doc/firstdew/copyright", "usr/share/doc/firstdew/changelog.Debian.gz"]
 

@@ -5,7 +5,6 @@
 #include <catch2/catch.hpp>
 
 #include <QGuiApplication>
-#include <QQuickStyle>
 
 namespace firstdew::tests {
 
@@ -17,7 +16,6 @@ inline void needApplication()
     static char* arguments[] = {name, nullptr};
     static const bool prepared = [] {
         qputenv("QT_QPA_PLATFORM", "offscreen");
-        QQuickStyle::setStyle("Basic");
         return true;
     }();
     // Never taken down: the libraries' own statics go first at exit.

@@ -5,9 +5,11 @@ Usage: cli_summary_test.py PATH-OF-FIRSTDEW-CLI
 """
 import json
 import re
+import shutil
 import subprocess
 import unittest
 
+import cli
 from cli import CliTest
 
 
@@ -40,6 +42,21 @@ class Demo(CliTest):
         self.refused(1, 'demo', '--out', self.store, saying='there already')
         self.refused(2, 'demo', '--out', self.folder / 'x.db', '--today', '2026-02-30')
         self.refused(2, 'demo')
+
+
+class Parts(CliTest):
+    def test_without_the_parts_loaded_when_wanted_it_says_so_and_loses_nothing(self):
+        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
+        alone = shutil.copy(cli.CLI, self.folder)
+        word = self.folder / 'word'
+        word.write_text('a long passphrase', encoding='utf-8')
+        for verb in (['summary', '--from', '2026-01-01', '--to', '2026-03-01'], ['backup', '--passphrase-file', word]):
+            out = self.folder / f'{verb[0]}.out'
+            done = subprocess.run([alone, *map(str, verb), '--store', self.store, '--out', out], capture_output=True, text=True, check=False)
+            self.assertEqual(done.returncode, 1, verb)
+            self.assertIn('a part of the program is missing; install Firstdew again', done.stderr)
+            self.assertFalse(out.exists())
+        self.assertTrue(self.ok('verify', '--store', self.store)['ok'])
 
 
 class Summary(CliTest):
