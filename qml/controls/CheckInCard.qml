@@ -26,26 +26,17 @@ Card {
             text: !card.entry ? "" : card.done ? Look.words.siteIs(card.entry.site, card.entry.level) : qsTr("%1 today?").arg(Look.words.site(card.entry.site))
             Accessible.role: Accessible.Heading
         }
-        ActionButton {
+        Late {
             Layout.columnSpan: Theme.largeText ? 2 : 1
             Layout.fillWidth: Theme.largeText
-            Layout.preferredWidth: Theme.largeText ? 1 : implicitWidth
-            visible: card.done && TodayModel.canUndo
-            kind: "quiet"
-            iconName: "undo"
-            text: qsTr("Undo")
-            Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
-            onClicked: TodayModel.undo()
-        }
-        ActionButton {
-            Layout.columnSpan: Theme.largeText ? 2 : 1
-            Layout.fillWidth: Theme.largeText
-            Layout.preferredWidth: Theme.largeText ? 1 : implicitWidth
-            visible: card.done && !TodayModel.canUndo
-            kind: "quiet"
-            text: qsTr("Change")
-            Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
-            onClicked: card.changing = true
+            wanted: card.done
+            sourceComponent: ActionButton {
+                kind: "quiet"
+                iconName: TodayModel.canUndo ? "undo" : ""
+                text: TodayModel.canUndo ? qsTr("Undo") : qsTr("Change")
+                Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
+                onClicked: if (TodayModel.canUndo) TodayModel.undo(); else card.changing = true
+            }
         }
     }
     LevelChoice {
@@ -54,13 +45,17 @@ Card {
         level: card.entry ? card.entry.level : ""
         onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level) }
     }
-    Label { visible: circumstances.visible; role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
-    SomeOf {
-        id: circumstances
-        visible: card.done && card.entry.level !== "dry"
-        tokens: Look.words.circumstances
-        name: token => Look.words.circumstance(token)
-        chosen: card.entry ? card.entry.with : []
-        onToggled: now => TodayModel.setCircumstances(card.entry.site, now)
+    Late {
+        wanted: card.done && card.entry.level !== "dry"
+        sourceComponent: ColumnLayout {
+            spacing: card.spacing
+            Label { role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
+            SomeOf {
+                tokens: Look.words.circumstances
+                name: token => Look.words.circumstance(token)
+                chosen: card.entry ? card.entry.with : []
+                onToggled: now => TodayModel.setCircumstances(card.entry.site, now)
+            }
+        }
     }
 }

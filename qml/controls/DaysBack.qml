@@ -8,6 +8,7 @@ import Firstdew
 Row {
     id: row
     property var days: []
+    property string date: "" // of the day that is open
     Repeater {
         model: row.days.length // the days stay, and with them the keyboard's place, when one is filled in
         T.Button {
@@ -22,7 +23,7 @@ Row {
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
             Accessible.onPressAction: if (enabled) clicked()
             Keys.onReturnPressed: clicked()
-            onClicked: { sheet.date = shown.date; sheet.open() }
+            onClicked: { row.date = shown.date; sheet.open() }
             contentItem: Item {
                 Column {
                     id: column
@@ -63,28 +64,32 @@ Row {
             }
         }
     }
-    Sheet {
+    LateSheet {
         id: sheet
-        property string date: ""
-        readonly property var shown: row.days.find(d => d.date === date)
-        title: Look.words.dayFull(date)
-        Repeater {
-            model: sheet.shown ? sheet.shown.sites.length : 0
-            ColumnLayout {
-                id: one
-                required property int index
-                readonly property var line: sheet.shown && sheet.shown.sites[index] || { site: "", level: "" }
-                Layout.fillWidth: true
-                spacing: Theme.small
-                Label { text: Look.words.site(one.line.site); role: "strong" }
-                LevelChoice {
-                    dense: true
-                    site: one.line.site
-                    level: one.line.level
-                    onChosen: level => TodayModel.checkIn(one.line.site, level, sheet.date)
+        sheet: Component {
+            Sheet {
+                id: days
+                readonly property var shown: row.days.find(d => d.date === row.date)
+                title: Look.words.dayFull(row.date)
+                Repeater {
+                    model: days.shown ? days.shown.sites.length : 0
+                    ColumnLayout {
+                        id: one
+                        required property int index
+                        readonly property var line: days.shown && days.shown.sites[index] || { site: "", level: "" }
+                        Layout.fillWidth: true
+                        spacing: Theme.small
+                        Label { text: Look.words.site(one.line.site); role: "strong" }
+                        LevelChoice {
+                            dense: true
+                            site: one.line.site
+                            level: one.line.level
+                            onChosen: level => TodayModel.checkIn(one.line.site, level, row.date)
+                        }
+                    }
                 }
+                ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: sheet.close() }
             }
         }
-        ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: sheet.close() }
     }
 }

@@ -3,6 +3,7 @@
 #include <QColor>
 #include <QQuickPaintedItem>
 #include <QSvgRenderer>
+#include <memory>
 
 namespace firstdew::controls {
 
@@ -24,12 +25,13 @@ signals:
     void mirroredChanged();
 
 private:
+    void other();
     void load();
 
     QString m_name;
     QColor m_color;
     bool m_mirrored = false;
-    QSvgRenderer m_svg;
+    std::unique_ptr<QSvgRenderer> m_drawing; ///< nothing until it is painted
 };
 
 } // namespace firstdew::controls

@@ -9,7 +9,13 @@ Frame {
     readonly property var sites: TodayModel.sites
     readonly property var matters: TodayModel.first >= 0 ? sites[TodayModel.first] : null
     readonly property bool call: matters !== null && ["first-dew-top-up", "top-up-due", "restart-course"].includes(matters.advice)
-    property string circumstancesOf: ""
+    /// Whether it was on the screen once.
+    property bool shown: false
+    Connections {
+        target: page.Window.window
+        enabled: !page.shown
+        function onFrameSwapped() { page.shown = true }
+    }
 
     header: RowLayout {
         IconButton {
@@ -33,24 +39,28 @@ Frame {
         Layout.topMargin: -Theme.gap
     }
 
-    DewCall {
-        visible: page.call
-        matter: page.call ? page.matters : null
+    Late {
+        wanted: page.call
+        sourceComponent: DewCall { matter: page.call ? page.matters : null }
     }
 
     // Nothing in use yet.
-    SetUpFirst {
-        visible: page.sites.length === 0
-        title: qsTr("Welcome to Firstdew")
-        purpose: qsTr("Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.")
+    Late {
+        wanted: page.sites.length === 0
+        sourceComponent: SetUpFirst {
+            title: qsTr("Welcome to Firstdew")
+            purpose: qsTr("Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.")
+        }
     }
 
     // First start was left in the middle.
-    Card {
-        visible: page.sites.length > 0 && (!PlanModel.machine.known || PlanModel.screeningRows.some(r => !r.asked))
-        Label { role: "lead"; text: qsTr("Not everything is set up yet"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        Label { text: qsTr("Before a bath, Firstdew has to know your machine and your answers to the health questions."); Layout.fillWidth: true }
-        ActionButton { kind: "main"; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+    Late {
+        wanted: page.sites.length > 0 && (!PlanModel.machine.known || PlanModel.screeningRows.some(r => !r.asked))
+        sourceComponent: Card {
+            Label { role: "lead"; text: qsTr("Not everything is set up yet"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { text: qsTr("Before a bath, Firstdew has to know your machine and your answers to the health questions."); Layout.fillWidth: true }
+            ActionButton { kind: "main"; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+        }
     }
 
     Repeater {
@@ -61,20 +71,25 @@ Frame {
         }
     }
 
-    NextAction {
-        visible: page.matters !== null && !page.call
-        matter: page.matters
+    // The check-in can be given before the rest is there.
+    Late {
+        wanted: page.shown && page.matters !== null && !page.call
+        sourceComponent: NextAction { matter: page.matters }
     }
 
-    Card {
-        visible: page.sites.length > 0
-        Label { role: "lead"; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        OutlookStrip { days: TodayModel.strip; Layout.fillWidth: true }
+    Late {
+        wanted: page.shown && page.sites.length > 0
+        sourceComponent: Card {
+            Label { role: "lead"; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            OutlookStrip { days: TodayModel.strip; Layout.fillWidth: true }
+        }
     }
 
-    Card {
-        visible: page.sites.length > 0
-        Label { role: "lead"; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        DaysBack { days: TodayModel.lately; Layout.fillWidth: true }
+    Late {
+        wanted: page.shown && page.sites.length > 0
+        sourceComponent: Card {
+            Label { role: "lead"; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            DaysBack { days: TodayModel.lately; Layout.fillWidth: true }
+        }
     }
 }

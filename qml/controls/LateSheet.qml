@@ -1,0 +1,11 @@
+import QtQuick
+
+// A sheet that is made when it is first opened: few of them ever are.
+Loader {
+    id: late
+    property Component sheet
+    active: false
+    sourceComponent: sheet
+    function open() { active = true; item.open() }
+    function close() { if (item) item.close() }
+}
