@@ -28,9 +28,9 @@ T.Button {
     Keys.onEnterPressed: clicked()
 
     contentItem: Item {
-        implicitWidth: Math.ceil(measure.advanceWidth) + (control.iconName !== "" ? Theme.icon + Theme.small : 0)
+        implicitWidth: measure.implicitWidth + (control.iconName !== "" ? Theme.icon + Theme.small : 0)
         implicitHeight: Math.max(words.implicitHeight, control.iconName !== "" ? Theme.icon : 0)
-        TextMetrics { id: measure; text: control.text; font: words.font }
+        Text { id: measure; visible: false; text: control.text; font: words.font }
         Row {
             id: row
             anchors.centerIn: parent
@@ -53,7 +53,7 @@ T.Button {
                 color: control.inkColor
                 wrapMode: Text.Wrap
                 horizontalAlignment: Text.AlignHCenter
-                width: Math.min(Math.ceil(measure.advanceWidth), Math.max(1, control.availableWidth - (control.iconName !== "" ? Theme.icon + Theme.small : 0)))
+                width: Math.min(Math.ceil(measure.implicitWidth), Math.max(1, control.availableWidth - (control.iconName !== "" ? Theme.icon + Theme.small : 0)))
                 anchors.verticalCenter: parent.verticalCenter
                 Accessible.ignored: true
             }

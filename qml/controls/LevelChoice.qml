@@ -10,7 +10,8 @@ GridLayout {
     property string level: ""
     property bool dense: false
     signal chosen(string level)
-    readonly property real widest: Math.max(...Look.words.levels.map(l => metrics.advanceWidth(Look.words.level(l)))) + 2 * Theme.tight
+    // Asked again when the text grows: a call says nothing of what it depends on.
+    readonly property real widest: metrics.height && Math.max(...Look.words.levels.map(l => metrics.advanceWidth(Look.words.level(l)))) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     FontMetrics { id: metrics; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     columnSpacing: Theme.small
