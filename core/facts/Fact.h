@@ -3,6 +3,7 @@
 #include "facts/Payloads.h"
 
 #include <string>
+#include <type_traits>
 #include <variant>
 #include <vector>
 
@@ -12,6 +13,19 @@ using Payload = std::variant<Person, SiteUse, Machine, CellsChanged, CheckIn, Se
                              Screening, Clearance, Preparation, Course, CourseMove, ReviewDone, Away, Pause, Hdss,
                              Weighing, SideEffect, CallAnswered, ReminderSettings, ReminderHandled, CareSheet,
                              Question, Preference, Retraction>;
+
+template <class Each, class... P>
+void forEachOf(Each each, std::type_identity<std::variant<P...>>)
+{
+    (each(std::type_identity<P>{}), ...);
+}
+
+/// Calls `each` with the type identity of every kind of payload, in their order.
+template <class Each>
+void forEachPayload(Each each)
+{
+    forEachOf(each, std::type_identity<Payload>{});
+}
 
 /// One thing recorded, never changed afterwards. A correction is a further fact whose `corrects`
 /// names the first one; the latest recorded correction counts.

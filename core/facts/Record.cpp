@@ -64,7 +64,7 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
             return std::tie(a.happened, a.recordedMs) < std::tie(b.happened, b.recordedMs);
         });
     };
-    [&]<class... P>(std::variant<P...>*) { (sortColumn(record.mutableAll<P>()), ...); }(static_cast<Payload*>(nullptr));
+    forEachPayload([&](auto kind) { sortColumn(record.mutableAll<typename decltype(kind)::type>()); });
     return record;
 }
 

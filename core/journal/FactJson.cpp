@@ -221,9 +221,11 @@ Result<Payload> payloadFromJson(std::string_view kind, const json& object)
     if (!object.is_object())
         return Error{"not-an-object", "", "must be a JSON object"};
     std::optional<Result<Payload>> out;
-    [&]<class... P>(std::variant<P...>*) {
-        ((!out && P::kind == kind ? void(out.emplace(readPayload<P>(object))) : void()), ...);
-    }(static_cast<Payload*>(nullptr));
+    forEachPayload([&](auto each) {
+        using P = typename decltype(each)::type;
+        if (!out && P::kind == kind)
+            out.emplace(readPayload<P>(object));
+    });
     if (!out)
         return Error{"kind-unknown", "kind", fmt::format("'{}' is no kind of fact known here", kind)};
     return *out;

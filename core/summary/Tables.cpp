@@ -239,9 +239,11 @@ Result<Payload> readPayload(RowReader& row)
 Result<Payload> readPayloadOf(std::string_view kind, RowReader& row)
 {
     std::optional<Result<Payload>> out;
-    [&]<class... P>(std::variant<P...>*) {
-        ((!out && P::kind == kind ? void(out.emplace(readPayload<P>(row))) : void()), ...);
-    }(static_cast<Payload*>(nullptr));
+    forEachPayload([&](auto each) {
+        using P = typename decltype(each)::type;
+        if (!out && P::kind == kind)
+            out.emplace(readPayload<P>(row));
+    });
     if (!out)
         return Error{"kind-unknown", "kind", fmt::format("'{}' is no kind of fact known here; see columns.csv", kind)};
     return *out;
@@ -280,26 +282,26 @@ std::map<std::string, std::string> tablesOf(std::span<const Fact> facts)
 {
     std::map<std::string, std::string> out;
     for (const Fact& fact : facts) {
-        std::visit(
-            [&]<class P>(const P& payload) {
-                std::string& table = out[std::string(P::kind) + ".csv"];
-                if (table.empty())
-                    appendCsvRow(table, columnsOf<P>());
-                std::vector<std::string> cells;
-                const Head head{std::string(P::kind), fact.id,         fact.person,
-                                fact.happened,        fact.recordedMs, fact.corrects};
-                Head::fields(head, Cells{cells});
-                P::fields(payload, Cells{cells});
-                appendCsvRow(table, cells);
-            },
-            fact.payload);
+        const auto row = [&](const auto& payload) {
+            using P = std::decay_t<decltype(payload)>;
+            std::string& table = out[std::string(P::kind) + ".csv"];
+            if (table.empty())
+                appendCsvRow(table, columnsOf<P>());
+            std::vector<std::string> cells;
+            const Head head{std::string(P::kind), fact.id, fact.person, fact.happened, fact.recordedMs, fact.corrects};
+            Head::fields(head, Cells{cells});
+            P::fields(payload, Cells{cells});
+            appendCsvRow(table, cells);
+        };
+        std::visit(row, fact.payload);
     }
     std::string& columns = out["columns.csv"];
     appendCsvRow(columns, {"table", "column", "holds"});
     Head::fields(blank<Head>, Describe{columns, "every"});
-    [&]<class... P>(std::variant<P...>*) {
-        (P::fields(blank<P>, Describe{columns, P::kind}), ...);
-    }(static_cast<Payload*>(nullptr));
+    forEachPayload([&](auto each) {
+        using P = typename decltype(each)::type;
+        P::fields(blank<P>, Describe{columns, P::kind});
+    });
     return out;
 }
 
