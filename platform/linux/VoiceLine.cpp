@@ -37,6 +37,12 @@ VoiceLine::VoiceLine(QObject* parent) : QObject(parent)
     connect(&m_closer, &QTimer::timeout, this, &VoiceLine::hush);
 }
 
+VoiceLine::~VoiceLine()
+{
+    hush();
+    m_sink.reset(); // lets events through, which still find everything here
+}
+
 /// The sink for the output that is the system's choice now; a headset may have come or gone since.
 void VoiceLine::prepare()
 {

@@ -19,6 +19,7 @@ class VoiceLine : public QObject
 
 public:
     explicit VoiceLine(QObject* parent = nullptr);
+    ~VoiceLine() override;
     /// What all samples are: 16 bits, 16 kHz, one channel.
     [[nodiscard]] static QAudioFormat format();
     /// Finds the output, so that the first sound is as prompt as the last.
