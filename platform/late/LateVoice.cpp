@@ -11,10 +11,11 @@ ports::Voice& LateVoice::voice()
 {
     if (!m_voice) {
         const auto* part = static_cast<const Sound*>(offered("sound"));
-        if (part != nullptr)
-            m_voice.reset(part->make());
-        else
+        m_missing = part == nullptr;
+        if (m_missing)
             m_voice = std::make_unique<ports::AbsentVoice>();
+        else
+            m_voice.reset(part->make());
         m_voice->choose(m_choice);
     }
     return *m_voice;
@@ -27,7 +28,13 @@ void LateVoice::choose(const ports::VoiceChoice& choice)
         m_voice->choose(choice);
 }
 
-void LateVoice::prepare() { voice().prepare(); }
+bool LateVoice::prepare()
+{
+    const bool ready = voice().prepare();
+    return ready && !m_missing;
+}
+
+
 void LateVoice::say(const std::string& prompt) { voice().say(prompt); }
 void LateVoice::tone(const std::string& name) { voice().tone(name); }
 void LateVoice::alarm(const std::string& prompt) { voice().alarm(prompt); }

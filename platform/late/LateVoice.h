@@ -8,12 +8,12 @@ namespace firstdew::late
 {
 
 /// The voice of the part "sound", which is loaded when something is first to be made ready or heard. Where the part is
-/// missing nothing is heard, and the log says so.
+/// missing it cannot be made ready, and the log says so.
 class LateVoice final : public ports::Voice
 {
 public:
     void choose(const ports::VoiceChoice& choice) override;
-    void prepare() override;
+    [[nodiscard]] bool prepare() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
     void alarm(const std::string& prompt) override;
@@ -24,6 +24,7 @@ private:
 
     ports::VoiceChoice m_choice;
     std::unique_ptr<ports::Voice> m_voice;
+    bool m_missing = false;
 };
 
 } // namespace firstdew::late

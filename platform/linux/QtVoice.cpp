@@ -53,12 +53,13 @@ const QByteArray& QtVoice::samples(const QString& source)
     return clip->second;
 }
 
-void QtVoice::prepare()
+bool QtVoice::prepare()
 {
     line().prepare();
     for (const QString& folder : {kSpoken, kTones})
         for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))
             samples(folder + file);
+    return true;
 }
 
 void QtVoice::play(const QString& source, int leadMs)

@@ -17,7 +17,7 @@ class QtVoice : public QObject, public ports::Voice
 public:
     explicit QtVoice(QObject* parent = nullptr);
     void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
-    void prepare() override;
+    [[nodiscard]] bool prepare() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
     void alarm(const std::string& prompt) override;

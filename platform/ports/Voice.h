@@ -17,8 +17,9 @@ class Voice
 public:
     virtual ~Voice() = default;
     virtual void choose(const VoiceChoice&) {}
-    /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before it begins.
-    virtual void prepare() {}
+    /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before it
+    /// begins. False where the program cannot make itself heard at all: no alarm would be, and no session may begin.
+    [[nodiscard]] virtual bool prepare() { return true; }
     /// Adds a prompt to what is still to be said. One that would begin more than a few seconds late is dropped.
     virtual void say(const std::string& prompt) = 0;
     /// A tone, in the same queue.

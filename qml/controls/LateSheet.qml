@@ -5,6 +5,7 @@ Loader {
     id: late
     property Component sheet
     active: false
+    visible: false // takes no room where it is declared; the sheet stands over the page
     sourceComponent: sheet
     function open() { active = true; item.open() }
     function close() { if (item) item.close() }

@@ -30,7 +30,7 @@ public:
     BathCues(const Store& store, BathPorts ports) : m_store(store), m_ports(ports) {}
     [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
     /// Makes ready for a session that may follow, so that its first prompt comes in time.
-    void prepare() { m_ports.voice.prepare(); }
+    [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
     /// One prompt, to try how loud it is.
     void tryOut() { m_ports.voice.say("volume-check"); }
     /// The screen stays on from here to end().

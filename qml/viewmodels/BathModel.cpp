@@ -167,7 +167,7 @@ void BathModel::answersDone()
     m_done = {};
     m_answers = {};
     m_answers.site = m_choice.site();
-    m_cues.prepare();
+    m_audible = m_cues.prepare();
     toPage(QStringLiteral("prepare"));
 }
 
@@ -265,7 +265,9 @@ void BathModel::start()
         return;
     }
     const auto script = m_choice.script();
-    if (!script)
+    if (!m_audible) // no prompt, and above all no alarm, would be heard
+        refuse(words::errorSentence({"part-missing", "sound", {}}));
+    else if (!script)
         refuse(words::errorSentence(script.error()));
     else
         m_bath.begin(*script, m_choice.advice().target, m_answers);

@@ -137,6 +137,7 @@ private:
     bool m_askAll = false;
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
+    bool m_audible = false; ///< prompts and alarm can be made heard
 };
 
 } // namespace firstdew::viewmodels

@@ -42,6 +42,15 @@ struct Outside final : ports::SessionNotice {
     void over() override { up = false; }
 };
 
+struct Speaking final : ports::Voice {
+    bool ready = true;
+    bool prepare() override { return ready; }
+    void say(const std::string&) override {}
+    void tone(const std::string&) override {}
+    void alarm(const std::string&) override {}
+    void hush() override {}
+};
+
 struct Awake final : ports::WakeGuard {
     bool on = false;
     void keepAwake(bool wanted) override { on = wanted; }
@@ -53,13 +62,18 @@ struct Led {
     QTemporaryDir folder;
     HandClock clock;
     viewmodels::Store store{clock, (folder.path() + "/record.db").toStdString()};
-    ports::AbsentVoice voice;
+    Speaking voice;
     Awake awake;
     Feeling haptics;
     Outside outside;
     viewmodels::BathModel bath{store, {voice, awake, haptics, outside}};
 
     void begin()
+    {
+        askToBegin();
+        REQUIRE(bath.page() == "run");
+    }
+    void askToBegin()
     {
         REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
@@ -73,12 +87,22 @@ struct Led {
         for (const QVariant& line : bath.preparation())
             bath.tick(line.toMap()["item"].toInt());
         bath.start();
-        REQUIRE(bath.page() == "run");
     }
     std::string title() const { return bath.running()["step"].toString().toStdString(); }
 };
 
 } // namespace
+
+TEST_CASE("No session begins where its alarm could not be heard")
+{
+    Led s;
+    s.voice.ready = false;
+    s.askToBegin();
+    CHECK(s.bath.page() == "prepare");
+    CHECK(s.bath.refusal() == "A part of this program is missing. Install Firstdew again.");
+    CHECK(s.store.record().latest<BathPrepared>() == nullptr);
+    CHECK_FALSE(s.awake.on);
+}
 
 TEST_CASE("Outside the app the session is shown from its beginning to its end, with the time at which a step is over")
 {
