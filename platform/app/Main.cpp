@@ -163,6 +163,9 @@ int main(int argc, char** argv)
     engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
     if (engine.rootObjects().isEmpty())
         return 1;
+    // Few need these letters, but anybody may type them or have them in a name: they come with the first picture.
+    const auto takeRest = [] { print::loadTypefacesFor(words::languageName(QStringLiteral("ar"))); };
+    QObject::connect(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), &QQuickWindow::frameSwapped, &engine, takeRest, Qt::SingleShotConnection);
     if (options->selfTest)
         return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())

@@ -1,7 +1,6 @@
 #include "Words.h"
 
 #include "Store.h"
-#include "print/SummaryPdf.h"
 #include "words/Sentences.h"
 
 #include <QLocale>
@@ -46,12 +45,7 @@ QStringList Words::circumstances() const { return allTokens<Circumstance>(); }
 QStringList Words::skinFindings() const { return allTokens<SkinFinding>(); }
 QStringList Words::weekdays() const { return allTokens<Weekday>(); }
 QStringList Words::languages() const { return words::languages(); }
-QString Words::languageName(const QString& language) const
-{
-    const QString name = words::languageName(language);
-    print::loadTypefacesFor(name);
-    return name;
-}
+QString Words::languageName(const QString& language) const { return words::languageName(language); }
 
 QString Words::place(const QString& place) const { return words::placeName(place); }
 
