@@ -17,6 +17,7 @@ using facts::Error;
 using Vector = std::array<double, 2>;
 
 constexpr int kMostSteps = 200;
+constexpr int kHalvings = 40;
 constexpr double kEnough = 1e-13; // of the Newton decrement, relative to the log likelihood
 
 /// W at one place: density, its logarithm and that one's slope; the distribution function from both sides, without loss
@@ -229,7 +230,8 @@ bool step(Family family, const Spells& spells, Vector& b, Slopes& s)
     const double gain = move[0] * s.gradient[0] + move[1] * s.gradient[1];
     if (!(gain > kEnough * (1 + std::abs(s.value))))
         return false;
-    for (double factor = 1; factor > 1e-12; factor /= 2) {
+    double factor = 1;
+    for (int halvings = 0; halvings < kHalvings; ++halvings, factor /= 2) {
         const Vector next{b[0] + factor * move[0], b[1] + factor * move[1]};
         if (next[1] <= 0)
             continue;
