@@ -9,6 +9,7 @@
 #include "SystemClock.h"
 #include "print/SummaryPdf.h"
 #include "words/Names.h"
+#include "words/Prompts.h"
 
 #include <QFont>
 #include <QGuiApplication>
@@ -53,7 +54,10 @@ ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels:
 {
     const std::string chosen = store.preference("sound").value_or("both");
     const std::string how = chosen == "none" && bath.way() == QLatin1String("hands-under") ? "both" : chosen;
-    return {how == "both" || how == "voice", how == "both" || how == "tones"};
+    const bool own = store.preference("voice") == "device";
+    return {how == "both" || how == "voice", how == "both" || how == "tones",
+            own ? viewmodels::Look::instance()->language().toStdString() : std::string(),
+            [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
 }
 
 /// A tapped reminder brings the app to the front.
@@ -157,8 +161,10 @@ int main(int argc, char** argv)
     engine.addImportPath(QStringLiteral("qrc:/"));
     speak(translator, engine, spoken);
     QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] {
-        if (speak(translator, engine, spoken))
-            system.speak();
+        if (!speak(translator, engine, spoken))
+            return;
+        system.speak();
+        chooseVoice();
     });
     engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
     if (engine.rootObjects().isEmpty())

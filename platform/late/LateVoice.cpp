@@ -28,12 +28,13 @@ void LateVoice::choose(const ports::VoiceChoice& choice)
         m_voice->choose(choice);
 }
 
+void LateVoice::ask(const std::string& language, std::function<void(bool)> answer) { voice().ask(language, std::move(answer)); }
+
 bool LateVoice::prepare()
 {
     const bool ready = voice().prepare();
     return ready && !m_missing;
 }
-
 
 void LateVoice::say(const std::string& prompt) { voice().say(prompt); }
 void LateVoice::tone(const std::string& name) { voice().tone(name); }

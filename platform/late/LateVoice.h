@@ -13,6 +13,7 @@ class LateVoice final : public ports::Voice
 {
 public:
     void choose(const ports::VoiceChoice& choice) override;
+    void ask(const std::string& language, std::function<void(bool)> answer) override;
     [[nodiscard]] bool prepare() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;

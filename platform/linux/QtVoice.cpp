@@ -32,7 +32,18 @@ QByteArray decoded(const QString& source)
 
 } // namespace
 
-QtVoice::QtVoice(QObject* parent) : QObject(parent) {}
+QtVoice::QtVoice(const QString& speaker, QObject* parent) : QObject(parent), m_device(speaker)
+{
+    m_clock.start();
+    m_next.setSingleShot(true);
+    m_next.setTimerType(Qt::PreciseTimer);
+    connect(&m_next, &QTimer::timeout, this, &QtVoice::goOn);
+    connect(&m_device, &DeviceVoice::ended, this, &QtVoice::afterSaid);
+    connect(&m_device, &DeviceVoice::answered, this, [this] {
+        if (const auto tell = std::exchange(m_asking, nullptr))
+            tell();
+    });
+}
 
 VoiceLine& QtVoice::line()
 {
@@ -53,8 +64,20 @@ const QByteArray& QtVoice::samples(const QString& source)
     return clip->second;
 }
 
+void QtVoice::ask(const std::string& language, std::function<void(bool)> answer)
+{
+    const QString wanted = QString::fromStdString(language);
+    m_device.look(wanted);
+    if (m_device.looksFor(wanted))
+        m_asking = [wanted, answer = std::move(answer), this] { answer(m_device.speaks(wanted)); };
+    else
+        answer(m_device.speaks(wanted));
+}
+
 bool QtVoice::prepare()
 {
+    if (!m_choice.language.empty())
+        m_device.look(QString::fromStdString(m_choice.language));
     line().prepare();
     for (const QString& folder : {kSpoken, kTones})
         for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))
@@ -62,35 +85,77 @@ bool QtVoice::prepare()
     return true;
 }
 
-void QtVoice::play(const QString& source, int leadMs)
+bool QtVoice::byDevice(const Waiting& next) const
 {
-    const qint64 wait = line().leftMs();
-    if (wait <= kTooLateMs)
-        line().add(wait > 0 ? samples(source).mid(VoiceLine::format().bytesForDuration(1000 * leadMs)) : samples(source));
+    return next.spoken && m_choice.text && !m_choice.language.empty() && m_device.speaks(QString::fromStdString(m_choice.language));
+}
+
+void QtVoice::enqueue(const std::string& id, bool spoken)
+{
+    m_waiting.push_back({id, spoken, m_clock.elapsed()});
+    goOn();
+}
+
+/// Clips and tones join what is on the line without a gap; the device's voice waits for its end, and all for the voice's.
+void QtVoice::goOn()
+{
+    while (!m_waiting.empty() && !m_device.busy()) {
+        const Waiting next = m_waiting.front();
+        const qint64 left = line().leftMs();
+        if (left > 0 && byDevice(next)) {
+            m_next.start(static_cast<int>(left));
+            return;
+        }
+        m_waiting.pop_front();
+        if (m_clock.elapsed() + left - next.since <= kTooLateMs)
+            play(next);
+    }
+}
+
+void QtVoice::play(const Waiting& next)
+{
+    if (byDevice(next)) {
+        m_said = next;
+        m_device.say(QString::fromStdString(m_choice.text(next.id)));
+        return;
+    }
+    const QByteArray& clip = samples(fileOf(next.spoken ? kSpoken : kTones, next.id));
+    const bool follows = next.spoken && line().leftMs() > 0;
+    line().add(follows ? clip.mid(VoiceLine::format().bytesForDuration(1000 * kLeadMs)) : clip);
+}
+
+void QtVoice::afterSaid(bool said)
+{
+    if (!said)
+        m_waiting.push_front(m_said); // the recorded voice says it
+    goOn();
 }
 
 void QtVoice::say(const std::string& prompt)
 {
     if (m_choice.voice)
-        play(fileOf(kSpoken, prompt), kLeadMs);
+        enqueue(prompt, true);
 }
 
 void QtVoice::tone(const std::string& name)
 {
     if (m_choice.tones)
-        play(fileOf(kTones, name));
+        enqueue(name, false);
 }
 
 void QtVoice::alarm(const std::string& prompt)
 {
     hush();
     // An alarm is heard whatever was chosen.
-    play(fileOf(kTones, "alarm"));
-    play(fileOf(kSpoken, prompt), kLeadMs);
+    enqueue("alarm", false);
+    enqueue(prompt, true);
 }
 
 void QtVoice::hush()
 {
+    m_waiting.clear();
+    m_next.stop();
+    m_device.stop();
     if (m_line)
         m_line->hush();
 }

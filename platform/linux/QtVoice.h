@@ -1,22 +1,26 @@
 #pragma once
 
+#include "linux/DeviceVoice.h"
 #include "linux/VoiceLine.h"
 #include "ports/Voice.h"
 
+#include <deque>
 #include <map>
 #include <optional>
 
 namespace firstdew::linuxside
 {
 
-/// Clips and tones from the program's own resources through Qt Multimedia, one after the other.
+/// Tones, and clips or the device's own voice, one after the other.
 class QtVoice : public QObject, public ports::Voice
 {
     Q_OBJECT
 
 public:
-    explicit QtVoice(QObject* parent = nullptr);
+    /// `speaker` is the program of the device's voice (DeviceVoice.h); without one the recorded voice says everything.
+    explicit QtVoice(const QString& speaker = {}, QObject* parent = nullptr);
     void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
+    void ask(const std::string& language, std::function<void(bool)> answer) override;
     [[nodiscard]] bool prepare() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
@@ -24,13 +28,28 @@ public:
     void hush() override;
 
 private:
+    struct Waiting {
+        std::string id;
+        bool spoken = false;
+        qint64 since = 0;
+    };
     VoiceLine& line();
     const QByteArray& samples(const QString& source);
-    void play(const QString& source, int leadMs = 0);
+    void enqueue(const std::string& id, bool spoken);
+    void goOn();
+    void play(const Waiting& next);
+    void afterSaid(bool said);
+    [[nodiscard]] bool byDevice(const Waiting& next) const;
 
     ports::VoiceChoice m_choice;
     std::optional<VoiceLine> m_line; // nothing of sound is set up before something is to be heard
+    DeviceVoice m_device;
     std::map<QString, QByteArray> m_clips;
+    std::deque<Waiting> m_waiting;
+    Waiting m_said;
+    std::function<void()> m_asking; // who waits for whether the device has a voice
+    QElapsedTimer m_clock;
+    QTimer m_next;
 };
 
 } // namespace firstdew::linuxside

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 
 namespace firstdew::ports
@@ -9,6 +10,10 @@ namespace firstdew::ports
 struct VoiceChoice {
     bool voice = true;
     bool tones = true;
+    /// Where not empty: the device's own voice for that language, if it has one, and not the recorded voice.
+    std::string language{};
+    /// What the prompt of that id says in that language.
+    std::function<std::string(const std::string&)> text{};
 };
 
 /// Speaks prompts and sounds tones by their id (assets/voice/prompts.json, assets/sounds). One at a time, in order.
@@ -17,6 +22,8 @@ class Voice
 public:
     virtual ~Voice() = default;
     virtual void choose(const VoiceChoice&) {}
+    /// Asks the device for a voice of its own for that language, and tells by `answer`, at the latest after some seconds.
+    virtual void ask(const std::string&, std::function<void(bool)> answer) { answer(false); }
     /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before it
     /// begins. False where the program cannot make itself heard at all: no alarm would be, and no session may begin.
     [[nodiscard]] virtual bool prepare() { return true; }

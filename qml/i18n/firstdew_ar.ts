@@ -1869,6 +1869,93 @@
     </message>
 </context>
 <context>
+    <name>Prompts</name>
+    <message>
+        <source>Check everything on the list. Machine off, current at zero.</source>
+        <translation>تحقق من كل ما في القائمة. الجهاز مطفأ والتيار عند الصفر.</translation>
+    </message>
+    <message>
+        <source>Hands in, in fifteen seconds. Keep them still under the water.</source>
+        <translation>بعد خمس عشرة ثانية أدخل يديك. أبقهما ساكنتين تحت الماء.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly. It may prickle. It must not hurt.</source>
+        <translation>ارفع التيار ببطء. قد تشعر بوخز. ولا يجوز أن تتألم.</translation>
+    </message>
+    <message>
+        <source>Hold still. Everything stays under water.</source>
+        <translation>اثبت. يبقى كل شيء تحت الماء.</translation>
+    </message>
+    <message>
+        <source>Lower the current to zero. Slowly.</source>
+        <translation>اخفض التيار إلى الصفر. ببطء.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now swap the two leads.</source>
+        <translation>هل التيار عند الصفر؟ بدّل السلكين الآن.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now flip the polarity switch.</source>
+        <translation>هل التيار عند الصفر؟ اقلب مفتاح القطبية الآن.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and swap polarity.</source>
+        <translation>هل التيار عند الصفر؟ انقع الوسائد ثانية وبدّل القطبية.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now change to the other side.</source>
+        <translation>هل التيار عند الصفر؟ انتقل الآن إلى الجانب الآخر.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now lift out, and dry your skin.</source>
+        <translation>أطفئ الجهاز. ثم ارفع من الماء وجفف جلدك.</translation>
+    </message>
+    <message>
+        <source>Look at the meter.</source>
+        <translation>انظر إلى المقياس.</translation>
+    </message>
+    <message>
+        <source>Half way.</source>
+        <translation>انقضى النصف.</translation>
+    </message>
+    <message>
+        <source>One minute left.</source>
+        <translation>بقيت دقيقة واحدة.</translation>
+    </message>
+    <message>
+        <source>Ten seconds.</source>
+        <translation>عشر ثوان.</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>انتهى.</translation>
+    </message>
+    <message>
+        <source>Too high! Lower the current now.</source>
+        <translation>مرتفع جدًا! اخفض التيار الآن.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now.</source>
+        <translation>أطفئ الجهاز. الآن.</translation>
+    </message>
+    <message>
+        <source>Check the list. Then start again from the beginning.</source>
+        <translation>تحقق من القائمة. ثم ابدأ من جديد من البداية.</translation>
+    </message>
+    <message>
+        <source>Lower it a little, until it is comfortable.</source>
+        <translation>اخفضه قليلًا حتى يصبح مريحًا.</translation>
+    </message>
+    <message>
+        <source>Stopped. Current at zero, machine off, then lift out.</source>
+        <translation>توقفت الجلسة. التيار إلى الصفر، أطفئ الجهاز، ثم ارفع من الماء.</translation>
+    </message>
+    <message>
+        <source>This is how loud I am. Can you hear me over the water?</source>
+        <translation>هذا هو مستوى صوتي. هل تسمعني مع صوت الماء؟</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <source>Reminders</source>
@@ -2076,6 +2163,22 @@
     <message>
         <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
         <translation>القراءة فوق الحد تطلق الإنذار أيًا كان الاختيار هنا. الهاتف لا يرى التيار، بل ما يُدخَل فقط.</translation>
+    </message>
+    <message>
+        <source>Whose voice</source>
+        <translation>صوت من</translation>
+    </message>
+    <message>
+        <source>Recorded voice</source>
+        <translation>صوت مسجّل</translation>
+    </message>
+    <message>
+        <source>Voice of this device</source>
+        <translation>صوت هذا الجهاز</translation>
+    </message>
+    <message>
+        <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
+        <translation>الصوت المسجّل بالإنجليزية. أما صوت هذا الجهاز فيتحدث لغتك.</translation>
     </message>
 </context>
 <context>

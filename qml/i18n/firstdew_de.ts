@@ -1833,6 +1833,93 @@
     </message>
 </context>
 <context>
+    <name>Prompts</name>
+    <message>
+        <source>Check everything on the list. Machine off, current at zero.</source>
+        <translation>Prüfen Sie alles auf der Liste. Gerät aus, Strom auf null.</translation>
+    </message>
+    <message>
+        <source>Hands in, in fifteen seconds. Keep them still under the water.</source>
+        <translation>In fünfzehn Sekunden die Hände hinein. Halten Sie sie unter Wasser still.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly. It may prickle. It must not hurt.</source>
+        <translation>Den Strom langsam hochregeln. Es darf kribbeln. Es darf nicht schmerzen.</translation>
+    </message>
+    <message>
+        <source>Hold still. Everything stays under water.</source>
+        <translation>Stillhalten. Alles bleibt unter Wasser.</translation>
+    </message>
+    <message>
+        <source>Lower the current to zero. Slowly.</source>
+        <translation>Den Strom auf null herunterregeln. Langsam.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now swap the two leads.</source>
+        <translation>Strom auf null? Jetzt die beiden Kabel vertauschen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now flip the polarity switch.</source>
+        <translation>Strom auf null? Jetzt den Polschalter umlegen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and swap polarity.</source>
+        <translation>Strom auf null? Die Kissen neu tränken und umpolen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now change to the other side.</source>
+        <translation>Strom auf null? Jetzt zur anderen Seite wechseln.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now lift out, and dry your skin.</source>
+        <translation>Gerät aus. Jetzt herausheben und die Haut abtrocknen.</translation>
+    </message>
+    <message>
+        <source>Look at the meter.</source>
+        <translation>Auf das Messgerät schauen.</translation>
+    </message>
+    <message>
+        <source>Half way.</source>
+        <translation>Die Hälfte ist um.</translation>
+    </message>
+    <message>
+        <source>One minute left.</source>
+        <translation>Noch eine Minute.</translation>
+    </message>
+    <message>
+        <source>Ten seconds.</source>
+        <translation>Zehn Sekunden.</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>Fertig.</translation>
+    </message>
+    <message>
+        <source>Too high! Lower the current now.</source>
+        <translation>Zu hoch! Jetzt den Strom herunterregeln.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now.</source>
+        <translation>Gerät aus. Jetzt.</translation>
+    </message>
+    <message>
+        <source>Check the list. Then start again from the beginning.</source>
+        <translation>Prüfen Sie die Liste. Dann noch einmal von vorn beginnen.</translation>
+    </message>
+    <message>
+        <source>Lower it a little, until it is comfortable.</source>
+        <translation>Ein wenig herunterregeln, bis es angenehm ist.</translation>
+    </message>
+    <message>
+        <source>Stopped. Current at zero, machine off, then lift out.</source>
+        <translation>Angehalten. Strom auf null, Gerät aus, dann herausheben.</translation>
+    </message>
+    <message>
+        <source>This is how loud I am. Can you hear me over the water?</source>
+        <translation>So laut bin ich. Hören Sie mich trotz des Wassers?</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <source>Reminders</source>
@@ -2040,6 +2127,22 @@
     <message>
         <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
         <translation>Ein Wert über der Grenze löst den Alarm aus, was auch immer hier gewählt ist. Das Telefon sieht den Strom nicht, nur was eingegeben wird.</translation>
+    </message>
+    <message>
+        <source>Whose voice</source>
+        <translation>Wessen Stimme</translation>
+    </message>
+    <message>
+        <source>Recorded voice</source>
+        <translation>Aufgenommene Stimme</translation>
+    </message>
+    <message>
+        <source>Voice of this device</source>
+        <translation>Stimme dieses Geräts</translation>
+    </message>
+    <message>
+        <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
+        <translation>Die aufgenommene Stimme spricht Englisch. Die Stimme dieses Geräts spricht Ihre Sprache.</translation>
     </message>
 </context>
 <context>

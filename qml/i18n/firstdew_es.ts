@@ -1833,6 +1833,93 @@
     </message>
 </context>
 <context>
+    <name>Prompts</name>
+    <message>
+        <source>Check everything on the list. Machine off, current at zero.</source>
+        <translation>Compruebe todo lo de la lista. Aparato apagado, corriente a cero.</translation>
+    </message>
+    <message>
+        <source>Hands in, in fifteen seconds. Keep them still under the water.</source>
+        <translation>Dentro de quince segundos, meta las manos. Manténgalas quietas bajo el agua.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly. It may prickle. It must not hurt.</source>
+        <translation>Suba la corriente despacio. Puede hormiguear. No debe doler.</translation>
+    </message>
+    <message>
+        <source>Hold still. Everything stays under water.</source>
+        <translation>No se mueva. Todo sigue bajo el agua.</translation>
+    </message>
+    <message>
+        <source>Lower the current to zero. Slowly.</source>
+        <translation>Baje la corriente a cero. Despacio.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now swap the two leads.</source>
+        <translation>¿Corriente a cero? Ahora intercambie los dos cables.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now flip the polarity switch.</source>
+        <translation>¿Corriente a cero? Ahora cambie el interruptor de polaridad.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and swap polarity.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas y cambie la polaridad.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now change to the other side.</source>
+        <translation>¿Corriente a cero? Ahora pase al otro lado.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now lift out, and dry your skin.</source>
+        <translation>Apague el aparato. Ahora saque la piel del agua y séquela.</translation>
+    </message>
+    <message>
+        <source>Look at the meter.</source>
+        <translation>Mire el medidor.</translation>
+    </message>
+    <message>
+        <source>Half way.</source>
+        <translation>Va por la mitad.</translation>
+    </message>
+    <message>
+        <source>One minute left.</source>
+        <translation>Queda un minuto.</translation>
+    </message>
+    <message>
+        <source>Ten seconds.</source>
+        <translation>Diez segundos.</translation>
+    </message>
+    <message>
+        <source>Done.</source>
+        <translation>Terminado.</translation>
+    </message>
+    <message>
+        <source>Too high! Lower the current now.</source>
+        <translation>¡Demasiado alta! Baje la corriente ahora.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now.</source>
+        <translation>Apague el aparato. Ahora.</translation>
+    </message>
+    <message>
+        <source>Check the list. Then start again from the beginning.</source>
+        <translation>Compruebe la lista. Luego empiece otra vez desde el principio.</translation>
+    </message>
+    <message>
+        <source>Lower it a little, until it is comfortable.</source>
+        <translation>Bájela un poco, hasta que sea cómoda.</translation>
+    </message>
+    <message>
+        <source>Stopped. Current at zero, machine off, then lift out.</source>
+        <translation>Detenido. Corriente a cero, aparato apagado, y después saque la piel del agua.</translation>
+    </message>
+    <message>
+        <source>This is how loud I am. Can you hear me over the water?</source>
+        <translation>Así de alto hablo. ¿Me oye por encima del ruido del agua?</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <source>Reminders</source>
@@ -2040,6 +2127,22 @@
     <message>
         <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
         <translation>Una lectura por encima del límite hace sonar la alarma, se elija lo que se elija aquí. El teléfono no ve la corriente, solo lo que se introduce.</translation>
+    </message>
+    <message>
+        <source>Whose voice</source>
+        <translation>Qué voz</translation>
+    </message>
+    <message>
+        <source>Recorded voice</source>
+        <translation>Voz grabada</translation>
+    </message>
+    <message>
+        <source>Voice of this device</source>
+        <translation>Voz de este dispositivo</translation>
+    </message>
+    <message>
+        <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
+        <translation>La voz grabada habla en inglés. La voz de este dispositivo habla su idioma.</translation>
     </message>
 </context>
 <context>

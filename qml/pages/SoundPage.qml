@@ -4,6 +4,10 @@ import Firstdew
 
 // How a bath is led aloud.
 Frame {
+    readonly property bool canSpeak: BathModel.deviceSpeaks
+
+    Component.onCompleted: BathModel.askVoice(Look.language)
+
     canGoBack: true
     title: qsTr("Voice and tones")
     Label { Layout.fillWidth: true; text: qsTr("During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.") }
@@ -24,7 +28,19 @@ Frame {
             onChosen: v => PlanModel.vibration = v === "on"
         }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
-        Label { visible: Look.language !== "en"; role: "label"; Layout.fillWidth: true; text: qsTr("The voice speaks English so far.") }
+        OneOf {
+            visible: canSpeak
+            label: qsTr("Whose voice")
+            options: [{ value: "recorded", text: qsTr("Recorded voice") }, { value: "device", text: qsTr("Voice of this device") }]
+            value: PlanModel.voice
+            onChosen: v => Store.setPreference("voice", v)
+        }
+        Label {
+            visible: Look.language !== "en" && !(canSpeak && PlanModel.voice === "device")
+            role: "label"
+            Layout.fillWidth: true
+            text: canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")
+        }
         ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     }
 }

@@ -31,6 +31,7 @@ public:
     [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
     /// Makes ready for a session that may follow, so that its first prompt comes in time.
     [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
+    void askVoice(const std::string& language, std::function<void(bool)> answer) { m_ports.voice.ask(language, std::move(answer)); }
     /// One prompt, to try how loud it is.
     void tryOut() { m_ports.voice.say("volume-check"); }
     /// The screen stays on from here to end().

@@ -5,6 +5,7 @@
 #include "words/BathWords.h"
 #include "words/Errors.h"
 
+#include <QPointer>
 #include <QQmlEngine>
 #include <algorithm>
 
@@ -244,6 +245,14 @@ void BathModel::setShaved(int daysAgo)
 {
     m_answers.shaved = daysAgo < 0 ? std::nullopt : std::optional(m_store.now().plusMinutes(-24 * 60 * daysAgo));
     emit changed();
+}
+
+void BathModel::askVoice(const QString& language)
+{
+    m_cues.askVoice(language.toStdString(), [self = QPointer(this)](bool speaks) {
+        if (self && std::exchange(self->m_deviceSpeaks, speaks) != speaks)
+            emit self->deviceSpeaksChanged();
+    });
 }
 
 void BathModel::checkVolume()

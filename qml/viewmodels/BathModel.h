@@ -47,6 +47,7 @@ class BathModel : public QObject {
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
     /// Whether steps can be felt on this device; PlanModel.vibration is whether the person wants that.
     Q_PROPERTY(bool canVibrate READ canVibrate CONSTANT)
+    Q_PROPERTY(bool deviceSpeaks READ deviceSpeaks NOTIFY deviceSpeaksChanged)
 
 public:
     BathModel(Store& store, BathPorts ports);
@@ -56,6 +57,7 @@ public:
 
     [[nodiscard]] QString page() const { return m_page; }
     [[nodiscard]] bool busy() const { return m_page == QLatin1String("run") || m_page == QLatin1String("meanwhile"); }
+    [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
     [[nodiscard]] QVariantList sites() const { return m_choice.sites(); }
     [[nodiscard]] QString site() const { return token(m_choice.site()); }
@@ -100,6 +102,8 @@ public:
     Q_INVOKABLE void setAntiperspirant(int hoursAgo);
     Q_INVOKABLE void setShaved(int daysAgo);
     Q_INVOKABLE void checkVolume();
+    /// Asks whether the device has a voice of its own for that language; deviceSpeaks says so when it is known.
+    Q_INVOKABLE void askVoice(const QString& language);
     Q_INVOKABLE void start();
 
     Q_INVOKABLE void primary() { m_bath.primary(); }
@@ -118,6 +122,7 @@ signals:
     void changed();
     void ticked();
     void refusalChanged();
+    void deviceSpeaksChanged();
     void finished();
 
 private:
@@ -137,6 +142,7 @@ private:
     bool m_askAll = false;
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
+    bool m_deviceSpeaks = false;
     bool m_audible = false; ///< prompts and alarm can be made heard
 };
 

@@ -183,6 +183,8 @@ QVariantList PlanModel::screeningRows() const
 
 QString PlanModel::sound() const { return store().preferenceOr("sound", "both"); }
 
+QString PlanModel::voice() const { return store().preferenceOr("voice", "recorded"); }
+
 bool PlanModel::vibration() const { return wantsVibration(store()); }
 
 void PlanModel::setVibration(bool on) { setWantsVibration(store(), on); }

@@ -22,6 +22,8 @@ class PlanModel : public QObject {
     Q_PROPERTY(QVariantList screeningRows READ screeningRows NOTIFY changed)
     /// What is heard during a bath: both, voice or tones.
     Q_PROPERTY(QString sound READ sound NOTIFY changed)
+    /// Whose voice speaks during a bath: recorded or device.
+    Q_PROPERTY(QString voice READ voice NOTIFY changed)
     /// Whether each step of a bath is felt; the alarm is felt whatever was chosen.
     Q_PROPERTY(bool vibration READ vibration WRITE setVibration NOTIFY changed)
     /// The chance of dampness at which a top-up counts as due.
@@ -39,6 +41,7 @@ public:
     [[nodiscard]] QString screeningDue() const;
     [[nodiscard]] QVariantList screeningRows() const;
     [[nodiscard]] QString sound() const;
+    [[nodiscard]] QString voice() const;
     [[nodiscard]] bool vibration() const;
     void setVibration(bool on);
     [[nodiscard]] double risk() const;

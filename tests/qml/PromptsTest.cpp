@@ -1,4 +1,5 @@
 #include "protocol/Script.h"
+#include "words/Prompts.h"
 
 #include <QDir>
 #include <QFile>
@@ -39,6 +40,7 @@ TEST_CASE("Every prompt has its text in the table and its clip in the app, and n
     for (const QJsonValue entry : QJsonDocument::fromJson(table.readAll())["prompts"].toArray()) {
         CAPTURE(entry["id"].toString().toStdString());
         CHECK_FALSE(entry["text"].toString().isEmpty());
+        CHECK(words::promptText(entry["id"].toString().toStdString()) == entry["text"].toString());
         CHECK_FALSE(entry["when"].toString().isEmpty());
         written.append(entry["id"].toString());
     }

@@ -4,16 +4,21 @@
 The clips are looked for in what the sound server really played. How late each came is printed.
 
 Usage: sound_test.py --app FILE --cli FILE --assets FOLDER"""
+import cmath
 import contextlib
 import json
+import math
+import os
 import pathlib
 import re
 import sqlite3
 import statistics
+import struct
 import subprocess
 import sys
 import time
 import unittest
+import wave
 
 import ui
 
@@ -26,6 +31,8 @@ LATE = 0.3  # that a single one may, where the machine is busy with something el
 AT_ONCE = 0.3  # that the alarm may
 OVERLAP = 0.1  # of the silence at the ends of clips
 CLIPPED = 32767
+HUM = 3700  # Hz, beyond what the voice is strong in
+LOUD = 1000  # of that: somebody speaks
 
 
 class Sound(unittest.TestCase):
@@ -33,6 +40,7 @@ class Sound(unittest.TestCase):
     def setUpClass(cls):  # the accessibility library joins one desktop in the life of a process
         cls.desktop = ui.Desktop(size=(390, 844), sound=True)
         cls.addClassCleanup(cls.desktop.close)
+        cls.desktop.spawn('speech-dispatcher', '--run-single')  # one that an app starts has its parts end with the app
 
     def setUp(self):
         self.store = self.desktop.folder / f'{self.id()}.db'
@@ -129,6 +137,36 @@ class Sound(unittest.TestCase):
             return re.findall(r'media\.role = "(.*)"', listed)
         self.assertEqual(set(ui.wait_for('a stream with a role', roles)), {'a11y'})
 
+    def test_other_sound_is_quieter_while_the_voice_speaks_where_the_sound_server_does_that(self):
+        module = subprocess.run(['pactl', 'load-module', 'module-role-ducking', 'trigger_roles=a11y', 'ducking_roles=music', 'volume=-20dB'],
+                                env=self.desktop.env, check=True, capture_output=True, text=True).stdout.strip()
+        music = self.desktop.folder / 'music.wav'
+        with wave.open(str(music), 'wb') as out:
+            out.setparams((1, 2, ui.RATE, 0, 'NONE', ''))
+            out.writeframes(struct.pack(f'<{30 * ui.RATE}h', *(int(6000 * math.sin(2 * math.pi * HUM * i / ui.RATE)) for i in range(30 * ui.RATE))))
+        playing = self.desktop.spawn('paplay', '--property=media.role=music', music)
+        self.start()
+        self.app.press('Plan', 'page tab')
+        self.app.press('Voice and tones')
+        self.app.press('Check how loud it is')
+        (at, _, length), = ui.wait_for('the voice', lambda: self.played(['volume-check']))
+        ui.wait_for('what comes after it', lambda: self.hum(at + length + 12) > 0)
+        before, within, after = max(self.hum(at - s) for s in (1, 2, 3)), self.hum(at + 1), max(self.hum(at + length + s) for s in (8, 10, 12))
+        print(f'other sound beside the voice: {20 * math.log10(within / before):.1f} dB, afterwards {20 * math.log10(after / before):+.1f} dB', file=sys.stderr)
+        playing.terminate()
+        subprocess.run(['pactl', 'unload-module', module], env=self.desktop.env, check=True)
+        self.assertLess(within, before / 5)
+        self.assertGreater(after, before * 0.9)
+
+    def hum(self, moment):
+        """How loud the tone of HUM Hz is in the half second from that moment; 0 while that was not heard yet."""
+        samples, marks = self.ear.heard()
+        first = next((i for i in range(0, len(samples), ui.RATE // 20) if self.ear.when(i, marks) >= moment), len(samples))
+        part = samples[first:first + ui.RATE // 2]
+        if len(part) < ui.RATE // 2:
+            return 0
+        return abs(sum(v * cmath.exp(-2j * cmath.pi * HUM * i / ui.RATE) for i, v in enumerate(part.tolist()))) / len(part)
+
     def test_what_would_come_too_late_to_be_true_is_not_said(self):
         self.start()
         self.app.press('Plan', 'page tab')
@@ -142,6 +180,54 @@ class Sound(unittest.TestCase):
         for a, b in zip(heard, heard[1:]):
             self.assertAlmostEqual(b - a, length, delta=OVERLAP)
 
+    def test_the_voice_of_the_device_speaks_where_it_was_chosen_and_is_not_started_before_that_is_asked(self):
+        self.start()
+
+        def engine():
+            children = pathlib.Path(f'/proc/{self.app.process.pid}/task/{self.app.process.pid}/children').read_text(encoding='utf-8').split()
+            return 'firstdew-speaker' in [pathlib.Path(os.readlink(f'/proc/{c}/exe')).name for c in children]
+        self.app.press('Plan', 'page tab')
+        self.assertFalse(engine())
+        self.app.press('Voice and tones')
+        self.app.press('Voice of this device')
+        self.assertTrue(engine())
+        self.app.press('Check how loud it is')
+        ui.wait_for('somebody speaking', lambda: self.speech() > 1)
+        self.assertEqual(self.times('voice/en/volume-check'), [])
+        # In a session too; the alarm cuts in on it.
+        self.app.press('Back')
+        self.app.press('Bath', 'page tab')
+        self.begin('Somebody helps me')
+        self.app.press('It is comfortable')
+        pressed = self.enter('30')
+        said = ui.wait_for('the alarm twice', lambda: (lambda found: found if len(found) > 1 else None)(self.times('sounds/alarm', pressed)))
+        print(f'alarm over the voice of the device: {said[0] - pressed:.3f} s after the reading was entered', file=sys.stderr)
+        self.assertLess(said[0] - pressed, AT_ONCE)
+        for recorded in ('raise-slowly', 'hold-still', 'too-high'):
+            self.assertEqual(self.times(f'voice/en/{recorded}'), [])
+
+    def enter(self, reading):
+        """Enters a reading of the meter; gives when."""
+        self.app.see('Phase 1 of 2')
+        self.app.press(re.compile('Enter the meter reading'))
+        for key in reading:
+            self.app.press(key)
+        pressed = time.monotonic()
+        self.app.press('Enter')
+        return pressed
+
+    def times(self, clip, since=0.0):
+        """When that clip was heard, from a moment before `since` on."""
+        samples, marks = self.ear.heard()
+        at = self.ear.find(self.ear.clip(ASSETS / f'{clip}.wav'), samples)
+        return [t for t in (self.ear.when(a, marks) for a in at) if t > since - 0.2]
+
+    def speech(self):
+        """Seconds in which something was heard."""
+        samples, _ = self.ear.heard()
+        tenths = abs(samples[:len(samples) // 1600 * 1600]).reshape(-1, 1600).max(axis=1)
+        return (tenths > LOUD).sum() / 10
+
     def begun(self):
         """When the session began by its journal, on the clock of time.monotonic()."""
         with contextlib.closing(sqlite3.connect(f'file:{self.store}?mode=ro', uri=True)) as db:
@@ -153,22 +239,12 @@ class Sound(unittest.TestCase):
         self.start()
         self.begin('Somebody helps me')
         self.app.press('It is comfortable')
-        self.app.see('Phase 1 of 2')
-        self.app.press(re.compile('Enter the meter reading'))
-        for key in '30':
-            self.app.press(key)
-        pressed = time.monotonic()
-        self.app.press('Enter')
-        alarm = self.ear.clip(ASSETS / 'sounds/alarm.wav')
+        pressed = self.enter('30')
         self.app.see('Too high. Turn it down on the machine now.')
-        twice = ui.wait_for('the alarm, and again', lambda: (lambda found: found if len(found) > 1 else None)(self.after(pressed, alarm)))
+        twice = ui.wait_for('the alarm, and again', lambda: (lambda found: found if len(found) > 1 else None)(self.times('sounds/alarm', pressed)))
         print(f'alarm {twice[0] - pressed:.3f} s after the reading was entered, again after {twice[1] - twice[0]:.1f} s', file=sys.stderr)
         self.assertLess(twice[0] - pressed, AT_ONCE)
         self.assertIn('too-high', [p for _, p, _ in self.played(['too-high'])])
-
-    def after(self, moment, clip):
-        samples, marks = self.ear.heard()
-        return [t for t in (self.ear.when(at, marks) for at in self.ear.find(clip, samples)) if t > moment - 0.2]
 
 
 if not APP or not CLI:

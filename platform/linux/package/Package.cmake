@@ -68,4 +68,5 @@ if(libraries)
   string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", ${named}")
 endif()
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, xdg-utils")
+set(CPACK_DEBIAN_PACKAGE_SUGGESTS "qt6-speech-speechd-plugin, speech-dispatcher") # a voice of the device
 include(CPack)

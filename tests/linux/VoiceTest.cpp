@@ -1,0 +1,188 @@
+#include "linux/QtVoice.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QTemporaryDir>
+#include <catch2/catch.hpp>
+
+using namespace firstdew;
+
+namespace
+{
+
+constexpr int kPatienceMs = 20'000;
+
+/// A program where something may be said, and what its invented speaker was told.
+struct Told {
+    int argc = 1;
+    char name[10] = "test";
+    char* argv[2] = {name, nullptr};
+    QCoreApplication application{argc, argv};
+    QTemporaryDir folder;
+
+    Told() { qputenv("SPOKEN", folder.filePath("spoken").toLocal8Bit()); }
+    [[nodiscard]] QStringList spoken() const
+    {
+        QFile file(folder.filePath("spoken"));
+        return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts) : QStringList();
+    }
+    /// Whether that comes to be in good time.
+    template <typename Condition> static bool comes(Condition condition)
+    {
+        QElapsedTimer waited;
+        for (waited.start(); waited.elapsed() < kPatienceMs && !condition();)
+            QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
+        return condition();
+    }
+};
+
+/// A voice by itself that soon loses patience.
+struct Alone : Told {
+    linuxside::DeviceVoice voice{INVENTED_SPEAKER, {2000, 300, 400}};
+    int answers = 0;
+    QList<bool> ends;
+
+    Alone()
+    {
+        QObject::connect(&voice, &linuxside::DeviceVoice::answered, [this] { ++answers; });
+        QObject::connect(&voice, &linuxside::DeviceVoice::ended, [this](bool said) { ends << said; });
+    }
+    bool found(const QString& language)
+    {
+        voice.look(language);
+        return comes([&] { return !voice.looksFor(language); }) && voice.speaks(language);
+    }
+};
+
+/// A session's voice where there is no sound and one voice of the device.
+struct Speaking : Told {
+    linuxside::QtVoice voice{INVENTED_SPEAKER};
+
+    explicit Speaking(const std::string& language, bool spoken = true)
+    {
+        voice.choose({spoken, false, language, [](const std::string& prompt) { return "Text: " + prompt; }});
+    }
+    bool answer(const std::string& language)
+    {
+        std::optional<bool> known;
+        voice.ask(language, [&](bool speaks) { known = speaks; });
+        return comes([&] { return known.has_value(); }) && *known;
+    }
+};
+
+} // namespace
+
+TEST_CASE("A voice of the device that is not there, hangs, or whose program is missing, is answered with no")
+{
+    Alone a;
+    CHECK_FALSE(a.found(GENERATE("none", "hangs")));
+    CHECK(a.answers == 1);
+    linuxside::DeviceVoice missing("/nonexistent/speaker");
+    missing.look("de");
+    CHECK(Told::comes([&] { return !missing.looksFor("de"); }));
+    CHECK_FALSE(missing.speaks("de"));
+    linuxside::DeviceVoice without("");
+    without.look("de");
+    CHECK_FALSE(without.looksFor("de"));
+}
+
+TEST_CASE("A voice of the device says a text and tells its end")
+{
+    Alone a;
+    REQUIRE(a.found("de"));
+    CHECK_FALSE(a.voice.speaks("en"));
+    a.voice.say("Halb\ngeschafft.");
+    CHECK(a.voice.busy());
+    REQUIRE(Told::comes([&] { return !a.voice.busy(); }));
+    CHECK(a.ends == QList<bool>{true});
+    CHECK(a.spoken() == QStringList{"as de", "1 Halb geschafft."});
+    CHECK(a.found("de"));
+    CHECK(a.spoken().size() == 2); // it is the same one
+}
+
+TEST_CASE("A voice of the device that is not heard, dies or fails is not there any more")
+{
+    Alone a;
+    REQUIRE(a.found(GENERATE("mute", "dies", "fails")));
+    a.voice.say("Now");
+    REQUIRE(Told::comes([&] { return !a.voice.busy(); }));
+    CHECK(a.ends == QList<bool>{false});
+    CHECK_FALSE(a.voice.speaks("mute"));
+    CHECK(a.found("de")); // another may be
+}
+
+TEST_CASE("A voice of the device that never ends is stopped, and may go on with the next")
+{
+    Alone a;
+    REQUIRE(a.found("endless"));
+    a.voice.say("Now");
+    REQUIRE(Told::comes([&] { return !a.voice.busy(); }));
+    CHECK(a.ends == QList<bool>{true});
+    CHECK(Told::comes([&] { return a.spoken().contains("stop "); }));
+    CHECK(a.voice.speaks("endless"));
+}
+
+TEST_CASE("The end of what was stopped is not taken for the end of what came after")
+{
+    Alone a;
+    REQUIRE(a.found("slow"));
+    a.voice.say("One");
+    a.voice.stop();
+    CHECK_FALSE(a.voice.busy());
+    a.voice.say("Two");
+    CHECK(Told::comes([&] { return !a.ends.isEmpty(); }));
+    CHECK(a.ends == QList<bool>{true});
+    CHECK(Told::comes([&] { return a.spoken() == QStringList{"as slow", "1 One", "stop ", "2 Two", "stop "}; })); // it took too long
+}
+
+TEST_CASE("No voice of the device is set up before it is chosen or asked for")
+{
+    Speaking s("");
+    s.voice.say("hold-still");
+    CHECK(s.voice.prepare());
+    QCoreApplication::processEvents();
+    CHECK(s.spoken().isEmpty());
+    CHECK(s.answer("de"));
+    CHECK(s.answer("de"));
+    CHECK_FALSE(s.answer("none"));
+    CHECK(s.spoken() == QStringList{"as de", "as none"});
+}
+
+TEST_CASE("The device's voice says one prompt after another, in the person's language")
+{
+    Speaking s("de");
+    CHECK(s.voice.prepare());
+    REQUIRE(s.answer("de"));
+    s.voice.say("hold-still");
+    s.voice.say("half-way");
+    CHECK(Told::comes([&] { return s.spoken().size() == 3; }));
+    CHECK(s.spoken() == QStringList{"as de", "1 Text: hold-still", "2 Text: half-way"});
+}
+
+TEST_CASE("An alarm cuts in on the device's voice, drops what waited, and is heard whatever was chosen")
+{
+    const bool spoken = GENERATE(true, false);
+    Speaking s("endless", spoken);
+    REQUIRE(s.answer("endless"));
+    s.voice.say("hold-still");
+    s.voice.say("half-way");
+    s.voice.alarm("too-high");
+    const QStringList before = spoken ? QStringList{"as endless", "1 Text: hold-still", "stop "} : QStringList{"as endless"};
+    const QString alarm = spoken ? "2 Text: too-high" : "1 Text: too-high";
+    CHECK(Told::comes([&] { return s.spoken() == before + QStringList{alarm}; }));
+    s.voice.hush();
+    CHECK(Told::comes([&] { return s.spoken() == before + QStringList{alarm, "stop "}; }));
+}
+
+TEST_CASE("A voice of the device that dies leaves the prompts to the recorded one")
+{
+    Speaking s("dies");
+    REQUIRE(s.answer("dies"));
+    s.voice.say("hold-still");
+    REQUIRE(Told::comes([&] { return s.spoken().size() == 2; }));
+    s.voice.say("half-way");
+    QCoreApplication::processEvents();
+    s.voice.hush();
+    CHECK(s.spoken() == QStringList{"as dies", "1 Text: hold-still"});
+}
