@@ -84,7 +84,8 @@ std::optional<Error> afterEnd(Turn& turn, const Event& event)
             return error;
     const bool shown = event.kind == Reading && event.reading->mA > 0;
     const bool ranOn = event.kind == Resumed && event.meanwhile != Meanwhile::SwitchedOff;
-    if (shown || ranOn || event.kind == Raised || event.kind == Discomfort || event.kind == OutOfWater)
+    if (shown || ranOn || event.kind == Raised || event.kind == Discomfort || event.kind == OutOfWater ||
+        event.kind == Stop)
         turn.say(Prompt::MachineOff);
     return std::nullopt;
 }
@@ -96,7 +97,8 @@ std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
     const Step& step = turn.step();
     if (turn.s.lastReading && !turn.s.readings.empty())
         turn.s.steady = turn.s.lastReading->phase == step.phase && turn.s.lastReading->stretch == turn.s.stretch &&
-                        std::abs(turn.s.lastReading->current.mA - value->mA) <= kSteadyWithin.mA;
+                        std::abs(turn.s.lastReading->current.mA - value->mA) <= kSteadyWithin.mA &&
+                        *value <= turn.s.script.request.limit; // above it nothing is a reason to aim higher
     turn.s.lastReading = MeterReading{turn.s.sessionMs, *value, step.phase, step.polarity, step.side, turn.s.stretch};
     turn.s.readings.push_back(*turn.s.lastReading);
     turn.changed = true;

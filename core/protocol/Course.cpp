@@ -202,8 +202,7 @@ std::vector<LocalDate> distinctDone(const CourseRequest& q, std::size_t most)
     auto done = q.done;
     std::sort(done.begin(), done.end());
     done.erase(std::unique(done.begin(), done.end()), done.end());
-    if (done.size() > most)
-        done.resize(most);
+    done.resize(std::min(done.size(), most));
     return done;
 }
 

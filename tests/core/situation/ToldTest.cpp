@@ -1,0 +1,277 @@
+#include "core/Told.h"
+#include "situation/Assess.h"
+#include "situation/Reminders.h"
+
+#include "core/Build.h"
+
+#include <fmt/format.h>
+
+using namespace firstdew::situation;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kStart = day("2026-01-05"); // a Monday
+
+std::string told(const Reason& r)
+{
+    std::string out(word(r.kind));
+    const auto add = [&](bool there, const std::string& what) { out += there ? " " + what : std::string(); };
+    add(r.number != 0, fmt::format("number {}", r.number));
+    add(r.count != 0, fmt::format("of {}", r.count));
+    add(r.days != 0, fmt::format("{} days", r.days));
+    add(r.from != 0 || r.to != 0, fmt::format("{:g}-{:g}", r.from, r.to));
+    add(r.probability != 0, fmt::format("{:.0f} %", 100 * r.probability));
+    add(r.date.has_value(), r.date ? r.date->iso() : "");
+    if (r.row)
+        out += fmt::format(" {}", word(*r.row));
+    return out;
+}
+
+std::string told(const SiteSituation& s)
+{
+    std::string out = fmt::format("{} as {}: {}, {}", word(s.site), word(s.treatedAs), word(s.stage), word(s.advice));
+    if (s.nextSession)
+        out += fmt::format(", next {}", s.nextSession->iso());
+    if (s.lastSession)
+        out += fmt::format(", last {}", s.lastSession->iso());
+    if (s.hdssStart)
+        out += fmt::format(", hdss {} to {}", *s.hdssStart, s.hdssNow ? std::to_string(*s.hdssNow) : "?");
+    if (s.response)
+        out += fmt::format(", response {}", word(*s.response));
+    if (s.checkedInToday)
+        out += ", checked in";
+    for (const Reason& r : s.reasons)
+        out += fmt::format("; {}", told(r));
+    return out;
+}
+
+std::string clock(MinuteOfDay at)
+{
+    return fmt::format("{:02}:{:02}", at.minute / 60, at.minute % 60);
+}
+
+/// A day as the person lives it: in the morning what is due, in the evening where things stand and what reminds of it.
+void tell(std::vector<std::string>& lines, const Diary& d, LocalDate today)
+{
+    const Record record = d.record();
+    const Situation s = assess(record, today);
+    lines.push_back(fmt::format("{}{}{}", today.iso(), s.first ? fmt::format(", first {}", word(s.sites[*s.first].site)) : "",
+                                s.cellSessionsLeft ? fmt::format(", {} sessions in the cells", *s.cellSessionsLeft) : ""));
+    for (const SiteSituation& site : s.sites)
+        lines.push_back("  " + told(site));
+    const auto todays = todaysReminders(record, {today, {21 * 60}});
+    for (const Reminder& r : todays.standing)
+        lines.push_back(fmt::format("  {} {} since {}{}", clock(r.at.at), r.key, r.since.iso(),
+                                    std::any_of(todays.due.begin(), todays.due.end(), [&](const Reminder& due) { return due.key == r.key; }) ? "" : ", not at nine in the evening"));
+}
+
+/// What is to come, as a phone's own clock would be told of it.
+void tellUpcoming(std::vector<std::string>& lines, const Diary& d, LocalTime now)
+{
+    lines.push_back(fmt::format("to come after {} {}", now.date.iso(), clock(now.at)));
+    for (const Reminder& r : upcomingReminders(d.record(), now))
+        if (r.kind != ReminderKind::CheckIn || r.at.date < now.date + 3)
+            lines.push_back(fmt::format("  {} {} {} since {}", r.at.date.iso(), clock(r.at.at), r.key, r.since.iso()));
+}
+
+Diary person()
+{
+    return Diary().adult().screened(kStart - 3);
+}
+
+Course courseOf(Site site, LocalDate start)
+{
+    Course c;
+    c.site = site;
+    c.start = start;
+    return c;
+}
+
+} // namespace
+
+TEST_CASE("told: a first course with a day missed, a week away, a move by hand, and its review")
+{
+    std::vector<std::string> lines;
+    auto d = person();
+    tell(lines, d, kStart - 1);
+    Machine m;
+    m.name = "invented";
+    m.power = PowerSource::Cells;
+    d.add(m, kStart - 2).add(CellsChanged{"invented"}, kStart - 1);
+    d.add(courseOf(Site::Hands, kStart), kStart - 1).add(Hdss{DiarySite::Hands, 4}, kStart - 1, 0);
+    tellUpcoming(lines, d, {kStart - 1, {12 * 60}});
+    for (int i = -1; i < 45; ++i) {
+        const LocalDate today = kStart + i;
+        if (i == 5)
+            d.add(Away{kStart + 8, kStart + 12}, today);
+        if (i == 7)
+            d.add(CourseMove{Site::Hands, 5, kStart + 14}, today);
+        if (i == 7 || i == 15)
+            d.add(Hdss{DiarySite::Hands, i == 7 ? 4 : 3}, today);
+        if (i == 30)
+            d.screened(today);
+        if (i == 38)
+            d.add(Hdss{DiarySite::Hands, 2}, today);
+        if (i == 40)
+            d.add(ReviewDone{Site::Hands, true}, today);
+        const auto site = assess(d.record(), today).sites;
+        if (i % 4 != 2)
+            tell(lines, d, today);
+        // Done as advised, but for the third day.
+        if (!site.empty() && site[0].advice == Advice::DoCourseSession && i != 3) {
+            d.session(Site::Hands, today);
+            tell(lines, d, today);
+        }
+        if (i < 10 || i > 35)
+            d.checkIn(DiarySite::Hands, today, i < 10 ? Level::Wet : Level::Dry);
+    }
+    build::checkTold("course", lines);
+}
+
+TEST_CASE("told: dampness comes back in every way it can, and the call is answered in every way")
+{
+    struct Report {
+        int after;
+        Level level;
+        bool stirred;
+    };
+    std::vector<std::string> lines;
+    const std::vector<std::pair<const char*, std::vector<Report>>> ways{
+        {"clammy at rest the next day", {{1, Level::Clammy, false}}},
+        {"clammy at rest after three days", {{3, Level::Clammy, false}}},
+        {"clammy at rest after twelve days", {{12, Level::Clammy, false}}},
+        {"clammy in the heat after twelve days", {{12, Level::Clammy, true}}},
+        {"clammy twice within two days, in the heat", {{5, Level::Clammy, true}, {7, Level::Clammy, true}}},
+        {"clammy twice, three days apart, in the heat", {{5, Level::Clammy, true}, {8, Level::Clammy, true}}},
+        {"clammy, then dry", {{12, Level::Clammy, false}, {13, Level::Dry, false}}},
+        {"wet in the heat", {{6, Level::Wet, true}}},
+        {"wet at rest", {{6, Level::Wet, false}}},
+        {"dripping at rest, then dry", {{6, Level::Dripping, false}, {7, Level::Dry, false}}},
+    };
+    for (const auto& [what, reports] : ways) {
+        auto d = person().session(Site::Hands, kStart);
+        d.add(Hdss{DiarySite::Hands, 2}, kStart);
+        for (const Report& r : reports)
+            d.checkIn(DiarySite::Hands, kStart + r.after, r.level, r.stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
+        const LocalDate last = kStart + reports.back().after;
+        lines.push_back(fmt::format("{}:", what));
+        for (const int later : {0, 1, 2, 4})
+            tell(lines, d, last + later);
+        for (const CallAnswer answer : allOf<CallAnswer>()) {
+            auto answered = Diary(d).add(CallAnswered{DiarySite::Hands, answer, ""}, last, 21 * 60);
+            lines.push_back(fmt::format("answered {}:", word(answer)));
+            for (const int later : {0, 1})
+                tell(lines, answered, last + later);
+            answered.checkIn(DiarySite::Hands, last + 3, Level::Clammy);
+            lines.push_back("and clammy again three days later:");
+            tell(lines, answered, last + 3);
+        }
+    }
+    build::checkTold("dampness", lines);
+}
+
+TEST_CASE("told: a rhythm by the forecast alone, its answers, and a risk of the person's own")
+{
+    std::vector<std::string> lines;
+    auto d = person().session(Site::Feet, kStart).session(Site::Feet, kStart + 9).session(Site::Feet, kStart + 20);
+    for (int i = 0; i < 20; ++i)
+        if (i % 9 != 0)
+            d.checkIn(DiarySite::Feet, kStart + i, i % 9 == 8 ? Level::Clammy : Level::Dry);
+    for (const char* risk : {"", "0.05", "0.5", "0.009", "0.91", "0.01", "0.9", "much"}) {
+        auto own = d;
+        if (*risk != '\0')
+            own.add(Preference{"risk", risk}, kStart + 20);
+        lines.push_back(fmt::format("risk '{}':", risk));
+        for (const int i : {20, 21, 22, 28, 35, 42})
+            tell(lines, own, kStart + i);
+    }
+    const LocalDate due = *assess(d.record(), kStart + 20).sites[0].nextSession;
+    for (const CallAnswer answer : allOf<CallAnswer>()) {
+        auto answered = Diary(d).add(CallAnswered{DiarySite::Feet, answer, ""}, due, 12 * 60);
+        lines.push_back(fmt::format("answered {} on the due day:", word(answer)));
+        for (const int later : {0, 1, 2, 3, 7})
+            tell(lines, answered, due + later);
+    }
+    build::checkTold("rhythm", lines);
+}
+
+TEST_CASE("told: what bars a session, what is paused, and what matters first of several sites")
+{
+    std::vector<std::string> lines;
+    auto d = person();
+    Machine m;
+    m.name = "invented";
+    d.add(m, kStart - 2).session(Site::HandFoot, kStart).session(Site::Armpits, kStart, Waveform::Pulsed);
+    lines.push_back("three sites, a machine for direct current alone:");
+    for (const int i : {0, 1, 10, 25, 26, 40})
+        tell(lines, d, kStart + i);
+    auto paused = Diary(d).add(Pause{Site::Armpits, true}, kStart + 5);
+    lines.push_back("the armpits paused:");
+    tell(lines, paused, kStart + 25);
+    auto wet = Diary(paused).checkIn(DiarySite::Feet, kStart + 25, Level::Wet);
+    lines.push_back("the feet wet:");
+    tell(lines, wet, kStart + 25);
+    for (const ScreeningRow row : allOf<ScreeningRow>()) {
+        auto answered = Diary(wet).screened(kStart + 25, {row});
+        lines.push_back(fmt::format("yes to {}:", word(row)));
+        tell(lines, answered, kStart + 25);
+        answered.add(Clearance{row, "Dr. Invented", kStart + 25, kStart + 26}, kStart + 25, 12 * 60);
+        lines.push_back("cleared until the next day:");
+        tell(lines, answered, kStart + 26);
+        tell(lines, answered, kStart + 27);
+    }
+    lines.push_back("never screened:");
+    tell(lines, Diary().adult().session(Site::Hands, kStart), kStart + 30);
+    lines.push_back("the course comes to nothing:");
+    auto none = person().add(courseOf(Site::Feet, kStart), kStart).add(Hdss{DiarySite::Feet, 3}, kStart, 0);
+    for (const int n : {1, 2, 4, 7, 10, 15, 22})
+        none.session(Site::Feet, kStart + (n - 1));
+    none.add(Hdss{DiarySite::Feet, 3}, kStart + 22);
+    tell(lines, none, kStart + 22);
+    tell(lines, none, kStart + 29);
+    none.add(ReviewDone{Site::Feet, false}, kStart + 30);
+    tell(lines, none, kStart + 31);
+    build::checkTold("bars", lines);
+}
+
+TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
+{
+    std::vector<std::string> lines;
+    const auto base = person().session(Site::Hands, kStart).add(Hdss{DiarySite::Hands, 2}, kStart);
+    for (const auto& [from, until] : {std::pair{22, 7}, {7, 22}, {13, 13}, {0, 9}, {18, 21}}) {
+        ReminderSettings s;
+        s.quietFrom = {from * 60};
+        s.quietUntil = {until * 60};
+        s.backupMonthly = true;
+        auto d = Diary(base).add(s, kStart);
+        lines.push_back(fmt::format("quiet from {} to {}:", from, until));
+        tellUpcoming(lines, d, {kStart, {12 * 60}});
+        d.checkIn(DiarySite::Hands, kStart + 12, Level::Clammy);
+        tell(lines, d, kStart + 12);
+        tell(lines, d, kStart + 14);
+    }
+    auto off = base;
+    ReminderSettings silent;
+    silent.on = false;
+    tell(lines, off.add(silent, kStart), kStart + 12);
+    auto handled = Diary(base).checkIn(DiarySite::Hands, kStart + 12, Level::Clammy);
+    const auto key = [&](ReminderKind kind) {
+        for (const Reminder& r : todaysReminders(handled.record(), {kStart + 12, {21 * 60}}).standing)
+            if (r.kind == kind)
+                return r.key;
+        return std::string("none");
+    };
+    lines.push_back("the call snoozed to nine and to eleven in the evening, and dismissed:");
+    const std::string call = key(ReminderKind::FirstDew);
+    for (const int hour : {21, 23})
+        tell(lines, Diary(handled).add(ReminderHandled{call, ReminderAction::Snoozed, LocalTime{kStart + 12, {hour * 60}}}, kStart + 12), kStart + 12);
+    tell(lines, Diary(handled).add(ReminderHandled{call, ReminderAction::Dismissed, {}}, kStart + 12), kStart + 12);
+    auto sheet = base;
+    CareSheet c;
+    c.review = kStart + 30;
+    tell(lines, sheet.add(c, kStart), kStart + 30);
+    build::checkTold("hours", lines);
+}
