@@ -21,23 +21,27 @@ constexpr int kHalvings = 40;
 constexpr double kEnough = 1e-13; // of the Newton decrement, relative to the log likelihood
 
 /// W at one place: density, its logarithm and that one's slope; the distribution function from both sides, without loss
-/// in either tail.
+/// in either tail. The side that is at least a half is 1 less the other, and loses nothing by it.
 struct Weibull {
     double hazard, survivor, upTo, density, logDensity, slope, curvature;
 
     explicit Weibull(double z)
-        : hazard(std::exp(z)), survivor(std::exp(-hazard)), upTo(-std::expm1(-hazard)), density(hazard * survivor),
+        : hazard(std::exp(z)), survivor(hazard < std::numbers::ln2 ? 1 + std::expm1(-hazard) : std::exp(-hazard)),
+          upTo(hazard < std::numbers::ln2 ? -std::expm1(-hazard) : 1 - survivor), density(hazard * survivor),
           logDensity(z - hazard), slope(1 - hazard), curvature(-hazard)
     {
     }
-    static double between(const Weibull& a, const Weibull& b) { return a.survivor * -std::expm1(a.hazard - b.hazard); }
+    static double between(const Weibull& a, const Weibull& b)
+    {
+        return b.survivor < a.survivor / 2 ? a.survivor - b.survivor : a.survivor * -std::expm1(a.hazard - b.hazard);
+    }
 };
 
 struct Normal {
     double z, survivor, upTo, logDensity, density, slope, curvature = -1;
 
     explicit Normal(double at)
-        : z(at), survivor(survivorOf(at)), upTo(survivorOf(-at)), logDensity(logDensityOf(at)), density(std::exp(logDensity)), slope(-at)
+        : z(at), survivor(at < 0 ? 1 - survivorOf(-at) : survivorOf(at)), upTo(at < 0 ? survivorOf(-at) : 1 - survivor), logDensity(logDensityOf(at)), density(std::exp(logDensity)), slope(-at)
     {
     }
     static double between(const Normal& a, const Normal& b) { return a.z > 0 ? a.survivor - b.survivor : b.upTo - a.upTo; }
@@ -143,12 +147,12 @@ void addInterval(Slopes& s, double count, const W* left, double logLeft, const W
     s.addOuter(-count, gradient);
 }
 
+/// `at` is room for W at every end.
 template <class W>
-Slopes slopesAt(Vector b, const Spells& spells)
+Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
 {
     const auto& logs = spells.logs();
-    std::vector<W> at;
-    at.reserve(logs.size());
+    at.clear();
     for (const double log : logs)
         at.emplace_back(b[1] * log - b[0]);
     Slopes s;
@@ -161,11 +165,6 @@ Slopes slopesAt(Vector b, const Spells& spells)
             addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr, ends ? logs[right] : 0);
     }
     return s;
-}
-
-Slopes slopesAt(Family family, Vector b, const Spells& spells)
-{
-    return family == Family::Weibull ? slopesAt<Weibull>(b, spells) : slopesAt<Normal>(b, spells);
 }
 
 /// Where to begin: mean and deviation of the logarithms of the middles, and of what a spell's own length leaves open.
@@ -220,7 +219,8 @@ double determinant(const std::array<Vector, 2>& m)
 }
 
 /// One damped Newton step; false once nothing is left to gain.
-bool step(Family family, const Spells& spells, Vector& b, Slopes& s)
+template <class W>
+bool step(const Spells& spells, Vector& b, Slopes& s, std::vector<W>& at)
 {
     const double det = determinant(s.hessian);
     Vector move = s.gradient;
@@ -235,7 +235,7 @@ bool step(Family family, const Spells& spells, Vector& b, Slopes& s)
         const Vector next{b[0] + factor * move[0], b[1] + factor * move[1]};
         if (next[1] <= 0)
             continue;
-        const Slopes there = slopesAt(family, next, spells);
+        const Slopes there = slopesAt(next, spells, at);
         if (std::isfinite(there.value) && there.value > s.value) {
             b = next;
             s = there;
@@ -280,6 +280,25 @@ double standardQuantile(Family family, double p)
     return family == Family::Weibull ? std::log(-std::log1p(-p)) : normalQuantile(p);
 }
 
+template <class W>
+facts::Result<FamilyFit> fitOf(Family family, const Spells& spells)
+{
+    std::vector<W> at;
+    at.reserve(spells.logs().size());
+    Vector b = startOf(spells);
+    Slopes s = slopesAt(b, spells, at);
+    for (int i = 0; i < 40 && !std::isfinite(s.value); ++i) {
+        b = {b[0] / 2, b[1] / 2};
+        s = slopesAt(b, spells, at);
+    }
+    int steps = 0;
+    while (steps < kMostSteps && step(spells, b, s, at))
+        ++steps;
+    if (!std::isfinite(s.value) || b[1] < 1e-4 || b[1] > 1e4 || !(determinant(s.hessian) > 0))
+        return noEstimate();
+    return FamilyFit{family, b[0] / b[1], 1 / b[1], s.value, covarianceOf(s, b)};
+}
+
 } // namespace
 
 std::optional<Error> faultIn(std::span<const Interval> data)
@@ -303,19 +322,7 @@ facts::Result<FamilyFit> fit(Family family, std::span<const Interval> data)
         return *fault;
     if (const auto empty = emptyOfEvidence(data))
         return *empty;
-    const Spells spells(data);
-    Vector b = startOf(spells);
-    Slopes s = slopesAt(family, b, spells);
-    for (int i = 0; i < 40 && !std::isfinite(s.value); ++i) {
-        b = {b[0] / 2, b[1] / 2};
-        s = slopesAt(family, b, spells);
-    }
-    int steps = 0;
-    while (steps < kMostSteps && step(family, spells, b, s))
-        ++steps;
-    if (!std::isfinite(s.value) || b[1] < 1e-4 || b[1] > 1e4 || !(determinant(s.hessian) > 0))
-        return noEstimate();
-    return FamilyFit{family, b[0] / b[1], 1 / b[1], s.value, covarianceOf(s, b)};
+    return family == Family::Weibull ? fitOf<Weibull>(family, Spells(data)) : fitOf<Normal>(family, Spells(data));
 }
 
 std::array<double, 2> FamilyFit::parameters() const
