@@ -33,7 +33,7 @@ MinuteOfDay outsideQuiet(MinuteOfDay at, const ReminderSettings& s)
     if (from < until)
         return at.minute >= from && at.minute < until ? s.quietUntil : at;
     if (at.minute >= from)
-        return {std::max(0, from - 1)};
+        return {from - 1}; // above zero: it is later than `until`
     return at.minute < until ? s.quietUntil : at;
 }
 

@@ -5,6 +5,7 @@
 #include "journal/Copies.h"
 #include "journal/ReplaceDamaged.h"
 #include "journal/RecordJson.h"
+#include "journal/Repair.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <catch2/catch.hpp>
@@ -244,4 +245,135 @@ TEST_CASE("a destroyed store leaves no file behind, and spares its neighbours")
     REQUIRE(Journal::destroy(scratch / "store.db").ok());
     CHECK(fileNames(scratch) == "store.db.txt ");
     CHECK(Journal::destroy(scratch / "store.db").ok());
+}
+
+TEST_CASE("a store that cannot be read is not sealed as if it were whole")
+{
+    const Scratch scratch;
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.value().appendAll(testing::RandomFacts(15).many(3)).ok());
+    {
+        SQLite::Database db((scratch / "store.db").string(), SQLite::OPEN_READWRITE);
+        REQUIRE(db.exec("UPDATE fact SET recorded_ms = recorded_ms + 1") == 3);
+    }
+    CHECK(backUp(*journal, kWord, kFew).error().code == "store-damaged");
+}
+
+TEST_CASE("a back-up that holds one id twice with different contents is refused by its line")
+{
+    const Fact one{"a1", "p1", {LocalDate(20000), {0}}, 1, "", Question{"one"}};
+    Fact other = one;
+    other.payload = Question{"another"};
+    const auto refused = openBackUp("b.pgp", *seal(recordJson(std::vector{one, other}), kWord, kFew), kWord);
+    REQUIRE_FALSE(refused.ok());
+    CHECK(refused.error().code == "id-known");
+    CHECK(refused.error().input == "b.pgp, line 3, id");
+    CHECK(openBackUp("b.pgp", *seal(recordJson(std::vector{one, one}), kWord, kFew), kWord)->size() == 1);
+}
+
+TEST_CASE("what is sealed with a passphrase of any length opens with it")
+{
+    for (const std::size_t length : {1, 100, 255, 256, 1000}) {
+        const std::string word(length, 'w');
+        const auto sealed = seal("{}", word, kFew);
+        INFO(length);
+        if (!sealed.ok()) {
+            CHECK(sealed.error().code == "passphrase-too-long");
+            CHECK(length > 200);
+        } else {
+            CHECK(*unseal(*sealed, word) == "{}");
+        }
+    }
+}
+
+TEST_CASE("a restore that cannot be done says why and changes nothing")
+{
+    const Scratch scratch;
+    const auto facts = testing::RandomFacts(16).many(5);
+    CHECK(restore(scratch / "no-such-folder" / "store.db", facts).error().code == "store-unreadable");
+
+    auto bad = facts;
+    bad.at(2).payload = Question{"\xff"};
+    CHECK(restore(scratch / "store.db", bad).error().code == "field-invalid");
+    REQUIRE(Journal::open(scratch / "store.db").value().replaceAll(facts).ok());
+    CHECK(restore(scratch / "store.db", bad).error().code == "field-invalid");
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
+
+    // The record before has to be kept first.
+    std::filesystem::remove(scratch / "store.db.before-restore.copy");
+    std::filesystem::create_directories(scratch / "store.db.before-restore.copy" / "inside");
+    CHECK(restore(scratch / "store.db", {}).error().code == "file-failed");
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
+    std::filesystem::remove_all(scratch / "store.db.before-restore.copy");
+
+    auto bytes = testing::contentOf(scratch / "store.db");
+    std::fill(bytes.begin() + 4096, bytes.end(), '\xa5');
+    testing::writeTo(scratch / "store.db", bytes);
+    CHECK(restore(scratch / "store.db", bad).error().code == "field-invalid");
+    CHECK(testing::contentOf(scratch / "store.db") == bytes);
+    CHECK(fileNames(scratch) == "store.db ");
+}
+
+TEST_CASE("a store that was emptied while copies of it are there is restored, and repaired from them")
+{
+    const Scratch scratch;
+    const auto before = testing::RandomFacts(17).many(5);
+    const auto make = [&] {
+        auto journal = Journal::open(scratch / "store.db");
+        REQUIRE(journal.value().replaceAll(before).ok());
+        REQUIRE(journal.value().keepCopy("before-import").ok());
+    };
+    const auto empty = [&] {
+        testing::writeTo(scratch / "store.db", "");
+        std::filesystem::remove(scratch / "store.db-wal");
+        CHECK(Journal::openExisting(scratch / "store.db").error().code == "store-damaged");
+    };
+    make(), empty();
+    const auto repaired = repair(scratch / "store.db");
+    REQUIRE(repaired.ok());
+    CHECK(repaired->fromCopy == before.size());
+    CHECK(Journal::openExisting(scratch / "store.db")->readAll()->size() == before.size());
+
+    empty();
+    const auto after = testing::RandomFacts(18).many(7);
+    REQUIRE(restore(scratch / "store.db", after).ok());
+    CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == after);
+}
+
+TEST_CASE("a copy that cannot be put in its place is told, and the store goes on")
+{
+    const Scratch scratch;
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.value().appendAll(testing::RandomFacts(19).many(5)).ok());
+    std::filesystem::create_directories(scratch / "store.db.x.copy" / "inside");
+    const auto inTheWay = journal.value().keepCopy("x");
+    CHECK(inTheWay.error().code == "file-failed");
+    CHECK(inTheWay.error().input == (scratch / "store.db.x.copy").string());
+    std::filesystem::create_directories(scratch / "store.db.y.copy.part" / "inside");
+    CHECK(journal.value().keepCopy("y").error().code == "store-unreadable");
+    CHECK(journal.value().keepCopy("no/such").error().code == "file-missing");
+    CHECK(journal->check().ok);
+}
+
+TEST_CASE("where a copy cannot be removed, forgetting says so")
+{
+    const Scratch scratch;
+    auto journal = Journal::open(scratch / "store.db");
+    std::filesystem::create_directory(scratch / "store.db.x.copy");
+    CHECK(journal.value().forget("p1").error().code == "file-failed");
+    CHECK(Journal::destroy(scratch / "store.db").error().input == (scratch / "store.db.x.copy").string());
+    CHECK(std::filesystem::exists(scratch / "store.db"));
+}
+
+TEST_CASE("while another program writes, nothing is forgotten, and that is said")
+{
+    const Scratch scratch;
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.value().append({"", "p1", {LocalDate(20000), {0}}, 1, "", Question{"one"}}).ok());
+    SQLite::Database other((scratch / "store.db").string(), SQLite::OPEN_READWRITE);
+    {
+        const SQLite::Transaction writing(other, SQLite::TransactionBehavior::IMMEDIATE);
+        CHECK(journal.value().forget("p1").error().code == "store-busy");
+    }
+    CHECK(journal->readAll()->size() == 1);
 }

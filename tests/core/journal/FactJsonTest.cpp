@@ -1,4 +1,5 @@
 #include "journal/FactJson.h"
+#include "journal/FieldText.h"
 
 #include "RandomFacts.h"
 
@@ -76,6 +77,13 @@ TEST_CASE("what cannot be is refused with the field's name")
         {R"({"id":"a b"})", "field-invalid", "id"},
         {R"({"id":"a","corrects":"a"})", "field-invalid", "corrects"},
         {R"({"colour":"red"})", "field-unknown", "colour"},
+        {R"({"corrects":"a b"})", "field-invalid", "corrects"},
+        {R"({"person":null})", "field-missing", "person"},
+        {R"({"happened":null})", "field-missing", "happened"},
+        {R"({"recorded_ms":null})", "field-missing", "recorded_ms"},
+        {R"({"kind":null})", "field-missing", "kind"},
+        {R"({"kind":7})", "field-invalid", "kind"},
+        {R"({"id":7})", "field-invalid", "id"},
     }));
     json bad = good;
     bad.merge_patch(json::parse(c.change));
@@ -97,4 +105,95 @@ TEST_CASE("a payload's own bounds hold beside those of its type")
     CHECK_FALSE(score(2.5).ok());
     CHECK(score(5).error().message == "must be a whole number from 1 to 4");
     CHECK_FALSE(payloadFromJson("hdss", json::array()).ok());
+}
+
+namespace
+{
+
+/// A payload with all of its optional fields, and which those are.
+template <class P>
+struct Whole {
+    P payload{};
+    std::set<std::string, std::less<>> optional;
+    std::vector<std::string> names;
+    Whole() { P::fields(payload, *this); }
+    template <class T>
+    void operator()(std::string_view name, T& field, Range = {})
+    {
+        names.emplace_back(name);
+        if constexpr (isOptional<T>) {
+            optional.emplace(name);
+            field.emplace();
+            possibleFor(*field);
+        } else {
+            possibleFor(field);
+        }
+    }
+    template <class T>
+    static void possibleFor(T& field)
+    {
+        if constexpr (std::same_as<T, Centimetres>)
+            field = {170};
+        else if constexpr (std::same_as<T, Kilograms>)
+            field = {70};
+    }
+};
+
+} // namespace
+
+TEST_CASE("of every kind every field that is missing, unknown or of another type is refused by its name")
+{
+    forEachPayload([&](auto each) {
+        using P = typename decltype(each)::type;
+        const Whole<P> whole;
+        const json good = payloadToJson(whole.payload);
+        REQUIRE(payloadFromJson(P::kind, good).ok());
+        for (const auto& name : whole.names) {
+            INFO(P::kind << ", " << name);
+            json missing = good;
+            missing.erase(name);
+            const auto without = payloadFromJson(P::kind, missing);
+            if (whole.optional.contains(name)) {
+                CHECK(without.ok());
+            } else {
+                REQUIRE_FALSE(without.ok());
+                CHECK(without.error().code == "field-missing");
+                CHECK(without.error().input == name);
+            }
+            for (const json& wrong : {json::object(), json(nullptr), json::array({json::object()})}) {
+                json bad = good;
+                bad[name] = wrong;
+                const auto read = payloadFromJson(P::kind, bad);
+                REQUIRE_FALSE(read.ok());
+                CHECK(read.error().code == "field-invalid");
+                CHECK(read.error().input == name);
+                CHECK(read.error().message.starts_with("must be "));
+            }
+        }
+        json more = good;
+        more["colour"] = "red";
+        CHECK(payloadFromJson(P::kind, more).error().code == "field-unknown");
+        CHECK(payloadFromJson(P::kind, json::array()).error().code == "not-an-object");
+    });
+}
+
+TEST_CASE("what is no object is no fact")
+{
+    CHECK(factFromJson(json::array()).error().code == "not-an-object");
+    CHECK(factFromJson(json("fact")).error().code == "not-an-object");
+}
+
+TEST_CASE("a list of days is bounded in number and in each of its days")
+{
+    const auto days = [](json list) {
+        json course = payloadToJson(Course{});
+        course["days"] = std::move(list);
+        return payloadFromJson("course", course);
+    };
+    CHECK(days(std::vector<int>(10'000, 1)).ok());
+    CHECK(days(std::vector<int>(10'001, 1)).error().input == "days");
+    CHECK(days({1, 3660}).ok());
+    CHECK(days({1, 3661}).error().message == "must be a list, each a whole number from 1 to 3660");
+    CHECK(days({1, 2.5}).error().input == "days");
+    CHECK_FALSE(days(7).ok());
 }

@@ -229,3 +229,19 @@ TEST_CASE("a wrong bit in a fact is found on reading and by the check")
     CHECK_FALSE(journal->check().ok);
     CHECK(journal->check().problems.size() == 1);
 }
+
+TEST_CASE("a path that can be none is refused as such, and a record that cannot be kept replaces none")
+{
+    const Scratch scratch;
+    CHECK(codeOf(Journal::openExisting(scratch / std::string(300, 'x').c_str())) == "store-unreadable");
+    auto journal = Journal::open(scratch / "store.db");
+    REQUIRE(journal.value().append(checkIn("2026-03-01", Level::Dry)).ok());
+    const auto before = *journal->readAll();
+    Fact bad = checkIn("2026-03-02", Level::Dry);
+    bad.payload = Hdss{DiarySite::Feet, 7};
+    CHECK(journal.value().replaceAll({bad}).error().code == "field-invalid");
+    Fact twice = checkIn("2026-03-02", Level::Dry);
+    twice.id = "a1";
+    CHECK(journal.value().replaceAll({twice, twice}).error().code == "id-known");
+    CHECK(*journal->readAll() == before);
+}

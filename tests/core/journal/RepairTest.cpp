@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <chrono>
 
 using namespace firstdew;
 using namespace firstdew::facts;
@@ -178,4 +179,71 @@ TEST_CASE("where nothing can be read, nothing is changed")
     CHECK(refused.error().code == "store-damaged");
     CHECK(testing::contentOf(scratch / "store.db") == bytes);
     CHECK(copiesOf(scratch / "store.db").empty());
+}
+
+TEST_CASE("a repair for which no working copy can be made changes nothing")
+{
+    const Scratch scratch;
+    fill(scratch / "store.db", false);
+    ruinPage(scratch / "store.db", 5);
+    const auto before = testing::contentOf(scratch / "store.db");
+    std::filesystem::create_directories(scratch / "store.db.repairing.copy" / "inside");
+    const auto refused = repair(scratch / "store.db");
+    REQUIRE_FALSE(refused.ok());
+    CHECK(refused.error().code == "file-failed");
+    CHECK(refused.error().message.find("working copy") != std::string::npos);
+    CHECK(testing::contentOf(scratch / "store.db") == before);
+}
+
+TEST_CASE("a copy that cannot be read, or only by a newer version, is not passed over in silence")
+{
+    const Scratch scratch;
+    const auto facts = fill(scratch / "store.db", true);
+    ruinPage(scratch / "store.db", 5);
+    const auto before = testing::contentOf(scratch / "store.db");
+    const auto copy = scratch / "store.db.before-import.copy";
+    {
+        SQLite::Database db(copy.string(), SQLite::OPEN_READWRITE);
+        db.exec("PRAGMA user_version = 99");
+    }
+    CHECK(repair(scratch / "store.db").error().code == "store-newer");
+    std::filesystem::remove(copy);
+    std::filesystem::create_directory(copy);
+    const auto unread = repair(scratch / "store.db");
+    REQUIRE_FALSE(unread.ok());
+    CHECK(unread.error().code == "file-failed");
+    CHECK(unread.error().input == copy.string());
+    CHECK(testing::contentOf(scratch / "store.db") == before);
+}
+
+TEST_CASE("a damaged copy is passed over for an older whole one, and one that was set aside is none")
+{
+    const Scratch scratch;
+    const auto facts = fill(scratch / "store.db", true);
+    const auto whole = scratch / "store.db.before-import.copy";
+    for (const char* name : {"store.db.later.copy", "store.db.damaged.copy"}) {
+        std::filesystem::copy_file(whole, scratch / name);
+        ruinPage(scratch / name, 4);
+        std::filesystem::last_write_time(scratch / name, std::filesystem::last_write_time(whole) + std::chrono::hours(1));
+    }
+    auto bytes = testing::contentOf(scratch / "store.db");
+    bytes.resize(4096); // nothing can be had of the store itself
+    testing::writeTo(scratch / "store.db", bytes);
+    const auto repaired = repair(scratch / "store.db");
+    REQUIRE(repaired.ok());
+    CHECK(repaired->facts == 200);
+    CHECK(repaired->fromCopy == 200);
+    CHECK(within(*Journal::openExisting(scratch / "store.db")->readAll(), facts));
+}
+
+TEST_CASE("a repair that finds no room for what it read leaves the damaged store")
+{
+    const Scratch scratch;
+    fill(scratch / "store.db", true);
+    ruinPage(scratch / "store.db", 5);
+    const auto before = testing::contentOf(scratch / "store.db");
+    std::filesystem::create_directories(scratch / "store.db.fresh.copy.part" / "inside");
+    CHECK_FALSE(repair(scratch / "store.db").ok());
+    CHECK(testing::contentOf(scratch / "store.db") == before);
+    CHECK_FALSE(std::filesystem::exists(scratch / "store.db.damaged.copy"));
 }

@@ -94,3 +94,26 @@ TEST_CASE("an empty file becomes a store without a copy")
     REQUIRE(Journal::open(scratch / "store.db").ok());
     CHECK(copiesOf(scratch / "store.db").empty());
 }
+
+TEST_CASE("without a copy of the old store no step is taken")
+{
+    const Scratch scratch;
+    fill(scratch / "store.db");
+    std::filesystem::create_directories(scratch / "store.db.before-version-2.copy" / "inside");
+    SQLite::Database db((scratch / "store.db").string(), SQLite::OPEN_READWRITE);
+    const auto steps = withSecond("ALTER TABLE fact ADD COLUMN zone TEXT");
+    CHECK(bringUpToDate(db, scratch / "store.db", steps).error().code == "file-failed");
+    CHECK(versionOf(db) == kSchemaVersion);
+}
+
+TEST_CASE("what is no store of ours is not brought forward")
+{
+    const Scratch scratch;
+    SQLite::Database db((scratch / "other.db").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    db.exec("PRAGMA application_id = 7");
+    CHECK(bringUpToDate(db, scratch / "other.db", migrations()).error().code == "store-foreign");
+    db.exec("PRAGMA application_id = 0");
+    db.exec("CREATE TABLE address(name TEXT)");
+    CHECK(bringUpToDate(db, scratch / "other.db", migrations()).error().code == "store-foreign");
+    CHECK(db.execAndGet("SELECT count(*) FROM sqlite_schema").getInt() == 1);
+}

@@ -107,3 +107,93 @@ TEST_CASE("height and weight bring the contact area, the sheet its lower limit")
     CHECK(pads->binding == LimitRow::Density);
     CHECK(pads->limit.mA == 20);
 }
+
+TEST_CASE("whichever answer stands in the way is named in plain words, and what to do")
+{
+    struct Case {
+        ScreeningRow row;
+        const char* code;
+        const char* words;
+    };
+    const auto c = GENERATE(values<Case>({
+        {ScreeningRow::Pregnancy, "screening-stops", "pregnancy"},
+        {ScreeningRow::PoweredImplant, "screening-stops", "pacemaker"},
+        {ScreeningRow::MetalImplant, "screening-stops", "metal implant"},
+        {ScreeningRow::MetalIud, "screening-stops", "intrauterine device"},
+        {ScreeningRow::HeartRhythmOrEpilepsy, "screening-stops", "heart rhythm"},
+        {ScreeningRow::TumourOrThrombosis, "screening-stops", "tumour"},
+        {ScreeningRow::LossOfSensation, "screening-stops", "sensation"},
+        {ScreeningRow::UnderFive, "screening-stops", "under five"},
+        {ScreeningRow::UnderEighteen, "screening-asks", "under eighteen"},
+        {ScreeningRow::EczemaAtSite, "screening-asks", "eczema"},
+        {ScreeningRow::LargeWound, "screening-asks", "wound"},
+    }));
+    const auto may =
+        mayBegin(Diary().adult().screened(kToday, {c.row}).record(), Site::Hands, Waveform::Direct, kToday);
+    INFO(c.words);
+    REQUIRE_FALSE(may);
+    CHECK(may.error().code == c.code);
+    CHECK(may.error().input == word(c.row));
+    CHECK(may.error().message.find(c.words) != std::string::npos);
+    CHECK(may.error().message.find("leave the machine off") != std::string::npos);
+}
+
+TEST_CASE("a fixed brace is mentioned and stops nothing")
+{
+    CHECK(codeOf(Diary().adult().screened(kToday, {ScreeningRow::FixedBraces})).empty());
+}
+
+TEST_CASE("direct current at the armpits is refused with what this machine leaves to do")
+{
+    Diary d;
+    d.adult().screened(kToday);
+    const auto sentence = [&](bool pulsed) {
+        Machine m = directOnly();
+        m.pulsed = pulsed;
+        return mayBegin(Diary(d).add(m, kToday).record(), Site::Armpits, Waveform::Direct, kToday).error().message;
+    };
+    CHECK(sentence(true).find("choose pulsed") != std::string::npos);
+    CHECK(sentence(false).find("this machine has none") != std::string::npos);
+    // Where no machine is known, nothing is said of it.
+    const auto unknown = mayBegin(d.record(), Site::Armpits, Waveform::Direct, kToday);
+    CHECK(unknown.error().message.find("choose pulsed") != std::string::npos);
+}
+
+TEST_CASE("a waveform the machine lacks is named")
+{
+    Diary d;
+    Machine m = directOnly();
+    m.direct = false;
+    m.pulsed = true;
+    d.adult().screened(kToday).add(m, kToday);
+    const auto may = mayBegin(d.record(), Site::Hands, Waveform::Direct, kToday);
+    CHECK(may.error().code == "machine-lacks-waveform");
+    CHECK(may.error().message.find("no direct current") != std::string::npos);
+}
+
+TEST_CASE("a session dated tomorrow counts as today's, one of yesterday or the day after tomorrow does not")
+{
+    const auto with = [](LocalDate date) { return codeOf(Diary().adult().screened(kToday).session(Site::Hands, date)); };
+    CHECK(with(kToday + 1) == "session-today");
+    CHECK(with(kToday - 1).empty());
+    CHECK(with(kToday + 2).empty());
+}
+
+TEST_CASE("where nobody is known the limits are a child's, and half of the measures is no body surface")
+{
+    const auto nobody = limitQueryFor(Diary().record(), Site::Hands, Waveform::Direct, kToday);
+    CHECK(nobody.age == AgeGroup::Child);
+    CHECK_FALSE(nobody.machine);
+    CHECK_FALSE(nobody.sheet);
+    const auto contact = [](std::optional<Centimetres> height, std::optional<Kilograms> weight) {
+        const Person p{"Ada", day("1990-01-01"), height, weight, {}};
+        const auto q = limitQueryFor(Diary().add(p, kToday).record(), Site::Hands, Waveform::Direct, kToday);
+        CHECK(q.age == AgeGroup::Adult);
+        return q.contact;
+    };
+    const auto unmeasured = contact({}, {});
+    CHECK(contact(Centimetres{170}, {}) == unmeasured);
+    CHECK(contact({}, Kilograms{70}) == unmeasured);
+    CHECK(contact(Centimetres{1e9}, Kilograms{70}) == unmeasured); // no body is like that
+    CHECK(contact(Centimetres{170}, Kilograms{70}) != unmeasured);
+}

@@ -187,3 +187,232 @@ TEST_CASE("what was learned before changes no answer, whatever is added, filled 
         }
     }
 }
+
+namespace
+{
+
+Course courseFrom(LocalDate start)
+{
+    Course c;
+    c.site = Site::Hands;
+    c.start = start;
+    return c;
+}
+
+bool says(const SiteSituation& s, ReasonKind kind)
+{
+    return std::ranges::find(s.reasons, kind, &Reason::kind) != s.reasons.end();
+}
+
+} // namespace
+
+TEST_CASE("days away push a course's sessions out of them")
+{
+    auto d = person().add(courseFrom(kStart), kStart, 0).session(Site::Hands, kStart);
+    CHECK(hands(d, kStart + 1).nextSession == kStart + 1);
+    d.add(Away{kStart + 1, kStart + 5}, kStart);
+    CHECK(hands(d, kStart + 1).nextSession == kStart + 6);
+    CHECK(hands(d, kStart + 1).advice == Advice::None);
+}
+
+TEST_CASE("a course that does not fit its four weeks says by how much it runs over")
+{
+    auto d = person().add(courseFrom(kStart), kStart, 0);
+    d.add(Away{kStart, kStart + 25}, kStart);
+    const auto s = hands(d, kStart);
+    REQUIRE(says(s, ReasonKind::CourseOverrun));
+    CHECK(std::ranges::find(s.reasons, ReasonKind::CourseOverrun, &Reason::kind)->days == s.course->overrunDays);
+    CHECK(s.course->overrunDays > 0);
+}
+
+TEST_CASE("a course that cannot be planned leads to the prescriber, not to a session")
+{
+    Course c = courseFrom(kStart);
+    c.plan = CourseTemplate::Prescribed; // and names no days
+    const auto s = hands(person().add(c, kStart), kStart);
+    CHECK(s.stage == Stage::FirstCourse);
+    CHECK(s.advice == Advice::AskPrescriber);
+    CHECK_FALSE(s.course);
+    CHECK(says(s, ReasonKind::CourseOverrun));
+}
+
+TEST_CASE("a session moved twice stands on the later choice, and a move that no longer fits gives way to the plan")
+{
+    auto d = person().add(courseFrom(kStart), kStart, 0);
+    d.add(CourseMove{Site::Hands, 1, kStart + 2}, kStart);
+    CHECK(hands(d, kStart).nextSession == kStart + 2);
+    auto again = Diary(d).add(CourseMove{Site::Hands, 1, kStart + 3}, kStart);
+    CHECK(hands(again, kStart).nextSession == kStart + 3);
+    // The third on the first day leaves no room for the two before it.
+    auto broken = Diary(d).add(CourseMove{Site::Hands, 3, kStart}, kStart);
+    CHECK(hands(broken, kStart).nextSession == kStart);
+    CHECK(hands(broken, kStart).advice == Advice::DoCourseSession);
+    // Another site's, or one from before this course was set, moves nothing here.
+    auto others = person().add(CourseMove{Site::Hands, 1, kStart + 2}, kStart, 0).add(courseFrom(kStart), kStart, 60);
+    others.add(CourseMove{Site::Feet, 1, kStart + 3}, kStart, 90);
+    CHECK(hands(others, kStart).nextSession == kStart);
+}
+
+TEST_CASE("scores of other sites and of days to come say nothing of the response")
+{
+    auto d = courseDone(4, 2);
+    d.add(Hdss{DiarySite::Feet, 4}, kStart + 22).add(Hdss{DiarySite::Hands, 4}, kStart + 23);
+    CHECK(hands(d, kStart + 22).response == firstdew::protocol::Response::Strong);
+    CHECK(says(hands(d, kStart + 22), ReasonKind::ResponseStrong));
+    CHECK(hands(d, kStart + 23).response == firstdew::protocol::Response::None);
+    CHECK(says(hands(courseDone(4, 3), kStart + 22), ReasonKind::ResponseGood));
+}
+
+TEST_CASE("a first score given late counts as the one before")
+{
+    auto d = person().add(courseFrom(kStart), kStart, 0).session(Site::Hands, kStart);
+    d.add(Hdss{DiarySite::Hands, 3}, kStart + 1);
+    const auto s = hands(d, kStart + 2);
+    CHECK(s.hdssStart == 3);
+    CHECK(s.hdssNow == 3);
+    // Without a course there is nothing that it could be the response to.
+    const auto none = hands(person().session(Site::Hands, kStart).add(Hdss{DiarySite::Hands, 3}, kStart), kStart + 2);
+    CHECK_FALSE(none.hdssStart);
+    CHECK_FALSE(none.response);
+}
+
+TEST_CASE("a course is looked at by its own review alone")
+{
+    auto d = courseDone(4, 2);
+    d.add(ReviewDone{Site::Feet, true}, kStart + 23).add(ReviewDone{Site::Hands, true}, kStart - 1);
+    CHECK(hands(d, kStart + 24).stage == Stage::Review);
+    d.add(ReviewDone{Site::Hands, true}, kStart + 26);
+    CHECK(hands(d, kStart + 25).stage == Stage::Review);
+    CHECK(hands(d, kStart + 26).stage == Stage::KeepingDry);
+}
+
+TEST_CASE("wet at rest calls for the course again, wet in the heat does not")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const auto wet = hands(Diary(d).checkIn(DiarySite::Hands, kStart + 9, Level::Wet), kStart + 9);
+    CHECK(wet.stage == Stage::SweatingAgain);
+    CHECK(wet.advice == Advice::RestartCourse);
+    CHECK(wet.nextSession == kStart + 9);
+    CHECK(wet.reasons.front().kind == ReasonKind::WetAtRest);
+    const auto hot = hands(Diary(d).checkIn(DiarySite::Hands, kStart + 5, Level::Wet, {Circumstance::Heat}), kStart + 5);
+    CHECK(hot.stage == Stage::KeepingDry);
+    CHECK(hot.advice == Advice::Watch);
+    CHECK(hot.reasons.front().kind == ReasonKind::ClammyStirred);
+    // Weak evidence fades, and the rhythm may call.
+    d.checkIn(DiarySite::Hands, kStart + 2, Level::Clammy, {Circumstance::Heat});
+    CHECK(hands(d, kStart + 3).advice == Advice::Watch);
+    CHECK_FALSE(says(hands(d, kStart + 4), ReasonKind::ClammyStirred));
+}
+
+TEST_CASE("a call for this evening stands, and one answered before today is as good as new")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const LocalDate due = *hands(d, kStart).nextSession;
+    const auto answered = [&](CallAnswer answer, LocalDate on) {
+        return Diary(d).add(CallAnswered{DiarySite::Hands, answer, ""}, on);
+    };
+    const auto evening = hands(answered(CallAnswer::ThisEvening, due), due);
+    CHECK(evening.advice == Advice::TopUpDue);
+    CHECK(says(evening, ReasonKind::PutOff));
+    CHECK_FALSE(says(hands(answered(CallAnswer::ThisEvening, due), due + 1), ReasonKind::PutOff));
+    CHECK_FALSE(says(hands(answered(CallAnswer::StartNow, due), due), ReasonKind::PutOff));
+    CHECK(hands(answered(CallAnswer::StartNow, due), due).advice == Advice::TopUpDue);
+    // Answers to other calls: of another site, of a day to come, of before the last session.
+    auto others = answered(CallAnswer::NotThisTime, due + 1);
+    others.add(CallAnswered{DiarySite::Feet, CallAnswer::NotThisTime, ""}, due);
+    others.add(CallAnswered{DiarySite::Hands, CallAnswer::NotThisTime, ""}, kStart);
+    CHECK(hands(others, due).advice == Advice::TopUpDue);
+    CHECK(hands(others, due + 1).advice == Advice::Watch);
+}
+
+TEST_CASE("what needs a clinician's word first is told apart from what stops")
+{
+    auto d = person().session(Site::Hands, kStart);
+    d.screened(kStart + 1, {ScreeningRow::EczemaAtSite});
+    const auto s = hands(d, kStart + 40);
+    CHECK(s.advice == Advice::Blocked);
+    CHECK(s.reasons.front().kind == ReasonKind::ScreeningAsks);
+    CHECK(s.reasons.front().row == ScreeningRow::EczemaAtSite);
+}
+
+TEST_CASE("a machine unsuited to armpits bars neither the hands nor what calls for no session")
+{
+    Machine m;
+    m.name = "invented";
+    auto d = person().session(Site::Hands, kStart).session(Site::Armpits, kStart, Waveform::Pulsed).add(m, kStart);
+    const auto late = assess(d.record(), kStart + 40).sites;
+    REQUIRE(late.size() == 2);
+    CHECK(late.at(0).advice == Advice::TopUpDue);
+    CHECK(late.at(1).advice == Advice::Blocked);
+    CHECK(assess(d.record(), kStart).sites.at(1).advice == Advice::None);
+    m.pulsed = true;
+    d.add(m, kStart + 1);
+    CHECK(assess(d.record(), kStart + 40).sites.at(1).advice == Advice::TopUpDue);
+}
+
+TEST_CASE("before anything was done, an answer in the way is told at once")
+{
+    auto d = Diary().adult().screened(kStart, {ScreeningRow::MetalIud}).add(SiteUse{Site::Hands, true}, kStart);
+    CHECK(hands(d, kStart).stage == Stage::NotStarted);
+    CHECK(hands(d, kStart).advice == Advice::Blocked);
+}
+
+TEST_CASE("of several sites the most pressing comes first")
+{
+    auto d = person().add(SiteUse{Site::Hands, true}, kStart); // not begun
+    CHECK(assess(Diary().record(), kStart).first == std::nullopt);
+    CHECK(assess(d.record(), kStart).first == 0U);
+    d.session(Site::Feet, kStart);
+    const LocalDate due = *assess(d.record(), kStart).sites.at(1).nextSession;
+    CHECK(assess(d.record(), due).first == 1U); // a due top-up before nothing
+    d.session(Site::Armpits, kStart, Waveform::Pulsed).checkIn(DiarySite::Armpits, due, Level::Wet);
+    CHECK(assess(d.record(), due).first == 2U); // sweating again before a due top-up
+    // To be looked at, or nobody knows how to go on: before a site to be watched, after a call.
+    auto review = courseDone(4, 2).session(Site::Feet, kStart + 20);
+    review.checkIn(DiarySite::Feet, kStart + 22, Level::Clammy, {Circumstance::Heat});
+    CHECK(assess(review.record(), kStart + 22).sites.at(1).advice == Advice::Watch);
+    CHECK(assess(review.record(), kStart + 22).first == 0U);
+    review.checkIn(DiarySite::Feet, kStart + 24, Level::Wet);
+    CHECK(assess(review.record(), kStart + 24).first == 1U);
+    auto stuck = courseDone(3, 3).session(Site::Feet, kStart + 20);
+    CHECK(assess(stuck.record(), kStart + 22).sites.at(0).advice == Advice::AskPrescriber);
+    CHECK(assess(stuck.record(), kStart + 22).first == 0U);
+}
+
+TEST_CASE("a call that stands on a stale screening says so")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const LocalDate late = kStart + 60;
+    CHECK(says(hands(d, late), ReasonKind::ScreeningStale));
+    CHECK_FALSE(says(hands(Diary(d).screened(late - 1), late), ReasonKind::ScreeningStale));
+}
+
+TEST_CASE("a risk that cannot be is not taken, and other choices are no risk")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const auto due = [&](const char* key, const char* value) {
+        return *hands(Diary(d).add(Preference{key, value}, kStart), kStart).forecast.due;
+    };
+    const auto usual = *hands(d, kStart).forecast.due;
+    CHECK(due("risk", "0.009") == usual);
+    CHECK(due("risk", "0.91") == usual);
+    CHECK(due("risk", "0.9") > usual);
+    CHECK(due("risk", "0.01") < usual);
+    CHECK(due("language", "0.9") == usual);
+}
+
+TEST_CASE("a course looked at before any session: reports alone are read, and an answer to a call is heard")
+{
+    auto d = person().add(courseFrom(kStart), kStart, 0).add(ReviewDone{Site::Hands, true}, kStart + 1);
+    const auto s = hands(d, kStart + 2);
+    CHECK(s.stage == Stage::KeepingDry);
+    CHECK(s.advice == Advice::None);
+    CHECK_FALSE(s.nextSession);
+    CHECK_FALSE(s.lastSession);
+    CHECK(s.reasons.empty());
+    d.checkIn(DiarySite::Hands, kStart + 3, Level::Clammy);
+    CHECK(hands(d, kStart + 3).advice == Advice::FirstDewTopUp);
+    CHECK(hands(d, kStart + 3).reasons.front().kind == ReasonKind::ClammyAtRest);
+    d.add(CallAnswered{DiarySite::Hands, CallAnswer::NotThisTime, ""}, kStart + 3);
+    CHECK(hands(d, kStart + 3).advice == Advice::Watch);
+}

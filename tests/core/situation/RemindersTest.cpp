@@ -29,6 +29,29 @@ bool holds(const std::vector<Reminder>& list, ReminderKind kind)
     return std::any_of(list.begin(), list.end(), [&](const Reminder& r) { return r.kind == kind; });
 }
 
+int count(const std::vector<Reminder>& list, ReminderKind kind)
+{
+    return static_cast<int>(std::ranges::count(list, kind, &Reminder::kind));
+}
+
+/// Days after `from` on which that is due at nine in the evening.
+std::vector<int> namedOn(const Diary& d, LocalDate from, int days, ReminderKind kind)
+{
+    std::vector<int> out;
+    for (int i = 0; i < days; ++i)
+        if (holds(dueReminders(d.record(), at(from + i, 21)), kind))
+            out.push_back(i);
+    return out;
+}
+
+Course course(LocalDate start)
+{
+    Course c;
+    c.site = Site::Hands;
+    c.start = start;
+    return c;
+}
+
 } // namespace
 
 TEST_CASE("the check-in is asked at the person's hour and no more once it is given")
@@ -213,4 +236,213 @@ TEST_CASE("a reminder stands from the beginning of its day until it is done, in 
     CHECK_FALSE(holds(todaysReminders(d.record(), at(kStart + 2, 23)).due, ReminderKind::CheckIn));
     d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
     CHECK_FALSE(stands(23));
+}
+
+TEST_CASE("a paused site is reminded of nothing, and the others go on by themselves")
+{
+    auto d = person().session(Site::Hands, kStart).add(Pause{Site::Hands, true}, kStart + 1);
+    CHECK(upcomingReminders(d.record(), at(kStart + 1, 6)).empty());
+    d.session(Site::Feet, kStart);
+    const auto next = upcomingReminders(d.record(), at(kStart + 1, 6));
+    REQUIRE_FALSE(next.empty());
+    for (const Reminder& r : next)
+        CHECK(r.site == DiarySite::Feet);
+}
+
+TEST_CASE("where quiet ends as it begins there is none")
+{
+    auto d = person().session(Site::Hands, kStart);
+    ReminderSettings s;
+    s.checkIn = {3 * 60};
+    s.quietFrom = s.quietUntil = {22 * 60};
+    d.add(s, kStart);
+    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 3)), ReminderKind::CheckIn));
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 2, 59)), ReminderKind::CheckIn));
+    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 22)), ReminderKind::CheckIn));
+}
+
+TEST_CASE("no session is named while an answer stands against it")
+{
+    auto d = person().add(course(kStart), kStart, 0);
+    CHECK(holds(dueReminders(d.record(), at(kStart, 21)), ReminderKind::CourseSession));
+    d.screened(kStart, {ScreeningRow::Pregnancy});
+    const auto next = upcomingReminders(d.record(), at(kStart, 6));
+    CHECK_FALSE(holds(next, ReminderKind::CourseSession));
+    CHECK(holds(next, ReminderKind::CheckIn));
+}
+
+TEST_CASE("a course whose days cannot be read names no session")
+{
+    Course c = course(kStart);
+    c.plan = CourseTemplate::Prescribed;
+    c.days = {3, 2};
+    const auto d = person().add(c, kStart, 0);
+    const auto next = upcomingReminders(d.record(), at(kStart, 6));
+    CHECK_FALSE(holds(next, ReminderKind::CourseSession));
+    CHECK(holds(next, ReminderKind::CheckIn));
+}
+
+TEST_CASE("a call put off until tomorrow comes at the session hour, and one refused stays away")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const LocalDate due = *assess(d.record(), kStart).sites.at(0).nextSession;
+    auto tomorrow = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, due + 1);
+    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(due + 1, 21)), ReminderKind::TopUpDue));
+    // The second day after is none of those it would be named on.
+    CHECK(holds(dueReminders(tomorrow.record(), at(due + 2, 18)), ReminderKind::TopUpDue));
+    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(due + 2, 17, 59)), ReminderKind::TopUpDue));
+    CHECK(holds(upcomingReminders(tomorrow.record(), at(due + 1, 21)), ReminderKind::TopUpDue));
+    // Somebody else's feet are no answer for the hands.
+    auto feet = Diary(d).add(CallAnswered{DiarySite::Feet, CallAnswer::Tomorrow, ""}, due + 1);
+    CHECK_FALSE(holds(dueReminders(feet.record(), at(due + 2, 21)), ReminderKind::TopUpDue));
+    auto never = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::NotThisTime, ""}, due);
+    CHECK(namedOn(never, due, 25, ReminderKind::TopUpDue).empty());
+}
+
+TEST_CASE("clamminess noticed fades like any call, comes in the evening where that was chosen, and waits where put off")
+{
+    auto d = person().session(Site::Hands, kStart);
+    for (int i = 8; i <= 9; ++i)
+        d.checkIn(DiarySite::Hands, kStart + i, Level::Clammy);
+    const LocalDate called = kStart + 9;
+    CHECK(namedOn(d, called, 25, ReminderKind::FirstDew) == std::vector{0, 1, 2, 3, 5, 7, 14, 21});
+    auto evening = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::ThisEvening, ""}, called + 1);
+    CHECK_FALSE(holds(dueReminders(evening.record(), at(called + 1, 17, 59)), ReminderKind::FirstDew));
+    CHECK(holds(dueReminders(evening.record(), at(called + 1, 18)), ReminderKind::FirstDew));
+    auto tomorrow = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, called + 3);
+    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(called + 3, 21)), ReminderKind::FirstDew));
+    // Chosen for the fourth day, on which it would not be named.
+    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(called + 4, 17, 59)), ReminderKind::FirstDew));
+    CHECK(holds(dueReminders(tomorrow.record(), at(called + 4, 18)), ReminderKind::FirstDew));
+}
+
+TEST_CASE("another site's skin is not this one's")
+{
+    auto d = person().session(Site::Hands, kStart);
+    d.add(SideEffect{DiarySite::Feet, {SkinFinding::Fine}, ""}, kStart + 1);
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Fine}, ""}, kStart);
+    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
+}
+
+TEST_CASE("the score is asked a week after the last in a course, a month after it in keeping dry, and weekly until given")
+{
+    const auto inCourse = person().add(course(kStart), kStart, 0);
+    CHECK(namedOn(inCourse, kStart, 16, ReminderKind::HdssDue) == std::vector{7, 14});
+    auto dry = person().session(Site::Hands, kStart);
+    CHECK(namedOn(dry, kStart, 40, ReminderKind::HdssDue) == std::vector{30, 37});
+    // Feet have none yet: asked at once. A score of tomorrow, by a clock that was ahead, is none yet either.
+    dry.session(Site::Feet, kStart);
+    CHECK(namedOn(dry, kStart, 3, ReminderKind::HdssDue) == std::vector{0, 1, 2});
+    dry.add(Hdss{DiarySite::Feet, 2}, kStart + 1);
+    CHECK(namedOn(dry, kStart, 3, ReminderKind::HdssDue) == std::vector{0});
+    // A site that was chosen and has not begun is asked nothing.
+    const auto chosen = Diary().adult().screened(kStart).add(SiteUse{Site::Hands, true}, kStart);
+    CHECK(namedOn(chosen, kStart, 3, ReminderKind::HdssDue).empty());
+}
+
+TEST_CASE("a finished course is to be looked at from the day after its last session, weekly until it was")
+{
+    auto d = person().add(course(kStart), kStart, 0);
+    for (const int n : {1, 2, 4, 7, 10, 15})
+        d.session(Site::Hands, kStart + n - 1);
+    CHECK(count(upcomingReminders(d.record(), at(kStart + 20, 6)), ReminderKind::PrescriberReview) == 0);
+    d.session(Site::Hands, kStart + 21);
+    CHECK(namedOn(d, kStart + 21, 16, ReminderKind::PrescriberReview) == std::vector{1, 8, 15});
+    d.add(ReviewDone{Site::Hands, true}, kStart + 23);
+    CHECK(namedOn(d, kStart + 23, 16, ReminderKind::PrescriberReview).empty());
+}
+
+TEST_CASE("the prescriber's own day of review is named on that day alone")
+{
+    auto d = person().session(Site::Hands, kStart);
+    CareSheet sheet;
+    d.add(sheet, kStart);
+    CHECK(namedOn(d, kStart, 10, ReminderKind::PrescriberReview).empty());
+    sheet.review = kStart + 4;
+    d.add(sheet, kStart + 1);
+    CHECK(namedOn(d, kStart, 10, ReminderKind::PrescriberReview) == std::vector{4});
+    CHECK(count(upcomingReminders(d.record(), at(kStart, 6)), ReminderKind::PrescriberReview) == 1);
+}
+
+TEST_CASE("cells that last for one more session at most are named on the days of sessions")
+{
+    auto d = person().add(course(kStart), kStart, 0);
+    Machine m;
+    m.name = "invented";
+    m.power = PowerSource::Cells;
+    d.add(m, kStart, 0);
+    CHECK(namedOn(d, kStart, 2, ReminderKind::Cells).empty()); // when they were changed is not known
+    d.add(CellsChanged{"invented"}, kStart, 0);
+    CHECK(namedOn(d, kStart, 1, ReminderKind::Cells).empty()); // three left
+    d.session(Site::Hands, kStart);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 21)), ReminderKind::Cells)); // two
+    d.session(Site::Hands, kStart + 1);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 21)), ReminderKind::Cells)); // no session that day
+    CHECK(holds(dueReminders(d.record(), at(kStart + 3, 21)), ReminderKind::Cells));       // one left
+    d.add(CellsChanged{"invented"}, kStart + 3, 0);
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 3, 21)), ReminderKind::Cells));
+}
+
+TEST_CASE("a back-up is named on the first of each month, where that was asked for")
+{
+    auto d = person().session(Site::Hands, kStart);
+    CHECK(count(upcomingReminders(d.record(), at(day("2026-01-20"), 6)), ReminderKind::BackUp) == 0);
+    ReminderSettings s;
+    s.backupMonthly = true;
+    d.add(s, kStart);
+    const auto next = upcomingReminders(d.record(), at(day("2026-01-20"), 6));
+    REQUIRE(count(next, ReminderKind::BackUp) == 1);
+    const auto r = std::ranges::find(next, ReminderKind::BackUp, &Reminder::kind);
+    CHECK(r->at == at(day("2026-02-01"), 20));
+    CHECK(r->key == "back-up:2026-02-01");
+}
+
+TEST_CASE("a reminder snoozed into quiet hours waits for their end, and no other moves with it")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const auto due = dueReminders(d.record(), at(kStart + 1, 21));
+    REQUIRE(due.size() == 2);
+    const std::string skin = due.at(0).kind == ReminderKind::SkinCheck ? due.at(0).key : due.at(1).key;
+    d.add(ReminderHandled{skin, ReminderAction::Snoozed, {{kStart + 1, {23 * 60}}}}, kStart + 1, 21 * 60);
+    const auto standing = todaysReminders(d.record(), at(kStart + 1, 21)).standing;
+    for (const Reminder& r : standing)
+        CHECK(r.at.at.minute == (r.kind == ReminderKind::SkinCheck ? 22 * 60 - 1 : 20 * 60));
+    CHECK(holds(standing, ReminderKind::SkinCheck));
+    // Snoozed without a time: as if nothing had been said.
+    const auto kept = person().session(Site::Hands, kStart).add(ReminderHandled{skin, ReminderAction::Snoozed, {}}, kStart + 1);
+    CHECK(dueReminders(kept.record(), at(kStart + 1, 21)).size() == 2);
+}
+
+TEST_CASE("of many reminders to come, the first sixty are given")
+{
+    auto d = person();
+    for (const Site site : {Site::Hands, Site::Feet, Site::Armpits}) {
+        Course c = course(kStart);
+        c.site = site;
+        c.plan = CourseTemplate::Prescribed;
+        for (int i = 1; i <= 28; ++i)
+            c.days.push_back(i);
+        d.add(c, kStart, 0);
+    }
+    const auto next = upcomingReminders(d.record(), at(kStart, 6));
+    REQUIRE(next.size() == 60);
+    CHECK(std::ranges::is_sorted(next, {}, &Reminder::at));
+    CHECK(next.front().at.date == kStart);
+    CHECK(next.back().at.date < kStart + 20);
+}
+
+TEST_CASE("keeping dry without a session there is no top-up to name")
+{
+    const auto d = person().add(course(kStart), kStart, 0).add(ReviewDone{Site::Hands, true}, kStart + 1);
+    const auto next = upcomingReminders(d.record(), at(kStart + 2, 6));
+    CHECK(holds(next, ReminderKind::CheckIn));
+    CHECK_FALSE(holds(next, ReminderKind::TopUpDue));
+    CHECK_FALSE(holds(next, ReminderKind::SkinCheck));
+}
+
+TEST_CASE("wet at rest is named as clamminess noticed is")
+{
+    auto d = person().session(Site::Hands, kStart).checkIn(DiarySite::Hands, kStart + 9, Level::Wet);
+    CHECK(holds(dueReminders(d.record(), at(kStart + 10, 7)), ReminderKind::FirstDew));
+    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 10, 21)), ReminderKind::TopUpDue));
 }
