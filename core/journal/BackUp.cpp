@@ -1,5 +1,6 @@
 #include "journal/BackUp.h"
 
+#include "journal/Copies.h"
 #include "journal/RecordJson.h"
 #include "journal/ReplaceDamaged.h"
 #include "journal/StoreError.h"
@@ -53,7 +54,7 @@ Result<Restored> restore(const path& store, const std::vector<Fact>& facts)
 {
     std::error_code ec;
     if (!std::filesystem::exists(store, ec) ||
-        (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0))
+        (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0 && copiesOf(store).empty()))
         return restoreIntoNew(store, facts);
     {
         auto present = Journal::openExisting(store);

@@ -32,9 +32,11 @@ Result<path> keepCopy(SQLite::Database& db, const path& file, std::string_view r
     }
     std::error_code failed;
     std::filesystem::rename(part, copy, failed);
-    if (failed)
+    if (failed) {
+        std::filesystem::remove(part, ignored);
         return Error{"file-failed", copy.string(),
                      "the copy could not be put in place (" + failed.message() + "); nothing was changed"};
+    }
     if (auto forced = forceToDisk(copy); !forced)
         return forced.error();
     return copy;

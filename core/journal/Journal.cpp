@@ -27,6 +27,14 @@ void prepareConnection(SQLite::Database& db)
     db.exec("PRAGMA temp_store = MEMORY"); // VACUUM must not leave a plain copy in a temporary folder
 }
 
+/// A file with nothing in it that was a store once.
+std::optional<Error> emptied(const std::filesystem::path& file)
+{
+    if (copiesOf(file).empty())
+        return std::nullopt;
+    return damagedStore(file, "it is empty, yet there are copies of it");
+}
+
 /// What must not be taken for a new store: SQLite would write over a tiny file of any kind.
 std::optional<Error> notEmptyForNew(const std::filesystem::path& file)
 {
@@ -34,9 +42,7 @@ std::optional<Error> notEmptyForNew(const std::filesystem::path& file)
     const auto size = std::filesystem::file_size(file, ec);
     if (!ec && size > 0 && size < 512)
         return foreignFile(file);
-    if (!ec && size == 0 && !copiesOf(file).empty())
-        return damagedStore(file, "it is empty, yet there are copies of it");
-    return std::nullopt;
+    return !ec && size == 0 ? emptied(file) : std::nullopt;
 }
 
 } // namespace
@@ -130,7 +136,7 @@ Result<Journal> Journal::openExisting(const std::filesystem::path& file)
     if (!std::filesystem::exists(file, ec))
         return ec ? unreadableStore(file, ec.message()) : missingStore(file);
     if (std::filesystem::is_regular_file(file, ec) && std::filesystem::file_size(file, ec) == 0)
-        return foreignFile(file);
+        return emptied(file).value_or(foreignFile(file));
     return open(file);
 }
 

@@ -162,6 +162,8 @@ Result<std::string> seal(std::string_view plain, const std::string& passphrase, 
 {
     if (passphrase.empty())
         return Error{"passphrase-empty", "passphrase", "is empty; choose one that only you know"};
+    if (passphrase.size() > kLongestPassphrase)
+        return Error{"passphrase-too-long", "passphrase", "has more than 255 bytes; choose a shorter one"};
     Ffi ffi;
     Input input;
     Output output;

@@ -13,7 +13,11 @@ namespace firstdew::journal
 /// Rounds of hashing that make guessing a passphrase slow (the most RFC 4880 can express).
 inline constexpr unsigned kPassphraseRounds = 65'011'712;
 
-/// Encrypts with AES-256 and integrity protection (SEIPD). Refused: an empty passphrase.
+/// Bytes of the longest passphrase that librnp can be given when it decrypts.
+inline constexpr std::size_t kLongestPassphrase = 255;
+
+/// Encrypts with AES-256 and integrity protection (SEIPD). Refused: an empty passphrase, and one
+/// of more than kLongestPassphrase bytes, with which nothing could be opened again.
 [[nodiscard]] facts::Result<std::string> seal(std::string_view plain, const std::string& passphrase,
                                               unsigned rounds = kPassphraseRounds);
 

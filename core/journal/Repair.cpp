@@ -27,9 +27,9 @@ public:
         std::error_code ec;
         for (const char* suffix : {"", "-wal"})
             if (std::filesystem::exists(of.string() + suffix, ec))
-                std::filesystem::copy_file(of.string() + suffix, m_path.string() + suffix,
-                                           std::filesystem::copy_options::overwrite_existing, ec);
-        m_made = !ec;
+                m_made = std::filesystem::copy_file(of.string() + suffix, m_path.string() + suffix,
+                                                    std::filesystem::copy_options::overwrite_existing, ec) &&
+                         m_made;
     }
     Scratch(const Scratch&) = delete;
     Scratch& operator=(const Scratch&) = delete;
@@ -39,7 +39,7 @@ public:
 
 private:
     path m_path;
-    bool m_made = false;
+    bool m_made = true;
 };
 
 /// Anything else, say a full disk, says nothing of the file: to go on then would be to give up what it holds.
@@ -83,6 +83,8 @@ Result<std::vector<Fact>> salvage(const path& file)
     std::vector<Fact> forward;
     std::vector<Fact> backward;
     std::optional<Error> newer;
+    if (std::error_code ec; std::filesystem::file_size(file, ec) == 0)
+        return forward;
     const Scratch scratch(file, file);
     if (!scratch.made())
         return cannotCopy(file);

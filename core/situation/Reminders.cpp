@@ -34,7 +34,7 @@ MinuteOfDay outsideQuiet(MinuteOfDay at, const ReminderSettings& s)
         return at.minute >= from && at.minute < until ? s.quietUntil : at;
     if (at.minute >= from)
         return {from - 1}; // above zero: it is later than `until`
-    return at.minute < until ? s.quietUntil : at;
+    return {std::max(at.minute, until)};
 }
 
 bool quiet(MinuteOfDay at, const ReminderSettings& s)
@@ -273,8 +273,7 @@ std::vector<Reminder> upcomingReminders(const Record& record, LocalTime now)
 {
     auto list = gather(record, now.date, kHorizonDays);
     std::erase_if(list, [&](const Reminder& r) { return r.at <= now; });
-    if (list.size() > kAtMost)
-        list.resize(kAtMost);
+    list.resize(std::min(list.size(), kAtMost));
     return list;
 }
 

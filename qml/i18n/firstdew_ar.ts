@@ -3389,6 +3389,10 @@
         <source>A part of this program is missing. Install Firstdew again.</source>
         <translation>جزء من هذا البرنامج مفقود. أعد تثبيت Firstdew.</translation>
     </message>
+    <message>
+        <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
+        <translation>كلمة السر هذه طويلة جدًا. اختر واحدة أقل من 250 حرفًا.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -3333,6 +3333,10 @@
         <source>A part of this program is missing. Install Firstdew again.</source>
         <translation>Ein Teil dieses Programms fehlt. Bitte Firstdew neu installieren.</translation>
     </message>
+    <message>
+        <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
+        <translation>Dieses Kennwort ist zu lang. Wählen Sie eines mit weniger als 250 Zeichen.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

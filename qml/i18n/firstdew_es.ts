@@ -3333,6 +3333,10 @@
         <source>A part of this program is missing. Install Firstdew again.</source>
         <translation>Falta una parte de este programa. Vuelva a instalar Firstdew.</translation>
     </message>
+    <message>
+        <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
+        <translation>Esta contraseña es demasiado larga. Elija una de menos de 250 letras.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

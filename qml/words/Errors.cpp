@@ -50,6 +50,8 @@ std::optional<QString> ofFile(const facts::Error& error)
         return Words::tr("This is no back-up, or it was cut short or changed. Take another one.");
     if (code == "passphrase-wrong")
         return Words::tr("It does not open with this passphrase, or is damaged. Try again, or take another back-up.");
+    if (code == "passphrase-too-long")
+        return Words::tr("This passphrase is too long. Choose one of fewer than 250 letters.");
     if (code == "disk-full")
         return Words::tr("There is no room left; nothing was written. Make room and try again.");
     if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))

@@ -77,6 +77,9 @@ TEST_CASE("told: the limit of every site, current and age, with and without a sh
     lower.pulsedLimit = Milliamps{18};
     CareSheet higher;
     higher.directLimit = higher.pulsedLimit = Milliamps{99};
+    CareSheet same;
+    same.directLimit = Milliamps{15};
+    same.pulsedLimit = Milliamps{30};
     CareSheet feetOnly = lower;
     feetOnly.sites = {Site::Feet};
     Machine direct;
@@ -95,7 +98,7 @@ TEST_CASE("told: the limit of every site, current and age, with and without a sh
                 };
                 tell("", q);
                 auto other = q;
-                for (const auto& [with, sheet] : {std::pair{", sheet of 12 and 18", lower}, {", sheet of 99", higher}, {", sheet for feet alone", feetOnly}}) {
+                for (const auto& [with, sheet] : {std::pair{", sheet of 12 and 18", lower}, {", sheet of 99", higher}, {", sheet of 15 and 30", same}, {", sheet for feet alone", feetOnly}}) {
                     other.sheet = sheet;
                     tell(with, other);
                 }
@@ -181,6 +184,11 @@ TEST_CASE("told: first courses as days are done, missed, away, not free and move
     q.today = monday + 9;
     tell(lines, "nine done", q);
 
+    for (const int later : {20, 21, 22}) {
+        q = course(CourseTemplate::Seven, monday);
+        q.today = monday + later;
+        tell(lines, fmt::format("nothing done by day {}", later + 1), q);
+    }
     q = course(CourseTemplate::Seven, monday);
     q.fixed = {{2, monday + 2}};
     tell(lines, "the second put on day 3", q);
