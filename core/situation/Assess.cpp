@@ -265,7 +265,7 @@ void heedAnswer(const View& v, SiteSituation& s)
         return;
     case CallAnswer::NotThisTime:
         if (!newerReport) {
-            s.reasons.push_back(because(ReasonKind::PutOff, day));
+            s.reasons.push_back(because(ReasonKind::PutOff));
             s.advice = Advice::Watch;
         }
         return;

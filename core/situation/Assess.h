@@ -42,7 +42,7 @@ enum class ReasonKind {
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff              ///< the call was put off by the person; date
+    PutOff              ///< the call was put off by the person; date to which, none for not this time
 };
 
 struct Reason {

@@ -23,5 +23,5 @@ GridLayout {
     FontMetrics { id: small; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
     ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
-    ActionButton { implicitHeight: Theme.bathTarget; kind: exits.alarm ? "now" : "danger"; horizontalPadding: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
+    ActionButton { implicitHeight: Theme.bathTarget; kind: exits.alarm ? "alarm" : "danger"; horizontalPadding: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
 }

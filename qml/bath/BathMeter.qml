@@ -65,7 +65,13 @@ Rectangle {
         title: qsTr("Meter reading, mA")
         property string typed: ""
         onAboutToShow: typed = ""
-        Label { role: "display"; text: pad.typed === "" ? "–" : pad.typed; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+        readonly property bool tooHigh: Number(typed) > meter.running.limitMa
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.small
+            Label { role: "display"; text: pad.typed === "" ? "–" : pad.typed; color: pad.tooHigh ? Theme.danger : Theme.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+            Label { role: "strong"; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+        }
         GridLayout {
             columns: 3
             columnSpacing: Theme.small
@@ -87,13 +93,22 @@ Rectangle {
                 }
             }
         }
-        ActionButton {
-            kind: "now"
-            implicitHeight: Theme.bathTarget
-            text: qsTr("Enter")
+        GridLayout {
+            columns: Theme.largeText ? 1 : 2
+            columnSpacing: Theme.small
+            rowSpacing: Theme.small
             Layout.fillWidth: true
-            enabled: pad.typed !== "" && !isNaN(Number(pad.typed))
-            onClicked: { const mA = Number(pad.typed); pad.close(); meter.enter(mA) }
+            ActionButton {
+                kind: "now"
+                implicitHeight: Theme.bathTarget
+                text: qsTr("Enter")
+                Layout.fillWidth: true
+                Layout.preferredWidth: Theme.vast
+                enabled: pad.typed !== "" && !isNaN(Number(pad.typed))
+                onClicked: { const mA = Number(pad.typed); pad.close(); meter.enter(mA) }
+            }
+            // The way out is not covered by what asks for a number.
+            ActionButton { kind: "danger"; implicitHeight: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }
         }
     }
 }

@@ -76,6 +76,7 @@ Item {
                     }
                 }
                 Item { visible: page.r.timed !== true; Layout.fillHeight: true }
+                Label { visible: page.alarm; role: "strong"; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead === true; running: page.r; Layout.fillWidth: true }
                 Label { visible: BathModel.refusal !== ""; role: "strong"; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }

@@ -2,17 +2,17 @@ import QtQuick
 import QtQuick.Templates as T
 import Firstdew
 
-// A labelled button. kind: "now" (the one thing to do), "main", "plain", "danger", "quiet".
+// A labelled button. kind: "now" (the one thing to do), "main", "plain", "danger", "alarm" (danger on its own colour), "quiet".
 T.Button {
     id: control
     property string kind: "plain"
     property string iconName: ""
     property real textSize: Theme.body
-    readonly property color fill: kind === "now" ? Theme.now : kind === "main" ? Theme.main : kind === "danger" ? Theme.danger
+    readonly property color fill: kind === "now" ? Theme.now : kind === "main" ? Theme.main : kind === "danger" ? Theme.danger : kind === "alarm" ? Theme.dangerInk
                                 : kind === "quiet" ? Theme.clear : Theme.card
-    readonly property color fillPressed: kind === "now" ? Theme.nowPressed : kind === "main" || kind === "danger" ? Qt.darker(fill, 1.15) : Theme.cardPressed
+    readonly property color fillPressed: kind === "now" ? Theme.nowPressed : kind === "main" || kind === "danger" || kind === "alarm" ? Qt.darker(fill, 1.15) : Theme.cardPressed
     readonly property color inkColor: !enabled ? Theme.inkSoft : kind === "now" ? Theme.nowInk : kind === "main" ? Theme.mainInk
-                                : kind === "danger" ? Theme.dangerInk : kind === "quiet" ? Theme.main : Theme.ink
+                                : kind === "danger" ? Theme.dangerInk : kind === "alarm" ? Theme.danger : kind === "quiet" ? Theme.main : Theme.ink
     implicitHeight: Math.max(Theme.target, implicitContentHeight + topPadding + bottomPadding)
     implicitWidth: Math.max(Theme.target, implicitContentWidth + leftPadding + rightPadding)
     horizontalPadding: kind === "quiet" ? Theme.gap : Theme.margin

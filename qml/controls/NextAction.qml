@@ -6,6 +6,7 @@ import Firstdew
 Card {
     id: card
     property var matter: null
+    property bool later: false // something else comes first
     readonly property string advice: matter ? matter.advice : ""
     GridLayout {
         columns: Theme.largeText ? 1 : 2
@@ -25,7 +26,10 @@ Card {
         }
         ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.page("WhyPage", { site: card.matter.site }) }
     }
-    Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 ? card.matter.reasons[0].text : "" }
+    // What the person chose comes before why it was asked.
+    readonly property var putOff: matter ? matter.reasons.find(r => r.kind === "put-off") : undefined
+    Label { Layout.fillWidth: true; visible: text !== ""; role: "strong"; text: card.putOff ? card.putOff.text : "" }
+    Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 && card.matter.reasons[0] !== card.putOff ? card.matter.reasons[0].text : "" }
     ActionButton {
         visible: card.advice === "do-course-session"
         kind: "now"
@@ -35,7 +39,7 @@ Card {
     }
     ActionButton {
         visible: card.matter !== null && card.matter.stage === "not-started" && card.advice !== "blocked"
-        kind: "now"
+        kind: card.later ? "plain" : "now"
         text: qsTr("Choose the course")
         Layout.fillWidth: true
         onClicked: Router.page("CoursePlan", { site: card.matter.treatedAs })

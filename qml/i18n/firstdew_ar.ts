@@ -302,6 +302,10 @@
         <source>Your machine&apos;s meter shows:</source>
         <translation>مقياس جهازك يُظهر:</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
 </context>
 <context>
     <name>BathPrepare</name>
@@ -379,6 +383,10 @@
     <message>
         <source>Too high. Turn it down on the machine now.</source>
         <translation>مرتفع جدًا. اخفضه الآن من الجهاز.</translation>
+    </message>
+    <message>
+        <source>Down to %1 or less. Then enter what the meter shows.</source>
+        <translation>إلى %1 أو أقل، ثم أدخل ما يظهره المقياس.</translation>
     </message>
 </context>
 <context>
@@ -904,12 +912,12 @@
 <context>
     <name>FileChoice</name>
     <message>
-        <source>No such file (%1) in %2. Put it there and look again.</source>
-        <translation>لا يوجد ملف كهذا (%1) في %2. ضعه هناك وانظر مجددًا.</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>انظر مجددًا</translation>
+    </message>
+    <message>
+        <source>Put a file that ends in %1 into %2, then look again.</source>
+        <translation>ضع ملفًا ينتهي بـ %1 في %2 ثم انظر مجددًا.</translation>
     </message>
 </context>
 <context>
@@ -1165,6 +1173,14 @@
     <message>
         <source>Share it</source>
         <translation>مشاركة</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>إخفاء ما أكتبه</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>إظهار ما أكتبه</translation>
     </message>
 </context>
 <context>
@@ -3362,10 +3378,6 @@
         <translation>المرحلة %1 من %2</translation>
     </message>
     <message>
-        <source>%1 min in all</source>
-        <translation>%1 دقيقة إجمالًا</translation>
-    </message>
-    <message>
         <source>%1 min %2 s left</source>
         <translation>بقي %1 دقيقة و%2 ثانية</translation>
     </message>
@@ -3392,6 +3404,14 @@
     <message>
         <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
         <translation>كلمة السر هذه طويلة جدًا. اختر واحدة أقل من 250 حرفًا.</translation>
+    </message>
+    <message>
+        <source>%1 min left in all</source>
+        <translation>بقي %1 دقيقة إجمالًا</translation>
+    </message>
+    <message>
+        <source>Since %1 the chance of dampness has been %2 or more.</source>
+        <translation>احتمال الرطوبة %2 أو أكثر (منذ: %1).</translation>
     </message>
 </context>
 <context>

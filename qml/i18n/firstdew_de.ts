@@ -302,6 +302,10 @@
         <source>Your machine&apos;s meter shows:</source>
         <translation>Die Anzeige Ihrer Maschine zeigt:</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
 </context>
 <context>
     <name>BathPrepare</name>
@@ -379,6 +383,10 @@
     <message>
         <source>Too high. Turn it down on the machine now.</source>
         <translation>Zu hoch. Jetzt an der Maschine herunterregeln.</translation>
+    </message>
+    <message>
+        <source>Down to %1 or less. Then enter what the meter shows.</source>
+        <translation>Auf %1 oder weniger. Dann eingeben, was die Anzeige zeigt.</translation>
     </message>
 </context>
 <context>
@@ -900,12 +908,12 @@
 <context>
     <name>FileChoice</name>
     <message>
-        <source>No such file (%1) in %2. Put it there and look again.</source>
-        <translation>Keine solche Datei (%1) in %2. Legen Sie sie dort ab und sehen Sie noch einmal nach.</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Noch einmal nachsehen</translation>
+    </message>
+    <message>
+        <source>Put a file that ends in %1 into %2, then look again.</source>
+        <translation>Legen Sie eine Datei mit der Endung %1 in %2 ab und sehen Sie noch einmal nach.</translation>
     </message>
 </context>
 <context>
@@ -1161,6 +1169,14 @@
     <message>
         <source>Share it</source>
         <translation>Teilen</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Verbergen, was ich schreibe</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Zeigen, was ich schreibe</translation>
     </message>
 </context>
 <context>
@@ -3306,10 +3322,6 @@
         <translation>Phase %1 von %2</translation>
     </message>
     <message>
-        <source>%1 min in all</source>
-        <translation>insgesamt noch %1 min</translation>
-    </message>
-    <message>
         <source>%1 min %2 s left</source>
         <translation>noch %1 min %2 s</translation>
     </message>
@@ -3336,6 +3348,14 @@
     <message>
         <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
         <translation>Dieses Kennwort ist zu lang. Wählen Sie eines mit weniger als 250 Zeichen.</translation>
+    </message>
+    <message>
+        <source>%1 min left in all</source>
+        <translation>insgesamt noch %1 min</translation>
+    </message>
+    <message>
+        <source>Since %1 the chance of dampness has been %2 or more.</source>
+        <translation>Die Wahrscheinlichkeit von Feuchte liegt bei %2 oder mehr (seit: %1).</translation>
     </message>
 </context>
 <context>

@@ -302,6 +302,10 @@
         <source>Your machine&apos;s meter shows:</source>
         <translation>El medidor de su máquina marca:</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
 </context>
 <context>
     <name>BathPrepare</name>
@@ -379,6 +383,10 @@
     <message>
         <source>Too high. Turn it down on the machine now.</source>
         <translation>Demasiado alta. Bájela ahora en la máquina.</translation>
+    </message>
+    <message>
+        <source>Down to %1 or less. Then enter what the meter shows.</source>
+        <translation>Hasta %1 o menos. Después escriba lo que marca el medidor.</translation>
     </message>
 </context>
 <context>
@@ -900,12 +908,12 @@
 <context>
     <name>FileChoice</name>
     <message>
-        <source>No such file (%1) in %2. Put it there and look again.</source>
-        <translation>No hay tal archivo (%1) en %2. Póngalo ahí y mire otra vez.</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Mirar otra vez</translation>
+    </message>
+    <message>
+        <source>Put a file that ends in %1 into %2, then look again.</source>
+        <translation>Ponga en %2 un archivo que termine en %1 y mire otra vez.</translation>
     </message>
 </context>
 <context>
@@ -1161,6 +1169,14 @@
     <message>
         <source>Share it</source>
         <translation>Compartir</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Ocultar lo que escribo</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Mostrar lo que escribo</translation>
     </message>
 </context>
 <context>
@@ -3306,10 +3322,6 @@
         <translation>Fase %1 de %2</translation>
     </message>
     <message>
-        <source>%1 min in all</source>
-        <translation>%1 min en total</translation>
-    </message>
-    <message>
         <source>%1 min %2 s left</source>
         <translation>quedan %1 min %2 s</translation>
     </message>
@@ -3336,6 +3348,14 @@
     <message>
         <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
         <translation>Esta contraseña es demasiado larga. Elija una de menos de 250 letras.</translation>
+    </message>
+    <message>
+        <source>%1 min left in all</source>
+        <translation>quedan %1 min en total</translation>
+    </message>
+    <message>
+        <source>Since %1 the chance of dampness has been %2 or more.</source>
+        <translation>La probabilidad de humedad es de %2 o más (desde: %1).</translation>
     </message>
 </context>
 <context>

@@ -20,7 +20,8 @@ Frame {
     Card {
         Heading { text: qsTr("Back-up") }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
-        Field { id: phrase; label: qsTr("Passphrase"); echoMode: TextInput.Password; hint: qsTr("At least eight characters.") }
+        Field { id: phrase; property bool shown: false; label: qsTr("Passphrase"); echoMode: shown ? TextInput.Normal : TextInput.Password; hint: qsTr("At least eight characters.") }
+        ActionButton { kind: "quiet"; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
         ActionButton { kind: "main"; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
     }
     Card {

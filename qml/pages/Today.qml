@@ -6,6 +6,7 @@ Frame {
     id: page
     title: Look.words.dayFull(Store.today)
     titleRole: "title"
+    readonly property bool unready: sites.length > 0 && (!PlanModel.machine.known || PlanModel.screeningRows.some(r => !r.asked))
     readonly property var sites: TodayModel.sites
     readonly property var matters: TodayModel.first >= 0 ? sites[TodayModel.first] : null
     readonly property bool call: matters !== null && ["first-dew-top-up", "top-up-due", "restart-course"].includes(matters.advice)
@@ -55,11 +56,11 @@ Frame {
 
     // First start was left in the middle.
     Late {
-        wanted: page.sites.length > 0 && (!PlanModel.machine.known || PlanModel.screeningRows.some(r => !r.asked))
+        wanted: page.unready
         sourceComponent: Card {
             Label { role: "lead"; text: qsTr("Not everything is set up yet"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             Label { text: qsTr("Before a bath, Firstdew has to know your machine and your answers to the health questions."); Layout.fillWidth: true }
-            ActionButton { kind: "main"; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+            ActionButton { kind: "now"; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
         }
     }
 
@@ -74,7 +75,7 @@ Frame {
     // The check-in can be given before the rest is there.
     Late {
         wanted: page.shown && page.matters !== null && !page.call
-        sourceComponent: NextAction { matter: page.matters }
+        sourceComponent: NextAction { matter: page.matters; later: page.unready }
     }
 
     Late {

@@ -57,7 +57,7 @@ QVariantMap runningView(const bath::State& s)
             {"target", words::milliamps(s.target().mA)},
             {"limit", words::milliamps(q.limit.mA)},
             {"reading", words::readingName(s.lastReading)},
-            {"hasReading", s.lastReading.has_value()},
+            {"hasReading", s.lastReading.has_value() && s.current != bath::Current::Zero}, // what it showed before is no answer to "at zero?"
             {"limitMa", q.limit.mA},
             {"lastReading", s.lastReading ? s.lastReading->current.mA : s.target().mA},
             {"alarm", s.alarm},

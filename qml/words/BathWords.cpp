@@ -148,7 +148,7 @@ QString phaseName(const bath::State& state)
 
 QString leftInAll(const bath::State& state)
 {
-    return Words::tr("%1 min in all").arg((bath::remainingInAll(state).s + 59) / 60);
+    return Words::tr("%1 min left in all").arg((bath::remainingInAll(state).s + 59) / 60);
 }
 
 QString leftInStep(const bath::State& state)

@@ -75,7 +75,10 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::DrySpellUsual:
         return r.number > 0 ? Words::tr("You usually stay dry %1 to %2 days. Today is day %3.").arg(number(r.from), number(r.to)).arg(r.number)
                             : Words::tr("You usually stay dry %1 to %2 days.").arg(number(r.from), number(r.to));
-    case ReasonKind::DueByForecast: return Words::tr("The chance of dampness reaches %2 by %1.").arg(date, percent(r.probability));
+    case ReasonKind::DueByForecast:
+        if (r.date && *r.date < today)
+            return Words::tr("Since %1 the chance of dampness has been %2 or more.").arg(date, percent(r.probability));
+        return Words::tr("The chance of dampness reaches %2 by %1.").arg(date, percent(r.probability));
     case ReasonKind::NoCheckInFor: return Words::tr("There has been no check-in for %n day(s).", nullptr, r.days);
     case ReasonKind::ScreeningStops: return Words::tr("You answered yes to %1. No bath until a clinician has cleared it.").arg(row);
     case ReasonKind::ScreeningAsks: return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
