@@ -285,3 +285,45 @@ TEST_CASE("days of a course that make no sense are refused by name")
     q.away = {{q.today, q.today + 9999}};
     CHECK(planCourse(q).error().code == "no-open-days");
 }
+
+TEST_CASE("a session put on a day that is none for it is refused, and said why")
+{
+    const auto code = [](std::vector<std::pair<int, LocalDate>> fixed, std::vector<LocalDate> done = {}) {
+        auto q = sevenFrom("2026-03-02");
+        q.fixed = std::move(fixed);
+        q.done = std::move(done);
+        const auto plan = planCourse(q);
+        return plan ? std::string() : plan.error().code;
+    };
+    const LocalDate start = day("2026-03-02");
+    CHECK(code({{1, start}}).empty());
+    CHECK(code({{0, start}}) == "no-such-session");
+    CHECK(code({{8, start + 20}}) == "no-such-session");
+    CHECK(code({{1, start + 2}}, {start}) == "no-such-session"); // it is done
+    CHECK(code({{1, start - 1}}) == "day-not-open");
+    CHECK(code({{2, start}}, {start}) == "day-not-open"); // today has its session
+    CHECK(code({{2, start + 1}}, {start}).empty());
+    CHECK(code({{3, start + 1}}) == "order-broken");
+    CHECK(code({{3, start + 2}}).empty());
+    // Two by hand need as many days between them as there are sessions.
+    CHECK(code({{2, start + 5}, {4, start + 6}}) == "order-broken");
+    CHECK(code({{4, start + 6}, {2, start + 5}}) == "order-broken");
+    CHECK(code({{2, start + 5}, {4, start + 7}}).empty());
+}
+
+TEST_CASE("a list of days longer than any course is refused, and what was missed is neither to come nor done")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.plan = CourseTemplate::Prescribed;
+    for (int i = 1; i <= 1001; ++i)
+        q.days.push_back(i);
+    CHECK(planCourse(q).error().code == "too-many-days");
+    q.days = {3661};
+    CHECK(planCourse(q).error().code == "day-out-of-range");
+    q.days = {1, 3};
+    q.missed = {q.today + 1};
+    CHECK(planCourse(q).error().code == "missed-in-the-future");
+    q.missed = q.done = {q.today};
+    CHECK(planCourse(q).error().code == "done-and-missed");
+    CHECK(courseSoFar({CourseTemplate::Prescribed, {}, q.start, q.today, {}, {}, {}, {}, {}}).error().code == "no-days");
+}

@@ -137,3 +137,39 @@ TEST_CASE("the full screening is due when there is none, and again after 28 days
     shortQuestion(d, kToday + 3, {}, {});
     CHECK(screeningDue(d.record(), kToday + 3) == ScreeningDue::None);
 }
+
+TEST_CASE("a clearance given or written down later opens nothing today")
+{
+    Diary d;
+    d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
+    const auto outcome = [&](LocalDate given, LocalDate written) {
+        const auto record = Diary(d).add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", given, {}}, written).record();
+        return screen(record, Site::Hands, kToday).outcome;
+    };
+    CHECK(outcome(kToday, kToday) == ScreeningOutcome::Go);
+    CHECK(outcome(kToday + 1, kToday) == ScreeningOutcome::Stop);
+    CHECK(outcome(kToday - 1, kToday + 1) == ScreeningOutcome::Stop);
+}
+
+TEST_CASE("a state of things told before the clinician spoke, or asked of anew without a change, stays cleared")
+{
+    const auto row = ScreeningRow::MetalImplant;
+    Diary d;
+    d.adult().screened(kToday - 40).screened(kToday - 30, {row});
+    d.add(Clearance{row, "Dr Vance", kToday - 20, {}}, kToday - 20);
+    d.screened(kToday - 10, {row}).add(Screening{false, {ScreeningRow::Pregnancy}, {}}, kToday - 5);
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    // A no of tomorrow and a yes after it are not known today, whatever the clock said then.
+    d.screened(kToday + 1);
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+}
+
+TEST_CASE("nobody known, or no birth date: no age speaks against it, what was answered does")
+{
+    CHECK(screen(Diary().screened(kToday).record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    Diary d;
+    d.add(Person{"Kim", {}, {}, {}, {}}, kToday - 9).screened(kToday);
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    d.screened(kToday, {ScreeningRow::UnderFive});
+    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+}

@@ -102,3 +102,33 @@ TEST_CASE("a bath runs from its first event to its stop or its logged session")
     s.bath = "b1";
     CHECK_FALSE(bathRunning(d.add(s, kDay).record()));
 }
+
+TEST_CASE("of the events of a bath the last in number counts, and other baths are not this one")
+{
+    Diary d;
+    BathPrepared prepared;
+    prepared.bath = "b2";
+    const auto event = [](const char* bath, int sequence, BathEventKind kind) {
+        BathEvent e;
+        e.bath = bath;
+        e.sequence = sequence;
+        e.event = kind;
+        return e;
+    };
+    d.add(event("b1", 0, BathEventKind::Begin), kDay).add(prepared, kDay);
+    CHECK_FALSE(bathRunning(d.record()));
+    d.add(event("b2", 1, BathEventKind::Stop), kDay).add(event("b2", 0, BathEventKind::Begin), kDay);
+    CHECK_FALSE(bathRunning(d.record()));
+    d.add(event("b2", 2, BathEventKind::Tick), kDay).add(event("b1", 3, BathEventKind::Stop), kDay);
+    CHECK(bathRunning(d.record()));
+    Session s;
+    s.bath = "b1";
+    CHECK(bathRunning(d.add(s, kDay).record()));
+}
+
+TEST_CASE("a pause of another kind of session is none of this one")
+{
+    Diary d;
+    d.add(SiteUse{Site::Hands, true}, kDay).add(Pause{Site::Feet, true}, kDay);
+    CHECK_FALSE(sitesInUse(d.record()).at(0).paused);
+}

@@ -132,3 +132,84 @@ TEST_CASE("what is wrong in a table is told with its line and column")
     CHECK(readTable("x.csv", "happened,site,level,with\n2026-03-05T07:30,hands,dry,\n", "p1", 1).error().code ==
           "column-missing");
 }
+
+TEST_CASE("of every table each cell that holds something else is refused by its column, and said what belongs there")
+{
+    std::map<std::string, std::string> rows; // of each kind, one line under its header
+    for (const auto& fact : testing::RandomFacts(2).many(1000))
+        for (const auto& [name, table] : tablesOf(std::vector{fact}))
+            if (name != "columns.csv")
+                rows.emplace(name, table);
+    CHECK(rows.size() == std::variant_size_v<Payload>);
+    const auto described = readCsv("columns.csv", tablesOf({}).at("columns.csv"));
+    REQUIRE(described.ok());
+    const auto holds = [&](const std::string& table, const std::string& column) -> std::string {
+        for (const auto& row : *described)
+            if ((row.cells.at(0) == table || row.cells.at(0) == "every") && row.cells.at(1) == column)
+                return row.cells.at(2);
+        return {};
+    };
+    int refused = 0;
+    for (const auto& [name, table] : rows) {
+        const auto lines = readCsv(name, table);
+        REQUIRE(lines.ok());
+        const auto& header = lines->at(0).cells;
+        for (std::size_t column = 0; column < header.size(); ++column) {
+            auto cells = lines->at(1).cells;
+            cells[column] = "no such thing";
+            std::string text;
+            appendCsvRow(text, header);
+            appendCsvRow(text, cells);
+            const auto read = readTable(name, text, "p1", 1);
+            const std::string wanted = holds(name.substr(0, name.size() - 4), header[column]);
+            INFO(name << ", " << header[column] << ": " << wanted);
+            if (wanted.starts_with("a text")) {
+                CHECK((read.ok() || read.error().code == "kind-unknown"));
+                continue;
+            }
+            ++refused;
+            REQUIRE_FALSE(read.ok());
+            CHECK(read.error().code == "field-invalid");
+            CHECK(read.error().input == name + ", line 2, " + header[column]);
+            // An empty cell of a column that may be one is nothing wrong, so the sentence leaves it out.
+            CHECK(wanted.starts_with(read.error().message.substr(std::string_view("must be ").size())));
+        }
+    }
+    CHECK(refused > 100);
+}
+
+TEST_CASE("of every table each column is needed, but those that tell of nothing where they are missing")
+{
+    std::map<std::string, std::string> rows;
+    for (const auto& fact : testing::RandomFacts(2).many(1000))
+        for (const auto& [name, table] : tablesOf(std::vector{fact}))
+            if (name != "columns.csv")
+                rows.emplace(name, table);
+    const auto columns = tablesOf({}).at("columns.csv");
+    for (const auto& [name, table] : rows) {
+        const auto lines = readCsv(name, table);
+        REQUIRE(lines.ok());
+        for (std::size_t column = 0; column < lines->at(0).cells.size(); ++column) {
+            auto header = lines->at(0).cells;
+            auto cells = lines->at(1).cells;
+            const std::string gone = header[column];
+            header.erase(header.begin() + static_cast<std::ptrdiff_t>(column));
+            cells.erase(cells.begin() + static_cast<std::ptrdiff_t>(column));
+            std::string text;
+            appendCsvRow(text, header);
+            appendCsvRow(text, cells);
+            const auto read = readTable(name, text, "p1", 1);
+            INFO(name << ", " << gone);
+            if (!read.ok()) {
+                CHECK(read.error().code == "column-missing");
+                CHECK(read.error().input == name + ", line 2, " + gone);
+            } else {
+                const std::string kind = name.substr(0, name.size() - 4);
+                const bool head = gone == "id" || gone == "person" || gone == "corrects" || gone == "recorded_ms";
+                const auto at = columns.find("\r\n" + kind + "," + gone + ",");
+                const auto line = head ? "or empty" : columns.substr(at + 2, columns.find("\r\n", at + 2) - at - 2);
+                CHECK(line.find("or empty") != std::string::npos);
+            }
+        }
+    }
+}

@@ -1,0 +1,134 @@
+#include "protocol/CurrentAdvice.h"
+
+#include "core/Build.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::protocol;
+using build::day;
+using build::Diary;
+
+namespace
+{
+
+const LocalDate kDay = day("2026-03-05");
+constexpr Milliamps kLimit{20};
+
+Session sessionAt(double comfortable, Comfort comfort = Comfort::Comfortable, Waveform waveform = Waveform::Direct)
+{
+    Session s;
+    s.site = Site::Hands;
+    s.waveform = waveform;
+    s.comfortable = Milliamps{comfortable};
+    s.comfort = comfort;
+    return s;
+}
+
+CurrentAdvice after(const Session& s, const Diary& before = Diary(), Milliamps limit = kLimit)
+{
+    return currentAdviceFor(Diary(before).add(s, kDay - 1).record(), s.site, s.waveform, limit, kDay);
+}
+
+bool says(const CurrentAdvice& a, CurrentReason reason)
+{
+    return std::ranges::find(a.reasons, reason) != a.reasons.end();
+}
+
+} // namespace
+
+TEST_CASE("only what was done by then, there and with that current counts")
+{
+    const auto first = [](const Diary& d) {
+        const auto a = currentAdviceFor(d.record(), Site::Hands, Waveform::Direct, kLimit, kDay);
+        return a.reasons == std::vector{CurrentReason::FirstTime} && a.target == Milliamps{10} && !a.last;
+    };
+    CHECK(first(Diary()));
+    CHECK(first(Diary().add(sessionAt(12), kDay + 1)));
+    CHECK(first(Diary().add(sessionAt(12, Comfort::Comfortable, Waveform::Pulsed), kDay)));
+    auto feet = sessionAt(12);
+    feet.site = Site::Feet;
+    CHECK(first(Diary().add(feet, kDay)));
+    auto unread = sessionAt(12);
+    unread.comfortable.reset();
+    CHECK(first(Diary().add(unread, kDay)));
+    CHECK_FALSE(first(Diary().add(sessionAt(12), kDay)));
+}
+
+TEST_CASE("one step up from what was comfortable, the same where it was strong, one step down where it hurt")
+{
+    CHECK(after(sessionAt(12)).target == Milliamps{13});
+    CHECK(after(sessionAt(12, Comfort::NothingFelt)).target == Milliamps{13});
+    CHECK(after(sessionAt(12, Comfort::Strong)).target == Milliamps{12});
+    CHECK(says(after(sessionAt(12, Comfort::Strong)), CurrentReason::SameAgain));
+    CHECK(after(sessionAt(12, Comfort::Unpleasant)).target == Milliamps{11});
+    CHECK(after(sessionAt(12, Comfort::Painful)).target == Milliamps{11});
+    CHECK(after(sessionAt(12, Comfort::Comfortable, Waveform::Pulsed)).target == Milliamps{14});
+    CHECK(after(sessionAt(0.5, Comfort::Painful)).target == Milliamps{0});
+    // A level called comfortable without more is one; a peak that nobody called so is not.
+    auto silent = sessionAt(12);
+    silent.comfort.reset();
+    CHECK(after(silent).target == Milliamps{13});
+    silent.comfortable.reset();
+    silent.peak = Milliamps{14};
+    CHECK(after(silent).target == Milliamps{14});
+    auto broken = sessionAt(12);
+    broken.completed = false;
+    CHECK(after(broken).target == Milliamps{12});
+    CHECK(says(after(broken), CurrentReason::AfterInterruption));
+}
+
+TEST_CASE("a blister or a burn counts as hurt, at the time or seen later on that skin")
+{
+    for (const SkinFinding finding : {SkinFinding::Blister, SkinFinding::Burn}) {
+        auto s = sessionAt(12);
+        s.skin = {finding};
+        CHECK(says(after(s), CurrentReason::AfterDiscomfort));
+        const auto seen = [&](DiarySite site, LocalDate on) {
+            return says(after(sessionAt(12), Diary().add(SideEffect{site, {finding}, ""}, on)),
+                        CurrentReason::AfterDiscomfort);
+        };
+        CHECK(seen(DiarySite::Hands, kDay - 1));
+        CHECK(seen(DiarySite::Hands, kDay));
+        CHECK_FALSE(seen(DiarySite::Hands, kDay - 2)); // before that session
+        CHECK_FALSE(seen(DiarySite::Hands, kDay + 1));
+        CHECK_FALSE(seen(DiarySite::Feet, kDay));
+    }
+    const auto red = after(sessionAt(12), Diary().add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, ""}, kDay));
+    CHECK_FALSE(says(red, CurrentReason::AfterDiscomfort));
+}
+
+TEST_CASE("direct current not tolerated at ten speaks for pulsed, above it or pulsed itself does not")
+{
+    CHECK(says(after(sessionAt(10, Comfort::Painful)), CurrentReason::TryPulsed));
+    CHECK_FALSE(says(after(sessionAt(10.5, Comfort::Painful)), CurrentReason::TryPulsed));
+    CHECK_FALSE(says(after(sessionAt(10, Comfort::Painful, Waveform::Pulsed)), CurrentReason::TryPulsed));
+}
+
+TEST_CASE("nothing goes above the limit, and that is the first thing said")
+{
+    const auto a = after(sessionAt(20));
+    CHECK(a.target == kLimit);
+    CHECK(a.reasons.front() == CurrentReason::AtLimit);
+    CHECK(after(sessionAt(19)).reasons.front() == CurrentReason::AfterComfortable);
+}
+
+TEST_CASE("an older child comfortable at 20 mA pulsed is pointed to direct current, nobody else is")
+{
+    const auto told = [](const Session& s, std::optional<LocalDate> birth) {
+        return says(after(s, Diary().add(Person{"Kim", birth, {}, {}, {}}, kDay - 9), {30}), CurrentReason::TryDirect);
+    };
+    const auto pulsed = sessionAt(20, Comfort::Comfortable, Waveform::Pulsed);
+    CHECK(told(pulsed, day("2014-03-05")));       // twelve today
+    CHECK_FALSE(told(pulsed, day("2014-03-06"))); // tomorrow
+    CHECK(told(pulsed, day("2008-03-06")));       // not yet eighteen
+    CHECK_FALSE(told(pulsed, day("2008-03-05")));
+    CHECK_FALSE(told(pulsed, {}));
+    CHECK_FALSE(says(after(pulsed, Diary(), {30}), CurrentReason::TryDirect));
+    CHECK_FALSE(told(sessionAt(19.5, Comfort::Comfortable, Waveform::Pulsed), day("2014-03-05")));
+    CHECK_FALSE(told(sessionAt(20, Comfort::Strong, Waveform::Pulsed), day("2014-03-05")));
+    CHECK_FALSE(told(sessionAt(20, Comfort::Painful, Waveform::Pulsed), day("2014-03-05")));
+    CHECK_FALSE(told(sessionAt(20), day("2014-03-05")));
+    auto armpits = pulsed;
+    armpits.site = Site::Armpits;
+    CHECK_FALSE(told(armpits, day("2014-03-05")));
+}
