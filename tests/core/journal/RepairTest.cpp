@@ -221,11 +221,11 @@ TEST_CASE("a damaged copy is passed over for an older whole one, and one that wa
     const Scratch scratch;
     const auto facts = fill(scratch / "store.db", true);
     const auto whole = scratch / "store.db.before-import.copy";
-    for (const char* name : {"store.db.later.copy", "store.db.damaged.copy"}) {
-        std::filesystem::copy_file(whole, scratch / name);
-        ruinPage(scratch / name, 4);
+    std::filesystem::copy_file(whole, scratch / "store.db.later.copy");
+    ruinPage(scratch / "store.db.later.copy", 4);
+    REQUIRE(Journal::open(scratch / "store.db.damaged.copy").value().replaceAll(testing::RandomFacts(22).many(5)).ok());
+    for (const char* name : {"store.db.later.copy", "store.db.damaged.copy"})
         std::filesystem::last_write_time(scratch / name, std::filesystem::last_write_time(whole) + std::chrono::hours(1));
-    }
     auto bytes = testing::contentOf(scratch / "store.db");
     bytes.resize(4096); // nothing can be had of the store itself
     testing::writeTo(scratch / "store.db", bytes);

@@ -199,16 +199,16 @@ TEST_CASE("of every table each column is needed, but those that tell of nothing 
             appendCsvRow(text, header);
             appendCsvRow(text, cells);
             const auto read = readTable(name, text, "p1", 1);
+            const std::string mark = "\r\n" + name.substr(0, name.size() - 4) + "," + gone + ",";
+            const auto at = columns.find(mark);
+            const bool ownMayLack = at != std::string::npos &&
+                columns.substr(at + 2, columns.find("\r\n", at + 2) - at).find("or empty") != std::string::npos;
+            const bool everyMayLack = gone == "id" || gone == "person" || gone == "corrects" || gone == "recorded_ms";
             INFO(name << ", " << gone);
+            CHECK(read.ok() == (ownMayLack || everyMayLack));
             if (!read.ok()) {
                 CHECK(read.error().code == "column-missing");
                 CHECK(read.error().input == name + ", line 2, " + gone);
-            } else {
-                const std::string kind = name.substr(0, name.size() - 4);
-                const bool head = gone == "id" || gone == "person" || gone == "corrects" || gone == "recorded_ms";
-                const auto at = columns.find("\r\n" + kind + "," + gone + ",");
-                const auto line = head ? "or empty" : columns.substr(at + 2, columns.find("\r\n", at + 2) - at - 2);
-                CHECK(line.find("or empty") != std::string::npos);
             }
         }
     }
