@@ -16,7 +16,7 @@ class DeviceVoice : public QObject
 public:
     /// How long to wait, in milliseconds.
     struct Patience {
-        int answers = 10'000; ///< for a voice to be found
+        int answers = 30'000; ///< for a voice to be found: some engines have hundreds to list
         int begins = 2'500;   ///< for a prompt to be heard
         int ends = 20'000;    ///< for its end: none is so long
     };
