@@ -16,10 +16,12 @@
 #include <QGuiApplication>
 #include <QHash>
 #include <QImage>
+#include <QKeyEvent>
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QRegularExpression>
+#include <QSet>
 #include <QTemporaryDir>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
@@ -279,6 +281,50 @@ TEST_CASE("Everything that can be touched is large enough and has a name")
         });
     }
     CHECK(seen > 100);
+}
+
+TEST_CASE("With the keyboard alone everything is reached, comes into view, and shows where the keyboard is")
+{
+    Interface ui({320, 568}, "light");
+    int seen = 0;
+    const auto tab = [&] {
+        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+            QKeyEvent event(type, Qt::Key_Tab, Qt::NoModifier, "\t");
+            QCoreApplication::sendEvent(ui.window, &event);
+        }
+        ui.settled();
+        return ui.window->activeFocusItem();
+    };
+    for (const QString& page : pages()) {
+        REQUIRE(ui.show(page));
+        ui.window->requestActivate();
+        ui.settled();
+        QSet<QQuickItem*> missing;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (item->isEnabled() && (item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField")))
+                missing.insert(item);
+        });
+        QSet<QQuickItem*> met;
+        for (QQuickItem* item = tab(); item != nullptr && !met.contains(item); item = tab()) {
+            met.insert(item);
+            missing.remove(item);
+            ++seen;
+            const QImage now = ui.window->grabWindow();
+            const QRectF where = onScreen(item);
+            if (!QRectF(now.rect()).adjusted(-1, -1, 1, 1).contains(where.center()))
+                FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " stays out of view at " << where.top());
+            // The edge of what has the keyboard is not what it is without it.
+            item->setFocus(false, Qt::OtherFocusReason);
+            ui.settled();
+            const QRect edge = where.adjusted(-4, -4, 4, 4).toRect().intersected(now.rect());
+            if (now.copy(edge) == ui.window->grabWindow().copy(edge))
+                FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " looks the same with the keyboard and without");
+            item->forceActiveFocus(Qt::TabFocusReason);
+        }
+        for (QQuickItem* item : missing)
+            FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " is not reached with the keyboard");
+    }
+    CHECK(seen > 150);
 }
 
 TEST_CASE("With the on-screen keyboard up, what is written in stays in view")
