@@ -41,7 +41,7 @@ Item {
                     Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
-                    role: page.r.timed !== true || page.height > Theme.tall ? "display" : "title"
+                    role: page.height > Theme.tall ? "display" : "title"
                     Layout.fillWidth: true
                     text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence || ""
                     color: page.ink
