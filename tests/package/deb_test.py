@@ -25,6 +25,7 @@ PLACES = ["usr/bin/firstdew", "usr/bin/firstdew-cli", "usr/share/applications/fi
           "usr/share/metainfo/org.firstdew.firstdew.metainfo.xml", "usr/share/icons/hicolor/scalable/apps/firstdew.svg",
           *(f"usr/share/icons/hicolor/{n}x{n}/apps/firstdew.png" for n in (48, 64, 128, 256)),
           *(f"usr/lib/{TRIPLET}/firstdew/firstdew-{part}.so" for part in ("pdf", "seal", "sound")),
+          f"usr/lib/{TRIPLET}/firstdew/firstdew-speaker",
           "usr/share/man/man1/firstdew.1.gz", "usr/share/man/man1/firstdew-cli.1.gz",
           "usr/share/doc/firstdew/copyright", "usr/share/doc/firstdew/changelog.Debian.gz"]
 

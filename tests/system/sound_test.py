@@ -4,7 +4,8 @@
 The clips are looked for in what the sound server really played. How late each came is printed.
 
 Usage: sound_test.py --app FILE --cli FILE --assets FOLDER Sound|DeviceVoice
-One of both at a time: the accessibility library confuses what it met in an app before."""
+One of both at a time. DeviceVoice is for a hand to run: now and then the accessibility library remembers the choice of
+voice, which appears once the device has answered, without what it can do, and never lets it be pressed."""
 import cmath
 import contextlib
 import json
