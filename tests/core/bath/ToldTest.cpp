@@ -89,6 +89,16 @@ struct Teller {
         }
         return *this;
     }
+    /// From the beginning to the moment in which the last step runs out, and has not been told so.
+    void toLastSecond()
+    {
+        does(BathEventKind::Begin);
+        while (remainingInAll(run.state).s > 16)
+            run.pass(1, 1000);
+        heard = run.effects.size();
+        run.now.wallMs += 1000;
+        run.now.monotonicMs += 1000;
+    }
     /// The phone was off, or asleep.
     Teller& away(int seconds)
     {
@@ -150,22 +160,12 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
         gone.away(200).does(OutOfWater).waits(3).does(Stop);
         gone.dose();
         Teller atEnd(lines, fmt::format("back as the last step runs out, {}", word(m)).c_str(), request(Site::Hands, WayOfWorking::HandsUnder));
-        atEnd.does(Begin);
-        while (remainingInAll(atEnd.run.state).s > 16)
-            atEnd.run.pass(1, 1000);
-        atEnd.heard = atEnd.run.effects.size();
-        atEnd.run.now.wallMs += 1000;
-        atEnd.run.now.monotonicMs += 1000;
+        atEnd.toLastSecond();
         atEnd.answers(m);
     }
     for (const BathEventKind kind : allOf<BathEventKind>()) {
         Teller atEnd(lines, fmt::format("{} as the last step runs out", word(kind)).c_str(), request(Site::Hands, WayOfWorking::HandsUnder));
-        atEnd.does(Begin);
-        while (remainingInAll(atEnd.run.state).s > 16)
-            atEnd.run.pass(1, 1000);
-        atEnd.heard = atEnd.run.effects.size();
-        atEnd.run.now.wallMs += 1000;
-        atEnd.run.now.monotonicMs += 1000;
+        atEnd.toLastSecond();
         if (kind == Reading)
             atEnd.reads(5);
         else
