@@ -23,7 +23,7 @@ Frame {
     Card {
         Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Current at zero, machine off, then lift out.") }
         Label { Layout.fillWidth: true; text: qsTr("Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.") }
-        Label { visible: page.a.cells === 1; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
+        Label { visible: BathModel.cellsLow; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
     }
     OneOf {
         label: qsTr("How did it feel?")

@@ -6,6 +6,8 @@ import Firstdew
 Rectangle {
     id: meter
     property var running: ({})
+    property bool roomy: false // for words that are read from two metres
+    readonly property real farSize: roomy ? Theme.title : Theme.shared
     readonly property bool under: running.under === true
     /// What is being set with less and more; -1 when nothing is.
     property real pending: -1
@@ -36,10 +38,12 @@ Rectangle {
         id: column
         anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.tight }
         spacing: Theme.tight
-        RowLayout {
+        GridLayout {
             Layout.fillWidth: true
-            Label { role: "strong"; font.pixelSize: Theme.shared; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
-            Label { role: "strong"; font.pixelSize: Theme.shared; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            columns: Theme.largeText && meter.roomy ? 1 : 2
+            rowSpacing: 0
+            Label { role: "strong"; font.pixelSize: meter.farSize; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
+            Label { role: "strong"; font.pixelSize: meter.farSize; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
         }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
         Label { visible: !meter.under; text: qsTr("Your machine's meter shows:"); Layout.fillWidth: true }

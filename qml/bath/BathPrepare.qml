@@ -5,9 +5,10 @@ import Firstdew
 Frame {
     id: page
     title: qsTr("Prepare: %1").arg(BathModel.siteName)
-    property string antiperspirant: "-1"
-    property string shaved: "-1"
-    property bool wounds: false
+    // Nothing is taken for said that was not.
+    property string antiperspirant: ""
+    property string shaved: ""
+    property string wounds: ""
     Card {
         OneOf {
             label: qsTr("Antiperspirant with aluminium there in the last 24 hours?")
@@ -24,14 +25,15 @@ Frame {
         OneOf {
             label: qsTr("Small cuts on the skin there?")
             options: [{ value: "no", text: qsTr("No") }, { value: "yes", text: qsTr("Yes") }]
-            value: page.wounds ? "yes" : "no"
-            onChosen: answer => { page.wounds = answer === "yes"; BathModel.setSmallWounds(page.wounds) }
+            value: page.wounds
+            onChosen: answer => { page.wounds = answer; BathModel.setSmallWounds(answer === "yes") }
         }
     }
     Repeater {
         model: BathModel.waits
         Card { id: wait; required property string modelData; kind: "danger"; Label { role: "strong"; text: wait.modelData; Layout.fillWidth: true } }
     }
+    Label { visible: !BathModel.skinTold; role: "label"; Layout.fillWidth: true; text: qsTr("Answer all three, then tick each line.") }
     Heading { text: qsTr("Tick each line") }
     Repeater {
         model: BathModel.preparation.length // the lines stay, and with them the keyboard's place, when one is ticked
@@ -43,6 +45,7 @@ Frame {
             onClicked: BathModel.tick(line.item)
         }
     }
+    Label { visible: BathModel.cellsLow; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
     Card {
         visible: BathModel.way === "hands-under"
         kind: "now"

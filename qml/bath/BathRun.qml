@@ -37,7 +37,7 @@ Item {
                     Layout.fillWidth: true
                     columns: Theme.largeText ? 1 : 2
                     rowSpacing: 0
-                    Label { text: [page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
+                    Label { text: [Store.people.length > 1 ? Store.personName : "", page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
                     Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
@@ -78,7 +78,7 @@ Item {
                 Item { visible: page.r.timed !== true; Layout.fillHeight: true }
                 Label { visible: page.alarm; role: "strong"; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                BathMeter { visible: page.r.canRead === true; running: page.r; Layout.fillWidth: true }
+                BathMeter { visible: page.r.canRead === true; running: page.r; roomy: page.height > Theme.tall; Layout.fillWidth: true }
                 Label { visible: BathModel.refusal !== ""; role: "strong"; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
             }
         }

@@ -28,5 +28,17 @@ Frame {
     }
     ActionButton { visible: !BathModel.askAll; kind: "now"; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
     ActionButton { visible: !BathModel.askAll; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() }
+    Loader {
+        active: !BathModel.askAll
+        visible: active
+        Layout.fillWidth: true
+        sourceComponent: Card {
+            Label { role: "strong"; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Repeater {
+                model: PlanModel.screeningRows
+                Label { required property var modelData; role: "label"; text: Look.words.screeningShort(modelData.row); Layout.fillWidth: true }
+            }
+        }
+    }
     ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
 }

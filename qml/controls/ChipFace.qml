@@ -13,7 +13,7 @@ Item {
     Rectangle {
         anchors.fill: parent
         radius: height / 2
-        color: face.of.checked ? Theme.main : face.of.down ? Theme.cardPressed : Theme.paper
+        color: !face.of.enabled ? Theme.sunken : face.of.checked ? Theme.main : face.of.down ? Theme.cardPressed : Theme.paper
         border.width: Theme.hair
         border.color: face.of.checked ? Theme.main : Theme.edge
         FocusFrame { of: face.of; anchors.fill: parent; radius: height / 2 }
@@ -36,7 +36,7 @@ Item {
             font.family: Theme.family
             font.pixelSize: Theme.label
             font.weight: Theme.strong
-            color: face.of.checked ? Theme.mainInk : Theme.ink
+            color: !face.of.enabled ? Theme.inkSoft : face.of.checked ? Theme.mainInk : Theme.ink
             wrapMode: Text.Wrap
             width: Math.min(Math.ceil(measure.implicitWidth), Math.max(1, face.width - face.besides))
             Accessible.ignored: true

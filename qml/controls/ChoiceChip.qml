@@ -11,6 +11,8 @@ T.RadioButton {
     checkable: false
     Accessible.name: text
     Accessible.checked: checked
+    Accessible.focusable: enabled
+    Accessible.description: enabled ? "" : qsTr("Not possible yet")
     Accessible.onPressAction: if (enabled) clicked()
     Accessible.onToggleAction: if (enabled) clicked()
     Keys.onReturnPressed: clicked()

@@ -8,6 +8,7 @@ Item {
     property string title: ""
     property string titleRole: canGoBack ? "title" : "display" // beside the way back there is less room
     property bool canGoBack: false
+    property bool personal: true // of one person, whose name stands there when there are several
     default property alias content: column.data
     property alias header: headerExtra.data
     Accessible.role: Accessible.Pane
@@ -42,6 +43,13 @@ Item {
                     Accessible.role: Accessible.Heading
                 }
                 RowLayout { id: headerExtra }
+            }
+            Label {
+                visible: frame.personal && Store.people.length > 1
+                role: "label"
+                text: Store.personName
+                Layout.fillWidth: true
+                Layout.topMargin: -Theme.gap
             }
         }
     }

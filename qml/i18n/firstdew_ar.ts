@@ -373,6 +373,14 @@
         <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
         <translation>واليدان تحت الماء لا تلمس شيئًا. تُعلَن كل خطوة مسبقًا، ولمسة في أي مكان من الشاشة بالمرفق أو الأنف توقف الجلسة. الهاتف لا يرى التيار: راقب المقياس بنفسك.</translation>
     </message>
+    <message>
+        <source>Answer all three, then tick each line.</source>
+        <translation>أجب عن الأسئلة الثلاثة، ثم ضع علامة عند كل سطر.</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>البطاريات توشك على النفاد. جهّز بطاريات جديدة.</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -422,6 +430,10 @@
     <message>
         <source>Answer each question for the person treated, as it is today.</source>
         <translation>أجب عن كل سؤال بشأن الشخص المعالَج، كما هو حاله اليوم.</translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation>القائمة</translation>
     </message>
 </context>
 <context>
@@ -581,6 +593,13 @@
     </message>
 </context>
 <context>
+    <name>ChoiceChip</name>
+    <message>
+        <source>Not possible yet</source>
+        <translation>غير ممكن بعد</translation>
+    </message>
+</context>
+<context>
     <name>CoursePlan</name>
     <message>
         <source>Baths of this course</source>
@@ -625,6 +644,10 @@
     <message>
         <source>Plan a course</source>
         <translation>التخطيط لدورة علاج</translation>
+    </message>
+    <message>
+        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
+        <translation>أنت الآن تبقى جافًا بجلسات متفرقة. الدورة الكاملة للبداية، أو عندما يعود التعرق كاملًا.</translation>
     </message>
 </context>
 <context>
@@ -907,6 +930,10 @@
     <message>
         <source>Done</source>
         <translation>تم</translation>
+    </message>
+    <message>
+        <source>Left out: days with %1</source>
+        <translation>مستثناة: أيام فيها %1</translation>
     </message>
 </context>
 <context>
@@ -2196,6 +2223,10 @@
         <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
         <translation>الصوت المسجّل بالإنجليزية. أما صوت هذا الجهاز فيتحدث لغتك.</translation>
     </message>
+    <message>
+        <source>The voice of this device can be chosen once the device has named one for your language.</source>
+        <translation>يمكن اختيار صوت هذا الجهاز بعد أن يحدد الجهاز صوتًا للغتك.</translation>
+    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -3041,18 +3072,6 @@
         <translation>أدخل اليدين</translation>
     </message>
     <message>
-        <source>Raise</source>
-        <translation>الرفع</translation>
-    </message>
-    <message>
-        <source>Hold</source>
-        <translation>الثبات</translation>
-    </message>
-    <message>
-        <source>Lower</source>
-        <translation>الخفض</translation>
-    </message>
-    <message>
         <source>Swap polarity</source>
         <translation>تبديل القطبية</translation>
     </message>
@@ -3306,14 +3325,6 @@
         <translation>ماء صنبور دافئ، نحو %1 مل في كل حوض</translation>
     </message>
     <message>
-        <source>Bath for the hand on a table that is not metal</source>
-        <translation>حوض اليد على طاولة غير معدنية</translation>
-    </message>
-    <message>
-        <source>Bath for the foot on the floor</source>
-        <translation>حوض القدم على الأرض</translation>
-    </message>
-    <message>
         <source>Each plate under its grid; skin never touches a plate</source>
         <translation>كل صفيحة تحت شبكتها؛ لا يلمس الجلد الصفيحة أبدًا</translation>
     </message>
@@ -3412,6 +3423,26 @@
     <message>
         <source>Since %1 the chance of dampness has been %2 or more.</source>
         <translation>احتمال الرطوبة %2 أو أكثر (منذ: %1).</translation>
+    </message>
+    <message>
+        <source>Hand baths on a table that is not metal</source>
+        <translation>حوضا اليدين على طاولة غير معدنية</translation>
+    </message>
+    <message>
+        <source>Foot baths on the floor</source>
+        <translation>حوضا القدمين على الأرض</translation>
+    </message>
+    <message>
+        <source>Raise slowly</source>
+        <translation>ارفع ببطء</translation>
+    </message>
+    <message>
+        <source>Hold still</source>
+        <translation>اثبت دون حركة</translation>
+    </message>
+    <message>
+        <source>Lower to zero</source>
+        <translation>اخفض إلى الصفر</translation>
     </message>
 </context>
 <context>

@@ -373,6 +373,14 @@
         <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
         <translation>Mit beiden Händen unter Wasser berühren Sie nichts. Jeder Schritt wird vorher angesagt, und ein Tippen irgendwo auf den Bildschirm, mit Ellbogen oder Nase, hält an. Das Telefon sieht den Strom nicht: Behalten Sie die Anzeige selbst im Blick.</translation>
     </message>
+    <message>
+        <source>Answer all three, then tick each line.</source>
+        <translation>Alle drei beantworten, dann jede Zeile abhaken.</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>Die Batterien sind bald leer. Neue bereitlegen.</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -422,6 +430,10 @@
     <message>
         <source>Answer each question for the person treated, as it is today.</source>
         <translation>Beantworten Sie jede Frage für die behandelte Person, so wie es heute ist.</translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation>Die Liste</translation>
     </message>
 </context>
 <context>
@@ -581,6 +593,13 @@
     </message>
 </context>
 <context>
+    <name>ChoiceChip</name>
+    <message>
+        <source>Not possible yet</source>
+        <translation>Noch nicht möglich</translation>
+    </message>
+</context>
+<context>
     <name>CoursePlan</name>
     <message>
         <source>Baths of this course</source>
@@ -625,6 +644,10 @@
     <message>
         <source>Plan a course</source>
         <translation>Eine Kur planen</translation>
+    </message>
+    <message>
+        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
+        <translation>Einzelne Bäder halten Sie jetzt trocken. Eine ganze Kur ist für den Anfang da, oder wenn das volle Schwitzen zurück ist.</translation>
     </message>
 </context>
 <context>
@@ -903,6 +926,10 @@
     <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Left out: days with %1</source>
+        <translation>Ausgelassen: Tage mit %1</translation>
     </message>
 </context>
 <context>
@@ -2160,6 +2187,10 @@
         <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
         <translation>Die aufgenommene Stimme spricht Englisch. Die Stimme dieses Geräts spricht Ihre Sprache.</translation>
     </message>
+    <message>
+        <source>The voice of this device can be chosen once the device has named one for your language.</source>
+        <translation>Die Stimme dieses Geräts lässt sich wählen, sobald das Gerät eine für Ihre Sprache genannt hat.</translation>
+    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -2985,18 +3016,6 @@
         <translation>Hände hinein</translation>
     </message>
     <message>
-        <source>Raise</source>
-        <translation>Hochregeln</translation>
-    </message>
-    <message>
-        <source>Hold</source>
-        <translation>Halten</translation>
-    </message>
-    <message>
-        <source>Lower</source>
-        <translation>Herunterregeln</translation>
-    </message>
-    <message>
         <source>Swap polarity</source>
         <translation>Umpolen</translation>
     </message>
@@ -3250,14 +3269,6 @@
         <translation>Warmes Leitungswasser, etwa %1 ml je Schale</translation>
     </message>
     <message>
-        <source>Bath for the hand on a table that is not metal</source>
-        <translation>Schale für die Hand auf einem Tisch, der nicht aus Metall ist</translation>
-    </message>
-    <message>
-        <source>Bath for the foot on the floor</source>
-        <translation>Schale für den Fuß auf dem Boden</translation>
-    </message>
-    <message>
         <source>Each plate under its grid; skin never touches a plate</source>
         <translation>Jede Platte unter ihrem Gitter; die Haut berührt nie eine Platte</translation>
     </message>
@@ -3356,6 +3367,26 @@
     <message>
         <source>Since %1 the chance of dampness has been %2 or more.</source>
         <translation>Die Wahrscheinlichkeit von Feuchte liegt bei %2 oder mehr (seit: %1).</translation>
+    </message>
+    <message>
+        <source>Hand baths on a table that is not metal</source>
+        <translation>Schalen für die Hände auf einem Tisch, der nicht aus Metall ist</translation>
+    </message>
+    <message>
+        <source>Foot baths on the floor</source>
+        <translation>Schalen für die Füße auf dem Boden</translation>
+    </message>
+    <message>
+        <source>Raise slowly</source>
+        <translation>Langsam hochregeln</translation>
+    </message>
+    <message>
+        <source>Hold still</source>
+        <translation>Stillhalten</translation>
+    </message>
+    <message>
+        <source>Lower to zero</source>
+        <translation>Auf null herunterregeln</translation>
     </message>
 </context>
 <context>

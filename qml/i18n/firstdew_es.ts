@@ -373,6 +373,14 @@
         <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
         <translation>Con las dos manos bajo el agua no toca nada. Cada paso se anuncia antes, y un toque en cualquier lugar de la pantalla, con el codo o la nariz, detiene. El teléfono no ve la corriente: vigile usted el medidor.</translation>
     </message>
+    <message>
+        <source>Answer all three, then tick each line.</source>
+        <translation>Responde a las tres y marca después cada línea.</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>Las pilas se están agotando. Ten otras a mano.</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -422,6 +430,10 @@
     <message>
         <source>Answer each question for the person treated, as it is today.</source>
         <translation>Responda a cada pregunta por la persona tratada, tal como está hoy.</translation>
+    </message>
+    <message>
+        <source>The list</source>
+        <translation>La lista</translation>
     </message>
 </context>
 <context>
@@ -581,6 +593,13 @@
     </message>
 </context>
 <context>
+    <name>ChoiceChip</name>
+    <message>
+        <source>Not possible yet</source>
+        <translation>Todavía no es posible</translation>
+    </message>
+</context>
+<context>
     <name>CoursePlan</name>
     <message>
         <source>Baths of this course</source>
@@ -625,6 +644,10 @@
     <message>
         <source>Plan a course</source>
         <translation>Planificar un curso</translation>
+    </message>
+    <message>
+        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
+        <translation>Ahora te mantienes seco con baños sueltos. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
     </message>
 </context>
 <context>
@@ -903,6 +926,10 @@
     <message>
         <source>Done</source>
         <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Left out: days with %1</source>
+        <translation>Se omiten los días con %1</translation>
     </message>
 </context>
 <context>
@@ -2160,6 +2187,10 @@
         <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
         <translation>La voz grabada habla en inglés. La voz de este dispositivo habla su idioma.</translation>
     </message>
+    <message>
+        <source>The voice of this device can be chosen once the device has named one for your language.</source>
+        <translation>La voz de este dispositivo podrá elegirse cuando el dispositivo indique una para tu idioma.</translation>
+    </message>
 </context>
 <context>
     <name>Stepper</name>
@@ -2985,18 +3016,6 @@
         <translation>Manos dentro</translation>
     </message>
     <message>
-        <source>Raise</source>
-        <translation>Subir</translation>
-    </message>
-    <message>
-        <source>Hold</source>
-        <translation>Mantener</translation>
-    </message>
-    <message>
-        <source>Lower</source>
-        <translation>Bajar</translation>
-    </message>
-    <message>
         <source>Swap polarity</source>
         <translation>Cambiar la polaridad</translation>
     </message>
@@ -3250,14 +3269,6 @@
         <translation>Agua tibia del grifo, unos %1 ml en cada cubeta</translation>
     </message>
     <message>
-        <source>Bath for the hand on a table that is not metal</source>
-        <translation>La cubeta de la mano sobre una mesa que no sea de metal</translation>
-    </message>
-    <message>
-        <source>Bath for the foot on the floor</source>
-        <translation>La cubeta del pie en el suelo</translation>
-    </message>
-    <message>
         <source>Each plate under its grid; skin never touches a plate</source>
         <translation>Cada placa bajo su rejilla; la piel nunca toca una placa</translation>
     </message>
@@ -3356,6 +3367,26 @@
     <message>
         <source>Since %1 the chance of dampness has been %2 or more.</source>
         <translation>La probabilidad de humedad es de %2 o más (desde: %1).</translation>
+    </message>
+    <message>
+        <source>Hand baths on a table that is not metal</source>
+        <translation>Las cubetas de las manos, en una mesa que no sea de metal</translation>
+    </message>
+    <message>
+        <source>Foot baths on the floor</source>
+        <translation>Las cubetas de los pies, en el suelo</translation>
+    </message>
+    <message>
+        <source>Raise slowly</source>
+        <translation>Subir despacio</translation>
+    </message>
+    <message>
+        <source>Hold still</source>
+        <translation>Mantener quieto</translation>
+    </message>
+    <message>
+        <source>Lower to zero</source>
+        <translation>Bajar a cero</translation>
     </message>
 </context>
 <context>

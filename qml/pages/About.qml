@@ -4,6 +4,7 @@ import Firstdew
 
 Frame {
     canGoBack: true
+    personal: false
     title: qsTr("About and cautions")
     Card { CautionList {} }
     Card {

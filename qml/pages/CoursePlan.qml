@@ -12,8 +12,15 @@ Frame {
     property string start: Store.today
     property var free: []
     readonly property var present: PlanModel.sites.find(s => s.treatedAs === site && s.sessions.length > 0)
+    readonly property var known: PlanModel.sites.find(s => s.treatedAs === site)
+    readonly property bool keepsDry: known !== undefined && ["keeping-dry", "first-dew"].includes(known.stage)
     readonly property bool running: present !== undefined && present.stage === "first-course"
     Label { role: "lead"; text: Look.words.bath(page.site); Layout.fillWidth: true }
+    Card {
+        visible: page.keepsDry
+        kind: "now"
+        Label { Layout.fillWidth: true; text: qsTr("You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.") }
+    }
     Card {
         visible: page.running
         Heading { text: qsTr("Baths of this course") }

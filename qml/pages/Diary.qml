@@ -47,6 +47,12 @@ Frame {
         Label { id: range; role: "label"; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Look.words.dayYear(DiaryModel.plusDays(page.lastDay, 1 - page.span))).arg(Look.words.dayYear(page.lastDay)) }
         IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.goBack(page.back - Math.ceil(page.span / 2)) }
     }
+    Label {
+        visible: page.without.length > 0 && DiaryModel.sites.length > 0
+        role: "label"
+        Layout.fillWidth: true
+        text: qsTr("Left out: days with %1").arg(page.without.map(token => Look.words.circumstance(token)).join(", "))
+    }
     Repeater {
         model: DiaryModel.sites.length
         Card {

@@ -5,6 +5,7 @@ import Firstdew
 Frame {
     id: page
     canGoBack: true
+    personal: false
     title: qsTr("People")
     Label { Layout.fillWidth: true; text: qsTr("Each person has a record of their own; nothing is mixed.") }
     Repeater {

@@ -29,12 +29,13 @@ Frame {
         }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
         OneOf {
-            visible: canSpeak
             label: qsTr("Whose voice")
             options: [{ value: "recorded", text: qsTr("Recorded voice") }, { value: "device", text: qsTr("Voice of this device") }]
             value: PlanModel.voice
+            closed: canSpeak ? [] : ["device"]
             onChosen: v => Store.setPreference("voice", v)
         }
+        Label { visible: !canSpeak; role: "label"; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
         Label {
             visible: Look.language !== "en" && !(canSpeak && PlanModel.voice === "device")
             role: "label"

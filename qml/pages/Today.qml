@@ -33,13 +33,6 @@ Frame {
         }
     }
 
-    Label {
-        visible: Store.people.length > 1
-        role: "label"
-        text: Store.personName
-        Layout.topMargin: -Theme.gap
-    }
-
     Late {
         wanted: page.call
         sourceComponent: DewCall { matter: page.call ? page.matters : null }

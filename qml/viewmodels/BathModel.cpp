@@ -19,6 +19,8 @@ namespace {
 BathModel* theModel = nullptr;
 /// A clearance with no end of its own is asked again after this time (our own choice, cautious).
 constexpr int kClearanceDays = 180;
+/// Sessions left in the batteries at which new ones should be at hand (our own choice).
+constexpr int kCellsLow = 1;
 
 QString pageOf(bath::Phase phase)
 {
@@ -166,6 +168,7 @@ void BathModel::answersDone()
         return;
     }
     m_done = {};
+    m_asked = {};
     m_answers = {};
     m_answers.site = m_choice.site();
     m_audible = m_cues.prepare();
@@ -199,10 +202,17 @@ void BathModel::cleared(const QString& who)
         answersDone();
 }
 
+std::vector<PrepItem> BathModel::linesToTick() const
+{
+    auto lines = protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds);
+    std::erase_if(lines, [](PrepItem i) { return i == PrepItem::NoAntiperspirant || i == PrepItem::NotShaved; });
+    return lines;
+}
+
 QVariantList BathModel::preparation() const
 {
     QVariantList out;
-    for (const auto item : protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds))
+    for (const auto item : linesToTick())
         out.append(QVariantMap{{"item", static_cast<int>(item)}, {"text", words::prepText(item)}, {"done", isDone(item)}});
     return out;
 }
@@ -217,8 +227,8 @@ QStringList BathModel::waits() const
 
 bool BathModel::ready() const
 {
-    const auto list = protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds);
-    return allowed() && protocol::waitsFor(m_answers, m_store.now()).empty() &&
+    const auto list = linesToTick();
+    return allowed() && skinTold() && protocol::waitsFor(m_answers, m_store.now()).empty() &&
            std::all_of(list.begin(), list.end(), [&](PrepItem i) { return isDone(i); });
 }
 
@@ -229,22 +239,28 @@ void BathModel::tick(int item)
     emit changed();
 }
 
+void BathModel::answered(PrepItem item)
+{
+    m_asked.insert(item);
+    emit changed();
+}
+
 void BathModel::setSmallWounds(bool on)
 {
     m_answers.smallWounds = on;
-    emit changed();
+    answered(PrepItem::WoundsCovered);
 }
 
 void BathModel::setAntiperspirant(int hoursAgo)
 {
     m_answers.antiperspirant = hoursAgo < 0 ? std::nullopt : std::optional(m_store.now().plusMinutes(-60 * hoursAgo));
-    emit changed();
+    answered(PrepItem::NoAntiperspirant);
 }
 
 void BathModel::setShaved(int daysAgo)
 {
     m_answers.shaved = daysAgo < 0 ? std::nullopt : std::optional(m_store.now().plusMinutes(-24 * 60 * daysAgo));
-    emit changed();
+    answered(PrepItem::NotShaved);
 }
 
 void BathModel::askVoice(const QString& language)
@@ -310,9 +326,12 @@ QVariantMap BathModel::afterwards() const
 {
     if (!m_bath.state())
         return {};
-    QVariantMap view = afterView(*m_bath.state());
-    view.insert("cells", m_store.situation().cellSessionsLeft.value_or(-1));
-    return view;
+    return afterView(*m_bath.state());
+}
+
+bool BathModel::cellsLow() const
+{
+    return m_store.situation().cellSessionsLeft.value_or(kCellsLow + 1) <= kCellsLow;
 }
 
 void BathModel::save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note)

@@ -36,6 +36,10 @@ class BathModel : public QObject {
     Q_PROPERTY(QStringList blockedBy READ blockedBy NOTIFY changed)
     Q_PROPERTY(bool blockedForGood READ blockedForGood NOTIFY changed)
     Q_PROPERTY(QVariantList preparation READ preparation NOTIFY changed)
+    /// Whether all that is asked of the skin there has been answered.
+    Q_PROPERTY(bool skinTold READ skinTold NOTIFY changed)
+    /// Whether the machine's batteries last for one more session at most.
+    Q_PROPERTY(bool cellsLow READ cellsLow NOTIFY changed)
     Q_PROPERTY(QStringList waits READ waits NOTIFY changed)
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
     /// Everything the running page shows; see running() for its keys.
@@ -76,6 +80,8 @@ public:
     [[nodiscard]] QStringList blockedBy() const;
     [[nodiscard]] bool blockedForGood() const;
     [[nodiscard]] QVariantList preparation() const;
+    [[nodiscard]] bool skinTold() const { return m_asked == kQuestions; }
+    [[nodiscard]] bool cellsLow() const;
     [[nodiscard]] QStringList waits() const;
     [[nodiscard]] bool ready() const;
     [[nodiscard]] QVariantMap running() const;
@@ -126,7 +132,13 @@ signals:
     void finished();
 
 private:
+    /// Asked of the skin before the list.
+    inline static const facts::SetOf<protocol::PrepItem> kQuestions{
+        protocol::PrepItem::WoundsCovered, protocol::PrepItem::NoAntiperspirant, protocol::PrepItem::NotShaved};
     [[nodiscard]] protocol::ScreeningVerdict verdict() const;
+    /// What is seen to and ticked; what an answer tells is not asked again.
+    [[nodiscard]] std::vector<protocol::PrepItem> linesToTick() const;
+    void answered(protocol::PrepItem item);
     [[nodiscard]] bool isDone(protocol::PrepItem item) const { return m_done.contains(item); }
     void toPage(const QString& page);
     void follow();
@@ -142,6 +154,7 @@ private:
     bool m_askAll = false;
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
+    facts::SetOf<protocol::PrepItem> m_asked; ///< of kQuestions, those that were answered
     bool m_deviceSpeaks = false;
     bool m_audible = false; ///< prompts and alarm can be made heard
 };

@@ -83,8 +83,8 @@ QString prepText(PrepItem item)
     case PrepItem::NoAntiperspirant: return Words::tr("No antiperspirant with aluminium there for 24 hours");
     case PrepItem::NotShaved: return Words::tr("Not shaved there for three days");
     case PrepItem::WarmWater: return Words::tr("Warm tap water, about %1 ml in each bath").arg(protocol::kWaterPerBathMl);
-    case PrepItem::BathsOnTable: return Words::tr("Bath for the hand on a table that is not metal");
-    case PrepItem::BathsOnFloor: return Words::tr("Bath for the foot on the floor");
+    case PrepItem::BathsOnTable: return Words::tr("Hand baths on a table that is not metal");
+    case PrepItem::BathsOnFloor: return Words::tr("Foot baths on the floor");
     case PrepItem::PlateUnderGrid: return Words::tr("Each plate under its grid; skin never touches a plate");
     case PrepItem::PadsSoaked: return Words::tr("Pads soaked through, and tight");
     case PrepItem::LeadsIn: return Words::tr("Machine off, current at zero, leads in");

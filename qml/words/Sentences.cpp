@@ -162,9 +162,9 @@ QString stepName(const protocol::Step& step)
     switch (step.kind) {
     case StepKind::CheckList: return Words::tr("Check list");
     case StepKind::Announce: return Words::tr("Hands in");
-    case StepKind::Raise: return Words::tr("Raise");
-    case StepKind::Hold: return Words::tr("Hold");
-    case StepKind::Lower: return Words::tr("Lower");
+    case StepKind::Raise: return Words::tr("Raise slowly");
+    case StepKind::Hold: return Words::tr("Hold still");
+    case StepKind::Lower: return Words::tr("Lower to zero");
     case StepKind::Swap: return Words::tr("Swap polarity");
     case StepKind::MoveSide: return Words::tr("Change side");
     case StepKind::Finish: return Words::tr("Lift out");

@@ -133,7 +133,8 @@ def begin_session(app):
     app.press('Go on')
     app.press('Nothing has changed')
     app.see('Tick each line')
-    for name in [n.name for n in app.nodes() if n.getRoleName() == 'check box' and 'small cuts' not in n.name]:
+    app.skin_is_fine()
+    for name in app.below('Tick each line'):
         app.press(name)
     app.press('Begin')
     app.press('It is comfortable')

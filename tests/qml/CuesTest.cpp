@@ -84,6 +84,9 @@ struct Led {
             all.asked.insert(row);
         REQUIRE(store.append(all));
         bath.answersDone();
+        bath.setSmallWounds(false);
+        bath.setAntiperspirant(-1);
+        bath.setShaved(-1);
         for (const QVariant& line : bath.preparation())
             bath.tick(line.toMap()["item"].toInt());
         bath.start();

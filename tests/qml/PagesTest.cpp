@@ -120,6 +120,9 @@ struct Interface {
             store.append(answered({}));
             bath.answersDone();
         }
+        bath.setSmallWounds(false);
+        bath.setAntiperspirant(-1);
+        bath.setShaved(-1);
         for (const QVariant& line : bath.preparation())
             bath.tick(line.toMap()["item"].toInt());
         if (step == "prepare")

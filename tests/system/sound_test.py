@@ -4,8 +4,7 @@
 The clips are looked for in what the sound server really played. How late each came is printed.
 
 Usage: sound_test.py --app FILE --cli FILE --assets FOLDER Sound|DeviceVoice
-One of both at a time. DeviceVoice is for a hand to run: now and then the accessibility library remembers the choice of
-voice, which appears once the device has answered, without what it can do, and never lets it be pressed."""
+One of both at a time: the accessibility library joins one desktop in the life of a process."""
 import cmath
 import contextlib
 import json
@@ -67,6 +66,7 @@ class Listening(unittest.TestCase):
         self.app.press('Go on')
         self.app.press('Nothing has changed')
         self.app.see('Tick each line')
+        self.app.skin_is_fine()
         for name in self.app.below('Tick each line'):
             self.app.press(name)
         self.app.press('Begin')
@@ -237,7 +237,8 @@ class DeviceVoice(Listening):
         self.app.press('Plan', 'page tab')
         self.assertFalse(engine())
         self.app.press('Voice and tones')
-        ui.wait_for('the answer of the device', lambda: 'Voice of this device' in self.app.names(), LISTS)
+        own = self.app.see('Voice of this device', 'radio button')
+        ui.wait_for('the answer of the device', lambda: not own.description, LISTS)
         self.app.press('Voice of this device')
         self.assertTrue(engine())
         self.app.press('Check how loud it is')

@@ -92,6 +92,7 @@ class Tour:
 
     def tick_everything(self):
         self.app.see('Tick each line')
+        self.app.skin_is_fine()
         for name in self.app.below('Tick each line'):
             self.app.press(name)
 

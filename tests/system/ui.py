@@ -2,6 +2,7 @@
 
 Everything runs in a desktop of its own: a display, a session bus, the accessibility bus, and where asked a
 notification daemon and a sound server whose output is recorded."""
+import itertools
 import os
 import pathlib
 import re
@@ -16,6 +17,7 @@ import time
 
 POLL = 0.05
 RATE = 16000  # of recorded sound, Hz
+SKIN_QUESTIONS = ('Antiperspirant with aluminium there in the last 24 hours?', 'Shaved there in the last three days?', 'Small cuts on the skin there?')
 PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
 
 
@@ -245,8 +247,8 @@ class App:
     def log(self):
         return (self.desktop.folder / (pathlib.Path(self.process.args[0]).name + '.log')).read_text(errors='replace')
 
-    def nodes(self):
-        """Everything of the page, in order, scrolled into view or not. What the page hides is not in the tree,
+    def nodes(self, root=None):
+        """Everything of the page, or of that part of it, in order, scrolled into view or not. What the page hides is not in the tree,
         or stands there as neither visible nor in a place of its own."""
         def walk(node):
             try:
@@ -257,7 +259,7 @@ class App:
             for child in children:
                 if child is not None:
                     yield from walk(child)
-        return walk(self.tree)
+        return walk(root or self.tree)
 
     def names(self):
         out = []
@@ -269,10 +271,11 @@ class App:
                 pass
         return out
 
-    def all(self, name, role=None):
-        """Every thing of that name, in order; what is scrolled out of view cannot be told from what is hidden."""
+    def all(self, name, role=None, within=None):
+        """Every thing of that name, in order, where named of that group alone; what is scrolled out of view cannot be told
+        from what is hidden."""
         pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
-        for n in self.nodes():
+        for n in self.nodes() if within is None else itertools.chain.from_iterable(self.nodes(group) for group in self.all(within)):
             try:
                 if n.name and pattern.match(n.name) and (role is None or n.getRoleName() == role):
                     yield n
@@ -304,10 +307,10 @@ class App:
             pass  # it took the thing away before it could answer
         return True
 
-    def reach(self, name, role=None, top=False):
+    def reach(self, name, role=None, top=False, within=None):
         """The thing of that name which is in view, or comes into view when it is given the keyboard; nothing where all
         of that name are hidden. Of several the first, or the one that lies on top."""
-        found = list(self.all(name, role))
+        found = list(self.all(name, role, within))
         if top:
             found.reverse()
         for node in found:
@@ -339,9 +342,9 @@ class App:
         """Waits until it is in view, not only on a page that lies behind."""
         wait_for(f'{name!r} in view', lambda: any(n.name == name and n.getState().contains(self.pyatspi.STATE_SHOWING) for n in self.nodes()))
 
-    def press(self, name, role=None, top=False):
+    def press(self, name, role=None, top=False, within=None):
         def attempt():
-            node = self.reach(name, role, top)
+            node = self.reach(name, role, top, within)
             try:
                 ready = node is not None and node.getState().contains(self.pyatspi.STATE_ENABLED)
             except Exception:
@@ -351,6 +354,11 @@ class App:
             wait_for(f'{name!r} to press', attempt)
         except AssertionError as missing:
             raise AssertionError(f'{missing}; on the screen: {self.names()}\n{self.log()[-2000:]}') from None
+
+    def skin_is_fine(self, say=lambda text: text):
+        """Answers what the preparation asks of the skin; `say` gives a text in the language of the app."""
+        for question in SKIN_QUESTIONS:
+            self.press(say('No'), 'radio button', within=say(question))
 
     def write(self, name, text):
         """Types into the field of that name; of several, the one that lies on top."""

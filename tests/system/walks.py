@@ -129,6 +129,8 @@ class Bath(Walk):
         assert lines
         for line in lines:
             self.tick(line)
+        assert begin.description == t('Not possible yet'), 'nothing is taken for said that was not'
+        self.app.skin_is_fine(lambda text: t(text, of='BathPrepare'))
         ui.wait_for('the way to begin', lambda: not begin.description)
         self.view(begin)
         self.picture('prepared')
