@@ -42,8 +42,8 @@ Rectangle {
             Layout.fillWidth: true
             columns: Theme.largeText && meter.roomy ? 1 : 2
             rowSpacing: 0
-            Label { role: "strong"; font.pixelSize: meter.farSize; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
-            Label { role: "strong"; font.pixelSize: meter.farSize; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            Label { role: "strong"; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
+            Label { role: "strong"; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
         }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
         Label { visible: !meter.under; text: qsTr("Your machine's meter shows:"); Layout.fillWidth: true }

@@ -75,7 +75,18 @@ Item {
                         Accessible.name: (page.alarm ? page.r.reading : page.r.remainingSpoken) || ""
                     }
                 }
-                Item { visible: page.r.timed !== true; Layout.fillHeight: true }
+                // While it is raised, the aim is what is looked for.
+                Item {
+                    visible: page.r.timed !== true
+                    Layout.fillHeight: true
+                    Layout.fillWidth: true
+                    Column {
+                        visible: page.r.kind === "raise" && parent.height > implicitHeight
+                        anchors.centerIn: parent
+                        Label { text: qsTr("Aim"); font.pixelSize: Theme.title; color: page.ink; anchors.horizontalCenter: parent.horizontalCenter }
+                        Text { text: page.r.target || ""; color: page.ink; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong; anchors.horizontalCenter: parent.horizontalCenter; Accessible.ignored: true }
+                    }
+                }
                 Label { visible: page.alarm; role: "strong"; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead === true; running: page.r; roomy: page.height > Theme.tall; Layout.fillWidth: true }

@@ -396,6 +396,10 @@
         <source>Down to %1 or less. Then enter what the meter shows.</source>
         <translation>إلى %1 أو أقل، ثم أدخل ما يظهره المقياس.</translation>
     </message>
+    <message>
+        <source>Aim</source>
+        <translation>الهدف</translation>
+    </message>
 </context>
 <context>
     <name>BathScreening</name>

@@ -396,6 +396,10 @@
         <source>Down to %1 or less. Then enter what the meter shows.</source>
         <translation>Auf %1 oder weniger. Dann eingeben, was die Anzeige zeigt.</translation>
     </message>
+    <message>
+        <source>Aim</source>
+        <translation>Ziel</translation>
+    </message>
 </context>
 <context>
     <name>BathScreening</name>

@@ -396,6 +396,10 @@
         <source>Down to %1 or less. Then enter what the meter shows.</source>
         <translation>Hasta %1 o menos. Después escriba lo que marca el medidor.</translation>
     </message>
+    <message>
+        <source>Aim</source>
+        <translation>Objetivo</translation>
+    </message>
 </context>
 <context>
     <name>BathScreening</name>
