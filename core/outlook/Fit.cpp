@@ -5,6 +5,7 @@
 #include <limits>
 #include <numbers>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace firstdew::outlook
@@ -18,6 +19,8 @@ using Vector = std::array<double, 2>;
 
 constexpr int kMostSteps = 200;
 constexpr int kHalvings = 40;
+constexpr double kSmall = 1e-200; // a product of chances above it has lost nothing
+constexpr double kFew = 8; // equal chances that are sooner multiplied than raised
 constexpr double kEnough = 1e-13; // of the Newton decrement, relative to the log likelihood
 
 /// W at one place: density, its logarithm and that one's slope; the distribution function from both sides, without loss
@@ -102,7 +105,19 @@ struct Slopes {
     double value = 0;
     Vector gradient{};
     std::array<Vector, 2> hessian{};
+    double chances = 1; ///< product of those whose logarithm `value` lacks still: one logarithm does for many
 
+    void addLog(double chance, double count)
+    {
+        double all = chances;
+        for (double k = 0; k < std::min(count, kFew); ++k)
+            all *= chance;
+        if (count <= kFew && all > kSmall)
+            chances = all;
+        else
+            value += count * std::log(chance);
+    }
+    void settle() { value += std::log(std::exchange(chances, 1)); }
     void add(double factor, Vector by)
     {
         for (std::size_t i = 0; i < 2; ++i)
@@ -142,7 +157,7 @@ void addInterval(Slopes& s, double count, const W* left, double logLeft, const W
         end(-1, *left, logLeft);
     if (right != nullptr)
         end(1, *right, logRight);
-    s.value += count * std::log(chance);
+    s.addLog(chance, count);
     s.add(count, gradient);
     s.addOuter(-count, gradient);
 }
@@ -164,6 +179,7 @@ Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
         else if (begins || ends)
             addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr, ends ? logs[right] : 0);
     }
+    s.settle();
     return s;
 }
 
@@ -307,11 +323,11 @@ std::optional<Error> faultIn(std::span<const Interval> data)
         return Error{"no-data", "intervals", "there is no interval at all; give at least two"};
     for (std::size_t i = 0; i < data.size(); ++i) {
         const Interval& x = data[i];
-        const auto at = "interval " + std::to_string(i + 1);
+        const auto at = [&] { return "interval " + std::to_string(i + 1); };
         if (!std::isfinite(x.left) || x.left < 0 || x.left > 1e6)
-            return Error{"bad-left", at, "left is no number of days from 0 to a million"};
+            return Error{"bad-left", at(), "left is no number of days from 0 to a million"};
         if (x.right && (!std::isfinite(*x.right) || *x.right < x.left || *x.right <= 0 || *x.right > 1e6))
-            return Error{"bad-right", at, "right is before left, or no number of days above 0 and up to a million"};
+            return Error{"bad-right", at(), "right is before left, or no number of days above 0 and up to a million"};
     }
     return std::nullopt;
 }
