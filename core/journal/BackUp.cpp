@@ -53,8 +53,9 @@ Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view s
 Result<Restored> restore(const path& store, const std::vector<Fact>& facts)
 {
     std::error_code ec;
-    if (!std::filesystem::exists(store, ec) ||
-        (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0 && copiesOf(store).empty()))
+    const bool nothing = !std::filesystem::exists(store, ec) ||
+                         (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0);
+    if (nothing && copiesOf(store).empty())
         return restoreIntoNew(store, facts);
     {
         auto present = Journal::openExisting(store);

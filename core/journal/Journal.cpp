@@ -27,12 +27,15 @@ void prepareConnection(SQLite::Database& db)
     db.exec("PRAGMA temp_store = MEMORY"); // VACUUM must not leave a plain copy in a temporary folder
 }
 
-/// A file with nothing in it that was a store once.
+/// No file, or one with nothing in it, where a store was once: a record that begins anew without a word would be taken
+/// for the old one. It stands there empty from then on, to be repaired from the copies like one that was cut to nothing.
 std::optional<Error> emptied(const std::filesystem::path& file)
 {
     if (copiesOf(file).empty())
         return std::nullopt;
-    return damagedStore(file, "it is empty, yet there are copies of it");
+    if (auto made = createOwn(file); !made)
+        return unreadableStore(file, made.error().message);
+    return damagedStore(file, "it is gone or empty, yet there are copies of it");
 }
 
 /// What must not be taken for a new store: SQLite would write over a tiny file of any kind.
@@ -42,7 +45,7 @@ std::optional<Error> notEmptyForNew(const std::filesystem::path& file)
     const auto size = std::filesystem::file_size(file, ec);
     if (!ec && size > 0 && size < 512)
         return foreignFile(file);
-    return !ec && size == 0 ? emptied(file) : std::nullopt;
+    return ec || size == 0 ? emptied(file) : std::nullopt;
 }
 
 } // namespace
@@ -134,7 +137,7 @@ Result<Journal> Journal::openExisting(const std::filesystem::path& file)
 {
     std::error_code ec;
     if (!std::filesystem::exists(file, ec))
-        return ec ? unreadableStore(file, ec.message()) : missingStore(file);
+        return ec ? unreadableStore(file, ec.message()) : emptied(file).value_or(missingStore(file));
     if (std::filesystem::is_regular_file(file, ec) && std::filesystem::file_size(file, ec) == 0)
         return emptied(file).value_or(foreignFile(file));
     return open(file);

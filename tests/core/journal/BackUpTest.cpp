@@ -314,7 +314,7 @@ TEST_CASE("a restore that cannot be done says why and changes nothing")
     CHECK(fileNames(scratch) == "store.db ");
 }
 
-TEST_CASE("a store that was emptied while copies of it are there is restored, and repaired from them")
+TEST_CASE("a store that is gone or empty while copies of it are there does not begin anew, and is repaired from them or restored")
 {
     const Scratch scratch;
     const auto before = testing::RandomFacts(17).many(5);
@@ -323,9 +323,15 @@ TEST_CASE("a store that was emptied while copies of it are there is restored, an
         REQUIRE(journal.value().replaceAll(before).ok());
         REQUIRE(journal.value().keepCopy("before-import").ok());
     };
+    const bool gone = GENERATE(false, true);
     const auto empty = [&] {
         testing::writeTo(scratch / "store.db", "");
-        std::filesystem::remove(scratch / "store.db-wal");
+        for (const char* file : {"store.db", "store.db-wal", "store.db-shm"})
+            if (gone || file != std::string_view("store.db"))
+                std::filesystem::remove(scratch / file);
+        CHECK(Journal::open(scratch / "store.db").error().code == "store-damaged");
+        if (gone)
+            std::filesystem::remove(scratch / "store.db");
         CHECK(Journal::openExisting(scratch / "store.db").error().code == "store-damaged");
     };
     make(), empty();
@@ -335,6 +341,8 @@ TEST_CASE("a store that was emptied while copies of it are there is restored, an
     CHECK(Journal::openExisting(scratch / "store.db")->readAll()->size() == before.size());
 
     empty();
+    if (gone)
+        std::filesystem::remove(scratch / "store.db");
     const auto after = testing::RandomFacts(18).many(7);
     REQUIRE(restore(scratch / "store.db", after).ok());
     CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == after);
