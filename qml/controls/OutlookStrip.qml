@@ -15,6 +15,7 @@ Column {
             id: line
             required property int index
             readonly property var now: strip.sites[index] || { site: "", chance: -1 }
+            readonly property var then: strip.days.length > 0 && strip.days[strip.days.length - 1].sites[index] || now
             spacing: Theme.tight
             width: strip.width
             GridLayout {
@@ -25,7 +26,7 @@ Column {
                     role: "label"
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
-                    text: line.now.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.now.chance)).arg(Look.words.percent(strip.days[strip.days.length - 1].sites[line.index].chance))
+                    text: line.now.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.now.chance)).arg(Look.words.percent(line.then.chance))
                                                      : qsTr("No forecast before the first bath")
                 }
             }

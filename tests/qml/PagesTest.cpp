@@ -60,9 +60,11 @@ struct Interface {
         REQUIRE(window != nullptr);
     }
 
-    void fill()
+    void fill() { fillFor("Alma"); }
+
+    void fillFor(const char* name)
     {
-        store.append(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}});
+        store.append(Person{name, LocalDate::parse("1990-04-23"), {}, {}, {}});
         store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Cells});
         store.append(SiteUse{Site::Hands, true});
         store.append(SiteUse{Site::Feet, true});
@@ -256,6 +258,25 @@ TEST_CASE("Text on every page stands out from what is behind it in both themes")
             });
         }
         CHECK(seen > 150);
+    }
+}
+
+TEST_CASE("Where there are several people, every page and the running session say whose they are")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.store.addPerson(Person{"Berta", LocalDate::parse("1992-05-01"), {}, {}, {}}));
+    ui.fillFor("Berta");
+    for (const QString& page : pages()) {
+        if (page == "About" || page == "People")
+            continue;
+        REQUIRE(ui.show(page));
+        ui.settled();
+        bool said = false;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            said = said || (isText(item) && item->property("text").toString().split(" · ").contains("Berta"));
+        });
+        if (!said)
+            FAIL_CHECK(page.toStdString() << " does not say whose it is");
     }
 }
 
