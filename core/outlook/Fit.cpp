@@ -141,10 +141,12 @@ void addExact(Slopes& s, double slope, double count, double log, const W& at)
     s.hessian[1][1] -= count / (slope * slope);
 }
 
-/// `left` and `right` are null where the interval has no such end.
+/// `left` and `right` are null where the interval has no such end; with neither it says nothing.
 template <class W>
 void addInterval(Slopes& s, double count, const W* left, double logLeft, const W* right, double logRight)
 {
+    if (left == nullptr && right == nullptr)
+        return;
     const double chance = left == nullptr ? right->upTo : right != nullptr ? W::between(*left, *right) : left->survivor;
     Vector gradient{};
     const auto end = [&](double sign, const W& at, double log) {
@@ -176,7 +178,7 @@ Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
         const bool ends = right != Spells::kNone;
         if (begins && left == right)
             addExact(s, b[1], count, logs[left], at[left]);
-        else if (begins || ends)
+        else
             addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr, ends ? logs[right] : 0);
     }
     s.settle();
