@@ -109,13 +109,16 @@ struct Slopes {
 
     void addLog(double chance, double count)
     {
-        double all = chances;
-        for (double k = 0; k < std::min(count, kFew); ++k)
-            all *= chance;
-        if (count <= kFew && all > kSmall)
-            chances = all;
-        else
-            value += count * std::log(chance);
+        if (count <= kFew) {
+            double all = chances;
+            for (int k = 0; k < static_cast<int>(count); ++k)
+                all *= chance;
+            if (all > kSmall) {
+                chances = all;
+                return;
+            }
+        }
+        value += count * std::log(chance);
     }
     void settle() { value += std::log(std::exchange(chances, 1)); }
     void add(double factor, Vector by)
