@@ -3448,6 +3448,10 @@
         <source>Lower to zero</source>
         <translation>اخفض إلى الصفر</translation>
     </message>
+    <message>
+        <source>At first %1: %2 stay free below the limit until two readings agree, since current may drift up.</source>
+        <translation>في البداية %1: يبقى %2 دون الحد حتى تتفق قراءتان، لأن التيار قد يرتفع من تلقاء نفسه.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -3392,6 +3392,10 @@
         <source>Lower to zero</source>
         <translation>Auf null herunterregeln</translation>
     </message>
+    <message>
+        <source>At first %1: %2 stay free below the limit until two readings agree, since current may drift up.</source>
+        <translation>Zuerst %1: %2 bleiben unter der Grenze frei, bis zwei Messwerte übereinstimmen, denn der Strom kann von selbst steigen.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

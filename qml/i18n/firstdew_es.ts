@@ -3392,6 +3392,10 @@
         <source>Lower to zero</source>
         <translation>Bajar a cero</translation>
     </message>
+    <message>
+        <source>At first %1: %2 stay free below the limit until two readings agree, since current may drift up.</source>
+        <translation>Al principio %1: quedan %2 libres bajo el límite hasta que coincidan dos lecturas, pues la corriente puede subir sola.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

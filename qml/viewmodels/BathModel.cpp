@@ -84,7 +84,11 @@ QString BathModel::limitText() const
 
 QString BathModel::adviceText() const
 {
-    return allowed() ? words::adviceSentence(m_choice.advice()) : QString();
+    if (!allowed())
+        return {};
+    const auto advice = m_choice.advice();
+    const auto script = m_choice.script();
+    return words::adviceSentence(advice, script ? bath::prepared(*script, advice.target).target() : advice.target);
 }
 
 QString BathModel::lengthText() const

@@ -61,11 +61,14 @@ QString limitSentence(const protocol::LimitAnswer& answer, const std::string& gi
     return answer.allowed ? Words::tr("Limit %1. %2.").arg(milliamps(answer.limit.mA), by) : Words::tr("Not possible. %1.").arg(by);
 }
 
-QString adviceSentence(const protocol::CurrentAdvice& advice)
+QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)
 {
     QStringList out{Words::tr("Aim for about %1.").arg(milliamps(advice.target.mA))};
     for (const auto r : advice.reasons)
         out.append(currentReason(r, advice.last ? milliamps(advice.last->mA) : QString()));
+    if (first < advice.target)
+        out.append(Words::tr("At first %1: %2 stay free below the limit until two readings agree, since current may drift up.")
+                       .arg(milliamps(first.mA), milliamps(bath::kDriftRoom.mA)));
     return out.join(QLatin1Char(' '));
 }
 

@@ -14,8 +14,8 @@ namespace firstdew::words
 [[nodiscard]] QString minutes(int count);
 /// The limit and where it comes from, or that it cannot be.
 [[nodiscard]] QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver);
-/// What to aim for, and why.
-[[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice);
+/// What to aim for and why; `first` is what the session asks for before readings are steady, where that is less.
+[[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first);
 [[nodiscard]] QString lengthSentence(const protocol::Script& script);
 [[nodiscard]] QString prepText(protocol::PrepItem item);
 [[nodiscard]] QString waitSentence(const protocol::PrepWait& wait, LocalDate today);

@@ -280,6 +280,18 @@ TEST_CASE("Where there are several people, every page and the running session sa
     }
 }
 
+TEST_CASE("What is said before a bath names the level that the session first asks for")
+{
+    Interface ui({390, 844}, "light");
+    ui.store.append(Session{Site::Feet, Waveform::Direct, Milliamps{19}, Milliamps{18.5}, true, Comfort::Comfortable, {}, {}, "", "", ""},
+                    LocalTime::parse("2026-03-10T18:00"));
+    REQUIRE(ui.showBath("run"));
+    const QString first = ui.bath.running()["target"].toString();
+    CHECK(first == "17 mA"); // 3 mA under the limit of 20
+    CHECK(ui.bath.adviceText().contains("18.5 mA was comfortable"));
+    CHECK(ui.bath.adviceText().contains("At first " + first));
+}
+
 TEST_CASE("Everything that can be touched is large enough and has a name")
 {
     Interface ui({320, 568}, "light");
