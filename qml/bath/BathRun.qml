@@ -6,6 +6,7 @@ import Firstdew
 Item {
     id: page
     readonly property var r: BathModel.running
+    readonly property string person: Store.several ? Store.personName : ""
     readonly property bool alarm: r.alarm === true
     readonly property bool under: r.under === true
     readonly property bool wide: width > height
@@ -37,7 +38,7 @@ Item {
                     Layout.fillWidth: true
                     columns: Theme.largeText ? 1 : 2
                     rowSpacing: 0
-                    Label { text: [Store.people.length > 1 ? Store.personName : "", page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
+                    Label { text: [page.person, page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
                     Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {

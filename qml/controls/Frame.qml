@@ -45,7 +45,7 @@ Item {
                 RowLayout { id: headerExtra }
             }
             Label {
-                visible: frame.personal && Store.people.length > 1
+                visible: frame.personal && Store.several
                 role: "label"
                 text: Store.personName
                 Layout.fillWidth: true

@@ -46,7 +46,7 @@ Frame {
     Card {
         Heading { text: qsTr("Delete") }
         Label { role: "label"; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
-        ActionButton { visible: Store.people.length > 1; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName || qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
+        ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName || qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
         ActionButton { kind: "danger"; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place("today") }) }
     }
     Sheet {

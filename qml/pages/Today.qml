@@ -26,7 +26,7 @@ Frame {
             onClicked: Router.page("SummaryPage", {})
         }
         IconButton {
-            visible: Store.people.length > 1
+            visible: Store.several
             iconName: "person"
             text: qsTr("Change person, now %1").arg(Store.personName)
             onClicked: Router.page("People", {})

@@ -101,6 +101,8 @@ QVariantList Store::people() const
     return out;
 }
 
+bool Store::several() const { return personsIn(m_now.facts).size() > 1; }
+
 QString Store::todayIso() const { return text(m_now.situation.today); }
 
 std::optional<std::string> Store::preference(std::string_view key) const

@@ -32,6 +32,8 @@ class Store : public QObject {
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed)
     Q_PROPERTY(QString personName READ personName NOTIFY changed)
     Q_PROPERTY(QVariantList people READ people NOTIFY changed)
+    /// Whether there is more than one of them; costs far less than to ask for all.
+    Q_PROPERTY(bool several READ several NOTIFY changed)
     Q_PROPERTY(QString today READ todayIso NOTIFY changed)
     Q_PROPERTY(QString errorCode READ errorCode NOTIFY failed)
     Q_PROPERTY(QString errorText READ errorText NOTIFY failed)
@@ -50,6 +52,7 @@ public:
     [[nodiscard]] QString personName() const;
     void setPerson(const QString& id);
     [[nodiscard]] QVariantList people() const;
+    [[nodiscard]] bool several() const;
     [[nodiscard]] QString todayIso() const;
     [[nodiscard]] QString errorCode() const { return QString::fromStdString(m_error.code); }
     [[nodiscard]] QString errorText() const;
