@@ -1,9 +1,7 @@
 import QtQuick
-import QtQuick.Layouts
-import QtQuick.Templates as T
 import Firstdew
 
-T.ApplicationWindow {
+Window {
     id: window
     width: Look.startWidth
     height: Look.startHeight
@@ -13,7 +11,7 @@ T.ApplicationWindow {
     property string place: Look.startPage
     // A session that was running comes first, and one that has not been written down yet.
     Component.onCompleted: if (BathModel.page !== "choose") place = "bath"
-    readonly property bool rightToLeft: Qt.application.layoutDirection === Qt.RightToLeft
+    readonly property bool rightToLeft: Look.rightToLeft
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
 
@@ -31,12 +29,22 @@ T.ApplicationWindow {
     Binding { target: Theme; property: "motion"; value: Look.motion }
 
     function go(name) {
-        while (stack.depth > 1)
-            stack.pop(T.StackView.Immediate)
+        if (over.item)
+            over.item.leave()
         place = name
     }
     function pageUrl(name) { return Qt.resolvedUrl("pages/" + name + ".qml") }
-    function open(name, properties) { return stack.push(pageUrl(name), properties || {}, T.StackView.Immediate) }
+    function open(name, properties) {
+        over.active = true
+        return over.item.show(pageUrl(name), properties || {})
+    }
+    // What the first picture has no need of is made after it.
+    Connections {
+        target: window
+        enabled: !Router.drawn
+        function onFrameSwapped() { afterwards.start() }
+    }
+    Timer { id: afterwards; interval: 0; onTriggered: Router.drawn = true } // the picture itself is shown first
     /// Shows the page of that file, a place or another; whether it loaded.
     function showForTest(name) {
         const placeName = name.toLowerCase()
@@ -52,7 +60,7 @@ T.ApplicationWindow {
         target: Router
         function onPlace(name) { window.go(name) }
         function onPage(name, properties) { window.open(name, properties) }
-        function onBack() { if (stack.depth > 1) stack.pop(T.StackView.Immediate) }
+        function onBack() { if (over.item) over.item.back() }
     }
     Connections {
         target: Store
@@ -64,61 +72,57 @@ T.ApplicationWindow {
     Shortcut { sequence: "Ctrl+3"; onActivated: window.go("diary") }
     Shortcut { sequence: "Ctrl+4"; onActivated: window.go("plan") }
 
-    T.StackView {
-        id: stack
-        anchors { fill: parent; bottomMargin: window.keyboardHeight }
-        initialItem: places
-    }
-    Component {
+    // Sizes are bound and not left to a layout: a page is made at the size that it keeps.
+    Item {
         id: places
-        GridLayout {
-            // A screen that lies on its side has no height to give away: the places stand beside the page.
-            readonly property bool low: height < Theme.lowHeight && width > height
-            columnSpacing: 0
-            rowSpacing: 0
-            Item {
-                Layout.row: 0
-                Layout.column: parent.low ? 1 : 0
-                Layout.fillWidth: true
-                Layout.fillHeight: true
-                Repeater {
-                    model: ["today", "bath", "diary", "plan"]
-                    Loader {
-                        required property string modelData
-                        property bool wanted: false
-                        readonly property bool current: window.place === modelData
-                        onCurrentChanged: if (current) wanted = true
-                        Component.onCompleted: if (current) wanted = true
-                        active: wanted
-                        visible: current
-                        anchors.fill: parent
-                        source: window.pageUrl(modelData.charAt(0).toUpperCase() + modelData.slice(1))
-                    }
-                }
-            }
-            BottomBar {
-                // Nothing but the session while it runs.
-                visible: !(window.place === "bath" && BathModel.busy)
-                upright: parent.low
-                Layout.row: parent.low ? 0 : 1
-                Layout.column: 0
-                Layout.fillWidth: !parent.low
-                Layout.fillHeight: parent.low
-                current: window.place
-                onChosen: place => window.go(place)
-            }
+        width: window.width
+        height: window.height - window.keyboardHeight
+        visible: !(over.item && over.item.depth > 0)
+        // A screen that lies on its side has no height to give away: the places stand beside the page.
+        readonly property bool low: height < Theme.lowHeight && width > height
+        readonly property real beside: low && bar.visible ? bar.width : 0
+        readonly property real below: !low && bar.visible ? bar.height : 0
+
+        component Place: Loader {
+            property string name: ""
+            property string page: ""
+            property bool wanted: current
+            readonly property bool current: window.place === name
+            onCurrentChanged: if (current) wanted = true
+            active: wanted
+            visible: current
+            x: window.rightToLeft ? 0 : places.beside
+            width: places.width - places.beside
+            height: places.height - places.below
+            source: window.pageUrl(page)
+        }
+        Place { name: "today"; page: "Today" }
+        Place { name: "bath"; page: "Bath" }
+        Place { name: "diary"; page: "Diary" }
+        Place { name: "plan"; page: "Plan" }
+        Loader {
+            id: bar
+            // Nothing but the session while it runs.
+            visible: !(window.place === "bath" && BathModel.busy)
+            x: places.low && window.rightToLeft ? places.width - width : 0
+            y: places.height - height
+            width: places.low ? Theme.barWidth : places.width
+            height: places.low ? places.height : item ? item.implicitHeight : Theme.barHeight
+            source: Router.drawn ? Qt.resolvedUrl("controls/BottomBar.qml") : ""
+            Binding { target: bar.item; property: "current"; value: window.place }
+            Binding { target: bar.item; property: "upright"; value: places.low }
+            Connections { target: bar.item; function onChosen(place) { window.go(place) } }
         }
     }
 
-    LateSheet {
-        id: trouble
-        sheet: Component {
-            Sheet {
-                title: qsTr("That could not be saved")
-                Label { text: Store.errorText; Layout.fillWidth: true }
-                Label { text: qsTr("What was recorded before is safe. Make room on the phone or restart the app, then try again."); role: "label"; Layout.fillWidth: true }
-                ActionButton { text: qsTr("Close"); kind: "main"; Layout.fillWidth: true; onClicked: trouble.close() }
-            }
-        }
+    // Pages over the places.
+    Loader {
+        id: over
+        anchors { fill: parent; bottomMargin: window.keyboardHeight }
+        active: false
+        visible: item && item.depth > 0
+        source: Qt.resolvedUrl("controls/PageStack.qml")
     }
+
+    LateSheet { id: trouble; source: Qt.resolvedUrl("controls/TroubleSheet.qml") }
 }

@@ -7,6 +7,8 @@
 #include "journal/Schema.h"
 #include "journal/StoreError.h"
 
+#include <algorithm>
+#include <cstdint>
 #include <fmt/format.h>
 #include <sqlite3.h>
 
@@ -17,6 +19,7 @@ namespace
 {
 
 constexpr int kBusyMs = 2000;
+constexpr std::int64_t kMostAhead = 100'000; // facts that room is made for before one is read
 
 void prepareConnection(SQLite::Database& db)
 {
@@ -234,18 +237,20 @@ Result<std::vector<Fact>> Journal::readAll() const
     std::vector<Fact> out;
     try {
         const SQLite::Transaction snapshot(m_impl->db);
+        // The index of ids is a second account of the rows: a row lost from the table alone shows here.
+        const auto indexed =
+            m_impl->db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
+        out.reserve(static_cast<std::size_t>(std::clamp<std::int64_t>(indexed, 0, kMostAhead)));
         SQLite::Statement select(m_impl->db, kSelectRows);
+        FactReader reader;
         while (select.executeStep()) {
-            auto fact = factAt(select);
+            auto fact = reader.factAt(select);
             if (!fact && fact.error().code == "fact-newer")
                 return newerFact(m_impl->file, fact.error());
             if (!fact)
                 return damagedStore(m_impl->file, fmt::format("fact {}: {}", fact.error().input, fact.error().message));
             out.push_back(std::move(fact.value()));
         }
-        // The index of ids is a second account of the rows: a row lost from the table alone shows here.
-        const auto indexed =
-            m_impl->db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
         if (indexed != static_cast<int64_t>(out.size()))
             return damagedStore(m_impl->file, fmt::format("{} facts found where {} are listed", out.size(), indexed));
     } catch (const SQLite::Exception& e) {
@@ -263,9 +268,10 @@ Health Journal::check() const
             if (const auto line = integrity.getColumn(0).getString(); line != "ok")
                 health.problems.push_back(line);
         SQLite::Statement select(m_impl->db, kSelectRows);
+        FactReader reader;
         while (select.executeStep()) {
             ++health.facts;
-            if (auto fact = factAt(select); !fact)
+            if (auto fact = reader.factAt(select); !fact)
                 health.problems.push_back(fmt::format("fact {}: {}", fact.error().input, fact.error().message));
         }
     } catch (const SQLite::Exception& e) {

@@ -60,8 +60,9 @@ void salvageFrom(SQLite::Database& db, const std::string& select, std::vector<Fa
 {
     try {
         SQLite::Statement rows(db, select);
+        FactReader reader;
         while (rows.executeStep())
-            if (auto fact = factAt(rows))
+            if (auto fact = reader.factAt(rows))
                 into.push_back(std::move(fact.value()));
             else if (fact.error().code == "fact-newer")
                 newer = fact.error();

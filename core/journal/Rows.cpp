@@ -14,6 +14,8 @@ using namespace facts;
 namespace
 {
 
+constexpr std::string_view kBetween = "\x1f"; // stands in no text
+
 Row rowAt(SQLite::Statement& select)
 {
     const auto text = [&](int i) { return select.getColumn(i).getString(); };
@@ -25,10 +27,26 @@ Row rowAt(SQLite::Statement& select)
 
 long long Row::seal() const
 {
-    const std::string all = fmt::format("{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}\x1f{}", id, person, kind, day, minute,
-                                        recordedMs, corrects, body);
-    return static_cast<long long>(
-        ::crc32(0, reinterpret_cast<const Bytef*>(all.data()), static_cast<uInt>(all.size())));
+    auto crc = ::crc32(0, nullptr, 0);
+    const auto add = [&](std::string_view text) {
+        crc = ::crc32(crc, reinterpret_cast<const Bytef*>(text.data()), static_cast<uInt>(text.size()));
+    };
+    const auto addWhole = [&](long long value) {
+        const fmt::format_int digits(value);
+        add({digits.data(), digits.size()});
+    };
+    for (const std::string* text : {&id, &person, &kind}) {
+        add(*text);
+        add(kBetween);
+    }
+    for (const long long whole : {day, minute, recordedMs}) {
+        addWhole(whole);
+        add(kBetween);
+    }
+    add(corrects);
+    add(kBetween);
+    add(body);
+    return static_cast<long long>(crc);
 }
 
 Row rowOf(const Fact& fact)
@@ -55,11 +73,12 @@ void bindRow(SQLite::Statement& insert, const Row& row)
     insert.bind(++i, static_cast<int64_t>(row.seal()));
 }
 
-Result<Fact> factAt(SQLite::Statement& select)
+Result<Payload> FactReader::payloadOf(const Row& row)
 {
-    const Row row = rowAt(select);
-    if (row.seal() != select.getColumn(9).getInt64())
-        return Error{"fact-damaged", row.id, "does not match its check sum"};
+    constexpr std::size_t kShort = 128; // a session says something new each time, and is long
+    m_key.assign(row.kind).append(kBetween).append(row.body);
+    if (const auto said = m_said.find(m_key); said != m_said.end())
+        return said->second;
     const auto body = nlohmann::json::parse(row.body, nullptr, false);
     if (body.is_discarded())
         return Error{"fact-damaged", row.id, "is not readable"};
@@ -67,6 +86,19 @@ Result<Fact> factAt(SQLite::Statement& select)
     // Whole, but not of a kind known here.
     if (!payload)
         return Error{"fact-newer", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};
+    if (row.body.size() <= kShort)
+        m_said.emplace(m_key, *payload);
+    return payload;
+}
+
+Result<Fact> FactReader::factAt(SQLite::Statement& select)
+{
+    const Row row = rowAt(select);
+    if (row.seal() != select.getColumn(9).getInt64())
+        return Error{"fact-damaged", row.id, "does not match its check sum"};
+    auto payload = payloadOf(row);
+    if (!payload)
+        return payload.error();
     const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
     return Fact{row.id, row.person, happened, row.recordedMs, row.corrects, std::move(payload.value())};
 }

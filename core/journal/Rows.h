@@ -4,6 +4,8 @@
 #include "facts/Result.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
+#include <string>
+#include <unordered_map>
 
 // Facts as rows of the table `fact`.
 namespace firstdew::journal
@@ -35,7 +37,16 @@ inline constexpr const char* kInsertRow =
 [[nodiscard]] Row rowOf(const facts::Fact& fact);
 /// Binds a row, which has to outlive the statement's run, to kInsertRow.
 void bindRow(SQLite::Statement& insert, const Row& row);
-/// The fact in the present row of kSelectRows; the error says what is wrong with it.
-[[nodiscard]] facts::Result<facts::Fact> factAt(SQLite::Statement& select);
+/// Reads facts row by row. Years of a diary say few things over and over: what a short body says is worked out once.
+class FactReader {
+public:
+    /// The fact in the present row of kSelectRows; the error says what is wrong with it.
+    [[nodiscard]] facts::Result<facts::Fact> factAt(SQLite::Statement& select);
+
+private:
+    [[nodiscard]] facts::Result<facts::Payload> payloadOf(const Row& row);
+    std::unordered_map<std::string, facts::Payload> m_said; ///< by kind and body
+    std::string m_key;
+};
 
 } // namespace firstdew::journal

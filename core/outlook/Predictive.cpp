@@ -45,18 +45,23 @@ struct Point {
     double prior = 0;
 };
 
-/// `logDays` of a time above 0. What single precision does not tell from 0 or 1 is not worked out.
+/// What single precision does not tell from 0 or 1 is not worked out.
+double survivorOfHazard(double hazard)
+{
+    constexpr double kNone = 150;  // exp(-150) is below the least number of single precision
+    constexpr double kAll = 1e-10; // 1 - 1e-10 is 1 there
+    return hazard > kNone ? 0 : hazard < kAll ? 1 : std::exp(-hazard);
+}
+
+/// `logDays` of a time above 0.
 double survivorAtLog(const Point& p, double logDays)
 {
-    constexpr double kNone = 150;  // exp(-150) and erfc(13) are below the least number of single precision
-    constexpr double kAll = 1e-10; // 1 - 1e-10 is 1 there
     const double x = logDays - p.logMedian;
-    if (p.weibull) {
-        const double hazard = std::numbers::ln2 * std::exp(p.shape * x);
-        return hazard > kNone ? 0 : hazard < kAll ? 1 : std::exp(-hazard);
-    }
+    if (p.weibull)
+        return survivorOfHazard(std::numbers::ln2 * std::exp(p.shape * x));
+    // erfc(13) is below the least number of single precision, too
     const double z = x / (p.shape * std::numbers::sqrt2);
-    return z > 13 ? 0 : z < -5 ? 1 : 0.5 * std::erfc(z);
+    return z > 13 ? 0 : z < -5 ? 1 : 0.5 * static_cast<double>(std::erfc(static_cast<float>(z)));
 }
 
 double survivorAt(const Point& p, double days)
@@ -93,10 +98,17 @@ struct Grid {
             nodes.push_back(std::min(kLongest, nodes.back() * kWider));
         survivors.reserve(nodes.size() * kPoints);
         survivors.assign(kPoints, 1.0F); // at day 0
+        // A Weibull hazard is a product of what the day says, for each of the shapes, and of what the point says.
+        std::vector<double> ofPoint;
+        for (const Point& p : points)
+            ofPoint.push_back(p.weibull ? std::numbers::ln2 * std::exp(-p.shape * p.logMedian) : 0);
+        std::array<double, kShapes> ofDay{};
         for (std::size_t n = 1; n < nodes.size(); ++n) {
             const double log = std::log(nodes[n]);
-            for (const Point& p : points)
-                survivors.push_back(static_cast<float>(survivorAtLog(p, log)));
+            for (std::size_t s = 0; s < kShapes; ++s)
+                ofDay[s] = std::exp(points[s].shape * log);
+            for (std::size_t i = 0; i < kPoints; ++i)
+                survivors.push_back(static_cast<float>(points[i].weibull ? survivorOfHazard(ofPoint[i] * ofDay[i % kShapes]) : survivorAtLog(points[i], log)));
         }
     }
 
@@ -195,6 +207,7 @@ void Predictive::learn(std::span<const Evidence> spells)
 {
     // Many spells of a regular person say the same; each such word is worked out once.
     std::vector<std::pair<const Evidence*, PerPoint>> known;
+    known.reserve(spells.size());
     for (const Evidence& spell : spells) {
         if (spell.pieces.empty())
             continue;

@@ -123,4 +123,15 @@ ScreeningDue screeningDue(const Record& record, LocalDate day)
     return any == day ? ScreeningDue::None : ScreeningDue::ShortQuestion;
 }
 
+bool everyRowAnswered(const Record& record)
+{
+    SetOf<ScreeningRow> asked;
+    for (const auto& e : record.all<Screening>())
+        for (const ScreeningRow row : allOf<ScreeningRow>())
+            if (e.payload.asked.contains(row))
+                asked.insert(row);
+    return std::ranges::all_of(screeningRows(),
+                               [&](const RowRule& r) { return knownByAge(r.row) || asked.contains(r.row); });
+}
+
 } // namespace firstdew::protocol

@@ -29,6 +29,15 @@ struct RowRule {
 /// Every row of the screening, in the order it is asked.
 [[nodiscard]] std::span<const RowRule> screeningRows();
 
+/// Known from the birthday, and asked of nobody.
+[[nodiscard]] constexpr bool knownByAge(ScreeningRow row)
+{
+    return row == ScreeningRow::UnderFive || row == ScreeningRow::UnderEighteen;
+}
+
+/// Whether every question of the screening was answered at some time, whatever is due again.
+[[nodiscard]] bool everyRowAnswered(const Record& record);
+
 enum class ScreeningOutcome { Go, AskFirst, Stop };
 enum class ScreeningDue { None, ShortQuestion, Full };
 

@@ -12,14 +12,20 @@
 #include "words/Prompts.h"
 
 #include <QFont>
+#include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QLocale>
 #include <QQmlApplicationEngine>
+#include <QQmlComponent>
 #include <QQuickWindow>
 #include <QStandardPaths>
+#include <QTimer>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
+#include <array>
+#include <chrono>
 #include <future>
+#include <optional>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -27,12 +33,47 @@ using namespace firstdew;
 
 namespace {
 
+constexpr std::chrono::milliseconds kSoon(200); // after the first picture, as a rule
+
 void takeFonts()
 {
     print::loadTypefaces();
     QFont font(QStringLiteral("Inter"));
     font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
+    font.setHintingPreference(QFont::PreferNoHinting); // as on a phone; and shapes are read four times as fast
     QGuiApplication::setFont(font);
+}
+
+const QString kMain = QStringLiteral("qrc:/Firstdew/Main.qml");
+
+/// Reads the first pages on the engine's own thread while this one does other things.
+class Ahead {
+public:
+    explicit Ahead(QQmlEngine& engine) : m_main(&engine), m_today(&engine)
+    {
+        m_main.loadUrl(QUrl(kMain), QQmlComponent::Asynchronous);
+        m_today.loadUrl(QUrl(QStringLiteral("qrc:/Firstdew/pages/Today.qml")), QQmlComponent::Asynchronous);
+    }
+
+private:
+    QQmlComponent m_main;
+    QQmlComponent m_today;
+};
+
+/// Opens the typefaces in the sizes of Today (qml/theme/Theme.qml), so that they are there when the page asks. Another size
+/// is opened when it is asked for; where the person chose larger text these were in vain.
+void readyTypefaces()
+{
+    constexpr std::array<std::pair<int, QFont::Weight>, 6> kUsed{{{22, QFont::DemiBold}, {16, QFont::Normal}, {16, QFont::DemiBold},
+                                                                  {14, QFont::Normal}, {14, QFont::DemiBold}, {18, QFont::Normal}}};
+    for (const auto& [size, weight] : kUsed) {
+        QFont font;
+        font.setFamily(QStringLiteral("Inter"));
+        font.setPixelSize(size);
+        font.setWeight(weight);
+        (void)QFontMetricsF(font).height();
+        QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
+    }
 }
 
 viewmodels::Look::Asked asked(const app::Options& o)
@@ -93,7 +134,7 @@ void keepReminding(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
-/// Opens and reads the record on a thread of its own while the toolkit starts.
+/// Gets the system ready, and opens and reads the record, on a thread of its own while the toolkit starts.
 class Beforehand {
 public:
     Beforehand(int argc, char** argv)
@@ -107,6 +148,7 @@ public:
         m_file = options->store.toStdString();
         m_today = app::SystemClock(options->testNow).localNow().date;
         m_opened = std::async(std::launch::async, [file = m_file, today = m_today] {
+            app::System::getReady();
             viewmodels::Opened opened;
             opened.open(file, today);
             return opened;
@@ -144,6 +186,10 @@ int main(int argc, char** argv)
     if (options->selfTest)
         app::watchWarnings();
     takeFonts();
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/"));
+    const Ahead ahead(engine);
+    readyTypefaces();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString(), beforehand.opened(*options, clock.localNow().date));
@@ -157,8 +203,6 @@ int main(int argc, char** argv)
 
     QTranslator translator;
     QString spoken;
-    QQmlApplicationEngine engine;
-    engine.addImportPath(QStringLiteral("qrc:/"));
     speak(translator, engine, spoken);
     QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] {
         if (!speak(translator, engine, spoken))
@@ -166,22 +210,25 @@ int main(int argc, char** argv)
         system.speak();
         chooseVoice();
     });
-    engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
+    engine.load(QUrl(kMain));
     if (engine.rootObjects().isEmpty())
         return 1;
-    // Few need these letters, but anybody may type them or have them in a name: they come with the first picture.
-    const auto takeRest = [] { print::loadTypefacesFor(words::languageName(QStringLiteral("ar"))); };
-    QObject::connect(qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst()), &QQuickWindow::frameSwapped, &engine, takeRest, Qt::SingleShotConnection);
     if (options->selfTest)
         return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(engine, options->screenshot) ? 0 : 1;
-    keepReminding(system, store);
-    QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(system, store); });
-    app::Reminding reminding(store, system.notifier());
-    QObject::connect(&system, &app::System::lookWanted, &store, &viewmodels::Store::reload);
-    QObject::connect(&system, &app::System::answered, &reminding, &app::Reminding::answer);
-    QObject::connect(&reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
-    QObject::connect(&system, &app::System::opened, &engine, [&](const QString& place) { comeToFront(engine, place); });
+    std::optional<app::Reminding> reminding;
+    // What nobody waits for comes when the page is there.
+    QTimer::singleShot(kSoon, &engine, [&] {
+        // Few need these letters, but anybody may type them or have them in a name.
+        print::loadTypefacesFor(words::languageName(QStringLiteral("ar")));
+        keepReminding(system, store);
+        QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(system, store); });
+        reminding.emplace(store, system.notifier());
+        QObject::connect(&system, &app::System::lookWanted, &store, &viewmodels::Store::reload);
+        QObject::connect(&system, &app::System::answered, &*reminding, &app::Reminding::answer);
+        QObject::connect(&*reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
+        QObject::connect(&system, &app::System::opened, &engine, [&](const QString& place) { comeToFront(engine, place); });
+    });
     return QGuiApplication::exec();
 }

@@ -30,6 +30,9 @@ public:
     /// Runs the program where it is wanted without a window, and gives its exit code; nothing where it is not.
     [[nodiscard]] static std::optional<int> withoutWindow(int argc, char** argv);
 
+    /// Gets ready what the toolkit will want of the system; on any thread, before there is an application.
+    static void getReady();
+
     [[nodiscard]] ports::Voice& voice(); ///< Qt's everywhere
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();

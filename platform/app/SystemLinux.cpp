@@ -12,6 +12,7 @@
 #include <QStandardPaths>
 
 #include <algorithm>
+#include <fontconfig/fontconfig.h>
 #include <string_view>
 
 namespace firstdew::app {
@@ -42,6 +43,9 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
     const auto options = optionsOrSay(program.arguments().mid(1));
     return options ? remind(*options, program) : 2;
 }
+
+/// The list of typefaces: reading what the system says of them takes as long as the smallest record.
+void System::getReady() { FcInit(); }
 
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }

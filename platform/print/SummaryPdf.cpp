@@ -379,7 +379,7 @@ void loadTypeface(const char* name)
 
 void loadTypefaces()
 {
-    for (const char* name : {"Inter-Regular.otf", "Inter-SemiBold.otf"})
+    for (const char* name : {"Inter-Regular.ttf", "Inter-SemiBold.ttf"})
         loadTypeface(name);
 }
 

@@ -21,7 +21,7 @@ GridLayout {
     rowSpacing: Theme.small
     FontMetrics { id: usual; font.family: Theme.family; font.pixelSize: Theme.shared; font.weight: Theme.strong }
     FontMetrics { id: small; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
-    ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
-    ActionButton { visible: exits.flowing; implicitHeight: Theme.bathTarget; horizontalPadding: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
-    ActionButton { implicitHeight: Theme.bathTarget; kind: exits.alarm ? "alarm" : "danger"; horizontalPadding: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
+    ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
+    ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
+    ActionButton { leastHigh: Theme.bathTarget; kind: exits.alarm ? "alarm" : "danger"; side: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
 }

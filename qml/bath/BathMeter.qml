@@ -51,17 +51,17 @@ Rectangle {
             visible: !meter.under
             Layout.fillWidth: true
             spacing: Theme.tight
-            ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); implicitWidth: Theme.bathTarget; implicitHeight: Theme.bathTarget; horizontalPadding: 0; onClicked: meter.change(-meter.step) }
+            ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
                 text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Enter") : Look.words.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
                 textSize: meter.pending < 0 && meter.running.hasReading !== true ? Theme.narrow : Theme.title
-                implicitHeight: Theme.bathTarget
-                horizontalPadding: 0
+                leastHigh: Theme.bathTarget
+                side: 0
                 Layout.fillWidth: true
                 onClicked: pad.open()
             }
-            ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("Meter shows more"); implicitWidth: Theme.bathTarget; implicitHeight: Theme.bathTarget; horizontalPadding: 0; onClicked: meter.change(meter.step) }
+            ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("Meter shows more"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(meter.step) }
         }
     }
     Sheet {
@@ -89,7 +89,7 @@ Rectangle {
                     required property string modelData
                     text: modelData
                     iconName: modelData === "" ? "undo" : ""
-                    implicitHeight: Theme.padKey
+                    leastHigh: Theme.padKey
                     Accessible.name: modelData === "" ? qsTr("Delete") : modelData
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
@@ -104,7 +104,7 @@ Rectangle {
             Layout.fillWidth: true
             ActionButton {
                 kind: "now"
-                implicitHeight: Theme.bathTarget
+                leastHigh: Theme.bathTarget
                 text: qsTr("Enter")
                 Layout.fillWidth: true
                 Layout.preferredWidth: Theme.vast
@@ -112,7 +112,7 @@ Rectangle {
                 onClicked: { const mA = Number(pad.typed); pad.close(); meter.enter(mA) }
             }
             // The way out is not covered by what asks for a number.
-            ActionButton { kind: "danger"; implicitHeight: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }
+            ActionButton { kind: "danger"; leastHigh: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }
         }
     }
 }

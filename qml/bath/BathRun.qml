@@ -104,7 +104,7 @@ Item {
                 visible: !!page.r.primary
                 kind: "now"
                 textSize: Theme.title
-                implicitHeight: Theme.bathTarget
+                leastHigh: Theme.bathTarget
                 text: page.r.primary || ""
                 Layout.fillWidth: true
                 onClicked: BathModel.primary()

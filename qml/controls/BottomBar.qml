@@ -1,6 +1,5 @@
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 import Firstdew
 
 // The four places, below the page or, upright, beside it.
@@ -28,55 +27,42 @@ Rectangle {
         rowSpacing: 0
         Repeater {
             model: ["today", "bath", "diary", "plan"]
-            T.TabButton {
+            Press {
                 id: tab
                 required property string modelData
                 readonly property bool on: bar.current === modelData
                 text: Look.words.place(modelData)
+                iconName: modelData
+                stacked: true
+                family: Theme.family
+                textSize: Math.min(Theme.tiny, width / 5)
+                weight: on ? Theme.strong : Font.Normal
+                ink: on ? Theme.ink : Theme.inkSoft
+                fillDown: Theme.cardPressed
+                pictureWide: Theme.icon
+                pictureHigh: Theme.icon
+                between: Theme.tight
+                above: Theme.small
+                leastHigh: Theme.barHeight
+                radius: Theme.radius
+                focusColor: Theme.main
+                focusLine: Theme.focusLine
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
                 Layout.preferredHeight: bar.upright ? 1 : implicitHeight
-                implicitHeight: Math.max(Theme.barHeight, column.implicitHeight + 2 * Theme.small)
+                Accessible.role: Accessible.PageTab
                 Accessible.name: text
                 Accessible.selected: on
                 Accessible.onPressAction: if (enabled) clicked()
-                Keys.onReturnPressed: clicked()
                 onClicked: bar.chosen(modelData)
-                contentItem: Item {
-                    Column {
-                        id: column
-                        anchors.centerIn: parent
-                        spacing: Theme.tight
-                        Icon {
-                            name: tab.modelData
-                            color: tab.on ? Theme.ink : Theme.inkSoft
-                            width: Theme.icon
-                            height: Theme.icon
-                            anchors.horizontalCenter: parent.horizontalCenter
-                        }
-                        Text {
-                            text: tab.text
-                            font.family: Theme.family
-                            font.pixelSize: Math.min(Theme.tiny, tab.width / 5)
-                            font.weight: tab.on ? Theme.strong : Font.Normal
-                            color: tab.on ? Theme.ink : Theme.inkSoft
-                            anchors.horizontalCenter: parent.horizontalCenter
-                            Accessible.ignored: true
-                        }
-                    }
-                }
-                background: Rectangle {
-                    color: tab.down ? Theme.cardPressed : Theme.clear
-                    Rectangle {
-                        x: bar.upright ? (tab.mirrored ? parent.width - width : 0) : (parent.width - width) / 2
-                        y: bar.upright ? (parent.height - height) / 2 : 0
-                        width: bar.upright ? Theme.focusLine : Theme.iconLarge
-                        height: bar.upright ? Theme.iconLarge : Theme.focusLine
-                        color: Theme.now
-                        visible: tab.on
-                    }
-                    FocusFrame { of: tab; anchors.fill: parent; anchors.margins: Theme.focusLine }
+                Rectangle {
+                    x: bar.upright ? (Look.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
+                    y: bar.upright ? (parent.height - height) / 2 : 0
+                    width: bar.upright ? Theme.focusLine : Theme.iconLarge
+                    height: bar.upright ? Theme.iconLarge : Theme.focusLine
+                    color: Theme.now
+                    visible: tab.on
                 }
             }
         }

@@ -26,17 +26,15 @@ Card {
             text: !card.entry ? "" : card.done ? Look.words.siteIs(card.entry.site, card.entry.level) : qsTr("%1 today?").arg(Look.words.site(card.entry.site))
             Accessible.role: Accessible.Heading
         }
-        Late {
+        ActionButton {
             Layout.columnSpan: Theme.largeText ? 2 : 1
             Layout.fillWidth: Theme.largeText
-            wanted: card.done
-            sourceComponent: ActionButton {
-                kind: "quiet"
-                iconName: TodayModel.canUndo ? "undo" : ""
-                text: TodayModel.canUndo ? qsTr("Undo") : qsTr("Change")
-                Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
-                onClicked: if (TodayModel.canUndo) TodayModel.undo(); else card.changing = true
-            }
+            visible: card.done
+            kind: "quiet"
+            iconName: TodayModel.canUndo ? "undo" : ""
+            text: TodayModel.canUndo ? qsTr("Undo") : qsTr("Change")
+            Accessible.description: card.entry ? Look.words.site(card.entry.site) : ""
+            onClicked: if (TodayModel.canUndo) TodayModel.undo(); else card.changing = true
         }
     }
     LevelChoice {
@@ -47,15 +45,7 @@ Card {
     }
     Late {
         wanted: card.done && card.entry.level !== "dry"
-        sourceComponent: ColumnLayout {
-            spacing: card.spacing
-            Label { role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
-            SomeOf {
-                tokens: Look.words.circumstances
-                name: token => Look.words.circumstance(token)
-                chosen: card.entry ? card.entry.with : []
-                onToggled: now => TodayModel.setCircumstances(card.entry.site, now)
-            }
-        }
+        part: "controls/StirredUp"
+        onLoaded: item.entry = Qt.binding(() => card.entry)
     }
 }

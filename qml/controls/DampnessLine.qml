@@ -32,7 +32,7 @@ ColumnLayout {
         accent: Theme.nowText
         family: Theme.family
         textSize: Theme.tiny
-        mirrored: Qt.application.layoutDirection === Qt.RightToLeft
+        mirrored: Look.rightToLeft
         Accessible.role: Accessible.Chart
         Accessible.name: qsTr("Dampness over time, %1").arg(Look.words.site(site))
         TapHandler {

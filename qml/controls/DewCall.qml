@@ -5,7 +5,7 @@ import Firstdew
 // The call for a top-up: calm, at the top, not to be missed.
 Card {
     id: call
-    property var matter: null
+    readonly property var matter: TodayModel.first >= 0 ? TodayModel.sites[TodayModel.first] : null
     readonly property bool thisEvening: matter !== null && matter.reasons.some(r => r.kind === "put-off" && r.date === Store.today)
     kind: "now"
     RowLayout {
@@ -54,21 +54,7 @@ Card {
     }
     LateSheet {
         id: notNow
-        sheet: Component {
-            Sheet {
-                title: qsTr("Not this time")
-                Label { role: "label"; Layout.fillWidth: true; text: qsTr("What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.") }
-                Repeater {
-                    model: [{ key: "explained", text: qsTr("The dampness has another cause") }, { key: "skin", text: qsTr("My skin needs a rest") },
-                            { key: "no-time", text: qsTr("No time") }, { key: "away", text: qsTr("I am away from the machine") }, { key: "other", text: qsTr("Something else") }]
-                    ActionButton {
-                        required property var modelData
-                        text: modelData.text
-                        Layout.fillWidth: true
-                        onClicked: { notNow.close(); TodayModel.answer(call.matter.site, "not-this-time", modelData.key) }
-                    }
-                }
-            }
-        }
+        source: Qt.resolvedUrl("NotNowSheet.qml")
+        onLoaded: item.site = Qt.binding(() => call.matter.site)
     }
 }

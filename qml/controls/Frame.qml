@@ -13,10 +13,12 @@ Item {
     property alias header: headerExtra.data
     Accessible.role: Accessible.Pane
     Accessible.name: title
-    Rectangle { anchors.fill: parent; color: Theme.paper }
+    Rectangle { width: frame.width; height: frame.height; color: Theme.paper }
+    // Bound, not anchored: what lies in it is made at the width that it keeps.
     Flickable {
         id: flick
-        anchors.fill: parent
+        width: frame.width
+        height: frame.height
         contentHeight: column.implicitHeight + 2 * Theme.margin
         contentWidth: width
         boundsBehavior: Flickable.StopAtBounds

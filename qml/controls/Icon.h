@@ -1,37 +1,31 @@
 #pragma once
 
-#include <QColor>
+#include "IconDrawing.h"
+
 #include <QQuickPaintedItem>
-#include <QSvgRenderer>
-#include <memory>
 
 namespace firstdew::controls {
 
-/// One of our own line icons (assets/icons/NAME.svg) in any colour of the theme.
+/// One of our own line icons in any colour of the theme.
 class Icon : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString name MEMBER m_name NOTIFY nameChanged)
-    Q_PROPERTY(QColor color MEMBER m_color NOTIFY colorChanged)
-    Q_PROPERTY(bool mirrored MEMBER m_mirrored NOTIFY mirroredChanged)
+    Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)
+    Q_PROPERTY(QColor color MEMBER m_color NOTIFY changed)
+    Q_PROPERTY(bool mirrored MEMBER m_mirrored NOTIFY changed)
 
 public:
     explicit Icon(QQuickItem* parent = nullptr);
     void paint(QPainter* painter) override;
 
 signals:
-    void nameChanged();
-    void colorChanged();
-    void mirroredChanged();
+    void changed();
 
 private:
-    void other();
-    void load();
-
     QString m_name;
     QColor m_color;
     bool m_mirrored = false;
-    std::unique_ptr<QSvgRenderer> m_drawing; ///< nothing until it is painted
+    IconDrawing m_drawing;
 };
 
 } // namespace firstdew::controls

@@ -1,73 +1,54 @@
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 import Firstdew
 
 // The four levels of the diary, as ripples and words.
-GridLayout {
+// Not a layout: in Qt 6.4 one whose columns follow its width keeps the old ones when it is widened within another's round.
+Grid {
     id: choice
     property string site: ""
     property string level: ""
     property bool dense: false
     signal chosen(string level)
-    // Asked again when the text grows: a call says nothing of what it depends on.
-    readonly property real widest: metrics.height && Math.max(...Look.words.levels.map(l => metrics.advanceWidth(Look.words.level(l)))) + 2 * Theme.tight
+    readonly property real widest: Look.words.widestLevel(Theme.family, Theme.label, Theme.strong) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
+    readonly property real part: Math.max(1, Math.floor((width - Theme.small * (columns - 1)) / columns))
     FontMetrics { id: metrics; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     columnSpacing: Theme.small
     rowSpacing: Theme.small
     Layout.fillWidth: true
     Repeater {
         model: Look.words.levels
-        T.Button {
-            id: button
+        Press {
             required property string modelData
             required property int index
             readonly property bool on: choice.level === modelData
-            checkable: false
             text: Look.words.level(modelData)
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            implicitHeight: Math.max(choice.dense ? Theme.target : Theme.bathTarget, contentItem.implicitHeight + 2 * Theme.small)
-            implicitWidth: contentItem.implicitWidth + 2 * Theme.tight
+            ripples: index
+            stacked: true
+            pictureWide: Theme.iconLarge
+            pictureHigh: choice.dense ? Theme.icon : Theme.iconLarge * 0.8
+            family: Theme.family
+            textSize: Theme.label
+            between: Theme.small
+            side: Theme.tight
+            above: Theme.small
+            leastHigh: choice.dense ? Theme.target : Theme.bathTarget
+            fill: on ? Theme.main : Theme.paper
+            fillDown: on ? Theme.main : Theme.cardPressed
+            ink: on ? Theme.mainInk : Theme.ink
+            edge: on ? Theme.main : Theme.edge
+            edgeWidth: Theme.hair
+            radius: Theme.radius
+            focusColor: Theme.main
+            focusLine: Theme.focusLine
+            focusOut: Theme.focusLine
+            // What is left of a whole pixel goes to the last in a line.
+            width: choice.part + (index % choice.columns === choice.columns - 1 ? choice.width - choice.part * choice.columns - Theme.small * (choice.columns - 1) : 0)
             Accessible.role: Accessible.Button
             Accessible.name: Look.words.siteIs(choice.site, modelData)
             Accessible.onPressAction: if (enabled) clicked()
-            Keys.onReturnPressed: clicked()
             onClicked: choice.chosen(modelData)
-            contentItem: Item {
-                implicitHeight: column.implicitHeight
-                implicitWidth: column.implicitWidth
-                Column {
-                    id: column
-                    anchors.centerIn: parent
-                    spacing: Theme.small
-                    Ripples {
-                        level: button.index
-                        color: button.on ? Theme.mainInk : Theme.ink
-                        stroke: 2.4
-                        width: Theme.iconLarge
-                        height: choice.dense ? Theme.icon : Theme.iconLarge * 0.8
-                        anchors.horizontalCenter: parent.horizontalCenter
-                    }
-                    Text {
-                        text: button.text
-                        font.family: Theme.family
-                        font.pixelSize: Theme.label
-                        font.weight: Theme.strong
-                        color: button.on ? Theme.mainInk : Theme.ink
-                        anchors.horizontalCenter: parent.horizontalCenter
-                        Accessible.ignored: true
-                    }
-                }
-            }
-            background: Rectangle {
-                radius: Theme.radius
-                color: button.on ? Theme.main : button.down ? Theme.cardPressed : Theme.paper
-                border.width: Theme.hair
-                border.color: button.on ? Theme.main : Theme.edge
-                FocusFrame { of: button; anchors.fill: parent }
-            }
         }
     }
 }

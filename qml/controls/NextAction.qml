@@ -5,7 +5,7 @@ import Firstdew
 // What matters now, one thing, with its reason.
 Card {
     id: card
-    property var matter: null
+    readonly property var matter: TodayModel.first >= 0 ? TodayModel.sites[TodayModel.first] : null
     property bool later: false // something else comes first
     readonly property string advice: matter ? matter.advice : ""
     GridLayout {

@@ -22,6 +22,21 @@ QPainterPath wave(qreal left, qreal y, qreal width, qreal swing)
 }
 } // namespace
 
+void paintRipples(QPainter* painter, const QRectF& where, int level, const QColor& color, qreal stroke)
+{
+    painter->setPen(QPen(color, stroke, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const qreal left = where.left() + stroke;
+    const qreal across = where.width() - 2 * stroke;
+    const qreal step = (where.height() - 2 * stroke) / (kMost + 0.5);
+    const qreal still = where.bottom() - stroke;
+    // Dry is the still line alone, so that no level is an empty picture.
+    if (level == 0)
+        painter->drawLine(QPointF(left, still - 1.5 * step), QPointF(left + across, still - 1.5 * step));
+    const qreal base = still - step * (kMost - level) / 2 - step * 0.5;
+    for (int i = 0; i < level; ++i)
+        painter->drawPath(wave(left, base - i * step, across, step * 0.3));
+}
+
 Ripples::Ripples(QQuickItem* parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
@@ -30,17 +45,7 @@ Ripples::Ripples(QQuickItem* parent) : QQuickPaintedItem(parent)
 
 void Ripples::paint(QPainter* painter)
 {
-    painter->setPen(QPen(m_color, m_stroke, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    const qreal left = m_stroke;
-    const qreal across = width() - 2 * m_stroke;
-    const qreal step = (height() - 2 * m_stroke) / (kMost + 0.5);
-    const qreal still = height() - m_stroke;
-    // Dry is the still line alone, so that no level is an empty picture.
-    if (m_level == 0)
-        painter->drawLine(QPointF(left, still - 1.5 * step), QPointF(left + across, still - 1.5 * step));
-    const qreal base = still - step * (kMost - m_level) / 2 - step * 0.5;
-    for (int i = 0; i < m_level; ++i)
-        painter->drawPath(wave(left, base - i * step, across, step * 0.3));
+    paintRipples(painter, QRectF(0, 0, width(), height()), m_level, m_color, m_stroke);
 }
 
 } // namespace firstdew::controls

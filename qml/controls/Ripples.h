@@ -5,7 +5,10 @@
 
 namespace firstdew::controls {
 
-/// A diary level as 0 to 3 ripples over a still line; the picture of a level everywhere.
+/// A diary level as 0 to 3 ripples, dry as a still line; the picture of a level everywhere. Lines of that width.
+void paintRipples(QPainter* painter, const QRectF& where, int level, const QColor& color, qreal stroke);
+
+/// The same as an item.
 class Ripples : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT

@@ -591,10 +591,6 @@
         <source>Change</source>
         <translation>تغيير</translation>
     </message>
-    <message>
-        <source>Did anything stir it up?</source>
-        <translation>هل كان هناك سبب؟</translation>
-    </message>
 </context>
 <context>
     <name>ChoiceChip</name>
@@ -772,14 +768,28 @@
     </message>
 </context>
 <context>
+    <name>DaySheet</name>
+    <message>
+        <source>Done</source>
+        <translation>تم</translation>
+    </message>
+</context>
+<context>
+    <name>DaysAround</name>
+    <message>
+        <source>The next fourteen days</source>
+        <translation>الأيام الأربعة عشر القادمة</translation>
+    </message>
+    <message>
+        <source>The last seven days</source>
+        <translation>الأيام السبعة الماضية</translation>
+    </message>
+</context>
+<context>
     <name>DaysBack</name>
     <message>
         <source>%1, to fill in</source>
         <translation>%1، للإكمال</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>تم</translation>
     </message>
 </context>
 <context>
@@ -807,30 +817,6 @@
     <message>
         <source>Why?</source>
         <translation>لماذا؟</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>ما الذي يمنع؟ يُحفظ الجواب في سجلك؛ ويعود النداء حين يطلبه قيد لاحق.</translation>
-    </message>
-    <message>
-        <source>The dampness has another cause</source>
-        <translation>للرطوبة سبب آخر</translation>
-    </message>
-    <message>
-        <source>My skin needs a rest</source>
-        <translation>جلدي يحتاج إلى راحة</translation>
-    </message>
-    <message>
-        <source>No time</source>
-        <translation>لا وقت</translation>
-    </message>
-    <message>
-        <source>I am away from the machine</source>
-        <translation>الجهاز ليس معي</translation>
-    </message>
-    <message>
-        <source>Something else</source>
-        <translation>شيء آخر</translation>
     </message>
 </context>
 <context>
@@ -1312,21 +1298,6 @@
     </message>
 </context>
 <context>
-    <name>Main</name>
-    <message>
-        <source>That could not be saved</source>
-        <translation>تعذّر الحفظ</translation>
-    </message>
-    <message>
-        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
-        <translation>ما دُوّن من قبل سليم. وفّر مساحة على الهاتف أو أعد تشغيل التطبيق ثم حاول مجددًا.</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>إغلاق</translation>
-    </message>
-</context>
-<context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
@@ -1355,6 +1326,37 @@
     <message>
         <source>See the health questions</source>
         <translation>عرض الأسئلة الصحية</translation>
+    </message>
+</context>
+<context>
+    <name>NotNowSheet</name>
+    <message>
+        <source>Not this time</source>
+        <translation>ليس هذه المرة</translation>
+    </message>
+    <message>
+        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>ما الذي يمنع؟ يُحفظ الجواب في سجلك؛ ويعود النداء حين يطلبه قيد لاحق.</translation>
+    </message>
+    <message>
+        <source>The dampness has another cause</source>
+        <translation>للرطوبة سبب آخر</translation>
+    </message>
+    <message>
+        <source>My skin needs a rest</source>
+        <translation>جلدي يحتاج إلى راحة</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>لا وقت</translation>
+    </message>
+    <message>
+        <source>I am away from the machine</source>
+        <translation>الجهاز ليس معي</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>شيء آخر</translation>
     </message>
 </context>
 <context>
@@ -2065,6 +2067,21 @@
     </message>
 </context>
 <context>
+    <name>SetUpGoOn</name>
+    <message>
+        <source>Not everything is set up yet</source>
+        <translation>لم يكتمل الإعداد بعد</translation>
+    </message>
+    <message>
+        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>قبل أي حمّام يحتاج Firstdew إلى معرفة جهازك وإجاباتك عن أسئلة الصحة.</translation>
+    </message>
+    <message>
+        <source>Go on with the set-up</source>
+        <translation>متابعة الإعداد</translation>
+    </message>
+</context>
+<context>
     <name>SettingsPage</name>
     <message>
         <source>Appearance and language</source>
@@ -2244,6 +2261,13 @@
     </message>
 </context>
 <context>
+    <name>StirredUp</name>
+    <message>
+        <source>Did anything stir it up?</source>
+        <translation>هل كان هناك سبب؟</translation>
+    </message>
+</context>
+<context>
     <name>SummaryPage</name>
     <message>
         <source>Summary for your prescriber</source>
@@ -2303,42 +2327,29 @@
     </message>
 </context>
 <context>
-    <name>Today</name>
-    <message>
-        <source>Change person, now %1</source>
-        <translation>تغيير الشخص، الآن %1</translation>
-    </message>
-    <message>
-        <source>Welcome to Firstdew</source>
-        <translation>مرحبًا بك في Firstdew</translation>
-    </message>
-    <message>
-        <source>The next fourteen days</source>
-        <translation>الأيام الأربعة عشر القادمة</translation>
-    </message>
-    <message>
-        <source>The last seven days</source>
-        <translation>الأيام السبعة الماضية</translation>
-    </message>
+    <name>TodayHeader</name>
     <message>
         <source>Summary for your prescriber</source>
         <translation>ملخص لطبيبك</translation>
     </message>
     <message>
-        <source>Not everything is set up yet</source>
-        <translation>لم يكتمل الإعداد بعد</translation>
+        <source>Change person, now %1</source>
+        <translation>تغيير الشخص، الآن %1</translation>
+    </message>
+</context>
+<context>
+    <name>TroubleSheet</name>
+    <message>
+        <source>That could not be saved</source>
+        <translation>تعذّر الحفظ</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>قبل أي حمّام يحتاج Firstdew إلى معرفة جهازك وإجاباتك عن أسئلة الصحة.</translation>
+        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
+        <translation>ما دُوّن من قبل سليم. وفّر مساحة على الهاتف أو أعد تشغيل التطبيق ثم حاول مجددًا.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
-        <translation>متابعة الإعداد</translation>
-    </message>
-    <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير، ويخبرك متى يحين الحمّام التالي. يستغرق الإعداد دقيقتين ويمكن تركه في أي لحظة.</translation>
+        <source>Close</source>
+        <translation>إغلاق</translation>
     </message>
 </context>
 <context>
@@ -2374,6 +2385,17 @@
     <message>
         <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
         <translation>زِن ورقة، وضعها على الجلد خمس دقائق، ثم زِنها ثانية. يلزم ميزان يُظهر الملليغرام.</translation>
+    </message>
+</context>
+<context>
+    <name>Welcome</name>
+    <message>
+        <source>Welcome to Firstdew</source>
+        <translation>مرحبًا بك في Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
+        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير، ويخبرك متى يحين الحمّام التالي. يستغرق الإعداد دقيقتين ويمكن تركه في أي لحظة.</translation>
     </message>
 </context>
 <context>

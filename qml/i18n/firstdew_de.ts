@@ -591,10 +591,6 @@
         <source>Change</source>
         <translation>Ändern</translation>
     </message>
-    <message>
-        <source>Did anything stir it up?</source>
-        <translation>War etwas der Anlass?</translation>
-    </message>
 </context>
 <context>
     <name>ChoiceChip</name>
@@ -768,14 +764,28 @@
     </message>
 </context>
 <context>
+    <name>DaySheet</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>DaysAround</name>
+    <message>
+        <source>The next fourteen days</source>
+        <translation>Die nächsten vierzehn Tage</translation>
+    </message>
+    <message>
+        <source>The last seven days</source>
+        <translation>Die letzten sieben Tage</translation>
+    </message>
+</context>
+<context>
     <name>DaysBack</name>
     <message>
         <source>%1, to fill in</source>
         <translation>%1, nachzutragen</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Fertig</translation>
     </message>
 </context>
 <context>
@@ -803,30 +813,6 @@
     <message>
         <source>Why?</source>
         <translation>Warum?</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>Was spricht dagegen? Die Antwort wird aufgezeichnet; der Hinweis kommt wieder, wenn ein späterer Eintrag es verlangt.</translation>
-    </message>
-    <message>
-        <source>The dampness has another cause</source>
-        <translation>Die Feuchte hat einen anderen Grund</translation>
-    </message>
-    <message>
-        <source>My skin needs a rest</source>
-        <translation>Meine Haut braucht Ruhe</translation>
-    </message>
-    <message>
-        <source>No time</source>
-        <translation>Keine Zeit</translation>
-    </message>
-    <message>
-        <source>I am away from the machine</source>
-        <translation>Das Gerät ist nicht hier</translation>
-    </message>
-    <message>
-        <source>Something else</source>
-        <translation>Etwas anderes</translation>
     </message>
 </context>
 <context>
@@ -1304,21 +1290,6 @@
     </message>
 </context>
 <context>
-    <name>Main</name>
-    <message>
-        <source>That could not be saved</source>
-        <translation>Das ließ sich nicht speichern</translation>
-    </message>
-    <message>
-        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
-        <translation>Was vorher aufgezeichnet war, ist sicher. Schaffen Sie Platz auf dem Telefon oder starten Sie die App neu, dann versuchen Sie es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Schließen</translation>
-    </message>
-</context>
-<context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
@@ -1347,6 +1318,37 @@
     <message>
         <source>See the health questions</source>
         <translation>Gesundheitsfragen ansehen</translation>
+    </message>
+</context>
+<context>
+    <name>NotNowSheet</name>
+    <message>
+        <source>Not this time</source>
+        <translation>Diesmal nicht</translation>
+    </message>
+    <message>
+        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>Was spricht dagegen? Die Antwort wird aufgezeichnet; der Hinweis kommt wieder, wenn ein späterer Eintrag es verlangt.</translation>
+    </message>
+    <message>
+        <source>The dampness has another cause</source>
+        <translation>Die Feuchte hat einen anderen Grund</translation>
+    </message>
+    <message>
+        <source>My skin needs a rest</source>
+        <translation>Meine Haut braucht Ruhe</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>Keine Zeit</translation>
+    </message>
+    <message>
+        <source>I am away from the machine</source>
+        <translation>Das Gerät ist nicht hier</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
     </message>
 </context>
 <context>
@@ -2029,6 +2031,21 @@
     </message>
 </context>
 <context>
+    <name>SetUpGoOn</name>
+    <message>
+        <source>Not everything is set up yet</source>
+        <translation>Noch ist nicht alles eingerichtet</translation>
+    </message>
+    <message>
+        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>Vor einem Bad muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheitsfragen kennen.</translation>
+    </message>
+    <message>
+        <source>Go on with the set-up</source>
+        <translation>Einrichtung fortsetzen</translation>
+    </message>
+</context>
+<context>
     <name>SettingsPage</name>
     <message>
         <source>Appearance and language</source>
@@ -2208,6 +2225,13 @@
     </message>
 </context>
 <context>
+    <name>StirredUp</name>
+    <message>
+        <source>Did anything stir it up?</source>
+        <translation>War etwas der Anlass?</translation>
+    </message>
+</context>
+<context>
     <name>SummaryPage</name>
     <message>
         <source>Summary for your prescriber</source>
@@ -2267,42 +2291,29 @@
     </message>
 </context>
 <context>
-    <name>Today</name>
-    <message>
-        <source>Change person, now %1</source>
-        <translation>Person wechseln, jetzt %1</translation>
-    </message>
-    <message>
-        <source>Welcome to Firstdew</source>
-        <translation>Willkommen bei Firstdew</translation>
-    </message>
-    <message>
-        <source>The next fourteen days</source>
-        <translation>Die nächsten vierzehn Tage</translation>
-    </message>
-    <message>
-        <source>The last seven days</source>
-        <translation>Die letzten sieben Tage</translation>
-    </message>
+    <name>TodayHeader</name>
     <message>
         <source>Summary for your prescriber</source>
         <translation>Bericht für Ihre Praxis</translation>
     </message>
     <message>
-        <source>Not everything is set up yet</source>
-        <translation>Noch ist nicht alles eingerichtet</translation>
+        <source>Change person, now %1</source>
+        <translation>Person wechseln, jetzt %1</translation>
+    </message>
+</context>
+<context>
+    <name>TroubleSheet</name>
+    <message>
+        <source>That could not be saved</source>
+        <translation>Das ließ sich nicht speichern</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>Vor einem Bad muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheitsfragen kennen.</translation>
+        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
+        <translation>Was vorher aufgezeichnet war, ist sicher. Schaffen Sie Platz auf dem Telefon oder starten Sie die App neu, dann versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
-        <translation>Einrichtung fortsetzen</translation>
-    </message>
-    <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>Firstdew führt Sie durch die Behandlung schwitzender Hände, Füße oder Achseln mit Leitungswasser und schwachem Strom und sagt, wann das nächste Bad fällig ist. Das Einrichten dauert zwei Minuten und lässt sich jederzeit unterbrechen.</translation>
+        <source>Close</source>
+        <translation>Schließen</translation>
     </message>
 </context>
 <context>
@@ -2338,6 +2349,17 @@
     <message>
         <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
         <translation>Wiegen Sie ein Papier, halten Sie es fünf Minuten auf die Haut, wiegen Sie es wieder. Dazu braucht es eine Waage, die Milligramm anzeigt.</translation>
+    </message>
+</context>
+<context>
+    <name>Welcome</name>
+    <message>
+        <source>Welcome to Firstdew</source>
+        <translation>Willkommen bei Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
+        <translation>Firstdew führt Sie durch die Behandlung schwitzender Hände, Füße oder Achseln mit Leitungswasser und schwachem Strom und sagt, wann das nächste Bad fällig ist. Das Einrichten dauert zwei Minuten und lässt sich jederzeit unterbrechen.</translation>
     </message>
 </context>
 <context>

@@ -591,10 +591,6 @@
         <source>Change</source>
         <translation>Cambiar</translation>
     </message>
-    <message>
-        <source>Did anything stir it up?</source>
-        <translation>¿Hubo algo que lo provocara?</translation>
-    </message>
 </context>
 <context>
     <name>ChoiceChip</name>
@@ -768,14 +764,28 @@
     </message>
 </context>
 <context>
+    <name>DaySheet</name>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>DaysAround</name>
+    <message>
+        <source>The next fourteen days</source>
+        <translation>Los próximos catorce días</translation>
+    </message>
+    <message>
+        <source>The last seven days</source>
+        <translation>Los últimos siete días</translation>
+    </message>
+</context>
+<context>
     <name>DaysBack</name>
     <message>
         <source>%1, to fill in</source>
         <translation>%1, por completar</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>Listo</translation>
     </message>
 </context>
 <context>
@@ -803,30 +813,6 @@
     <message>
         <source>Why?</source>
         <translation>¿Por qué?</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
-    </message>
-    <message>
-        <source>The dampness has another cause</source>
-        <translation>La humedad tiene otra causa</translation>
-    </message>
-    <message>
-        <source>My skin needs a rest</source>
-        <translation>Mi piel necesita descanso</translation>
-    </message>
-    <message>
-        <source>No time</source>
-        <translation>No tengo tiempo</translation>
-    </message>
-    <message>
-        <source>I am away from the machine</source>
-        <translation>No tengo el aparato aquí</translation>
-    </message>
-    <message>
-        <source>Something else</source>
-        <translation>Otra cosa</translation>
     </message>
 </context>
 <context>
@@ -1304,21 +1290,6 @@
     </message>
 </context>
 <context>
-    <name>Main</name>
-    <message>
-        <source>That could not be saved</source>
-        <translation>No se pudo guardar</translation>
-    </message>
-    <message>
-        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
-        <translation>Lo anotado antes está a salvo. Haga sitio en el teléfono o reinicie la aplicación y vuelva a intentarlo.</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-</context>
-<context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
@@ -1347,6 +1318,37 @@
     <message>
         <source>See the health questions</source>
         <translation>Ver las preguntas de salud</translation>
+    </message>
+</context>
+<context>
+    <name>NotNowSheet</name>
+    <message>
+        <source>Not this time</source>
+        <translation>Esta vez no</translation>
+    </message>
+    <message>
+        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
+    </message>
+    <message>
+        <source>The dampness has another cause</source>
+        <translation>La humedad tiene otra causa</translation>
+    </message>
+    <message>
+        <source>My skin needs a rest</source>
+        <translation>Mi piel necesita descanso</translation>
+    </message>
+    <message>
+        <source>No time</source>
+        <translation>No tengo tiempo</translation>
+    </message>
+    <message>
+        <source>I am away from the machine</source>
+        <translation>No tengo el aparato aquí</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
     </message>
 </context>
 <context>
@@ -2029,6 +2031,21 @@
     </message>
 </context>
 <context>
+    <name>SetUpGoOn</name>
+    <message>
+        <source>Not everything is set up yet</source>
+        <translation>Todavía no está todo configurado</translation>
+    </message>
+    <message>
+        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>Antes de un baño, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
+    </message>
+    <message>
+        <source>Go on with the set-up</source>
+        <translation>Seguir con la configuración</translation>
+    </message>
+</context>
+<context>
     <name>SettingsPage</name>
     <message>
         <source>Appearance and language</source>
@@ -2208,6 +2225,13 @@
     </message>
 </context>
 <context>
+    <name>StirredUp</name>
+    <message>
+        <source>Did anything stir it up?</source>
+        <translation>¿Hubo algo que lo provocara?</translation>
+    </message>
+</context>
+<context>
     <name>SummaryPage</name>
     <message>
         <source>Summary for your prescriber</source>
@@ -2267,42 +2291,29 @@
     </message>
 </context>
 <context>
-    <name>Today</name>
-    <message>
-        <source>Change person, now %1</source>
-        <translation>Cambiar de persona, ahora %1</translation>
-    </message>
-    <message>
-        <source>Welcome to Firstdew</source>
-        <translation>Bienvenido a Firstdew</translation>
-    </message>
-    <message>
-        <source>The next fourteen days</source>
-        <translation>Los próximos catorce días</translation>
-    </message>
-    <message>
-        <source>The last seven days</source>
-        <translation>Los últimos siete días</translation>
-    </message>
+    <name>TodayHeader</name>
     <message>
         <source>Summary for your prescriber</source>
         <translation>Resumen para quien le prescribe</translation>
     </message>
     <message>
-        <source>Not everything is set up yet</source>
-        <translation>Todavía no está todo configurado</translation>
+        <source>Change person, now %1</source>
+        <translation>Cambiar de persona, ahora %1</translation>
+    </message>
+</context>
+<context>
+    <name>TroubleSheet</name>
+    <message>
+        <source>That could not be saved</source>
+        <translation>No se pudo guardar</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>Antes de un baño, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
+        <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
+        <translation>Lo anotado antes está a salvo. Haga sitio en el teléfono o reinicie la aplicación y vuelva a intentarlo.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
-        <translation>Seguir con la configuración</translation>
-    </message>
-    <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña, y le dice cuándo toca el siguiente baño. La preparación dura dos minutos y puede dejarse en cualquier momento.</translation>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 <context>
@@ -2338,6 +2349,17 @@
     <message>
         <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
         <translation>Pese un papel, manténgalo cinco minutos sobre la piel y péselo otra vez. Hace falta una balanza que muestre miligramos.</translation>
+    </message>
+</context>
+<context>
+    <name>Welcome</name>
+    <message>
+        <source>Welcome to Firstdew</source>
+        <translation>Bienvenido a Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
+        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña, y le dice cuándo toca el siguiente baño. La preparación dura dos minutos y puede dejarse en cualquier momento.</translation>
     </message>
 </context>
 <context>

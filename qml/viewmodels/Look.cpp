@@ -18,6 +18,7 @@ constexpr qreal kMostScale = 2.0;
 
 Look::Look(Asked asked) : m_asked(std::move(asked))
 {
+    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Look::directionChanged);
     theLook = this;
     connect(Store::instance(), &Store::changed, this, &Look::changed);
 }
@@ -34,6 +35,8 @@ QString Look::theme() const
 {
     return m_asked.theme.isEmpty() ? Store::instance()->preferenceOr("theme", "system") : m_asked.theme;
 }
+
+bool Look::rightToLeft() const { return QGuiApplication::layoutDirection() == Qt::RightToLeft; }
 
 bool Look::dark() const
 {

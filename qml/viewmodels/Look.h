@@ -21,6 +21,8 @@ class Look : public QObject {
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(bool motion READ motion WRITE setMotion NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
+    /// One reads from right to left.
+    Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
     /// Texts, dates and numbers of the present language.
     Q_PROPERTY(firstdew::viewmodels::Words* words READ words NOTIFY changed)
     Q_PROPERTY(QString startPage READ startPage CONSTANT)
@@ -45,6 +47,7 @@ public:
     [[nodiscard]] qreal textScale() const;
     [[nodiscard]] bool motion() const;
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
+    [[nodiscard]] bool rightToLeft() const;
     [[nodiscard]] Words* words() { return &m_words; }
     [[nodiscard]] QString startPage() const { return m_asked.page; }
     [[nodiscard]] int startWidth() const { return m_asked.width; }
@@ -59,6 +62,7 @@ public:
 
 signals:
     void changed();
+    void directionChanged();
 
 private:
     Asked m_asked;

@@ -162,8 +162,7 @@ QVariantList PlanModel::screeningRows() const
             }
     QVariantList out;
     for (const auto& rule : protocol::screeningRows()) {
-        // Age is known from the birthday; nobody is asked twice.
-        if (rule.row == ScreeningRow::UnderFive || rule.row == ScreeningRow::UnderEighteen)
+        if (protocol::knownByAge(rule.row))
             continue;
         const char* outcome = rule.outcome == protocol::RowOutcome::Stop       ? "stop"
                               : rule.outcome == protocol::RowOutcome::AskFirst ? "ask-first"

@@ -1,5 +1,6 @@
 #include "TodayModel.h"
 
+#include "protocol/Screening.h"
 #include "situation/Sites.h"
 #include "words/Sentences.h"
 
@@ -55,6 +56,13 @@ bool plannedOn(const situation::SiteSituation& s, LocalDate day)
 TodayModel::TodayModel(QObject* parent) : QObject(parent)
 {
     connect(Store::instance(), &Store::changed, this, &TodayModel::changed);
+}
+
+bool TodayModel::unready() const
+{
+    const Store& store = *Store::instance();
+    return !store.situation().sites.empty() &&
+           (store.record().latest<Machine>() == nullptr || !protocol::everyRowAnswered(store.record()));
 }
 
 QVariantList TodayModel::sites() const

@@ -17,6 +17,8 @@ class TodayModel : public QObject {
     Q_PROPERTY(QVariantList strip READ strip NOTIFY changed)
     /// The last seven days before today: date, sites: [{site, level or ""}].
     Q_PROPERTY(QVariantList lately READ lately NOTIFY changed)
+    /// Sites are in use, but the machine or the answers to the health questions are not all known.
+    Q_PROPERTY(bool unready READ unready NOTIFY changed)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
 
 public:
@@ -26,6 +28,7 @@ public:
     [[nodiscard]] int first() const;
     [[nodiscard]] QVariantList strip() const;
     [[nodiscard]] QVariantList lately() const;
+    [[nodiscard]] bool unready() const;
     [[nodiscard]] bool canUndo() const { return !m_lastCheckIn.empty(); }
 
     /// Records (or, where the day has one, corrects) the level of `site` on `date` (ISO; empty: today).

@@ -3,7 +3,9 @@
 #include "Store.h"
 #include "words/Sentences.h"
 
+#include <QFontMetricsF>
 #include <QLocale>
+#include <algorithm>
 #include <limits>
 
 namespace firstdew::viewmodels {
@@ -38,6 +40,19 @@ QString written(const QString& iso, const QString& format)
 }
 
 } // namespace
+
+qreal Words::widestLevel(const QString& family, qreal size, int weight) const
+{
+    QFont font; // the program's own in all else
+    font.setFamily(family);
+    font.setPixelSize(static_cast<int>(size));
+    font.setWeight(static_cast<QFont::Weight>(weight));
+    const QFontMetricsF metrics(font);
+    qreal widest = 0;
+    for (const auto l : facts::allOf<facts::Level>())
+        widest = std::max(widest, metrics.horizontalAdvance(words::levelName(l)));
+    return widest;
+}
 
 QStringList Words::levels() const { return allTokens<Level>(); }
 QStringList Words::sites() const { return allTokens<Site>(); }

@@ -190,7 +190,22 @@ void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
 
 QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }
 
-bool isText(QQuickItem* item) { return item->inherits("QQuickText") && !item->property("text").toString().isEmpty(); }
+bool isPress(QQuickItem* item) { return item->inherits("firstdew::controls::Press"); }
+
+/// What shows words: a text, or a button that draws its own.
+bool isText(QQuickItem* item)
+{
+    return (item->inherits("QQuickText") || (isPress(item) && !item->property("wordless").toBool())) && !item->property("text").toString().isEmpty();
+}
+
+bool wraps(QQuickItem* item) { return isPress(item) || item->property("wrapMode").toInt() != 0; }
+
+/// Width that the words have.
+double roomOf(QQuickItem* item) { return isPress(item) ? item->property("room").toDouble() : item->width(); }
+
+QColor inkOf(QQuickItem* item) { return item->property(isPress(item) ? "ink" : "color").value<QColor>(); }
+
+bool isButton(QQuickItem* item) { return isPress(item) || item->inherits("QQuickAbstractButton"); }
 
 /// Relative luminance, WCAG 2.2 definition.
 double luminance(const QColor& c)
@@ -251,7 +266,7 @@ TEST_CASE("Text on every page stands out from what is behind it in both themes")
                 if (!isText(item) || !QRectF(picture.rect()).contains(where) || where.height() < 4)
                     return;
                 ++seen;
-                const QColor ink = item->property("color").value<QColor>();
+                const QColor ink = inkOf(item);
                 const double ratio = contrast(ink, behind(picture, where));
                 if (ratio < (running(page) ? kRunningContrast : kContrast))
                     FAIL_CHECK(theme << ' ' << page.toStdString() << ": " << nameOf(item) << " has " << ratio);
@@ -300,7 +315,7 @@ TEST_CASE("Everything that can be touched is large enough and has a name")
         REQUIRE(ui.show(page));
         ui.settled();
         visit(ui.window->contentItem(), [&](QQuickItem* item) {
-            if (!item->inherits("QQuickAbstractButton") && !item->inherits("QQuickTextField"))
+            if (!isButton(item) && !item->inherits("QQuickTextField"))
                 return;
             ++seen;
             // Seven days share one line of 320: their height is full, their width what is left of it.
@@ -337,7 +352,7 @@ TEST_CASE("With the keyboard alone everything is reached, comes into view, and s
         ui.settled();
         QSet<QQuickItem*> missing;
         visit(ui.window->contentItem(), [&](QQuickItem* item) {
-            if (item->isEnabled() && (item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField")))
+            if (item->isEnabled() && (isButton(item) || item->inherits("QQuickTextField")))
                 missing.insert(item);
         });
         QSet<QQuickItem*> met;
@@ -400,7 +415,7 @@ TEST_CASE("No field or button lies over another")
             ui.settled();
             std::vector<QQuickItem*> controls;
             visit(ui.window->contentItem(), [&](QQuickItem* item) {
-                if (item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField"))
+                if (isButton(item) || item->inherits("QQuickTextField"))
                     controls.push_back(item);
             });
             for (std::size_t a = 0; a < controls.size(); ++a)
@@ -425,7 +440,7 @@ TEST_CASE("Nothing runs off the screen at twice the text size, in either directi
             REQUIRE(ui.show(page));
             ui.settled();
             visit(ui.window->contentItem(), [&](QQuickItem* item) {
-                if (!isText(item) && !item->inherits("QQuickAbstractButton"))
+                if (!isText(item) && !isButton(item))
                     return;
                 const QRectF where = onScreen(item);
                 const bool cut = item->property("truncated").toBool();
@@ -452,7 +467,7 @@ TEST_CASE("No word that fits a line is broken in two on the smallest screen, in 
                 REQUIRE(ui.show(page));
                 ui.settled();
                 visit(ui.window->contentItem(), [&](QQuickItem* item) {
-                    if (!isText(item) || item->property("wrapMode").toInt() == 0)
+                    if (!isText(item) || !wraps(item))
                         return;
                     const QFontMetricsF metrics(item->property("font").value<QFont>());
                     const QStringList parts = item->property("text").toString().split(QRegularExpression("[\\s/-]"), Qt::SkipEmptyParts);
@@ -463,7 +478,7 @@ TEST_CASE("No word that fits a line is broken in two on the smallest screen, in 
                     for (const QString& word : parts) {
                         ++seen;
                         const double needs = metrics.horizontalAdvance(word);
-                        if (needs > item->width() + 1 && needs <= kShortLine)
+                        if (needs > roomOf(item) + 1 && needs <= kShortLine)
                             FAIL_CHECK(language.toStdString() << " at " << scale << ", " << page.toStdString() << ": " << word.toStdString() << " in " << nameOf(item));
                     }
                 });

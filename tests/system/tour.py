@@ -73,6 +73,7 @@ class Tour:
         self.start()
         self.app.see('Hands: Clammy', 'push button')
         self.app.see(re.compile('Feet: Dry'))
+        ui.wait_for('the notice of the hands\' top-up', lambda: self.shown() >= 1)
         self.done('Today asks how hands and feet are')
 
     def clammy_evening(self):

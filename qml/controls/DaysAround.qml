@@ -1,0 +1,16 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// The days ahead and the days behind.
+ColumnLayout {
+    spacing: Theme.margin
+    Card {
+        Label { role: "lead"; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        OutlookStrip { days: TodayModel.strip; Layout.fillWidth: true }
+    }
+    Card {
+        Label { role: "lead"; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        DaysBack { days: TodayModel.lately; Layout.fillWidth: true }
+    }
+}
