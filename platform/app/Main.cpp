@@ -174,6 +174,7 @@ int main(int argc, char** argv)
 {
     if (const auto code = app::System::withoutWindow(argc, argv))
         return *code;
+    app::System::begin();
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
@@ -229,6 +230,7 @@ int main(int argc, char** argv)
         QObject::connect(&system, &app::System::answered, &*reminding, &app::Reminding::answer);
         QObject::connect(&*reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
         QObject::connect(&system, &app::System::opened, &engine, [&](const QString& place) { comeToFront(engine, place); });
+        app::System::settle();
     });
     return QGuiApplication::exec();
 }

@@ -13,6 +13,7 @@
 
 #include <algorithm>
 #include <fontconfig/fontconfig.h>
+#include <malloc.h>
 #include <string_view>
 
 namespace firstdew::app {
@@ -46,6 +47,21 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
 
 /// The list of typefaces: reading what the system says of them takes as long as the smallest record.
 void System::getReady() { FcInit(); }
+
+/// One pool for all threads: what one of them has done with, the others use.
+void System::begin()
+{
+#ifdef __GLIBC__
+    mallopt(M_ARENA_MAX, 1);
+#endif
+}
+
+void System::settle()
+{
+#ifdef __GLIBC__
+    malloc_trim(0);
+#endif
+}
 
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }

@@ -1,17 +1,17 @@
 #include "Icon.h"
 
+#include "IconDrawing.h"
+
 namespace firstdew::controls {
 
-Icon::Icon(QQuickItem* parent) : QQuickPaintedItem(parent)
+Icon::Icon(QQuickItem* parent) : Drawn(parent)
 {
-    setAntialiasing(true);
-    connect(this, &Icon::changed, this, [this] { update(); });
+    connect(this, &Icon::changed, this, &Icon::redraw);
 }
 
-void Icon::paint(QPainter* painter)
+void Icon::draw(QPainter* painter)
 {
-    m_drawing.choose(m_name, m_color);
-    m_drawing.paint(painter, QRectF(0, 0, width(), height()), m_mirrored);
+    paintIcon(painter, QRectF(0, 0, width(), height()), m_name, m_color, m_mirrored);
 }
 
 } // namespace firstdew::controls

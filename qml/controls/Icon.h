@@ -1,13 +1,13 @@
 #pragma once
 
-#include "IconDrawing.h"
+#include "Drawn.h"
 
-#include <QQuickPaintedItem>
+#include <QtQml/qqmlregistration.h>
 
 namespace firstdew::controls {
 
 /// One of our own line icons in any colour of the theme.
-class Icon : public QQuickPaintedItem {
+class Icon : public Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)
@@ -16,16 +16,17 @@ class Icon : public QQuickPaintedItem {
 
 public:
     explicit Icon(QQuickItem* parent = nullptr);
-    void paint(QPainter* painter) override;
 
 signals:
     void changed();
+
+protected:
+    void draw(QPainter* painter) override;
 
 private:
     QString m_name;
     QColor m_color;
     bool m_mirrored = false;
-    IconDrawing m_drawing;
 };
 
 } // namespace firstdew::controls

@@ -2,41 +2,27 @@
 
 #include <QFile>
 #include <QPainter>
+#include <QSvgRenderer>
 
 namespace firstdew::controls {
 
-void IconDrawing::choose(const QString& name, const QColor& color)
+void paintIcon(QPainter* painter, const QRectF& where, const QString& name, const QColor& color, bool mirrored)
 {
-    if (m_name == name && m_color == color)
+    if (name.isEmpty())
         return;
-    m_name = name;
-    m_color = color;
-    m_drawing.reset();
-}
-
-void IconDrawing::load()
-{
-    m_drawing = std::make_unique<QSvgRenderer>();
-    QFile file(QStringLiteral(":/assets/icons/%1.svg").arg(m_name));
-    if (file.open(QIODevice::ReadOnly))
-        m_drawing->load(file.readAll().replace("currentColor", m_color.name().toLatin1()));
-    else
-        qWarning("no icon '%s'", qPrintable(m_name));
-}
-
-void IconDrawing::paint(QPainter* painter, const QRectF& where, bool mirrored)
-{
-    if (m_name.isEmpty())
+    QFile file(QStringLiteral(":/assets/icons/%1.svg").arg(name));
+    if (!file.open(QIODevice::ReadOnly)) {
+        qWarning("no icon '%s'", qPrintable(name));
         return;
-    if (!m_drawing)
-        load();
+    }
+    QSvgRenderer drawing(file.readAll().replace("currentColor", color.name().toLatin1()));
     painter->save();
     painter->translate(where.topLeft());
     if (mirrored) {
         painter->translate(where.width(), 0);
         painter->scale(-1, 1);
     }
-    m_drawing->render(painter, QRectF(QPointF(0, 0), where.size()));
+    drawing.render(painter, QRectF(QPointF(0, 0), where.size()));
     painter->restore();
 }
 

@@ -3,27 +3,13 @@
 #include <QColor>
 #include <QRectF>
 #include <QString>
-#include <QSvgRenderer>
-#include <memory>
 
 class QPainter;
 
 namespace firstdew::controls {
 
-/// One of our own line icons (assets/icons/NAME.svg) in one colour, read when it is first painted: name and colour come one
-/// after the other, and many icons are never seen.
-class IconDrawing {
-public:
-    /// What it is from now on; an empty name paints nothing.
-    void choose(const QString& name, const QColor& color);
-    void paint(QPainter* painter, const QRectF& where, bool mirrored);
-
-private:
-    void load();
-
-    QString m_name;
-    QColor m_color;
-    std::unique_ptr<QSvgRenderer> m_drawing; ///< nothing until it is painted
-};
+/// Paints one of our own line icons (assets/icons/NAME.svg) in that colour; nothing where the name is empty. It is read each
+/// time: an icon is drawn seldom, and what was read of it takes more room than its picture.
+void paintIcon(QPainter* painter, const QRectF& where, const QString& name, const QColor& color, bool mirrored);
 
 } // namespace firstdew::controls

@@ -30,48 +30,19 @@ Column {
                                                      : qsTr("No forecast before the first bath")
                 }
             }
-            Row {
-                id: bars
+            OutlookBars {
+                days: strip.days
+                line: line.index
+                barHeight: Theme.iconLarge
+                gap: Theme.tight
+                iconSize: Theme.iconSmall
+                track: Theme.sunken
+                bar: Theme.main
+                bath: Theme.nowText
                 Layout.fillWidth: true
                 Layout.preferredHeight: Theme.iconLarge + Theme.iconSmall + Theme.tight
-                layoutDirection: Qt.application.layoutDirection
-                LayoutMirroring.enabled: false
-                readonly property real step: width / Math.max(1, strip.days.length)
                 Accessible.role: Accessible.Graphic
                 Accessible.name: qsTr("Chance of dampness by day, %1").arg(Look.words.site(line.now.site))
-                Repeater {
-                    model: strip.days
-                    Item {
-                        id: cell
-                        required property var modelData
-                        required property int index
-                        readonly property var here: modelData.sites[line.index] || { chance: -1, bath: false }
-                        width: bars.step
-                        height: bars.height
-                        Icon {
-                            visible: cell.here.bath
-                            name: "bath"
-                            color: Theme.nowText
-                            width: Theme.iconSmall
-                            height: Theme.iconSmall
-                            anchors.horizontalCenter: parent.horizontalCenter
-                        }
-                        Rectangle {
-                            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
-                            width: parent.width - Theme.tight
-                            height: Theme.iconLarge
-                            radius: Theme.tight
-                            color: Theme.sunken
-                        }
-                        Rectangle {
-                            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
-                            width: parent.width - Theme.tight
-                            height: Math.max(0, cell.here.chance) * Theme.iconLarge
-                            radius: Theme.tight
-                            color: Theme.main
-                        }
-                    }
-                }
             }
         }
     }

@@ -1,11 +1,10 @@
 #include "Press.h"
 
+#include "IconDrawing.h"
 #include "Ripples.h"
 
 #include <QGuiApplication>
 #include <QPainter>
-#include <QQuickWindow>
-#include <QSGImageNode>
 #include <QStyleHints>
 #include <algorithm>
 #include <cmath>
@@ -25,9 +24,8 @@ bool pointsAlong(const QString& icon)
 }
 } // namespace
 
-Press::Press(QQuickItem* parent) : QQuickItem(parent)
+Press::Press(QQuickItem* parent) : Drawn(parent)
 {
-    setFlag(ItemHasContents);
     setActiveFocusOnTab(true);
     setAcceptedMouseButtons(Qt::LeftButton);
     connect(this, &Press::textChanged, this, &Press::measure);
@@ -52,12 +50,9 @@ QFont Press::font() const
 
 void Press::componentComplete()
 {
-    QQuickItem::componentComplete();
+    Drawn::componentComplete();
     measure();
 }
-
-/// How far what is drawn reaches beyond the item.
-qreal Press::outside() const { return m_visualFocus ? std::max(0.0, m_focusOut) : 0; }
 
 /// Width that the words cannot have.
 qreal Press::besides() const
@@ -128,25 +123,9 @@ void Press::layOut()
 
 void Press::geometryChange(const QRectF& now, const QRectF& before)
 {
-    QQuickItem::geometryChange(now, before);
-    if (now.size() == before.size() || !isComponentComplete())
-        return;
-    if (now.width() != before.width())
+    Drawn::geometryChange(now, before);
+    if (now.width() != before.width() && isComponentComplete())
         layOut();
-    redraw();
-}
-
-void Press::itemChange(ItemChange change, const ItemChangeData& data)
-{
-    if (change == ItemDevicePixelRatioHasChanged)
-        redraw();
-    QQuickItem::itemChange(change, data);
-}
-
-void Press::redraw()
-{
-    m_stale = true;
-    update();
 }
 
 void Press::setDown(bool down)
@@ -226,9 +205,39 @@ void Press::focusOutEvent(QFocusEvent* event)
     setDown(false);
 }
 
-void Press::paint(QPainter* painter)
+Press::Places Press::places() const
 {
-    painter->setRenderHint(QPainter::Antialiasing);
+    const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
+    const QSizeF words(wordsHeight() > 0 ? m_room : 0, wordsHeight());
+    const QSizeF picture = pictured() ? QSizeF(m_pictureWide, m_pictureHigh) : QSizeF(0, 0);
+    const qreal gap = !picture.isEmpty() && !words.isEmpty() ? m_between : 0;
+    const QPointF middle(width() / 2, height() / 2);
+    Places at{{middle - QPointF(picture.width(), picture.height()) / 2, picture}, {middle - QPointF(words.width(), words.height()) / 2, words}};
+    if (m_stacked) {
+        at.picture.moveTop((height() - picture.height() - gap - words.height()) / 2);
+        at.words.moveTop(at.picture.bottom() + gap);
+    } else if (gap > 0 || (!picture.isEmpty() && !words.isEmpty())) {
+        const qreal left = (width() - picture.width() - gap - words.width()) / 2;
+        at.picture.moveLeft(mirrored ? left + words.width() + gap : left);
+        at.words.moveLeft(mirrored ? left : left + picture.width() + gap);
+    }
+    at.words.moveTopLeft({std::round(at.words.left()), std::round(at.words.top())});
+    return at;
+}
+
+QRectF Press::extent() const
+{
+    const QRectF box(0, 0, width(), height());
+    if (m_visualFocus)
+        return box.marginsAdded(QMarginsF(1, 1, 1, 1) * std::max(0.0, m_focusOut));
+    if ((m_down ? m_fillDown : m_fill).alpha() > 0 || m_edgeWidth > 0)
+        return box;
+    const Places at = places();
+    return at.picture.united(at.words).adjusted(-1, -1, 1, 1).intersected(at.picture.isEmpty() && at.words.isEmpty() ? QRectF() : box);
+}
+
+void Press::draw(QPainter* painter)
+{
     const QRectF box(0, 0, width(), height());
     painter->setPen(m_edgeWidth > 0 ? QPen(m_edge, m_edgeWidth) : QPen(Qt::NoPen));
     painter->setBrush(m_down ? m_fillDown : m_fill);
@@ -241,63 +250,18 @@ void Press::paint(QPainter* painter)
         painter->drawRoundedRect(box.adjusted(by, by, -by, -by), std::max(0.0, m_radius - by), std::max(0.0, m_radius - by));
     }
 
-    const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
-    const qreal words = wordsHeight();
-    const QSizeF picture = pictured() ? QSizeF(m_pictureWide, m_pictureHigh) : QSizeF(0, 0);
-    const qreal gap = pictured() && words > 0 ? m_between : 0;
-    QRectF pictureAt(box.center() - QPointF(picture.width(), picture.height()) / 2, picture);
-    QPointF wordsAt(box.center() - QPointF(m_room, words) / 2);
-    if (m_stacked) {
-        pictureAt.moveTop((height() - picture.height() - gap - words) / 2);
-        wordsAt.setY(pictureAt.bottom() + gap);
-    } else if (pictured() && words > 0) {
-        const qreal left = (width() - picture.width() - gap - m_room) / 2;
-        pictureAt.moveLeft(mirrored ? left + m_room + gap : left);
-        wordsAt.setX(mirrored ? left : left + picture.width() + gap);
-    }
+    const Places at = places();
     if (m_ripples >= 0) {
-        paintRipples(painter, pictureAt, m_ripples, m_ink, kRippleStroke);
+        paintRipples(painter, at.picture, m_ripples, m_ink, kRippleStroke);
     } else {
-        m_icon.choose(m_iconName, m_ink);
-        m_icon.paint(painter, pictureAt, mirrored && pointsAlong(m_iconName));
+        paintIcon(painter, at.picture, m_iconName, m_ink, QGuiApplication::layoutDirection() == Qt::RightToLeft && pointsAlong(m_iconName));
     }
-    if (words > 0) {
-        painter->setPen(m_ink);
-        for (int i = 0; i < m_layout.lineCount(); ++i) {
-            const QTextLine line = m_layout.lineAt(i);
-            const qreal x = wordsAt.x() + (m_room - line.naturalTextWidth()) / 2 - line.naturalTextRect().left();
-            line.draw(painter, QPointF(std::round(x), std::round(wordsAt.y())));
-        }
+    painter->setPen(m_ink);
+    for (int i = 0; i < lineCount(); ++i) {
+        const QTextLine line = m_layout.lineAt(i);
+        const qreal x = at.words.left() + (m_room - line.naturalTextWidth()) / 2 - line.naturalTextRect().left();
+        line.draw(painter, QPointF(std::round(x), at.words.top()));
     }
-}
-
-QSGNode* Press::updatePaintNode(QSGNode* old, UpdatePaintNodeData* /*data*/)
-{
-    auto* node = static_cast<QSGImageNode*>(old); // of nothing else, see below
-    const QRectF where = QRectF(0, 0, width(), height()).adjusted(-outside(), -outside(), outside(), outside());
-    if (width() <= 0 || height() <= 0) {
-        delete node;
-        return nullptr;
-    }
-    if (node == nullptr) {
-        node = window()->createImageNode();
-        node->setOwnsTexture(true);
-        m_stale = true;
-    }
-    if (!m_stale)
-        return node;
-    const qreal ratio = window()->effectiveDevicePixelRatio();
-    QImage image((where.size() * ratio).toSize().expandedTo({1, 1}), QImage::Format_ARGB32_Premultiplied);
-    image.setDevicePixelRatio(ratio);
-    image.fill(Qt::transparent);
-    QPainter painter(&image);
-    painter.translate(-where.topLeft());
-    paint(&painter);
-    painter.end();
-    node->setTexture(window()->createTextureFromImage(image, QQuickWindow::TextureHasAlphaChannel));
-    node->setRect(where);
-    m_stale = false;
-    return node;
 }
 
 } // namespace firstdew::controls

@@ -1,16 +1,16 @@
 #pragma once
 
-#include "IconDrawing.h"
+#include "Drawn.h"
 
-#include <QQuickItem>
 #include <QTextLayout>
+#include <QtQml/qqmlregistration.h>
 
 namespace firstdew::controls {
 
 /// What can be pressed: by finger, mouse, Space, Return or Enter. It draws itself whole, ground, edge, picture, words and the
 /// frame that shows where the keyboard is, since pages are full of buttons and one made of many items costs ten times as
 /// much to make and to keep. What it holds beside that lies over it.
-class Press : public QQuickItem {
+class Press : public Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString text MEMBER m_text NOTIFY textChanged)
@@ -71,7 +71,6 @@ signals:
 protected:
     void componentComplete() override;
     void geometryChange(const QRectF& now, const QRectF& before) override;
-    void itemChange(ItemChange change, const ItemChangeData& data) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
@@ -80,18 +79,21 @@ protected:
     void keyReleaseEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
-    QSGNode* updatePaintNode(QSGNode* old, UpdatePaintNodeData* data) override;
+    void draw(QPainter* painter) override;
+    [[nodiscard]] QRectF extent() const override;
 
 private:
     void measure();
     void layOut();
     void setDown(bool down);
     void setVisualFocus(bool visible);
-    void redraw();
-    void paint(QPainter* painter);
+    /// Where picture and words stand.
+    struct Places {
+        QRectF picture, words;
+    };
+    [[nodiscard]] Places places() const;
     [[nodiscard]] bool pictured() const { return !m_iconName.isEmpty() || m_ripples >= 0; }
     [[nodiscard]] qreal besides() const;
-    [[nodiscard]] qreal outside() const;
     [[nodiscard]] qreal wordsHeight() const;
 
     QString m_text, m_iconName, m_family;
@@ -101,12 +103,10 @@ private:
     int m_ripples = -1;
     bool m_stacked = false, m_wordless = false;
     bool m_down = false, m_visualFocus = false;
-    bool m_stale = true; ///< the picture is not that of what it should show
     QTextLayout m_layout;
     qreal m_natural = 0; ///< width of the words on one line
     qreal m_room = 0;
     bool m_broken = false; ///< the words were broken into lines for the room there is
-    IconDrawing m_icon;
 };
 
 } // namespace firstdew::controls

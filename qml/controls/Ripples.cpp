@@ -37,13 +37,12 @@ void paintRipples(QPainter* painter, const QRectF& where, int level, const QColo
         painter->drawPath(wave(left, base - i * step, across, step * 0.3));
 }
 
-Ripples::Ripples(QQuickItem* parent) : QQuickPaintedItem(parent)
+Ripples::Ripples(QQuickItem* parent) : Drawn(parent)
 {
-    setAntialiasing(true);
-    connect(this, &Ripples::changed, this, [this] { update(); });
+    connect(this, &Ripples::changed, this, &Ripples::redraw);
 }
 
-void Ripples::paint(QPainter* painter)
+void Ripples::draw(QPainter* painter)
 {
     paintRipples(painter, QRectF(0, 0, width(), height()), m_level, m_color, m_stroke);
 }

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "Drawn.h"
+
 #include <QColor>
-#include <QQuickPaintedItem>
+#include <QtQml/qqmlregistration.h>
 
 namespace firstdew::controls {
 
@@ -9,7 +11,7 @@ namespace firstdew::controls {
 void paintRipples(QPainter* painter, const QRectF& where, int level, const QColor& color, qreal stroke);
 
 /// The same as an item.
-class Ripples : public QQuickPaintedItem {
+class Ripples : public Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int level MEMBER m_level NOTIFY changed)
@@ -18,10 +20,12 @@ class Ripples : public QQuickPaintedItem {
 
 public:
     explicit Ripples(QQuickItem* parent = nullptr);
-    void paint(QPainter* painter) override;
 
 signals:
     void changed();
+
+protected:
+    void draw(QPainter* painter) override;
 
 private:
     int m_level = 0;
