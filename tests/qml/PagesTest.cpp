@@ -378,6 +378,47 @@ TEST_CASE("With the keyboard alone everything is reached, comes into view, and s
     CHECK(seen > 150);
 }
 
+TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter, not by a finger that slides away or by other keys")
+{
+    const std::string way = GENERATE("finger", "space", "enter", "slides away", "another key");
+    INFO(way);
+    Interface ui({390, 844}, "light");
+    ui.settled();
+    QQuickItem* wet = nullptr;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (isPress(item) && item->property("text") == "Wet")
+            wet = item;
+    });
+    REQUIRE(wet != nullptr);
+    const auto given = [&] { return ui.store.record().all<CheckIn>().size(); };
+    const auto before = given();
+    const auto mouse = [&](QEvent::Type type, QPointF at) {
+        const bool up = type == QEvent::MouseButtonRelease;
+        QMouseEvent event(type, at, ui.window->mapToGlobal(at), type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(ui.window, &event);
+    };
+    const auto key = [&](Qt::Key key) {
+        wet->forceActiveFocus(Qt::TabFocusReason);
+        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+            QKeyEvent event(type, key, Qt::NoModifier);
+            QCoreApplication::sendEvent(ui.window, &event);
+        }
+    };
+    if (way == "finger" || way == "slides away") {
+        const QPointF on = onScreen(wet).center();
+        const QPointF off = way == "finger" ? on : on + QPointF(wet->width(), 0);
+        mouse(QEvent::MouseButtonPress, on);
+        CHECK(wet->property("down").toBool());
+        mouse(QEvent::MouseMove, off);
+        mouse(QEvent::MouseButtonRelease, off);
+    } else {
+        key(way == "space" ? Qt::Key_Space : way == "enter" ? Qt::Key_Enter : Qt::Key_A);
+    }
+    CHECK_FALSE(wet->property("down").toBool());
+    const bool meant = way == "finger" || way == "space" || way == "enter";
+    CHECK(given() == before + (meant ? 1 : 0));
+}
+
 TEST_CASE("With the on-screen keyboard up, what is written in stays in view")
 {
     constexpr int kKeyboard = 300;

@@ -173,3 +173,18 @@ TEST_CASE("nobody known, or no birth date: no age speaks against it, what was an
     d.screened(kToday, {ScreeningRow::UnderFive});
     CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
 }
+
+TEST_CASE("every question counts as answered once each was asked at some time, and age is asked of nobody")
+{
+    Diary d;
+    d.adult();
+    CHECK_FALSE(everyRowAnswered(d.record()));
+    SetOf<ScreeningRow> asked;
+    for (const auto row : allOf<ScreeningRow>())
+        if (!knownByAge(row) && row != ScreeningRow::Pregnancy)
+            asked.insert(row);
+    shortQuestion(d, kToday, asked, {});
+    CHECK_FALSE(everyRowAnswered(d.record()));
+    shortQuestion(d, kToday + 1, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy});
+    CHECK(everyRowAnswered(d.record()));
+}
