@@ -63,7 +63,7 @@ Item {
     }
     function showFocused() {
         const item = frame.Window.window ? frame.Window.window.activeFocusItem : null
-        if (item && item.visualFocus === false)
+        if (item && item.down === true)
             return // a finger is on it: nothing may move away from under that
         for (let p = item; p; p = p.parent)
             if (p === column) { frame.show(item); return }

@@ -148,9 +148,9 @@ void Press::setVisualFocus(bool visible)
 
 void Press::mousePressEvent(QMouseEvent* event)
 {
+    setDown(true); // first: what looks after the keyboard's place has to know
     if (!QGuiApplication::styleHints()->setFocusOnTouchRelease())
         forceActiveFocus(Qt::MouseFocusReason);
-    setDown(true);
     event->accept();
 }
 
