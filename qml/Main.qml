@@ -6,7 +6,7 @@ Window {
     width: Look.startWidth
     height: Look.startHeight
     visible: true
-    title: "Firstdew"
+    title: Router.drawn ? "Firstdew" : "" // X11 reads a table of letters for it
     color: Theme.paper
     property string place: Look.startPage
     // A session that was running comes first, and one that has not been written down yet.
@@ -23,10 +23,6 @@ Window {
         function onKeyboardRectangleChanged() { window.keyboardHeight = Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio }
         function onVisibleChanged() { window.keyboardHeight = Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio : 0 }
     }
-
-    Binding { target: Theme; property: "dark"; value: Look.dark }
-    Binding { target: Theme; property: "textScale"; value: Look.textScale }
-    Binding { target: Theme; property: "motion"; value: Look.motion }
 
     function go(name) {
         if (over.item)

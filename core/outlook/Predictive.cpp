@@ -18,8 +18,7 @@ constexpr std::size_t kShapes = 9;
 constexpr std::size_t kPoints = 2 * kMedians * kShapes;
 constexpr std::size_t kLanes = 12;
 static_assert(kPoints % kLanes == 0);
-constexpr std::size_t kWholeDays = 64; // nodes of time at 0, 1, ... 64 days, then ever wider apart
-constexpr double kWider = 1.05;
+constexpr std::size_t kWholeDays = 64;     // nodes of time at 0, 1, ... 64 days, then ever wider apart
 constexpr double kLongest = 3660;          // days
 constexpr double kNothing = 1e-30;         // a survivor below this is none
 constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
@@ -43,6 +42,7 @@ struct Point {
     double logMedian = 0;
     double shape = 1; ///< Weibull shape, or sd of the logarithm
     double prior = 0;
+    double perPrior = 0; ///< 1 / prior
 };
 
 /// What single precision does not tell from 0 or 1 is not worked out.
@@ -90,25 +90,41 @@ struct Grid {
                         {weibull, kLogMedian + kLogMedianSd * zm, middle * std::exp(kLogShapeSd * zs), prior});
                     sum += prior;
                 }
-        for (Point& p : points)
+        for (Point& p : points) {
             p.prior /= sum;
-        for (std::size_t d = 0; d <= kWholeDays; ++d)
-            nodes.push_back(static_cast<double>(d));
-        while (nodes.back() < kLongest)
-            nodes.push_back(std::min(kLongest, nodes.back() * kWider));
-        survivors.reserve(nodes.size() * kPoints);
-        survivors.assign(kPoints, 1.0F); // at day 0
-        // A Weibull hazard is a product of what the day says, for each of the shapes, and of what the point says.
-        std::vector<double> ofPoint;
+            p.perPrior = 1 / p.prior;
+        }
+        const double step = kLogMedianSd * kMedianStep;
+        const auto wide = static_cast<std::size_t>(std::log(kLongest / kWholeDays) / step) + 1;
+        nodes.reserve(1 + kWholeDays + wide + 1);
+        survivors.reserve(nodes.capacity() * kPoints);
+        nodes.push_back(0);
+        survivors.assign(kPoints, 1.0F);
+        for (std::size_t d = 1; d <= kWholeDays; ++d)
+            add(static_cast<double>(d));
+        for (const double wider = std::exp(step); nodes.back() * wider < kLongest;)
+            addWider(nodes.back() * wider);
+        add(kLongest);
+    }
+
+    void add(double days)
+    {
+        nodes.push_back(days);
+        const double log = std::log(days);
         for (const Point& p : points)
-            ofPoint.push_back(p.weibull ? std::numbers::ln2 * std::exp(-p.shape * p.logMedian) : 0);
-        std::array<double, kShapes> ofDay{};
-        for (std::size_t n = 1; n < nodes.size(); ++n) {
-            const double log = std::log(nodes[n]);
-            for (std::size_t s = 0; s < kShapes; ++s)
-                ofDay[s] = std::exp(points[s].shape * log);
-            for (std::size_t i = 0; i < kPoints; ++i)
-                survivors.push_back(static_cast<float>(points[i].weibull ? survivorOfHazard(ofPoint[i] * ofDay[i % kShapes]) : survivorAtLog(points[i], log)));
+            survivors.push_back(static_cast<float>(survivorAtLog(p, log)));
+    }
+
+    /// Of a time that is longer than the last by the factor between neighbouring medians. To such a time each median is
+    /// what the one below it is to the last, so that only the lowest have to be worked out.
+    void addWider(double days)
+    {
+        nodes.push_back(days);
+        const double log = std::log(days);
+        const std::size_t last = survivors.size() - kPoints;
+        for (std::size_t i = 0; i < kPoints; ++i) {
+            const bool lowest = i % (kMedians * kShapes) < kShapes;
+            survivors.push_back(lowest ? static_cast<float>(survivorAtLog(points[i], log)) : survivors[last + i - kShapes]);
         }
     }
 
@@ -186,7 +202,7 @@ void wander(std::vector<double>& weights, const Evidence& spell)
             continue; // the longest medians of a family have no neighbour above
         const std::size_t above = i + kShapes;
         const double lesser = std::min(g.points[i].prior, g.points[above].prior);
-        const double flow = rate * lesser * (weights[i] / g.points[i].prior - weights[above] / g.points[above].prior);
+        const double flow = rate * lesser * (weights[i] * g.points[i].perPrior - weights[above] * g.points[above].perPrior);
         weights[i] -= flow;
         weights[above] += flow;
     }

@@ -8,13 +8,15 @@
 #include "System.h"
 #include "SystemClock.h"
 #include "print/SummaryPdf.h"
+#include "theme/Theme.h"
 #include "words/Names.h"
 #include "words/Prompts.h"
 
 #include <QFont>
-#include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QImage>
 #include <QLocale>
+#include <QPainter>
 #include <QQmlApplicationEngine>
 #include <QQmlComponent>
 #include <QQuickWindow>
@@ -22,10 +24,11 @@
 #include <QTimer>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
-#include <array>
 #include <chrono>
 #include <future>
+#include <memory>
 #include <optional>
+#include <vector>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -44,34 +47,30 @@ void takeFonts()
     QGuiApplication::setFont(font);
 }
 
-const QString kMain = QStringLiteral("qrc:/Firstdew/Main.qml");
-
-/// Reads the first pages on the engine's own thread while this one does other things.
+/// Reads what Today shows on the engine's own thread while this one does other things.
 class Ahead {
 public:
-    explicit Ahead(QQmlEngine& engine) : m_main(&engine), m_today(&engine)
+    explicit Ahead(QQmlEngine& engine)
     {
-        m_main.loadUrl(QUrl(kMain), QQmlComponent::Asynchronous);
-        m_today.loadUrl(QUrl(QStringLiteral("qrc:/Firstdew/pages/Today.qml")), QQmlComponent::Asynchronous);
+        for (const char* file : {"Main", "pages/Today", "controls/DewCall"}) {
+            m_files.push_back(std::make_unique<QQmlComponent>(&engine));
+            m_files.back()->loadUrl(QUrl(QStringLiteral("qrc:/Firstdew/%1.qml").arg(QLatin1String(file))), QQmlComponent::Asynchronous);
+        }
     }
 
 private:
-    QQmlComponent m_main;
-    QQmlComponent m_today;
+    std::vector<std::unique_ptr<QQmlComponent>> m_files;
 };
 
-/// Opens the typefaces in the sizes of Today (qml/theme/Theme.qml), so that they are there when the page asks. Another size
-/// is opened when it is asked for; where the person chose larger text these were in vain.
+/// Opens the typefaces of Today and draws the commonest letters in each, so that they are there when the page asks. Where the
+/// person chose another size of text these were in vain.
 void readyTypefaces()
 {
-    constexpr std::array<std::pair<int, QFont::Weight>, 6> kUsed{{{22, QFont::DemiBold}, {16, QFont::Normal}, {16, QFont::DemiBold},
-                                                                  {14, QFont::Normal}, {14, QFont::DemiBold}, {18, QFont::Normal}}};
-    for (const auto& [size, weight] : kUsed) {
-        QFont font;
-        font.setFamily(QStringLiteral("Inter"));
-        font.setPixelSize(size);
-        font.setWeight(weight);
-        (void)QFontMetricsF(font).height();
+    QImage nowhere(1, 1, QImage::Format_ARGB32_Premultiplied);
+    for (const QFont& font : Theme(nullptr).fontsOfToday()) {
+        QPainter painter(&nowhere);
+        painter.setFont(font);
+        painter.drawText(0, 0, QStringLiteral("abcdefghijklmnoprstuvwy"));
         QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
     }
 }
@@ -86,7 +85,6 @@ viewmodels::Look::Asked asked(const app::Options& o)
     a.textScale = o.textScale;
     a.width = o.size.width();
     a.height = o.size.height();
-    a.still = !o.screenshot.isEmpty() || o.selfTest;
     return a;
 }
 
@@ -134,7 +132,7 @@ void keepReminding(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
-/// Gets the system ready, and opens and reads the record, on a thread of its own while the toolkit starts.
+/// Opens and reads the record on a thread of its own while the toolkit starts.
 class Beforehand {
 public:
     Beforehand(int argc, char** argv)
@@ -148,7 +146,6 @@ public:
         m_file = options->store.toStdString();
         m_today = app::SystemClock(options->testNow).localNow().date;
         m_opened = std::async(std::launch::async, [file = m_file, today = m_today] {
-            app::System::getReady();
             viewmodels::Opened opened;
             opened.open(file, today);
             return opened;
@@ -174,7 +171,6 @@ int main(int argc, char** argv)
 {
     if (const auto code = app::System::withoutWindow(argc, argv))
         return *code;
-    app::System::begin();
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
@@ -186,10 +182,10 @@ int main(int argc, char** argv)
         return 2;
     if (options->selfTest)
         app::watchWarnings();
-    takeFonts();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/"));
     const Ahead ahead(engine);
+    takeFonts();
     readyTypefaces();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
@@ -211,7 +207,7 @@ int main(int argc, char** argv)
         system.speak();
         chooseVoice();
     });
-    engine.load(QUrl(kMain));
+    engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
     if (engine.rootObjects().isEmpty())
         return 1;
     if (options->selfTest)

@@ -30,10 +30,6 @@ public:
     /// Runs the program where it is wanted without a window, and gives its exit code; nothing where it is not.
     [[nodiscard]] static std::optional<int> withoutWindow(int argc, char** argv);
 
-    /// First of all, before there is a second thread.
-    static void begin();
-    /// Gets ready what the toolkit will want of the system; on any thread, before there is an application.
-    static void getReady();
     /// Gives the system back what only the start had use for.
     static void settle();
 

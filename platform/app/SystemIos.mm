@@ -40,8 +40,6 @@ std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 
-void System::begin() {}
-void System::getReady() {}
 void System::settle() {}
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }

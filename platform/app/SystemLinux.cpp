@@ -12,7 +12,6 @@
 #include <QStandardPaths>
 
 #include <algorithm>
-#include <fontconfig/fontconfig.h>
 #include <malloc.h>
 #include <string_view>
 
@@ -43,17 +42,6 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     const auto options = optionsOrSay(program.arguments().mid(1));
     return options ? remind(*options, program) : 2;
-}
-
-/// The list of typefaces: reading what the system says of them takes as long as the smallest record.
-void System::getReady() { FcInit(); }
-
-/// One pool for all threads: what one of them has done with, the others use.
-void System::begin()
-{
-#ifdef __GLIBC__
-    mallopt(M_ARENA_MAX, 1);
-#endif
 }
 
 void System::settle()

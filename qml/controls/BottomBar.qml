@@ -33,20 +33,14 @@ Rectangle {
                 readonly property bool on: bar.current === modelData
                 text: Look.words.place(modelData)
                 iconName: modelData
+                kind: "bare"
                 stacked: true
-                family: Theme.family
+                focusOut: 0
                 textSize: Math.min(Theme.tiny, width / 5)
                 weight: on ? Theme.strong : Font.Normal
                 ink: on ? Theme.ink : Theme.inkSoft
-                fillDown: Theme.cardPressed
-                pictureWide: Theme.icon
-                pictureHigh: Theme.icon
                 between: Theme.tight
-                above: Theme.small
                 leastHigh: Theme.barHeight
-                radius: Theme.radius
-                focusColor: Theme.main
-                focusLine: Theme.focusLine
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1

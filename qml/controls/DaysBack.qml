@@ -17,12 +17,9 @@ Row {
             readonly property bool gap: shown.sites.some(s => s.level === "")
             width: row.width / Math.max(1, row.days.length)
             leastHigh: Math.max(Theme.target, column.implicitHeight + Theme.small)
+            kind: "bare"
             wordless: true
-            fillDown: Theme.cardPressed
             radius: Theme.radiusSmall
-            focusColor: Theme.main
-            focusLine: Theme.focusLine
-            focusOut: Theme.focusLine
             text: Look.words.dayFull(shown.date)
             Accessible.role: Accessible.Button
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text

@@ -1,12 +1,17 @@
 #include "Drawn.h"
 
+#include <QGuiApplication>
 #include <QPainter>
 #include <QQuickWindow>
 #include <QSGImageNode>
 
 namespace firstdew::controls {
 
-Drawn::Drawn(QQuickItem* parent) : QQuickItem(parent) { setFlag(ItemHasContents); }
+Drawn::Drawn(QQuickItem* parent) : QQuickItem(parent)
+{
+    setFlag(ItemHasContents);
+    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Drawn::redraw); // much of it is drawn the other way round then
+}
 
 void Drawn::redraw()
 {

@@ -63,8 +63,8 @@ Item {
     }
     function showFocused() {
         const item = frame.Window.window ? frame.Window.window.activeFocusItem : null
-        if (item && item.down === true)
-            return // a finger is on it: nothing may move away from under that
+        if (item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)))
+            return // a finger is on the button: nothing may move away from under that
         for (let p = item; p; p = p.parent)
             if (p === column) { frame.show(item); return }
     }

@@ -13,7 +13,6 @@ Grid {
     readonly property real widest: Look.words.widestLevel(Theme.family, Theme.label, Theme.strong) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     readonly property real part: Math.max(1, Math.floor((width - Theme.small * (columns - 1)) / columns))
-    FontMetrics { id: metrics; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     columnSpacing: Theme.small
     rowSpacing: Theme.small
     Layout.fillWidth: true
@@ -23,26 +22,15 @@ Grid {
             required property string modelData
             required property int index
             readonly property bool on: choice.level === modelData
+            kind: on ? "main" : "choice"
             text: Look.words.level(modelData)
             ripples: index
             stacked: true
             pictureWide: Theme.iconLarge
             pictureHigh: choice.dense ? Theme.icon : Theme.iconLarge * 0.8
-            family: Theme.family
             textSize: Theme.label
-            between: Theme.small
             side: Theme.tight
-            above: Theme.small
             leastHigh: choice.dense ? Theme.target : Theme.bathTarget
-            fill: on ? Theme.main : Theme.paper
-            fillDown: on ? Theme.main : Theme.cardPressed
-            ink: on ? Theme.mainInk : Theme.ink
-            edge: on ? Theme.main : Theme.edge
-            edgeWidth: Theme.hair
-            radius: Theme.radius
-            focusColor: Theme.main
-            focusLine: Theme.focusLine
-            focusOut: Theme.focusLine
             // What is left of a whole pixel goes to the last in a line.
             width: choice.part + (index % choice.columns === choice.columns - 1 ? choice.width - choice.part * choice.columns - Theme.small * (choice.columns - 1) : 0)
             Accessible.role: Accessible.Button

@@ -31,21 +31,87 @@ Press::Press(QQuickItem* parent) : Drawn(parent)
     connect(this, &Press::textChanged, this, &Press::measure);
     connect(this, &Press::iconNameChanged, this, &Press::measure);
     connect(this, &Press::wordsChanged, this, &Press::measure);
-    connect(this, &Press::fillChanged, this, &Press::redraw);
     connect(this, &Press::lookChanged, this, &Press::redraw);
     connect(this, &QQuickItem::enabledChanged, this, [this] {
         if (!isEnabled())
             setDown(false);
+        redraw();
+        emit lookChanged();
     });
+    connect(Theme::instance(), &Theme::changed, this, [this] {
+        measure();
+        emit lookChanged();
+    });
+    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Press::measure);
 }
 
 QFont Press::font() const
 {
     QFont font;
-    font.setFamily(m_family);
-    font.setPixelSize(std::max(1, static_cast<int>(m_textSize)));
+    font.setFamily(Theme::family());
+    font.setPixelSize(std::max(1, static_cast<int>(textSize())));
     font.setWeight(static_cast<QFont::Weight>(m_weight));
     return font;
+}
+
+qreal Press::textSize() const { return m_textSize > 0 ? m_textSize : Theme::instance()->body(); }
+
+qreal Press::side() const
+{
+    if (m_side >= 0)
+        return m_side;
+    return m_kind == QLatin1String("bare") ? 0 : m_kind == QLatin1String("quiet") ? Theme::kGap : m_kind == QLatin1String("choice") ? Theme::kTight : Theme::kMargin;
+}
+
+QColor Press::ink() const { return m_ink.isValid() && isEnabled() ? m_ink : dress().ink; }
+
+void Press::setTextSize(qreal pixels)
+{
+    if (m_textSize == pixels)
+        return;
+    m_textSize = pixels;
+    emit wordsChanged();
+}
+
+void Press::setSide(qreal room)
+{
+    if (m_side == room)
+        return;
+    m_side = room;
+    emit wordsChanged();
+}
+
+void Press::setInk(const QColor& ink)
+{
+    if (m_ink == ink)
+        return;
+    m_ink = ink;
+    emit lookChanged();
+}
+
+Press::Dress Press::dress() const
+{
+    const Theme& t = *Theme::instance();
+    constexpr int kPressed = 115; // per cent darker
+    const bool plain = m_kind == QLatin1String("plain");
+    const bool choice = m_kind == QLatin1String("choice");
+    if (m_kind == QLatin1String("bare"))
+        return {m_down ? t.cardPressed() : Theme::clear(), isEnabled() ? t.ink() : t.line(), {}};
+    if (!isEnabled())
+        return {t.sunken(), t.inkSoft(), plain || choice ? t.edge() : QColor()};
+    if (plain)
+        return {m_down ? t.cardPressed() : t.card(), t.ink(), t.edge()};
+    if (choice)
+        return {m_down ? t.cardPressed() : t.paper(), t.ink(), t.edge()};
+    if (m_kind == QLatin1String("quiet"))
+        return {m_down ? t.cardPressed() : Theme::clear(), t.main(), {}};
+    if (m_kind == QLatin1String("now"))
+        return {m_down ? t.nowPressed() : t.now(), t.nowInk(), {}};
+    const bool alarm = m_kind == QLatin1String("alarm");
+    const bool danger = m_kind == QLatin1String("danger");
+    Q_ASSERT(alarm || danger || m_kind == QLatin1String("main"));
+    const QColor fill = alarm ? t.dangerInk() : danger ? t.danger() : t.main();
+    return {m_down ? fill.darker(kPressed) : fill, alarm ? t.danger() : danger ? t.dangerInk() : t.mainInk(), {}};
 }
 
 void Press::componentComplete()
@@ -57,7 +123,7 @@ void Press::componentComplete()
 /// Width that the words cannot have.
 qreal Press::besides() const
 {
-    return 2 * m_side + (pictured() && !m_stacked ? m_pictureWide + m_between : 0);
+    return 2 * side() + (pictured() && !m_stacked ? m_pictureWide + m_between : 0);
 }
 
 /// Reads the words anew.
@@ -230,7 +296,7 @@ QRectF Press::extent() const
     const QRectF box(0, 0, width(), height());
     if (m_visualFocus)
         return box.marginsAdded(QMarginsF(1, 1, 1, 1) * std::max(0.0, m_focusOut));
-    if ((m_down ? m_fillDown : m_fill).alpha() > 0 || m_edgeWidth > 0)
+    if (const Dress d = dress(); d.fill.alpha() > 0 || d.edge.isValid())
         return box;
     const Places at = places();
     return at.picture.united(at.words).adjusted(-1, -1, 1, 1).intersected(at.picture.isEmpty() && at.words.isEmpty() ? QRectF() : box);
@@ -239,24 +305,27 @@ QRectF Press::extent() const
 void Press::draw(QPainter* painter)
 {
     const QRectF box(0, 0, width(), height());
-    painter->setPen(m_edgeWidth > 0 ? QPen(m_edge, m_edgeWidth) : QPen(Qt::NoPen));
-    painter->setBrush(m_down ? m_fillDown : m_fill);
-    const qreal half = m_edgeWidth / 2;
+    const Dress d = dress();
+    const qreal edge = d.edge.isValid() ? Theme::kHair : 0;
+    painter->setPen(edge > 0 ? QPen(d.edge, edge) : QPen(Qt::NoPen));
+    painter->setBrush(d.fill);
+    const qreal half = edge / 2;
     painter->drawRoundedRect(box.adjusted(half, half, -half, -half), m_radius - half, m_radius - half);
     if (m_visualFocus) {
-        const qreal by = m_focusLine / 2 - m_focusOut;
-        painter->setPen(QPen(m_focusColor, m_focusLine));
+        const qreal by = Theme::kFocusLine / 2.0 - m_focusOut;
+        painter->setPen(QPen(Theme::instance()->main(), Theme::kFocusLine));
         painter->setBrush(Qt::NoBrush);
         painter->drawRoundedRect(box.adjusted(by, by, -by, -by), std::max(0.0, m_radius - by), std::max(0.0, m_radius - by));
     }
 
     const Places at = places();
+    const QColor ink = m_ink.isValid() && isEnabled() ? m_ink : d.ink;
     if (m_ripples >= 0) {
-        paintRipples(painter, at.picture, m_ripples, m_ink, kRippleStroke);
+        paintRipples(painter, at.picture, m_ripples, ink, kRippleStroke);
     } else {
-        paintIcon(painter, at.picture, m_iconName, m_ink, QGuiApplication::layoutDirection() == Qt::RightToLeft && pointsAlong(m_iconName));
+        paintIcon(painter, at.picture, m_iconName, ink, QGuiApplication::layoutDirection() == Qt::RightToLeft && pointsAlong(m_iconName));
     }
-    painter->setPen(m_ink);
+    painter->setPen(ink);
     for (int i = 0; i < lineCount(); ++i) {
         const QTextLine line = m_layout.lineAt(i);
         const qreal x = at.words.left() + (m_room - line.naturalTextWidth()) / 2 - line.naturalTextRect().left();

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Drawn.h"
+#include "theme/Theme.h"
 
 #include <QTextLayout>
 #include <QtQml/qqmlregistration.h>
@@ -9,10 +10,13 @@ namespace firstdew::controls {
 
 /// What can be pressed: by finger, mouse, Space, Return or Enter. It draws itself whole, ground, edge, picture, words and the
 /// frame that shows where the keyboard is, since pages are full of buttons and one made of many items costs ten times as
-/// much to make and to keep. What it holds beside that lies over it.
+/// much to make and to keep. What it holds beside that lies over it. Its colours are those of its kind.
 class Press : public Drawn {
     Q_OBJECT
     QML_ELEMENT
+    /// "now" (the one thing to do), "main", "plain", "danger", "alarm" (danger on its own colour), "quiet" (words alone),
+    /// "choice" (one of several side by side, not chosen), "bare" (ground of what it lies on).
+    Q_PROPERTY(QString kind MEMBER m_kind NOTIFY wordsChanged)
     Q_PROPERTY(QString text MEMBER m_text NOTIFY textChanged)
     Q_PROPERTY(QString iconName MEMBER m_iconName NOTIFY iconNameChanged)
     /// A level of the diary as the picture, 0 to 3; -1: none.
@@ -21,24 +25,20 @@ class Press : public Drawn {
     Q_PROPERTY(bool stacked MEMBER m_stacked NOTIFY wordsChanged)
     /// Words are not shown, only told to a screen reader.
     Q_PROPERTY(bool wordless MEMBER m_wordless NOTIFY wordsChanged)
-    Q_PROPERTY(QString family MEMBER m_family NOTIFY wordsChanged)
-    Q_PROPERTY(qreal textSize MEMBER m_textSize NOTIFY wordsChanged)
+    /// In pixels; that of running text where it is not said.
+    Q_PROPERTY(qreal textSize READ textSize WRITE setTextSize NOTIFY wordsChanged)
     Q_PROPERTY(int weight MEMBER m_weight NOTIFY wordsChanged)
     Q_PROPERTY(qreal pictureWide MEMBER m_pictureWide NOTIFY wordsChanged)
     Q_PROPERTY(qreal pictureHigh MEMBER m_pictureHigh NOTIFY wordsChanged)
     Q_PROPERTY(qreal between MEMBER m_between NOTIFY wordsChanged)  ///< picture and words
-    Q_PROPERTY(qreal side MEMBER m_side NOTIFY wordsChanged)        ///< room left and right of what is in it
-    Q_PROPERTY(qreal above MEMBER m_above NOTIFY wordsChanged)      ///< and above and below
+    /// Room left and right of what is in it; that of the kind where it is not said.
+    Q_PROPERTY(qreal side READ side WRITE setSide NOTIFY wordsChanged)
+    Q_PROPERTY(qreal above MEMBER m_above NOTIFY wordsChanged)      ///< room above and below
     Q_PROPERTY(qreal leastHigh MEMBER m_leastHigh NOTIFY wordsChanged)
     Q_PROPERTY(qreal leastWide MEMBER m_leastWide NOTIFY wordsChanged)
-    Q_PROPERTY(QColor fill MEMBER m_fill NOTIFY fillChanged)
-    Q_PROPERTY(QColor fillDown MEMBER m_fillDown NOTIFY lookChanged)
-    Q_PROPERTY(QColor edge MEMBER m_edge NOTIFY lookChanged)
-    Q_PROPERTY(qreal edgeWidth MEMBER m_edgeWidth NOTIFY lookChanged)
     Q_PROPERTY(qreal radius MEMBER m_radius NOTIFY lookChanged)
-    Q_PROPERTY(QColor ink MEMBER m_ink NOTIFY lookChanged)
-    Q_PROPERTY(QColor focusColor MEMBER m_focusColor NOTIFY lookChanged)
-    Q_PROPERTY(qreal focusLine MEMBER m_focusLine NOTIFY lookChanged)
+    /// That of the kind where it is not said.
+    Q_PROPERTY(QColor ink READ ink WRITE setInk NOTIFY lookChanged)
     /// The frame of the keyboard lies this far outside; below zero within.
     Q_PROPERTY(qreal focusOut MEMBER m_focusOut NOTIFY lookChanged)
     Q_PROPERTY(bool down READ down NOTIFY downChanged)
@@ -56,12 +56,17 @@ public:
     [[nodiscard]] int lineCount() const { return m_wordless ? 0 : m_layout.lineCount(); }
     [[nodiscard]] qreal room() const { return m_room; }
     [[nodiscard]] QFont font() const;
+    [[nodiscard]] qreal textSize() const;
+    [[nodiscard]] qreal side() const;
+    [[nodiscard]] QColor ink() const;
+    void setTextSize(qreal pixels);
+    void setSide(qreal room);
+    void setInk(const QColor& ink);
 
 signals:
     void clicked();
     void textChanged();
     void iconNameChanged();
-    void fillChanged();
     void wordsChanged();
     void lookChanged();
     void downChanged();
@@ -83,6 +88,11 @@ protected:
     [[nodiscard]] QRectF extent() const override;
 
 private:
+    /// How the kind looks, as it is now.
+    struct Dress {
+        QColor fill, ink, edge; ///< no edge where it is not valid
+    };
+    [[nodiscard]] Dress dress() const;
     void measure();
     void layOut();
     void setDown(bool down);
@@ -96,10 +106,15 @@ private:
     [[nodiscard]] qreal besides() const;
     [[nodiscard]] qreal wordsHeight() const;
 
-    QString m_text, m_iconName, m_family;
-    QColor m_fill{Qt::transparent}, m_fillDown{Qt::transparent}, m_edge{Qt::transparent}, m_ink{Qt::black}, m_focusColor{Qt::black};
-    qreal m_textSize = 16, m_between = 0, m_side = 0, m_above = 0, m_leastHigh = 0, m_leastWide = 0, m_pictureWide = 0, m_pictureHigh = 0, m_edgeWidth = 0, m_radius = 0, m_focusLine = 0, m_focusOut = 0;
-    int m_weight = QFont::DemiBold;
+    QString m_kind = QStringLiteral("plain");
+    QString m_text, m_iconName;
+    QColor m_ink;         ///< not valid: that of the kind
+    qreal m_textSize = 0; ///< 0: that of running text
+    qreal m_side = -1;    ///< below 0: that of the kind
+    qreal m_pictureWide = Theme::kIcon, m_pictureHigh = Theme::kIcon, m_between = Theme::kSmall, m_above = Theme::kSmall;
+    qreal m_leastHigh = Theme::kTarget, m_leastWide = Theme::kTarget;
+    qreal m_radius = Theme::kRadius, m_focusOut = Theme::kFocusLine;
+    int m_weight = Theme::kStrong;
     int m_ripples = -1;
     bool m_stacked = false, m_wordless = false;
     bool m_down = false, m_visualFocus = false;

@@ -583,6 +583,9 @@
         <source>%1 today?</source>
         <translation>%1 اليوم؟</translation>
     </message>
+</context>
+<context>
+    <name>CheckedIn</name>
     <message>
         <source>Undo</source>
         <translation>تراجع</translation>
@@ -2126,18 +2129,6 @@
     <message>
         <source>Largest</source>
         <translation>الأكبر</translation>
-    </message>
-    <message>
-        <source>Motion</source>
-        <translation>الحركة</translation>
-    </message>
-    <message>
-        <source>On</source>
-        <translation>مفعّل</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>متوقف</translation>
     </message>
     <message>
         <source>Language</source>

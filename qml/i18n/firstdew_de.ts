@@ -583,6 +583,9 @@
         <source>%1 today?</source>
         <translation>%1 heute?</translation>
     </message>
+</context>
+<context>
+    <name>CheckedIn</name>
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
@@ -2090,18 +2093,6 @@
     <message>
         <source>Largest</source>
         <translation>Am größten</translation>
-    </message>
-    <message>
-        <source>Motion</source>
-        <translation>Bewegung</translation>
-    </message>
-    <message>
-        <source>On</source>
-        <translation>Ein</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>Aus</translation>
     </message>
     <message>
         <source>Language</source>

@@ -583,6 +583,9 @@
         <source>%1 today?</source>
         <translation>¿%1 hoy?</translation>
     </message>
+</context>
+<context>
+    <name>CheckedIn</name>
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
@@ -2090,18 +2093,6 @@
     <message>
         <source>Largest</source>
         <translation>El más grande</translation>
-    </message>
-    <message>
-        <source>Motion</source>
-        <translation>Movimiento</translation>
-    </message>
-    <message>
-        <source>On</source>
-        <translation>Sí</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>No</translation>
     </message>
     <message>
         <source>Language</source>

@@ -13,7 +13,6 @@ Frame {
             value: String(Look.textScale)
             onChosen: v => Look.textScale = Number(v)
         }
-        OneOf { label: qsTr("Motion"); options: [{ value: "on", text: qsTr("On") }, { value: "off", text: qsTr("Off") }]; value: Look.motion ? "on" : "off"; onChosen: v => Look.motion = v === "on" }
         OneOf {
             label: qsTr("Language")
             options: Look.words.languages.map(l => ({ value: l, text: Look.words.languageName(l) }))

@@ -20,8 +20,12 @@ Look::Look(Asked asked) : m_asked(std::move(asked))
 {
     connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Look::directionChanged);
     theLook = this;
+    connect(this, &Look::changed, this, &Look::dressTheme); // first of all who listen
     connect(Store::instance(), &Store::changed, this, &Look::changed);
+    dressTheme();
 }
+
+void Look::dressTheme() { m_theme.take(dark(), textScale()); }
 
 Look* Look::instance() { return theLook; }
 
@@ -52,8 +56,6 @@ qreal Look::textScale() const
     return qBound(kLeastScale, asked, kMostScale);
 }
 
-bool Look::motion() const { return !m_asked.still && Store::instance()->preferenceOr("motion", "on") == QLatin1String("on"); }
-
 QString Look::language() const
 {
     if (!m_asked.language.isEmpty())
@@ -81,8 +83,6 @@ void Look::setTextScale(qreal scale)
     m_asked.textScale = 0;
     Store::instance()->setPreference("text-scale", QString::number(scale));
 }
-
-void Look::setMotion(bool on) { Store::instance()->setPreference("motion", on ? "on" : "off"); }
 
 void Look::setLanguage(const QString& language)
 {

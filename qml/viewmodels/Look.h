@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Words.h"
+#include "theme/Theme.h"
 
 #include <QObject>
 #include <QString>
@@ -19,7 +20,6 @@ class Look : public QObject {
     Q_PROPERTY(bool dark READ dark NOTIFY changed)
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
-    Q_PROPERTY(bool motion READ motion WRITE setMotion NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
     /// One reads from right to left.
     Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
@@ -36,7 +36,6 @@ public:
         QString theme, language, page = QStringLiteral("today"), version;
         double textScale = 0;
         int width = 390, height = 844;
-        bool still = false; ///< no motion, for pictures
     };
     explicit Look(Asked asked);
     static Look* instance();
@@ -45,7 +44,6 @@ public:
     [[nodiscard]] bool dark() const;
     [[nodiscard]] QString theme() const; ///< light, dark or system
     [[nodiscard]] qreal textScale() const;
-    [[nodiscard]] bool motion() const;
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
     [[nodiscard]] bool rightToLeft() const;
     [[nodiscard]] Words* words() { return &m_words; }
@@ -57,7 +55,6 @@ public:
     /// Shows a theme without recording it as chosen.
     void showTheme(const QString& theme);
     void setTextScale(qreal scale);
-    void setMotion(bool on);
     void setLanguage(const QString& language);
 
 signals:
@@ -65,7 +62,10 @@ signals:
     void directionChanged();
 
 private:
+    void dressTheme();
+
     Asked m_asked;
+    Theme m_theme{this};
     Words m_words{this};
 };
 

@@ -21,6 +21,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <functional>
 
 // How quick the interface is, each beside a floor measured in the same run: from the tap to the fact on disk, and the
@@ -123,7 +124,7 @@ QQuickItem* itemNamed(QQuickItem* root, const QString& text)
     for (QQuickItem* child : root->childItems()) {
         if (!child->isVisible())
             continue;
-        if (child->inherits("QQuickAbstractButton") && child->property("text").toString() == text)
+        if ((child->inherits("QQuickAbstractButton") || child->inherits("firstdew::controls::Press")) && child->property("text").toString() == text)
             return child;
         if (QQuickItem* found = itemNamed(child, text))
             return found;
@@ -208,8 +209,10 @@ void benchTaps(QQuickWindow* window, const std::string& folder)
         stored.push_back(storedMs);
         shown.push_back(static_cast<double>(sinceTap.nsecsElapsed()) / 1e6);
     }
-    if (stored.size() < kTaps)
+    if (stored.size() < kTaps) {
         std::fprintf(stderr, "only %zu of %d taps stored a check-in\n", stored.size(), kTaps);
+        std::exit(1);
+    }
     print("bare-insert", bare);
     print("tap-stored", spreadOf(stored));
     print("tap-shown", spreadOf(shown));
@@ -248,8 +251,10 @@ void benchFrames(QQuickWindow* window, QQmlEngine& engine)
             window->grabWindow();
         });
         mouse(window, QEvent::MouseButtonRelease, start);
-        if (chart->property("back").toInt() == before)
+        if (chart->property("back").toInt() == before) {
             std::fprintf(stderr, "the chart was not dragged\n");
+            std::exit(1);
+        }
         print(QString("frame-%1").arg(span).toLower().toStdString(), frames);
     }
 }
@@ -268,7 +273,7 @@ int main(int argc, char** argv)
     fill(file, clock.localNow().date);
     sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchCommits));
     viewmodels::Store store(clock, file);
-    viewmodels::Look look({"light", "en", "today", "bench", 1, 390, 844, true});
+    viewmodels::Look look({"light", "en", "today", "bench", 1, 390, 844});
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;

@@ -1,0 +1,191 @@
+#pragma once
+
+#include "Application.h"
+#include "BathModel.h"
+#include "Look.h"
+#include "Store.h"
+#include "SummaryModel.h"
+#include "SystemClock.h"
+#include "ports/Absent.h"
+
+#include <catch2/catch.hpp>
+
+#include <QDir>
+#include <QDirIterator>
+#include <QGuiApplication>
+#include <QImage>
+#include <QQmlApplicationEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+
+#include <functional>
+#include <string>
+
+namespace firstdew::tests {
+
+using namespace facts;
+
+/// The interface over an invented record, in a window of that size.
+struct Interface {
+    explicit Interface(QSize size, const QString& theme, double textScale = 1, Qt::LayoutDirection direction = Qt::LeftToRight)
+        : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
+          look({theme, "en", "today", "test", textScale, size.width(), size.height()})
+    {
+        fill();
+        QGuiApplication::setLayoutDirection(direction);
+        engine.addImportPath("qrc:/");
+        engine.load(QUrl("qrc:/Firstdew/Main.qml"));
+        REQUIRE_FALSE(engine.rootObjects().isEmpty());
+        window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+        REQUIRE(window != nullptr);
+    }
+
+    void fill() { fillFor("Alma"); }
+
+    void fillFor(const char* name)
+    {
+        store.append(Person{name, LocalDate::parse("1990-04-23"), {}, {}, {}});
+        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Cells});
+        store.append(SiteUse{Site::Hands, true});
+        store.append(SiteUse{Site::Feet, true});
+        store.append(Session{Site::Hands, Waveform::Direct, Milliamps{14}, Milliamps{12}, true, {}, {}, {}, "", "", ""},
+                     LocalTime::parse("2026-03-05T18:00"));
+        store.append(CheckIn{DiarySite::Hands, Level::Dry, {}}, LocalTime::parse("2026-03-18T20:00"));
+        store.append(CheckIn{DiarySite::Hands, Level::Clammy, {}}, LocalTime::parse("2026-03-19T20:00"));
+        store.append(CheckIn{DiarySite::Feet, Level::Clammy, {Circumstance::Heat}}, LocalTime::parse("2026-03-20T08:00"));
+    }
+
+    QImage settled()
+    {
+        QImage last;
+        for (int i = 0; i < 40; ++i) {
+            QCoreApplication::processEvents();
+            QImage now = window->grabWindow();
+            if (i >= 4 && now == last)
+                break;
+            last = std::move(now);
+        }
+        return last;
+    }
+
+    static Screening answered(SetOf<ScreeningRow> yes)
+    {
+        Screening s;
+        for (const auto row : allOf<ScreeningRow>())
+            s.asked.insert(row);
+        s.yes = yes;
+        return s;
+    }
+
+    /// Leads a bath as far as that step, by what the pages themselves call.
+    bool showBath(const QString& step)
+    {
+        if (bath.busy())
+            bath.stop();
+        if (bath.page() != "choose")
+            bath.leave();
+        QVariant shown;
+        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, QString("Bath")));
+        bath.chooseSite(step == "under" ? "hands" : "feet");
+        bath.chooseWay(step == "under" ? "hands-under" : "free-hand");
+        bath.goOn();
+        if (step == "screening")
+            return shown.toBool() && bath.page() == "screening";
+        if (step == "blocked") {
+            store.append(answered({ScreeningRow::Pregnancy}));
+            bath.answersDone();
+            return bath.page() == "blocked";
+        }
+        if (bath.page() == "blocked")
+            bath.cleared("Somebody invented");
+        if (bath.page() == "screening") {
+            store.append(answered({}));
+            bath.answersDone();
+        }
+        bath.setSmallWounds(false);
+        bath.setAntiperspirant(-1);
+        bath.setShaved(-1);
+        for (const QVariant& line : bath.preparation())
+            bath.tick(line.toMap()["item"].toInt());
+        if (step == "prepare")
+            return bath.page() == "prepare";
+        bath.start();
+        bath.primary();
+        if (step == "alarm")
+            bath.reading(40);
+        if (step == "after")
+            bath.stop();
+        return bath.page() == (step == "after" ? "after" : "run");
+    }
+
+    bool show(const QString& page)
+    {
+        if (page.startsWith("Bath:"))
+            return showBath(page.mid(5));
+        QVariant shown;
+        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
+        return shown.toBool();
+    }
+
+    bool application = (needApplication(), true);
+    QTemporaryDir folder;
+    app::SystemClock clock;
+    viewmodels::Store store;
+    viewmodels::Look look;
+    ports::AbsentVoice voice;
+    ports::AbsentWakeGuard wake;
+    ports::AbsentHaptics haptics;
+    ports::AbsentSessionNotice notice;
+    ports::AbsentSharer sharer;
+    ports::AbsentOpener opener;
+    viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
+    viewmodels::SummaryModel summary{store, sharer, opener, folder.path()};
+    QQmlApplicationEngine engine;
+    QQuickWindow* window = nullptr;
+};
+
+inline QStringList pages()
+{
+    QStringList out;
+    QDirIterator files(":/Firstdew/pages", {"*.qml"}, QDir::Files);
+    while (files.hasNext())
+        out << QFileInfo(files.next()).baseName();
+    out.sort();
+    for (const char* step : {"screening", "blocked", "prepare", "run", "alarm", "under", "after"})
+        out << QString("Bath:") + step;
+    return out;
+}
+
+inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
+{
+    if (!item->isVisible() || item->opacity() == 0)
+        return;
+    see(item);
+    for (QQuickItem* child : item->childItems())
+        visit(child, see);
+}
+
+inline QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }
+
+inline bool isPress(QQuickItem* item) { return item->inherits("firstdew::controls::Press"); }
+
+/// What shows words: a text, or a button that draws its own.
+inline bool isText(QQuickItem* item)
+{
+    return (item->inherits("QQuickText") || (isPress(item) && !item->property("wordless").toBool())) && !item->property("text").toString().isEmpty();
+}
+
+inline bool wraps(QQuickItem* item) { return isPress(item) || item->property("wrapMode").toInt() != 0; }
+
+/// Width that the words have.
+inline double roomOf(QQuickItem* item) { return isPress(item) ? item->property("room").toDouble() : item->width(); }
+
+inline bool isButton(QQuickItem* item) { return isPress(item) || item->inherits("QQuickAbstractButton"); }
+
+inline std::string nameOf(QQuickItem* item)
+{
+    return (item->property("text").toString() + " (" + item->metaObject()->className() + ")").toStdString();
+}
+
+} // namespace firstdew::tests

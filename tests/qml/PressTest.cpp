@@ -1,0 +1,168 @@
+#include "Interface.h"
+
+#include <QKeyEvent>
+#include <QTimer>
+
+#include <cstdlib>
+
+using namespace firstdew;
+using namespace firstdew::tests;
+
+namespace {
+
+/// The one that is shown of that class, or the first with that text.
+QQuickItem* find(const Interface& ui, const char* type, const QString& text = {})
+{
+    QQuickItem* found = nullptr;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (found == nullptr && item->inherits(type) && (text.isEmpty() || item->property("text") == text))
+            found = item;
+    });
+    return found;
+}
+
+QImage pictureOf(Interface& ui, QQuickItem* item) { return ui.settled().copy(onScreen(item).toRect()); }
+
+/// The share of pixels that are clearly another colour.
+double unlike(const QImage& a, const QImage& b)
+{
+    constexpr int kClearly = 60;
+    if (a.size() != b.size())
+        return 1;
+    int count = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x)
+            count += std::abs(qGray(a.pixel(x, y)) - qGray(b.pixel(x, y))) > kClearly ? 1 : 0;
+    return count / static_cast<double>(a.width() * a.height());
+}
+
+/// The direction of reading while it lives.
+struct Reading {
+    explicit Reading(Qt::LayoutDirection direction) { QGuiApplication::setLayoutDirection(direction); }
+    ~Reading() { QGuiApplication::setLayoutDirection(Qt::LeftToRight); }
+};
+
+} // namespace
+
+TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter, not by a finger that slides away or by other keys")
+{
+    const std::string way = GENERATE("finger", "space", "enter", "slides away", "another key");
+    INFO(way);
+    Interface ui({390, 844}, "light");
+    ui.settled();
+    QQuickItem* wet = nullptr;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (isPress(item) && item->property("text") == "Wet")
+            wet = item;
+    });
+    REQUIRE(wet != nullptr);
+    const auto given = [&] { return ui.store.record().all<CheckIn>().size(); };
+    const auto before = given();
+    const auto mouse = [&](QEvent::Type type, QPointF at) {
+        const bool up = type == QEvent::MouseButtonRelease;
+        QMouseEvent event(type, at, ui.window->mapToGlobal(at), type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(ui.window, &event);
+    };
+    const auto key = [&](Qt::Key key) {
+        wet->forceActiveFocus(Qt::TabFocusReason);
+        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+            QKeyEvent event(type, key, Qt::NoModifier);
+            QCoreApplication::sendEvent(ui.window, &event);
+        }
+    };
+    if (way == "finger" || way == "slides away") {
+        const QPointF on = onScreen(wet).center();
+        const QPointF off = way == "finger" ? on : on + QPointF(wet->width(), 0);
+        mouse(QEvent::MouseButtonPress, on);
+        CHECK(wet->property("down").toBool());
+        mouse(QEvent::MouseMove, off);
+        mouse(QEvent::MouseButtonRelease, off);
+    } else {
+        key(way == "space" ? Qt::Key_Space : way == "enter" ? Qt::Key_Enter : Qt::Key_A);
+    }
+    CHECK_FALSE(wet->property("down").toBool());
+    const bool meant = way == "finger" || way == "space" || way == "enter";
+    CHECK(given() == before + (meant ? 1 : 0));
+}
+
+TEST_CASE("What is touched at the lower end of a page stays under the finger")
+{
+    const QString page = GENERATE("HealthQuestions", "SettingsPage");
+    INFO(page.toStdString());
+    constexpr int kShown = 12; // of it, in pixels
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.show(page));
+    ui.settled();
+    QQuickItem* low = nullptr;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (isButton(item) && !isPress(item) && onScreen(item).top() > 200 && onScreen(item).top() < 700)
+            low = item;
+    });
+    REQUIRE(low != nullptr);
+    ui.window->resize(390, static_cast<int>(onScreen(low).top() + kShown));
+    ui.settled();
+    const QPointF on(onScreen(low).center().x(), onScreen(low).top() + kShown / 2.0);
+    const double top = onScreen(low).top();
+    QTimer pressed; // runs from when it was
+    QObject::connect(low, SIGNAL(clicked()), &pressed, SLOT(start()));
+    for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+        QMouseEvent event(type, on, ui.window->mapToGlobal(on), Qt::LeftButton, type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(ui.window, &event);
+        if (type == QEvent::MouseButtonPress)
+            CHECK(onScreen(low).top() == top);
+    }
+    CHECK(pressed.isActive());
+}
+
+TEST_CASE("What is drawn stands the other way round as soon as one reads from right to left")
+{
+    Interface ui({390, 2400}, "light");
+    QQuickItem* bars = nullptr;
+    for (int i = 0; i < 40 && bars == nullptr; ++i) {
+        ui.settled();
+        bars = find(ui, "firstdew::controls::OutlookBars");
+    }
+    REQUIRE(bars != nullptr);
+    QQuickItem* why = find(ui, "firstdew::controls::Press", "Why?");
+    REQUIRE(why != nullptr);
+    const QImage barsBefore = pictureOf(ui, bars);
+    const QImage whyBefore = pictureOf(ui, why);
+    const Reading arabic(Qt::RightToLeft);
+    const QImage barsNow = pictureOf(ui, bars);
+    CHECK(unlike(barsNow, barsBefore.mirrored(true, false)) < 0.01);
+    CHECK(unlike(barsNow, barsBefore) > 0.02);
+    const QImage whyNow = pictureOf(ui, why);
+    CHECK(whyNow.size() == whyBefore.size());
+    CHECK(unlike(whyNow, whyBefore) > 0.02);
+}
+
+TEST_CASE("A button takes theme and size of text while it is shown")
+{
+    Interface ui({390, 844}, "light");
+    ui.settled();
+    QQuickItem* wet = find(ui, "firstdew::controls::Press", "Wet");
+    REQUIRE(wet != nullptr);
+    const auto ink = wet->property("ink").value<QColor>();
+    const double wide = wet->implicitWidth();
+    const QImage light = pictureOf(ui, wet);
+    ui.look.setTheme("dark");
+    CHECK(wet->property("ink").value<QColor>() != ink);
+    CHECK(pictureOf(ui, wet) != light);
+    ui.look.setTextScale(2);
+    ui.settled();
+    CHECK(wet->implicitWidth() > wide);
+}
+
+TEST_CASE("A button that cannot be pressed yet looks so, whatever its own colour")
+{
+    Interface ui({390, 844}, "light");
+    ui.settled();
+    QQuickItem* wet = find(ui, "firstdew::controls::Press", "Wet");
+    REQUIRE(wet != nullptr);
+    wet->setProperty("ink", QColor(Qt::red));
+    CHECK(wet->property("ink").value<QColor>() == QColor(Qt::red));
+    const QImage before = pictureOf(ui, wet);
+    wet->setEnabled(false);
+    CHECK(wet->property("ink").value<QColor>() == Theme::instance()->inkSoft());
+    CHECK(pictureOf(ui, wet) != before);
+}
