@@ -13,10 +13,9 @@
 #include "words/Prompts.h"
 
 #include <QFont>
+#include <QFontMetricsF>
 #include <QGuiApplication>
-#include <QImage>
 #include <QLocale>
-#include <QPainter>
 #include <QQmlApplicationEngine>
 #include <QQmlComponent>
 #include <QQuickWindow>
@@ -62,15 +61,12 @@ private:
     std::vector<std::unique_ptr<QQmlComponent>> m_files;
 };
 
-/// Opens the typefaces of Today and draws the commonest letters in each, so that they are there when the page asks. Where the
-/// person chose another size of text these were in vain.
+/// Opens the typefaces of Today, so that they are there when the page asks. Where the person chose another size of text these
+/// were in vain.
 void readyTypefaces()
 {
-    QImage nowhere(1, 1, QImage::Format_ARGB32_Premultiplied);
     for (const QFont& font : Theme(nullptr).fontsOfToday()) {
-        QPainter painter(&nowhere);
-        painter.setFont(font);
-        painter.drawText(0, 0, QStringLiteral("abcdefghijklmnoprstuvwy"));
+        (void)QFontMetricsF(font).height();
         QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
     }
 }
