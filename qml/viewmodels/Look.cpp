@@ -18,11 +18,13 @@ constexpr qreal kMostScale = 2.0;
 
 Look::Look(Asked asked) : m_asked(std::move(asked))
 {
-    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Look::directionChanged);
     theLook = this;
-    connect(this, &Look::changed, this, &Look::dressTheme); // first of all who listen
+    if (auto* shown = qobject_cast<QGuiApplication*>(QCoreApplication::instance())) { // reminders are looked after without a window
+        connect(shown, &QGuiApplication::layoutDirectionChanged, this, &Look::directionChanged);
+        connect(this, &Look::changed, this, &Look::dressTheme); // first of all who listen
+        dressTheme();
+    }
     connect(Store::instance(), &Store::changed, this, &Look::changed);
-    dressTheme();
 }
 
 void Look::dressTheme() { m_theme.take(dark(), textScale()); }
