@@ -319,7 +319,7 @@ void Press::draw(QPainter* painter)
     }
 
     const Places at = places();
-    const QColor ink = m_ink.isValid() && isEnabled() ? m_ink : d.ink;
+    const QColor ink = this->ink();
     if (m_ripples >= 0) {
         paintRipples(painter, at.picture, m_ripples, ink, kRippleStroke);
     } else {
