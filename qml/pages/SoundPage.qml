@@ -7,6 +7,8 @@ Frame {
     readonly property bool canSpeak: BathModel.deviceSpeaks
 
     Component.onCompleted: BathModel.askVoice(Look.language)
+    // The system's speech service may still be starting.
+    Timer { interval: 10000; repeat: true; running: !canSpeak; onTriggered: BathModel.askVoice(Look.language) }
 
     canGoBack: true
     title: qsTr("Voice and tones")
