@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDBusConnection>
 #include <QDBusConnectionInterface>
+#include <QDBusMessage>
 #include <QElapsedTimer>
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -74,6 +75,13 @@ public:
     QDBusConnection connection() const { return QDBusConnection::connectToBus(m_address, m_name); }
     /// What the desktop's services were asked next.
     QJsonArray said() { return QJsonDocument::fromJson(line(m_desktop)).array(); }
+    /// Lets every answer in that the service has given until now: its answers come in order, and this is the last one.
+    void answered(const QString& service) const
+    {
+        const auto last = connection().call(QDBusMessage::createMethodCall(service, "/", "org.freedesktop.DBus.Peer", "Ping"));
+        REQUIRE(last.type() == QDBusMessage::ReplyMessage);
+        program().processEvents();
+    }
 
 private:
     static QByteArray line(QProcess& process)
