@@ -15,6 +15,9 @@
 #include <QResource>
 #include <QTextLayout>
 #include <algorithm>
+#include <map>
+#include <memory>
+#include <tuple>
 
 namespace firstdew::print
 {
@@ -49,7 +52,6 @@ public:
         : m_p(painter), m_width(size.width() / kPoint), m_height(size.height() / kPoint),
           m_mirrored(QLocale().textDirection() == Qt::RightToLeft)
     {
-        m_p.scale(kPoint, kPoint);
         m_p.setLayoutDirection(QLocale().textDirection());
     }
 
@@ -69,6 +71,7 @@ public:
         f.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
         f.setStyleHint(QFont::SansSerif);
         f.setWeight(strong ? QFont::DemiBold : QFont::Normal);
+        f.setHintingPreference(QFont::PreferNoHinting); // a printer has no pixels to fit the outlines to
         f.setPixelSize(100);
         return f;
     }
@@ -78,35 +81,15 @@ public:
     double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false, bool draw = true,
                 Qt::Alignment align = Qt::AlignLeft)
     {
-        loadTypefacesFor(text);
-        const QFont f = font(strong);
         const double k = size / 100;
-        const QFontMetricsF metrics(f, m_p.device());
-        // The lines keep one distance whichever typeface their letters come from; Arabic letters need more of it.
-        const double leading = metrics.height() * (m_mirrored ? 1.22 : 1);
-        QTextLayout layout(QString(text).replace(QLatin1Char('\n'), QChar(QChar::LineSeparator)), f, m_p.device());
-        QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
-        option.setTextDirection(m_p.layoutDirection());
-        layout.setTextOption(option);
-        double h = 0;
-        layout.beginLayout();
-        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-            line.setLineWidth(w / k);
-            const bool toTheRight = m_mirrored != (align == Qt::AlignRight);
-            line.setPosition(QPointF(toTheRight ? w / k - line.naturalTextWidth() : 0, h + leading - metrics.descent() - line.ascent()));
-            h += leading;
-        }
-        layout.endLayout();
-        h *= k;
+        const Composed& words = composed(text, w / k, strong, m_mirrored != (align == Qt::AlignRight));
         if (draw) {
-            m_p.save();
-            m_p.translate(left(x, w), y);
-            m_p.scale(k, k);
-            m_p.setPen(colour);
-            layout.draw(&m_p, {});
-            m_p.restore();
+            scaleTo(k);
+            if (m_p.pen() != QPen(colour))
+                m_p.setPen(colour);
+            words.layout.draw(&m_p, QPointF(left(x, w), y) / k);
         }
-        return h;
+        return words.height * k;
     }
 
     void paragraph(const QString& t, double size, QColor colour, bool strong = false)
@@ -117,21 +100,79 @@ public:
     void heading(const QString& t)
     {
         m_y += 9;
-        m_p.setPen(QPen(kRule, 0.7));
-        m_p.drawLine(QPointF(0, m_y), QPointF(m_width, m_y));
+        QPainter& p = painter();
+        p.setPen(QPen(kRule, 0.7));
+        p.drawLine(QPointF(0, m_y), QPointF(m_width, m_y));
         m_y += 5;
         paragraph(t, 9.5, kWater, true);
         m_y += 3;
     }
 
-    QPainter& painter() { return m_p; }
+    /// What else is drawn, in points.
+    QPainter& painter()
+    {
+        scaleTo(1);
+        return m_p;
+    }
 
 private:
+    /// Words broken into lines, in hundredths of their size.
+    struct Composed {
+        QTextLayout layout;
+        double height = 0;
+    };
+    struct Typeface {
+        QFont font;
+        QFontMetricsF metrics;
+        Typeface(bool strong, QPaintDevice* device) : font(Sheet::font(strong), device), metrics(font) {}
+    };
+
+    /// Composed once, since what is measured is drawn later, and in a table most words stand in many rows.
+    const Composed& composed(const QString& text, double room, bool strong, bool toTheRight)
+    {
+        auto& place = m_composed[{text, room, strong, toTheRight}];
+        if (place)
+            return *place;
+        loadTypefacesFor(text);
+        place = std::make_unique<Composed>();
+        const auto& [font, metrics] = strong ? m_strong : m_plain;
+        // The lines keep one distance whichever typeface their letters come from; Arabic letters need more of it.
+        const double leading = metrics.height() * (m_mirrored ? 1.22 : 1);
+        QTextLayout& layout = place->layout;
+        layout.setText(QString(text).replace(QLatin1Char('\n'), QChar(QChar::LineSeparator)));
+        layout.setFont(font);
+        QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
+        option.setTextDirection(m_p.layoutDirection());
+        layout.setTextOption(option);
+        layout.setCacheEnabled(true); // what was shaped to break the lines serves to draw them
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(room);
+            line.setPosition(QPointF(toTheRight ? room - line.naturalTextWidth() : 0, place->height + leading - metrics.descent() - line.ascent()));
+            place->height += leading;
+        }
+        layout.endLayout();
+        return *place;
+    }
+
+    /// The units of what is drawn next, in points. Every change stands in the file and has to be compressed, so none is made that changes nothing.
+    void scaleTo(double k)
+    {
+        if (m_k == k)
+            return;
+        m_k = k;
+        m_p.setTransform(QTransform::fromScale(kPoint * k, kPoint * k));
+    }
+
     QPainter& m_p;
     double m_width;
     double m_height;
     bool m_mirrored;
     double m_y = 0;
+    double m_k = 0; ///< the scale now
+    Typeface m_plain{false, m_p.device()};
+    Typeface m_strong{true, m_p.device()};
+    std::map<std::tuple<QString, double, bool, bool>, std::unique_ptr<Composed>> m_composed;
 };
 
 struct Row {
@@ -411,7 +452,6 @@ facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, 
             return Error{"pdf-failed", file.toStdString(), "the page could not be drawn; nothing was written"};
         const QSizeF size(writer.width(), writer.height());
         if (paintPage(painter, size, contents) && writer.newPage()) {
-            painter.resetTransform();
             paintDetails(painter, size, contents);
             pages = 2;
         }
