@@ -79,6 +79,13 @@ class Summary(CliTest):
             self.assertRegex(line, r' yes +(yes|no) +(yes|no) +\d', 'not embedded')
         self.assertRegex(tool('pdfinfo', self.pdf), r'Title: +Iontophoresis summary')
 
+    def test_whoever_copies_its_words_gets_all_of_them(self):
+        # A typeface that puts another shape for a bracket beside a figure leaves it without a character.
+        self.ok(*self.call)
+        text = ' '.join(tool('pdftotext', self.pdf, '-').split())
+        self.assertRegex(text, r'median \d+ days \(80 %: \d+ to \d+\)')
+        self.assertIn('2026;15:640', text)
+
     def test_every_circumstance_is_counted_under_its_own_name(self):
         words = re.split(', | or ', re.search(r'circumstances: (.*)', self.run_cli('checkin', '--help').stdout)[1])
         self.assertIn('exertion', words)
