@@ -24,7 +24,7 @@ struct Health {
 inline constexpr int kSchemaVersion = 1;
 
 /// The one file: facts are only ever added. SQLite, WAL, synchronous=FULL, owner-only permissions.
-/// An append that returned success is on disk.
+/// An append that returned success is on disk. One journal is used by one thread at a time.
 class Journal
 {
 public:

@@ -93,14 +93,14 @@ Result<Payload> FactReader::payloadOf(const Row& row)
 
 Result<Fact> FactReader::factAt(SQLite::Statement& select)
 {
-    const Row row = rowAt(select);
+    Row row = rowAt(select);
     if (row.seal() != select.getColumn(9).getInt64())
         return Error{"fact-damaged", row.id, "does not match its check sum"};
     auto payload = payloadOf(row);
     if (!payload)
         return payload.error();
     const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
-    return Fact{row.id, row.person, happened, row.recordedMs, row.corrects, std::move(payload.value())};
+    return Fact{std::move(row.id), std::move(row.person), happened, row.recordedMs, std::move(row.corrects), std::move(payload.value())};
 }
 
 } // namespace firstdew::journal
