@@ -275,7 +275,9 @@ def pages(tools, folder):
     for _ in range(PAGES):
         for name, command in commands.items():
             runs[name].append(processor_cost(*command))
-    return {name: statistics.median(values) for name, values in runs.items()}
+    def against_empty(name):
+        return statistics.median(mine / empty for mine, empty in zip(runs[name], runs['empty']))  # turn by turn, as the starts
+    return {**{name: statistics.median(values) for name, values in runs.items()}, 'page': against_empty('year'), 'page, ten years': against_empty('ten-years')}
 
 
 def sizes(tools, folder):
@@ -311,7 +313,7 @@ def measure(tools, folder, only):
         figures['fit'] = min(r[f'r-{family}-ms'] / c[f'fit-{family}-ms'] for family in ('weibull', 'lognormal'))
     if wanted('page'):
         figures['pages'] = p = pages(tools, folder)
-        figures['page'], figures['page, ten years'] = p['year'] / p['empty'], p['ten-years'] / p['empty']
+        figures['page'], figures['page, ten years'] = p.pop('page'), p.pop('page, ten years')
     if wanted('face'):
         out = subprocess.run([tools['face'], folder], check=True, capture_output=True, text=True).stdout
         figures['face'] = {name: float(value) for name, value in (line.split() for line in out.splitlines())}
