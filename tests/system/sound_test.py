@@ -112,13 +112,20 @@ class Listening(unittest.TestCase):
         self.assertGreater(min(late), -OVERLAP, 'one begins before its time, or before the one before it is over')
 
     def hum(self, moment):
-        """How loud the tone of HUM Hz is in the half second from that moment; 0 while that was not heard yet."""
+        """How loud the tone of HUM Hz is in the half second from that moment; 0 while that was not heard yet. The median of short pieces, since on a busy machine the sound server leaves out a few samples now and then, after which a tone is not in step with itself."""
         samples, marks = self.ear.heard()
         first = next((i for i in range(0, len(samples), ui.RATE // 20) if self.ear.when(i, marks) >= moment), len(samples))
         part = samples[first:first + ui.RATE // 2]
         if len(part) < ui.RATE // 2:
             return 0
-        return abs(sum(v * cmath.exp(-2j * cmath.pi * HUM * i / ui.RATE) for i, v in enumerate(part.tolist()))) / len(part)
+        piece = ui.RATE // 20
+        return statistics.median(abs(sum(v * cmath.exp(-2j * cmath.pi * HUM * i / ui.RATE) for i, v in enumerate(part[k:k + piece].tolist()))) / piece
+                                 for k in range(0, len(part) - piece + 1, piece))
+
+    def hum_of_late(self):
+        """That of the last half second heard."""
+        samples, marks = self.ear.heard()
+        return self.hum(self.ear.when(len(samples) - ui.RATE, marks)) if len(samples) > ui.RATE else 0
 
     def enter(self, reading):
         """Enters a reading of the meter; gives when."""
@@ -187,13 +194,15 @@ class Sound(Listening):
             out.setparams((1, 2, ui.RATE, 0, 'NONE', ''))
             out.writeframes(struct.pack(f'<{30 * ui.RATE}h', *(int(6000 * math.sin(2 * math.pi * HUM * i / ui.RATE)) for i in range(30 * ui.RATE))))
         playing = self.desktop.spawn('paplay', '--property=media.role=music', music)
+        ui.wait_for('the music', lambda: self.hum_of_late() > LOUD)
+        before = self.hum_of_late()
         self.start()
         self.app.press('Plan', 'page tab')
         self.app.press('Voice and tones')
         self.app.press('Check how loud it is')
         (at, _, length), = ui.wait_for('the voice', lambda: self.played(['volume-check']))
         ui.wait_for('what comes after it', lambda: self.hum(at + length + 12) > 0)
-        before, within, after = max(self.hum(at - s) for s in (1, 2, 3)), self.hum(at + 1), max(self.hum(at + length + s) for s in (8, 10, 12))
+        within, after = self.hum(at + 1), max(self.hum(at + length + s) for s in (8, 10, 12))
         print(f'other sound beside the voice: {20 * math.log10(within / before):.1f} dB, afterwards {20 * math.log10(after / before):+.1f} dB', file=sys.stderr)
         playing.terminate()
         subprocess.run(['pactl', 'unload-module', module], env=self.desktop.env, check=True)
