@@ -47,10 +47,10 @@ struct Point {
 
 /// Ends a state in which Intel's processors may take twenty times as long for exp() and erfc(): the upper halves of the
 /// AVX registers in use, by which every change between the two kinds of instructions in the mathematical library is
-/// dear. Who loads Qt's libraries is left in it.
+/// dear. Some libraries leave it so as they load. A compiler that may use these registers itself ends it by itself.
 void leaveUpperHalves()
 {
-#ifdef __x86_64__
+#if defined(__x86_64__) && !defined(__AVX__)
     static const bool there = __builtin_cpu_supports("avx") != 0;
     if (there)
         asm volatile("vzeroupper");

@@ -71,7 +71,6 @@ public:
         f.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
         f.setStyleHint(QFont::SansSerif);
         f.setWeight(strong ? QFont::DemiBold : QFont::Normal);
-        f.setHintingPreference(QFont::PreferNoHinting); // a printer has no pixels to fit the outlines to
         f.setPixelSize(100);
         return f;
     }

@@ -121,6 +121,11 @@ def wake_ups(pid):
                for line in (task / 'status').read_text().splitlines() if line.startswith('voluntary'))
 
 
+def turn_by_turn(mine, floor):
+    """The median ratio of a turn, since what else the machine does for a while slows both of a turn."""
+    return statistics.median(m / f for m, f in zip(mine, floor))
+
+
 def check_in_places(tools, store):
     """Where the levels of the day's check-in stand on the screen, once everything is there."""
     with ui.Desktop(size=(390, 844)) as desktop:
@@ -171,8 +176,7 @@ def starts(tools, folder):
         bus.wait()
         screen.close()
     out = {name: [statistics.median(run[i] for run in runs) for i in range(5)] for name, runs in seen.items()}
-    # Turn by turn: what else the machine does for a while slows both of a turn.
-    out['start'] = statistics.median(app[0] / floor[0] for app, floor in zip(seen['app'], seen['floor']))
+    out['start'] = turn_by_turn([run[0] for run in seen['app']], [run[0] for run in seen['floor']])
     return out
 
 
@@ -260,7 +264,7 @@ def processor_cost(*command):
 
 
 def pages(tools, folder):
-    """Processor seconds of an empty page, of the page for a year, and of the page for ten."""
+    """Processor seconds of an empty page, of the page for a year, and of the page for ten; and the ratios of the latter two to the first."""
     cli, demo, long = tools['cli'], folder / 'page.db', folder / 'ten-years.db'
     processor_cost(cli, 'demo', '--out', demo, '--today', TODAY)
     processor_cost(cli, 'export', '--store', demo, '--format', 'json', '--out', folder / 'demo.json')
@@ -275,9 +279,8 @@ def pages(tools, folder):
     for _ in range(PAGES):
         for name, command in commands.items():
             runs[name].append(processor_cost(*command))
-    def against_empty(name):
-        return statistics.median(mine / empty for mine, empty in zip(runs[name], runs['empty']))  # turn by turn, as the starts
-    return {**{name: statistics.median(values) for name, values in runs.items()}, 'page': against_empty('year'), 'page, ten years': against_empty('ten-years')}
+    ratios = {name: turn_by_turn(runs[name], runs['empty']) for name in ('year', 'ten-years')}
+    return {name: statistics.median(values) for name, values in runs.items()}, ratios
 
 
 def sizes(tools, folder):
@@ -312,8 +315,8 @@ def measure(tools, folder, only):
         figures['r'] = r = fits_in_r(tools)
         figures['fit'] = min(r[f'r-{family}-ms'] / c[f'fit-{family}-ms'] for family in ('weibull', 'lognormal'))
     if wanted('page'):
-        figures['pages'] = p = pages(tools, folder)
-        figures['page'], figures['page, ten years'] = p.pop('page'), p.pop('page, ten years')
+        figures['pages'], ratios = pages(tools, folder)
+        figures['page'], figures['page, ten years'] = ratios['year'], ratios['ten-years']
     if wanted('face'):
         out = subprocess.run([tools['face'], folder], check=True, capture_output=True, text=True).stdout
         figures['face'] = {name: float(value) for name, value in (line.split() for line in out.splitlines())}

@@ -33,6 +33,7 @@ AT_ONCE = 0.3  # that the alarm may
 OVERLAP = 0.1  # of the silence at the ends of clips
 CLIPPED = 32767
 HUM = 3700  # Hz, beyond what the voice is strong in
+MUSIC = 6000  # how high the tone is that stands for other sound
 LISTS = 60  # seconds at most until the device's voices are listed, on a machine busy with something else
 LOUD = 1000  # of that: somebody speaks
 
@@ -192,10 +193,10 @@ class Sound(Listening):
         music = self.desktop.folder / 'music.wav'
         with wave.open(str(music), 'wb') as out:
             out.setparams((1, 2, ui.RATE, 0, 'NONE', ''))
-            out.writeframes(struct.pack(f'<{30 * ui.RATE}h', *(int(6000 * math.sin(2 * math.pi * HUM * i / ui.RATE)) for i in range(30 * ui.RATE))))
+            out.writeframes(struct.pack(f'<{30 * ui.RATE}h', *(int(MUSIC * math.sin(2 * math.pi * HUM * i / ui.RATE)) for i in range(30 * ui.RATE))))
         playing = self.desktop.spawn('paplay', '--property=media.role=music', music)
-        ui.wait_for('the music', lambda: self.hum_of_late() > LOUD)
-        before = self.hum_of_late()
+        before = MUSIC / 2  # of a tone's height half is measured
+        ui.wait_for('the music, whole', lambda: self.hum_of_late() > 0.9 * before)
         self.start()
         self.app.press('Plan', 'page tab')
         self.app.press('Voice and tones')
