@@ -15,6 +15,7 @@
 #include <QFont>
 #include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QLibraryInfo>
 #include <QLocale>
 #include <QQmlApplicationEngine>
 #include <QQmlComponent>
@@ -128,7 +129,7 @@ void keepReminding(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
-/// Opens and reads the record on a thread of its own while the toolkit starts.
+/// Opens and reads the record on a thread of its own while the toolkit starts, and has the engine's modules linked there.
 class Beforehand {
 public:
     Beforehand(int argc, char** argv)
@@ -141,9 +142,10 @@ public:
             return;
         m_file = options->store.toStdString();
         m_today = app::SystemClock(options->testNow).localNow().date;
-        m_opened = std::async(std::launch::async, [file = m_file, today = m_today] {
+        m_opened = std::async(std::launch::async, [file = m_file, today = m_today, modules = QLibraryInfo::path(QLibraryInfo::QmlImportsPath)] {
             viewmodels::Opened opened;
             opened.open(file, today);
+            app::System::getReady(modules);
             return opened;
         });
     }

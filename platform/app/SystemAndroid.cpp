@@ -43,6 +43,7 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
 System::~System() = default;
 
 std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
+void System::getReady(const QString&) {}
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 

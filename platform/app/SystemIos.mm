@@ -40,6 +40,7 @@ std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 
+void System::getReady(const QString&) {}
 void System::settle() {}
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }

@@ -9,9 +9,11 @@
 #include "ports/Absent.h"
 
 #include <QDBusConnectionInterface>
+#include <QFile>
 #include <QStandardPaths>
 
 #include <algorithm>
+#include <dlfcn.h>
 #include <malloc.h>
 #include <string_view>
 
@@ -42,6 +44,14 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     const auto options = optionsOrSay(program.arguments().mid(1));
     return options ? remind(*options, program) : 2;
+}
+
+void System::getReady(const QString& modules)
+{
+    // The modules that Today and QtQuick itself import.
+    for (const char* library : {"QtQuick/libqtquick2plugin.so", "QtQml/libqmlplugin.so", "QtQml/Models/libmodelsplugin.so",
+                                "QtQml/WorkerScript/libworkerscriptplugin.so", "QtQuick/Layouts/libqquicklayoutsplugin.so"})
+        (void)::dlopen(QFile::encodeName(modules + QLatin1Char('/') + QLatin1String(library)).constData(), RTLD_LAZY);
 }
 
 void System::settle()

@@ -26,14 +26,9 @@ QDBusMessage call(const QString& method) { return QDBusMessage::createMethodCall
 
 } // namespace
 
-DesktopHaptics::DesktopHaptics(QDBusConnection bus, QObject* parent) : QObject(parent), m_bus(bus)
-{
-    m_bus.connect(kService, kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
-}
-
 bool DesktopHaptics::present() const
 {
-    const auto* bus = m_bus.interface();
+    const auto* bus = (*m_bus).interface();
     return bus != nullptr && (bus->isServiceRegistered(kService).value() || bus->activatableServiceNames().value().contains(kService));
 }
 
@@ -56,10 +51,12 @@ void DesktopHaptics::still()
 /// `round` for an alarm: what has to be ended.
 void DesktopHaptics::trigger(const QString& event, int seconds, std::optional<int> round)
 {
+    if (!m_listening)
+        m_listening = (*m_bus).connect(kService, kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
     QDBusMessage message = call(QStringLiteral("TriggerFeedback"));
     // Felt, not heard: the sounds are the voice's, in an order of their own.
     message << QStringLiteral("org.firstdew") << event << QVariantMap{{QStringLiteral("profile"), QStringLiteral("quiet")}} << seconds;
-    auto* watcher = new QDBusPendingCallWatcher(m_bus.asyncCall(message), this);
+    auto* watcher = new QDBusPendingCallWatcher((*m_bus).asyncCall(message), this);
     connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, round](QDBusPendingCallWatcher* done) {
         const QDBusPendingReply<uint> reply = *done;
         done->deleteLater();
@@ -78,7 +75,7 @@ void DesktopHaptics::end(uint id)
 {
     QDBusMessage message = call(QStringLiteral("EndFeedback"));
     message << id;
-    m_bus.call(message, QDBus::NoBlock);
+    (*m_bus).call(message, QDBus::NoBlock);
 }
 
 void DesktopHaptics::ended(uint id)

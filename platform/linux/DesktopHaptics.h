@@ -4,7 +4,8 @@
 #include "ports/Haptics.h"
 #endif
 
-#include <QDBusConnection>
+#include "linux/SessionBus.h"
+
 #include <QObject>
 #include <optional>
 
@@ -18,7 +19,7 @@ class DesktopHaptics : public QObject, public ports::Haptics
     Q_OBJECT
 
 public:
-    explicit DesktopHaptics(QDBusConnection bus = QDBusConnection::sessionBus(), QObject* parent = nullptr);
+    explicit DesktopHaptics(SessionBus bus = {}, QObject* parent = nullptr) : QObject(parent), m_bus(std::move(bus)) {}
     [[nodiscard]] bool present() const override;
     void pulse() override;
     void alarm() override;
@@ -31,7 +32,8 @@ private:
     void trigger(const QString& event, int seconds, std::optional<int> round);
     void end(uint id);
 
-    QDBusConnection m_bus;
+    SessionBus m_bus;
+    bool m_listening = false; ///< to what the daemon ends of itself
     /// Counts the alarms begun or ended, so that an answer that comes late is known to be of one that is over.
     int m_round = 0;
     std::optional<uint> m_alarm; ///< its number with the daemon, while it runs
