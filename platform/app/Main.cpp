@@ -137,28 +137,30 @@ public:
         QStringList arguments;
         for (int i = 1; i < argc; ++i)
             arguments << QString::fromLocal8Bit(argv[i]);
-        const auto options = app::optionsFrom(arguments, app::testing()); // with Qt's own among them it is not said; then it is read later
+        auto options = app::optionsFrom(arguments, app::testing());
         if (!options)
             return;
-        m_file = options->store.toStdString();
-        m_today = app::SystemClock(options->testNow).localNow().date;
-        m_opened = std::async(std::launch::async, [file = m_file, today = m_today, modules = QLibraryInfo::path(QLibraryInfo::QmlImportsPath)] {
+        m_options = std::move(options.value());
+        m_today = app::SystemClock(m_options->testNow).localNow().date;
+        m_opened = std::async(std::launch::async, [file = m_options->store.toStdString(), today = m_today, modules = QLibraryInfo::path(QLibraryInfo::QmlImportsPath)] {
             viewmodels::Opened opened;
             opened.open(file, today);
             app::System::getReady(modules);
             return opened;
         });
     }
-    /// What was read, if it was that of these options and this day.
-    std::optional<viewmodels::Opened> opened(const app::Options& options, facts::LocalDate today)
+    /// Nothing where they are wrong, or have Qt's own among them: then they are to be read once Qt has taken those away.
+    [[nodiscard]] const std::optional<app::Options>& options() const { return m_options; }
+    /// What was read, if it was on this day.
+    std::optional<viewmodels::Opened> opened(facts::LocalDate today)
     {
-        if (!m_opened.valid() || options.store.toStdString() != m_file || today != m_today)
+        if (!m_opened.valid() || today != m_today)
             return std::nullopt;
         return m_opened.get();
     }
 
 private:
-    std::string m_file;
+    std::optional<app::Options> m_options;
     facts::LocalDate m_today;
     std::future<viewmodels::Opened> m_opened;
 };
@@ -175,7 +177,7 @@ int main(int argc, char** argv)
     Beforehand beforehand(argc, argv);
     QGuiApplication program(argc, argv);
 
-    const auto options = app::optionsOrSay(program.arguments().mid(1));
+    const auto options = beforehand.options() ? beforehand.options() : app::optionsOrSay(program.arguments().mid(1));
     if (!options)
         return 2;
     if (options->selfTest)
@@ -187,7 +189,7 @@ int main(int argc, char** argv)
     readyTypefaces();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
-    viewmodels::Store store(clock, options->store.toStdString(), beforehand.opened(*options, clock.localNow().date));
+    viewmodels::Store store(clock, options->store.toStdString(), beforehand.opened(clock.localNow().date));
     viewmodels::Look look(asked(*options));
     app::System system(*options);
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});

@@ -4,9 +4,9 @@
 
 #include <QCommandLineParser>
 #include <QDir>
-#include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTextStream>
+#include <algorithm>
 
 namespace firstdew::app {
 
@@ -73,10 +73,11 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     if (!oneOf("language", o.language, words::languages()))
         return usage("--language", QStringLiteral("'%1' is not spoken; write %2").arg(o.language, words::languages().join(", ")));
     if (parser.isSet("size")) {
-        const auto match = QRegularExpression("^(\\d{3,4})x(\\d{3,4})$").match(parser.value("size"));
-        if (!match.hasMatch())
+        const QStringList sides = parser.value("size").split(QLatin1Char('x'));
+        const auto side = [&](int i) { return sides.size() == 2 ? sides.at(i).toInt() : 0; };
+        o.size = {side(0), side(1)};
+        if (std::min(side(0), side(1)) < 100 || std::max(side(0), side(1)) > 9999)
             return usage("--size", QStringLiteral("'%1' is no size; write e.g. 390x844").arg(parser.value("size")));
-        o.size = {match.captured(1).toInt(), match.captured(2).toInt()};
     }
     bool ok = true;
     if (parser.isSet("text-scale"))
