@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cstdint>
 #include <fmt/format.h>
+#include <optional>
 #include <sqlite3.h>
 
 namespace firstdew::journal
@@ -51,27 +52,37 @@ std::optional<Error> notEmptyForNew(const std::filesystem::path& file)
     return ec || size == 0 ? emptied(file) : std::nullopt;
 }
 
+/// Also after a failure: a statement left half way would hold the lock.
+struct ResetAfter {
+    SQLite::Statement& statement;
+    ~ResetAfter() { statement.tryReset(); }
+};
+
 } // namespace
 
 struct Journal::Impl {
     std::filesystem::path file;
     SQLite::Database db;
     std::unique_ptr<SQLite::Statement> insert;
+    std::unique_ptr<SQLite::Statement> draw; // of ids
 
     // No lock of the library's own about every call: a journal is used by one thread at a time.
     explicit Impl(std::filesystem::path at) : file(std::move(at)), db(file, SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, kBusyMs) {}
 
-    std::string freshId() { return db.execAndGet("SELECT lower(hex(randomblob(16)))").getString(); }
+    std::string freshId()
+    {
+        if (!draw)
+            draw = std::make_unique<SQLite::Statement>(db, "SELECT lower(hex(randomblob(16)))");
+        const ResetAfter reset{*draw};
+        draw->executeStep();
+        return draw->getColumn(0).getString();
+    }
 
     void add(const Row& row)
     {
         if (!insert)
             insert = std::make_unique<SQLite::Statement>(db, kInsertRow);
-        // Also after a failure: a statement left half way would hold the lock.
-        const struct Reset {
-            SQLite::Statement& statement;
-            ~Reset() { statement.tryReset(); }
-        } reset{*insert};
+        const ResetAfter reset{*insert};
         bindRow(*insert, row);
         insert->exec();
     }
@@ -163,9 +174,12 @@ Result<std::vector<std::string>> Journal::appendAll(std::vector<Fact> facts)
     try {
         if (auto unfit = m_impl->makeReady(facts))
             return *unfit;
-        SQLite::Transaction transaction(m_impl->db, SQLite::TransactionBehavior::IMMEDIATE);
+        std::optional<SQLite::Transaction> together; // one fact alone is a transaction already
+        if (facts.size() > 1)
+            together.emplace(m_impl->db, SQLite::TransactionBehavior::IMMEDIATE);
         m_impl->addAll(facts, at);
-        transaction.commit();
+        if (together)
+            together->commit();
     } catch (const SQLite::Exception& e) {
         return m_impl->failure(e, at);
     }
