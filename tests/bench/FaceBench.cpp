@@ -66,13 +66,13 @@ Spread timed(int rounds, const std::function<void(int)>& what)
 QElapsedTimer sinceTap;
 double storedMs = -1;
 
-/// Every database opened from here on says when a commit is through.
+/// Every database opened from here on says when a fact is through to the disk: one alone is stored without a COMMIT.
 int watchCommits(sqlite3* db, char**, const sqlite3_api_routines*)
 {
     return sqlite3_trace_v2(
         db, SQLITE_TRACE_PROFILE,
         [](unsigned, void*, void* statement, void*) {
-            if (QByteArray(sqlite3_sql(static_cast<sqlite3_stmt*>(statement))).startsWith("COMMIT"))
+            if (QByteArray(sqlite3_sql(static_cast<sqlite3_stmt*>(statement))).startsWith("INSERT"))
                 storedMs = static_cast<double>(sinceTap.nsecsElapsed()) / 1e6;
             return 0;
         },
