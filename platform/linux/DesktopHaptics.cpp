@@ -51,8 +51,8 @@ void DesktopHaptics::still()
 /// `round` for an alarm: what has to be ended.
 void DesktopHaptics::trigger(const QString& event, int seconds, std::optional<int> round)
 {
-    if (!m_listening)
-        m_listening = (*m_bus).connect(kService, kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
+    if (!m_listening) // from any sender: asking who has the name would wait for the bus, in the midst of an alarm
+        m_listening = (*m_bus).connect(QString(), kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
     QDBusMessage message = call(QStringLiteral("TriggerFeedback"));
     // Felt, not heard: the sounds are the voice's, in an order of their own.
     message << QStringLiteral("org.firstdew") << event << QVariantMap{{QStringLiteral("profile"), QStringLiteral("quiet")}} << seconds;

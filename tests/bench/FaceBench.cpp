@@ -67,7 +67,7 @@ QElapsedTimer sinceTap;
 double storedMs = -1;
 
 /// Every database opened from here on says when a fact is through to the disk: one alone is stored without a COMMIT.
-int watchCommits(sqlite3* db, char**, const sqlite3_api_routines*)
+int watchStores(sqlite3* db, char**, const sqlite3_api_routines*)
 {
     return sqlite3_trace_v2(
         db, SQLITE_TRACE_PROFILE,
@@ -271,7 +271,7 @@ int main(int argc, char** argv)
     const std::string file = (folder.path() + "/record.db").toStdString();
     app::SystemClock clock(LocalTime::parse("2026-03-20T19:00"));
     fill(file, clock.localNow().date);
-    sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchCommits));
+    sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchStores));
     viewmodels::Store store(clock, file);
     viewmodels::Look look({"light", "en", "today", "bench", 1, 390, 844});
     ports::AbsentVoice voice;

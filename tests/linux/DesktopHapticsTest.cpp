@@ -51,6 +51,23 @@ TEST_CASE("an alarm that is called off before the daemon has answered is ended a
     CHECK(bus.said() == trigger("timeout-completed", -1, 2));
 }
 
+TEST_CASE("an alarm that ended of itself is not ended again")
+{
+    Bus bus({"org.sigxcpu.Feedback"});
+    linuxside::DesktopHaptics haptics(bus.connection());
+    haptics.alarm();
+    CHECK(bus.said() == trigger("phone-incoming-call", 3, 1));
+    bus.answered("org.sigxcpu.Feedback");
+    QDBusMessage ended = QDBusMessage::createSignal("/org/sigxcpu/Feedback", "org.sigxcpu.Feedback", "FeedbackEnded");
+    ended << 1U << 0U;
+    REQUIRE(bus.connection().send(ended));
+    (void)bus.connection().interface()->registeredServiceNames(); // its answer comes after the signal
+    tests::program().processEvents();
+    haptics.still();
+    haptics.pulse();
+    CHECK(bus.said() == trigger("timeout-completed", -1, 2));
+}
+
 TEST_CASE("without a daemon nothing is felt, which is said once")
 {
     static QStringList log;
