@@ -11,12 +11,14 @@
 #include "theme/Theme.h"
 #include "words/Names.h"
 #include "words/Prompts.h"
+#include "words/Sentences.h"
 
 #include <QFont>
-#include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QImage>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <QPainter>
 #include <QQmlApplicationEngine>
 #include <QQmlComponent>
 #include <QQuickWindow>
@@ -62,14 +64,35 @@ private:
     std::vector<std::unique_ptr<QQmlComponent>> m_files;
 };
 
-/// Opens the typefaces of Today, so that they are there when the page asks. Where the person chose another size of text these
-/// were in vain.
-void readyTypefaces()
+/// Writes what Today is about to say where nobody sees it: typefaces keep what was shaped and drawn once, and this thread would
+/// only wait for the pages.
+void writeBeforehand(const viewmodels::Store& store, viewmodels::Look& look)
 {
-    for (const QFont& font : Theme(nullptr).fontsOfToday()) {
-        (void)QFontMetricsF(font).height();
+    const Theme& theme = *Theme::instance();
+    const qreal sharp = qGuiApp->devicePixelRatio();
+    const QSizeF room(look.startWidth() - 4 * Theme::kMargin, 4 * theme.display()); // within a card
+    QImage nowhere((room * sharp).toSize(), QImage::Format_ARGB32_Premultiplied);
+    nowhere.setDevicePixelRatio(sharp);
+    const auto write = [&](const QString& text, qreal pixels, int weight = QFont::Normal) {
+        QPainter painter(&nowhere);
+        painter.setFont(Theme::font(pixels, weight));
+        painter.drawText(QRectF({0, 0}, room), Qt::TextWordWrap, text);
         QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
-    }
+    };
+    const auto& situation = store.situation();
+    write(look.words()->dayFull(viewmodels::text(situation.today)), theme.title(), Theme::kStrong);
+    for (const auto level : facts::allOf<facts::Level>())
+        write(words::levelName(level), theme.label(), Theme::kStrong);
+    for (const auto& s : situation.sites)
+        write(words::siteName(s.site), theme.lead());
+    if (!situation.first)
+        return;
+    const auto& first = situation.sites[*situation.first];
+    write(words::siteName(first.site), theme.label());
+    for (const qreal size : {theme.title(), theme.body()}) // and the buttons have many of the same letters
+        write(words::headline(first.advice, first.treatedAs), size, Theme::kStrong);
+    if (!first.reasons.empty())
+        write(words::reasonSentence(first.reasons.front(), situation.today), theme.body());
 }
 
 viewmodels::Look::Asked asked(const app::Options& o)
@@ -186,7 +209,6 @@ int main(int argc, char** argv)
     engine.addImportPath(QStringLiteral("qrc:/"));
     const Ahead ahead(engine);
     takeFonts();
-    readyTypefaces();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString(), beforehand.opened(clock.localNow().date));
@@ -207,6 +229,7 @@ int main(int argc, char** argv)
         system.speak();
         chooseVoice();
     });
+    writeBeforehand(store, look);
     engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
     if (engine.rootObjects().isEmpty())
         return 1;

@@ -48,9 +48,8 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
 
 void System::getReady(const QString& modules)
 {
-    // The modules that Today and QtQuick itself import.
-    for (const char* library : {"QtQuick/libqtquick2plugin.so", "QtQml/libqmlplugin.so", "QtQml/Models/libmodelsplugin.so",
-                                "QtQml/WorkerScript/libworkerscriptplugin.so", "QtQuick/Layouts/libqquicklayoutsplugin.so"})
+    // What the engine opens for the modules that Today and QtQuick itself import.
+    for (const char* library : {"QtQuick/libqtquick2plugin.so", "QtQml/WorkerScript/libworkerscriptplugin.so", "QtQuick/Layouts/libqquicklayoutsplugin.so"})
         (void)::dlopen(QFile::encodeName(modules + QLatin1Char('/') + QLatin1String(library)).constData(), RTLD_LAZY);
 }
 

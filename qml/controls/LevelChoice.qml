@@ -10,7 +10,7 @@ Grid {
     property string level: ""
     property bool dense: false
     signal chosen(string level)
-    readonly property real widest: Look.words.widestLevel(Theme.family, Theme.label, Theme.strong) + 2 * Theme.tight
+    readonly property real widest: Look.words.widestLevel(Theme.label, Theme.strong) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     readonly property real part: Math.max(1, Math.floor((width - Theme.small * (columns - 1)) / columns))
     columnSpacing: Theme.small

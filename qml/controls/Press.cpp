@@ -45,14 +45,7 @@ Press::Press(QQuickItem* parent) : Drawn(parent)
     connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Press::measure);
 }
 
-QFont Press::font() const
-{
-    QFont font;
-    font.setFamily(Theme::family());
-    font.setPixelSize(std::max(1, static_cast<int>(textSize())));
-    font.setWeight(static_cast<QFont::Weight>(m_weight));
-    return font;
-}
+QFont Press::font() const { return Theme::font(textSize(), m_weight); }
 
 qreal Press::textSize() const { return m_textSize > 0 ? m_textSize : Theme::instance()->body(); }
 

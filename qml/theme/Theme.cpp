@@ -37,16 +37,13 @@ void Theme::take(bool dark, qreal textScale)
     emit changed();
 }
 
-std::array<QFont, 6> Theme::fontsOfToday() const
+QFont Theme::font(qreal pixels, int weight)
 {
-    const auto font = [](qreal pixels, int weight) {
-        QFont f;
-        f.setFamily(family());
-        f.setPixelSize(static_cast<int>(pixels));
-        f.setWeight(static_cast<QFont::Weight>(weight));
-        return f;
-    };
-    return {font(title(), kStrong), font(body(), QFont::Normal), font(body(), kStrong), font(label(), QFont::Normal), font(label(), kStrong), font(lead(), QFont::Normal)};
+    QFont font; // the program's own in all else
+    font.setFamily(family());
+    font.setPixelSize(std::max(1, static_cast<int>(pixels)));
+    font.setWeight(static_cast<QFont::Weight>(weight));
+    return font;
 }
 
 } // namespace firstdew

@@ -5,7 +5,6 @@
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 #include <algorithm>
-#include <array>
 
 class QQmlEngine;
 class QJSEngine;
@@ -88,7 +87,7 @@ public:
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kSettle = 1200;
 
-    /// With an owner it is the theme of this program. (Made without arguments, the engine would make one of its own.)
+    /// The theme of this program, which belongs to `owner`. (Made without arguments, the engine would make one of its own.)
     explicit Theme(QObject* owner);
     ~Theme() override;
     /// There is one as long as there is a Look.
@@ -134,8 +133,8 @@ public:
     [[nodiscard]] qreal display() const { return 29 * std::min(m_textScale, 1.2); }
     [[nodiscard]] qreal numerals() const { return 72 * std::min(m_textScale, 1.35); }
     [[nodiscard]] bool largeText() const { return m_textScale > 1.4; }
-    /// The typefaces that Today is set in, for who wants them opened before it asks.
-    [[nodiscard]] std::array<QFont, 6> fontsOfToday() const;
+    /// Our type in that size and weight.
+    [[nodiscard]] static QFont font(qreal pixels, int weight = QFont::Normal);
 
 signals:
     void changed();

@@ -1,6 +1,7 @@
 #include "Words.h"
 
 #include "Store.h"
+#include "theme/Theme.h"
 #include "words/Sentences.h"
 
 #include <QFontMetricsF>
@@ -41,13 +42,9 @@ QString written(const QString& iso, const QString& format)
 
 } // namespace
 
-qreal Words::widestLevel(const QString& family, qreal size, int weight) const
+qreal Words::widestLevel(qreal size, int weight) const
 {
-    QFont font; // the program's own in all else
-    font.setFamily(family);
-    font.setPixelSize(static_cast<int>(size));
-    font.setWeight(static_cast<QFont::Weight>(weight));
-    const QFontMetricsF metrics(font);
+    const QFontMetricsF metrics(Theme::font(size, weight));
     qreal widest = 0;
     for (const auto l : facts::allOf<facts::Level>())
         widest = std::max(widest, metrics.horizontalAdvance(words::levelName(l)));

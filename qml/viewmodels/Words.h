@@ -22,8 +22,8 @@ class Words : public QObject {
 public:
     explicit Words(QObject* parent) : QObject(parent) {}
     [[nodiscard]] QStringList levels() const;
-    /// Width of the widest level's name in that type.
-    Q_INVOKABLE qreal widestLevel(const QString& family, qreal size, int weight) const;
+    /// Width of the widest level's name in that size and weight.
+    Q_INVOKABLE qreal widestLevel(qreal size, int weight) const;
     [[nodiscard]] QStringList sites() const;
     [[nodiscard]] QStringList circumstances() const;
     [[nodiscard]] QStringList skinFindings() const;
