@@ -15,7 +15,8 @@ namespace
 constexpr std::size_t kMedians = 48;
 constexpr double kMedianStep = 8.0 / (kMedians - 1); // in standard deviations between people
 constexpr std::size_t kShapes = 9;
-constexpr std::size_t kPoints = 2 * kMedians * kShapes;
+constexpr std::size_t kOfFamily = kMedians * kShapes; // Weibull times first, then log-normal ones
+constexpr std::size_t kPoints = 2 * kOfFamily;
 constexpr std::size_t kLanes = 12;
 static_assert(kPoints % kLanes == 0);
 constexpr std::size_t kWholeDays = 64;     // nodes of time at 0, 1, ... 64 days, then ever wider apart
@@ -84,6 +85,7 @@ double survivorAt(const Point& p, double days)
 /// The grid, and on it the survivor at the nodes of time: computed once, looked up ever after.
 struct Grid {
     std::vector<Point> points;
+    std::vector<double> ofPoints; ///< of the Weibull times: the hazard of the first day
     std::vector<double> nodes;
     std::vector<float>
         survivors; ///< single precision is plenty, and half the memory; node by node, all points of a node together
@@ -106,6 +108,8 @@ struct Grid {
         for (Point& p : points) {
             p.prior /= sum;
             p.perPrior = 1 / p.prior;
+            if (p.weibull)
+                ofPoints.push_back(std::numbers::ln2 * std::exp(-p.shape * p.logMedian));
         }
         const double step = kLogMedianSd * kMedianStep;
         const auto wide = static_cast<std::size_t>(std::log(kLongest / kWholeDays) / step) + 1;
@@ -120,12 +124,18 @@ struct Grid {
         add(kLongest);
     }
 
+    /// The hazard of a Weibull time is a power of the days times what the point alone decides.
     void add(double days)
     {
         nodes.push_back(days);
         const double log = std::log(days);
-        for (const Point& p : points)
-            survivors.push_back(static_cast<float>(survivorAtLog(p, log)));
+        std::array<double, kShapes> powers;
+        for (std::size_t s = 0; s < kShapes; ++s)
+            powers[s] = std::exp(points[s].shape * log);
+        for (std::size_t i = 0; i < kOfFamily; ++i)
+            survivors.push_back(static_cast<float>(survivorOfHazard(ofPoints[i] * powers[i % kShapes])));
+        for (std::size_t i = kOfFamily; i < kPoints; ++i)
+            survivors.push_back(static_cast<float>(survivorAtLog(points[i], log)));
     }
 
     /// Of a time that is longer than the last by the factor between neighbouring medians. To such a time each median is
@@ -136,7 +146,7 @@ struct Grid {
         const double log = std::log(days);
         const std::size_t last = survivors.size() - kPoints;
         for (std::size_t i = 0; i < kPoints; ++i) {
-            const bool lowest = i % (kMedians * kShapes) < kShapes;
+            const bool lowest = i % kOfFamily < kShapes;
             survivors.push_back(lowest ? static_cast<float>(survivorAtLog(points[i], log)) : survivors[last + i - kShapes]);
         }
     }
@@ -210,7 +220,6 @@ void wander(std::vector<double>& weights, const Evidence& spell)
     const bool open = !std::isfinite(spell.pieces.back().to);
     const double seen = 1 - (open ? kUnseenWandersLess * spell.pieces.back().weight : 0);
     const double rate = seen * kStep * kStep / (2 * kMedianStep * kMedianStep);
-    constexpr std::size_t kOfFamily = kMedians * kShapes;
     for (std::size_t i = 0; i + kShapes < kPoints; ++i) {
         if (i % kOfFamily >= kOfFamily - kShapes)
             continue; // the longest medians of a family have no neighbour above
