@@ -14,13 +14,14 @@
 #include "words/Sentences.h"
 
 #include <QFont>
+#include <QFontInfo>
 #include <QGuiApplication>
 #include <QImage>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QPainter>
-#include <QQmlApplicationEngine>
 #include <QQmlComponent>
+#include <QQmlEngine>
 #include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTimer>
@@ -79,6 +80,7 @@ void writeBeforehand(const viewmodels::Store& store, viewmodels::Look& look)
         painter.drawText(QRectF({0, 0}, room), Qt::TextWordWrap, text);
         QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
     };
+    (void)QFontInfo(QGuiApplication::font()).weight(); // every text asks for it
     const auto& situation = store.situation();
     write(look.words()->dayFull(viewmodels::text(situation.today)), theme.title(), Theme::kStrong);
     for (const auto level : facts::allOf<facts::Level>())
@@ -120,16 +122,15 @@ ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels:
 }
 
 /// A tapped reminder brings the app to the front.
-void comeToFront(QQmlApplicationEngine& engine, const QString& place)
+void comeToFront(QQuickWindow& window, const QString& place)
 {
-    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
-    QMetaObject::invokeMethod(window, "go", Q_ARG(QVariant, place));
-    window->raise();
-    window->requestActivate();
+    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
+    window.raise();
+    window.requestActivate();
 }
 
 /// Puts the interface into the person's language and direction, now and whenever another is chosen; false where it is the same.
-bool speak(QTranslator& translator, QQmlApplicationEngine& engine, QString& spoken)
+bool speak(QTranslator& translator, QQmlEngine& engine, QString& spoken)
 {
     const QString language = viewmodels::Look::instance()->language();
     if (language == spoken)
@@ -205,7 +206,7 @@ int main(int argc, char** argv)
         return 2;
     if (options->selfTest)
         app::watchWarnings();
-    QQmlApplicationEngine engine;
+    QQmlEngine engine; // not that of applications: it looks for another file beside every one it reads
     engine.addImportPath(QStringLiteral("qrc:/"));
     const Ahead ahead(engine);
     takeFonts();
@@ -230,13 +231,17 @@ int main(int argc, char** argv)
         chooseVoice();
     });
     writeBeforehand(store, look);
-    engine.load(QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
-    if (engine.rootObjects().isEmpty())
+    QQmlComponent pages(&engine, QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
+    const std::unique_ptr<QObject> made(pages.create());
+    auto* window = qobject_cast<QQuickWindow*>(made.get());
+    if (window == nullptr) {
+        qWarning("%s", qPrintable(pages.errorString()));
         return 1;
+    }
     if (options->selfTest)
-        return app::selfTest(engine, options->pictures) == 0 ? 0 : 1;
+        return app::selfTest(*window, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
-        return app::screenshot(engine, options->screenshot) ? 0 : 1;
+        return app::screenshot(*window, options->screenshot) ? 0 : 1;
     std::optional<app::Reminding> reminding;
     // What nobody waits for comes when the page is there.
     QTimer::singleShot(kSoon, &engine, [&] {
@@ -247,8 +252,8 @@ int main(int argc, char** argv)
         reminding.emplace(store, system.notifier());
         QObject::connect(&system, &app::System::lookWanted, &store, &viewmodels::Store::reload);
         QObject::connect(&system, &app::System::answered, &*reminding, &app::Reminding::answer);
-        QObject::connect(&*reminding, &app::Reminding::wanted, &engine, [&](const QString& place) { comeToFront(engine, place); });
-        QObject::connect(&system, &app::System::opened, &engine, [&](const QString& place) { comeToFront(engine, place); });
+        QObject::connect(&*reminding, &app::Reminding::wanted, &engine, [&, window](const QString& place) { comeToFront(*window, place); });
+        QObject::connect(&system, &app::System::opened, &engine, [&, window](const QString& place) { comeToFront(*window, place); });
         app::System::settle();
     });
     return QGuiApplication::exec();

@@ -28,18 +28,13 @@ void keep(QtMsgType type, const QMessageLogContext& context, const QString& mess
     before(type, context, message);
 }
 
-QQuickWindow* windowOf(QQmlApplicationEngine& engine)
-{
-    return engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
-}
-
 /// Lets bindings, loaders and layouts come to rest: until two frames are the same.
-QImage settled(QQuickWindow* window)
+QImage settled(QQuickWindow& window)
 {
     QImage last;
     for (int i = 0; i < kMostFrames; ++i) {
         QCoreApplication::processEvents();
-        QImage now = window->grabWindow();
+        QImage now = window.grabWindow();
         if (i >= kLeastFrames && now == last)
             break;
         last = std::move(now);
@@ -57,14 +52,9 @@ void watchWarnings()
 
 QStringList warningsSeen() { return seen; }
 
-int selfTest(QQmlApplicationEngine& engine, const QString& pictures)
+int selfTest(QQuickWindow& window, const QString& pictures)
 {
     QTextStream out(stdout);
-    QQuickWindow* window = windowOf(engine);
-    if (window == nullptr) {
-        out << "FAIL Main.qml: no window\n";
-        return 1;
-    }
     QStringList pages;
     QDirIterator files(QStringLiteral(":/Firstdew/pages"), {QStringLiteral("*.qml")}, QDir::Files);
     while (files.hasNext())
@@ -77,7 +67,7 @@ int selfTest(QQmlApplicationEngine& engine, const QString& pictures)
         for (const QString& page : pages) {
             const auto warningsBefore = seen.size();
             QVariant shown;
-            QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
+            QMetaObject::invokeMethod(&window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
             const QImage picture = settled(window);
             const bool good = shown.toBool() && !picture.isNull() && seen.size() == warningsBefore;
             failures += good ? 0 : 1;
@@ -90,10 +80,6 @@ int selfTest(QQmlApplicationEngine& engine, const QString& pictures)
     return failures;
 }
 
-bool screenshot(QQmlApplicationEngine& engine, const QString& file)
-{
-    QQuickWindow* window = windowOf(engine);
-    return window != nullptr && settled(window).save(file);
-}
+bool screenshot(QQuickWindow& window, const QString& file) { return settled(window).save(file); }
 
 } // namespace firstdew::app

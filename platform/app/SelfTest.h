@@ -1,7 +1,8 @@
 #pragma once
 
-#include <QQmlApplicationEngine>
 #include <QStringList>
+
+class QQuickWindow;
 
 namespace firstdew::app {
 
@@ -11,9 +12,9 @@ void watchWarnings();
 
 /// Loads every place and every page in both themes; says what each did and, where `pictures` names a folder, leaves a
 /// picture of each there. Gives the number of failures.
-int selfTest(QQmlApplicationEngine& engine, const QString& pictures = {});
+int selfTest(QQuickWindow& window, const QString& pictures = {});
 
-/// Draws the window into `file` once it has settled; false where it could not.
-bool screenshot(QQmlApplicationEngine& engine, const QString& file);
+/// Draws it into `file` once it has settled; false where it could not.
+bool screenshot(QQuickWindow& window, const QString& file);
 
 } // namespace firstdew::app
