@@ -9,20 +9,22 @@ Window {
     title: Router.drawn ? "Firstdew" : "" // X11 reads a table of letters for it
     color: Theme.paper
     property string place: Look.startPage
-    // A session that was running comes first, and one that has not been written down yet.
-    Component.onCompleted: if (BathModel.page !== "choose") place = "bath"
+    Component.onCompleted: {
+        Router.place.connect(go)
+        Router.page.connect(open)
+        Router.back.connect(() => { if (over.item) over.item.back() })
+        Router.sheet.connect((name, properties) => { around.active = true; around.item.show(name, properties) })
+        Store.failed.connect(() => { around.active = true; around.item.tellOfTrouble() })
+        // A session that was running comes first, and one that has not been written down yet.
+        if (BathModel.page !== "choose")
+            place = "bath"
+    }
     readonly property bool rightToLeft: Look.rightToLeft
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
 
-    /// What the on-screen keyboard covers; systems tell it in pixels of the screen.
+    /// What the on-screen keyboard covers.
     property real keyboardHeight: 0
-    // Asked only when it moves: asked before a window has the keyboard, Qt 6.4 falls over under Wayland.
-    Connections {
-        target: Qt.inputMethod
-        function onKeyboardRectangleChanged() { window.keyboardHeight = Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio }
-        function onVisibleChanged() { window.keyboardHeight = Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height / Screen.devicePixelRatio : 0 }
-    }
 
     function go(name) {
         if (over.item)
@@ -35,11 +37,7 @@ Window {
         return over.item.show(pageUrl(name), properties || {})
     }
     // What the first picture has no need of is made after it.
-    Connections {
-        target: window
-        enabled: !Router.drawn
-        function onFrameSwapped() { afterwards.start() }
-    }
+    onFrameSwapped: if (!Router.drawn) afterwards.start()
     Timer { id: afterwards; interval: 0; onTriggered: Router.drawn = true } // the picture itself is shown first
     /// Shows the page of that file, a place or another; whether it loaded.
     function showForTest(name) {
@@ -51,22 +49,6 @@ Window {
         go("today")
         return !!open(name, {})
     }
-
-    Connections {
-        target: Router
-        function onPlace(name) { window.go(name) }
-        function onPage(name, properties) { window.open(name, properties) }
-        function onBack() { if (over.item) over.item.back() }
-    }
-    Connections {
-        target: Store
-        function onFailed() { trouble.open() }
-    }
-    Shortcut { sequences: [StandardKey.Back, "Esc"]; onActivated: Router.back() }
-    Shortcut { sequence: "Ctrl+1"; onActivated: window.go("today") }
-    Shortcut { sequence: "Ctrl+2"; onActivated: window.go("bath") }
-    Shortcut { sequence: "Ctrl+3"; onActivated: window.go("diary") }
-    Shortcut { sequence: "Ctrl+4"; onActivated: window.go("plan") }
 
     // Sizes are bound and not left to a layout: a page is made at the size that it keeps.
     Item {
@@ -105,9 +87,11 @@ Window {
             width: places.low ? Theme.barWidth : places.width
             height: places.low ? places.height : item ? item.implicitHeight : Theme.barHeight
             source: Router.drawn ? Qt.resolvedUrl("controls/BottomBar.qml") : ""
-            Binding { target: bar.item; property: "current"; value: window.place }
-            Binding { target: bar.item; property: "upright"; value: places.low }
-            Connections { target: bar.item; function onChosen(place) { window.go(place) } }
+            onLoaded: {
+                item.current = Qt.binding(() => window.place)
+                item.upright = Qt.binding(() => places.low)
+                item.chosen.connect(window.go)
+            }
         }
     }
 
@@ -120,5 +104,9 @@ Window {
         source: Qt.resolvedUrl("controls/PageStack.qml")
     }
 
-    LateSheet { id: trouble; source: Qt.resolvedUrl("controls/TroubleSheet.qml") }
+    Loader {
+        id: around
+        active: Router.drawn
+        Component.onCompleted: setSource(Qt.resolvedUrl("controls/AroundPages.qml"), { pages: window })
+    }
 }

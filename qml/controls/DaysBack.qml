@@ -7,7 +7,6 @@ import Firstdew
 Row {
     id: row
     property var days: []
-    property string date: "" // of the day that is open
     Repeater {
         model: row.days.length // the days stay, and with them the keyboard's place, when one is filled in
         Press {
@@ -24,7 +23,7 @@ Row {
             Accessible.role: Accessible.Button
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
             Accessible.onPressAction: if (enabled) clicked()
-            onClicked: { row.date = shown.date; sheet.open() }
+            onClicked: Router.sheet("DaySheet", { date: shown.date })
             Column {
                 id: column
                 anchors.centerIn: parent
@@ -57,10 +56,5 @@ Row {
                 }
             }
         }
-    }
-    LateSheet {
-        id: sheet
-        source: Qt.resolvedUrl("DaySheet.qml")
-        onLoaded: item.date = Qt.binding(() => row.date)
     }
 }

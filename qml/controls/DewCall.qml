@@ -49,12 +49,7 @@ Card {
     }
     Wrap {
         Layout.fillWidth: true
-        ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: notNow.open() }
+        ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: Router.sheet("NotNowSheet", { site: call.matter.site }) }
         ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
-    }
-    LateSheet {
-        id: notNow
-        source: Qt.resolvedUrl("NotNowSheet.qml")
-        onLoaded: item.site = Qt.binding(() => call.matter.site)
     }
 }

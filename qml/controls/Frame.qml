@@ -23,6 +23,7 @@ Item {
         contentWidth: width
         boundsBehavior: Flickable.StopAtBounds
         clip: true
+        onHeightChanged: frame.showFocused() // the on-screen keyboard leaves less room
         ColumnLayout {
             id: column
             width: Math.min(flick.width - 2 * Theme.margin, Theme.measure)
@@ -32,12 +33,7 @@ Item {
             RowLayout {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                IconButton {
-                    visible: frame.canGoBack
-                    iconName: "back"
-                    text: qsTr("Back")
-                    onClicked: Router.back()
-                }
+                Late { wanted: frame.canGoBack; part: "controls/BackButton"; Layout.fillWidth: false }
                 Label {
                     role: frame.titleRole
                     text: frame.title
@@ -62,16 +58,12 @@ Item {
             flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
     }
     function showFocused() {
-        const item = frame.Window.window ? frame.Window.window.activeFocusItem : null
+        const item = focused
         if (item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)))
             return // a finger is on the button: nothing may move away from under that
         for (let p = item; p; p = p.parent)
             if (p === column) { frame.show(item); return }
     }
-    Connections {
-        target: frame.Window.window
-        function onActiveFocusItemChanged() { frame.showFocused() }
-    }
-    // The on-screen keyboard leaves less room.
-    Connections { target: flick; function onHeightChanged() { frame.showFocused() } }
+    readonly property Item focused: Window.activeFocusItem
+    onFocusedChanged: showFocused()
 }

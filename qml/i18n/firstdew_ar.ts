@@ -63,6 +63,13 @@
     </message>
 </context>
 <context>
+    <name>BackButton</name>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+</context>
+<context>
     <name>Bath</name>
     <message>
         <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
@@ -1001,13 +1008,6 @@
     <message>
         <source>One step back</source>
         <translation>خطوة إلى الوراء</translation>
-    </message>
-</context>
-<context>
-    <name>Frame</name>
-    <message>
-        <source>Back</source>
-        <translation>رجوع</translation>
     </message>
 </context>
 <context>

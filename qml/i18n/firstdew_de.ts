@@ -63,6 +63,13 @@
     </message>
 </context>
 <context>
+    <name>BackButton</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
     <name>Bath</name>
     <message>
         <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
@@ -997,13 +1004,6 @@
     <message>
         <source>One step back</source>
         <translation>Einen Schritt zurück</translation>
-    </message>
-</context>
-<context>
-    <name>Frame</name>
-    <message>
-        <source>Back</source>
-        <translation>Zurück</translation>
     </message>
 </context>
 <context>

@@ -23,16 +23,10 @@ Frame {
         part: "controls/DewCall"
     }
 
-    // Nothing in use yet.
+    // Nothing in use yet, or the first start was left in the middle.
     Late {
-        wanted: page.sites.length === 0
-        part: "controls/Welcome"
-    }
-
-    // First start was left in the middle.
-    Late {
-        wanted: TodayModel.unready
-        part: "controls/SetUpGoOn"
+        wanted: page.sites.length === 0 || TodayModel.unready
+        part: page.sites.length === 0 ? "controls/Welcome" : "controls/SetUpGoOn"
     }
 
     Repeater {

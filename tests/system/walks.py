@@ -274,7 +274,7 @@ class Diary(Walk):
         self.press(self.site_is('Hands', 'Dripping'))
         self.kept('check-in', {'site': 'hands', 'level': 'dripping'}, before)
         self.picture('corrected')
-        self.press(self.say('Back', of='Frame'))
+        self.press(self.say('Back', of='BackButton'))
 
     def bother(self):
         before = len(self.facts('hdss'))
@@ -324,8 +324,8 @@ class Plan(Walk):
                 self.back()
 
     def back(self):
-        if self.app.reach(self.say('Back', of='Frame')):
-            self.press(self.say('Back', of='Frame'))
+        if self.app.reach(self.say('Back', of='BackButton')):
+            self.press(self.say('Back', of='BackButton'))
         self.app.showing(self.say('Plan', of='Words'))
 
     def course(self):
