@@ -2,7 +2,7 @@
 """Writes the table of what was tried and what it cost into DEVELOPERS.md, between its two marks.
 
 Runs the fault tests of build/test; takes the rest from the last runs of tests/fuzz/run.sh, tests/mutation/mutate.py and
-platform/linux/bench.sh, and says of what was not run that it was not.
+platform/linux/bench.sh. What was not run here keeps the row of the last time it was, and says so where it never was.
 
 Usage: figures.py [TEST-PROGRAM (build/test/tests/core/test_journal)]"""
 import collections
@@ -66,11 +66,14 @@ def costs():
 
 def main():
     program = pathlib.Path(sys.argv[1] if len(sys.argv) > 1 else SOURCE / 'build/test/tests/core/test_journal')
-    rows = ['| what | tried or measured | result |', '| --- | --- | --- |']
-    rows += [f'| {" | ".join(row)} |' for part in (faults(program), fuzzing(), mutation(), costs()) for row in part]
     page = SOURCE / 'DEVELOPERS.md'
     text = page.read_text(encoding='utf-8')
     head, rest = text.split(BEGIN)
+    earlier = {line.split(' | ')[0]: line for line in rest.split(END)[0].splitlines()}
+    rows = ['| what | tried or measured | result |', '| --- | --- | --- |']
+    for what, tried, result in (row for part in (faults(program), fuzzing(), mutation(), costs()) for row in part):
+        row = f'| {what} | {tried} | {result} |'
+        rows.append(earlier.get(f'| {what}', row) if tried == NOT_RUN else row)
     page.write_text(f'{head}{BEGIN}\n' + '\n'.join(rows) + f'\n{END}{rest.split(END)[1]}', encoding='utf-8')
     print('\n'.join(rows))
 
