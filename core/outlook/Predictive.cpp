@@ -85,7 +85,7 @@ double survivorAt(const Point& p, double days)
 /// The grid, and on it the survivor at the nodes of time: computed once, looked up ever after.
 struct Grid {
     std::vector<Point> points;
-    std::vector<double> ofPoints; ///< of the Weibull times: the hazard of the first day
+    std::vector<double> firstDay; ///< hazard of the first day, of the Weibull times alone
     std::vector<double> nodes;
     std::vector<float>
         survivors; ///< single precision is plenty, and half the memory; node by node, all points of a node together
@@ -109,7 +109,7 @@ struct Grid {
             p.prior /= sum;
             p.perPrior = 1 / p.prior;
             if (p.weibull)
-                ofPoints.push_back(std::numbers::ln2 * std::exp(-p.shape * p.logMedian));
+                firstDay.push_back(std::numbers::ln2 * std::exp(-p.shape * p.logMedian));
         }
         const double step = kLogMedianSd * kMedianStep;
         const auto wide = static_cast<std::size_t>(std::log(kLongest / kWholeDays) / step) + 1;
@@ -124,7 +124,7 @@ struct Grid {
         add(kLongest);
     }
 
-    /// The hazard of a Weibull time is a power of the days times what the point alone decides.
+    /// The hazard of a Weibull time is that of the first day times a power of the days.
     void add(double days)
     {
         nodes.push_back(days);
@@ -133,7 +133,7 @@ struct Grid {
         for (std::size_t s = 0; s < kShapes; ++s)
             powers[s] = std::exp(points[s].shape * log);
         for (std::size_t i = 0; i < kOfFamily; ++i)
-            survivors.push_back(static_cast<float>(survivorOfHazard(ofPoints[i] * powers[i % kShapes])));
+            survivors.push_back(static_cast<float>(survivorOfHazard(firstDay[i] * powers[i % kShapes])));
         for (std::size_t i = kOfFamily; i < kPoints; ++i)
             survivors.push_back(static_cast<float>(survivorAtLog(points[i], log)));
     }

@@ -8,17 +8,9 @@ namespace {
 Theme* theTheme = nullptr;
 } // namespace
 
-Theme::Theme(QObject* owner)
-{
-    if (owner != nullptr)
-        theTheme = this;
-}
+Theme::Theme(QObject* /*owner*/) { theTheme = this; }
 
-Theme::~Theme()
-{
-    if (theTheme == this)
-        theTheme = nullptr;
-}
+Theme::~Theme() { theTheme = nullptr; }
 
 Theme* Theme::instance() { return theTheme; }
 

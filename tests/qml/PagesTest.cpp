@@ -2,6 +2,7 @@
 #include "words/Sentences.h"
 
 #include <algorithm>
+
 #include <QFontMetricsF>
 #include <QHash>
 #include <QKeyEvent>
@@ -13,6 +14,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include <cmath>
+#include <sqlite3.h>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -249,6 +251,38 @@ TEST_CASE("With the on-screen keyboard up, what is written in stays in view")
     const QRectF where = onScreen(last);
     CHECK(where.top() >= 0);
     CHECK(where.bottom() <= 720 - kKeyboard);
+}
+
+TEST_CASE("What could not be saved is said at once, over whatever sheet is open")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.show("Today"));
+    ui.settled();
+    const auto run = [&](const char* script) { return QQmlExpression(qmlContext(ui.window), ui.window, script).evaluate(); };
+    const auto shows = [&](const QString& title) {
+        ui.settled();
+        bool there = false;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) { there = there || (isText(item) && item->property("text") == title); });
+        return there;
+    };
+    const QString day = ui.look.words()->dayFull("2026-03-17");
+    const QString trouble = "That could not be saved";
+    run("Router.sheet('DaySheet', { date: '2026-03-17' })");
+    REQUIRE(shows(day));
+    CHECK_FALSE(shows(trouble));
+
+    sqlite3* other = nullptr; // a program that writes and does not come to an end
+    REQUIRE(sqlite3_open((ui.folder.path() + "/record.db").toUtf8(), &other) == SQLITE_OK);
+    REQUIRE(sqlite3_exec(other, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) == SQLITE_OK);
+    const auto before = ui.store.allFacts().size();
+    CHECK_FALSE(run("TodayModel.checkIn('hands', 'wet', '2026-03-17')").toBool());
+    CHECK(ui.store.allFacts().size() == before);
+    CHECK(shows(trouble));
+    CHECK(shows(day));
+    sqlite3_close(other);
+
+    CHECK(run("TodayModel.checkIn('hands', 'wet', '2026-03-17')").toBool());
+    CHECK(ui.store.allFacts().size() == before + 1);
 }
 
 TEST_CASE("No field or button lies over another")
