@@ -4,14 +4,12 @@
 
 #include <algorithm>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 using protocol::Prompt;
 using protocol::StepKind;
 
-namespace
-{
+namespace {
 
 void switchedOff(Turn& turn)
 {

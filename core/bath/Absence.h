@@ -2,8 +2,7 @@
 
 #include "bath/Turn.h"
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 /// Whether nobody watched for so long that the clock of a step means nothing.
 [[nodiscard]] bool wasAway(const Turn& turn);

@@ -2,11 +2,9 @@
 
 #include <algorithm>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
-namespace
-{
+namespace {
 
 struct Pair {
     Limb first{};
@@ -69,10 +67,7 @@ std::vector<LimbCharge> byLimb(std::span<const PhaseCharge> phases, Site site)
     return out;
 }
 
-double second(const MeterReading& r)
-{
-    return static_cast<double>(r.atMs) / 1000;
-}
+double second(const MeterReading& r) { return static_cast<double>(r.atMs) / 1000; }
 
 /// Where the line from `a` to `b` crosses the limit.
 double crossing(const MeterReading& a, const MeterReading& b, Milliamps limit)

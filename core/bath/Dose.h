@@ -4,8 +4,7 @@
 
 #include <span>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 /// Charge of the readings in one run: straight line between readings of a phase, zero outside. mA·min.
 [[nodiscard]] MilliampMinutes chargeOf(std::span<const MeterReading> readings);
@@ -50,14 +49,10 @@ struct Dose {
 [[nodiscard]] Dose doseOf(std::span<const MeterReading> readings, Site site, Milliamps limit,
                           std::optional<SquareCentimetres> contact);
 
-[[nodiscard]] inline Millicoulombs inMillicoulombs(MilliampMinutes charge)
-{
-    return {charge.mAmin * 60};
-}
+[[nodiscard]] inline Millicoulombs inMillicoulombs(MilliampMinutes charge) { return {charge.mAmin * 60}; }
 
 } // namespace firstdew::bath
 
-namespace firstdew::facts
-{
+namespace firstdew::facts {
 FIRSTDEW_WORDS(bath::Limb, "right-hand", "left-hand", "right-foot", "left-foot", "right-armpit", "left-armpit");
 } // namespace firstdew::facts

@@ -5,15 +5,13 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 using protocol::Prompt;
 using protocol::Step;
 using protocol::StepKind;
 
-namespace
-{
+namespace {
 
 std::optional<Error> begin(Turn& turn)
 {

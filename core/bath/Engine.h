@@ -11,8 +11,7 @@
 // The running session as a pure state machine. Time comes in with each event; every event that is
 // accepted is to be appended to the journal before its effects are carried out, so that replaying the
 // journal's events gives back the same state.
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 using namespace facts;
 

@@ -2,15 +2,13 @@
 
 #include <algorithm>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 using protocol::Prompt;
 using protocol::Step;
 using protocol::StepKind;
 
-namespace
-{
+namespace {
 
 constexpr long long kTenSecondsMs = 10'000;
 

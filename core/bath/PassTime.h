@@ -2,8 +2,7 @@
 
 #include "bath/Turn.h"
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 /// Time between two instants, never below zero: by the clock that never jumps; by the wall where that one stood still
 /// or began anew.

@@ -2,16 +2,11 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
-namespace
-{
+namespace {
 
-bool running(const State& s)
-{
-    return s.phase == Phase::Running && s.step > 0;
-}
+bool running(const State& s) { return s.phase == Phase::Running && s.step > 0; }
 
 /// After a break in the events nothing is known of the current.
 void awaitMeanwhile(State& s)

@@ -4,11 +4,9 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
-namespace
-{
+namespace {
 
 constexpr long long kLongGapMs = 120'000; // our own choice: one minute's reading left out
 

@@ -5,8 +5,7 @@
 #include <span>
 
 // A list of meter readings from outside, without the steps of a session.
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 struct TracePoint {
     double second = 0;
@@ -43,8 +42,7 @@ enum class TraceDoubt {
 
 } // namespace firstdew::bath
 
-namespace firstdew::facts
-{
+namespace firstdew::facts {
 FIRSTDEW_WORDS(bath::TraceDoubt, "begins-above-zero", "ends-above-zero", "long-gap", "too-many-phases",
                "too-few-phases", "no-swap");
 } // namespace firstdew::facts

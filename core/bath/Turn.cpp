@@ -1,7 +1,6 @@
 #include "bath/Turn.h"
 
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 using protocol::Prompt;
 using protocol::StepKind;

@@ -6,8 +6,7 @@
 
 // Inside the engine: one event's turn. The files beside this one each do a part of it: PassTime.h what the clock does,
 // Absence.h what a break in the events means, Engine.cpp what the person reports.
-namespace firstdew::bath
-{
+namespace firstdew::bath {
 
 inline constexpr long long kMinuteMs = 60'000;
 
@@ -50,15 +49,9 @@ struct Turn {
     return kind == Raise || kind == Hold || kind == Lower;
 }
 
-[[nodiscard]] inline long long lengthMs(const protocol::Step& step)
-{
-    return 1000LL * step.length.s;
-}
+[[nodiscard]] inline long long lengthMs(const protocol::Step& step) { return 1000LL * step.length.s; }
 
-[[nodiscard]] inline bool ended(const State& s)
-{
-    return s.phase == Phase::Finished || s.phase == Phase::Stopped;
-}
+[[nodiscard]] inline bool ended(const State& s) { return s.phase == Phase::Finished || s.phase == Phase::Stopped; }
 
 [[nodiscard]] inline Error refuse(std::string code, std::string input, std::string message)
 {

@@ -12,10 +12,7 @@ using std::chrono::days;
 using std::chrono::sys_days;
 using std::chrono::year_month_day;
 
-year_month_day civil(LocalDate d)
-{
-    return year_month_day{sys_days{days{d.daysSince1970()}}};
-}
+year_month_day civil(LocalDate d) { return year_month_day{sys_days{days{d.daysSince1970()}}}; }
 
 /// Reads exactly `text.size()` decimal digits.
 std::optional<int> digits(std::string_view text)
@@ -54,10 +51,7 @@ std::optional<LocalDate> LocalDate::parse(std::string_view iso)
     return of(*y, *m, *d);
 }
 
-std::string LocalDate::iso() const
-{
-    return fmt::format("{:04}-{:02}-{:02}", year(), month(), day());
-}
+std::string LocalDate::iso() const { return fmt::format("{:04}-{:02}-{:02}", year(), month(), day()); }
 
 int LocalDate::year() const { return static_cast<int>(civil(*this).year()); }
 int LocalDate::month() const { return static_cast<int>(static_cast<unsigned>(civil(*this).month())); }

@@ -35,22 +35,22 @@ enum class ScreeningRow {
     LargeWound,
     FixedBraces
 };
-FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "metal-iud",
-               "heart-rhythm-or-epilepsy", "tumour-or-thrombosis", "loss-of-sensation", "under-five",
-               "under-eighteen", "eczema-at-site", "large-wound", "fixed-braces");
+FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "metal-iud", "heart-rhythm-or-epilepsy",
+               "tumour-or-thrombosis", "loss-of-sensation", "under-five", "under-eighteen", "eczema-at-site",
+               "large-wound", "fixed-braces");
 
 enum class BathEventKind {
-    Begin,     ///< check list confirmed, first phase may be raised
-    Raised,    ///< the person says the current has reached the comfortable level
-    Reading,   ///< the meter shows `reading`
-    Discomfort,///< it is unpleasant: lower
-    Lowered,   ///< the person says the current is at zero
-    Swapped,   ///< polarity reversed, at zero current
-    MovedSide, ///< hand + foot: now sitting on the other side, at zero current
-    OutOfWater,///< a limb left the water while current may have flowed
-    Stop,      ///< ended by the person
-    Resumed,   ///< the app is back; `meanwhile` says what the machine did
-    Tick       ///< time alone moved the session on
+    Begin,      ///< check list confirmed, first phase may be raised
+    Raised,     ///< the person says the current has reached the comfortable level
+    Reading,    ///< the meter shows `reading`
+    Discomfort, ///< it is unpleasant: lower
+    Lowered,    ///< the person says the current is at zero
+    Swapped,    ///< polarity reversed, at zero current
+    MovedSide,  ///< hand + foot: now sitting on the other side, at zero current
+    OutOfWater, ///< a limb left the water while current may have flowed
+    Stop,       ///< ended by the person
+    Resumed,    ///< the app is back; `meanwhile` says what the machine did
+    Tick        ///< time alone moved the session on
 };
 FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
                "out-of-water", "stop", "resumed", "tick");
@@ -161,7 +161,8 @@ struct BathPrepared {
     {
         f("bath", self.bath), f("site", self.site), f("waveform", self.waveform), f("age", self.age),
             f("swap", self.swap), f("way", self.way), f("first_side", self.firstSide), f("limit_ma", self.limit),
-            f("target_ma", self.target), f("raise_s", self.raise), f("lower_s", self.lower), f("swapping_s", self.swapping);
+            f("target_ma", self.target), f("raise_s", self.raise), f("lower_s", self.lower),
+            f("swapping_s", self.swapping);
     }
     bool operator==(const BathPrepared&) const = default;
 };
@@ -177,8 +178,9 @@ struct BathEvent {
     static constexpr std::string_view kind = "bath-event";
     static void fields(auto& self, auto&& f)
     {
-        f("bath", self.bath), f("sequence", self.sequence, Range{0, 1e6}), f("event", self.event), f("reading_ma", self.reading),
-            f("meanwhile", self.meanwhile), f("wall_ms", self.wallMs), f("monotonic_ms", self.monotonicMs);
+        f("bath", self.bath), f("sequence", self.sequence, Range{0, 1e6}), f("event", self.event),
+            f("reading_ma", self.reading), f("meanwhile", self.meanwhile), f("wall_ms", self.wallMs),
+            f("monotonic_ms", self.monotonicMs);
     }
     bool operator==(const BathEvent&) const = default;
 };
@@ -242,7 +244,10 @@ struct CourseMove {
     int number = 1;
     LocalDate date;
     static constexpr std::string_view kind = "course-move";
-    static void fields(auto& self, auto&& f) { f("site", self.site), f("number", self.number, Range{1, 1000}), f("date", self.date); }
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("number", self.number, Range{1, 1000}), f("date", self.date);
+    }
     bool operator==(const CourseMove&) const = default;
 };
 
@@ -287,7 +292,8 @@ struct Weighing {
     static constexpr std::string_view kind = "weighing";
     static void fields(auto& self, auto&& f)
     {
-        f("site", self.site), f("before_mg", self.before), f("after_mg", self.after), f("minutes", self.minutes, Range{0.1, 1440});
+        f("site", self.site), f("before_mg", self.before), f("after_mg", self.after),
+            f("minutes", self.minutes, Range{0.1, 1440});
     }
     bool operator==(const Weighing&) const = default;
 };

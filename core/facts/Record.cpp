@@ -40,7 +40,9 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
             if (f.person != person)
                 continue;
             const Fact*& current = standing[rootOf(f, byId)];
-            const auto rank = [](const Fact* p) { return std::tuple(!p->corrects.empty(), p->recordedMs, std::string_view(p->id)); };
+            const auto rank = [](const Fact* p) {
+                return std::tuple(!p->corrects.empty(), p->recordedMs, std::string_view(p->id));
+            };
             if (current == nullptr || rank(&f) > rank(current))
                 current = &f;
         }

@@ -44,12 +44,12 @@ consteval bool hasName()
 }
 
 /// As many words as names, or it does not build.
-#define FIRSTDEW_WORDS(E, ...)                                                                     \
-    template <>                                                                                    \
-    struct Words<E> {                                                                              \
-        static constexpr auto list = std::to_array<std::string_view>({__VA_ARGS__});               \
-    };                                                                                             \
-    static_assert(::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size() - 1)>() &&       \
+#define FIRSTDEW_WORDS(E, ...)                                                                                         \
+    template <>                                                                                                        \
+    struct Words<E> {                                                                                                  \
+        static constexpr auto list = std::to_array<std::string_view>({__VA_ARGS__});                                   \
+    };                                                                                                                 \
+    static_assert(::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size() - 1)>() &&                           \
                   !::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size())>())
 
 FIRSTDEW_WORDS(Site, "hands", "feet", "hand-foot", "armpits");
@@ -69,7 +69,10 @@ FIRSTDEW_WORDS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
 FIRSTDEW_WORDS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
 template <class E>
-concept Worded = requires { Words<E>::list; };
+concept Worded = requires
+{
+    Words<E>::list;
+};
 
 template <Worded E>
 [[nodiscard]] constexpr std::string_view word(E value)

@@ -5,13 +5,11 @@
 #include "journal/ReplaceDamaged.h"
 #include "journal/StoreError.h"
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using std::filesystem::path;
 
-namespace
-{
+namespace {
 
 Result<Restored> restoreIntoNew(const path& store, const std::vector<Fact>& facts)
 {

@@ -3,8 +3,7 @@
 #include "journal/Journal.h"
 #include "journal/OpenPgp.h"
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// The whole record (journal/RecordJson), encrypted.
 [[nodiscard]] Result<std::string> backUp(const Journal& journal, const std::string& passphrase,

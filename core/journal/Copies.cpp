@@ -7,8 +7,7 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 using std::filesystem::path;

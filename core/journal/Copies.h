@@ -7,8 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// Keeps the store as it stands in `<file>.<reason>.copy` beside it, readable by the owner alone, and on disk
 /// before this returns. An earlier copy for the same reason is replaced only once the new one is whole.

@@ -5,14 +5,12 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 using nlohmann::json;
 
-namespace
-{
+namespace {
 
 template <class T>
 json valueToJson(const T& value)

@@ -6,8 +6,7 @@
 #include <nlohmann/json_fwd.hpp>
 #include <string_view>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// A payload as a JSON object with the field names of facts/Payloads.h; absent optionals are left out.
 [[nodiscard]] nlohmann::json payloadToJson(const facts::Payload& payload);

@@ -14,8 +14,7 @@
 
 // One value of a payload's field as text and back, by its type alone. FactJson and the tables of
 // summary/ both stand on this, so that a new field of a known type needs no further code.
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 template <class T>
 inline constexpr bool isOptional = false;

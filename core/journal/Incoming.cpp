@@ -8,11 +8,9 @@
 #include <nlohmann/json.hpp>
 #include <set>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
-namespace
-{
+namespace {
 
 /// All of a fact but its id and the moment of recording, as one text.
 std::string contentOf(Fact fact)

@@ -7,8 +7,7 @@
 #include <vector>
 
 // Facts read from a file, before anything is done with them.
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 

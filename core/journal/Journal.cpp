@@ -13,11 +13,9 @@
 #include <optional>
 #include <sqlite3.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
-namespace
-{
+namespace {
 
 constexpr int kBusyMs = 2000;
 constexpr std::int64_t kMostAhead = 100'000; // facts that room is made for before one is read
@@ -32,7 +30,8 @@ void prepareConnection(SQLite::Database& db)
 }
 
 /// No file, or one with nothing in it, where a store was once: a record that begins anew without a word would be taken
-/// for the old one. It stands there empty from then on, to be repaired from the copies like one that was cut to nothing.
+/// for the old one. It stands there empty from then on, to be repaired from the copies like one that was cut to
+/// nothing.
 std::optional<Error> emptied(const std::filesystem::path& file)
 {
     if (copiesOf(file).empty())
@@ -67,7 +66,10 @@ struct Journal::Impl {
     std::unique_ptr<SQLite::Statement> draw; // of ids
 
     // No lock of the library's own about every call: a journal is used by one thread at a time.
-    explicit Impl(std::filesystem::path at) : file(std::move(at)), db(file, SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, kBusyMs) {}
+    explicit Impl(std::filesystem::path at)
+        : file(std::move(at)), db(file, SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX, kBusyMs)
+    {
+    }
 
     std::string freshId()
     {

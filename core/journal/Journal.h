@@ -9,8 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 
@@ -25,8 +24,7 @@ inline constexpr int kSchemaVersion = 1;
 
 /// The one file: facts are only ever added. SQLite, WAL, synchronous=FULL, owner-only permissions.
 /// An append that returned success is on disk. One journal is used by one thread at a time.
-class Journal
-{
+class Journal {
 public:
     /// Opens the store, or makes it where there is none; migrates an older version after keeping a copy beside it.
     /// Refused: a newer version, a file that is not a store, a damaged one, no permission.

@@ -5,19 +5,16 @@
 #include <rnp/rnp.h>
 #include <rnp/rnp_err.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using facts::Error;
 using facts::Result;
 
-namespace
-{
+namespace {
 
 /// An owned handle of the library.
 template <class Handle, auto destroy>
-class Owned
-{
+class Owned {
 public:
     Owned() = default;
     Owned(const Owned&) = delete;
@@ -41,10 +38,7 @@ using Encryption = Owned<rnp_op_encrypt_t, rnp_op_encrypt_destroy>;
 using Verification = Owned<rnp_op_verify_t, rnp_op_verify_destroy>;
 using Text = Owned<char*, [](char* text) { rnp_buffer_destroy(text); }>;
 
-const auto* bytesOf(std::string_view text)
-{
-    return reinterpret_cast<const uint8_t*>(text.data());
-}
+const auto* bytesOf(std::string_view text) { return reinterpret_cast<const uint8_t*>(text.data()); }
 
 Result<std::string> contentOf(rnp_output_t output)
 {
@@ -127,10 +121,7 @@ std::optional<Length> takeOldLength(std::string_view& rest, unsigned type)
 }
 
 /// The packet's kind by its first byte (section 4.2).
-unsigned kindOf(unsigned char tag)
-{
-    return (tag & 0x40U) != 0 ? tag & 0x3fU : (tag >> 2U) & 0x0fU;
-}
+unsigned kindOf(unsigned char tag) { return (tag & 0x40U) != 0 ? tag & 0x3fU : (tag >> 2U) & 0x0fU; }
 
 /// Whether the file is passphrase packets and then one of protected data that ends with the file's last byte. The
 /// library reads a wrong length charitably.

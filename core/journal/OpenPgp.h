@@ -7,8 +7,7 @@
 
 // Encryption by a passphrase in the OpenPGP format (RFC 4880), so that a back-up opens without this program:
 // `gpg -d FILE` on any computer. The library draws salt and session key from the system's generator.
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// Rounds of hashing that make guessing a passphrase slow (the most RFC 4880 can express).
 inline constexpr unsigned kPassphraseRounds = 65'011'712;

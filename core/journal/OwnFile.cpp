@@ -8,14 +8,12 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 using std::filesystem::path;
 
-namespace
-{
+namespace {
 
 Error fileError(const path& file, const char* doing, int number)
 {
@@ -25,8 +23,7 @@ Error fileError(const path& file, const char* doing, int number)
         fmt::format("cannot be {} ({}); check the path, its owner and the space left", doing, std::strerror(number))};
 }
 
-class Descriptor
-{
+class Descriptor {
 public:
     Descriptor(const path& file, int flags) : m_fd(::open(file.c_str(), flags | O_CLOEXEC, S_IRUSR | S_IWUSR)) {}
     Descriptor(const Descriptor&) = delete;
@@ -54,10 +51,7 @@ bool writeAll(int fd, std::string_view content)
     return true;
 }
 
-path folderOf(const path& file)
-{
-    return file.has_parent_path() ? file.parent_path() : path(".");
-}
+path folderOf(const path& file) { return file.has_parent_path() ? file.parent_path() : path("."); }
 
 } // namespace
 
@@ -80,8 +74,7 @@ Result<Done> createOwn(const path& file)
 
 void closeToOthers(const path& file)
 {
-    struct stat s {
-    };
+    struct stat s {};
     if (::stat(file.c_str(), &s) == 0 && (s.st_mode & (S_IRWXG | S_IRWXO)) != 0)
         (void)::chmod(file.c_str(), s.st_mode & S_IRWXU);
 }
@@ -126,8 +119,7 @@ Result<Done> wipe(const path& file)
         const Descriptor fd(file, O_WRONLY);
         if (!fd.ok() && errno == ENOENT)
             return Done{};
-        struct stat s {
-        };
+        struct stat s {};
         if (!fd.ok() || ::fstat(fd.get(), &s) != 0)
             return fileError(file, "removed", errno);
         const std::string zeros(65536, '\0');

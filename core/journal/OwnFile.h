@@ -7,8 +7,7 @@
 #include <string_view>
 
 // Files that only their owner may read, written whole or not at all.
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// The name of a file kept beside another: "record.db" and ".copy" give "record.db.copy".
 [[nodiscard]] std::filesystem::path beside(const std::filesystem::path& file, std::string_view suffix);

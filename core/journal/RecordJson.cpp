@@ -7,19 +7,16 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using nlohmann::json;
 
-namespace
-{
+namespace {
 
 constexpr const char* kFormat = "firstdew-record";
 
 /// Lets the parser run over the text and tells the line it has come to.
-class LineCounting
-{
+class LineCounting {
 public:
     using iterator_category = std::input_iterator_tag;
     using value_type = char;
@@ -44,8 +41,7 @@ private:
 };
 
 /// Where the facts of a document and their fields stand, noted while it is parsed.
-class Places
-{
+class Places {
 public:
     struct Place {
         int line = 0;

@@ -6,8 +6,7 @@
 #include <span>
 #include <string_view>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 inline constexpr int kRecordJsonVersion = 1;
 

@@ -10,17 +10,14 @@
 #include <set>
 #include <sqlite3.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using std::filesystem::path;
 
-namespace
-{
+namespace {
 
 /// A working copy of a file and its log, for reading without touching the evidence; gone afterwards.
-class Scratch
-{
+class Scratch {
 public:
     Scratch(const path& of, const path& beside) : m_path(beside.string() + ".repairing.copy")
     {
@@ -49,10 +46,7 @@ bool isDamage(const SQLite::Exception& e)
     return code == SQLITE_CORRUPT || code == SQLITE_NOTADB;
 }
 
-bool isDamage(const Error& e)
-{
-    return e.code == "store-damaged" || e.code == "store-foreign";
-}
+bool isDamage(const Error& e) { return e.code == "store-damaged" || e.code == "store-foreign"; }
 
 /// The rows that still read well, met from one end of the table until the file stops giving any.
 /// `newer` becomes the error of one that is whole and cannot be read by this version.

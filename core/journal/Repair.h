@@ -2,8 +2,7 @@
 
 #include "journal/Journal.h"
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 struct Repaired {
     std::size_t facts = 0;       ///< in the store now

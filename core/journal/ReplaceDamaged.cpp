@@ -4,13 +4,11 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using std::filesystem::path;
 
-namespace
-{
+namespace {
 
 Error inTheWay(const path& file, const std::error_code& why)
 {

@@ -6,13 +6,11 @@
 #include <nlohmann/json.hpp>
 #include <zlib.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 
-namespace
-{
+namespace {
 
 constexpr std::string_view kBetween = "\x1f"; // stands in no text
 
@@ -100,7 +98,8 @@ Result<Fact> FactReader::factAt(SQLite::Statement& select)
     if (!payload)
         return payload.error();
     const LocalTime happened{LocalDate(static_cast<int>(row.day)), {static_cast<int>(row.minute)}};
-    return Fact{std::move(row.id), std::move(row.person), happened, row.recordedMs, std::move(row.corrects), std::move(payload.value())};
+    return Fact{std::move(row.id), std::move(row.person),   happened,
+                row.recordedMs,    std::move(row.corrects), std::move(payload.value())};
 }
 
 } // namespace firstdew::journal

@@ -8,8 +8,7 @@
 #include <unordered_map>
 
 // Facts as rows of the table `fact`.
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// A fact in the columns of the table.
 struct Row {

@@ -6,13 +6,11 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using namespace facts;
 
-namespace
-{
+namespace {
 
 // `corrects` is no foreign key: a correction whose original is missing stands for itself (facts/Record.h).
 // `seal` is a CRC-32 of the other columns: SQLite keeps no checksums in the file, so that a flipped bit in a
@@ -35,10 +33,7 @@ CREATE TABLE fact(
 };
 static_assert(kSteps[std::size(kSteps) - 1].to == kSchemaVersion);
 
-int number(SQLite::Database& db, const char* sql)
-{
-    return db.execAndGet(sql).getInt();
-}
+int number(SQLite::Database& db, const char* sql) { return db.execAndGet(sql).getInt(); }
 
 /// One step under a write lock; does nothing where another process has made it meanwhile.
 void take(SQLite::Database& db, const Migration& step)
@@ -54,10 +49,7 @@ void take(SQLite::Database& db, const Migration& step)
 
 } // namespace
 
-std::span<const Migration> migrations()
-{
-    return kSteps;
-}
+std::span<const Migration> migrations() { return kSteps; }
 
 Result<Done> recognise(SQLite::Database& db, const std::filesystem::path& file, int newest)
 {

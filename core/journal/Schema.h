@@ -6,8 +6,7 @@
 #include <filesystem>
 #include <span>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// Marks a SQLite file as ours (`PRAGMA application_id`): "fdew".
 inline constexpr int kApplicationId = 0x66646577;

@@ -5,8 +5,7 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 using facts::Error;
 using std::filesystem::path;

@@ -5,8 +5,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <filesystem>
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
 /// What SQLite said, as an error that names the file and the remedy. Codes: store-missing, store-foreign,
 /// store-newer, store-damaged, store-unreadable, store-read-only, store-busy, disk-full, id-known, store-failed.

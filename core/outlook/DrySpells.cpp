@@ -5,11 +5,9 @@
 
 #include <algorithm>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 constexpr int kLongest = 365;     // days shown
 constexpr double kTail = 0.05;    // what is left of the curve where it ends
@@ -26,7 +24,8 @@ std::optional<DrySpells> drySpellsOf(const Record& record, DiarySite site, Local
         return std::nullopt;
     auto reports = reportsOf(record, site, today);
     Learned forThisCall;
-    const Predictive& clock = (learned != nullptr ? *learned : forThisCall).clockFor(site, out.spells, reports, settings.rules);
+    const Predictive& clock =
+        (learned != nullptr ? *learned : forThisCall).clockFor(site, out.spells, reports, settings.rules);
     for (std::size_t i = 0; i < out.usual.size(); ++i)
         out.usual[i] = clock.quantile(DrySpells::kLevels[i]);
 
@@ -53,7 +52,8 @@ std::vector<DayChance> beliefsOf(const Record& record, DiarySite site, LocalDate
     const auto spells = spellsFor(record, site, today);
     const auto reports = reportsOf(record, site, today);
     Learned forThisCall;
-    const Predictive& clock = (learned != nullptr ? *learned : forThisCall).clockFor(site, spells, reports, settings.rules);
+    const Predictive& clock =
+        (learned != nullptr ? *learned : forThisCall).clockFor(site, spells, reports, settings.rules);
     std::vector<DayChance> out;
     for (const Spell& spell : spells) {
         const auto from = std::lower_bound(reports.begin(), reports.end(), spell.lastSession,

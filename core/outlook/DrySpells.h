@@ -5,19 +5,18 @@
 #include <array>
 #include <vector>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// How long this person's dry spells last, to be looked at: the evidence behind a forecast.
 struct DrySpells {
     static constexpr std::array<double, 5> kLevels{0.1, 0.25, 0.5, 0.75, 0.9};
 
-    std::vector<Spell> spells;       ///< oldest first, the present one last
-    int day = 0;                     ///< of the present one: days since its last session
-    std::array<double, 5> usual{};   ///< days by which a spell is over with the chance of kLevels
-    std::vector<double> lasting;     ///< chance that a spell lasts longer than i days; 1 at day 0, then falling
-    StateProbability beforeReport;   ///< today, by everything but today's own report
-    StateProbability now;            ///< today, with it
+    std::vector<Spell> spells;     ///< oldest first, the present one last
+    int day = 0;                   ///< of the present one: days since its last session
+    std::array<double, 5> usual{}; ///< days by which a spell is over with the chance of kLevels
+    std::vector<double> lasting;   ///< chance that a spell lasts longer than i days; 1 at day 0, then falling
+    StateProbability beforeReport; ///< today, by everything but today's own report
+    StateProbability now;          ///< today, with it
     bool reportedToday = false;
 };
 

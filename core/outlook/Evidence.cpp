@@ -4,11 +4,9 @@
 #include <cmath>
 #include <limits>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 constexpr double kForever = std::numeric_limits<double>::infinity();
 constexpr double kNegligible = 1e-7; // against the greatest weight

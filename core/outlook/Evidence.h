@@ -7,8 +7,7 @@
 #include <span>
 #include <vector>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// What one spell says about its time to clammy T: the likelihood is
 /// regardless + sum of weight * P(from < T <= to) over the pieces.

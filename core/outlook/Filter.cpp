@@ -2,11 +2,9 @@
 
 #include <algorithm>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 StateProbability normalized(StateProbability p)
 {

@@ -2,8 +2,7 @@
 
 #include <array>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// How reports and returns behave. All our own choices; what they are worth in worlds that behave otherwise is judged
 /// by rehearsal (COSTS.md).

@@ -8,11 +8,9 @@
 #include <utility>
 #include <vector>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 using facts::Error;
 using Vector = std::array<double, 2>;
@@ -20,7 +18,7 @@ using Vector = std::array<double, 2>;
 constexpr int kMostSteps = 200;
 constexpr int kHalvings = 40;
 constexpr double kSmall = 1e-200; // a product of chances above it has lost nothing
-constexpr double kFew = 8; // equal chances that are sooner multiplied than raised
+constexpr double kFew = 8;        // equal chances that are sooner multiplied than raised
 constexpr double kEnough = 1e-13; // of the Newton decrement, relative to the log likelihood
 
 /// W at one place: density, its logarithm and that one's slope; the distribution function from both sides, without loss
@@ -44,21 +42,24 @@ struct Normal {
     double z, survivor, upTo, logDensity, density, slope, curvature = -1;
 
     explicit Normal(double at)
-        : z(at), survivor(at < 0 ? 1 - survivorOf(-at) : survivorOf(at)), upTo(at < 0 ? survivorOf(-at) : 1 - survivor), logDensity(logDensityOf(at)), density(std::exp(logDensity)), slope(-at)
+        : z(at), survivor(at < 0 ? 1 - survivorOf(-at) : survivorOf(at)), upTo(at < 0 ? survivorOf(-at) : 1 - survivor),
+          logDensity(logDensityOf(at)), density(std::exp(logDensity)), slope(-at)
     {
     }
-    static double between(const Normal& a, const Normal& b) { return a.z > 0 ? a.survivor - b.survivor : b.upTo - a.upTo; }
+    static double between(const Normal& a, const Normal& b)
+    {
+        return a.z > 0 ? a.survivor - b.survivor : b.upTo - a.upTo;
+    }
     static double survivorOf(double z) { return 0.5 * std::erfc(z / std::numbers::sqrt2); }
     static double logDensityOf(double z) { return -0.5 * (z * z + std::log(2 * std::numbers::pi)); }
 };
 
 /// Intervals by their ends: whole days come again and again, and what depends on an end alone is worked out once.
-class Spells
-{
+class Spells {
 public:
     static constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
     struct Kind {
-        std::size_t left = kNone; ///< into `logs`; none where the interval begins at 0
+        std::size_t left = kNone;  ///< into `logs`; none where the interval begins at 0
         std::size_t right = kNone; ///< none where it is open
         double count = 0;
     };
@@ -70,7 +71,8 @@ public:
         for (const Interval& x : data) {
             const std::size_t left = x.left > 0 ? endAt(x.left) : kNone;
             const std::size_t right = x.right ? endAt(*x.right) : kNone;
-            const auto same = std::find_if(m_kinds.begin(), m_kinds.end(), [&](const Kind& k) { return k.left == left && k.right == right; });
+            const auto same = std::find_if(m_kinds.begin(), m_kinds.end(),
+                                           [&](const Kind& k) { return k.left == left && k.right == right; });
             if (same != m_kinds.end())
                 same->count += 1;
             else
@@ -182,7 +184,8 @@ Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
         if (begins && left == right)
             addExact(s, b[1], count, logs[left], at[left]);
         else
-            addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr, ends ? logs[right] : 0);
+            addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr,
+                        ends ? logs[right] : 0);
     }
     s.settle();
     return s;
@@ -198,7 +201,8 @@ Vector startOf(const Spells& spells)
         if (left == Spells::kNone && right == Spells::kNone)
             continue; // says nothing
         const double last = spells.logs()[right != Spells::kNone ? right : left];
-        const double first = left != Spells::kNone ? spells.logs()[left] : last - 2 * std::numbers::ln2; // the middle is half of it
+        const double first =
+            left != Spells::kNone ? spells.logs()[left] : last - 2 * std::numbers::ln2; // the middle is half of it
         const double middle = (first + last) / 2;
         const double open = right != Spells::kNone ? last - first : 0;
         n += count;
@@ -211,7 +215,8 @@ Vector startOf(const Spells& spells)
 
 Error noEstimate()
 {
-    return {"no-estimate", "intervals", "the likelihood has no maximum here; record more spells that end in clamminess"};
+    return {"no-estimate", "intervals",
+            "the likelihood has no maximum here; record more spells that end in clamminess"};
 }
 
 /// Why no estimate can exist, judged before any step is taken.
@@ -228,16 +233,15 @@ std::optional<Error> emptyOfEvidence(std::span<const Interval> data)
         }
     }
     if (std::isinf(soonest))
-        return Error{"no-events", "intervals", "every time is censored on the right; record at least two that came to an end"};
+        return Error{"no-events", "intervals",
+                     "every time is censored on the right; record at least two that came to an end"};
     if (latest < soonest || (exact && latest == soonest))
-        return Error{"no-spread", "intervals", "one and the same time explains every interval, so no spread can be estimated; record more"};
+        return Error{"no-spread", "intervals",
+                     "one and the same time explains every interval, so no spread can be estimated; record more"};
     return std::nullopt;
 }
 
-double determinant(const std::array<Vector, 2>& m)
-{
-    return m[0][0] * m[1][1] - m[0][1] * m[1][0];
-}
+double determinant(const std::array<Vector, 2>& m) { return m[0][0] * m[1][1] - m[0][1] * m[1][0]; }
 
 /// One damped Newton step; false once nothing is left to gain.
 template <class W>
@@ -288,7 +292,8 @@ double normalQuantile(double p)
 {
     double z = 0;
     for (int i = 0; i < 100; ++i) {
-        const double off = (p < 0.5 ? Normal::survivorOf(-z) - p : (1 - p) - Normal::survivorOf(z)) / std::exp(Normal::logDensityOf(z));
+        const double off = (p < 0.5 ? Normal::survivorOf(-z) - p : (1 - p) - Normal::survivorOf(z)) /
+                           std::exp(Normal::logDensityOf(z));
         z -= std::clamp(off, -1.0, 1.0);
         if (std::abs(off) < 1e-15)
             break;
@@ -359,10 +364,7 @@ std::array<double, 2> FamilyFit::standardErrors() const
                                      : std::array{ofLocation, spread * ofLogSpread};
 }
 
-double FamilyFit::quantile(double p) const
-{
-    return std::exp(location + spread * standardQuantile(family, p));
-}
+double FamilyFit::quantile(double p) const { return std::exp(location + spread * standardQuantile(family, p)); }
 
 double FamilyFit::logQuantileError(double p) const
 {

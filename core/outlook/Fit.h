@@ -7,8 +7,7 @@
 #include <optional>
 #include <span>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// What is known of one time, in days: it lies in (left, right]; without `right` it is longer than `left`
 /// (right-censored), with left 0 it is left-censored, and with right equal to left it is exactly that.
@@ -51,7 +50,6 @@ struct FamilyFit {
 
 } // namespace firstdew::outlook
 
-namespace firstdew::facts
-{
+namespace firstdew::facts {
 FIRSTDEW_WORDS(outlook::Family, "weibull", "lognormal");
 } // namespace firstdew::facts

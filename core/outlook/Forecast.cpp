@@ -6,11 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 constexpr int kHorizon = 28; // days shown ahead
 
@@ -49,8 +47,7 @@ LocalDate dayOf(const Predictive& clock, LocalDate lastSession, const Present& p
 }
 
 /// Weighs waiting against a needless top-up.
-class Scales
-{
+class Scales {
 public:
     Scales(const Settings& settings, double risk) : m_took(settings.rules.stayDryAfterSession)
     {
@@ -101,7 +98,8 @@ Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, cons
         static_cast<int>(std::count_if(f.spells.begin(), f.spells.end(), [](const Spell& s) { return !s.right; }));
     const auto reports = reportsOf(record, site, today);
     Learned forThisCall;
-    const Predictive& clock = (learned != nullptr ? *learned : forThisCall).clockFor(site, f.spells, reports, settings.rules);
+    const Predictive& clock =
+        (learned != nullptr ? *learned : forThisCall).clockFor(site, f.spells, reports, settings.rules);
     f.soonest = clock.quantile(0.05);
     f.usualFrom = clock.quantile(0.1);
     f.usualMedian = clock.quantile(0.5);

@@ -7,8 +7,7 @@
 #include <optional>
 #include <vector>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 using namespace facts;
 
@@ -36,8 +35,8 @@ struct Spell {
 };
 
 /// Harm of waiting a day in which dampness has begun, against that of a needless top-up. A top-up is called for where
-/// the expected harm of waiting until tomorrow is the greater. Defaults chosen by rehearsal: see COSTS.md. They hold for
-/// the default risk; who takes a greater one minds waiting the less, in proportion to the odds.
+/// the expected harm of waiting until tomorrow is the greater. Defaults chosen by rehearsal: see COSTS.md. They hold
+/// for the default risk; who takes a greater one minds waiting the less, in proportion to the odds.
 struct Costs {
     double waitingADay = 6;
     double needlessTopUp = 1;

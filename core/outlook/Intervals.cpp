@@ -3,11 +3,9 @@
 #include <algorithm>
 #include <utility>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 /// A clammy report this soon after the session, with no dry one before it: the session never took hold.
 constexpr int kNeverDryWithin = 2;

@@ -2,8 +2,7 @@
 
 #include "outlook/Forecast.h"
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// Treated spells of `site` up to `today` as evidence, oldest first; the present one last.
 ///

@@ -2,11 +2,9 @@
 
 #include <algorithm>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 std::span<const Report> within(std::span<const Report> reports, LocalDate after, LocalDate until)
 {
@@ -22,13 +20,14 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
 {
     const auto past = spells.empty() ? spells : spells.first(spells.size() - 1);
     auto& kept = m_kept[static_cast<std::size_t>(site)];
-    const bool stands = kept && kept->rules == rules && kept->spells.size() <= past.size() && kept->reports.size() <= reports.size() &&
+    const bool stands = kept && kept->rules == rules && kept->spells.size() <= past.size() &&
+                        kept->reports.size() <= reports.size() &&
                         std::equal(kept->spells.begin(), kept->spells.end(), past.begin()) &&
                         std::equal(kept->reports.begin(), kept->reports.end(), reports.begin());
     // A report slipped in just behind those kept belongs to a spell that was learned already.
-    const bool whole = stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
-                                  reports[kept->reports.size()].date >
-                                      kept->spells.back().lastSession + kept->spells.back().watched);
+    const bool whole =
+        stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
+                   reports[kept->reports.size()].date > kept->spells.back().lastSession + kept->spells.back().watched);
     if (!whole)
         kept.emplace(Kept{rules, {}, {}});
     std::vector<Evidence> fresh;

@@ -5,13 +5,11 @@
 #include <array>
 #include <optional>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// What was learned from past spells, kept from one call to the next by whoever asks often. Only ever saves work: each
 /// call checks that the spells and reports it stands on are still the same.
-class Learned
-{
+class Learned {
 public:
     /// The person's own distribution after all spells but the last one.
     const Predictive& clockFor(DiarySite site, std::span<const Spell> spells, std::span<const Report> reports,

@@ -6,11 +6,9 @@
 #include <numbers>
 #include <numeric>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 constexpr std::size_t kMedians = 48;
 constexpr double kMedianStep = 8.0 / (kMedians - 1); // in standard deviations between people
@@ -77,10 +75,7 @@ double survivorAtLog(const Point& p, double logDays)
     return z > 13 ? 0 : z < -5 ? 1 : 0.5 * static_cast<double>(std::erfc(static_cast<float>(z)));
 }
 
-double survivorAt(const Point& p, double days)
-{
-    return days <= 0 ? 1 : survivorAtLog(p, std::log(days));
-}
+double survivorAt(const Point& p, double days) { return days <= 0 ? 1 : survivorAtLog(p, std::log(days)); }
 
 /// The grid, and on it the survivor at the nodes of time: computed once, looked up ever after.
 struct Grid {
@@ -147,7 +142,8 @@ struct Grid {
         const std::size_t last = survivors.size() - kPoints;
         for (std::size_t i = 0; i < kPoints; ++i) {
             const bool lowest = i % kOfFamily < kShapes;
-            survivors.push_back(lowest ? static_cast<float>(survivorAtLog(points[i], log)) : survivors[last + i - kShapes]);
+            survivors.push_back(lowest ? static_cast<float>(survivorAtLog(points[i], log))
+                                       : survivors[last + i - kShapes]);
         }
     }
 
@@ -225,7 +221,8 @@ void wander(std::vector<double>& weights, const Evidence& spell)
             continue; // the longest medians of a family have no neighbour above
         const std::size_t above = i + kShapes;
         const double lesser = std::min(g.points[i].prior, g.points[above].prior);
-        const double flow = rate * lesser * (weights[i] * g.points[i].perPrior - weights[above] * g.points[above].perPrior);
+        const double flow =
+            rate * lesser * (weights[i] * g.points[i].perPrior - weights[above] * g.points[above].perPrior);
         weights[i] -= flow;
         weights[above] += flow;
     }
@@ -287,8 +284,7 @@ void Predictive::settle()
     }
 }
 
-namespace
-{
+namespace {
 
 // Between two nodes of time the log survivor follows the Weibull through both, so that it bends as it does on the grid;
 // within the first day, the one through the ends of the first two days. Where none goes through, a straight line.

@@ -5,8 +5,7 @@
 #include <span>
 #include <vector>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// Half-life of a spell's pull on the forecasts of a person whose rhythm drifts, in later spells (our own choice).
 inline constexpr double kHalfLifeSpells = 8;
@@ -17,8 +16,7 @@ inline constexpr double kHalfLifeSpells = 8;
 /// between 3 and 35: our own choice, from the range of common practice), updated by the spells through summation over a
 /// fixed grid. A person's median either stays, or wanders a little from spell to spell within what is usual among
 /// people, so that older spells weigh less; families and ways of keeping are averaged by their evidence.
-class Predictive
-{
+class Predictive {
 public:
     /// From past spells, oldest first.
     explicit Predictive(std::span<const Evidence> past);

@@ -5,11 +5,9 @@
 #include <limits>
 #include <tuple>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
-namespace
-{
+namespace {
 
 constexpr double kForever = std::numeric_limits<double>::infinity();
 constexpr double kGap = 1e-8; // of the log likelihood to its maximum
@@ -29,10 +27,7 @@ End leftOf(const Interval& x)
     return {x.left, x.right && *x.right == x.left ? EndKind::ExactLeft : EndKind::OpenLeft};
 }
 
-End rightOf(const Interval& x)
-{
-    return {x.right.value_or(kForever), EndKind::Right};
-}
+End rightOf(const Interval& x) { return {x.right.value_or(kForever), EndKind::Right}; }
 
 /// Innermost intervals: a beginning that the next end in order closes. Mass can lie nowhere else.
 std::vector<std::pair<End, End>> innermost(std::span<const Interval> data)
@@ -73,8 +68,7 @@ std::vector<Reach> reachOf(std::span<const Interval> data, const std::vector<std
 
 using Masses = std::vector<double>;
 
-class Climb
-{
+class Climb {
 public:
     Climb(std::vector<Reach> reach, std::size_t cells)
         : m_reach(std::move(reach)), m_masses(cells, 1 / static_cast<double>(cells)), m_chances(m_reach.size())

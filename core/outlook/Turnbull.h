@@ -4,8 +4,7 @@
 
 #include <vector>
 
-namespace firstdew::outlook
-{
+namespace firstdew::outlook {
 
 /// Mass of the non-parametric estimate on (from, to]; on the single point `to` where from equals to; beyond `from`
 /// without `to`. Where within it the mass lies, the data cannot say.

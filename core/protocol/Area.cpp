@@ -3,11 +3,9 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 constexpr double kCm2PerM2 = 10'000;
 
@@ -39,10 +37,7 @@ SquareCentimetres handArea(SquareMetres body, AgeGroup age)
     return {body.m2 * kCm2PerM2 * (age == AgeGroup::Adult ? kAdultHandShare : kChildHandShare)};
 }
 
-SquareCentimetres soleArea(SquareMetres body)
-{
-    return {body.m2 * kCm2PerM2 * kSoleShare};
-}
+SquareCentimetres soleArea(SquareMetres body) { return {body.m2 * kCm2PerM2 * kSoleShare}; }
 
 std::optional<SquareCentimetres> contactArea(Site site, AgeGroup age, std::optional<SquareMetres> body,
                                              std::optional<SquareCentimetres> pad)

@@ -7,8 +7,7 @@
 #include <algorithm>
 #include <optional>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 using namespace facts;
 

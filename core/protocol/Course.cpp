@@ -4,11 +4,9 @@
 #include <fmt/format.h>
 #include <limits>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 constexpr int kLongestCourse = 1000; // sessions
 constexpr int kFarthestDay = 3660;   // days from day 1
@@ -125,8 +123,7 @@ std::optional<LocalDate> byHand(const CourseRequest& q, int number)
 }
 
 /// The remaining sessions on open days: least sum of squared shifts, earlier on ties.
-class Planner
-{
+class Planner {
 public:
     Planner(const CourseRequest& q, std::vector<LocalDate> wanted, int firstNumber, LocalDate firstDay)
         : m_q(q), m_wanted(std::move(wanted)), m_firstDay(firstDay)

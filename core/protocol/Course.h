@@ -30,7 +30,7 @@ struct CourseRequest {
     std::vector<int> days; ///< prescribed: days counted from day 1; empty for the named templates
     LocalDate start;       ///< day 1
     LocalDate today;
-    SetOf<Weekday> free;   ///< empty: every weekday
+    SetOf<Weekday> free;                               ///< empty: every weekday
     std::vector<std::pair<LocalDate, LocalDate>> away; ///< inclusive ranges
     std::vector<LocalDate> done;                       ///< days with a session
     std::vector<LocalDate> missed;                     ///< days said to be missed
@@ -42,7 +42,7 @@ struct PlannedSession {
     int templateDay = 0; ///< day of the template, from 1
     LocalDate date;
     CourseState state{};
-    int shift = 0;       ///< days away from the template (+ later)
+    int shift = 0; ///< days away from the template (+ later)
     ShiftReason why = ShiftReason::None;
 };
 
@@ -59,7 +59,8 @@ struct TemplateDays {
     std::vector<int> days;
     int windowDays = 28;
 };
-[[nodiscard]] Result<TemplateDays> templateDays(CourseTemplate plan, const std::vector<int>& prescribed, LocalDate start);
+[[nodiscard]] Result<TemplateDays> templateDays(CourseTemplate plan, const std::vector<int>& prescribed,
+                                                LocalDate start);
 
 /// Plans or re-plans a first course: at most one session a day, order kept, on free days, inside the window
 /// where that can be done; the least sum of squared shifts, earlier on ties. Exact (dynamic programming).

@@ -4,18 +4,13 @@
 
 #include <algorithm>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 /// Step from one session to the next. Armpits 2-3 mA at most: common practice, no source; 1 mA direct and 2 mA pulsed:
 /// our own choice.
-double stepFor(Waveform waveform)
-{
-    return waveform == Waveform::Direct ? 1 : 2;
-}
+double stepFor(Waveform waveform) { return waveform == Waveform::Direct ? 1 : 2; }
 
 /// Where nothing is known: half of the limit (our own choice, cautious).
 constexpr double kFirstShare = 0.5;

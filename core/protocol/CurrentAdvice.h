@@ -4,21 +4,20 @@
 
 #include <vector>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 using namespace facts;
 
 /// Why a level is advised.
 enum class CurrentReason {
-    FirstTime,          ///< nothing known at this site with this waveform: begin low
-    AfterComfortable,   ///< one step above the last comfortable level
-    AfterDiscomfort,    ///< one step below it
-    AtLimit,            ///< the step would have gone above the limit
-    AfterInterruption,  ///< the last session was not completed: the same level again
-    TryPulsed,          ///< direct not tolerated above 10 mA: pulsed next, if the machine has it
-    TryDirect,          ///< an older child comfortable at 20 mA pulsed: suggest direct for hands and feet
-    SameAgain           ///< strong, or nobody said it was comfortable: the same level again
+    FirstTime,         ///< nothing known at this site with this waveform: begin low
+    AfterComfortable,  ///< one step above the last comfortable level
+    AfterDiscomfort,   ///< one step below it
+    AtLimit,           ///< the step would have gone above the limit
+    AfterInterruption, ///< the last session was not completed: the same level again
+    TryPulsed,         ///< direct not tolerated above 10 mA: pulsed next, if the machine has it
+    TryDirect,         ///< an older child comfortable at 20 mA pulsed: suggest direct for hands and feet
+    SameAgain          ///< strong, or nobody said it was comfortable: the same level again
 };
 
 struct CurrentAdvice {
@@ -34,12 +33,12 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 
 /// The level to aim for in the next session at `site` with `waveform`, never above `limit`. Advice on what was
 /// comfortable before, never a push through discomfort.
-[[nodiscard]] CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform waveform, Milliamps limit, LocalDate day);
+[[nodiscard]] CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform waveform, Milliamps limit,
+                                             LocalDate day);
 
 } // namespace firstdew::protocol
 
-namespace firstdew::facts
-{
+namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
                "after-interruption", "try-pulsed", "try-direct", "same-again");
 } // namespace firstdew::facts

@@ -2,8 +2,7 @@
 
 #include <algorithm>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 std::optional<int> cellSessionsLeft(const Record& record, const Machine& machine)
 {

@@ -2,11 +2,9 @@
 
 #include <algorithm>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 struct TradeLimit {
     Waveform waveform{};

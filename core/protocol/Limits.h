@@ -33,8 +33,8 @@ enum class LimitRow {
 struct LimitQuery {
     Site site{};
     Waveform waveform{};
-    AgeGroup age = AgeGroup::Child;           ///< the cautious reading where the birth date is unknown
-    std::optional<Machine> machine;           ///< nothing: not asked
+    AgeGroup age = AgeGroup::Child; ///< the cautious reading where the birth date is unknown
+    std::optional<Machine> machine; ///< nothing: not asked
     std::optional<CareSheet> sheet;
     std::optional<SquareCentimetres> contact; ///< smaller contact area of the path, see contactArea()
 };

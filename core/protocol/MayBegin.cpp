@@ -5,11 +5,9 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 std::string_view inPlainWords(ScreeningRow row)
 {
@@ -58,10 +56,7 @@ std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDa
 }
 
 /// A session dated tomorrow was done today or before: by a clock set back since, or beyond the date line.
-bool sameDay(LocalDate session, LocalDate day)
-{
-    return session == day || session == day + 1;
-}
+bool sameDay(LocalDate session, LocalDate day) { return session == day || session == day + 1; }
 
 std::optional<Error> refusalByToday(const Record& record, Site site, LocalDate day)
 {

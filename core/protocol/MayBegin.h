@@ -4,8 +4,7 @@
 #include "facts/Result.h"
 #include "protocol/Limits.h"
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 /// What the record says of a session at `site` on `day`: age by birth date, the machine, the care sheet, and the
 /// contact area where height and weight are known. `pad`: the area of one armpit pad, where it is known.

@@ -2,8 +2,7 @@
 
 #include <algorithm>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 // Common practice, no source.
 std::vector<PrepItem> preparationFor(Site site, const Machine& machine, WayOfWorking way, bool smallWounds)

@@ -4,25 +4,24 @@
 
 #include <vector>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 using namespace facts;
 
 /// One line of the list before a session.
 enum class PrepItem {
-    JewelleryOff,      ///< and watches; not needed above the neck
-    SkinChecked,       ///< no new redness, blister or burn
-    WoundsCovered,     ///< small cuts under a thin layer of petroleum jelly, only on the broken skin
-    NoAntiperspirant,  ///< no aluminium salt on the site for 24 h
-    NotShaved,         ///< for three days
-    WarmWater,         ///< tap water, kWaterPerBath in each bath
-    BathsOnTable,      ///< not of metal
+    JewelleryOff,     ///< and watches; not needed above the neck
+    SkinChecked,      ///< no new redness, blister or burn
+    WoundsCovered,    ///< small cuts under a thin layer of petroleum jelly, only on the broken skin
+    NoAntiperspirant, ///< no aluminium salt on the site for 24 h
+    NotShaved,        ///< for three days
+    WarmWater,        ///< tap water, kWaterPerBath in each bath
+    BathsOnTable,     ///< not of metal
     BathsOnFloor,
-    PlateUnderGrid,    ///< never touched by skin
-    PadsSoaked,        ///< through and through, and tight
-    LeadsIn,           ///< while the machine is off and its current at zero
-    SomebodyNear,      ///< or a remote control at hand
+    PlateUnderGrid, ///< never touched by skin
+    PadsSoaked,     ///< through and through, and tight
+    LeadsIn,        ///< while the machine is off and its current at zero
+    SomebodyNear,   ///< or a remote control at hand
     CellsIn
 };
 
@@ -34,7 +33,8 @@ inline constexpr int kAntiperspirantHours = 24;
 inline constexpr int kShavingDays = 3;
 
 /// What has to be seen to before a session there; only what this site, machine and way of working need.
-[[nodiscard]] std::vector<PrepItem> preparationFor(Site site, const Machine& machine, WayOfWorking way, bool smallWounds);
+[[nodiscard]] std::vector<PrepItem> preparationFor(Site site, const Machine& machine, WayOfWorking way,
+                                                   bool smallWounds);
 
 /// A wait that an answer asks for; over where `until` is not after now.
 struct PrepWait {
@@ -48,8 +48,7 @@ struct PrepWait {
 
 } // namespace firstdew::protocol
 
-namespace firstdew::facts
-{
+namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::PrepItem, "jewellery-off", "skin-checked", "wounds-covered", "no-antiperspirant", "not-shaved",
                "warm-water", "baths-on-table", "baths-on-floor", "plate-under-grid", "pads-soaked", "leads-in",
                "somebody-near", "cells-in");

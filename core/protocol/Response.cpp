@@ -2,8 +2,7 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 // Gülmez & Solak, J Clin Med 2026;15:640.
 Result<Response> responseBy(int hdssStart, int hdssNow)

@@ -4,11 +4,9 @@
 
 #include <algorithm>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 // Sources: NHS dermatology leaflets (Newcastle; South Tees); Hölzle, Kanerva's Occupational Dermatology 2018.
 constexpr std::array kRows{
@@ -79,10 +77,7 @@ bool cleared(const Record& record, ScreeningRow row, LocalDate day)
 
 } // namespace
 
-std::span<const RowRule> screeningRows()
-{
-    return kRows;
-}
+std::span<const RowRule> screeningRows() { return kRows; }
 
 ScreeningVerdict screen(const Record& record, [[maybe_unused]] Site site, LocalDate day)
 {

@@ -4,11 +4,9 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 // What a person needs where nothing is timed; for the estimate of the whole only (our own choice).
 constexpr Seconds kCheckListEstimate{60};
@@ -36,8 +34,7 @@ std::optional<Error> refusal(const ScriptRequest& q)
     return std::nullopt;
 }
 
-class Writer
-{
+class Writer {
 public:
     explicit Writer(const ScriptRequest& q) : m_q(q), m_under(q.way == WayOfWorking::HandsUnder) {}
 

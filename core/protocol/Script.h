@@ -27,8 +27,26 @@ enum class StepKind {
 
 /// Spoken sentence of a step; texts and clips are the interface's.
 enum class Prompt {
-    CheckEverything, HandsInSoon, RaiseSlowly, HoldStill, LowerToZero, SwapLeads, FlipSwitch, SoakPads, ChangeSide, LiftOut,
-    LookAtMeter, HalfWay, OneMinute, TenSeconds, Done, TooHigh, MachineOff, StartAgain, LowerALittle, Stopped
+    CheckEverything,
+    HandsInSoon,
+    RaiseSlowly,
+    HoldStill,
+    LowerToZero,
+    SwapLeads,
+    FlipSwitch,
+    SoakPads,
+    ChangeSide,
+    LiftOut,
+    LookAtMeter,
+    HalfWay,
+    OneMinute,
+    TenSeconds,
+    Done,
+    TooHigh,
+    MachineOff,
+    StartAgain,
+    LowerALittle,
+    Stopped
 };
 
 struct ScriptRequest {
@@ -38,8 +56,8 @@ struct ScriptRequest {
     PolaritySwap swap{};
     WayOfWorking way{};
     Side firstSide = Side::Right;
-    Milliamps limit;      ///< from limitFor
-    Seconds raise{60};    ///< hands-under allowances, 20 to 180 s each
+    Milliamps limit;   ///< from limitFor
+    Seconds raise{60}; ///< hands-under allowances, 20 to 180 s each
     Seconds lower{20};
     Seconds swapping{45};
     bool operator==(const ScriptRequest&) const = default;
@@ -48,7 +66,7 @@ struct ScriptRequest {
 /// One step of a session. `timed` steps end by the clock; the others wait for the person's word.
 struct Step {
     StepKind kind{};
-    Seconds length;   ///< hold: the phase's length; others: the allowance, or an estimate where not timed
+    Seconds length; ///< hold: the phase's length; others: the allowance, or an estimate where not timed
     bool timed = false;
     int phase = 0;    ///< 1, 2 (and 3, 4 for hand + foot); 0 outside phases
     int polarity = 0; ///< +1 or -1 in a phase, opposite in neighbouring phases of one side; 0 outside
@@ -86,5 +104,6 @@ namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::StepKind, "check-list", "announce", "raise", "hold", "lower", "swap", "move-side", "finish");
 FIRSTDEW_WORDS(protocol::Prompt, "check-everything", "hands-in-soon", "raise-slowly", "hold-still", "lower-to-zero",
                "swap-leads", "flip-switch", "soak-pads", "change-side", "lift-out", "look-at-meter", "half-way",
-               "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again", "lower-a-little", "stopped");
+               "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again", "lower-a-little",
+               "stopped");
 } // namespace firstdew::facts

@@ -3,11 +3,9 @@
 #include <cmath>
 #include <fmt/format.h>
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
-namespace
-{
+namespace {
 
 constexpr double kHeaviestPaper = 100'000; // mg
 constexpr double kMinutesOfDay = 1440;

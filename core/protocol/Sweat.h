@@ -3,8 +3,7 @@
 #include "facts/Payloads.h"
 #include "facts/Result.h"
 
-namespace firstdew::protocol
-{
+namespace firstdew::protocol {
 
 using namespace facts;
 
@@ -22,10 +21,7 @@ struct NormalSweat {
 inline constexpr Milligrams kFiveMinuteCutOff{100};
 
 /// What the paper gained, by the minute; the weighing is a plausible one, as sweatRate() says.
-[[nodiscard]] inline double mgPerMinute(const Weighing& w)
-{
-    return (w.after.mg - w.before.mg) / w.minutes;
-}
+[[nodiscard]] inline double mgPerMinute(const Weighing& w) { return (w.after.mg - w.before.mg) / w.minutes; }
 
 struct SweatRate {
     double mgPerMin = 0;

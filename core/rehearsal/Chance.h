@@ -4,16 +4,27 @@
 #include <cstdint>
 #include <numbers>
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 /// What a draw is for; draws of different purposes are independent.
-enum class Draw : std::uint64_t { Median, Shape, Phase, Spell, Clammy, Takes, Course, Stirred, Missed, Report, Level, Judged };
+enum class Draw : std::uint64_t {
+    Median,
+    Shape,
+    Phase,
+    Spell,
+    Clammy,
+    Takes,
+    Course,
+    Stirred,
+    Missed,
+    Report,
+    Level,
+    Judged
+};
 
 /// Chance by lookup: a number that depends on seed, person, purpose and index alone. So a person lives through the same
 /// days whatever the policy, and the answer does not depend on the order or the thread in which people are simulated.
-class Chance
-{
+class Chance {
 public:
     Chance(std::uint64_t seed, std::uint64_t person) : m_key(mix(mix(seed + kStep) ^ (person + kStep))) {}
 

@@ -4,8 +4,7 @@
 #include <numbers>
 #include <numeric>
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 Flatness flatnessOf(std::span<const long long, 10> counts)
 {

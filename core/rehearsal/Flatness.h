@@ -3,8 +3,7 @@
 #include <array>
 #include <span>
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 /// Pearson's chi-square test that as many values fall into one class as into any other.
 struct Flatness {

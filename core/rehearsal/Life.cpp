@@ -7,11 +7,9 @@
 
 #include <algorithm>
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 using situation::Advice;
@@ -36,8 +34,7 @@ void note(Record& record, LocalDate day, int minute, P payload)
 }
 
 /// A person who keeps a diary and follows the advice.
-class Diarist
-{
+class Diarist {
 public:
     Diarist(const Request& request, Chance chance, Foresight& foresight)
         : m_request(request), m_chance(chance), m_foresight(foresight), m_body(request.world, chance)
@@ -71,13 +68,9 @@ public:
             treat(day, false);
             foresee(day);
             break;
-        case Advice::DoCourseSession:
-            treat(day, s.course && s.course->sessions.back().date > kDayZero + day);
-            break;
+        case Advice::DoCourseSession: treat(day, s.course && s.course->sessions.back().date > kDayZero + day); break;
         case Advice::Review:
-        case Advice::AskPrescriber:
-            note(m_record, kDayZero + day, kSessionAt, ReviewDone{Site::Hands, true});
-            break;
+        case Advice::AskPrescriber: note(m_record, kDayZero + day, kSessionAt, ReviewDone{Site::Hands, true}); break;
         default: break;
         }
     }
@@ -120,7 +113,8 @@ private:
         case Skin::Sweating: level = m_chance.happens(0.3, Draw::Level, i) ? Level::Dripping : Level::Wet; break;
         }
         note(m_record, kDayZero + day, kCheckInAt,
-             CheckIn{DiarySite::Hands, level, stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
+             CheckIn{DiarySite::Hands, level,
+                     stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
     }
 
     /// The forecast made after a session against the spell that it began.
@@ -130,8 +124,9 @@ private:
             return;
         const LocalDate today = kDayZero + day;
         const auto f = outlook::forecastFor(m_record, DiarySite::Hands, today, m_request.settings, &m_learned);
-        const auto& clock = m_learned.clockFor(DiarySite::Hands, f.spells,
-                                               outlook::reportsOf(m_record, DiarySite::Hands, today), m_request.settings.rules);
+        const auto& clock =
+            m_learned.clockFor(DiarySite::Hands, f.spells, outlook::reportsOf(m_record, DiarySite::Hands, today),
+                               m_request.settings.rules);
         const double u = 1 - clock.survivor(m_body.spell());
         constexpr std::array kCentral{0.5, 0.8, 0.95};
         for (std::size_t i = 0; i < kCentral.size(); ++i)

@@ -2,8 +2,7 @@
 
 #include "rehearsal/Rehearsal.h"
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 /// What a person went through.
 struct Tally {

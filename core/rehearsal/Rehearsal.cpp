@@ -8,11 +8,9 @@
 #include <string>
 #include <thread>
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
-namespace
-{
+namespace {
 
 using facts::Error;
 
@@ -89,7 +87,9 @@ Calibration calibrationOf(const std::vector<Lived>& all)
         c.spells += f.spells;
         c.days += f.days;
     }
-    const auto share = [&](long long n) { return c.spells > 0 ? static_cast<double>(n) / static_cast<double>(c.spells) : 0; };
+    const auto share = [&](long long n) {
+        return c.spells > 0 ? static_cast<double>(n) / static_cast<double>(c.spells) : 0;
+    };
     for (std::size_t i = 0; i < covered.size(); ++i)
         c.coverage[i] = share(covered[i]);
     c.flatness = flatnessOf(c.pitOneEach);
@@ -133,7 +133,8 @@ facts::Result<Outcome> rehearse(const Request& request)
     const auto all = liveAll(request);
     std::vector<std::size_t> order(all.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return all[a].median < all[b].median; });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return all[a].median < all[b].median; });
     Outcome out;
     for (std::size_t p = 0; p < kPolicies; ++p) {
         out.policies[p] = figuresOf(all, order, p, request.days);

@@ -8,8 +8,7 @@
 #include <array>
 #include <vector>
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 /// When a person treats.
 enum class Policy {
@@ -35,20 +34,20 @@ struct Calibration {
     /// The same of one spell a person, so that each is independent of the others: which one, of the first twenty, is
     /// drawn before the first. Whoever had fewer is left out, since a choice among those had would prefer short ones.
     std::array<long long, 10> pitOneEach{};
-    Flatness flatness;                ///< of `pitOneEach`
-    double brier = 0;                 ///< mean square of chance of dampness less 0 or 1
-    double dueHitRate = 0;            ///< share of spells clammy before their due day began, at midnight
-    double onTheDayRate = 0;          ///< share of spells clammy by the check-in of the due day itself
+    Flatness flatness;       ///< of `pitOneEach`
+    double brier = 0;        ///< mean square of chance of dampness less 0 or 1
+    double dueHitRate = 0;   ///< share of spells clammy before their due day began, at midnight
+    double onTheDayRate = 0; ///< share of spells clammy by the check-in of the due day itself
     long long spells = 0;
     long long days = 0;
 };
 
 struct Request {
     World world;
-    int people = 1000;     ///< 1 to 1 000 000
-    int days = 730;        ///< 1 to 36 600
+    int people = 1000; ///< 1 to 1 000 000
+    int days = 730;    ///< 1 to 36 600
     unsigned long long seed = 1;
-    int threads = 1;       ///< the answer does not depend on it
+    int threads = 1; ///< the answer does not depend on it
     outlook::Settings settings;
 };
 
@@ -63,7 +62,6 @@ struct Outcome {
 
 } // namespace firstdew::rehearsal
 
-namespace firstdew::facts
-{
+namespace firstdew::facts {
 FIRSTDEW_WORDS(rehearsal::Policy, "early", "weekly", "late");
 } // namespace firstdew::facts

@@ -1,12 +1,12 @@
 #include "rehearsal/World.h"
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 constexpr double kLongestGap = 7; // days between two sessions of the default course
 
 Body::Body(const World& world, Chance chance)
-    : m_world(world), m_chance(chance), m_median(world.medianDays * std::exp(world.medianSdlog * chance.normal(Draw::Median))),
+    : m_world(world), m_chance(chance),
+      m_median(world.medianDays * std::exp(world.medianSdlog * chance.normal(Draw::Median))),
       m_shape(world.shape * std::exp(world.shapeSdlog * chance.normal(Draw::Shape))),
       m_phase(2 * std::numbers::pi * chance.uniform(Draw::Phase))
 {
@@ -16,7 +16,8 @@ Body::Body(const World& world, Chance chance)
 /// A new dry spell, drawn from the person's Weibull distribution as it is on this day.
 void Body::begin()
 {
-    const double season = 1 + m_world.seasonAmplitude * std::sin(2 * std::numbers::pi * m_day / m_world.seasonPeriod + m_phase);
+    const double season =
+        1 + m_world.seasonAmplitude * std::sin(2 * std::numbers::pi * m_day / m_world.seasonPeriod + m_phase);
     const double median = m_median * season * std::pow(1 - m_world.wearOff, m_day / 365.25);
     const double u = m_chance.uniform(Draw::Spell, m_spells);
     m_spell = median * std::pow(-std::log(u) / std::numbers::ln2, 1 / m_shape);

@@ -2,8 +2,7 @@
 
 #include "rehearsal/Chance.h"
 
-namespace firstdew::rehearsal
-{
+namespace firstdew::rehearsal {
 
 /// How simulated people sweat and how they report it. Everything here is invented, in the range of common practice; it
 /// is not the outlook's model, so that the outlook can be wrong about it.
@@ -32,8 +31,7 @@ struct World {
 enum class Skin { Dry, Clammy, Sweating };
 
 /// The true course of one site of one person: time of day does not matter, day 0 is that of the first session.
-class Body
-{
+class Body {
 public:
     Body(const World& world, Chance chance);
 

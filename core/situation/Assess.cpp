@@ -21,9 +21,9 @@ struct View {
     std::vector<LocalDate> sessions;
     std::vector<DayReport> sinceSession; ///< reports on days after the last session
     const Course* course = nullptr;
-    LocalTime courseSince;               ///< when that course was set
-    bool reviewed = false;               ///< the course's end was looked at
-    bool keepGoing = true;               ///< and the person goes on
+    LocalTime courseSince; ///< when that course was set
+    bool reviewed = false; ///< the course's end was looked at
+    bool keepGoing = true; ///< and the person goes on
 };
 
 View viewOf(const Record& record, LocalDate today, const SiteInUse& use)
@@ -140,7 +140,8 @@ void courseStage(const View& v, SiteSituation& s)
     }
     s.nextSession = next->date;
     const bool doneToday = !v.sessions.empty() && v.sessions.back() == v.today;
-    Reason r = because(next->date <= v.today ? ReasonKind::CourseSessionToday : ReasonKind::CourseSessionLater, next->date);
+    Reason r =
+        because(next->date <= v.today ? ReasonKind::CourseSessionToday : ReasonKind::CourseSessionLater, next->date);
     r.number = next->number;
     r.count = count;
     s.advice = next->date <= v.today && !doneToday ? Advice::DoCourseSession : Advice::None;

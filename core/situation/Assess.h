@@ -16,7 +16,17 @@ namespace firstdew::situation {
 using namespace facts;
 
 enum class Stage { NotStarted, FirstCourse, Review, KeepingDry, FirstDew, SweatingAgain, Paused };
-enum class Advice { None, DoCourseSession, FirstDewTopUp, TopUpDue, Watch, RestartCourse, Review, AskPrescriber, Blocked };
+enum class Advice {
+    None,
+    DoCourseSession,
+    FirstDewTopUp,
+    TopUpDue,
+    Watch,
+    RestartCourse,
+    Review,
+    AskPrescriber,
+    Blocked
+};
 
 /// Why an advice is given, as data; screens and papers put it into sentences.
 enum class ReasonKind {
@@ -26,23 +36,23 @@ enum class ReasonKind {
     CourseOverrun,      ///< days past the window
     CourseFinished,     ///< count = sessions done
     SessionDoneToday,
-    ClammyAtRest,       ///< date of the report
-    ClammyStirred,      ///< clammy, but with a circumstance; date
-    ClammyTwice,        ///< two clammy reports in a row; date of the later
-    WetAtRest,          ///< wet or dripping with no circumstance; date
-    ReturnLikely,       ///< probability that dampness has begun
-    DrySpellUsual,      ///< from, to (days, 80 % range), number = day of the present spell
-    DueByForecast,      ///< date, probability = risk chosen
-    NoCheckInFor,       ///< days
-    ScreeningStops,     ///< row
-    ScreeningAsks,      ///< row
-    ScreeningStale,     ///< days since the last full screening; 0 = never
-    MachineUnsuited,    ///< no waveform of this machine may be used at the site
+    ClammyAtRest,    ///< date of the report
+    ClammyStirred,   ///< clammy, but with a circumstance; date
+    ClammyTwice,     ///< two clammy reports in a row; date of the later
+    WetAtRest,       ///< wet or dripping with no circumstance; date
+    ReturnLikely,    ///< probability that dampness has begun
+    DrySpellUsual,   ///< from, to (days, 80 % range), number = day of the present spell
+    DueByForecast,   ///< date, probability = risk chosen
+    NoCheckInFor,    ///< days
+    ScreeningStops,  ///< row
+    ScreeningAsks,   ///< row
+    ScreeningStale,  ///< days since the last full screening; 0 = never
+    MachineUnsuited, ///< no waveform of this machine may be used at the site
     NoResponse,
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff              ///< the call was put off by the person; date to which, none for not this time
+    PutOff ///< the call was put off by the person; date to which, none for not this time
 };
 
 struct Reason {
@@ -60,10 +70,10 @@ struct Reason {
 /// Where one diary site stands. Hand + foot sessions count for both of their sites.
 struct SiteSituation {
     DiarySite site{};
-    Site treatedAs{};                ///< the kind of session in use for it
+    Site treatedAs{}; ///< the kind of session in use for it
     Stage stage{};
     Advice advice{};
-    std::vector<Reason> reasons;     ///< deciding one first
+    std::vector<Reason> reasons;          ///< deciding one first
     std::optional<LocalDate> nextSession; ///< course day, or the day on which the next top-up is called for
     std::optional<protocol::CoursePlan> course;
     std::optional<protocol::Response> response;
@@ -98,8 +108,8 @@ FIRSTDEW_WORDS(situation::Stage, "not-started", "first-course", "review", "keepi
 FIRSTDEW_WORDS(situation::Advice, "none", "do-course-session", "first-dew-top-up", "top-up-due", "watch",
                "restart-course", "review", "ask-prescriber", "blocked");
 FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "course-session-later", "course-overrun",
-               "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice", "wet-at-rest",
-               "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for", "screening-stops",
-               "screening-asks", "screening-stale", "machine-unsuited", "no-response", "response-good",
-               "response-strong", "paused-by-person", "put-off");
+               "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice",
+               "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
+               "screening-stops", "screening-asks", "screening-stale", "machine-unsuited", "no-response",
+               "response-good", "response-strong", "paused-by-person", "put-off");
 } // namespace firstdew::facts

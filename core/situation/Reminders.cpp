@@ -17,10 +17,7 @@ constexpr int kDueRepeats[] = {0, 1, 3, 7, 14, 21};
 /// First dew is worth a word on each of the first days, since a prompt top-up is the point; then it fades likewise.
 constexpr int kFirstDewRepeats[] = {0, 1, 2, 3, 5, 7, 14, 21};
 
-bool among(std::span<const int> days, int day)
-{
-    return std::find(days.begin(), days.end(), day) != days.end();
-}
+bool among(std::span<const int> days, int day) { return std::find(days.begin(), days.end(), day) != days.end(); }
 
 /// Pushes a time out of the quiet hours: to their end, or, where they run past midnight, from the evening part
 /// back to the minute before they begin, so that it stays on its day.
@@ -92,7 +89,8 @@ private:
                 open = open || !(isToday() && s.checkedInToday);
             }
         if (open)
-            add(ReminderKind::CheckIn, asked.size() == 1 ? std::optional(asked.front()) : std::nullopt, m_settings.checkIn, m_day);
+            add(ReminderKind::CheckIn, asked.size() == 1 ? std::optional(asked.front()) : std::nullopt,
+                m_settings.checkIn, m_day);
     }
 
     void session(const SiteSituation& s)
@@ -103,7 +101,8 @@ private:
             if (!s.course)
                 return;
             for (const auto& p : s.course->sessions)
-                if (p.state == protocol::CourseState::Planned && p.date == m_day && !(isToday() && s.advice != Advice::DoCourseSession)) {
+                if (p.state == protocol::CourseState::Planned && p.date == m_day &&
+                    !(isToday() && s.advice != Advice::DoCourseSession)) {
                     add(ReminderKind::CourseSession, s.site, m_settings.sessions, m_day);
                     m_sessionDay = true;
                 }
@@ -129,7 +128,8 @@ private:
 
     void firstDew(const SiteSituation& s)
     {
-        const LocalDate called = s.reasons.empty() || !s.reasons.front().date ? m_situation.today : *s.reasons.front().date;
+        const LocalDate called =
+            s.reasons.empty() || !s.reasons.front().date ? m_situation.today : *s.reasons.front().date;
         const bool stands = s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse;
         const bool chosen = chosenFor(s, m_day);
         if (!chosen && !(stands && among(kFirstDewRepeats, m_day - called)))

@@ -23,9 +23,9 @@ enum class ReminderKind {
 struct Reminder {
     ReminderKind kind{};
     std::optional<DiarySite> site;
-    LocalTime at;     ///< when it is to be shown; never inside quiet hours
-    LocalDate since;  ///< day from which the cause stands
-    std::string key;  ///< stable for one cause and day, e.g. "check-in:hands:2026-03-05"
+    LocalTime at;    ///< when it is to be shown; never inside quiet hours
+    LocalDate since; ///< day from which the cause stands
+    std::string key; ///< stable for one cause and day, e.g. "check-in:hands:2026-03-05"
 };
 
 /// The day's reminders that are not done or dismissed. A notice that is up may stay while its cause is among them.

@@ -8,11 +8,9 @@
 #include <algorithm>
 #include <fmt/format.h>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
-namespace
-{
+namespace {
 
 constexpr int kAroundMinutes = 10; // to prepare, and to raise and lower between: our own choice
 
@@ -22,8 +20,7 @@ int minutesOf(Site site)
     return plan.hold.s * plan.phases / 60 + kAroundMinutes;
 }
 
-class Planner
-{
+class Planner {
 public:
     Planner(const Record& record, const std::string& person, LocalDate today)
         : m_record(record), m_person(person), m_today(today), m_situation(situation::assess(record, today))

@@ -7,8 +7,7 @@
 
 // Planned sessions for a calendar program: iCalendar (RFC 5545) with floating local times, since a session belongs to
 // the person's own day wherever they are.
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using namespace facts;
 

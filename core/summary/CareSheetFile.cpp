@@ -8,13 +8,11 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using nlohmann::ordered_json;
 
-namespace
-{
+namespace {
 
 constexpr const char* kFormat = "firstdew-care-sheet";
 constexpr Milliamps kLeastLimit{1};
@@ -47,10 +45,7 @@ ordered_json documentOf(const CareSheet& sheet)
     return out;
 }
 
-Error wrong(const char* field, std::string why)
-{
-    return {"care-sheet-invalid", field, std::move(why)};
-}
+Error wrong(const char* field, std::string why) { return {"care-sheet-invalid", field, std::move(why)}; }
 
 std::optional<Error> badLimit(const char* field, const std::optional<Milliamps>& limit, Waveform waveform, AgeGroup age)
 {
@@ -139,15 +134,9 @@ Result<nlohmann::json> bodyOf(nlohmann::json document)
 
 } // namespace
 
-std::string careSheetJson(const CareSheet& sheet)
-{
-    return documentOf(sheet).dump(2) + "\n";
-}
+std::string careSheetJson(const CareSheet& sheet) { return documentOf(sheet).dump(2) + "\n"; }
 
-std::string careSheetLine(const CareSheet& sheet)
-{
-    return documentOf(sheet).dump(-1, ' ', true);
-}
+std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dump(-1, ' ', true); }
 
 Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
 {

@@ -9,8 +9,7 @@
 #include <vector>
 
 // The care sheet as a file: what a prescriber or nurse sets, in JSON after care-sheet.schema.json in this folder.
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using namespace facts;
 

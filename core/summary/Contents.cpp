@@ -6,16 +6,11 @@
 
 #include <algorithm>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
-namespace
-{
+namespace {
 
-bool within(LocalDate day, LocalDate from, LocalDate to)
-{
-    return from <= day && day <= to;
-}
+bool within(LocalDate day, LocalDate from, LocalDate to) { return from <= day && day <= to; }
 
 void countSessions(const Record& record, LocalDate from, LocalDate to, SiteContents& site)
 {
@@ -46,8 +41,9 @@ SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const s
     site.situation = s;
     if (s.course) {
         site.sessionsPlanned = static_cast<int>(s.course->sessions.size());
-        site.courseDone = static_cast<int>(
-            std::count_if(s.course->sessions.begin(), s.course->sessions.end(), [](const auto& one) { return one.state == protocol::CourseState::Done; }));
+        site.courseDone =
+            static_cast<int>(std::count_if(s.course->sessions.begin(), s.course->sessions.end(),
+                                           [](const auto& one) { return one.state == protocol::CourseState::Done; }));
     }
     for (const auto& report : situation::dayReports(record, s.site, to)) {
         if (report.date < from)
@@ -85,7 +81,8 @@ Contents contentsFor(const Record& record, LocalDate from, LocalDate to)
     for (const auto& e : record.all<Session>())
         if (within(e.happened.date, from, to))
             out.sessions.push_back(e);
-    std::stable_sort(out.sessions.begin(), out.sessions.end(), [](const auto& a, const auto& b) { return a.happened < b.happened; });
+    std::stable_sort(out.sessions.begin(), out.sessions.end(),
+                     [](const auto& a, const auto& b) { return a.happened < b.happened; });
     for (const auto& e : record.all<SideEffect>())
         if (within(e.happened.date, from, to))
             out.sideEffects.push_back(e);

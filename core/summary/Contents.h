@@ -14,13 +14,13 @@ struct SiteContents {
     int sessionsDone = 0;
     int sessionsInterrupted = 0;
     int checkIns = 0;
-    PerWord<Level, int> byLevel;       ///< days at each level
+    PerWord<Level, int> byLevel; ///< days at each level
     std::optional<Milliamps> highestComfortable;
     std::optional<MilliampMinutes> meanCharge;
     std::vector<std::pair<LocalDate, Level>> line;
     std::vector<LocalDate> sessions;
-    PerWord<Circumstance, int> stirred;  ///< days with each circumstance noted
-    int courseDone = 0;            ///< sessions of the first course done by the last day, of sessionsPlanned
+    PerWord<Circumstance, int> stirred; ///< days with each circumstance noted
+    int courseDone = 0;                 ///< sessions of the first course done by the last day, of sessionsPlanned
     std::vector<std::pair<LocalDate, double>> weighings; ///< mg a minute
 };
 

@@ -2,18 +2,15 @@
 
 #include "journal/Incoming.h"
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using facts::Error;
 using facts::Result;
 using journal::errorAt;
 
-namespace
-{
+namespace {
 
-class CsvReader
-{
+class CsvReader {
 public:
     CsvReader(const std::string& file, std::string_view text) : m_file(file), m_text(text)
     {

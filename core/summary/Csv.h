@@ -7,8 +7,7 @@
 #include <vector>
 
 // Comma-separated values after RFC 4180: CRLF between records, fields with commas, quotes or line breaks in quotes.
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 struct CsvRow {
     int line = 0; ///< of the file, from 1, where the record begins

@@ -6,18 +6,13 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using nlohmann::ordered_json;
 
-namespace
-{
+namespace {
 
-std::string url(std::string_view tail)
-{
-    return std::string(kFhirBase) + std::string(tail);
-}
+std::string url(std::string_view tail) { return std::string(kFhirBase) + std::string(tail); }
 
 /// Our ids in the alphabet of FHIR's (letters, digits, '-' and '.').
 std::string fhirId(std::string id)
@@ -70,8 +65,7 @@ ordered_json localTime(MinuteOfDay at)
     return {{"url", url("StructureDefinition/local-time")}, {"valueTime", at.text() + ":00"}};
 }
 
-class BundleWriter
-{
+class BundleWriter {
 public:
     BundleWriter(std::span<const Fact> facts, const FhirOptions& options) : m_options(options)
     {

@@ -5,8 +5,7 @@
 #include <span>
 #include <string>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using namespace facts;
 

@@ -4,11 +4,9 @@
 #include <memory>
 #include <qrencode.h>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
-namespace
-{
+namespace {
 
 constexpr int kQuiet = 4; // ISO/IEC 18004: four modules on every side
 

@@ -5,8 +5,7 @@
 #include <string_view>
 #include <vector>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 /// The modules of a QR code (ISO/IEC 18004), without the quiet zone of four that has to surround it.
 struct QrCode {

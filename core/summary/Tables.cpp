@@ -5,8 +5,7 @@
 
 #include <algorithm>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using journal::bare;
 using journal::errorAt;
@@ -17,8 +16,7 @@ using journal::possible;
 using journal::Quantity;
 using journal::Textual;
 
-namespace
-{
+namespace {
 
 template <class T>
 std::string cellOf(const T& value)

@@ -6,8 +6,7 @@
 #include <span>
 #include <string_view>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 using namespace facts;
 using journal::Incoming;

@@ -4,8 +4,7 @@
 
 #include <fmt/format.h>
 
-namespace firstdew::summary
-{
+namespace firstdew::summary {
 
 /// An instant (ms since 1970 UTC) as `2026-03-05T12:00:00Z` (ISO 8601).
 [[nodiscard]] inline std::string utcText(long long ms)

@@ -2,11 +2,9 @@
 
 #include <iostream>
 
-namespace firstdew::androidside
-{
+namespace firstdew::androidside {
 
-namespace
-{
+namespace {
 
 using nlohmann::json;
 

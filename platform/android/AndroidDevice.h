@@ -10,12 +10,10 @@
 #include <string>
 #include <vector>
 
-namespace firstdew::androidside
-{
+namespace firstdew::androidside {
 
 /// The system's share sheet, through a provider that gives that one file alone.
-class AndroidSharer : public ports::Sharer
-{
+class AndroidSharer : public ports::Sharer {
 public:
     explicit AndroidSharer(const JavaSide& java) : m_java(java) {}
     [[nodiscard]] bool share(const std::string& file, const std::string& mimeType) override;
@@ -25,8 +23,7 @@ private:
 };
 
 /// The app that shows such files, through the same provider. Folders are shown by none.
-class AndroidOpener : public ports::Opener
-{
+class AndroidOpener : public ports::Opener {
 public:
     explicit AndroidOpener(const JavaSide& java) : m_java(java) {}
     [[nodiscard]] bool open(const std::string& path) override;
@@ -36,8 +33,7 @@ private:
 };
 
 /// The phone's motor. What a call throws is no matter to a session, and is left at a line in the log.
-class AndroidHaptics : public ports::Haptics
-{
+class AndroidHaptics : public ports::Haptics {
 public:
     explicit AndroidHaptics(const JavaSide& java) : m_java(java) {}
     [[nodiscard]] bool present() const override;
@@ -53,8 +49,7 @@ private:
 };
 
 /// Keeps the activity's window on, and has other programs play softly meanwhile, so that the prompts are heard.
-class AndroidWakeGuard : public ports::WakeGuard
-{
+class AndroidWakeGuard : public ports::WakeGuard {
 public:
     explicit AndroidWakeGuard(const JavaSide& java) : m_java(java) {}
     void keepAwake(bool on) override;
@@ -64,8 +59,7 @@ private:
 };
 
 /// The foreground notification of a running bath, with its countdown.
-class BathNotice : public ports::SessionNotice
-{
+class BathNotice : public ports::SessionNotice {
 public:
     explicit BathNotice(const JavaSide& java) : m_java(java) {}
     void show(const ports::SessionStep& step) override;

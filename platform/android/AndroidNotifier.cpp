@@ -3,15 +3,13 @@
 #include <algorithm>
 #include <iostream>
 
-namespace firstdew::androidside
-{
+namespace firstdew::androidside {
 
 using nlohmann::json;
 using ports::NoticeAnswer;
 using ports::PlannedNotice;
 
-namespace
-{
+namespace {
 
 /// What is due has no time of its own left: any that is past.
 constexpr const char* kPast = "1970-01-01T00:00";
@@ -21,7 +19,11 @@ json entry(const ports::Notice& notice, const std::string& at)
     json actions = json::array();
     for (const ports::NoticeAction& a : notice.actions)
         actions.push_back({{"id", a.id}, {"label", a.label}});
-    return {{"key", notice.key}, {"at", at}, {"title", notice.title}, {"text", notice.text}, {"actions", std::move(actions)}};
+    return {{"key", notice.key},
+            {"at", at},
+            {"title", notice.title},
+            {"text", notice.text},
+            {"actions", std::move(actions)}};
 }
 
 std::optional<NoticeAnswer> answerFrom(const json& j)

@@ -8,8 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace firstdew::androidside
-{
+namespace firstdew::androidside {
 
 /// What the system lets us do.
 struct Leave {
@@ -18,8 +17,7 @@ struct Leave {
 };
 
 /// Reminders through the system's alarms and notifications.
-class AndroidNotifier : public ports::Notifier
-{
+class AndroidNotifier : public ports::Notifier {
 public:
     /// `words` are the person's, by id: channel-reminders, channel-bath, may-come-late, missed-title, missed-text.
     AndroidNotifier(const JavaSide& java, std::map<std::string, std::string> words);

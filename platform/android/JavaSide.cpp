@@ -1,19 +1,16 @@
 #include "android/JavaSide.h"
 
-namespace firstdew::androidside
-{
+namespace firstdew::androidside {
 
 using facts::Error;
 using facts::Result;
 
-namespace
-{
+namespace {
 
 constexpr const char* kBridge = "org.firstdew.Bridge";
 
 /// Frees the local references made meanwhile, however the scope is left: a thread of C++ never returns to Java.
-class Frame
-{
+class Frame {
 public:
     explicit Frame(JNIEnv* env) : m_env(env), m_open(env->PushLocalFrame(16) == 0) {}
     ~Frame()
@@ -73,7 +70,7 @@ JNIEnv* JavaSide::environment() const
         return nullptr;
     if (m_machine->GetEnv(&env, JNI_VERSION_1_6) == JNI_OK)
         return static_cast<JNIEnv*>(env);
-    // Android declares this parameter as JNIEnv**, the desktop's header as void**.
+        // Android declares this parameter as JNIEnv**, the desktop's header as void**.
 #ifdef __ANDROID__
     JNIEnv* attached = nullptr;
     return m_machine->AttachCurrentThread(&attached, nullptr) == JNI_OK ? attached : nullptr;
@@ -130,9 +127,10 @@ Result<nlohmann::json> JavaSide::ask(const std::string& verb, const nlohmann::js
     const std::string ascii = document.dump(-1, ' ', true, nlohmann::json::error_handler_t::replace);
     const jstring question = env->NewStringUTF(verb.c_str());
     const jstring details = env->NewStringUTF(ascii.c_str());
-    const auto answer = question == nullptr || details == nullptr
-                            ? nullptr
-                            : static_cast<jstring>(env->CallStaticObjectMethod(m_bridge, m_ask, m_context, question, details));
+    const auto answer =
+        question == nullptr || details == nullptr
+            ? nullptr
+            : static_cast<jstring>(env->CallStaticObjectMethod(m_bridge, m_ask, m_context, question, details));
     if (env->ExceptionCheck() != JNI_FALSE || answer == nullptr)
         return thrown(env, verb);
     auto told = nlohmann::json::parse(text(env, answer), nullptr, false);

@@ -6,12 +6,10 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
-namespace firstdew::androidside
-{
+namespace firstdew::androidside {
 
 /// The door to the Java side: org.firstdew.Bridge, a verb and a JSON document each way.
-class JavaSide
-{
+class JavaSide {
 public:
     /// `context` is the app's activity or application; it is kept by a reference of its own.
     JavaSide(JavaVM* machine, jobject context);

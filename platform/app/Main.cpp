@@ -57,7 +57,8 @@ public:
     {
         for (const char* file : {"Main", "pages/Today", "controls/DewCall"}) {
             m_files.push_back(std::make_unique<QQmlComponent>(&engine));
-            m_files.back()->loadUrl(QUrl(QStringLiteral("qrc:/Firstdew/%1.qml").arg(QLatin1String(file))), QQmlComponent::Asynchronous);
+            m_files.back()->loadUrl(QUrl(QStringLiteral("qrc:/Firstdew/%1.qml").arg(QLatin1String(file))),
+                                    QQmlComponent::Asynchronous);
         }
     }
 
@@ -65,8 +66,8 @@ private:
     std::vector<std::unique_ptr<QQmlComponent>> m_files;
 };
 
-/// Writes what Today is about to say where nobody sees it: typefaces keep what was shaped and drawn once, and this thread would
-/// only wait for the pages.
+/// Writes what Today is about to say where nobody sees it: typefaces keep what was shaped and drawn once, and this
+/// thread would only wait for the pages.
 void writeBeforehand(const viewmodels::Store& store, viewmodels::Look& look)
 {
     const Theme& theme = *Theme::instance();
@@ -78,7 +79,8 @@ void writeBeforehand(const viewmodels::Store& store, viewmodels::Look& look)
         QPainter painter(&nowhere);
         painter.setFont(Theme::font(pixels, weight));
         painter.drawText(QRectF({0, 0}, room), Qt::TextWordWrap, text);
-        QCoreApplication::processEvents(QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
+        QCoreApplication::processEvents(
+            QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
     };
     (void)QFontInfo(QGuiApplication::font()).weight(); // every text asks for it
     const auto& situation = store.situation();
@@ -129,7 +131,8 @@ void comeToFront(QQuickWindow& window, const QString& place)
     window.requestActivate();
 }
 
-/// Puts the interface into the person's language and direction, now and whenever another is chosen; false where it is the same.
+/// Puts the interface into the person's language and direction, now and whenever another is chosen; false where it is
+/// the same.
 bool speak(QTranslator& translator, QQmlEngine& engine, QString& spoken)
 {
     const QString language = viewmodels::Look::instance()->language();
@@ -153,7 +156,8 @@ void keepReminding(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
-/// Opens and reads the record on a thread of its own while the toolkit starts, and has the engine's modules linked there.
+/// Opens and reads the record on a thread of its own while the toolkit starts, and has the engine's modules linked
+/// there.
 class Beforehand {
 public:
     Beforehand(int argc, char** argv)
@@ -166,14 +170,16 @@ public:
             return;
         m_options = std::move(options.value());
         m_today = app::SystemClock(m_options->testNow).localNow().date;
-        m_opened = std::async(std::launch::async, [file = m_options->store.toStdString(), today = m_today, modules = QLibraryInfo::path(QLibraryInfo::QmlImportsPath)] {
+        m_opened = std::async(std::launch::async, [file = m_options->store.toStdString(), today = m_today,
+                                                   modules = QLibraryInfo::path(QLibraryInfo::QmlImportsPath)] {
             viewmodels::Opened opened;
             opened.open(file, today);
             app::System::getReady(modules);
             return opened;
         });
     }
-    /// Nothing where they are wrong, or have Qt's own among them: then they are to be read once Qt has taken those away.
+    /// Nothing where they are wrong, or have Qt's own among them: then they are to be read once Qt has taken those
+    /// away.
     [[nodiscard]] const std::optional<app::Options>& options() const { return m_options; }
     /// What was read, if it was on this day.
     std::optional<viewmodels::Opened> opened(facts::LocalDate today)
@@ -216,7 +222,8 @@ int main(int argc, char** argv)
     viewmodels::Look look(asked(*options));
     app::System system(*options);
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
-    viewmodels::SummaryModel summary(store, system.sharer(), system.opener(), QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
+                                     QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(store, bath)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // and whenever the store does
     chooseVoice();
@@ -252,8 +259,10 @@ int main(int argc, char** argv)
         reminding.emplace(store, system.notifier());
         QObject::connect(&system, &app::System::lookWanted, &store, &viewmodels::Store::reload);
         QObject::connect(&system, &app::System::answered, &*reminding, &app::Reminding::answer);
-        QObject::connect(&*reminding, &app::Reminding::wanted, &engine, [&, window](const QString& place) { comeToFront(*window, place); });
-        QObject::connect(&system, &app::System::opened, &engine, [&, window](const QString& place) { comeToFront(*window, place); });
+        QObject::connect(&*reminding, &app::Reminding::wanted, &engine,
+                         [&, window](const QString& place) { comeToFront(*window, place); });
+        QObject::connect(&system, &app::System::opened, &engine,
+                         [&, window](const QString& place) { comeToFront(*window, place); });
         app::System::settle();
     });
     return QGuiApplication::exec();

@@ -14,10 +14,7 @@ using namespace facts;
 
 namespace {
 
-Error usage(const char* option, const QString& message)
-{
-    return {"usage", option, message.toStdString()};
-}
+Error usage(const char* option, const QString& message) { return {"usage", option, message.toStdString()}; }
 
 QString ownStore()
 {
@@ -47,7 +44,8 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     if (!parser.parse(QStringList{QStringLiteral("firstdew")} + arguments))
         return usage("command line", parser.errorText());
     if (!parser.positionalArguments().isEmpty())
-        return usage("command line", QStringLiteral("'%1' is not expected").arg(parser.positionalArguments().constFirst()));
+        return usage("command line",
+                     QStringLiteral("'%1' is not expected").arg(parser.positionalArguments().constFirst()));
     if (!testing && (parser.isSet("test-now") || parser.isSet("test-speed")))
         return usage("--test-now, --test-speed", "only for tests: set FIRSTDEW_TEST=1");
 
@@ -71,7 +69,8 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     if (!oneOf("theme", o.theme, {"light", "dark"}))
         return usage("--theme", QStringLiteral("'%1' is no theme; write light or dark").arg(o.theme));
     if (!oneOf("language", o.language, words::languages()))
-        return usage("--language", QStringLiteral("'%1' is not spoken; write %2").arg(o.language, words::languages().join(", ")));
+        return usage("--language",
+                     QStringLiteral("'%1' is not spoken; write %2").arg(o.language, words::languages().join(", ")));
     if (parser.isSet("size")) {
         const QStringList sides = parser.value("size").split(QLatin1Char('x'));
         const auto side = [&](int i) { return sides.size() == 2 ? sides.at(i).toInt() : 0; };
@@ -103,7 +102,8 @@ std::optional<Options> optionsOrSay(const QStringList& arguments)
     auto options = optionsFrom(arguments, testing());
     if (options)
         return std::move(options.value());
-    QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str() << '\n';
+    QTextStream(stderr) << "firstdew: " << options.error().input.c_str() << ": " << options.error().message.c_str()
+                        << '\n';
     return std::nullopt;
 }
 

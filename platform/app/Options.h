@@ -20,9 +20,9 @@ struct Options {
     double textScale = 0; ///< 0: as the person chose
     QString screenshot;
     bool selfTest = false;
-    QString pictures; ///< folder for a picture of every page of the self-test
-    bool remind = false; ///< show what is due and end, without a window
-    bool watch = false;  ///< with remind: stay and look each minute
+    QString pictures;      ///< folder for a picture of every page of the self-test
+    bool remind = false;   ///< show what is due and end, without a window
+    bool watch = false;    ///< with remind: stay and look each minute
     bool ownStore = false; ///< the record of this account, none was named
     std::optional<facts::LocalTime> testNow;
     double testSpeed = 1;

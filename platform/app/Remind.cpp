@@ -23,18 +23,24 @@ constexpr int kLookMs = 5'000;
 const QString kPath = QStringLiteral("/org/firstdew/Reminders");
 } // namespace
 
-LookRequests::LookRequests(QDBusConnection bus) { bus.registerObject(kPath, this, QDBusConnection::ExportScriptableSlots); }
+LookRequests::LookRequests(QDBusConnection bus)
+{
+    bus.registerObject(kPath, this, QDBusConnection::ExportScriptableSlots);
+}
 
 void LookRequests::send(const QDBusConnection& bus, const QString& name)
 {
-    bus.call(QDBusMessage::createMethodCall(name, kPath, QStringLiteral("org.firstdew.Reminders"), QStringLiteral("Look")), QDBus::Block, kLookMs);
+    bus.call(
+        QDBusMessage::createMethodCall(name, kPath, QStringLiteral("org.firstdew.Reminders"), QStringLiteral("Look")),
+        QDBus::Block, kLookMs);
 }
 
 QString remindersName(const QString& record)
 {
     const QByteArray path = QFileInfo(record).absoluteFilePath().toUtf8();
     // A part of a name on the bus must not begin with a digit.
-    return QStringLiteral("org.firstdew.Reminders.r") + QString::fromLatin1(QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex().left(16));
+    return QStringLiteral("org.firstdew.Reminders.r") +
+           QString::fromLatin1(QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex().left(16));
 }
 
 int remind(const Options& options, QCoreApplication& program)
@@ -47,16 +53,18 @@ int remind(const Options& options, QCoreApplication& program)
     if (!QFileInfo::exists(options.store)) // nothing recorded, nothing due; a store is not made by looking
         return 0;
     const QString name = remindersName(options.store);
-    const auto taken = bus.interface()->registerService(name, QDBusConnectionInterface::DontQueueService, QDBusConnectionInterface::AllowReplacement);
+    const auto taken = bus.interface()->registerService(name, QDBusConnectionInterface::DontQueueService,
+                                                        QDBusConnectionInterface::AllowReplacement);
     if (!taken.isValid() || taken.value() != QDBusConnectionInterface::ServiceRegistered) {
         LookRequests::send(bus, name);
         return 0;
     }
     // When the app is opened it takes over.
-    QObject::connect(bus.interface(), &QDBusConnectionInterface::serviceUnregistered, &program, [&](const QString& lost) {
-        if (lost == name)
-            QCoreApplication::quit();
-    });
+    QObject::connect(bus.interface(), &QDBusConnectionInterface::serviceUnregistered, &program,
+                     [&](const QString& lost) {
+                         if (lost == name)
+                             QCoreApplication::quit();
+                     });
 
     SystemClock clock(options.testNow, options.testSpeed);
     viewmodels::Store store(clock, options.store.toStdString());
@@ -77,7 +85,8 @@ int remind(const Options& options, QCoreApplication& program)
     QObject::connect(&notifier, &linuxside::DesktopNotifier::closed, &program, endWhenAnswered);
     QObject::connect(&store, &viewmodels::Store::changed, &program, endWhenAnswered, Qt::QueuedConnection);
     QObject::connect(&reminding, &Reminding::wanted, &program, [&](const QString& place) {
-        QProcess::startDetached(QCoreApplication::applicationFilePath(), {QStringLiteral("--store"), options.store, QStringLiteral("--page"), place});
+        QProcess::startDetached(QCoreApplication::applicationFilePath(),
+                                {QStringLiteral("--store"), options.store, QStringLiteral("--page"), place});
     });
     const auto lookAgain = [&] {
         if (QFileInfo::exists(options.store)) {

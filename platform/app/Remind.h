@@ -14,8 +14,8 @@ namespace firstdew::app {
 /// `watch` it stays and looks each minute. Ends at once where the app or another of its kind already looks.
 int remind(const Options& options, QCoreApplication& program);
 
-/// Where whoever looks after the reminders can be asked on the bus to look now: by a program started for the same, which
-/// then has nothing left to do.
+/// Where whoever looks after the reminders can be asked on the bus to look now: by a program started for the same,
+/// which then has nothing left to do.
 class LookRequests : public QObject {
     Q_OBJECT
     Q_CLASSINFO("D-Bus Interface", "org.firstdew.Reminders")

@@ -32,9 +32,12 @@ std::optional<Level> levelOf(const QString& action)
 
 std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
 {
-    const auto named = [](const char* id, const QString& label) { return ports::NoticeAction{id, label.toStdString()}; };
+    const auto named = [](const char* id, const QString& label) {
+        return ports::NoticeAction{id, label.toStdString()};
+    };
     if (r.kind == ReminderKind::CheckIn)
-        return {named("dry", words::levelName(Level::Dry)), named("clammy", words::levelName(Level::Clammy)), named("later", Reminding::tr("Later"))};
+        return {named("dry", words::levelName(Level::Dry)), named("clammy", words::levelName(Level::Clammy)),
+                named("later", Reminding::tr("Later"))};
     if (asksForBath(r.kind))
         return {named("start", Reminding::tr("Start")), named("later", Reminding::tr("Later"))};
     return {named("later", Reminding::tr("Later"))};
@@ -42,7 +45,8 @@ std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
 
 ports::Notice noticeOf(const situation::Reminder& r, bool late = false)
 {
-    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r), r.at, late};
+    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r), r.at,
+            late};
 }
 
 /// What a check-in's key asks about, "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".
@@ -122,7 +126,8 @@ void Reminding::takeAnswers()
 bool Reminding::record(const std::string& key, const QString& action, LocalTime when)
 {
     if (action == QLatin1String("later"))
-        return m_store.append(ReminderHandled{key, ReminderAction::Snoozed, when.plusMinutes(kLaterMinutes)}, when).has_value();
+        return m_store.append(ReminderHandled{key, ReminderAction::Snoozed, when.plusMinutes(kLaterMinutes)}, when)
+            .has_value();
     const auto level = levelOf(action);
     const auto asked = askedBy(key);
     if (!level || !asked)

@@ -2,8 +2,8 @@
 #include "Remind.h"
 #include "System.h"
 #include "late/LateVoice.h"
-#include "linux/DesktopNotifier.h"
 #include "linux/DesktopHaptics.h"
+#include "linux/DesktopNotifier.h"
 #include "linux/DesktopSharer.h"
 #include "linux/ReminderTimer.h"
 #include "ports/Absent.h"
@@ -49,7 +49,8 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
 void System::getReady(const QString& modules)
 {
     // What the engine opens for the modules that Today and QtQuick itself import.
-    for (const char* library : {"QtQuick/libqtquick2plugin.so", "QtQml/WorkerScript/libworkerscriptplugin.so", "QtQuick/Layouts/libqquicklayoutsplugin.so"})
+    for (const char* library : {"QtQuick/libqtquick2plugin.so", "QtQml/WorkerScript/libworkerscriptplugin.so",
+                                "QtQuick/Layouts/libqquicklayoutsplugin.so"})
         (void)::dlopen(QFile::encodeName(modules + QLatin1Char('/') + QLatin1String(library)).constData(), RTLD_LAZY);
 }
 
@@ -74,7 +75,8 @@ ports::Notifier& System::notifier()
     if (!m_inside->notifier) {
         QDBusConnection bus = QDBusConnection::sessionBus();
         if (bus.isConnected()) // from here on this program looks after the reminders
-            bus.interface()->registerService(remindersName(m_inside->options.store), QDBusConnectionInterface::ReplaceExistingService);
+            bus.interface()->registerService(remindersName(m_inside->options.store),
+                                             QDBusConnectionInterface::ReplaceExistingService);
         m_inside->notifier.emplace(linuxside::DesktopNotifier::stateFor(m_inside->options.store));
         connect(&*m_inside->notifier, &linuxside::DesktopNotifier::answered, this, &System::answered);
         m_inside->requests.emplace(bus);
@@ -87,7 +89,8 @@ void System::remindWhenClosed(bool wanted)
 {
     if (!m_inside->options.ownStore)
         return; // another account's record, or one being tried out
-    linuxside::ReminderTimer timer(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation), QCoreApplication::applicationFilePath(), m_inside->options.store);
+    linuxside::ReminderTimer timer(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation),
+                                   QCoreApplication::applicationFilePath(), m_inside->options.store);
     if ((!wanted || !timer.isSet()) && !timer.set(wanted))
         qWarning("reminders with the app closed could not be %s", wanted ? "set up" : "taken down");
 }

@@ -7,11 +7,9 @@
 #include <memory>
 #include <unistd.h>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 struct Options {
     std::string store, file, passphraseFile;
@@ -20,8 +18,7 @@ struct Options {
 
 /// The OpenPGP library writes its own lines to standard error, past every switch it offers; a script expects one of
 /// ours.
-class QuietLibrary
-{
+class QuietLibrary {
 public:
     QuietLibrary() : m_errors(::dup(STDERR_FILENO))
     {

@@ -6,11 +6,9 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 using nlohmann::json;
@@ -29,12 +27,16 @@ Answer bath(const Options& o)
     q.swap = wordOption<PolaritySwap>("--polarity", o.polarity);
     q.firstSide = wordOption<Side>("--first-side", o.side);
     if (o.handsUnder && q.site != Site::Hands)
-        throw Refused{"--hands-under: only both hands in the water leave no hand free; leave the option out for " + o.site};
-    q.way = o.handsUnder ? WayOfWorking::HandsUnder : q.site == Site::Hands ? WayOfWorking::Helper : WayOfWorking::FreeHand;
+        throw Refused{"--hands-under: only both hands in the water leave no hand free; leave the option out for " +
+                      o.site};
+    q.way = o.handsUnder            ? WayOfWorking::HandsUnder
+            : q.site == Site::Hands ? WayOfWorking::Helper
+                                    : WayOfWorking::FreeHand;
     q.limit = protocol::limitFor({q.site, q.waveform, q.age, {}, {}, {}}).limit;
     const auto script = orRefuse(protocol::scriptFor(q));
     Answer answer;
-    answer.json = {{"steps", json::array()}, {"hold_seconds", script.holdTotal().s}, {"total_seconds", script.total().s}};
+    answer.json = {
+        {"steps", json::array()}, {"hold_seconds", script.holdTotal().s}, {"total_seconds", script.total().s}};
     for (const auto& s : script.steps) {
         answer.json["steps"].push_back({{"kind", word(s.kind)},
                                         {"seconds", s.length.s},
@@ -44,10 +46,12 @@ Answer bath(const Options& o)
                                         {"side", s.side ? json(word(*s.side)) : json()},
                                         {"limit_ma", s.limit.mA},
                                         {"prompt", word(s.prompt)}});
-        answer.text += fmt::format("{:>5} s  {:<10}{}{}\n", s.length.s, word(s.kind), s.phase ? fmt::format("  phase {}", s.phase) : "",
+        answer.text += fmt::format("{:>5} s  {:<10}{}{}\n", s.length.s, word(s.kind),
+                                   s.phase ? fmt::format("  phase {}", s.phase) : "",
                                    s.side ? fmt::format(", {} side", word(*s.side)) : "");
     }
-    answer.text += fmt::format("{} min of current at no more than {} mA, about {} min in all\n", script.holdTotal().s / 60, q.limit.mA, (script.total().s + 59) / 60);
+    answer.text += fmt::format("{} min of current at no more than {} mA, about {} min in all\n",
+                               script.holdTotal().s / 60, q.limit.mA, (script.total().s + 59) / 60);
     return answer;
 }
 

@@ -9,11 +9,9 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 
@@ -58,15 +56,9 @@ CareSheet sheetOf(const Options& o)
     return s;
 }
 
-AgeGroup ageOf(const Options& o)
-{
-    return wordOption<AgeGroup>("--age", o.age);
-}
+AgeGroup ageOf(const Options& o) { return wordOption<AgeGroup>("--age", o.age); }
 
-nlohmann::json jsonOf(const CareSheet& sheet)
-{
-    return nlohmann::json::parse(summary::careSheetLine(sheet));
-}
+nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(summary::careSheetLine(sheet)); }
 
 Answer make(const Options& o)
 {

@@ -3,11 +3,9 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 

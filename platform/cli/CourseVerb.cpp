@@ -5,11 +5,9 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 using nlohmann::json;
@@ -36,20 +34,11 @@ struct Question {
 constexpr std::array<std::string_view, 7> kWeekdays{"Monday", "Tuesday",  "Wednesday", "Thursday",
                                                     "Friday", "Saturday", "Sunday"};
 
-std::string_view weekdayName(LocalDate d)
-{
-    return kWeekdays[static_cast<std::size_t>(d.weekday())];
-}
+std::string_view weekdayName(LocalDate d) { return kWeekdays[static_cast<std::size_t>(d.weekday())]; }
 
-std::string named(LocalDate d)
-{
-    return fmt::format("{} {}", weekdayName(d), d.iso());
-}
+std::string named(LocalDate d) { return fmt::format("{} {}", weekdayName(d), d.iso()); }
 
-std::string days(int count)
-{
-    return fmt::format("{} day{}", count, count == 1 ? "" : "s");
-}
+std::string days(int count) { return fmt::format("{} day{}", count, count == 1 ? "" : "s"); }
 
 std::vector<LocalDate> datesOption(const std::string& option, const std::vector<std::string>& texts)
 {

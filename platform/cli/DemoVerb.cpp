@@ -10,11 +10,9 @@
 
 extern const char* const demoRecord; // demo-data/record.json
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 
@@ -71,7 +69,8 @@ Answer demo(const std::string& out, const std::string& today)
     orRefuse(journal.appendAll(facts));
     Answer answer;
     answer.json = {{"facts", facts.size()}};
-    answer.text = fmt::format("{}: {} facts of a person who does not exist, up to {}\n", out, facts.size(), (day - 1).iso());
+    answer.text =
+        fmt::format("{}: {} facts of a person who does not exist, up to {}\n", out, facts.size(), (day - 1).iso());
     return answer;
 }
 

@@ -4,13 +4,9 @@
 
 #include <filesystem>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-std::string readWhole(const std::string& file)
-{
-    return orRefuse(journal::readFile(file, kMostBytes));
-}
+std::string readWhole(const std::string& file) { return orRefuse(journal::readFile(file, kMostBytes)); }
 
 void writeWhole(const std::string& file, const std::string& content, bool replace)
 {

@@ -3,8 +3,7 @@
 #include "Verb.h"
 
 // Files that verbs read and write: whole or not at all, for the owner alone.
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
 inline constexpr std::size_t kMostBytes = 256U << 20U;
 

@@ -9,11 +9,9 @@
 #include <memory>
 #include <sstream>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using nlohmann::json;
 using outlook::Family;
@@ -69,10 +67,7 @@ std::vector<Interval> intervalsOf(const std::string& file)
     return out;
 }
 
-std::string levelName(double p)
-{
-    return fmt::format("{:.1f}", p);
-}
+std::string levelName(double p) { return fmt::format("{:.1f}", p); }
 
 json named(Family family, std::array<double, 2> values)
 {
@@ -138,8 +133,9 @@ Answer fit(const Options& o)
     for (const auto& [name, value] : a.json["estimate"].items())
         a.text += fmt::format("  {} {:.4f} (standard error {:.4f})\n", name, value.get<double>(),
                               a.json["se"][name].get<double>());
-    a.text += fmt::format("  half by {:.1f} days ({:.0f} % limits {:.1f} to {:.1f})\n", fit.quantile(0.5), 100 * o.level,
-                          a.json["median_limits"][0].get<double>(), a.json["median_limits"][1].get<double>());
+    a.text +=
+        fmt::format("  half by {:.1f} days ({:.0f} % limits {:.1f} to {:.1f})\n", fit.quantile(0.5), 100 * o.level,
+                    a.json["median_limits"][0].get<double>(), a.json["median_limits"][1].get<double>());
     if (o.prior) {
         a.json["posterior"] = posteriorOf(data);
         a.text += fmt::format("  with the prior: next time half by {:.1f} days, 80 % between {:.1f} and {:.1f}\n",

@@ -11,11 +11,9 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 using journal::Incoming;

@@ -37,7 +37,10 @@ json reasonJson(const Reason& r)
 
 json siteJson(const SiteSituation& s)
 {
-    json j{{"site", word(s.site)}, {"treated_as", word(s.treatedAs)}, {"stage", word(s.stage)}, {"advice", word(s.advice)}};
+    json j{{"site", word(s.site)},
+           {"treated_as", word(s.treatedAs)},
+           {"stage", word(s.stage)},
+           {"advice", word(s.advice)}};
     const auto& p = s.forecast.today;
     j["probability"] = {{"dry", p.dry}, {"clammy", p.clammy}, {"sweating", p.sweating}};
     j["last_session"] = s.lastSession ? json(s.lastSession->iso()) : json();
@@ -67,7 +70,8 @@ std::string siteText(const SiteSituation& s)
                            s.forecast.quantiles->front().iso(), s.forecast.quantiles->back().iso(),
                            (*s.forecast.quantiles)[2].iso());
     const auto& p = s.forecast.today;
-    out += fmt::format("  today dry {:.0f} %, clammy {:.0f} %, sweating {:.0f} %\n", 100 * p.dry, 100 * p.clammy, 100 * p.sweating);
+    out += fmt::format("  today dry {:.0f} %, clammy {:.0f} %, sweating {:.0f} %\n", 100 * p.dry, 100 * p.clammy,
+                       100 * p.sweating);
     for (const Reason& r : s.reasons) {
         out += fmt::format("  because: {}", word(r.kind));
         if (r.kind == situation::ReasonKind::DrySpellUsual)
@@ -86,38 +90,41 @@ std::string siteText(const SiteSituation& s)
 }
 
 const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](CLI::App& sub) {
-    struct Args {
-        std::string store, today, site, person;
-    };
-    const auto args = std::make_shared<Args>();
-    sub.add_option("--store", args->store, "the record")->required();
-    sub.add_option("--today", args->today, "the day looked at, YYYY-MM-DD")->required();
-    sub.add_option("--site", args->site, "hands, feet or armpits alone");
-    sub.add_option("--person", args->person, "whose record");
-    return [args]() -> Answer {
-        const LocalDate today = dateOption("--today", args->today);
-        std::optional<DiarySite> only;
-        if (!args->site.empty())
-            only = wordOption<DiarySite>("--site", args->site);
-        const auto journal = orRefuse(journal::Journal::openExisting(args->store));
-        const auto facts = orRefuse(journal.readAll());
-        const auto person = personOf(facts, args->person);
-        const auto situation = situation::assess(recordOf(facts, person), today);
-        Answer answer;
-        answer.json = {{"person", person}, {"today", today.iso()}, {"age", word(situation.age)}, {"sites", json::array()}};
-        for (const SiteSituation& s : situation.sites) {
-            if (only && s.site != *only)
-                continue;
-            answer.json["sites"].push_back(siteJson(s));
-            answer.text += siteText(s);
-        }
-        if (answer.json["sites"].empty() && only)
-            throw Refused{fmt::format("--site: nothing is recorded about {}", word(*only))};
-        if (answer.text.empty())
-            answer.text = "no site is in use yet\n";
-        return answer;
-    };
-}};
+                           struct Args {
+                               std::string store, today, site, person;
+                           };
+                           const auto args = std::make_shared<Args>();
+                           sub.add_option("--store", args->store, "the record")->required();
+                           sub.add_option("--today", args->today, "the day looked at, YYYY-MM-DD")->required();
+                           sub.add_option("--site", args->site, "hands, feet or armpits alone");
+                           sub.add_option("--person", args->person, "whose record");
+                           return [args]() -> Answer {
+                               const LocalDate today = dateOption("--today", args->today);
+                               std::optional<DiarySite> only;
+                               if (!args->site.empty())
+                                   only = wordOption<DiarySite>("--site", args->site);
+                               const auto journal = orRefuse(journal::Journal::openExisting(args->store));
+                               const auto facts = orRefuse(journal.readAll());
+                               const auto person = personOf(facts, args->person);
+                               const auto situation = situation::assess(recordOf(facts, person), today);
+                               Answer answer;
+                               answer.json = {{"person", person},
+                                              {"today", today.iso()},
+                                              {"age", word(situation.age)},
+                                              {"sites", json::array()}};
+                               for (const SiteSituation& s : situation.sites) {
+                                   if (only && s.site != *only)
+                                       continue;
+                                   answer.json["sites"].push_back(siteJson(s));
+                                   answer.text += siteText(s);
+                               }
+                               if (answer.json["sites"].empty() && only)
+                                   throw Refused{fmt::format("--site: nothing is recorded about {}", word(*only))};
+                               if (answer.text.empty())
+                                   answer.text = "no site is in use yet\n";
+                               return answer;
+                           };
+                       }};
 
 } // namespace
 

@@ -8,13 +8,11 @@
 #include <filesystem>
 #include <fmt/ranges.h>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
 using namespace facts;
 
-namespace
-{
+namespace {
 
 constexpr int kDaysBack = 50 * 366;
 constexpr long long kDayMs = 86'400'000;

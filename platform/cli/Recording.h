@@ -3,8 +3,7 @@
 #include "Verb.h"
 
 // What the verbs that add to a store have in common: every input is judged before the store is touched.
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
 /// The day and minute meant by `--date` and `--at` (may be empty: `otherwise`). Refused: a day that has not
 /// come yet (one day's grace, for the zones east of here) and one more than 50 years back.

@@ -9,11 +9,9 @@
 #include <numeric>
 #include <span>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using nlohmann::json;
 using rehearsal::Figures;
@@ -102,8 +100,8 @@ json outcomeJson(const Outcome& o)
 
 std::string row(std::string_view who, Policy p, const Figures& f)
 {
-    return fmt::format("{:<9}{:<8}{:>10.1f}{:>14.1f}{:>16.2f}{:>14.0f}\n", who, facts::word(p), f.sessions, f.clammyDays,
-                       f.sweatingDays, f.minutes);
+    return fmt::format("{:<9}{:<8}{:>10.1f}{:>14.1f}{:>16.2f}{:>14.0f}\n", who, facts::word(p), f.sessions,
+                       f.clammyDays, f.sweatingDays, f.minutes);
 }
 
 std::string tenths(std::span<const long long, 10> counts)
@@ -128,8 +126,9 @@ std::string outcomeText(const Outcome& o)
                        100 * c.coverage[1], 100 * c.coverage[2], c.spells);
     out += "tenths of the forecast:" + tenths(c.pit);
     out += "of one spell each:    " + tenths(c.pitOneEach);
-    out += fmt::format("flat by chi-square over those {}: {:.1f} on 9 degrees of freedom, p = {:.3f}\n",
-                       std::accumulate(c.pitOneEach.begin(), c.pitOneEach.end(), 0LL), c.flatness.statistic, c.flatness.p);
+    out +=
+        fmt::format("flat by chi-square over those {}: {:.1f} on 9 degrees of freedom, p = {:.3f}\n",
+                    std::accumulate(c.pitOneEach.begin(), c.pitOneEach.end(), 0LL), c.flatness.statistic, c.flatness.p);
     out += fmt::format("Brier score {:.4f}; clammy before the due day {:.1f} %, by its check-in {:.1f} %\n", c.brier,
                        100 * c.dueHitRate, 100 * c.onTheDayRate);
     return out;

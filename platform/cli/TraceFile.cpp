@@ -7,11 +7,9 @@
 #include <fmt/format.h>
 #include <limits>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 std::string trimmed(std::string_view text)
 {

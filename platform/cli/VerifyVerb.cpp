@@ -7,11 +7,9 @@
 #include <memory>
 #include <set>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 

@@ -1,8 +1,9 @@
 #pragma once
 
-// What has been checked of this folder, and what has not: there is no machine here with Apple's compiler and frameworks,
-// so none of it was ever built or run on iOS. Its syntax and its use of our own headers are checked by clang against
-// declarations that tests/ios/stubs repeats from Apple's documentation; how the system behaves is not checked.
+// What has been checked of this folder, and what has not: there is no machine here with Apple's compiler and
+// frameworks, so none of it was ever built or run on iOS. Its syntax and its use of our own headers are checked by
+// clang against declarations that tests/ios/stubs repeats from Apple's documentation; how the system behaves is not
+// checked.
 
 #include "ports/Notifier.h"
 
@@ -12,16 +13,15 @@
 #include <string>
 #include <vector>
 
-namespace firstdew::iosside
-{
+namespace firstdew::iosside {
 
 /// Reminders through UserNotifications. The system holds what is planned, by the hour of the person's own clock, and
 /// shows it with the app closed, after a restart and in another zone; it holds at most 64.
-class AppleNotifier : public ports::Notifier
-{
+class AppleNotifier : public ports::Notifier {
 public:
     /// `words` are the buttons', by id: dry, clammy, start, later. `opened` is called with the place to open.
-    AppleNotifier(const std::map<std::string, std::string>& words, std::function<void(const std::string& place)> opened);
+    AppleNotifier(const std::map<std::string, std::string>& words,
+                  std::function<void(const std::string& place)> opened);
     ~AppleNotifier() override;
     AppleNotifier(const AppleNotifier&) = delete;
     AppleNotifier& operator=(const AppleNotifier&) = delete;

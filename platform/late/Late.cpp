@@ -5,8 +5,7 @@
 #include <filesystem>
 #include <string>
 
-namespace firstdew::late
-{
+namespace firstdew::late {
 
 const void* offered(const char* name)
 {

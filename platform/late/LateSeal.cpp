@@ -4,11 +4,9 @@
 #include "late/Missing.h"
 #include "late/Parts.h"
 
-namespace firstdew::journal
-{
+namespace firstdew::journal {
 
-namespace
-{
+namespace {
 
 const late::Seal* part()
 {

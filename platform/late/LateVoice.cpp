@@ -4,8 +4,7 @@
 #include "late/Parts.h"
 #include "ports/Absent.h"
 
-namespace firstdew::late
-{
+namespace firstdew::late {
 
 ports::Voice& LateVoice::voice()
 {
@@ -28,7 +27,10 @@ void LateVoice::choose(const ports::VoiceChoice& choice)
         m_voice->choose(choice);
 }
 
-void LateVoice::ask(const std::string& language, std::function<void(bool)> answer) { voice().ask(language, std::move(answer)); }
+void LateVoice::ask(const std::string& language, std::function<void(bool)> answer)
+{
+    voice().ask(language, std::move(answer));
+}
 
 bool LateVoice::prepare()
 {

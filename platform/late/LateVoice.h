@@ -4,13 +4,11 @@
 
 #include <memory>
 
-namespace firstdew::late
-{
+namespace firstdew::late {
 
 /// The voice of the part "sound", which is loaded when something is first to be made ready or heard. Where the part is
 /// missing it cannot be made ready, and the log says so.
-class LateVoice final : public ports::Voice
-{
+class LateVoice final : public ports::Voice {
 public:
     void choose(const ports::VoiceChoice& choice) override;
     void ask(const std::string& language, std::function<void(bool)> answer) override;

@@ -2,8 +2,7 @@
 
 #include "facts/Result.h"
 
-namespace firstdew::late
-{
+namespace firstdew::late {
 
 /// What cannot be done without a part that is not there.
 [[nodiscard]] inline facts::Error missing()

@@ -6,13 +6,11 @@
 #include <string_view>
 
 // What the parts offer, each under one name.
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 class Voice;
 }
 
-namespace firstdew::late
-{
+namespace firstdew::late {
 
 /// The part "seal": journal/OpenPgp.h.
 struct Seal {
@@ -33,6 +31,6 @@ struct Sound {
 } // namespace firstdew::late
 
 /// Says what a part offers: FIRSTDEW_PART(Seal, {journal::seal, journal::unseal}).
-#define FIRSTDEW_PART(Offer, ...) \
-    extern "C" __attribute__((visibility("default"))) const firstdew::late::Offer firstdewPart; \
+#define FIRSTDEW_PART(Offer, ...)                                                                                      \
+    extern "C" __attribute__((visibility("default"))) const firstdew::late::Offer firstdewPart;                        \
     const firstdew::late::Offer firstdewPart __VA_ARGS__

@@ -5,8 +5,7 @@
 #include <QFileInfo>
 #include <dlfcn.h>
 
-namespace
-{
+namespace {
 
 firstdew::ports::Voice* make();
 
@@ -14,8 +13,7 @@ firstdew::ports::Voice* make();
 
 FIRSTDEW_PART(Sound, {make});
 
-namespace
-{
+namespace {
 
 /// The program that speaks with the device's voice stands beside this part, where it was built.
 firstdew::ports::Voice* make()

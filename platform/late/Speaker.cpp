@@ -1,7 +1,7 @@
 // firstdew-speaker LANGUAGE: reads out what comes in with the voice the device has for that language, through Qt
-// TextToSpeech. It is a program of its own because an engine may hang while its voices are listed, or die while it speaks.
-// In, a line each: "NUMBER TEXT", or "stop". Out: "ready", then by number "begun", "ended" or "failed".
-// Ends with 1 where the device has no voice for the language, and when nothing more can come in.
+// TextToSpeech. It is a program of its own because an engine may hang while its voices are listed, or die while it
+// speaks. In, a line each: "NUMBER TEXT", or "stop". Out: "ready", then by number "begun", "ended" or "failed". Ends
+// with 1 where the device has no voice for the language, and when nothing more can come in.
 #include <QCoreApplication>
 #include <QLocale>
 #include <QSocketNotifier>
@@ -13,8 +13,7 @@
 #include <sys/prctl.h>
 #include <unistd.h>
 
-namespace
-{
+namespace {
 
 /// The engine's voice for that language, or nothing.
 std::unique_ptr<QTextToSpeech> voiceOf(const QString& engine, QLocale::Language language)
@@ -23,7 +22,8 @@ std::unique_ptr<QTextToSpeech> voiceOf(const QString& engine, QLocale::Language 
     if (speech->state() == QTextToSpeech::Error)
         return nullptr;
     const QList<QLocale> locales = speech->availableLocales();
-    const auto found = std::find_if(locales.begin(), locales.end(), [&](const QLocale& l) { return l.language() == language; });
+    const auto found =
+        std::find_if(locales.begin(), locales.end(), [&](const QLocale& l) { return l.language() == language; });
     if (found == locales.end())
         return nullptr;
     speech->setLocale(*found);
@@ -41,12 +41,12 @@ std::unique_ptr<QTextToSpeech> voiceFor(QLocale::Language language)
     return nullptr;
 }
 
-class Speaker
-{
+class Speaker {
 public:
     explicit Speaker(QTextToSpeech& speech) : m_speech(speech)
     {
-        QObject::connect(&speech, &QTextToSpeech::stateChanged, &speech, [this](QTextToSpeech::State state) { follow(state); });
+        QObject::connect(&speech, &QTextToSpeech::stateChanged, &speech,
+                         [this](QTextToSpeech::State state) { follow(state); });
     }
 
     void take(const QByteArray& line)

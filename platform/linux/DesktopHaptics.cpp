@@ -6,11 +6,9 @@
 #include <QDBusPendingReply>
 #include <QVariantMap>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-namespace
-{
+namespace {
 
 const QString kService = QStringLiteral("org.sigxcpu.Feedback");
 const QString kPath = QStringLiteral("/org/sigxcpu/Feedback");
@@ -29,7 +27,8 @@ QDBusMessage call(const QString& method) { return QDBusMessage::createMethodCall
 bool DesktopHaptics::present() const
 {
     const auto* bus = (*m_bus).interface();
-    return bus != nullptr && (bus->isServiceRegistered(kService).value() || bus->activatableServiceNames().value().contains(kService));
+    return bus != nullptr &&
+           (bus->isServiceRegistered(kService).value() || bus->activatableServiceNames().value().contains(kService));
 }
 
 void DesktopHaptics::pulse() { trigger(kStep, kOnce, std::nullopt); }
@@ -52,10 +51,12 @@ void DesktopHaptics::still()
 void DesktopHaptics::trigger(const QString& event, int seconds, std::optional<int> round)
 {
     if (!m_listening) // from any sender: asking who has the name would wait for the bus, in the midst of an alarm
-        m_listening = (*m_bus).connect(QString(), kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
+        m_listening =
+            (*m_bus).connect(QString(), kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
     QDBusMessage message = call(QStringLiteral("TriggerFeedback"));
     // Felt, not heard: the sounds are the voice's, in an order of their own.
-    message << QStringLiteral("org.firstdew") << event << QVariantMap{{QStringLiteral("profile"), QStringLiteral("quiet")}} << seconds;
+    message << QStringLiteral("org.firstdew") << event
+            << QVariantMap{{QStringLiteral("profile"), QStringLiteral("quiet")}} << seconds;
     auto* watcher = new QDBusPendingCallWatcher((*m_bus).asyncCall(message), this);
     connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, round](QDBusPendingCallWatcher* done) {
         const QDBusPendingReply<uint> reply = *done;

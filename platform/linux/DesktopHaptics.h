@@ -9,13 +9,11 @@
 #include <QObject>
 #include <optional>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
 /// Vibration by feedbackd, the feedback daemon of Linux phones (its D-Bus interface org.sigxcpu.Feedback). Where it is
 /// not installed nothing is felt, which is said once.
-class DesktopHaptics : public QObject, public ports::Haptics
-{
+class DesktopHaptics : public QObject, public ports::Haptics {
     Q_OBJECT
 
 public:

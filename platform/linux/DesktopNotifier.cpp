@@ -13,11 +13,9 @@
 #include <set>
 #include <utility>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-namespace
-{
+namespace {
 
 const QString kService = QStringLiteral("org.freedesktop.Notifications");
 const QString kPath = QStringLiteral("/org/freedesktop/Notifications");
@@ -25,29 +23,29 @@ constexpr int kCallMs = 2000;
 constexpr int kRememberedDays = 3;
 constexpr uint kClosedByCall = 3; // reason of NotificationClosed: CloseNotification was called
 
-QDBusMessage call(const QString& method)
-{
-    return QDBusMessage::createMethodCall(kService, kPath, kService, method);
-}
+QDBusMessage call(const QString& method) { return QDBusMessage::createMethodCall(kService, kPath, kService, method); }
 
 } // namespace
 
-DesktopNotifier::DesktopNotifier(QString state, QDBusConnection bus, QObject* parent) : QObject(parent), m_bus(bus), m_state(std::move(state))
+DesktopNotifier::DesktopNotifier(QString state, QDBusConnection bus, QObject* parent)
+    : QObject(parent), m_bus(bus), m_state(std::move(state))
 {
     m_bus.connect(kService, kPath, kService, QStringLiteral("ActionInvoked"), this, SLOT(actionInvoked(uint, QString)));
-    m_bus.connect(kService, kPath, kService, QStringLiteral("NotificationClosed"), this, SLOT(notificationClosed(uint, uint)));
+    m_bus.connect(kService, kPath, kService, QStringLiteral("NotificationClosed"), this,
+                  SLOT(notificationClosed(uint, uint)));
 }
 
-/// The bus and the daemon's own name on it: a restarted daemon gives out the same numbers again for other notices, and a
-/// restarted bus the same names.
+/// The bus and the daemon's own name on it: a restarted daemon gives out the same numbers again for other notices, and
+/// a restarted bus the same names.
 QString DesktopNotifier::daemon() const
 {
     const auto* bus = m_bus.interface();
     const QDBusReply<QString> owner = bus != nullptr ? bus->serviceOwner(kService) : QDBusReply<QString>();
     if (!owner.isValid())
         return {};
-    const QDBusReply<QString> own = m_bus.call(QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.DBus"), QStringLiteral("/org/freedesktop/DBus"),
-                                                                              QStringLiteral("org.freedesktop.DBus"), QStringLiteral("GetId")));
+    const QDBusReply<QString> own = m_bus.call(
+        QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.DBus"), QStringLiteral("/org/freedesktop/DBus"),
+                                       QStringLiteral("org.freedesktop.DBus"), QStringLiteral("GetId")));
     return owner.value() + QLatin1Char('@') + own.value();
 }
 
@@ -85,8 +83,10 @@ void DesktopNotifier::write() const
                         {QStringLiteral("since"), QString::fromStdString(shown.since.iso())},
                         {QStringLiteral("answered"), shown.answered}};
     QSaveFile file(m_state);
-    const QByteArray text = QJsonDocument(QJsonObject{{QStringLiteral("daemon"), daemon()}, {QStringLiteral("notices"), notices}}).toJson();
-    if (!file.open(QIODevice::WriteOnly) || !file.setPermissions(QFile::ReadOwner | QFile::WriteOwner) || file.write(text) != text.size() || !file.commit())
+    const QByteArray text =
+        QJsonDocument(QJsonObject{{QStringLiteral("daemon"), daemon()}, {QStringLiteral("notices"), notices}}).toJson();
+    if (!file.open(QIODevice::WriteOnly) || !file.setPermissions(QFile::ReadOwner | QFile::WriteOwner) ||
+        file.write(text) != text.size() || !file.commit())
         qWarning("notices: %s could not be written; a restarted app may show a reminder twice", qPrintable(m_state));
 }
 
@@ -118,7 +118,8 @@ void DesktopNotifier::withdraw(const std::vector<ports::Notice>& due, const port
     std::set<uint> gone;
     for (auto& [key, shown] : m_shown) {
         latest = std::max(latest, shown.since);
-        const bool isDue = std::any_of(due.begin(), due.end(), [&, &wanted = key](const ports::Notice& n) { return n.key == wanted; });
+        const bool isDue =
+            std::any_of(due.begin(), due.end(), [&, &wanted = key](const ports::Notice& n) { return n.key == wanted; });
         const auto stands = standing.find(key);
         if (shown.id == 0 || isDue || (stands != standing.end() && stands->second <= shown.since))
             continue;
@@ -131,7 +132,9 @@ void DesktopNotifier::withdraw(const std::vector<ports::Notice>& due, const port
         close << id;
         m_bus.call(close, QDBus::NoBlock);
     }
-    std::erase_if(m_shown, [&](const auto& one) { return one.second.id == 0 && (m_forgotten || one.second.since.date + kRememberedDays < latest.date); });
+    std::erase_if(m_shown, [&](const auto& one) {
+        return one.second.id == 0 && (m_forgotten || one.second.since.date + kRememberedDays < latest.date);
+    });
 }
 
 /// Those not shown yet, or put off since.
@@ -151,7 +154,8 @@ uint DesktopNotifier::notify(const ports::Notice& n)
     for (const ports::NoticeAction& a : n.actions)
         actions << QString::fromStdString(a.id) << QString::fromStdString(a.label);
     QDBusMessage notify = call(QStringLiteral("Notify"));
-    notify << QStringLiteral("Firstdew") << uint(0) << QString() << QString::fromStdString(n.title) << QString::fromStdString(n.text) << actions
+    notify << QStringLiteral("Firstdew") << uint(0) << QString() << QString::fromStdString(n.title)
+           << QString::fromStdString(n.text) << actions
            << QVariantMap{{QStringLiteral("desktop-entry"), QStringLiteral("firstdew")}} << 0;
     const QDBusReply<uint> reply = m_bus.call(notify, QDBus::Block, kCallMs);
     return reply.isValid() ? reply.value() : 0;
@@ -160,7 +164,8 @@ uint DesktopNotifier::notify(const ports::Notice& n)
 /// The one with the most to answer leads, and its buttons are the notice's; the others are named under it.
 void DesktopNotifier::showAsOne(const std::vector<ports::Notice>& late)
 {
-    const auto lead = std::max_element(late.begin(), late.end(), [](const auto& a, const auto& b) { return a.actions.size() < b.actions.size(); });
+    const auto lead = std::max_element(
+        late.begin(), late.end(), [](const auto& a, const auto& b) { return a.actions.size() < b.actions.size(); });
     ports::Notice one = *lead;
     for (const ports::Notice& n : late)
         if (n.key != lead->key)

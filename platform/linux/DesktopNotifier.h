@@ -9,18 +9,18 @@
 #include <QString>
 #include <map>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
 /// Reminders through org.freedesktop.Notifications (Desktop Notifications Specification 1.2). The specification has no
-/// way to ask what is up, so what was shown is written down beside the record: keys and times, nothing of their answers.
-class DesktopNotifier : public QObject, public ports::Notifier
-{
+/// way to ask what is up, so what was shown is written down beside the record: keys and times, nothing of their
+/// answers.
+class DesktopNotifier : public QObject, public ports::Notifier {
     Q_OBJECT
 
 public:
     /// `state` is the file that holds what is up; its folder is made where it is missing.
-    explicit DesktopNotifier(QString state, QDBusConnection bus = QDBusConnection::sessionBus(), QObject* parent = nullptr);
+    explicit DesktopNotifier(QString state, QDBusConnection bus = QDBusConnection::sessionBus(),
+                             QObject* parent = nullptr);
     /// The place for that file for one record.
     [[nodiscard]] static QString stateFor(const QString& record) { return record + QStringLiteral(".notices"); }
     void show(const std::vector<ports::Notice>& due, const ports::Standing& standing) override;

@@ -12,11 +12,9 @@
 #include <fcntl.h>
 #include <unistd.h>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-namespace
-{
+namespace {
 
 constexpr int kPortalMs = 2000;
 
@@ -30,9 +28,11 @@ bool throughPortal(const QDBusConnection& bus, const QString& path, Ask ask)
         return false;
     const QDBusUnixFileDescriptor descriptor(opened); // holds a copy of its own
     ::close(opened);
-    QDBusMessage message = QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.portal.Desktop"), QStringLiteral("/org/freedesktop/portal/desktop"),
-                                                          QStringLiteral("org.freedesktop.portal.OpenURI"), QStringLiteral("OpenFile"));
-    message << QString() << QVariant::fromValue(descriptor) << QVariantMap{{QStringLiteral("ask"), ask == Ask::WhichProgram}};
+    QDBusMessage message = QDBusMessage::createMethodCall(
+        QStringLiteral("org.freedesktop.portal.Desktop"), QStringLiteral("/org/freedesktop/portal/desktop"),
+        QStringLiteral("org.freedesktop.portal.OpenURI"), QStringLiteral("OpenFile"));
+    message << QString() << QVariant::fromValue(descriptor)
+            << QVariantMap{{QStringLiteral("ask"), ask == Ask::WhichProgram}};
     return QDBusReply<QDBusObjectPath>(bus.call(message, QDBus::Block, kPortalMs)).isValid();
 }
 
@@ -51,7 +51,10 @@ bool handOver(const QDBusConnection& bus, const std::string& path, Ask ask)
 
 } // namespace
 
-bool DesktopSharer::share(const std::string& file, const std::string&) { return handOver(*m_bus, file, Ask::WhichProgram); }
+bool DesktopSharer::share(const std::string& file, const std::string&)
+{
+    return handOver(*m_bus, file, Ask::WhichProgram);
+}
 
 bool DesktopOpener::open(const std::string& path) { return handOver(*m_bus, path, Ask::Nothing); }
 
@@ -59,8 +62,9 @@ void DesktopWakeGuard::keepAwake(bool on)
 {
     if (on == (m_cookie != 0))
         return;
-    QDBusMessage message = QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.ScreenSaver"), QStringLiteral("/org/freedesktop/ScreenSaver"),
-                                                          QStringLiteral("org.freedesktop.ScreenSaver"), on ? QStringLiteral("Inhibit") : QStringLiteral("UnInhibit"));
+    QDBusMessage message = QDBusMessage::createMethodCall(
+        QStringLiteral("org.freedesktop.ScreenSaver"), QStringLiteral("/org/freedesktop/ScreenSaver"),
+        QStringLiteral("org.freedesktop.ScreenSaver"), on ? QStringLiteral("Inhibit") : QStringLiteral("UnInhibit"));
     if (on) {
         message << QStringLiteral("Firstdew") << QStringLiteral("A session is running");
         const QDBusReply<uint> reply = (*m_bus).call(message, QDBus::Block, 1000);

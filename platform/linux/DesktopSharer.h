@@ -5,13 +5,11 @@
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
 /// The desktop's portal asks the person which program is to take the file (org.freedesktop.portal.OpenURI); without a
 /// portal xdg-open gives it to the usual one.
-class DesktopSharer : public ports::Sharer
-{
+class DesktopSharer : public ports::Sharer {
 public:
     explicit DesktopSharer(SessionBus bus = {}) : m_bus(std::move(bus)) {}
     [[nodiscard]] bool share(const std::string& file, const std::string& mimeType) override;
@@ -21,8 +19,7 @@ private:
 };
 
 /// The same without the question: the file or folder opens in the program that the person uses for such.
-class DesktopOpener : public ports::Opener
-{
+class DesktopOpener : public ports::Opener {
 public:
     explicit DesktopOpener(SessionBus bus = {}) : m_bus(std::move(bus)) {}
     [[nodiscard]] bool open(const std::string& path) override;
@@ -32,8 +29,7 @@ private:
 };
 
 /// Inhibits the screen saver through org.freedesktop.ScreenSaver; without that service it does nothing.
-class DesktopWakeGuard : public ports::WakeGuard
-{
+class DesktopWakeGuard : public ports::WakeGuard {
 public:
     explicit DesktopWakeGuard(SessionBus bus = {}) : m_bus(std::move(bus)) {}
     void keepAwake(bool on) override;

@@ -3,8 +3,7 @@
 #include <QProcess>
 #include <QTimer>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
 #if QT_CONFIG(process)
 
@@ -20,7 +19,8 @@ struct DeviceVoice::Inside {
     QTimer late;
 };
 
-DeviceVoice::DeviceVoice(const QString& program, Patience patience, QObject* parent) : QObject(parent), m_inside(std::make_unique<Inside>())
+DeviceVoice::DeviceVoice(const QString& program, Patience patience, QObject* parent)
+    : QObject(parent), m_inside(std::make_unique<Inside>())
 {
     m_inside->program = program;
     m_inside->patience = patience;
@@ -53,7 +53,9 @@ void DeviceVoice::look(const QString& language)
 /// What it says: "ready", and of each text by its number "begun", "ended" or "failed".
 void DeviceVoice::hear(const QByteArray& line)
 {
-    const auto is = [&](const char* word) { return line == QByteArray(word) + ' ' + QByteArray::number(m_inside->number); };
+    const auto is = [&](const char* word) {
+        return line == QByteArray(word) + ' ' + QByteArray::number(m_inside->number);
+    };
     if (m_inside->now == Now::Looking && line == "ready") {
         m_inside->now = Now::Silent;
         m_inside->late.stop();
@@ -113,7 +115,10 @@ bool DeviceVoice::speaks(const QString& language) const
     return m_inside->language == language && m_inside->now != Now::Absent && m_inside->now != Now::Looking;
 }
 
-bool DeviceVoice::looksFor(const QString& language) const { return m_inside->language == language && m_inside->now == Now::Looking; }
+bool DeviceVoice::looksFor(const QString& language) const
+{
+    return m_inside->language == language && m_inside->now == Now::Looking;
+}
 
 void DeviceVoice::say(const QString& text)
 {

@@ -4,13 +4,11 @@
 #include <QString>
 #include <memory>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-/// The voice that the device itself has for a language. It speaks in a program of its own (late/Speaker.cpp): an engine that
-/// hangs or dies takes nothing of a session with it. What has not answered in its time is taken for not there.
-class DeviceVoice : public QObject
-{
+/// The voice that the device itself has for a language. It speaks in a program of its own (late/Speaker.cpp): an engine
+/// that hangs or dies takes nothing of a session with it. What has not answered in its time is taken for not there.
+class DeviceVoice : public QObject {
     Q_OBJECT
 
 public:
@@ -22,10 +20,13 @@ public:
     };
     /// `program` speaks; without one there is no voice.
     explicit DeviceVoice(const QString& program, Patience patience, QObject* parent = nullptr);
-    explicit DeviceVoice(const QString& program, QObject* parent = nullptr) : DeviceVoice(program, Patience(), parent) {}
+    explicit DeviceVoice(const QString& program, QObject* parent = nullptr) : DeviceVoice(program, Patience(), parent)
+    {
+    }
     ~DeviceVoice() override;
 
-    /// Looks for a voice for that language, unless it is at hand or being looked for; answered() follows where it looks.
+    /// Looks for a voice for that language, unless it is at hand or being looked for; answered() follows where it
+    /// looks.
     void look(const QString& language);
     /// Whether one for that language is at hand.
     [[nodiscard]] bool speaks(const QString& language) const;

@@ -4,11 +4,9 @@
 #include <QFile>
 #include <QWaveDecoder>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-namespace
-{
+namespace {
 
 /// A prompt that would begin later than this after its moment says something that is no longer true.
 constexpr qint64 kTooLateMs = 8000;
@@ -18,13 +16,17 @@ constexpr int kLeadMs = 25;
 const QString kSpoken = QStringLiteral(":/firstdew/voice/en/");
 const QString kTones = QStringLiteral(":/firstdew/sounds/");
 
-QString fileOf(const QString& folder, const std::string& id) { return folder + QString::fromStdString(id) + QStringLiteral(".wav"); }
+QString fileOf(const QString& folder, const std::string& id)
+{
+    return folder + QString::fromStdString(id) + QStringLiteral(".wav");
+}
 
 QByteArray decoded(const QString& source)
 {
     QFile file(source);
     QWaveDecoder decoder(&file);
-    if (file.open(QIODevice::ReadOnly) && decoder.open(QIODevice::ReadOnly) && decoder.audioFormat() == VoiceLine::format())
+    if (file.open(QIODevice::ReadOnly) && decoder.open(QIODevice::ReadOnly) &&
+        decoder.audioFormat() == VoiceLine::format())
         return decoder.readAll();
     qWarning("not heard, for it cannot be decoded: %s", qPrintable(source));
     return {};
@@ -87,7 +89,8 @@ bool QtVoice::prepare()
 
 bool QtVoice::byDevice(const Waiting& next) const
 {
-    return next.spoken && m_choice.text && !m_choice.language.empty() && m_device.speaks(QString::fromStdString(m_choice.language));
+    return next.spoken && m_choice.text && !m_choice.language.empty() &&
+           m_device.speaks(QString::fromStdString(m_choice.language));
 }
 
 void QtVoice::enqueue(const std::string& id, bool spoken)
@@ -96,7 +99,8 @@ void QtVoice::enqueue(const std::string& id, bool spoken)
     goOn();
 }
 
-/// Clips and tones join what is on the line without a gap; the device's voice waits for its end, and all for the voice's.
+/// Clips and tones join what is on the line without a gap; the device's voice waits for its end, and all for the
+/// voice's.
 void QtVoice::goOn()
 {
     while (!m_waiting.empty() && !m_device.busy()) {

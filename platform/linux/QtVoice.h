@@ -8,12 +8,10 @@
 #include <map>
 #include <optional>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
 /// Tones, and clips or the device's own voice, one after the other.
-class QtVoice : public QObject, public ports::Voice
-{
+class QtVoice : public QObject, public ports::Voice {
     Q_OBJECT
 
 public:

@@ -8,17 +8,17 @@
 #include <QStandardPaths>
 #include <utility>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-namespace
-{
+namespace {
 
 /// As systemd.syntax(7) and the Desktop Entry Specification both take it: in double quotes, special characters escaped;
 /// `percent` doubles the sign that either would fill in.
 QString quoted(QString word)
 {
-    word.replace(QLatin1Char('\\'), QLatin1String("\\\\")).replace(QLatin1Char('"'), QLatin1String("\\\"")).replace(QLatin1Char('%'), QLatin1String("%%"));
+    word.replace(QLatin1Char('\\'), QLatin1String("\\\\"))
+        .replace(QLatin1Char('"'), QLatin1String("\\\""))
+        .replace(QLatin1Char('%'), QLatin1String("%%"));
     return QLatin1Char('"') + word + QLatin1Char('"');
 }
 
@@ -43,7 +43,8 @@ bool systemctl(const QStringList& arguments)
     constexpr int kPatienceMs = 10'000;
     QProcess process;
     process.start(QStringLiteral("systemctl"), QStringList{QStringLiteral("--user")} + arguments);
-    return process.waitForFinished(kPatienceMs) && process.exitStatus() == QProcess::NormalExit && process.exitCode() == 0;
+    return process.waitForFinished(kPatienceMs) && process.exitStatus() == QProcess::NormalExit &&
+           process.exitCode() == 0;
 }
 
 const QString kTimer = QStringLiteral("firstdew-remind.timer");
@@ -51,7 +52,8 @@ const QString kTimer = QStringLiteral("firstdew-remind.timer");
 } // namespace
 
 ReminderTimer::ReminderTimer(QString config, QString program, QString record, QString systemd)
-    : m_systemd(std::move(systemd)), m_config(std::move(config)), m_program(std::move(program)), m_record(std::move(record))
+    : m_systemd(std::move(systemd)), m_config(std::move(config)), m_program(std::move(program)),
+      m_record(std::move(record))
 {
 }
 
@@ -60,10 +62,7 @@ QString ReminderTimer::unit(const char* kind) const
     return QStringLiteral("%1/systemd/user/firstdew-remind.%2").arg(m_config, QLatin1String(kind));
 }
 
-QString ReminderTimer::autostart() const
-{
-    return m_config + QStringLiteral("/autostart/firstdew-remind.desktop");
-}
+QString ReminderTimer::autostart() const { return m_config + QStringLiteral("/autostart/firstdew-remind.desktop"); }
 
 bool ReminderTimer::runsSystemd() const
 {
@@ -72,7 +71,8 @@ bool ReminderTimer::runsSystemd() const
 
 bool ReminderTimer::isSet() const
 {
-    return (holds(unit("service"), serviceText()) && holds(unit("timer"), timerText())) || holds(autostart(), autostartText());
+    return (holds(unit("service"), serviceText()) && holds(unit("timer"), timerText())) ||
+           holds(autostart(), autostartText());
 }
 
 QString ReminderTimer::serviceText() const
@@ -86,7 +86,8 @@ QString ReminderTimer::serviceText() const
 QString ReminderTimer::timerText() const
 {
     // Persistent: what was missed while the computer was off is looked at once when it is on again.
-    return QStringLiteral("[Unit]\nDescription=Looks for Firstdew reminders that are due\n\n[Timer]\nOnCalendar=*:0/5\nPersistent=true\n\n"
+    return QStringLiteral("[Unit]\nDescription=Looks for Firstdew reminders that are "
+                          "due\n\n[Timer]\nOnCalendar=*:0/5\nPersistent=true\n\n"
                           "[Install]\nWantedBy=timers.target\n");
 }
 
@@ -94,14 +95,16 @@ QString ReminderTimer::autostartText() const
 {
     // The entry's own rule for text comes on top: each backslash twice.
     const auto text = [](QString s) { return s.replace(QLatin1Char('\\'), QLatin1String("\\\\")); };
-    return QStringLiteral("[Desktop Entry]\nType=Application\nName=Firstdew reminders\nTryExec=%3\nExec=%1 --store %2 --remind --watch\n"
+    return QStringLiteral("[Desktop Entry]\nType=Application\nName=Firstdew reminders\nTryExec=%3\nExec=%1 --store %2 "
+                          "--remind --watch\n"
                           "NoDisplay=true\nX-GNOME-Autostart-enabled=true\n")
         .arg(text(quoted(m_program)), text(quoted(m_record)), text(m_program));
 }
 
 bool ReminderTimer::startTimer() const
 {
-    return replaced(unit("service"), serviceText()) && replaced(unit("timer"), timerText()) && systemctl({QStringLiteral("daemon-reload")}) &&
+    return replaced(unit("service"), serviceText()) && replaced(unit("timer"), timerText()) &&
+           systemctl({QStringLiteral("daemon-reload")}) &&
            systemctl({QStringLiteral("enable"), QStringLiteral("--now"), kTimer});
 }
 

@@ -3,11 +3,9 @@
 #include <QMediaDevices>
 #include <algorithm>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
-namespace
-{
+namespace {
 
 constexpr int kSampleRate = 16'000;
 /// A sound server begins to play when this much is there, or the little more that is asked of a slow one.

@@ -8,13 +8,11 @@
 #include <QTimer>
 #include <memory>
 
-namespace firstdew::linuxside
-{
+namespace firstdew::linuxside {
 
 /// One line of sound to the output the person uses: what is added is heard behind what was added before, without a gap,
 /// and at once where the line is silent. Open only while something is heard, so that silence costs nothing.
-class VoiceLine : public QObject
-{
+class VoiceLine : public QObject {
     Q_OBJECT
 
 public:

@@ -17,7 +17,10 @@ class AbsentVoice final : public Voice {
 public:
     void say(const std::string& prompt) override { std::clog << "firstdew: no voice here for " << prompt << '\n'; }
     void tone(const std::string& name) override { std::clog << "firstdew: no tones here for " << name << '\n'; }
-    void alarm(const std::string& prompt) override { std::clog << "firstdew: no alarm sound here for " << prompt << '\n'; }
+    void alarm(const std::string& prompt) override
+    {
+        std::clog << "firstdew: no alarm sound here for " << prompt << '\n';
+    }
     void hush() override {}
 };
 
@@ -83,7 +86,10 @@ private:
 
 class AbsentNotifier final : public Notifier {
 public:
-    void show(const std::vector<Notice>& due, const Standing&) override { std::clog << "firstdew: " << due.size() << " reminders due, no notices here\n"; }
+    void show(const std::vector<Notice>& due, const Standing&) override
+    {
+        std::clog << "firstdew: " << due.size() << " reminders due, no notices here\n";
+    }
 };
 
 } // namespace firstdew::ports

@@ -1,11 +1,9 @@
 #pragma once
 
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 
 /// What a hand on the phone, or the board under it, feels.
-class Haptics
-{
+class Haptics {
 public:
     virtual ~Haptics() = default;
     /// Whether there is anything here that can vibrate.

@@ -7,8 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 
 /// What can be answered right on a notice.
 struct NoticeAction {
@@ -45,13 +44,12 @@ struct NoticeAnswer {
 using Standing = std::map<std::string, facts::LocalTime>;
 
 /// Shows what is due, and takes back what is done.
-class Notifier
-{
+class Notifier {
 public:
     virtual ~Notifier() = default;
-    /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone. One that
-    /// is up also stays while its cause is among `standing`: in hours that have become quiet, after a clock was set back.
-    /// Holds over restarts and after a crash: what an earlier run of the program showed counts as shown.
+    /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone. One
+    /// that is up also stays while its cause is among `standing`: in hours that have become quiet, after a clock was
+    /// set back. Holds over restarts and after a crash: what an earlier run of the program showed counts as shown.
     virtual void show(const std::vector<Notice>& due, const Standing& standing) = 0;
 
     /// Whether the system takes reminders ahead of time; where it does not, plan() does nothing.

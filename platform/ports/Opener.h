@@ -2,12 +2,10 @@
 
 #include <string>
 
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 
 /// Shows a file or a folder in the program that the person uses for such.
-class Opener
-{
+class Opener {
 public:
     virtual ~Opener() = default;
     /// False where it is not there, or where the system has nothing that shows it.

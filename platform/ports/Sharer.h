@@ -2,12 +2,10 @@
 
 #include <string>
 
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 
 /// Hands a file to the system: its viewer, mail or share sheet.
-class Sharer
-{
+class Sharer {
 public:
     virtual ~Sharer() = default;
     /// False where the system has nothing that takes it; the file stays where it is.

@@ -3,8 +3,7 @@
 #include <functional>
 #include <string>
 
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 
 /// How the app speaks: the person's choice in Plan.
 struct VoiceChoice {
@@ -17,15 +16,16 @@ struct VoiceChoice {
 };
 
 /// Speaks prompts and sounds tones by their id (assets/voice/prompts.json, assets/sounds). One at a time, in order.
-class Voice
-{
+class Voice {
 public:
     virtual ~Voice() = default;
     virtual void choose(const VoiceChoice&) {}
-    /// Asks the device for a voice of its own for that language, and tells by `answer`, at the latest after some seconds.
+    /// Asks the device for a voice of its own for that language, and tells by `answer`, at the latest after some
+    /// seconds.
     virtual void ask(const std::string&, std::function<void(bool)> answer) { answer(false); }
-    /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before it
-    /// begins. False where the program cannot make itself heard at all: no alarm would be, and no session may begin.
+    /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it
+    /// before it begins. False where the program cannot make itself heard at all: no alarm would be, and no session may
+    /// begin.
     [[nodiscard]] virtual bool prepare() { return true; }
     /// Adds a prompt to what is still to be said. One that would begin more than a few seconds late is dropped.
     virtual void say(const std::string& prompt) = 0;

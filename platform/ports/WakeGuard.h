@@ -1,11 +1,9 @@
 #pragma once
 
-namespace firstdew::ports
-{
+namespace firstdew::ports {
 
 /// Keeps the screen on while a session runs.
-class WakeGuard
-{
+class WakeGuard {
 public:
     virtual ~WakeGuard() = default;
     virtual void keepAwake(bool on) = 0;

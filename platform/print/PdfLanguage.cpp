@@ -3,8 +3,7 @@
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFWriter.hh>
 
-namespace firstdew::print
-{
+namespace firstdew::print {
 
 facts::Result<std::string> inLanguage(std::string_view bytes, const std::string& language)
 {
@@ -18,7 +17,8 @@ facts::Result<std::string> inLanguage(std::string_view bytes, const std::string&
         const auto out = writer.getBufferSharedPointer();
         return std::string(reinterpret_cast<const char*>(out->getBuffer()), out->getSize());
     } catch (const std::exception& e) {
-        return facts::Error{"pdf-failed", "", std::string("the page could not be finished; nothing was written: ") + e.what()};
+        return facts::Error{"pdf-failed", "",
+                            std::string("the page could not be finished; nothing was written: ") + e.what()};
     }
 }
 

@@ -19,11 +19,9 @@
 #include <memory>
 #include <tuple>
 
-namespace firstdew::print
-{
+namespace firstdew::print {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 
@@ -45,8 +43,7 @@ constexpr double kPoint = kDpi / 72.0;
 QString noun(const QString& name) { return QLocale().language() == QLocale::German ? name : name.toLower(); }
 
 /// Writes down the page from top to bottom, in points.
-class Sheet
-{
+class Sheet {
 public:
     Sheet(QPainter& painter, QSizeF size)
         : m_p(painter), m_width(size.width() / kPoint), m_height(size.height() / kPoint),
@@ -75,10 +72,10 @@ public:
         return f;
     }
 
-    /// Draws text wrapped to a column, which begins `x` from where lines begin, and returns its height. Text is set in a large size and scaled, so that
-    /// widths are those of the outlines and not rounded to the screen's.
-    double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false, bool draw = true,
-                Qt::Alignment align = Qt::AlignLeft)
+    /// Draws text wrapped to a column, which begins `x` from where lines begin, and returns its height. Text is set in
+    /// a large size and scaled, so that widths are those of the outlines and not rounded to the screen's.
+    double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false,
+                bool draw = true, Qt::Alignment align = Qt::AlignLeft)
     {
         const double k = size / 100;
         const Composed& words = composed(text, w / k, strong, m_mirrored != (align == Qt::AlignRight));
@@ -147,14 +144,16 @@ private:
         layout.beginLayout();
         for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
             line.setLineWidth(room);
-            line.setPosition(QPointF(toTheRight ? room - line.naturalTextWidth() : 0, place->height + leading - metrics.descent() - line.ascent()));
+            line.setPosition(QPointF(toTheRight ? room - line.naturalTextWidth() : 0,
+                                     place->height + leading - metrics.descent() - line.ascent()));
             place->height += leading;
         }
         layout.endLayout();
         return *place;
     }
 
-    /// The units of what is drawn next, in points. Every change stands in the file and has to be compressed, so none is made that changes nothing.
+    /// The units of what is drawn next, in points. Every change stands in the file and has to be compressed, so none is
+    /// made that changes nothing.
     void scaleTo(double k)
     {
         if (m_k == k)
@@ -179,15 +178,13 @@ struct Row {
     QString value;
 };
 
-QString listed(const QStringList& parts)
-{
-    return parts.join(Page::tr(", ", "between the parts of a list"));
-}
+QString listed(const QStringList& parts) { return parts.join(Page::tr(", ", "between the parts of a list")); }
 
 /// Median with the middle 80 %, and on how much it rests.
 QString drySpell(const outlook::Forecast& f)
 {
-    const QString span = Page::tr("median %1 days (80 %: %2 to %3)").arg(words::number(f.usualMedian), words::number(f.usualFrom), words::number(f.usualTo));
+    const QString span = Page::tr("median %1 days (80 %: %2 to %3)")
+                             .arg(words::number(f.usualMedian), words::number(f.usualFrom), words::number(f.usualTo));
     return span + QLatin1Char('\n') + Page::tr("%n dry spell(s)", nullptr, static_cast<int>(f.spells.size())) +
            (f.censored > 0 ? Page::tr(", %1 of them not seen to their end").arg(f.censored) : QString());
 }
@@ -197,10 +194,12 @@ std::vector<Row> rowsOf(const summary::SiteContents& s)
     std::vector<Row> rows;
     rows.push_back({Page::tr("Stage"), words::stageName(s.situation.stage)});
     if (s.sessionsPlanned > 0)
-        rows.push_back({Page::tr("First course"), Page::tr("%1 of %2 sessions done").arg(s.courseDone).arg(s.sessionsPlanned)});
+        rows.push_back(
+            {Page::tr("First course"), Page::tr("%1 of %2 sessions done").arg(s.courseDone).arg(s.sessionsPlanned)});
     if (s.situation.hdssStart && s.situation.hdssNow) {
         const QString steps = Page::tr("%1 before, %2 now").arg(*s.situation.hdssStart).arg(*s.situation.hdssNow);
-        rows.push_back({Page::tr("HDSS"), s.situation.response ? listed({steps, words::responseName(*s.situation.response)}) : steps});
+        rows.push_back({Page::tr("HDSS"),
+                        s.situation.response ? listed({steps, words::responseName(*s.situation.response)}) : steps});
     }
     QString sessions = Page::tr("%1 completed").arg(s.sessionsDone);
     if (s.sessionsInterrupted > 0)
@@ -209,13 +208,15 @@ std::vector<Row> rowsOf(const summary::SiteContents& s)
     if (s.highestComfortable)
         rows.push_back({Page::tr("Highest comfortable"), words::milliamps(s.highestComfortable->mA)});
     if (s.meanCharge)
-        rows.push_back({Page::tr("Mean charge a session"), Page::tr("%1 mA·min").arg(words::number(s.meanCharge->mAmin))});
+        rows.push_back(
+            {Page::tr("Mean charge a session"), Page::tr("%1 mA·min").arg(words::number(s.meanCharge->mAmin))});
     if (s.situation.forecast.lastSession)
         rows.push_back({Page::tr("Usual dry spell"), drySpell(s.situation.forecast)});
     QStringList levels;
     for (const auto level : allOf<Level>())
         levels.append(QStringLiteral("%1 %2").arg(s.byLevel[level]).arg(words::levelName(level).toLower()));
-    rows.push_back({Page::tr("Check-ins"), Page::tr("%n day(s)", nullptr, s.checkIns) + QLatin1Char('\n') + listed(levels)});
+    rows.push_back(
+        {Page::tr("Check-ins"), Page::tr("%n day(s)", nullptr, s.checkIns) + QLatin1Char('\n') + listed(levels)});
     QStringList stirred;
     for (const auto c : allOf<Circumstance>())
         if (const int days = s.stirred[c]; days > 0)
@@ -264,7 +265,9 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
         for (const auto f : allOf<SkinFinding>())
             if (e.payload.skin.contains(f))
                 found.append(words::skinName(f));
-        QString line = Page::tr("%1: %2, %3", "day: site, skin").arg(words::dayAndMonth(e.happened.date, c.to), words::siteName(e.payload.site), listed(found).toLower());
+        QString line = Page::tr("%1: %2, %3", "day: site, skin")
+                           .arg(words::dayAndMonth(e.happened.date, c.to), words::siteName(e.payload.site),
+                                listed(found).toLower());
         if (!e.payload.note.empty())
             line += QStringLiteral(" (%1)").arg(words::asWritten(e.payload.note));
         lines.append(line);
@@ -276,7 +279,8 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
         lines.prepend(Page::tr("%n earlier", nullptr, static_cast<int>(more)));
     }
     sheet.heading(Page::tr("Skin and side effects"));
-    sheet.paragraph(lines.isEmpty() ? Page::tr("None recorded in this period.") : lines.join(QStringLiteral("   ·   ")), 7.6, kInk);
+    sheet.paragraph(lines.isEmpty() ? Page::tr("None recorded in this period.") : lines.join(QStringLiteral("   ·   ")),
+                    7.6, kInk);
 
     sheet.heading(Page::tr("Safety and prescription"));
     QStringList safety;
@@ -287,11 +291,17 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
                   : yes.isEmpty() ? Page::tr("Health questions: nothing answered with yes.")
                                   : Page::tr("Answered with yes: %1.").arg(listed(yes)));
     for (const auto& e : c.clearances)
-        safety.append(Page::tr("Cleared by %1 on %2: %3.").arg(words::asWritten(e.payload.who), words::dayOfYear(e.payload.given), words::screeningShort(e.payload.row)));
+        safety.append(Page::tr("Cleared by %1 on %2: %3.")
+                          .arg(words::asWritten(e.payload.who), words::dayOfYear(e.payload.given),
+                               words::screeningShort(e.payload.row)));
     if (c.careSheet)
-        safety.append(Page::tr("Care sheet of %1, %2.").arg(words::giverName(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
+        safety.append(Page::tr("Care sheet of %1, %2.")
+                          .arg(words::giverName(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
     if (c.machine)
-        safety.append(Page::tr("Machine: %1.").arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current") : Page::tr("direct current")) : words::asWritten(c.machine->name)));
+        safety.append(Page::tr("Machine: %1.")
+                          .arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current")
+                                                                            : Page::tr("direct current"))
+                                                       : words::asWritten(c.machine->name)));
     if (c.cellSessionsLeft)
         safety.append(Page::tr("Batteries: about %n session(s) left.", nullptr, *c.cellSessionsLeft));
     sheet.paragraph(safety.join(QLatin1Char(' ')), 7.6, kInk);
@@ -315,9 +325,16 @@ std::array<QString, 7> cellsOf(const Entry<Session>& e)
     for (const auto f : allOf<SkinFinding>())
         if (f != SkinFinding::Fine && s.skin.contains(f))
             felt.append(noun(words::skinName(f)));
-    const auto current = [](const std::optional<Milliamps>& m) { return m ? words::milliamps(m->mA) : QStringLiteral("–"); };
-    return {QStringLiteral("%1 %2").arg(words::shortDay(e.happened.date)).arg(e.happened.date.year()), words::siteName(s.site), words::waveformName(s.waveform), current(s.peak), current(s.comfortable),
-            s.charge ? Page::tr("%1 mA·min").arg(words::number(s.charge->mAmin)) : QStringLiteral("–"), listed(felt)};
+    const auto current = [](const std::optional<Milliamps>& m) {
+        return m ? words::milliamps(m->mA) : QStringLiteral("–");
+    };
+    return {QStringLiteral("%1 %2").arg(words::shortDay(e.happened.date)).arg(e.happened.date.year()),
+            words::siteName(s.site),
+            words::waveformName(s.waveform),
+            current(s.peak),
+            current(s.comfortable),
+            s.charge ? Page::tr("%1 mA·min").arg(words::number(s.charge->mAmin)) : QStringLiteral("–"),
+            listed(felt)};
 }
 
 constexpr double kTableSize = 7.2;
@@ -327,8 +344,9 @@ constexpr double kTableLine = 10.6;
 void paintTable(Sheet& sheet, const std::vector<Entry<Session>>& sessions, std::size_t first)
 {
     constexpr std::array<double, 7> kShare{0.16, 0.17, 0.15, 0.10, 0.12, 0.12, 0.18};
-    const std::array<QString, 7> names{Page::tr("Day"),         Page::tr("Site"),   Page::tr("Current"), Page::tr("Highest"),
-                                       Page::tr("Comfortable"), Page::tr("Charge"), Page::tr("Felt")};
+    const std::array<QString, 7> names{Page::tr("Day"),     Page::tr("Site"),        Page::tr("Current"),
+                                       Page::tr("Highest"), Page::tr("Comfortable"), Page::tr("Charge"),
+                                       Page::tr("Felt")};
     const auto line = [&](const std::array<QString, 7>& cells, QColor colour) {
         double x = 0;
         double h = kTableLine;
@@ -346,17 +364,22 @@ void paintTable(Sheet& sheet, const std::vector<Entry<Session>>& sessions, std::
 
 QString footer()
 {
-    return Page::tr("Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as "
-                    "what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez & Solak, J Clin Med 2026;15:640, where "
+    return Page::tr("Dry spells are reckoned from the last session to the first clammy day, with days not seen and "
+                    "top-ups made while still dry taken as "
+                    "what they are (interval- and right-censored). Response by HDSS: two steps strong, one good "
+                    "(Gülmez & Solak, J Clin Med 2026;15:640, where "
                     "65.2 % of 92 responded).") +
-           QLatin1Char(' ') + Page::tr("Recorded by the person at home; not a medical device, no diagnosis. Machine's instructions, local rules and the clinician come first. "
+           QLatin1Char(' ') +
+           Page::tr("Recorded by the person at home; not a medical device, no diagnosis. Machine's instructions, local "
+                    "rules and the clinician come first. "
                     "Burns, blisters, faintness or palpitations: stop and seek help.");
 }
 
 QString legend(const summary::Contents& c)
 {
     const QString line = Page::tr("Line: worst report of the day, dry to dripping. Ticks below: sessions.");
-    const bool weighed = std::any_of(c.sites.begin(), c.sites.end(), [](const auto& s) { return !s.weighings.empty(); });
+    const bool weighed =
+        std::any_of(c.sites.begin(), c.sites.end(), [](const auto& s) { return !s.weighings.empty(); });
     return weighed ? line + QLatin1Char(' ') + Page::tr("Diamonds above: weighings, in mg a minute.") : line;
 }
 
@@ -376,7 +399,8 @@ bool paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
     for (const auto& s : c.sites)
         paintSite(sheet, c, s, chart);
     sheet.skip(2);
-    sheet.text(sheet.width() * 0.40, sheet.y(), sheet.width() * 0.60, legend(c), 6.4, kSoft, false, true, Qt::AlignRight);
+    sheet.text(sheet.width() * 0.40, sheet.y(), sheet.width() * 0.60, legend(c), 6.4, kSoft, false, true,
+               Qt::AlignRight);
     sheet.skip(7);
     paintRest(sheet, c);
     constexpr double kHeading = 3 * kTableLine; // with the names of the columns
@@ -399,7 +423,8 @@ void paintDetails(QPainter& painter, QSizeF size, const summary::Contents& c)
     const auto lines = static_cast<std::size_t>((sheet.height() - sheet.y() - 3 * kTableLine) / kTableLine);
     const std::size_t first = c.sessions.size() > lines ? c.sessions.size() - lines : 0;
     if (first > 0)
-        sheet.paragraph(Page::tr("%n earlier; all of them are in the exports.", nullptr, static_cast<int>(first)), 7.6, kSoft);
+        sheet.paragraph(Page::tr("%n earlier; all of them are in the exports.", nullptr, static_cast<int>(first)), 7.6,
+                        kSoft);
     sheet.skip(4);
     paintTable(sheet, c.sessions, first);
 }
@@ -412,7 +437,8 @@ namespace {
 void loadTypeface(const char* name)
 {
     const QResource file(QStringLiteral(":/firstdew/fonts/%1").arg(QLatin1String(name)));
-    QFontDatabase::addApplicationFontFromData(QByteArray::fromRawData(reinterpret_cast<const char*>(file.data()), file.size()));
+    QFontDatabase::addApplicationFontFromData(
+        QByteArray::fromRawData(reinterpret_cast<const char*>(file.data()), file.size()));
 }
 
 } // namespace
@@ -456,7 +482,8 @@ facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, 
         }
     }
     const QByteArray drawn = buffer.data();
-    const auto finished = inLanguage({drawn.constData(), static_cast<std::size_t>(drawn.size())}, QLocale().bcp47Name().toStdString());
+    const auto finished =
+        inLanguage({drawn.constData(), static_cast<std::size_t>(drawn.size())}, QLocale().bcp47Name().toStdString());
     if (!finished)
         return Error{finished.error().code, file.toStdString(), finished.error().message};
     const auto written = journal::replaceFile(file.toStdString(), *finished);

@@ -7,11 +7,9 @@
 #include <algorithm>
 #include <cmath>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
-namespace
-{
+namespace {
 
 double heightOf(const TimeFrame& f, double level) { return f.y(level / 3); }
 
@@ -40,7 +38,8 @@ struct Point {
 std::vector<Point> columnsOf(const TimeFrame& f, const DampnessData& data, double least)
 {
     std::vector<Point> out;
-    const auto from = std::lower_bound(data.levels.begin(), data.levels.end(), data.from, [](const auto& a, LocalDate d) { return a.first < d; });
+    const auto from = std::lower_bound(data.levels.begin(), data.levels.end(), data.from,
+                                       [](const auto& a, LocalDate d) { return a.first < d; });
     for (auto i = from; i != data.levels.end() && i->first <= data.to; ++i) {
         const QPointF at(f.x(i->first), heightOf(f, static_cast<double>(i->second)));
         if (!out.empty() && f.dayWidth() < least && std::abs(at.x() - out.back().at.x()) < least)
@@ -95,7 +94,8 @@ void paintBaths(QPainter& p, const TimeFrame& f, const DampnessData& data, const
     p.setPen(QPen(look.bath, std::clamp(f.dayWidth() * 0.6, look.unit, 3 * look.unit), Qt::SolidLine, Qt::FlatCap));
     for (const LocalDate d : data.baths)
         if (f.holds(d))
-            p.drawLine(QPointF(f.x(d), f.plot().bottom() + 3 * look.unit), QPointF(f.x(d), f.plot().bottom() + 10 * look.unit));
+            p.drawLine(QPointF(f.x(d), f.plot().bottom() + 3 * look.unit),
+                       QPointF(f.x(d), f.plot().bottom() + 10 * look.unit));
 }
 
 /// A step for each day, as high as the chance; the highest of those that share a pixel.
@@ -103,7 +103,8 @@ void paintChances(QPainter& p, const TimeFrame& f, const DampnessData& data, con
 {
     if (data.chances.empty())
         return;
-    const QRectF band(f.plot().left(), f.plot().bottom() + kTicks * look.unit, f.plot().width(), bandHeight(data, look) - 4 * look.unit);
+    const QRectF band(f.plot().left(), f.plot().bottom() + kTicks * look.unit, f.plot().width(),
+                      bandHeight(data, look) - 4 * look.unit);
     f.paintName(p, band.center().y(), data.chanceName, look);
     p.setPen(QPen(look.faint, look.unit));
     p.drawLine(band.bottomLeft(), band.bottomRight());
@@ -143,7 +144,8 @@ void paintWeighings(QPainter& p, const TimeFrame& f, const DampnessData& data, c
         const QPointF at(f.x(date), y);
         p.setPen(QPen(look.line, look.unit));
         p.setBrush(Qt::NoBrush);
-        p.drawPolygon(QPolygonF({at + QPointF(0, -half), at + QPointF(half, 0), at + QPointF(0, half), at + QPointF(-half, 0)}));
+        p.drawPolygon(
+            QPolygonF({at + QPointF(0, -half), at + QPointF(half, 0), at + QPointF(0, half), at + QPointF(-half, 0)}));
         const QString text = QLocale().toString(rate, 'f', rate < 10 ? 1 : 0);
         const double width = metrics.horizontalAdvance(text);
         const double beside = half + 2 * look.unit;
@@ -152,7 +154,8 @@ void paintWeighings(QPainter& p, const TimeFrame& f, const DampnessData& data, c
         if (left < f.plot().left() || (taken && std::abs(left - *taken) < width + 4 * half))
             continue;
         p.setPen(look.ink);
-        p.drawText(QRectF(left, y - f.lineHeight() / 2, width + 1, f.lineHeight()), Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, text);
+        p.drawText(QRectF(left, y - f.lineHeight() / 2, width + 1, f.lineHeight()),
+                   Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, text);
         taken = left;
     }
 }
@@ -170,7 +173,8 @@ void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& da
         frame.paintRule(painter, level / 3.0, data.levelNames.values[static_cast<std::size_t>(level)], look);
     if (data.marked && frame.holds(*data.marked)) {
         painter.setPen(QPen(look.ink, look.unit, Qt::DotLine));
-        painter.drawLine(QPointF(frame.x(*data.marked), frame.plot().top()), QPointF(frame.x(*data.marked), frame.plot().bottom()));
+        painter.drawLine(QPointF(frame.x(*data.marked), frame.plot().top()),
+                         QPointF(frame.x(*data.marked), frame.plot().bottom()));
     }
     paintLine(painter, frame, data, look);
     paintBaths(painter, frame, data, look);
@@ -185,6 +189,9 @@ std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, con
     return data.to < data.from ? std::nullopt : frameOf(area, data, look).dayAt(point);
 }
 
-double dayWidth(const QRectF& area, const DampnessData& data, const ChartLook& look) { return frameOf(area, data, look).dayWidth(); }
+double dayWidth(const QRectF& area, const DampnessData& data, const ChartLook& look)
+{
+    return frameOf(area, data, look).dayWidth();
+}
 
 } // namespace firstdew::charts

@@ -8,19 +8,18 @@
 #include <optional>
 #include <vector>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
 /// One site's line: levels by day, baths, the days of the chart.
 struct DampnessData {
     LocalDate from;
     LocalDate to;
-    std::vector<std::pair<LocalDate, Level>> levels; ///< ascending
-    std::vector<LocalDate> baths;                    ///< ascending
+    std::vector<std::pair<LocalDate, Level>> levels;     ///< ascending
+    std::vector<LocalDate> baths;                        ///< ascending
     std::vector<std::pair<LocalDate, double>> weighings; ///< ascending, mg a minute
     std::vector<std::pair<LocalDate, double>> chances;   ///< ascending, chance that dampness had begun, 0 to 1
-    QString chanceName;                              ///< beside them
-    std::optional<LocalDate> marked;                 ///< a day looked at
+    QString chanceName;                                  ///< beside them
+    std::optional<LocalDate> marked;                     ///< a day looked at
     PerWord<Level, QString> levelNames;
 };
 
@@ -30,7 +29,8 @@ struct DampnessData {
 void paintDampness(QPainter& painter, const QRectF& area, const DampnessData& data, const ChartLook& look);
 
 /// The day under a point of that chart, if any.
-[[nodiscard]] std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, const ChartLook& look, QPointF point);
+[[nodiscard]] std::optional<LocalDate> dayAt(const QRectF& area, const DampnessData& data, const ChartLook& look,
+                                             QPointF point);
 
 /// How wide a day is in that chart.
 [[nodiscard]] double dayWidth(const QRectF& area, const DampnessData& data, const ChartLook& look);

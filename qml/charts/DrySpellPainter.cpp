@@ -7,21 +7,19 @@
 #include <algorithm>
 #include <cmath>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
-namespace
-{
+namespace {
 
-constexpr double kBar = 5;       // dp, height of a spell's bar
-constexpr double kBarStep = 9;   // dp, from one to the next
+constexpr double kBar = 5;     // dp, height of a spell's bar
+constexpr double kBarStep = 9; // dp, from one to the next
 constexpr int kMostDayLabels = 6;
 
 /// Where days and chances are within the area.
-class Frame
-{
+class Frame {
 public:
-    Frame(const QRectF& area, const DrySpellData& data, const ChartLook& look) : m_last(static_cast<int>(data.lasting.size()) - 1), m_mirrored(look.mirrored)
+    Frame(const QRectF& area, const DrySpellData& data, const ChartLook& look)
+        : m_last(static_cast<int>(data.lasting.size()) - 1), m_mirrored(look.mirrored)
     {
         const QFontMetricsF metrics(look.font);
         m_lineHeight = metrics.height();
@@ -29,9 +27,11 @@ public:
         const double free = 6 * look.unit;
         const double below = m_lineHeight * (data.daysName.isEmpty() ? 1 : 2) + 8 * look.unit;
         const double bars = spellBarsHeight(data.spells.size(), look.unit);
-        m_plot = area.adjusted(m_mirrored ? free : beside, 1.5 * m_lineHeight, m_mirrored ? -beside : -free, -below - bars);
+        m_plot =
+            area.adjusted(m_mirrored ? free : beside, 1.5 * m_lineHeight, m_mirrored ? -beside : -free, -below - bars);
         const double gap = 8 * look.unit;
-        m_labels = QRectF(m_mirrored ? area.right() - beside + gap : area.left(), m_plot.top(), beside - gap, m_plot.height());
+        m_labels =
+            QRectF(m_mirrored ? area.right() - beside + gap : area.left(), m_plot.top(), beside - gap, m_plot.height());
     }
     [[nodiscard]] const QRectF& plot() const { return m_plot; }
     [[nodiscard]] const QRectF& labels() const { return m_labels; }
@@ -60,7 +60,8 @@ void paintBand(QPainter& p, const Frame& f, double from, double to, const QColor
 
 void paintGrid(QPainter& p, const Frame& f, const DrySpellData& data, const ChartLook& look)
 {
-    const int side = (f.mirrored() ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip;
+    const int side =
+        (f.mirrored() ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip;
     for (std::size_t half = 0; half < data.shares.size(); ++half) {
         const double y = f.y(static_cast<double>(half) / 2);
         p.setPen(QPen(look.faint, look.unit));
@@ -83,9 +84,11 @@ void paintGrid(QPainter& p, const Frame& f, const DrySpellData& data, const Char
         p.setPen(QPen(look.faint, look.unit));
         p.drawLine(QPointF(f.x(day), f.plot().bottom()), QPointF(f.x(day), below));
         p.setPen(look.ink);
-        p.drawText(QRectF(f.x(day) - 40 * look.unit, below, 80 * look.unit, f.lineHeight()), Qt::AlignHCenter | Qt::TextDontClip, QLocale().toString(day));
+        p.drawText(QRectF(f.x(day) - 40 * look.unit, below, 80 * look.unit, f.lineHeight()),
+                   Qt::AlignHCenter | Qt::TextDontClip, QLocale().toString(day));
     }
-    p.drawText(QRectF(f.plot().left(), below + f.lineHeight(), f.plot().width(), f.lineHeight()), Qt::AlignHCenter | Qt::TextDontClip, data.daysName);
+    p.drawText(QRectF(f.plot().left(), below + f.lineHeight(), f.plot().width(), f.lineHeight()),
+               Qt::AlignHCenter | Qt::TextDontClip, data.daysName);
 }
 
 void paintCurve(QPainter& p, const Frame& f, const DrySpellData& data, const ChartLook& look)
@@ -111,7 +114,8 @@ void paintToday(QPainter& p, const Frame& f, const DrySpellData& data, const Dry
     const QFontMetricsF metrics(c.font);
     const double width = metrics.horizontalAdvance(data.dayName);
     const double left = std::clamp(x - width / 2, f.plot().left(), std::max(f.plot().left(), f.plot().right() - width));
-    p.drawText(QRectF(left, f.plot().top() - 4 * c.unit - f.lineHeight(), width + 1, f.lineHeight()), Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip, data.dayName);
+    p.drawText(QRectF(left, f.plot().top() - 4 * c.unit - f.lineHeight(), width + 1, f.lineHeight()),
+               Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip, data.dayName);
 }
 
 void paintBars(QPainter& p, const Frame& f, double top, const DrySpellData& data, const DrySpellLook& look)
@@ -129,11 +133,13 @@ void paintBars(QPainter& p, const Frame& f, double top, const DrySpellData& data
         p.setPen(QPen(color, c.unit));
         if (s.over) {
             p.setBrush(Qt::NoBrush);
-            p.drawRect(QRectF(QPointF(dry, y + c.unit / 2), QPointF(f.x(*s.over), y + (kBar - 0.5) * c.unit)).normalized());
+            p.drawRect(
+                QRectF(QPointF(dry, y + c.unit / 2), QPointF(f.x(*s.over), y + (kBar - 0.5) * c.unit)).normalized());
         } else {
             p.setBrush(color);
             const double tip = dry + towards * 7 * c.unit;
-            p.drawPolygon(QPolygonF({QPointF(dry + towards * c.unit, y - c.unit), QPointF(tip, middle), QPointF(dry + towards * c.unit, y + (kBar + 1) * c.unit)}));
+            p.drawPolygon(QPolygonF({QPointF(dry + towards * c.unit, y - c.unit), QPointF(tip, middle),
+                                     QPointF(dry + towards * c.unit, y + (kBar + 1) * c.unit)}));
         }
         y += kBarStep * c.unit;
     }
@@ -141,7 +147,10 @@ void paintBars(QPainter& p, const Frame& f, double top, const DrySpellData& data
 
 } // namespace
 
-double spellBarsHeight(std::size_t spells, double unit) { return spells == 0 ? 0 : (static_cast<double>(spells) * kBarStep + 6) * unit; }
+double spellBarsHeight(std::size_t spells, double unit)
+{
+    return spells == 0 ? 0 : (static_cast<double>(spells) * kBarStep + 6) * unit;
+}
 
 void paintDrySpells(QPainter& painter, const QRectF& area, const DrySpellData& data, const DrySpellLook& look)
 {
@@ -155,10 +164,12 @@ void paintDrySpells(QPainter& painter, const QRectF& area, const DrySpellData& d
     paintBand(painter, frame, data.usual[1], data.usual[3], look.narrow);
     paintGrid(painter, frame, data, look.chart);
     painter.setPen(QPen(look.chart.line, 1.5 * look.chart.unit, Qt::DashLine));
-    painter.drawLine(QPointF(frame.x(data.usual[2]), frame.plot().top()), QPointF(frame.x(data.usual[2]), frame.plot().bottom()));
+    painter.drawLine(QPointF(frame.x(data.usual[2]), frame.plot().top()),
+                     QPointF(frame.x(data.usual[2]), frame.plot().bottom()));
     paintCurve(painter, frame, data, look.chart);
     paintToday(painter, frame, data, look);
-    paintBars(painter, frame, area.bottom() - spellBarsHeight(data.spells.size(), look.chart.unit) + 6 * look.chart.unit, data, look);
+    paintBars(painter, frame,
+              area.bottom() - spellBarsHeight(data.spells.size(), look.chart.unit) + 6 * look.chart.unit, data, look);
     painter.restore();
 }
 

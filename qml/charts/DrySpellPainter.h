@@ -4,8 +4,7 @@
 
 #include <span>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
 /// A dry spell as a bar: dry for certain up to `dry` days, and over by `over`; without it a bath came while still dry,
 /// or it is the present one.

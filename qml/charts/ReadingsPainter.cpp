@@ -5,11 +5,9 @@
 #include <algorithm>
 #include <cmath>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
-namespace
-{
+namespace {
 
 constexpr double kLeastTop = 10; // mA; below, single steps would look like leaps
 constexpr double kRound = 5;
@@ -50,7 +48,8 @@ void paintReadings(QPainter& painter, const QRectF& area, const ReadingsData& da
     const TimeFrame frame(area, data.from, data.to, data.names, 0.5, 8 * look.unit, look);
     const double top = topOf(data, frame);
     for (const double share : {0.0, 0.5, 1.0})
-        frame.paintRule(painter, share, QLocale().toString(share * top, 'f', std::fmod(share * top, 1) > 0 ? 1 : 0), look);
+        frame.paintRule(painter, share, QLocale().toString(share * top, 'f', std::fmod(share * top, 1) > 0 ? 1 : 0),
+                        look);
     for (const auto& session : data.sessions)
         if (frame.holds(session.date) && (session.comfortable || session.peak))
             paintSession(painter, frame, session, top, look);

@@ -4,8 +4,7 @@
 
 #include <vector>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
 /// What one session's meter showed, and how it was felt.
 struct SessionMark {

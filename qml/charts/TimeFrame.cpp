@@ -7,11 +7,9 @@
 #include <algorithm>
 #include <cmath>
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
-namespace
-{
+namespace {
 
 constexpr double kMostLabels = 7;
 constexpr int kDaysNamedSingly = 45;
@@ -44,14 +42,16 @@ std::vector<DateLabel> labelsOf(LocalDate from, LocalDate to)
     const int every = monthsApart(days);
     for (LocalDate d = from; d <= to; d = d + 1)
         if (d.day() == 1 && (d.month() - 1 + 12 * d.year()) % every == 0)
-            out.push_back({d, d.month() == 1 || every >= 12 ? QString::number(d.year()) : locale.standaloneMonthName(d.month(), QLocale::ShortFormat)});
+            out.push_back({d, d.month() == 1 || every >= 12
+                                  ? QString::number(d.year())
+                                  : locale.standaloneMonthName(d.month(), QLocale::ShortFormat)});
     return out;
 }
 
 } // namespace
 
-TimeFrame::TimeFrame(const QRectF& area, LocalDate from, LocalDate to, const QStringList& names, double linesAbove, double below,
-                     const ChartLook& look)
+TimeFrame::TimeFrame(const QRectF& area, LocalDate from, LocalDate to, const QStringList& names, double linesAbove,
+                     double below, const ChartLook& look)
     : m_from(from), m_to(to), m_mirrored(look.mirrored)
 {
     const QFontMetricsF metrics(look.font);
@@ -83,7 +83,9 @@ void TimeFrame::paintName(QPainter& p, double y, const QString& name, const Char
     p.setFont(look.font);
     p.setPen(look.ink);
     const QRectF box(m_names.left(), y - m_lineHeight / 2, m_names.width(), m_lineHeight);
-    p.drawText(box, (m_mirrored ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip, name);
+    p.drawText(box,
+               (m_mirrored ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignAbsolute | Qt::AlignVCenter | Qt::TextDontClip,
+               name);
 }
 
 void TimeFrame::paintRule(QPainter& p, double share, const QString& name, const ChartLook& look) const
@@ -103,10 +105,12 @@ void TimeFrame::paintDates(QPainter& p, double below, const ChartLook& look) con
     p.setPen(look.ink);
     for (const auto& [date, text] : labelsOf(m_from, m_to)) {
         const double width = metrics.horizontalAdvance(text);
-        const double left = std::clamp(x(date) - width / 2, m_plot.left() - 4 * look.unit, std::max(m_plot.left(), m_plot.right() - width));
+        const double left = std::clamp(x(date) - width / 2, m_plot.left() - 4 * look.unit,
+                                       std::max(m_plot.left(), m_plot.right() - width));
         if (taken && (m_mirrored ? left + width > *taken - gap : left < *taken + gap))
             continue;
-        p.drawText(QRectF(left, top, width + 1, m_lineHeight), Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip, text);
+        p.drawText(QRectF(left, top, width + 1, m_lineHeight), Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip,
+                   text);
         taken = m_mirrored ? left : left + width;
     }
 }

@@ -11,30 +11,28 @@
 
 class QPainter;
 
-namespace firstdew::charts
-{
+namespace firstdew::charts {
 
 using namespace facts;
 
 /// Colours by role, so that screen and paper each bring their own.
 struct ChartLook {
-    QColor ink;     ///< text
-    QColor faint;   ///< rules
+    QColor ink;   ///< text
+    QColor faint; ///< rules
     QColor line;
     QColor bath;
-    QColor wet;     ///< fill below the line, drawn as it is: paper for archives takes no transparency
-    QFont font;     ///< of the labels, at the size wanted
-    double unit = 1; ///< device units of one dp
+    QColor wet;            ///< fill below the line, drawn as it is: paper for archives takes no transparency
+    QFont font;            ///< of the labels, at the size wanted
+    double unit = 1;       ///< device units of one dp
     bool mirrored = false; ///< time runs from right to left, as the script does
 };
 
 /// Days along an area, with names for heights beside them; charts of the same days and names stand in line.
-class TimeFrame
-{
+class TimeFrame {
 public:
     /// Room is left beside the plot for `names`, and that many lines of text above and below.
-    TimeFrame(const QRectF& area, LocalDate from, LocalDate to, const QStringList& names, double linesAbove, double below,
-              const ChartLook& look);
+    TimeFrame(const QRectF& area, LocalDate from, LocalDate to, const QStringList& names, double linesAbove,
+              double below, const ChartLook& look);
     [[nodiscard]] const QRectF& plot() const { return m_plot; }
     [[nodiscard]] double lineHeight() const { return m_lineHeight; }
     [[nodiscard]] double dayWidth() const { return m_plot.width() / (m_to - m_from + 1); }

@@ -2,7 +2,6 @@
 
 #include "Store.h"
 #include "outlook/DrySpells.h"
-#include "outlook/DrySpells.h"
 #include "protocol/Sweat.h"
 #include "situation/Sites.h"
 #include "words/Names.h"
@@ -20,7 +19,8 @@ void DampnessChart::take(DiarySite site)
     const Record& record = Store::instance()->record();
     const auto leftOut = viewmodels::setOf<Circumstance>(without());
     const auto stirred = [&](const situation::DayReport& r) {
-        return std::any_of(allOf<Circumstance>().begin(), allOf<Circumstance>().end(), [&](Circumstance c) { return leftOut.contains(c) && r.with.contains(c); });
+        return std::any_of(allOf<Circumstance>().begin(), allOf<Circumstance>().end(),
+                           [&](Circumstance c) { return leftOut.contains(c) && r.with.contains(c); });
     };
     m_data = {};
     for (const auto& r : situation::dayReports(record, site, Store::instance()->situation().today))
@@ -48,8 +48,9 @@ void DampnessChart::show(LocalDate from, LocalDate to)
 
 int DampnessChart::levels() const
 {
-    return static_cast<int>(std::count_if(m_data.levels.begin(), m_data.levels.end(),
-                                          [&](const auto& l) { return l.first >= m_data.from && l.first <= m_data.to; }));
+    return static_cast<int>(std::count_if(m_data.levels.begin(), m_data.levels.end(), [&](const auto& l) {
+        return l.first >= m_data.from && l.first <= m_data.to;
+    }));
 }
 
 bool DampnessChart::weighed() const

@@ -10,7 +10,8 @@ namespace firstdew::controls {
 Drawn::Drawn(QQuickItem* parent) : QQuickItem(parent)
 {
     setFlag(ItemHasContents);
-    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Drawn::redraw); // much of it is drawn the other way round then
+    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this,
+            &Drawn::redraw); // much of it is drawn the other way round then
 }
 
 void Drawn::redraw()
@@ -58,7 +59,8 @@ QSGNode* Drawn::updatePaintNode(QSGNode* old, UpdatePaintNodeData* /*data*/)
         painter.translate(-where.topLeft());
         draw(&painter);
     }
-    node->setTexture(window()->createTextureFromImage(image.copy(), QQuickWindow::TextureHasAlphaChannel)); // the copy has no painter
+    node->setTexture(window()->createTextureFromImage(image.copy(),
+                                                      QQuickWindow::TextureHasAlphaChannel)); // the copy has no painter
     node->setRect(where);
     m_stale = false;
     return node;

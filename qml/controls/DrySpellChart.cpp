@@ -56,7 +56,8 @@ void DrySpellChart::take()
 
 void DrySpellChart::paint(QPainter* painter)
 {
-    charts::paintDrySpells(*painter, area(), m_data, {look(kNarrowWash), washed(kWideWash), washed(kNarrowWash), accent()});
+    charts::paintDrySpells(*painter, area(), m_data,
+                           {look(kNarrowWash), washed(kWideWash), washed(kNarrowWash), accent()});
 }
 
 } // namespace firstdew::controls

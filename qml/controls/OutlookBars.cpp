@@ -8,7 +8,10 @@
 
 namespace firstdew::controls {
 
-OutlookBars::OutlookBars(QQuickItem* parent) : Drawn(parent) { connect(this, &OutlookBars::changed, this, &OutlookBars::redraw); }
+OutlookBars::OutlookBars(QQuickItem* parent) : Drawn(parent)
+{
+    connect(this, &OutlookBars::changed, this, &OutlookBars::redraw);
+}
 
 void OutlookBars::draw(QPainter* painter)
 {
@@ -26,7 +29,8 @@ void OutlookBars::draw(QPainter* painter)
         if (const qreal chance = here[QStringLiteral("chance")].toDouble(); chance > 0)
             rises(m_bar, std::min(1.0, chance) * m_barHeight);
         if (here[QStringLiteral("bath")].toBool())
-            paintIcon(painter, QRectF(left + (step - m_iconSize) / 2, 0, m_iconSize, m_iconSize), QStringLiteral("bath"), m_bath, false);
+            paintIcon(painter, QRectF(left + (step - m_iconSize) / 2, 0, m_iconSize, m_iconSize),
+                      QStringLiteral("bath"), m_bath, false);
     }
 }
 

@@ -53,7 +53,10 @@ qreal Press::side() const
 {
     if (m_side >= 0)
         return m_side;
-    return m_kind == QLatin1String("bare") ? 0 : m_kind == QLatin1String("quiet") ? Theme::kGap : m_kind == QLatin1String("choice") ? Theme::kTight : Theme::kMargin;
+    return m_kind == QLatin1String("bare")     ? 0
+           : m_kind == QLatin1String("quiet")  ? Theme::kGap
+           : m_kind == QLatin1String("choice") ? Theme::kTight
+                                               : Theme::kMargin;
 }
 
 QColor Press::ink() const { return m_ink.isValid() && isEnabled() ? m_ink : dress().ink; }
@@ -114,10 +117,7 @@ void Press::componentComplete()
 }
 
 /// Width that the words cannot have.
-qreal Press::besides() const
-{
-    return 2 * side() + (pictured() && !m_stacked ? m_pictureWide + m_between : 0);
-}
+qreal Press::besides() const { return 2 * side() + (pictured() && !m_stacked ? m_pictureWide + m_between : 0); }
 
 /// Reads the words anew.
 void Press::measure()
@@ -174,7 +174,8 @@ void Press::layOut()
     }
     const qreal picture = pictured() ? m_pictureHigh : 0;
     const qreal words = wordsHeight();
-    const qreal high = m_stacked ? picture + (picture > 0 && words > 0 ? m_between : 0) + words : std::max(picture, words);
+    const qreal high =
+        m_stacked ? picture + (picture > 0 && words > 0 ? m_between : 0) + words : std::max(picture, words);
     setImplicitHeight(std::max(m_leastHigh, std::ceil(high + 2 * m_above)));
     emit laidOut();
     redraw();
@@ -254,7 +255,8 @@ void Press::focusInEvent(QFocusEvent* event)
 {
     QQuickItem::focusInEvent(event);
     const auto reason = event->reason();
-    setVisualFocus(reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason || reason == Qt::ShortcutFocusReason);
+    setVisualFocus(reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason ||
+                   reason == Qt::ShortcutFocusReason);
 }
 
 void Press::focusOutEvent(QFocusEvent* event)
@@ -271,7 +273,8 @@ Press::Places Press::places() const
     const QSizeF picture = pictured() ? QSizeF(m_pictureWide, m_pictureHigh) : QSizeF(0, 0);
     const qreal gap = !picture.isEmpty() && !words.isEmpty() ? m_between : 0;
     const QPointF middle(width() / 2, height() / 2);
-    Places at{{middle - QPointF(picture.width(), picture.height()) / 2, picture}, {middle - QPointF(words.width(), words.height()) / 2, words}};
+    Places at{{middle - QPointF(picture.width(), picture.height()) / 2, picture},
+              {middle - QPointF(words.width(), words.height()) / 2, words}};
     if (m_stacked) {
         at.picture.moveTop((height() - picture.height() - gap - words.height()) / 2);
         at.words.moveTop(at.picture.bottom() + gap);
@@ -292,7 +295,9 @@ QRectF Press::extent() const
     if (const Dress d = dress(); d.fill.alpha() > 0 || d.edge.isValid())
         return box;
     const Places at = places();
-    return at.picture.united(at.words).adjusted(-1, -1, 1, 1).intersected(at.picture.isEmpty() && at.words.isEmpty() ? QRectF() : box);
+    return at.picture.united(at.words)
+        .adjusted(-1, -1, 1, 1)
+        .intersected(at.picture.isEmpty() && at.words.isEmpty() ? QRectF() : box);
 }
 
 void Press::draw(QPainter* painter)
@@ -312,7 +317,8 @@ void Press::draw(QPainter* painter)
         const qreal by = Theme::kFocusLine / 2.0 - m_focusOut;
         painter->setPen(QPen(Theme::instance()->main(), Theme::kFocusLine));
         painter->setBrush(Qt::NoBrush);
-        painter->drawRoundedRect(box.adjusted(by, by, -by, -by), std::max(0.0, m_radius - by), std::max(0.0, m_radius - by));
+        painter->drawRoundedRect(box.adjusted(by, by, -by, -by), std::max(0.0, m_radius - by),
+                                 std::max(0.0, m_radius - by));
     }
 
     const Places at = places();
@@ -320,7 +326,8 @@ void Press::draw(QPainter* painter)
     if (m_ripples >= 0) {
         paintRipples(painter, at.picture, m_ripples, ink, kRippleStroke);
     } else {
-        paintIcon(painter, at.picture, m_iconName, ink, QGuiApplication::layoutDirection() == Qt::RightToLeft && pointsAlong(m_iconName));
+        paintIcon(painter, at.picture, m_iconName, ink,
+                  QGuiApplication::layoutDirection() == Qt::RightToLeft && pointsAlong(m_iconName));
     }
     painter->setPen(ink);
     for (int i = 0; i < lineCount(); ++i) {

@@ -8,14 +8,14 @@
 
 namespace firstdew::controls {
 
-/// What can be pressed: by finger, mouse, Space, Return or Enter. It draws itself whole, ground, edge, picture, words and the
-/// frame that shows where the keyboard is, since pages are full of buttons and one made of many items costs ten times as
-/// much to make and to keep. What it holds beside that lies over it. Its colours are those of its kind.
+/// What can be pressed: by finger, mouse, Space, Return or Enter. It draws itself whole, ground, edge, picture, words
+/// and the frame that shows where the keyboard is, since pages are full of buttons and one made of many items costs ten
+/// times as much to make and to keep. What it holds beside that lies over it. Its colours are those of its kind.
 class Press : public Drawn {
     Q_OBJECT
     QML_ELEMENT
-    /// "now" (the one thing to do), "main", "plain", "danger", "alarm" (danger on its own colour), "quiet" (words alone),
-    /// "choice" (one of several side by side, not chosen), "bare" (ground of what it lies on).
+    /// "now" (the one thing to do), "main", "plain", "danger", "alarm" (danger on its own colour), "quiet" (words
+    /// alone), "choice" (one of several side by side, not chosen), "bare" (ground of what it lies on).
     Q_PROPERTY(QString kind MEMBER m_kind NOTIFY wordsChanged)
     Q_PROPERTY(QString text MEMBER m_text NOTIFY textChanged)
     Q_PROPERTY(QString iconName MEMBER m_iconName NOTIFY iconNameChanged)
@@ -30,10 +30,10 @@ class Press : public Drawn {
     Q_PROPERTY(int weight MEMBER m_weight NOTIFY wordsChanged)
     Q_PROPERTY(qreal pictureWide MEMBER m_pictureWide NOTIFY wordsChanged)
     Q_PROPERTY(qreal pictureHigh MEMBER m_pictureHigh NOTIFY wordsChanged)
-    Q_PROPERTY(qreal between MEMBER m_between NOTIFY wordsChanged)  ///< picture and words
+    Q_PROPERTY(qreal between MEMBER m_between NOTIFY wordsChanged) ///< picture and words
     /// Room left and right of what is in it; that of the kind where it is not said.
     Q_PROPERTY(qreal side READ side WRITE setSide NOTIFY wordsChanged)
-    Q_PROPERTY(qreal above MEMBER m_above NOTIFY wordsChanged)      ///< room above and below
+    Q_PROPERTY(qreal above MEMBER m_above NOTIFY wordsChanged) ///< room above and below
     Q_PROPERTY(qreal leastHigh MEMBER m_leastHigh NOTIFY wordsChanged)
     Q_PROPERTY(qreal leastWide MEMBER m_leastWide NOTIFY wordsChanged)
     Q_PROPERTY(qreal radius MEMBER m_radius NOTIFY lookChanged)
@@ -111,7 +111,8 @@ private:
     QColor m_ink;         ///< not valid: that of the kind
     qreal m_textSize = 0; ///< 0: that of running text
     qreal m_side = -1;    ///< below 0: that of the kind
-    qreal m_pictureWide = Theme::kIcon, m_pictureHigh = Theme::kIcon, m_between = Theme::kSmall, m_above = Theme::kSmall;
+    qreal m_pictureWide = Theme::kIcon, m_pictureHigh = Theme::kIcon, m_between = Theme::kSmall,
+          m_above = Theme::kSmall;
     qreal m_leastHigh = Theme::kTarget, m_leastWide = Theme::kTarget;
     qreal m_radius = Theme::kRadius, m_focusOut = Theme::kFocusLine;
     int m_weight = Theme::kStrong;

@@ -29,7 +29,9 @@ void QrPicture::paint(QPainter* painter)
     for (int row = 0; row < code->size; ++row)
         for (int column = 0; column < code->size; ++column)
             if (code->at(column, row))
-                painter->fillRect(QRectF(corner.x() + (column + kQuiet) * module, corner.y() + (row + kQuiet) * module, module, module), Qt::black);
+                painter->fillRect(QRectF(corner.x() + (column + kQuiet) * module, corner.y() + (row + kQuiet) * module,
+                                         module, module),
+                                  Qt::black);
 }
 
 } // namespace firstdew::controls

@@ -22,7 +22,8 @@ void ReadingsChart::take(DiarySite site)
         const Session& s = e.payload;
         if (!treats(s.site).contains(site) || !(s.comfortable || s.peak))
             continue;
-        charts::SessionMark mark{e.happened.date, {}, {}, s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful};
+        charts::SessionMark mark{
+            e.happened.date, {}, {}, s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful};
         if (s.comfortable)
             mark.comfortable = s.comfortable->mA;
         if (s.peak)

@@ -37,10 +37,7 @@ void paintRipples(QPainter* painter, const QRectF& where, int level, const QColo
         painter->drawPath(wave(left, base - i * step, across, step * 0.3));
 }
 
-Ripples::Ripples(QQuickItem* parent) : Drawn(parent)
-{
-    connect(this, &Ripples::changed, this, &Ripples::redraw);
-}
+Ripples::Ripples(QQuickItem* parent) : Drawn(parent) { connect(this, &Ripples::changed, this, &Ripples::redraw); }
 
 void Ripples::draw(QPainter* painter)
 {

@@ -12,9 +12,9 @@ class TimeChart : public PaintedChart {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(QString site MEMBER m_site NOTIFY asked)
-    Q_PROPERTY(int span MEMBER m_span NOTIFY moved) ///< days
-    Q_PROPERTY(int back MEMBER m_back NOTIFY moved) ///< days from the last one shown to today
-    Q_PROPERTY(bool baths MEMBER m_baths NOTIFY asked) ///< whether baths are shown
+    Q_PROPERTY(int span MEMBER m_span NOTIFY moved)               ///< days
+    Q_PROPERTY(int back MEMBER m_back NOTIFY moved)               ///< days from the last one shown to today
+    Q_PROPERTY(bool baths MEMBER m_baths NOTIFY asked)            ///< whether baths are shown
     Q_PROPERTY(QStringList without MEMBER m_without NOTIFY asked) ///< circumstances whose days are left out
 
 public:

@@ -24,8 +24,8 @@ void Wrap::itemChange(ItemChange change, const ItemChangeData& data)
 {
     QQuickItem::itemChange(change, data);
     if (change == ItemChildAddedChange) {
-        for (auto signal : {&QQuickItem::implicitWidthChanged, &QQuickItem::implicitHeightChanged, &QQuickItem::heightChanged,
-                            &QQuickItem::visibleChanged})
+        for (auto signal : {&QQuickItem::implicitWidthChanged, &QQuickItem::implicitHeightChanged,
+                            &QQuickItem::heightChanged, &QQuickItem::visibleChanged})
             connect(data.item, signal, this, &Wrap::place);
         place();
     } else if (change == ItemChildRemovedChange) {
@@ -71,9 +71,6 @@ void Wrap::place()
         polish();
 }
 
-void Wrap::updatePolish()
-{
-    setImplicitHeight(m_needed);
-}
+void Wrap::updatePolish() { setImplicitHeight(m_needed); }
 
 } // namespace firstdew::controls

@@ -11,8 +11,8 @@ class QJSEngine;
 
 namespace firstdew {
 
-/// Every colour, size and duration, by its role. Pages name roles, never values. Sizes are in device-independent pixels,
-/// durations in milliseconds. Nothing moves but what a finger moves.
+/// Every colour, size and duration, by its role. Pages name roles, never values. Sizes are in device-independent
+/// pixels, durations in milliseconds. Nothing moves but what a finger moves.
 class Theme : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -55,14 +55,14 @@ class Theme : public QObject {
     Q_PROPERTY(int icon MEMBER kIcon CONSTANT)
     Q_PROPERTY(int iconSmall MEMBER kIconSmall CONSTANT)
     Q_PROPERTY(int iconLarge MEMBER kIconLarge CONSTANT)
-    Q_PROPERTY(int measure MEMBER kMeasure CONSTANT)     ///< widest column that reads well
+    Q_PROPERTY(int measure MEMBER kMeasure CONSTANT) ///< widest column that reads well
     Q_PROPERTY(int barHeight MEMBER kBarHeight CONSTANT)
-    Q_PROPERTY(int barWidth MEMBER kBarWidth CONSTANT)   ///< where the places stand beside the page
+    Q_PROPERTY(int barWidth MEMBER kBarWidth CONSTANT) ///< where the places stand beside the page
     Q_PROPERTY(int lowHeight MEMBER kLowHeight CONSTANT)
-    Q_PROPERTY(int tall MEMBER kTall CONSTANT)           ///< from here on a running session has room for large words
-    Q_PROPERTY(int ring MEMBER kRing CONSTANT)           ///< widest clock of a running session
+    Q_PROPERTY(int tall MEMBER kTall CONSTANT) ///< from here on a running session has room for large words
+    Q_PROPERTY(int ring MEMBER kRing CONSTANT) ///< widest clock of a running session
     Q_PROPERTY(int padKey MEMBER kPadKey CONSTANT)
-    Q_PROPERTY(int curve MEMBER kCurve CONSTANT)         ///< a chart without its labels
+    Q_PROPERTY(int curve MEMBER kCurve CONSTANT) ///< a chart without its labels
 
     Q_PROPERTY(QString family READ family CONSTANT)
     Q_PROPERTY(int strong MEMBER kStrong CONSTANT)
@@ -83,11 +83,13 @@ public:
     static constexpr int kTarget = 48, kBathTarget = 96, kHair = 1, kFocusLine = 3;
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
-    static constexpr int kMeasure = 620, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480, kTall = 700, kRing = 340, kPadKey = 64, kCurve = 160;
+    static constexpr int kMeasure = 620, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480, kTall = 700, kRing = 340,
+                         kPadKey = 64, kCurve = 160;
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kSettle = 1200;
 
-    /// The theme of this program, which belongs to `owner`. (Made without arguments, the engine would make one of its own.)
+    /// The theme of this program, which belongs to `owner`. (Made without arguments, the engine would make one of its
+    /// own.)
     explicit Theme(QObject* owner);
     ~Theme() override;
     /// There is one as long as there is a Look.

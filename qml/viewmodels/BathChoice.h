@@ -24,7 +24,8 @@ public:
     void setSide(facts::Side side) { m_side = side; }
     /// As a session that was come back to has it.
     void take(const facts::BathPrepared& prepared);
-    /// Picks what the person most likely wants: the site that matters now unless one was chosen, the current that suits it.
+    /// Picks what the person most likely wants: the site that matters now unless one was chosen, the current that suits
+    /// it.
     void settle();
     /// The session is over: the next one is chosen anew.
     void forget();

@@ -31,13 +31,17 @@ public:
     [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
     /// Makes ready for a session that may follow, so that its first prompt comes in time.
     [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
-    void askVoice(const std::string& language, std::function<void(bool)> answer) { m_ports.voice.ask(language, std::move(answer)); }
+    void askVoice(const std::string& language, std::function<void(bool)> answer)
+    {
+        m_ports.voice.ask(language, std::move(answer));
+    }
     /// One prompt, to try how loud it is.
     void tryOut() { m_ports.voice.say("volume-check"); }
     /// The screen stays on from here to end().
     void begin() { m_ports.wake.keepAwake(true); }
     void give(const bath::Effect& effect);
-    /// What the system shows of the session outside the app follows it; to be called whenever something may have changed.
+    /// What the system shows of the session outside the app follows it; to be called whenever something may have
+    /// changed.
     void follow(const bath::State& state);
     /// The session is over; what is being said is said to its end.
     void end();

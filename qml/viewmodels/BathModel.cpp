@@ -72,15 +72,9 @@ void BathModel::follow()
         toPage(pageOf(m_bath.state()->phase));
 }
 
-QString BathModel::siteName() const
-{
-    return words::siteName(m_choice.site());
-}
+QString BathModel::siteName() const { return words::siteName(m_choice.site()); }
 
-QString BathModel::limitText() const
-{
-    return words::limitSentence(m_choice.limit(), m_choice.giver());
-}
+QString BathModel::limitText() const { return words::limitSentence(m_choice.limit(), m_choice.giver()); }
 
 QString BathModel::adviceText() const
 {
@@ -131,7 +125,8 @@ void BathModel::toPage(const QString& page)
 void BathModel::goOn()
 {
     const LocalDate today = m_store.situation().today;
-    if (const auto may = protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), today); !may && may.error().code == "session-today") {
+    if (const auto may = protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), today);
+        !may && may.error().code == "session-today") {
         refuse(words::errorSentence(may.error()));
         return;
     }
@@ -187,10 +182,7 @@ QStringList BathModel::blockedBy() const
     return out;
 }
 
-bool BathModel::blockedForGood() const
-{
-    return verdict().outcome == protocol::ScreeningOutcome::Stop;
-}
+bool BathModel::blockedForGood() const { return verdict().outcome == protocol::ScreeningOutcome::Stop; }
 
 void BathModel::cleared(const QString& who)
 {
@@ -201,7 +193,8 @@ void BathModel::cleared(const QString& who)
     }
     std::vector<Payload> words;
     for (const auto row : verdict().deciding)
-        words.emplace_back(Clearance{row, name.toStdString(), m_store.situation().today, m_store.situation().today + kClearanceDays});
+        words.emplace_back(
+            Clearance{row, name.toStdString(), m_store.situation().today, m_store.situation().today + kClearanceDays});
     if (m_store.appendAll(std::move(words)))
         answersDone();
 }
@@ -217,7 +210,8 @@ QVariantList BathModel::preparation() const
 {
     QVariantList out;
     for (const auto item : linesToTick())
-        out.append(QVariantMap{{"item", static_cast<int>(item)}, {"text", words::prepText(item)}, {"done", isDone(item)}});
+        out.append(
+            QVariantMap{{"item", static_cast<int>(item)}, {"text", words::prepText(item)}, {"done", isDone(item)}});
     return out;
 }
 
@@ -275,10 +269,7 @@ void BathModel::askVoice(const QString& language)
     });
 }
 
-void BathModel::checkVolume()
-{
-    m_cues.tryOut();
-}
+void BathModel::checkVolume() { m_cues.tryOut(); }
 
 void BathModel::start()
 {
@@ -289,7 +280,9 @@ void BathModel::start()
         toPage(QStringLiteral("blocked"));
         return;
     }
-    if (const auto gate = protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), m_store.situation().today); !gate) {
+    if (const auto gate =
+            protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), m_store.situation().today);
+        !gate) {
         refuse(words::errorSentence(gate.error()));
         return;
     }
@@ -310,15 +303,9 @@ void BathModel::refuse(const QString& why)
     emit refusalChanged();
 }
 
-QVariantMap BathModel::running() const
-{
-    return m_bath.state() ? runningView(*m_bath.state()) : QVariantMap();
-}
+QVariantMap BathModel::running() const { return m_bath.state() ? runningView(*m_bath.state()) : QVariantMap(); }
 
-void BathModel::reading(double mA)
-{
-    m_bath.send(bath::Event{BathEventKind::Reading, Milliamps{mA}, {}});
-}
+void BathModel::reading(double mA) { m_bath.send(bath::Event{BathEventKind::Reading, Milliamps{mA}, {}}); }
 
 void BathModel::meanwhile(const QString& answer)
 {
@@ -333,10 +320,7 @@ QVariantMap BathModel::afterwards() const
     return afterView(*m_bath.state());
 }
 
-bool BathModel::cellsLow() const
-{
-    return m_store.situation().cellSessionsLeft.value_or(kCellsLow + 1) <= kCellsLow;
-}
+bool BathModel::cellsLow() const { return m_store.situation().cellSessionsLeft.value_or(kCellsLow + 1) <= kCellsLow; }
 
 void BathModel::save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note)
 {

@@ -31,10 +31,7 @@ double highest(const std::vector<bath::MeterReading>& readings, double most)
     return peak;
 }
 
-double peakOf(const bath::State& state)
-{
-    return highest(readingsOf(state), bath::kMostPlausibleReading.mA);
-}
+double peakOf(const bath::State& state) { return highest(readingsOf(state), bath::kMostPlausibleReading.mA); }
 
 } // namespace
 
@@ -57,7 +54,8 @@ QVariantMap runningView(const bath::State& s)
             {"target", words::milliamps(s.target().mA)},
             {"limit", words::milliamps(q.limit.mA)},
             {"reading", words::readingName(s.lastReading)},
-            {"hasReading", s.lastReading.has_value() && s.current != bath::Current::Zero}, // what it showed before is no answer to "at zero?"
+            {"hasReading", s.lastReading.has_value() &&
+                               s.current != bath::Current::Zero}, // what it showed before is no answer to "at zero?"
             {"limitMa", q.limit.mA},
             {"lastReading", s.lastReading ? s.lastReading->current.mA : s.target().mA},
             {"alarm", s.alarm},

@@ -41,7 +41,8 @@ QVariantMap bathMap(const Entry<Session>& e, LocalDate from)
 /// usual or above, against healthy adults; empty for a child, and where height and weight are not known.
 QString judgement(const Weighing& w, const Entry<Person>* person)
 {
-    if (Store::instance()->situation().age != AgeGroup::Adult || person == nullptr || !person->payload.height || !person->payload.weight)
+    if (Store::instance()->situation().age != AgeGroup::Adult || person == nullptr || !person->payload.height ||
+        !person->payload.weight)
         return {};
     const auto body = protocol::bodySurface(*person->payload.height, *person->payload.weight);
     const auto rate = body ? protocol::sweatRate(w, body->cautious()) : Result<protocol::SweatRate>(body.error());
@@ -125,7 +126,8 @@ QVariantList DiaryModel::day(const QString& date) const
         }
     for (const auto& e : record.all<Hdss>())
         if (e.happened.date == *when)
-            out << QVariantMap{{"id", text(e.id)}, {"kind", "hdss"}, {"site", token(e.payload.site)}, {"score", e.payload.score}};
+            out << QVariantMap{
+                {"id", text(e.id)}, {"kind", "hdss"}, {"site", token(e.payload.site)}, {"score", e.payload.score}};
     for (const auto& e : record.all<SideEffect>())
         if (e.happened.date == *when)
             out << QVariantMap{{"id", text(e.id)},
@@ -155,7 +157,8 @@ bool DiaryModel::addHdss(const QString& site, int score)
 bool DiaryModel::addSideEffect(const QString& site, const QStringList& skin, const QString& note)
 {
     const auto where = valueOf<DiarySite>(site);
-    return where && Store::instance()->append(SideEffect{*where, setOf<SkinFinding>(skin), note.toStdString()}).has_value();
+    return where &&
+           Store::instance()->append(SideEffect{*where, setOf<SkinFinding>(skin), note.toStdString()}).has_value();
 }
 
 bool DiaryModel::addWeighing(const QString& site, double beforeMg, double afterMg, double minutes)

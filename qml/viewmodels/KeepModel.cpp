@@ -44,10 +44,7 @@ Result<CareSheet> sheetIn(const QString& file)
 
 } // namespace
 
-QString KeepModel::folder() const
-{
-    return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-}
+QString KeepModel::folder() const { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
 
 QVariantMap KeepModel::written(const QString& ending, const std::string& content) const
 {
@@ -90,7 +87,8 @@ QVariantMap KeepModel::restore(const QString& file, const QString& passphrase)
     store().journalForWholeStoreActs().reset();
     const auto restored = journal::restore(store().file(), *facts);
     store().reopen();
-    return restored ? done(static_cast<qlonglong>(restored->facts), text(restored->kept.string())) : refused(restored.error());
+    return restored ? done(static_cast<qlonglong>(restored->facts), text(restored->kept.string()))
+                    : refused(restored.error());
 }
 
 QVariantMap KeepModel::exportAs(const QString& format, const QVariantMap& words)
@@ -103,10 +101,12 @@ QVariantMap KeepModel::exportAs(const QString& format, const QVariantMap& words)
     if (format == QLatin1String("fhir"))
         return written("fhir.json", summary::fhirBundle(store().allFacts(), {false, stamp}));
     const auto word = [&](const char* key) { return words.value(QLatin1String(key)).toString().toStdString(); };
-    const summary::CalendarText calendar{word("calendar"), {word("hands"), word("feet"), word("hand-foot"), word("armpits")}, word("alarm")};
+    const summary::CalendarText calendar{
+        word("calendar"), {word("hands"), word("feet"), word("hand-foot"), word("armpits")}, word("alarm")};
     const auto today = store().situation().today;
     const auto events = summary::calendarEvents(store().record(), store().person().toStdString(), today);
-    return written("ics", summary::calendarFile(events, calendar, summary::calendarSequence(store().allFacts().size(), today), stamp));
+    return written("ics", summary::calendarFile(events, calendar,
+                                                summary::calendarSequence(store().allFacts().size(), today), stamp));
 }
 
 QVariantMap KeepModel::importFrom(const QString& file)
@@ -122,7 +122,8 @@ QVariantMap KeepModel::importFrom(const QString& file)
         return {{"ok", false}};
     const auto imported = journal::importInto(*journal, *incoming);
     store().reload();
-    return imported ? done(static_cast<qlonglong>(imported->added), text(imported->kept.string())) : refused(imported.error());
+    return imported ? done(static_cast<qlonglong>(imported->added), text(imported->kept.string()))
+                    : refused(imported.error());
 }
 
 QVariantMap KeepModel::readSheet(const QString& file)

@@ -21,7 +21,8 @@ public:
 
     Q_INVOKABLE QVariantMap backUp(const QString& passphrase);
     Q_INVOKABLE QVariantMap restore(const QString& file, const QString& passphrase);
-    /// The whole record as JSON, a FHIR bundle or a folder of tables (json, fhir, csv), or planned baths (ics, words by `calendarWords`: calendar, hands, feet, hand-foot, armpits, alarm).
+    /// The whole record as JSON, a FHIR bundle or a folder of tables (json, fhir, csv), or planned baths (ics, words by
+    /// `calendarWords`: calendar, hands, feet, hand-foot, armpits, alarm).
     Q_INVOKABLE QVariantMap exportAs(const QString& format, const QVariantMap& calendarWords = {});
     Q_INVOKABLE QVariantMap importFrom(const QString& file);
     /// Reads a care sheet; the changes it would bring, [{field, before, after}].

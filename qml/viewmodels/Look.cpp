@@ -19,7 +19,8 @@ constexpr qreal kMostScale = 2.0;
 Look::Look(Asked asked) : m_asked(std::move(asked))
 {
     theLook = this;
-    if (auto* shown = qobject_cast<QGuiApplication*>(QCoreApplication::instance())) { // reminders are looked after without a window
+    if (auto* shown = qobject_cast<QGuiApplication*>(
+            QCoreApplication::instance())) { // reminders are looked after without a window
         connect(shown, &QGuiApplication::layoutDirectionChanged, this, &Look::directionChanged);
         connect(this, &Look::changed, this, &Look::dressTheme); // first of all who listen
         dressTheme();
@@ -54,7 +55,8 @@ bool Look::dark() const
 
 qreal Look::textScale() const
 {
-    const qreal asked = m_asked.textScale > 0 ? m_asked.textScale : Store::instance()->preferenceOr("text-scale", "1").toDouble();
+    const qreal asked =
+        m_asked.textScale > 0 ? m_asked.textScale : Store::instance()->preferenceOr("text-scale", "1").toDouble();
     return qBound(kLeastScale, asked, kMostScale);
 }
 

@@ -10,8 +10,8 @@
 
 namespace firstdew::viewmodels {
 
-/// A store, what it holds, and where things stand for one person on a day. Needs nothing of the toolkit, so that it can be
-/// read while that starts.
+/// A store, what it holds, and where things stand for one person on a day. Needs nothing of the toolkit, so that it can
+/// be read while that starts.
 struct Opened {
     std::optional<journal::Journal> journal; ///< nothing where it could not be opened
     std::vector<facts::Fact> facts;

@@ -73,7 +73,8 @@ QVariantList PlanModel::limits() const
         if (!kinds.contains(site))
             continue;
         for (const Waveform waveform : allOf<Waveform>()) {
-            const auto a = protocol::limitFor(protocol::limitQueryFor(record, site, waveform, store().situation().today));
+            const auto a =
+                protocol::limitFor(protocol::limitQueryFor(record, site, waveform, store().situation().today));
             out << QVariantMap{{"site", token(site)},
                                {"waveform", token(waveform)},
                                {"allowed", a.allowed},
@@ -89,14 +90,9 @@ QVariantMap PlanModel::machine() const
     const auto m = latest<Machine>(store().record());
     const auto left = store().situation().cellSessionsLeft;
     const Machine shown = m.value_or(Machine{});
-    return {{"known", m.has_value()},
-            {"name", text(shown.name)},
-            {"direct", shown.direct},
-            {"pulsed", shown.pulsed},
-            {"swap", token(shown.swap)},
-            {"remote", shown.remote},
-            {"power", token(shown.power)},
-            {"sessionsLeft", left.value_or(-1)}};
+    return {{"known", m.has_value()},      {"name", text(shown.name)},         {"direct", shown.direct},
+            {"pulsed", shown.pulsed},      {"swap", token(shown.swap)},        {"remote", shown.remote},
+            {"power", token(shown.power)}, {"sessionsLeft", left.value_or(-1)}};
 }
 
 QVariantMap PlanModel::reminders() const
@@ -188,7 +184,10 @@ bool PlanModel::vibration() const { return wantsVibration(store()); }
 
 void PlanModel::setVibration(bool on) { setWantsVibration(store(), on); }
 
-double PlanModel::risk() const { return store().preferenceOr("risk", QString::number(outlook::Settings{}.risk)).toDouble(); }
+double PlanModel::risk() const
+{
+    return store().preferenceOr("risk", QString::number(outlook::Settings{}.risk)).toDouble();
+}
 
 void PlanModel::setRisk(double chance) { store().setPreference("risk", QString::number(chance)); }
 
@@ -201,7 +200,8 @@ QVariantList PlanModel::away() const
     return out;
 }
 
-bool PlanModel::setPerson(const QString& name, const QString& birth, double heightCm, double weightKg, const QString& adult)
+bool PlanModel::setPerson(const QString& name, const QString& birth, double heightCm, double weightKg,
+                          const QString& adult)
 {
     Person p{name.trimmed().toStdString(), dateOf(birth), {}, {}, adult.trimmed().toStdString()};
     if (heightCm > 0)
@@ -217,11 +217,13 @@ bool PlanModel::useSite(const QString& site, bool inUse)
     return which && store().append(SiteUse{*which, inUse}).has_value();
 }
 
-bool PlanModel::setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote, const QString& power)
+bool PlanModel::setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote,
+                           const QString& power)
 {
     const auto how = valueOf<PolaritySwap>(swap);
     const auto from = valueOf<PowerSource>(power);
-    return how && from && store().append(Machine{name.trimmed().toStdString(), direct, pulsed, *how, remote, *from}).has_value();
+    return how && from &&
+           store().append(Machine{name.trimmed().toStdString(), direct, pulsed, *how, remote, *from}).has_value();
 }
 
 bool PlanModel::cellsChanged()
@@ -232,7 +234,9 @@ bool PlanModel::cellsChanged()
 
 bool PlanModel::setReminders(bool on, int checkIn, int sessions, int quietFrom, int quietUntil, bool backupMonthly)
 {
-    return store().append(ReminderSettings{{checkIn}, {sessions}, {quietFrom}, {quietUntil}, on, backupMonthly}).has_value();
+    return store()
+        .append(ReminderSettings{{checkIn}, {sessions}, {quietFrom}, {quietUntil}, on, backupMonthly})
+        .has_value();
 }
 
 bool PlanModel::setScreening(const QStringList& asked, const QStringList& yes)
@@ -277,7 +281,9 @@ bool PlanModel::clearance(const QString& row, const QString& who)
 
 bool PlanModel::addPerson(const QString& name, const QString& birth, const QString& adult)
 {
-    return store().addPerson({name.trimmed().toStdString(), dateOf(birth), {}, {}, adult.trimmed().toStdString()}).has_value();
+    return store()
+        .addPerson({name.trimmed().toStdString(), dateOf(birth), {}, {}, adult.trimmed().toStdString()})
+        .has_value();
 }
 
 bool PlanModel::isPastDay(const QString& iso) const
@@ -286,6 +292,9 @@ bool PlanModel::isPastDay(const QString& iso) const
     return day && *day <= store().now().date;
 }
 
-QString PlanModel::ageGroup(const QString& birth) const { return token(protocol::ageGroupOn(dateOf(birth), store().now().date)); }
+QString PlanModel::ageGroup(const QString& birth) const
+{
+    return token(protocol::ageGroupOn(dateOf(birth), store().now().date));
+}
 
 } // namespace firstdew::viewmodels

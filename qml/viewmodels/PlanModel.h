@@ -9,7 +9,8 @@ class PlanModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    /// Per diary site: site, treatedAs, stage, paused, hdssStart, hdssNow, sessions: [{number,date,done,shift}], windowEnd, fits, overrun.
+    /// Per diary site: site, treatedAs, stage, paused, hdssStart, hdssNow, sessions: [{number,date,done,shift}],
+    /// windowEnd, fits, overrun.
     Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
     /// Per kind of session in use: site, waveform, limit, allowed, source (in words).
     Q_PROPERTY(QVariantList limits READ limits NOTIFY changed)
@@ -47,16 +48,20 @@ public:
     [[nodiscard]] double risk() const;
     [[nodiscard]] QVariantList away() const;
 
-    Q_INVOKABLE bool setPerson(const QString& name, const QString& birth, double heightCm, double weightKg, const QString& adult);
+    Q_INVOKABLE bool setPerson(const QString& name, const QString& birth, double heightCm, double weightKg,
+                               const QString& adult);
     Q_INVOKABLE bool useSite(const QString& site, bool inUse);
-    Q_INVOKABLE bool setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote, const QString& power);
+    Q_INVOKABLE bool setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote,
+                                const QString& power);
     Q_INVOKABLE bool cellsChanged();
     /// A chance from 0.01 to 0.9.
     Q_INVOKABLE void setRisk(double chance);
     /// Times as minutes of the day.
-    Q_INVOKABLE bool setReminders(bool on, int checkIn, int sessions, int quietFrom, int quietUntil, bool backupMonthly);
+    Q_INVOKABLE bool setReminders(bool on, int checkIn, int sessions, int quietFrom, int quietUntil,
+                                  bool backupMonthly);
     Q_INVOKABLE bool setScreening(const QStringList& asked, const QStringList& yes);
-    Q_INVOKABLE bool startCourse(const QString& site, const QString& plan, const QString& start, const QStringList& free);
+    Q_INVOKABLE bool startCourse(const QString& site, const QString& plan, const QString& start,
+                                 const QStringList& free);
     Q_INVOKABLE bool moveCourse(const QString& site, int number, const QString& date);
     Q_INVOKABLE bool addAway(const QString& from, const QString& to);
     Q_INVOKABLE bool pause(const QString& site, bool paused);

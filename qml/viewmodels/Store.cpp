@@ -15,7 +15,8 @@ Store* theStore = nullptr;
 constexpr int kLookAtClockMs = 20'000;
 } // namespace
 
-Store::Store(ports::Clock& clock, std::string file, std::optional<Opened> read) : m_clock(clock), m_file(std::move(file))
+Store::Store(ports::Clock& clock, std::string file, std::optional<Opened> read)
+    : m_clock(clock), m_file(std::move(file))
 {
     theStore = this;
     if (read)

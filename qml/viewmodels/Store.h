@@ -107,12 +107,21 @@ private:
 };
 
 /// Text and dates across the edge to QML.
-[[nodiscard]] inline QString text(std::string_view s) { return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size())); }
+[[nodiscard]] inline QString text(std::string_view s)
+{
+    return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
+}
 [[nodiscard]] inline QString text(facts::LocalDate d) { return QString::fromStdString(d.iso()); }
 template <class E>
-[[nodiscard]] QString token(E value) { return text(facts::word(value)); }
+[[nodiscard]] QString token(E value)
+{
+    return text(facts::word(value));
+}
 template <class E>
-[[nodiscard]] std::optional<E> valueOf(const QString& token) { return facts::fromWord<E>(token.toStdString()); }
+[[nodiscard]] std::optional<E> valueOf(const QString& token)
+{
+    return facts::fromWord<E>(token.toStdString());
+}
 template <class E>
 [[nodiscard]] QStringList tokens(facts::SetOf<E> set)
 {

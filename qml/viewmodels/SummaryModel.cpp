@@ -21,7 +21,6 @@ constexpr int kMostDays = 3660;
 constexpr const char* kDaysKey = "summary-days";
 } // namespace
 
-
 SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
     : m_store(store), m_sharer(sharer), m_opener(opener), m_folder(std::move(folder))
 {
@@ -55,15 +54,17 @@ void SummaryModel::share()
     const int back = std::clamp(days().toInt(), 1, kMostDays);
     const auto contents = summary::contentsFor(m_store.record(), to - (back - 1), to);
     QDir().mkpath(m_folder);
-    const QString file = QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
+    const QString file =
+        QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
     const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
     const auto written = print::writeSummary(contents, letter ? print::Paper::Letter : print::Paper::A4, file);
     if (!written) {
         m_message = words::errorSentence(written.error());
     } else {
         m_file = file;
-        m_message = m_sharer.share(file.toStdString(), "application/pdf") ? tr("Saved as %1 and handed over.").arg(words::asWritten(file.toStdString()))
-                                                                          : tr("Saved as %1. Open it from there.").arg(words::asWritten(file.toStdString()));
+        m_message = m_sharer.share(file.toStdString(), "application/pdf")
+                        ? tr("Saved as %1 and handed over.").arg(words::asWritten(file.toStdString()))
+                        : tr("Saved as %1. Open it from there.").arg(words::asWritten(file.toStdString()));
     }
     emit messageChanged();
 }

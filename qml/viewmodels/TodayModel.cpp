@@ -45,9 +45,8 @@ double chanceOn(const outlook::Forecast& forecast, LocalDate day)
 bool plannedOn(const situation::SiteSituation& s, LocalDate day)
 {
     if (s.course && s.stage == situation::Stage::FirstCourse)
-        return std::any_of(s.course->sessions.begin(), s.course->sessions.end(), [&](const auto& p) {
-            return p.state == protocol::CourseState::Planned && p.date == day;
-        });
+        return std::any_of(s.course->sessions.begin(), s.course->sessions.end(),
+                           [&](const auto& p) { return p.state == protocol::CourseState::Planned && p.date == day; });
     return s.nextSession == day;
 }
 
@@ -109,7 +108,8 @@ QVariantList TodayModel::strip() const
         const LocalDate day = situation.today + i;
         QVariantList sites;
         for (const auto& s : situation.sites)
-            sites << QVariantMap{{"site", token(s.site)}, {"chance", chanceOn(s.forecast, day)}, {"bath", plannedOn(s, day)}};
+            sites << QVariantMap{
+                {"site", token(s.site)}, {"chance", chanceOn(s.forecast, day)}, {"bath", plannedOn(s, day)}};
         out << QVariantMap{{"date", text(day)}, {"sites", sites}};
     }
     return out;
@@ -124,7 +124,8 @@ QVariantList TodayModel::lately() const
         QVariantList sites;
         for (const auto& s : store.situation().sites) {
             const auto* line = checkInOn(store.record(), s.site, day);
-            sites << QVariantMap{{"site", token(s.site)}, {"level", line == nullptr ? QString() : token(line->payload.level)}};
+            sites << QVariantMap{{"site", token(s.site)},
+                                 {"level", line == nullptr ? QString() : token(line->payload.level)}};
         }
         out << QVariantMap{{"date", text(day)}, {"sites", sites}};
     }
@@ -141,7 +142,9 @@ bool TodayModel::checkIn(const QString& site, const QString& level, const QStrin
         return false;
     const auto* present = checkInOn(store.record(), *where, *day);
     const bool isToday = *day == store.now().date;
-    const LocalTime happened = present != nullptr ? present->happened : isToday ? store.now() : LocalTime{*day, {12 * 60}};
+    const LocalTime happened = present != nullptr ? present->happened
+                               : isToday          ? store.now()
+                                                  : LocalTime{*day, {12 * 60}};
     const CheckIn line{*where, *how, present == nullptr ? SetOf<Circumstance>{} : present->payload.with};
     const bool correction = present != nullptr;
     const auto id = store.append(line, happened, correction ? present->id : std::string());
@@ -163,7 +166,8 @@ bool TodayModel::setCircumstances(const QString& site, const QStringList& with, 
     const auto* present = checkInOn(store.record(), *where, *day);
     if (present == nullptr)
         return false;
-    return store.append(CheckIn{*where, present->payload.level, setOf<Circumstance>(with)}, present->happened, present->id)
+    return store
+        .append(CheckIn{*where, present->payload.level, setOf<Circumstance>(with)}, present->happened, present->id)
         .has_value();
 }
 
@@ -173,7 +177,8 @@ void TodayModel::undo()
         return;
     const std::string id = std::exchange(m_lastCheckIn, {});
     Store& store = *Store::instance();
-    const auto fact = std::find_if(store.allFacts().begin(), store.allFacts().end(), [&](const Fact& f) { return f.id == id; });
+    const auto fact =
+        std::find_if(store.allFacts().begin(), store.allFacts().end(), [&](const Fact& f) { return f.id == id; });
     if (fact == store.allFacts().end())
         return;
     if (!m_lastWasCorrection) {

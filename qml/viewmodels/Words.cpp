@@ -121,7 +121,10 @@ QString Words::dayShort(const QString& iso) const
 
 QString Words::asWritten(const QString& text) const { return words::asWritten(text.toStdString()); }
 
-QString Words::clock(int minutes) const { return QLocale().toString(QTime(minutes / 60 % 24, minutes % 60), QStringLiteral("HH:mm")); }
+QString Words::clock(int minutes) const
+{
+    return QLocale().toString(QTime(minutes / 60 % 24, minutes % 60), QStringLiteral("HH:mm"));
+}
 
 QString Words::milliamps(double mA) const { return words::milliamps(mA); }
 QString Words::percent(double share) const { return words::percent(share); }
@@ -131,7 +134,9 @@ double Words::numberIn(const QString& typed) const
 {
     QString plain;
     for (const QChar c : typed.trimmed())
-        plain += c.digitValue() >= 0 ? QChar(u'0' + c.digitValue()) : c == QLatin1Char(',') || c == QChar(0x066B) ? QLatin1Char('.') : c;
+        plain += c.digitValue() >= 0                           ? QChar(u'0' + c.digitValue())
+                 : c == QLatin1Char(',') || c == QChar(0x066B) ? QLatin1Char('.')
+                                                               : c;
     bool good = false;
     const double value = plain.toDouble(&good);
     return good ? value : std::numeric_limits<double>::quiet_NaN();

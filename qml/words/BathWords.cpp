@@ -2,14 +2,12 @@
 
 #include <QCoreApplication>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
 using protocol::PrepItem;
 using protocol::StepKind;
 
-namespace
-{
+namespace {
 
 /// Marks and translates in one; the tool that gathers texts reads the class name here.
 struct Words {
@@ -27,15 +25,13 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
     case CurrentReason::AfterInterruption: return Words::tr("The last bath was not finished, so the same level again.");
     case CurrentReason::TryPulsed: return Words::tr("Pulsed current is felt less; try it, if your machine has it.");
     case CurrentReason::SameAgain: return Words::tr("The same level as last time, until it was comfortable.");
-    case CurrentReason::TryDirect: return Words::tr("Direct current may work better now; ask the adult or nurse who helps.");
+    case CurrentReason::TryDirect:
+        return Words::tr("Direct current may work better now; ask the adult or nurse who helps.");
     }
     return {};
 }
 
-const protocol::Step& stepOf(const bath::State& state)
-{
-    return state.script.steps[state.step];
-}
+const protocol::Step& stepOf(const bath::State& state) { return state.script.steps[state.step]; }
 
 /// The phase waits at zero, to be raised again.
 bool waitsAtZero(const bath::State& state)
@@ -50,15 +46,13 @@ QString countdown(int seconds)
     return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
 }
 
-QString minutes(int count)
-{
-    return Words::tr("%1 min").arg(count);
-}
+QString minutes(int count) { return Words::tr("%1 min").arg(count); }
 
 QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver)
 {
     const QString by = limitSource(answer.binding, giver);
-    return answer.allowed ? Words::tr("Limit %1. %2.").arg(milliamps(answer.limit.mA), by) : Words::tr("Not possible. %1.").arg(by);
+    return answer.allowed ? Words::tr("Limit %1. %2.").arg(milliamps(answer.limit.mA), by)
+                          : Words::tr("Not possible. %1.").arg(by);
 }
 
 QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)
@@ -67,14 +61,17 @@ QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)
     for (const auto r : advice.reasons)
         out.append(currentReason(r, advice.last ? milliamps(advice.last->mA) : QString()));
     if (first < advice.target)
-        out.append(Words::tr("At first %1: %2 stay free below the limit until two readings agree, since current may drift up.")
-                       .arg(milliamps(first.mA), milliamps(bath::kDriftRoom.mA)));
+        out.append(
+            Words::tr("At first %1: %2 stay free below the limit until two readings agree, since current may drift up.")
+                .arg(milliamps(first.mA), milliamps(bath::kDriftRoom.mA)));
     return out.join(QLatin1Char(' '));
 }
 
 QString lengthSentence(const protocol::Script& script)
 {
-    return Words::tr("%1 min of current, about %2 min in all").arg(script.holdTotal().s / 60).arg((script.total().s + 59) / 60);
+    return Words::tr("%1 min of current, about %2 min in all")
+        .arg(script.holdTotal().s / 60)
+        .arg((script.total().s + 59) / 60);
 }
 
 QString prepText(PrepItem item)
@@ -82,10 +79,12 @@ QString prepText(PrepItem item)
     switch (item) {
     case PrepItem::JewelleryOff: return Words::tr("Jewellery, watch and piercings off (not needed above the neck)");
     case PrepItem::SkinChecked: return Words::tr("Skin looked at: no new redness, blister or burn");
-    case PrepItem::WoundsCovered: return Words::tr("Cuts under a thin layer of petroleum jelly, only on the broken skin");
+    case PrepItem::WoundsCovered:
+        return Words::tr("Cuts under a thin layer of petroleum jelly, only on the broken skin");
     case PrepItem::NoAntiperspirant: return Words::tr("No antiperspirant with aluminium there for 24 hours");
     case PrepItem::NotShaved: return Words::tr("Not shaved there for three days");
-    case PrepItem::WarmWater: return Words::tr("Warm tap water, about %1 ml in each bath").arg(protocol::kWaterPerBathMl);
+    case PrepItem::WarmWater:
+        return Words::tr("Warm tap water, about %1 ml in each bath").arg(protocol::kWaterPerBathMl);
     case PrepItem::BathsOnTable: return Words::tr("Hand baths on a table that is not metal");
     case PrepItem::BathsOnFloor: return Words::tr("Foot baths on the floor");
     case PrepItem::PlateUnderGrid: return Words::tr("Each plate under its grid; skin never touches a plate");
@@ -99,7 +98,8 @@ QString prepText(PrepItem item)
 
 QString waitSentence(const protocol::PrepWait& wait, LocalDate today)
 {
-    return Words::tr("Ready %1 from %2: %3").arg(nearDay(wait.until.date, today), QString::fromStdString(wait.until.at.text()), prepText(wait.item));
+    return Words::tr("Ready %1 from %2: %3")
+        .arg(nearDay(wait.until.date, today), QString::fromStdString(wait.until.at.text()), prepText(wait.item));
 }
 
 QString primaryName(const bath::State& state)
@@ -129,7 +129,8 @@ QString nowSentence(const bath::State& state)
     if (waitsAtZero(state))
         return Words::tr("The phase waits at zero. Raise again when you are ready.");
     if (state.restarts > 0 && stepOf(state).kind == StepKind::CheckList)
-        return Words::tr("The session starts again from its beginning. Machine off, current at zero; confirm the list.");
+        return Words::tr(
+            "The session starts again from its beginning. Machine off, current at zero; confirm the list.");
     const auto& q = state.script.request;
     return stepSentence(stepOf(state), q.site, q.swap, q.way);
 }
@@ -140,13 +141,15 @@ QString nextName(const bath::State& state)
     if (state.step + 1 >= steps.size())
         return {};
     const auto& next = steps[state.step + 1];
-    return next.kind == StepKind::Hold ? Words::tr("%1, %2").arg(stepName(next), countdown(next.length.s)) : stepName(next);
+    return next.kind == StepKind::Hold ? Words::tr("%1, %2").arg(stepName(next), countdown(next.length.s))
+                                       : stepName(next);
 }
 
 QString phaseName(const bath::State& state)
 {
     const int phase = stepOf(state).phase;
-    return phase > 0 ? Words::tr("Phase %1 of %2").arg(phase).arg(protocol::phasesFor(state.script.request.site).phases) : QString();
+    return phase > 0 ? Words::tr("Phase %1 of %2").arg(phase).arg(protocol::phasesFor(state.script.request.site).phases)
+                     : QString();
 }
 
 QString leftInAll(const bath::State& state)

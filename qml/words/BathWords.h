@@ -6,8 +6,7 @@
 #include "words/Sentences.h"
 
 // The words of a session: its limits, its preparation, and what the running page says.
-namespace firstdew::words
-{
+namespace firstdew::words {
 
 /// "12:05".
 [[nodiscard]] QString countdown(int seconds);

@@ -6,11 +6,9 @@
 #include <algorithm>
 #include <optional>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
-namespace
-{
+namespace {
 
 /// Marks and translates in one; the tool that gathers texts reads the class name here.
 struct Words {
@@ -25,11 +23,13 @@ bool oneOf(const std::string& code, std::initializer_list<std::string_view> code
 std::optional<QString> ofSession(const std::string& code)
 {
     if (code == "session-today")
-        return Words::tr("This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.");
+        return Words::tr("This skin had its session today already. Leave it in peace; the next one is for tomorrow at "
+                         "the earliest.");
     if (oneOf(code, {"screening-due", "short-question-due"}))
         return Words::tr("The health questions are due. Leave the machine off until they are answered.");
     if (oneOf(code, {"screening-stops", "screening-asks"}))
-        return Words::tr("A health question stands in the way. Leave the machine off until a clinician has cleared it.");
+        return Words::tr(
+            "A health question stands in the way. Leave the machine off until a clinician has cleared it.");
     if (code == "machine-unsuited")
         return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
     if (code == "machine-lacks-waveform")
@@ -55,7 +55,8 @@ std::optional<QString> ofFile(const facts::Error& error)
     if (code == "disk-full")
         return Words::tr("There is no room left; nothing was written. Make room and try again.");
     if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))
-        return Words::tr("A file could not be read or written. Look whether it is still there and whether there is room.");
+        return Words::tr(
+            "A file could not be read or written. Look whether it is still there and whether there is room.");
     if (code == "file-too-large")
         return Words::tr("This file is too large to be the right one.");
     if (code == "store-busy")
@@ -66,7 +67,8 @@ std::optional<QString> ofFile(const facts::Error& error)
         return Words::tr("This is from a newer Firstdew. Update the app first.");
     if (code == "part-missing")
         return Words::tr("A part of this program is missing. Install Firstdew again.");
-    if (oneOf(code, {"format-unknown", "not-json", "not-an-object", "kind-unknown", "care-sheet-invalid", "field-invalid", "field-missing", "field-unknown", "field-twice"}))
+    if (oneOf(code, {"format-unknown", "not-json", "not-an-object", "kind-unknown", "care-sheet-invalid",
+                     "field-invalid", "field-missing", "field-unknown", "field-twice"}))
         return Words::tr("This file is not what is needed here (%1). Ask whoever made it.").arg(asWritten(error.input));
     return std::nullopt;
 }

@@ -4,8 +4,7 @@
 
 #include <QString>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
 /// What was refused, why and what is safe instead, in the person's language; core's own English sentence for what
 /// people do not meet.

@@ -4,21 +4,16 @@
 #include <QHash>
 #include <cmath>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
-namespace
-{
+namespace {
 
 /// Marks and translates in one; the tool that gathers texts reads the class name here.
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
-QString written(LocalDate date, const QString& format)
-{
-    return QLocale().toString(toQDate(date), format);
-}
+QString written(LocalDate date, const QString& format) { return QLocale().toString(toQDate(date), format); }
 
 } // namespace
 
@@ -26,7 +21,8 @@ QStringList languages() { return {"en", "de", "es", "ar"}; }
 
 QString languageName(const QString& language)
 {
-    static const QHash<QString, QString> own{{"en", "English"}, {"de", "Deutsch"}, {"es", "Español"}, {"ar", "العربية"}};
+    static const QHash<QString, QString> own{
+        {"en", "English"}, {"de", "Deutsch"}, {"es", "Español"}, {"ar", "العربية"}};
     return own.value(language, language);
 }
 
@@ -41,10 +37,7 @@ QLocale localeFor(const QString& language)
     return asked.language() == QLocale::English ? QLocale(QLocale::English, QLocale::UnitedKingdom) : asked;
 }
 
-QDate toQDate(LocalDate date)
-{
-    return QDate(date.year(), date.month(), date.day());
-}
+QDate toQDate(LocalDate date) { return QDate(date.year(), date.month(), date.day()); }
 
 QString dayAndMonth(LocalDate date, LocalDate today)
 {
@@ -69,20 +62,11 @@ QString fullDay(LocalDate date)
     return day;
 }
 
-QString shortDay(LocalDate date)
-{
-    return written(date, Words::tr("d MMM", "date format"));
-}
+QString shortDay(LocalDate date) { return written(date, Words::tr("d MMM", "date format")); }
 
-QString dayOfYear(LocalDate date)
-{
-    return written(date, Words::tr("d MMMM yyyy", "date format"));
-}
+QString dayOfYear(LocalDate date) { return written(date, Words::tr("d MMMM yyyy", "date format")); }
 
-QString number(double value, int decimals)
-{
-    return QLocale().toString(value, 'f', decimals);
-}
+QString number(double value, int decimals) { return QLocale().toString(value, 'f', decimals); }
 
 QString asWritten(const std::string& text)
 {
@@ -160,10 +144,7 @@ QString waveformName(Waveform waveform)
     return waveform == Waveform::Direct ? Words::tr("Direct current") : Words::tr("Pulsed current");
 }
 
-QString sideName(Side side)
-{
-    return side == Side::Right ? Words::tr("Right side") : Words::tr("Left side");
-}
+QString sideName(Side side) { return side == Side::Right ? Words::tr("Right side") : Words::tr("Left side"); }
 
 QString wayName(WayOfWorking way)
 {
@@ -180,7 +161,8 @@ QString wayHint(WayOfWorking way)
     switch (way) {
     case WayOfWorking::FreeHand: return Words::tr("You tap each step yourself.");
     case WayOfWorking::Helper: return Words::tr("The other person taps and enters the readings.");
-    case WayOfWorking::HandsUnder: return Words::tr("Nothing to touch. Every step is spoken ahead; a tap anywhere stops.");
+    case WayOfWorking::HandsUnder:
+        return Words::tr("Nothing to touch. Every step is spoken ahead; a tap anywhere stops.");
     }
     return {};
 }
@@ -250,12 +232,14 @@ QString screeningQuestion(ScreeningRow row)
 {
     switch (row) {
     case ScreeningRow::Pregnancy: return Words::tr("Are you pregnant, or might you be?");
-    case ScreeningRow::PoweredImplant: return Words::tr("Do you have a pacemaker, a defibrillator or any other powered implant?");
+    case ScreeningRow::PoweredImplant:
+        return Words::tr("Do you have a pacemaker, a defibrillator or any other powered implant?");
     case ScreeningRow::MetalImplant: return Words::tr("Do you have metal in a bone or joint?");
     case ScreeningRow::MetalIud: return Words::tr("Do you have a coil (intrauterine device) with metal in it?");
     case ScreeningRow::HeartRhythmOrEpilepsy: return Words::tr("Do you have a heart rhythm disorder or epilepsy?");
     case ScreeningRow::TumourOrThrombosis: return Words::tr("Do you have a tumour or a blood clot at present?");
-    case ScreeningRow::LossOfSensation: return Words::tr("Have you lost feeling in the skin, or do you have a nerve disease there?");
+    case ScreeningRow::LossOfSensation:
+        return Words::tr("Have you lost feeling in the skin, or do you have a nerve disease there?");
     case ScreeningRow::UnderFive: return Words::tr("Is the person treated under five years old?");
     case ScreeningRow::UnderEighteen: return Words::tr("Is the person treated under eighteen years old?");
     case ScreeningRow::EczemaAtSite: return Words::tr("Is there eczema or inflamed skin where the treatment goes?");

@@ -10,8 +10,7 @@
 #include <QString>
 
 // The person's words for tokens, numbers and dates; screens, notices and papers share them.
-namespace firstdew::words
-{
+namespace firstdew::words {
 
 using namespace facts;
 

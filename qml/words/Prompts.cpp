@@ -2,11 +2,9 @@
 
 #include <QCoreApplication>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
-namespace
-{
+namespace {
 
 struct Prompts {
     Q_DECLARE_TR_FUNCTIONS(Prompts)
@@ -14,7 +12,8 @@ struct Prompts {
 
 } // namespace
 
-// The same sentences as in assets/voice/prompts.json, from which the English clips are made; a test holds them together.
+// The same sentences as in assets/voice/prompts.json, from which the English clips are made; a test holds them
+// together.
 QString promptText(protocol::Prompt prompt)
 {
     using protocol::Prompt;

@@ -5,8 +5,7 @@
 #include <QString>
 #include <string>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
 /// What a prompt of a session says, as a voice is to read it.
 [[nodiscard]] QString promptText(protocol::Prompt prompt);

@@ -3,27 +3,23 @@
 #include <QCoreApplication>
 #include <cmath>
 
-namespace firstdew::words
-{
+namespace firstdew::words {
 
-namespace
-{
+namespace {
 
 /// Marks and translates in one; the tool that gathers texts reads the class name here.
 struct Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
-QString treatNow()
-{
-    return Words::tr("Treated now, one or two baths are usually enough.");
-}
+QString treatNow() { return Words::tr("Treated now, one or two baths are usually enough."); }
 
 QString putOff(std::optional<LocalDate> until, LocalDate today)
 {
     if (!until || *until < today)
         return Words::tr("You chose not to top up this time.");
-    return *until == today ? Words::tr("You put it off to this evening.") : Words::tr("You put it off to %1.").arg(nearDay(*until, today));
+    return *until == today ? Words::tr("You put it off to this evening.")
+                           : Words::tr("You put it off to %1.").arg(nearDay(*until, today));
 }
 
 } // namespace
@@ -61,32 +57,45 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     const QString row = r.row ? screeningShort(*r.row) : QString();
     switch (r.kind) {
     case ReasonKind::NoCourseYet: return Words::tr("No first course has been set up yet.");
-    case ReasonKind::CourseSessionToday: return Words::tr("Bath %1 of %2 of the first course is planned for today.").arg(r.number).arg(r.count);
-    case ReasonKind::CourseSessionLater: return Words::tr("Bath %1 of %2 of the first course is planned for %3.").arg(r.number).arg(r.count).arg(date);
+    case ReasonKind::CourseSessionToday:
+        return Words::tr("Bath %1 of %2 of the first course is planned for today.").arg(r.number).arg(r.count);
+    case ReasonKind::CourseSessionLater:
+        return Words::tr("Bath %1 of %2 of the first course is planned for %3.").arg(r.number).arg(r.count).arg(date);
     case ReasonKind::CourseOverrun:
-        return r.days > 0 ? Words::tr("The course runs %n day(s) past its four weeks.", nullptr, r.days) : Words::tr("The course no longer fits its time.");
+        return r.days > 0 ? Words::tr("The course runs %n day(s) past its four weeks.", nullptr, r.days)
+                          : Words::tr("The course no longer fits its time.");
     case ReasonKind::CourseFinished: return Words::tr("All %n bath(s) of the course are done.", nullptr, r.count);
     case ReasonKind::SessionDoneToday: return Words::tr("Today's bath is done.");
-    case ReasonKind::ClammyAtRest: return Words::tr("Dampness at rest, noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
-    case ReasonKind::ClammyStirred: return Words::tr("Dampness noted %1, though the day may explain it. Check again tomorrow.").arg(date);
-    case ReasonKind::ClammyTwice: return Words::tr("Dampness twice in a row, last noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
-    case ReasonKind::WetAtRest: return Words::tr("Full sweating at rest, noted %1. It usually needs a new course.").arg(date);
+    case ReasonKind::ClammyAtRest:
+        return Words::tr("Dampness at rest, noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
+    case ReasonKind::ClammyStirred:
+        return Words::tr("Dampness noted %1, though the day may explain it. Check again tomorrow.").arg(date);
+    case ReasonKind::ClammyTwice:
+        return Words::tr("Dampness twice in a row, last noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
+    case ReasonKind::WetAtRest:
+        return Words::tr("Full sweating at rest, noted %1. It usually needs a new course.").arg(date);
     case ReasonKind::ReturnLikely: return Words::tr("Dampness has probably begun (%1).").arg(percent(r.probability));
     case ReasonKind::DrySpellUsual:
-        return r.number > 0 ? Words::tr("You usually stay dry %1 to %2 days. Today is day %3.").arg(number(r.from), number(r.to)).arg(r.number)
+        return r.number > 0 ? Words::tr("You usually stay dry %1 to %2 days. Today is day %3.")
+                                  .arg(number(r.from), number(r.to))
+                                  .arg(r.number)
                             : Words::tr("You usually stay dry %1 to %2 days.").arg(number(r.from), number(r.to));
     case ReasonKind::DueByForecast:
         if (r.date && *r.date < today)
             return Words::tr("Since %1 the chance of dampness has been %2 or more.").arg(date, percent(r.probability));
         return Words::tr("The chance of dampness reaches %2 by %1.").arg(date, percent(r.probability));
     case ReasonKind::NoCheckInFor: return Words::tr("There has been no check-in for %n day(s).", nullptr, r.days);
-    case ReasonKind::ScreeningStops: return Words::tr("You answered yes to %1. No bath until a clinician has cleared it.").arg(row);
-    case ReasonKind::ScreeningAsks: return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
+    case ReasonKind::ScreeningStops:
+        return Words::tr("You answered yes to %1. No bath until a clinician has cleared it.").arg(row);
+    case ReasonKind::ScreeningAsks:
+        return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
     case ReasonKind::ScreeningStale:
         return r.days > 0 ? Words::tr("The health questions were last answered %n day(s) ago.", nullptr, r.days)
                           : Words::tr("The health questions have not been answered yet.");
-    case ReasonKind::MachineUnsuited: return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
-    case ReasonKind::NoResponse: return Words::tr("The score did not get better. There are other treatments; your prescriber can advise.");
+    case ReasonKind::MachineUnsuited:
+        return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
+    case ReasonKind::NoResponse:
+        return Words::tr("The score did not get better. There are other treatments; your prescriber can advise.");
     case ReasonKind::ResponseGood: return Words::tr("The score is better by one step.");
     case ReasonKind::ResponseStrong: return Words::tr("The score is better by two steps or more.");
     case ReasonKind::PausedByPerson: return Words::tr("You paused this.");
@@ -98,15 +107,20 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
 QString drySpellSentence(const outlook::DrySpells& spells)
 {
     const auto day = [&](std::size_t i) { return number(std::round(spells.usual[i])); };
-    return Words::tr("Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.").arg(day(2), day(0), day(4));
+    return Words::tr(
+               "Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.")
+        .arg(day(2), day(0), day(4));
 }
 
 QString reportSentence(const outlook::DrySpells& spells)
 {
     const auto begun = [](const outlook::StateProbability& p) { return percent(1 - p.dry); };
     if (!spells.reportedToday)
-        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.").arg(begun(spells.now));
-    return Words::tr("Before today's report the chance that dampness has begun was %1; with it, %2.").arg(begun(spells.beforeReport), begun(spells.now));
+        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1 today; the curve above "
+                         "knows nothing of them.")
+            .arg(begun(spells.now));
+    return Words::tr("Before today's report the chance that dampness has begun was %1; with it, %2.")
+        .arg(begun(spells.beforeReport), begun(spells.now));
 }
 
 QString reminderTitle(const situation::Reminder& r)
@@ -180,7 +194,8 @@ QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, W
     case StepKind::CheckList: return Words::tr("Machine off, current at zero. Confirm the list.");
     case StepKind::Announce: return Words::tr("Current at zero? Put your hands in now and keep them still.");
     case StepKind::Raise:
-        return under ? Words::tr("The current may be raised now, slowly.") : Words::tr("Raise the current slowly to a comfortable level.");
+        return under ? Words::tr("The current may be raised now, slowly.")
+                     : Words::tr("Raise the current slowly to a comfortable level.");
     case StepKind::Hold: return Words::tr("Hold still. Everything stays under water.");
     case StepKind::Lower: return Words::tr("Lower the current slowly to zero.");
     case StepKind::Swap:
@@ -196,13 +211,16 @@ QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, W
 
 QStringList cautions()
 {
-    return {Words::tr("Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local rules and your clinician."),
-            Words::tr("Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop."),
-            Words::tr("No bath while one of the health questions says stop."),
-            Words::tr("Children only with medical advice and an adult beside them."),
-            Words::tr("Burns, blisters, faintness or palpitations: stop and seek help."),
-            Words::tr("Keep leads and water away from mains electricity."),
-            Words::tr("Use only a machine made for this treatment, with what came with it, to drive the current.")};
+    return {
+        Words::tr("Firstdew is not a medical device and makes no diagnosis. Follow your machine's instructions, local "
+                  "rules and your clinician."),
+        Words::tr(
+            "Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop."),
+        Words::tr("No bath while one of the health questions says stop."),
+        Words::tr("Children only with medical advice and an adult beside them."),
+        Words::tr("Burns, blisters, faintness or palpitations: stop and seek help."),
+        Words::tr("Keep leads and water away from mains electricity."),
+        Words::tr("Use only a machine made for this treatment, with what came with it, to drive the current.")};
 }
 
 } // namespace firstdew::words

@@ -12,8 +12,7 @@
 #include <string>
 
 // Sentences for what core says in enumerations and numbers; screens, notices and papers share them.
-namespace firstdew::words
-{
+namespace firstdew::words {
 
 /// A place in the bottom bar: today, bath, diary or plan.
 [[nodiscard]] QString placeName(const QString& place);

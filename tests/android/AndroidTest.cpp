@@ -11,8 +11,7 @@ using namespace firstdew::androidside;
 using firstdew::tests::FakeJava;
 using nlohmann::json;
 
-namespace
-{
+namespace {
 
 /// A phone that remembers what it was asked.
 struct Phone {
@@ -46,7 +45,11 @@ const std::map<std::string, std::string> kWords{{"channel-bath", "Bad"}};
 
 ports::PlannedNotice checkIn(const char* when)
 {
-    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10), "Check in", "How are your hands?", {{"dry", "Trocken"}}}, at(when)};
+    return {{std::string("check-in:hands:") + std::string(when).substr(0, 10),
+             "Check in",
+             "How are your hands?",
+             {{"dry", "Trocken"}}},
+            at(when)};
 }
 
 } // namespace
@@ -136,13 +139,21 @@ TEST_CASE("what is due and what is planned go over as one list, each key once")
     const JavaSide java(phone.java.machine(), phone.java.context());
     AndroidNotifier notifier(java, kWords);
     notifier.plan({checkIn("2026-03-02T20:00"), checkIn("2026-03-03T20:00")});
-    CHECK(phone.wanted() == json::array({{{"key", "check-in:hands:2026-03-02"}, {"at", "2026-03-02T20:00"}, {"title", "Check in"},
-                                          {"text", "How are your hands?"}, {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}},
-                                         {{"key", "check-in:hands:2026-03-03"}, {"at", "2026-03-03T20:00"}, {"title", "Check in"},
-                                          {"text", "How are your hands?"}, {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}}}));
+    CHECK(phone.wanted() == json::array({{{"key", "check-in:hands:2026-03-02"},
+                                          {"at", "2026-03-02T20:00"},
+                                          {"title", "Check in"},
+                                          {"text", "How are your hands?"},
+                                          {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}},
+                                         {{"key", "check-in:hands:2026-03-03"},
+                                          {"at", "2026-03-03T20:00"},
+                                          {"title", "Check in"},
+                                          {"text", "How are your hands?"},
+                                          {"actions", {{{"id", "dry"}, {"label", "Trocken"}}}}}}));
     CHECK(phone.asked.back().second["words"]["channel-bath"] == "Bad");
 
-    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?", {{"later", "Später"}}}, {"cells:2026-03-02", "Cells", "Change them", {}}}, {});
+    notifier.show({{"check-in:hands:2026-03-02", "Check in", "How are your hands?", {{"later", "Später"}}},
+                   {"cells:2026-03-02", "Cells", "Change them", {}}},
+                  {});
     REQUIRE(phone.wanted().size() == 3);
     CHECK(phone.wanted()[0]["at"] == "1970-01-01T00:00");
     CHECK(phone.wanted()[0]["actions"] == json::array({{{"id", "later"}, {"label", "Später"}}}));
@@ -184,7 +195,11 @@ TEST_CASE("answers from notices come over with their times and are dropped when 
     Phone phone;
     const JavaSide java(phone.java.machine(), phone.java.context());
     AndroidNotifier notifier(java, kWords);
-    phone.answer = {{"answers", {{{"key", "check-in:hands:2026-03-02"}, {"answer", "clammy"}, {"at", "2026-03-02T20:07"}, {"recorded", 1772478420000}}}}};
+    phone.answer = {{"answers",
+                     {{{"key", "check-in:hands:2026-03-02"},
+                       {"answer", "clammy"},
+                       {"at", "2026-03-02T20:07"},
+                       {"recorded", 1772478420000}}}}};
     const auto answers = notifier.answers();
     REQUIRE(answers.size() == 1);
     CHECK(answers.front().answer == "clammy");
@@ -193,7 +208,8 @@ TEST_CASE("answers from notices come over with their times and are dropped when 
     notifier.taken(1);
     CHECK(phone.asked.back() == std::pair<std::string, json>{"taken", {{"count", 1}}});
 
-    for (const json& bad : {json{{"key", 1}}, json("text"), json{{"key", "k"}, {"answer", "dry"}, {"at", "at eight"}}}) {
+    for (const json& bad :
+         {json{{"key", 1}}, json("text"), json{{"key", "k"}, {"answer", "dry"}, {"at", "at eight"}}}) {
         phone.answer = {{"answers", json::array({bad})}};
         const auto read = notifier.answers();
         REQUIRE(read.size() == 1);
@@ -210,12 +226,15 @@ TEST_CASE("sharing, the screen and the running bath")
     Phone phone;
     const JavaSide java(phone.java.machine(), phone.java.context());
     CHECK(AndroidSharer(java).share("/data/summary.pdf", "application/pdf"));
-    CHECK(phone.asked.back() == std::pair<std::string, json>{"share", {{"file", "/data/summary.pdf"}, {"type", "application/pdf"}}});
+    CHECK(phone.asked.back() ==
+          std::pair<std::string, json>{"share", {{"file", "/data/summary.pdf"}, {"type", "application/pdf"}}});
     AndroidWakeGuard(java).keepAwake(true);
     CHECK(phone.asked.back() == std::pair<std::string, json>{"awake", {{"on", true}}});
     BathNotice bath(java);
     bath.show({"Hands", "Look at the meter", 1772478420000});
-    CHECK(phone.asked.back() == std::pair<std::string, json>{"bath", {{"title", "Hands"}, {"text", "Look at the meter"}, {"end", 1772478420000}}});
+    CHECK(phone.asked.back() ==
+          std::pair<std::string, json>{"bath",
+                                       {{"title", "Hands"}, {"text", "Look at the meter"}, {"end", 1772478420000}}});
     bath.show({"Hands", "Raise slowly", std::nullopt});
     CHECK(phone.asked.back().second["end"] == 0);
     bath.over();

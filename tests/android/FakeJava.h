@@ -9,14 +9,12 @@
 #include <string>
 #include <vector>
 
-namespace firstdew::tests
-{
+namespace firstdew::tests {
 
 /// A Java machine of tables and maps: enough of JNI to find the app's class by its loader and to call it. It is strict
 /// where a real one is: a call while an exception is pending, a reference used after it was freed, a string released
 /// twice or never are all noted in `faults`.
-class FakeJava
-{
+class FakeJava {
 public:
     struct Thrown : std::runtime_error {
         using std::runtime_error::runtime_error;

@@ -35,7 +35,10 @@ struct PlanningNotifier final : ports::Notifier {
         order.emplace_back("answers");
         return given;
     }
-    void taken(std::size_t count) override { given.erase(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count)); }
+    void taken(std::size_t count) override
+    {
+        given.erase(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count));
+    }
 };
 
 struct ClockAt final : ports::Clock {
@@ -117,7 +120,8 @@ TEST_CASE("one answer for several sites is one for each of them that was not sai
     REQUIRE(app.store.append(CheckIn{DiarySite::Feet, Level::Wet, {}}, at("2026-03-01T19:00")));
     app.notifier.given = {{"check-in:2026-03-01", "dry", at("2026-03-01T20:10")}};
     const app::Reminding reminding(app.store, app.notifier);
-    CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-01T19:00"), Level::Wet}, {at("2026-03-01T20:10"), Level::Dry}});
+    CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-01T19:00"), Level::Wet},
+                                                                     {at("2026-03-01T20:10"), Level::Dry}});
 }
 
 TEST_CASE("an answer in the quiet hours is an answer")

@@ -18,8 +18,7 @@
 // What the heavy calls of core cost, and the floors they are set against. Prints lines `name value`, asserts nothing:
 // times belong to machines. tests/bench/bench.py makes ratios of them.
 
-namespace
-{
+namespace {
 
 using namespace firstdew;
 using namespace firstdew::facts;
@@ -73,10 +72,7 @@ double wallMs(const std::function<void()>& what)
     return std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - began).count();
 }
 
-void show(const char* name, double value)
-{
-    std::printf("%s %.9g\n", name, value);
-}
+void show(const char* name, double value) { std::printf("%s %.9g\n", name, value); }
 
 volatile long sink = 0;
 
@@ -131,7 +127,8 @@ void storing(const std::filesystem::path& folder)
     std::vector<double> floor;
     for (int s = 0; s < kStores; ++s) {
         auto journal = journal::Journal::open(folder / ("store" + std::to_string(s) + ".db"));
-        SQLite::Database bare((folder / ("bare" + std::to_string(s) + ".db")).string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        SQLite::Database bare((folder / ("bare" + std::to_string(s) + ".db")).string(),
+                              SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
         bare.exec("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL");
         bare.exec("CREATE TABLE row (id TEXT PRIMARY KEY, body TEXT NOT NULL) STRICT");
         SQLite::Statement insert(bare, "INSERT INTO row VALUES (?, ?)");
@@ -170,13 +167,13 @@ void rehearsing()
         }
     show("rehearsal-1-thread-days-per-s", r.people * r.days / (best[0] / 1000));
     show("rehearsal-2-threads-days-per-s", r.people * r.days / (best[1] / 1000));
-    // A person-day costs the same however many the people; with the years it costs more: each day reads the whole diary.
+    // A person-day costs the same however many the people; with the years it costs more: each day reads the whole
+    // diary.
     r.threads = 1;
-    for (const auto& [people, days, name] :
-         {std::tuple{15, 365, "rehearsal-15-people-1-year-us-a-person-day"},
-          {60, 365, "rehearsal-60-people-1-year-us-a-person-day"},
-          {240, 365, "rehearsal-240-people-1-year-us-a-person-day"},
-          {60, 1460, "rehearsal-60-people-4-years-us-a-person-day"}}) {
+    for (const auto& [people, days, name] : {std::tuple{15, 365, "rehearsal-15-people-1-year-us-a-person-day"},
+                                             {60, 365, "rehearsal-60-people-1-year-us-a-person-day"},
+                                             {240, 365, "rehearsal-240-people-1-year-us-a-person-day"},
+                                             {60, 1460, "rehearsal-60-people-4-years-us-a-person-day"}}) {
         r.people = people;
         r.days = days;
         show(name, 1000 * processorMs(3, [&] { sink = sink + rehearsal::rehearse(r).ok(); }) / (people * days));
@@ -188,9 +185,8 @@ void rehearsing()
 int main(int argc, char** argv)
 {
     if (argc != 2) {
-        std::fprintf(
-            stderr,
-            "usage: bench FOLDER     on the disk that stores are kept on; --spells prints the data of the fits of a year\n");
+        std::fprintf(stderr, "usage: bench FOLDER     on the disk that stores are kept on; --spells prints the data of "
+                             "the fits of a year\n");
         return 2;
     }
     if (std::string_view(argv[1]) == "--spells") {

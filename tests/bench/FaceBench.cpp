@@ -29,8 +29,7 @@
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
-namespace
-{
+namespace {
 
 using namespace firstdew;
 using namespace firstdew::facts;
@@ -89,8 +88,17 @@ std::vector<Payload> tenYearsOf(DiarySite site, int day)
     const bool clammy = day % 13 == 0;
     std::vector<Payload> out{CheckIn{site, clammy ? Level::Clammy : Level::Dry, {}}};
     if (clammy)
-        out.emplace_back(Session{site == DiarySite::Hands ? Site::Hands : Site::Feet, Waveform::Direct, Milliamps{15}, Milliamps{14}, true,
-                                 Comfort::Comfortable, {}, {}, "", "", ""});
+        out.emplace_back(Session{site == DiarySite::Hands ? Site::Hands : Site::Feet,
+                                 Waveform::Direct,
+                                 Milliamps{15},
+                                 Milliamps{14},
+                                 true,
+                                 Comfort::Comfortable,
+                                 {},
+                                 {},
+                                 "",
+                                 "",
+                                 ""});
     return out;
 }
 
@@ -124,7 +132,8 @@ QQuickItem* itemNamed(QQuickItem* root, const QString& text)
     for (QQuickItem* child : root->childItems()) {
         if (!child->isVisible())
             continue;
-        if ((child->inherits("QQuickAbstractButton") || child->inherits("firstdew::controls::Press")) && child->property("text").toString() == text)
+        if ((child->inherits("QQuickAbstractButton") || child->inherits("firstdew::controls::Press")) &&
+            child->property("text").toString() == text)
             return child;
         if (QQuickItem* found = itemNamed(child, text))
             return found;
@@ -148,7 +157,8 @@ QQuickItem* itemOf(QQuickItem* root, const char* type)
 void mouse(QQuickWindow* window, QEvent::Type type, QPointF at)
 {
     const auto buttons = type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton;
-    QMouseEvent event(type, at, window->mapToGlobal(at.toPoint()), type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton, buttons, Qt::NoModifier);
+    QMouseEvent event(type, at, window->mapToGlobal(at.toPoint()),
+                      type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton, buttons, Qt::NoModifier);
     static quint64 when = 1;
     event.setTimestamp(when += kFrameMs);
     QCoreApplication::sendEvent(window, &event);
@@ -176,9 +186,12 @@ Spread bareInserts(const std::string& file)
 {
     sqlite3* db = nullptr;
     sqlite3_open(file.c_str(), &db);
-    sqlite3_exec(db, "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE fact(id TEXT PRIMARY KEY, body TEXT)", nullptr, nullptr, nullptr);
+    sqlite3_exec(db,
+                 "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; CREATE TABLE fact(id TEXT PRIMARY KEY, body TEXT)",
+                 nullptr, nullptr, nullptr);
     const Spread spread = timed(kTaps, [&](int i) {
-        const std::string row = "INSERT INTO fact VALUES('b" + std::to_string(i) + R"(', '{"site":"hands","level":"dry","with":[]}'))";
+        const std::string row =
+            "INSERT INTO fact VALUES('b" + std::to_string(i) + R"(', '{"site":"hands","level":"dry","with":[]}'))";
         sqlite3_exec(db, row.c_str(), nullptr, nullptr, nullptr);
     });
     sqlite3_close(db);
@@ -222,7 +235,8 @@ void benchTaps(QQuickWindow* window, const std::string& folder)
 Spread emptyFrames(QQmlEngine& engine, QSize size)
 {
     QQmlComponent component(&engine);
-    component.setData("import QtQuick\nWindow { visible: true; Rectangle { objectName: 'it'; anchors.fill: parent } }", {});
+    component.setData("import QtQuick\nWindow { visible: true; Rectangle { objectName: 'it'; anchors.fill: parent } }",
+                      {});
     std::unique_ptr<QObject> made(component.create());
     auto* window = qobject_cast<QQuickWindow*>(made.get());
     window->resize(size);

@@ -6,19 +6,14 @@
 #include <vector>
 
 // Short ways to write a record down in a test.
-namespace build
-{
+namespace build {
 
 using namespace firstdew::facts;
 
-inline LocalDate day(const char* iso)
-{
-    return LocalDate::parse(iso).value();
-}
+inline LocalDate day(const char* iso) { return LocalDate::parse(iso).value(); }
 
 /// Facts of one invented person, in the order they are added.
-class Diary
-{
+class Diary {
 public:
     Diary& add(Payload payload, LocalDate date, int minute = 8 * 60)
     {

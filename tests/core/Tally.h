@@ -4,8 +4,7 @@
 #include <fstream>
 #include <string_view>
 
-namespace firstdew::testing
-{
+namespace firstdew::testing {
 
 /// How much a test tried, for the table in DEVELOPERS.md (tests/figures.py): a line in the file that FIRSTDEW_TALLY
 /// names, nothing where it names none.

@@ -6,8 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace build
-{
+namespace build {
 
 /// Holds what the rules tell, line by line, to what is written in told/NAME.txt and was read against them by hand. With
 /// FIRSTDEW_WRITE_TOLD set it is written anew instead, to be read again before it is kept.

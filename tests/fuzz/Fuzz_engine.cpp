@@ -10,8 +10,7 @@ using namespace firstdew;
 using namespace firstdew::bath;
 using protocol::StepKind;
 
-namespace
-{
+namespace {
 
 void require(bool holds)
 {

@@ -7,8 +7,7 @@
 
 using namespace firstdew;
 
-namespace
-{
+namespace {
 
 /// A folder in memory for this process alone.
 std::filesystem::path folder()

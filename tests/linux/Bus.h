@@ -15,8 +15,7 @@
 
 #include <functional>
 
-namespace firstdew::tests
-{
+namespace firstdew::tests {
 
 inline QCoreApplication& program()
 {
@@ -41,8 +40,7 @@ inline void waitFor(const char* what, const std::function<bool()>& condition)
 }
 
 /// A message bus of its own, with or without somebody on it who stands for the desktop's services.
-class Bus
-{
+class Bus {
 public:
     explicit Bus(const QStringList& services = {})
     {
@@ -78,7 +76,8 @@ public:
     /// Lets every answer in that the service has given until now: its answers come in order, and this is the last one.
     void answered(const QString& service) const
     {
-        const auto last = connection().call(QDBusMessage::createMethodCall(service, "/", "org.freedesktop.DBus.Peer", "Ping"));
+        const auto last =
+            connection().call(QDBusMessage::createMethodCall(service, "/", "org.freedesktop.DBus.Peer", "Ping"));
         REQUIRE(last.type() == QDBusMessage::ReplyMessage);
         program().processEvents();
     }

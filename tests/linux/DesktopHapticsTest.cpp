@@ -1,11 +1,10 @@
-#include "Bus.h"
 #include "linux/DesktopHaptics.h"
+#include "Bus.h"
 
 using namespace firstdew;
 using firstdew::tests::Bus;
 
-namespace
-{
+namespace {
 
 const QJsonObject kFelt{{"profile", "quiet"}};
 
@@ -72,7 +71,8 @@ TEST_CASE("without a daemon nothing is felt, which is said once")
 {
     static QStringList log;
     log.clear();
-    const auto before = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString& text) { log << text; });
+    const auto before =
+        qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString& text) { log << text; });
     {
         Bus bus;
         linuxside::DesktopHaptics haptics(bus.connection());

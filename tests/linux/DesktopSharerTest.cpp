@@ -1,13 +1,12 @@
-#include "Bus.h"
 #include "linux/DesktopSharer.h"
+#include "Bus.h"
 
 #include <QFile>
 
 using namespace firstdew;
 using firstdew::tests::Bus;
 
-namespace
-{
+namespace {
 
 /// A folder with a file to show, and an xdg-open that writes down what it was given.
 struct Folder {
@@ -18,7 +17,9 @@ struct Folder {
     Folder()
     {
         write("summary ü.txt", "a page\n");
-        const QString opener = write("xdg-open", "#!/bin/sh\nprintf '%s' \"$1\" >'" + opened.toUtf8() + ".part' && mv '" + opened.toUtf8() + ".part' '" + opened.toUtf8() + "'\n");
+        const QString opener =
+            write("xdg-open", "#!/bin/sh\nprintf '%s' \"$1\" >'" + opened.toUtf8() + ".part' && mv '" +
+                                  opened.toUtf8() + ".part' '" + opened.toUtf8() + "'\n");
         REQUIRE(QFile::setPermissions(opener, QFile::ReadOwner | QFile::ExeOwner));
         qputenv("PATH", own.path().toUtf8() + ":" + path);
     }
@@ -54,7 +55,8 @@ TEST_CASE("the portal gets the file itself, and asks which program where it is s
     CHECK(linuxside::DesktopOpener(bus.connection()).open(folder.file()));
     CHECK(bus.said() == QJsonArray{"open", "a page\n", false});
     CHECK_FALSE(QFile::exists(folder.opened));
-    CHECK(linuxside::DesktopOpener(bus.connection()).open(folder.own.path().toStdString())); // the portal's call is for files
+    CHECK(linuxside::DesktopOpener(bus.connection())
+              .open(folder.own.path().toStdString())); // the portal's call is for files
     CHECK(folder.given() == folder.own.path().toStdString());
     CHECK(linuxside::DesktopOpener(bus.connection()).open(folder.file()));
     CHECK(bus.said() == QJsonArray{"open", "a page\n", false});

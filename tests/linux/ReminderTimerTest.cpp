@@ -1,13 +1,12 @@
-#include "Bus.h"
 #include "linux/ReminderTimer.h"
+#include "Bus.h"
 
 #include <QDir>
 #include <QFile>
 
 using namespace firstdew;
 
-namespace
-{
+namespace {
 
 /// A home with, where wanted, a systemd: a systemctl that writes down what it was asked, and fails where told to.
 struct Home {
@@ -24,7 +23,8 @@ struct Home {
         QDir(own.path()).mkpath("run/systemd/system");
         QDir(own.path()).mkpath("bin");
         const QString file = own.filePath("bin/systemctl");
-        write(file, "#!/bin/sh\necho \"$*\" >>'" + own.filePath("asked").toUtf8() + "'\n! grep -qsF \"$2\" '" + own.filePath("refused").toUtf8() + "'\n");
+        write(file, "#!/bin/sh\necho \"$*\" >>'" + own.filePath("asked").toUtf8() + "'\n! grep -qsF \"$2\" '" +
+                        own.filePath("refused").toUtf8() + "'\n");
         REQUIRE(QFile::setPermissions(file, QFile::ReadOwner | QFile::ExeOwner));
         qputenv("PATH", own.filePath("bin").toUtf8() + ":" + path);
     }
@@ -32,7 +32,10 @@ struct Home {
     Home(const Home&) = delete;
     Home& operator=(const Home&) = delete;
 
-    linuxside::ReminderTimer timer() const { return {own.filePath("config"), program, record, own.filePath("run/systemd/system")}; }
+    linuxside::ReminderTimer timer() const
+    {
+        return {own.filePath("config"), program, record, own.filePath("run/systemd/system")};
+    }
     static void write(const QString& name, const QByteArray& text)
     {
         QFile file(name);
@@ -42,7 +45,8 @@ struct Home {
     QStringList lines(const QString& name) const
     {
         QFile file(own.filePath(name));
-        return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts) : QStringList();
+        return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts)
+                                              : QStringList();
     }
     QStringList asked()
     {
@@ -54,7 +58,8 @@ struct Home {
     QStringList files() const
     {
         QStringList out;
-        for (const char* name : {"systemd/user/firstdew-remind.service", "systemd/user/firstdew-remind.timer", "autostart/firstdew-remind.desktop"})
+        for (const char* name : {"systemd/user/firstdew-remind.service", "systemd/user/firstdew-remind.timer",
+                                 "autostart/firstdew-remind.desktop"})
             if (QFile::exists(own.filePath(QString("config/") + name)))
                 out << name;
         return out;
@@ -81,7 +86,8 @@ TEST_CASE("with systemd a timer of the person's own looks every five minutes, an
     const auto service = home.lines("config/systemd/user/firstdew-remind.service");
     const QString folder = home.own.path();
     // As systemd.syntax(7) has it: quotes escaped, the sign of a specifier doubled.
-    CHECK(service.contains("ExecStart=\"" + folder + "/programs/first dew 100%%\" --store \"" + folder + "/my \\\"record\\\".db\" --remind"));
+    CHECK(service.contains("ExecStart=\"" + folder + "/programs/first dew 100%%\" --store \"" + folder +
+                           "/my \\\"record\\\".db\" --remind"));
     CHECK(service.contains("ConditionFileIsExecutable=" + folder + "/programs/first dew 100%%"));
 }
 
@@ -114,7 +120,8 @@ TEST_CASE("without systemd the desktop starts a program that watches")
     CHECK(home.timer().isSet());
     CHECK(home.files() == kAutostart);
     const auto entry = home.lines("config/autostart/firstdew-remind.desktop");
-    CHECK(entry.contains("Exec=\"" + home.own.path() + "/programs/first dew 100%%\" --store \"" + home.own.path() + "/my \\\\\"record\\\\\".db\" --remind --watch"));
+    CHECK(entry.contains("Exec=\"" + home.own.path() + "/programs/first dew 100%%\" --store \"" + home.own.path() +
+                         "/my \\\\\"record\\\\\".db\" --remind --watch"));
     CHECK(entry.contains("TryExec=" + home.own.path() + "/programs/first dew 100%"));
     QProcess validate;
     validate.setProcessChannelMode(QProcess::MergedChannels);

@@ -8,8 +8,7 @@
 
 using namespace firstdew;
 
-namespace
-{
+namespace {
 
 constexpr int kPatienceMs = 20'000;
 
@@ -25,10 +24,12 @@ struct Told {
     [[nodiscard]] QStringList spoken() const
     {
         QFile file(folder.filePath("spoken"));
-        return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts) : QStringList();
+        return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts)
+                                              : QStringList();
     }
     /// Whether that comes to be in good time.
-    template <typename Condition> static bool comes(Condition condition)
+    template <typename Condition>
+    static bool comes(Condition condition)
     {
         QElapsedTimer waited;
         for (waited.start(); waited.elapsed() < kPatienceMs && !condition();)
@@ -133,7 +134,9 @@ TEST_CASE("The end of what was stopped is not taken for the end of what came aft
     a.voice.say("Two");
     CHECK(Told::comes([&] { return !a.ends.isEmpty(); }));
     CHECK(a.ends == QList<bool>{true});
-    CHECK(Told::comes([&] { return a.spoken() == QStringList{"as slow", "1 One", "stop ", "2 Two", "stop "}; })); // it took too long
+    CHECK(Told::comes([&] {
+        return a.spoken() == QStringList{"as slow", "1 One", "stop ", "2 Two", "stop "};
+    })); // it took too long
 }
 
 TEST_CASE("No voice of the device is set up before it is chosen or asked for")
@@ -168,7 +171,8 @@ TEST_CASE("An alarm cuts in on the device's voice, drops what waited, and is hea
     s.voice.say("hold-still");
     s.voice.say("half-way");
     s.voice.alarm("too-high");
-    const QStringList before = spoken ? QStringList{"as endless", "1 Text: hold-still", "stop "} : QStringList{"as endless"};
+    const QStringList before =
+        spoken ? QStringList{"as endless", "1 Text: hold-still", "stop "} : QStringList{"as endless"};
     const QString alarm = spoken ? "2 Text: too-high" : "1 Text: too-high";
     CHECK(Told::comes([&] { return s.spoken() == before + QStringList{alarm}; }));
     s.voice.hush();

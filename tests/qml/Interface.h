@@ -28,7 +28,8 @@ using namespace facts;
 
 /// The interface over an invented record, in a window of that size.
 struct Interface {
-    explicit Interface(QSize size, const QString& theme, double textScale = 1, Qt::LayoutDirection direction = Qt::LeftToRight)
+    explicit Interface(QSize size, const QString& theme, double textScale = 1,
+                       Qt::LayoutDirection direction = Qt::LeftToRight)
         : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
           look({theme, "en", "today", "test", textScale, size.width(), size.height()})
     {
@@ -53,7 +54,8 @@ struct Interface {
                      LocalTime::parse("2026-03-05T18:00"));
         store.append(CheckIn{DiarySite::Hands, Level::Dry, {}}, LocalTime::parse("2026-03-18T20:00"));
         store.append(CheckIn{DiarySite::Hands, Level::Clammy, {}}, LocalTime::parse("2026-03-19T20:00"));
-        store.append(CheckIn{DiarySite::Feet, Level::Clammy, {Circumstance::Heat}}, LocalTime::parse("2026-03-20T08:00"));
+        store.append(CheckIn{DiarySite::Feet, Level::Clammy, {Circumstance::Heat}},
+                     LocalTime::parse("2026-03-20T08:00"));
     }
 
     QImage settled()
@@ -86,7 +88,8 @@ struct Interface {
         if (bath.page() != "choose")
             bath.leave();
         QVariant shown;
-        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, QString("Bath")));
+        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown),
+                                  Q_ARG(QVariant, QString("Bath")));
         bath.chooseSite(step == "under" ? "hands" : "feet");
         bath.chooseWay(step == "under" ? "hands-under" : "free-hand");
         bath.goOn();
@@ -173,7 +176,8 @@ inline bool isPress(QQuickItem* item) { return item->inherits("firstdew::control
 /// What shows words: a text, or a button that draws its own.
 inline bool isText(QQuickItem* item)
 {
-    return (item->inherits("QQuickText") || (isPress(item) && !item->property("wordless").toBool())) && !item->property("text").toString().isEmpty();
+    return (item->inherits("QQuickText") || (isPress(item) && !item->property("wordless").toBool())) &&
+           !item->property("text").toString().isEmpty();
 }
 
 inline bool wraps(QQuickItem* item) { return isPress(item) || item->property("wrapMode").toInt() != 0; }

@@ -23,9 +23,9 @@ using namespace firstdew::tests;
 
 namespace {
 
-constexpr double kTarget = 48;  // product requirement, device-independent pixels
-constexpr double kContrast = 4.5; // WCAG 2.2, success criterion 1.4.3
-constexpr double kRunningTarget = 96; // product requirements for the running session
+constexpr double kTarget = 48;         // product requirement, device-independent pixels
+constexpr double kContrast = 4.5;      // WCAG 2.2, success criterion 1.4.3
+constexpr double kRunningTarget = 96;  // product requirements for the running session
 constexpr double kRunningContrast = 7; // WCAG 2.2, success criterion 1.4.6
 constexpr double kRounding = 0.5;
 constexpr double kShortLine = 190; // left of a line of 320 beside a tick within a card; a longer word has to be broken
@@ -121,7 +121,17 @@ TEST_CASE("Where there are several people, every page and the running session sa
 TEST_CASE("What is said before a bath names the level that the session first asks for")
 {
     Interface ui({390, 844}, "light");
-    ui.store.append(Session{Site::Feet, Waveform::Direct, Milliamps{19}, Milliamps{18.5}, true, Comfort::Comfortable, {}, {}, "", "", ""},
+    ui.store.append(Session{Site::Feet,
+                            Waveform::Direct,
+                            Milliamps{19},
+                            Milliamps{18.5},
+                            true,
+                            Comfort::Comfortable,
+                            {},
+                            {},
+                            "",
+                            "",
+                            ""},
                     LocalTime::parse("2026-03-10T18:00"));
     REQUIRE(ui.showBath("run"));
     const QString first = ui.bath.running()["target"].toString();
@@ -145,7 +155,8 @@ TEST_CASE("Everything that can be touched is large enough and has a name")
             const double high = running(page) ? kRunningTarget : kTarget;
             const double least = item->property("gap").isValid() ? 36 : high;
             if (item->width() < least - kRounding || item->height() < high - kRounding)
-                FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " is " << item->width() << " x " << item->height());
+                FAIL_CHECK(page.toStdString()
+                           << ": " << nameOf(item) << " is " << item->width() << " x " << item->height());
             QObject* accessible = nullptr;
             for (QObject* child : item->children())
                 if (child->inherits("QQuickAccessibleAttached"))
@@ -192,7 +203,8 @@ TEST_CASE("With the keyboard alone everything is reached, comes into view, and s
             ui.settled();
             const QRect edge = where.adjusted(-4, -4, 4, 4).toRect().intersected(now.rect());
             if (now.copy(edge) == ui.window->grabWindow().copy(edge))
-                FAIL_CHECK(page.toStdString() << ": " << nameOf(item) << " looks the same with the keyboard and without");
+                FAIL_CHECK(page.toStdString()
+                           << ": " << nameOf(item) << " looks the same with the keyboard and without");
             item->forceActiveFocus(Qt::TabFocusReason);
         }
         for (QQuickItem* item : missing)
@@ -206,7 +218,9 @@ TEST_CASE("What is made after the first picture moves nothing in it")
     const double scale = GENERATE(1.0, 2.0);
     INFO("text " << scale);
     Interface ui({390, 844}, "light", scale);
-    const auto drawn = [&] { return QQmlExpression(qmlContext(ui.window), ui.window, "Router.drawn").evaluate().toBool(); };
+    const auto drawn = [&] {
+        return QQmlExpression(qmlContext(ui.window), ui.window, "Router.drawn").evaluate().toBool();
+    };
     const auto texts = [&] {
         QMultiHash<QString, QRectF> out;
         visit(ui.window->contentItem(), [&](QQuickItem* item) {
@@ -228,7 +242,8 @@ TEST_CASE("What is made after the first picture moves nothing in it")
     for (auto i = first.cbegin(); i != first.cend(); ++i) {
         INFO(i.key().toStdString());
         const auto now = later.values(i.key());
-        CHECK(std::any_of(now.begin(), now.end(), [&](const QRectF& r) { return r.topLeft() == i->topLeft() && r.height() == i->height(); }));
+        CHECK(std::any_of(now.begin(), now.end(),
+                          [&](const QRectF& r) { return r.topLeft() == i->topLeft() && r.height() == i->height(); }));
     }
 }
 
@@ -258,11 +273,14 @@ TEST_CASE("What could not be saved is said at once, over whatever sheet is open"
     Interface ui({390, 844}, "light");
     REQUIRE(ui.show("Today"));
     ui.settled();
-    const auto run = [&](const char* script) { return QQmlExpression(qmlContext(ui.window), ui.window, script).evaluate(); };
+    const auto run = [&](const char* script) {
+        return QQmlExpression(qmlContext(ui.window), ui.window, script).evaluate();
+    };
     const auto shows = [&](const QString& title) {
         ui.settled();
         bool there = false;
-        visit(ui.window->contentItem(), [&](QQuickItem* item) { there = there || (isText(item) && item->property("text") == title); });
+        visit(ui.window->contentItem(),
+              [&](QQuickItem* item) { there = there || (isText(item) && item->property("text") == title); });
         return there;
     };
     const QString day = ui.look.words()->dayFull("2026-03-17");
@@ -331,14 +349,15 @@ TEST_CASE("Nothing runs off the screen at twice the text size, in either directi
                 const QRectF where = onScreen(item);
                 const bool cut = item->property("truncated").toBool();
                 if (where.left() < -1 || where.right() > 321 || cut)
-                    FAIL_CHECK(page.toStdString() << (direction == Qt::RightToLeft ? " rtl: " : ": ") << nameOf(item) << " from "
-                                                  << where.left() << " to " << where.right());
+                    FAIL_CHECK(page.toStdString() << (direction == Qt::RightToLeft ? " rtl: " : ": ") << nameOf(item)
+                                                  << " from " << where.left() << " to " << where.right());
             });
         }
     }
 }
 
-TEST_CASE("No word that fits a line is broken in two on the smallest screen, in any language, up to twice the text size")
+TEST_CASE(
+    "No word that fits a line is broken in two on the smallest screen, in any language, up to twice the text size")
 {
     for (const QString& language : words::languages())
         for (const double scale : {1.0, 2.0}) {
@@ -356,16 +375,23 @@ TEST_CASE("No word that fits a line is broken in two on the smallest screen, in 
                     if (!isText(item) || !wraps(item))
                         return;
                     const QFontMetricsF metrics(item->property("font").value<QFont>());
-                    const QStringList parts = item->property("text").toString().split(QRegularExpression("[\\s/-]"), Qt::SkipEmptyParts);
+                    const QStringList parts =
+                        item->property("text").toString().split(QRegularExpression("[\\s/-]"), Qt::SkipEmptyParts);
                     // A hair too narrow is not seen in the widths, but in a line more than there are words.
-                    const bool allFit = std::all_of(parts.begin(), parts.end(), [&](const QString& word) { return metrics.horizontalAdvance(word) <= kShortLine; });
-                    if (item->isVisible() && allFit && item->property("lineCount").toInt() > std::max<qsizetype>(1, parts.size()))
-                        FAIL_CHECK(language.toStdString() << " at " << scale << ", " << page.toStdString() << ": " << parts.join(' ').toStdString() << " in more lines than words");
+                    const bool allFit = std::all_of(parts.begin(), parts.end(), [&](const QString& word) {
+                        return metrics.horizontalAdvance(word) <= kShortLine;
+                    });
+                    if (item->isVisible() && allFit &&
+                        item->property("lineCount").toInt() > std::max<qsizetype>(1, parts.size()))
+                        FAIL_CHECK(language.toStdString()
+                                   << " at " << scale << ", " << page.toStdString() << ": "
+                                   << parts.join(' ').toStdString() << " in more lines than words");
                     for (const QString& word : parts) {
                         ++seen;
                         const double needs = metrics.horizontalAdvance(word);
                         if (needs > roomOf(item) + 1 && needs <= kShortLine)
-                            FAIL_CHECK(language.toStdString() << " at " << scale << ", " << page.toStdString() << ": " << word.toStdString() << " in " << nameOf(item));
+                            FAIL_CHECK(language.toStdString() << " at " << scale << ", " << page.toStdString() << ": "
+                                                              << word.toStdString() << " in " << nameOf(item));
                     }
                 });
             }

@@ -44,7 +44,8 @@ struct Reading {
 
 } // namespace
 
-TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter, not by a finger that slides away or by other keys")
+TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter, not by a finger that slides away or "
+          "by other keys")
 {
     const std::string way = GENERATE("finger", "space", "enter", "slides away", "another key");
     INFO(way);
@@ -60,7 +61,9 @@ TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter,
     const auto before = given();
     const auto mouse = [&](QEvent::Type type, QPointF at) {
         const bool up = type == QEvent::MouseButtonRelease;
-        QMouseEvent event(type, at, ui.window->mapToGlobal(at), type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+        QMouseEvent event(type, at, ui.window->mapToGlobal(at),
+                          type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton,
+                          Qt::NoModifier);
         QCoreApplication::sendEvent(ui.window, &event);
     };
     const auto key = [&](Qt::Key key) {
@@ -106,7 +109,8 @@ TEST_CASE("What is touched at the lower end of a page stays under the finger")
     QTimer pressed; // runs from when it was
     QObject::connect(low, SIGNAL(clicked()), &pressed, SLOT(start()));
     for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
-        QMouseEvent event(type, on, ui.window->mapToGlobal(on), Qt::LeftButton, type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
+        QMouseEvent event(type, on, ui.window->mapToGlobal(on), Qt::LeftButton,
+                          type == QEvent::MouseButtonRelease ? Qt::NoButton : Qt::LeftButton, Qt::NoModifier);
         QCoreApplication::sendEvent(ui.window, &event);
         if (type == QEvent::MouseButtonPress)
             CHECK(onScreen(low).top() == top);

@@ -1,5 +1,5 @@
-#include "protocol/Script.h"
 #include "words/Prompts.h"
+#include "protocol/Script.h"
 
 #include <QDir>
 #include <QFile>
@@ -13,13 +13,12 @@
 
 using namespace firstdew;
 
-namespace
-{
+namespace {
 
-constexpr int kHeaderBytes = 44;      // of a WAV file
+constexpr int kHeaderBytes = 44; // of a WAV file
 constexpr int kSamplesPerMs = 16;
-constexpr int kLeadMs = 25;           // what platform/linux/QtVoice.cpp leaves out of a clip behind a tone
-constexpr int kQuiet = 100;           // of 32767
+constexpr int kLeadMs = 25; // what platform/linux/QtVoice.cpp leaves out of a clip behind a tone
+constexpr int kQuiet = 100; // of 32767
 
 QString idOf(protocol::Prompt prompt) { return QString::fromStdString(std::string(facts::word(prompt))); }
 

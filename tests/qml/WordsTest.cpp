@@ -1,5 +1,5 @@
-#include "Application.h"
 #include "Words.h"
+#include "Application.h"
 #include "charts/DampnessPainter.h"
 #include "words/Errors.h"
 #include "words/Sentences.h"
@@ -30,7 +30,8 @@ QImage drawn(const charts::DampnessData& data)
     QImage picture(300, 160, QImage::Format_RGB32);
     picture.fill(Qt::white);
     QPainter painter(&picture);
-    charts::paintDampness(painter, picture.rect(), data, {Qt::black, Qt::gray, Qt::blue, Qt::red, Qt::blue, {}, 1, false});
+    charts::paintDampness(painter, picture.rect(), data,
+                          {Qt::black, Qt::gray, Qt::blue, Qt::red, Qt::blue, {}, 1, false});
     return picture;
 }
 

@@ -8,11 +8,9 @@
 #include <fmt/format.h>
 #include <memory>
 
-namespace firstdew::cli
-{
+namespace firstdew::cli {
 
-namespace
-{
+namespace {
 
 using namespace facts;
 
@@ -37,7 +35,8 @@ Answer summary(const Options& o)
 
     // A page is drawn without a screen.
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {}); // what Qt misses of a desktop is nobody's concern here
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {
+    }); // what Qt misses of a desktop is nobody's concern here
     int argc = 1;
     char name[] = "firstdew-cli";
     char* argv[] = {name, nullptr};
@@ -47,7 +46,8 @@ Answer summary(const Options& o)
         QCoreApplication::installTranslator(&translator);
     QLocale::setDefault(words::localeFor(language));
     print::loadTypefaces();
-    const int pages = orRefuse(print::writeSummary(summary::contentsFor(record, from, to), o.paper == "a4" ? print::Paper::A4 : print::Paper::Letter,
+    const int pages = orRefuse(print::writeSummary(summary::contentsFor(record, from, to),
+                                                   o.paper == "a4" ? print::Paper::A4 : print::Paper::Letter,
                                                    QString::fromStdString(o.out)));
     Answer answer;
     answer.json = {{"pages", pages}, {"out", o.out}};

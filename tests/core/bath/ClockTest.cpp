@@ -4,8 +4,7 @@
 
 using namespace build;
 
-namespace
-{
+namespace {
 
 /// How the two clocks may show a sleep of ten minutes (clock_gettime(2): CLOCK_MONOTONIC stands still in a suspend,
 /// CLOCK_BOOTTIME does not; a wall clock may be set in either direction at the same time).

@@ -9,8 +9,7 @@
 
 using namespace firstdew::bath;
 
-namespace
-{
+namespace {
 
 // Two phases of ten minutes at 10 and at 8 mA, each raised and lowered within a minute: 110 and 88 mA·min by hand.
 const std::vector<TracePoint> kTwoPhases{{0, 0},   {60, 10}, {660, 10}, {720, 0},

@@ -298,9 +298,11 @@ TEST_CASE("another waveform is prepared only at zero current")
     CHECK(preparedInstead(run.state, script, {10})->script == script);
 }
 
-TEST_CASE("what says that current flows as the last step runs out ends nothing twice, and calls for the machine to go off")
+TEST_CASE(
+    "what says that current flows as the last step runs out ends nothing twice, and calls for the machine to go off")
 {
-    const auto event = GENERATE(BathEventKind::Reading, BathEventKind::Raised, BathEventKind::Discomfort, BathEventKind::OutOfWater);
+    const auto event =
+        GENERATE(BathEventKind::Reading, BathEventKind::Raised, BathEventKind::Discomfort, BathEventKind::OutOfWater);
     Run run(request(Site::Hands, WayOfWorking::HandsUnder));
     REQUIRE(run.send(BathEventKind::Begin));
     run.pass(15 + 2 * (60 + 600 + 20) + 45 - 1);

@@ -7,8 +7,7 @@
 #include <vector>
 
 // A session driven by hand, for the tests of the engine.
-namespace build
-{
+namespace build {
 
 using namespace firstdew::bath;
 using firstdew::protocol::Prompt;

@@ -9,8 +9,7 @@ using firstdew::protocol::Step;
 
 // That a session comes back as it was is judged by comparing states: what did not count there could be lost unseen.
 
-namespace
-{
+namespace {
 
 template <class T>
 void eachChangeCounts(const T& base, const std::vector<std::function<void(T&)>>& changes)

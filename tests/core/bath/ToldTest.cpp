@@ -1,13 +1,12 @@
+#include "core/Told.h"
 #include "Run.h"
 #include "bath/Dose.h"
-#include "core/Told.h"
 
 #include <fmt/format.h>
 
 using namespace build;
 
-namespace
-{
+namespace {
 
 const char* name(EffectKind kind)
 {
@@ -28,37 +27,50 @@ const char* name(Current c) { return c == Current::Zero ? "at zero" : c == Curre
 
 const char* name(Phase p)
 {
-    return p == Phase::Running ? "running" : p == Phase::AwaitingMeanwhile ? "awaiting an answer" : p == Phase::Finished ? "finished" : "stopped";
+    return p == Phase::Running             ? "running"
+           : p == Phase::AwaitingMeanwhile ? "awaiting an answer"
+           : p == Phase::Finished          ? "finished"
+                                           : "stopped";
 }
 
-/// A session as whoever listens and looks would tell it: a line for each event, and for each moment in which something is said.
+/// A session as whoever listens and looks would tell it: a line for each event, and for each moment in which something
+/// is said.
 struct Teller {
     std::vector<std::string>& lines;
     Run run;
     std::size_t heard = 0;
 
-    Teller(std::vector<std::string>& to, const char* what, const ScriptRequest& q) : lines(to), run(q) { lines.push_back(fmt::format("{}:", what)); }
+    Teller(std::vector<std::string>& to, const char* what, const ScriptRequest& q) : lines(to), run(q)
+    {
+        lines.push_back(fmt::format("{}:", what));
+    }
 
     std::string state() const
     {
         const State& s = run.state;
-        return fmt::format("{} s, {} {} at {} s ({} left, {} in all), current {}, target {:g} mA{}{}, {} readings, {} before, {} kept", s.sessionMs / 1000, name(s.phase),
-                           word(run.kind()), s.stepElapsedMs / 1000, remainingInStep(s).s, remainingInAll(s).s, name(s.current), s.target().mA,
-                           s.steady ? " steady" : "", s.alarm ? ", alarm" : "", s.readings.size(), s.interrupted.size(), run.kept.size());
+        return fmt::format(
+            "{} s, {} {} at {} s ({} left, {} in all), current {}, target {:g} mA{}{}, {} readings, {} before, {} kept",
+            s.sessionMs / 1000, name(s.phase), word(run.kind()), s.stepElapsedMs / 1000, remainingInStep(s).s,
+            remainingInAll(s).s, name(s.current), s.target().mA, s.steady ? " steady" : "", s.alarm ? ", alarm" : "",
+            s.readings.size(), s.interrupted.size(), run.kept.size());
     }
     void news()
     {
         std::string said;
         for (; heard < run.effects.size(); ++heard) {
             const Effect& e = run.effects[heard];
-            said += fmt::format("{}{}{}", said.empty() ? "" : ", ", name(e.kind), e.prompt ? fmt::format(" {}", word(*e.prompt)) : "");
+            said += fmt::format("{}{}{}", said.empty() ? "" : ", ", name(e.kind),
+                                e.prompt ? fmt::format(" {}", word(*e.prompt)) : "");
         }
         if (!said.empty())
             lines.push_back(fmt::format("    {}", said));
     }
     void after(const std::string& what, const Result<Outcome>& out)
     {
-        lines.push_back(fmt::format("  {}: {}", what, out ? state() : fmt::format("refused, {} at {}: {}", out.error().code, out.error().input, out.error().message)));
+        lines.push_back(fmt::format(
+            "  {}: {}", what,
+            out ? state()
+                : fmt::format("refused, {} at {}: {}", out.error().code, out.error().input, out.error().message)));
         news();
     }
     Teller& does(BathEventKind kind)
@@ -114,14 +126,18 @@ struct Teller {
         const auto& q = run.state.script.request;
         for (const double cm2 : {0.0, 150.0}) {
             const Dose d = doseOf(all, q.site, q.limit, SquareCentimetres{cm2});
-            lines.push_back(fmt::format("  over {:g} cm2: {:.2f} mA min, peak {:g} mA{}", cm2, d.charge.mAmin, d.peak.mA,
+            lines.push_back(fmt::format("  over {:g} cm2: {:.2f} mA min, peak {:g} mA{}", cm2, d.charge.mAmin,
+                                        d.peak.mA,
                                         d.peakDensity ? fmt::format(", {:.3f} mA/cm2", *d.peakDensity) : ""));
             for (const auto& p : d.byPhase)
-                lines.push_back(fmt::format("    phase {} at {:+d}, {}: {} s, {:.2f} mA min, peak {:g}", p.phase, p.polarity, p.side ? word(*p.side) : "both", p.length.s, p.charge.mAmin, p.peak.mA));
+                lines.push_back(fmt::format("    phase {} at {:+d}, {}: {} s, {:.2f} mA min, peak {:g}", p.phase,
+                                            p.polarity, p.side ? word(*p.side) : "both", p.length.s, p.charge.mAmin,
+                                            p.peak.mA));
             for (const auto& l : d.byLimb)
                 lines.push_back(fmt::format("    {}: {:.2f} in, {:.2f} out", word(l.limb), l.in.mAmin, l.out.mAmin));
             for (const auto& o : d.overLimit)
-                lines.push_back(fmt::format("    above the limit from {:.1f} to {:.1f} s, peak {:g}", o.fromSecond, o.toSecond, o.peak.mA));
+                lines.push_back(fmt::format("    above the limit from {:.1f} to {:.1f} s, peak {:g}", o.fromSecond,
+                                            o.toSecond, o.peak.mA));
         }
     }
 };
@@ -138,33 +154,98 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
     under.dose();
 
     Teller free(lines, "feet, a hand free, read every minute", request(Site::Feet));
-    free.does(Raised).does(Begin).waits(20).reads(8).does(Raised).waits(70).reads(10).waits(60).reads(10.4).waits(30).does(Swapped);
-    free.does(Discomfort).reads(9).waits(60).does(Lowered).waits(30).does(Raised).reads(9.2).waits(900).reads(2).does(Swapped);
+    free.does(Raised)
+        .does(Begin)
+        .waits(20)
+        .reads(8)
+        .does(Raised)
+        .waits(70)
+        .reads(10)
+        .waits(60)
+        .reads(10.4)
+        .waits(30)
+        .does(Swapped);
+    free.does(Discomfort)
+        .reads(9)
+        .waits(60)
+        .does(Lowered)
+        .waits(30)
+        .does(Raised)
+        .reads(9.2)
+        .waits(900)
+        .reads(2)
+        .does(Swapped);
     free.does(Lowered).does(Swapped).waits(10).reads(4).does(Raised).waits(905).does(Lowered).waits(5);
     free.does(Lowered).does(Stop);
     free.dose();
 
     Teller high(lines, "hands with a helper, too high", request(Site::Hands, WayOfWorking::Helper));
-    high.does(Begin).reads(15).reads(15.1).waits(8).reads(20).waits(2).reads(14).does(Raised).waits(30).reads(16).does(Lowered).waits(5);
-    high.reads(-1).reads(100.5).does(Raised).reads(12).does(OutOfWater).waits(5).does(OutOfWater).does(Begin).does(Raised).reads(11).does(Stop).does(Begin);
+    high.does(Begin)
+        .reads(15)
+        .reads(15.1)
+        .waits(8)
+        .reads(20)
+        .waits(2)
+        .reads(14)
+        .does(Raised)
+        .waits(30)
+        .reads(16)
+        .does(Lowered)
+        .waits(5);
+    high.reads(-1)
+        .reads(100.5)
+        .does(Raised)
+        .reads(12)
+        .does(OutOfWater)
+        .waits(5)
+        .does(OutOfWater)
+        .does(Begin)
+        .does(Raised)
+        .reads(11)
+        .does(Stop)
+        .does(Begin);
     high.dose();
 
     Teller sides(lines, "one hand with one foot", request(Site::HandFoot));
     for (int phase = 1; phase <= 4; ++phase)
-        sides.does(phase == 1 ? Begin : phase == 3 ? MovedSide : Swapped).reads(10).does(Raised).waits(605).reads(10).does(Lowered);
+        sides.does(phase == 1   ? Begin
+                   : phase == 3 ? MovedSide
+                                : Swapped)
+            .reads(10)
+            .does(Raised)
+            .waits(605)
+            .reads(10)
+            .does(Lowered);
     sides.does(MovedSide).waits(5).dose();
 
     for (const Meanwhile m : allOf<Meanwhile>()) {
         Teller gone(lines, fmt::format("away in a phase, {}", word(m)).c_str(), request(Site::Feet));
-        gone.does(Begin).does(Raised).reads(10).waits(30).reads(16).away(89).waits(2).away(91).does(Raised).reads(12).answers(m).waits(5).does(Lowered).does(Raised).reads(10).waits(70);
+        gone.does(Begin)
+            .does(Raised)
+            .reads(10)
+            .waits(30)
+            .reads(16)
+            .away(89)
+            .waits(2)
+            .away(91)
+            .does(Raised)
+            .reads(12)
+            .answers(m)
+            .waits(5)
+            .does(Lowered)
+            .does(Raised)
+            .reads(10)
+            .waits(70);
         gone.away(200).does(OutOfWater).waits(3).does(Stop);
         gone.dose();
-        Teller atEnd(lines, fmt::format("back as the last step runs out, {}", word(m)).c_str(), request(Site::Hands, WayOfWorking::HandsUnder));
+        Teller atEnd(lines, fmt::format("back as the last step runs out, {}", word(m)).c_str(),
+                     request(Site::Hands, WayOfWorking::HandsUnder));
         atEnd.toLastSecond();
         atEnd.answers(m);
     }
     for (const BathEventKind kind : allOf<BathEventKind>()) {
-        Teller atEnd(lines, fmt::format("{} as the last step runs out", word(kind)).c_str(), request(Site::Hands, WayOfWorking::HandsUnder));
+        Teller atEnd(lines, fmt::format("{} as the last step runs out", word(kind)).c_str(),
+                     request(Site::Hands, WayOfWorking::HandsUnder));
         atEnd.toLastSecond();
         if (kind == Reading)
             atEnd.reads(5);

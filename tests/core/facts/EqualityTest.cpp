@@ -8,8 +8,7 @@ using namespace firstdew::facts;
 // Import, repair and the journal tell facts apart by comparing them: a field that did not count there could be lost
 // without a word. Each kind is gone through by its own list of fields, so that a new one is held to this as well.
 
-namespace
-{
+namespace {
 
 /// Gives one field another value, whatever its type.
 struct Change {
@@ -31,11 +30,8 @@ struct Change {
             of.insert(last);
     }
     template <class E>
-        requires std::is_enum_v<E>
-    static void value(E& of)
-    {
-        of = of == allOf<E>().front() ? allOf<E>().back() : allOf<E>().front();
-    }
+    requires std::is_enum_v<E>
+    static void value(E& of) { of = of == allOf<E>().front() ? allOf<E>().back() : allOf<E>().front(); }
     static void value(bool& of) { of = !of; }
     static void value(std::string& of) { of += "x"; }
     static void value(std::vector<int>& of) { of.push_back(1); }
@@ -43,13 +39,10 @@ struct Change {
     static void value(MinuteOfDay& of) { ++of.minute; }
     static void value(LocalTime& of) { ++of.at.minute; }
     template <class N>
-        requires std::is_arithmetic_v<N>
-    static void value(N& of)
-    {
-        of += 1;
-    }
+    requires std::is_arithmetic_v<N>
+    static void value(N& of) { of += 1; }
     template <class Unit>
-        requires std::is_aggregate_v<Unit>
+    requires std::is_aggregate_v<Unit>
     static void value(Unit& of)
     {
         auto& [number] = of;

@@ -8,7 +8,11 @@ namespace {
 
 Fact checkIn(std::string id, const char* day, Level level, long long recorded, std::string corrects = {})
 {
-    return {std::move(id), "p1", {*LocalDate::parse(day), {480}}, recorded, std::move(corrects),
+    return {std::move(id),
+            "p1",
+            {*LocalDate::parse(day), {480}},
+            recorded,
+            std::move(corrects),
             CheckIn{DiarySite::Hands, level, {}}};
 }
 
@@ -16,7 +20,8 @@ Fact checkIn(std::string id, const char* day, Level level, long long recorded, s
 
 TEST_CASE("entries come in the order they happened, whenever they were recorded")
 {
-    const std::vector<Fact> facts{checkIn("b", "2026-03-02", Level::Clammy, 1), checkIn("a", "2026-03-01", Level::Dry, 2)};
+    const std::vector<Fact> facts{checkIn("b", "2026-03-02", Level::Clammy, 1),
+                                  checkIn("a", "2026-03-01", Level::Dry, 2)};
     const auto record = recordOf(facts, "p1");
     REQUIRE(record.all<CheckIn>().size() == 2);
     CHECK(record.all<CheckIn>()[0].id == "a");
@@ -26,7 +31,8 @@ TEST_CASE("entries come in the order they happened, whenever they were recorded"
 
 TEST_CASE("a correction stands in place of its original, and the last recorded one counts")
 {
-    const std::vector<Fact> facts{checkIn("c2", "2026-03-01", Level::Wet, 9, "a"), checkIn("a", "2026-03-01", Level::Dry, 1),
+    const std::vector<Fact> facts{checkIn("c2", "2026-03-01", Level::Wet, 9, "a"),
+                                  checkIn("a", "2026-03-01", Level::Dry, 1),
                                   checkIn("c1", "2026-03-01", Level::Clammy, 5, "a")};
     const auto record = recordOf(facts, "p1");
     REQUIRE(record.all<CheckIn>().size() == 1);
@@ -36,7 +42,8 @@ TEST_CASE("a correction stands in place of its original, and the last recorded o
 
 TEST_CASE("a correction of a correction replaces both, even when the clock went back meanwhile")
 {
-    const std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 100), checkIn("b", "2026-03-01", Level::Wet, 50, "a"),
+    const std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 100),
+                                  checkIn("b", "2026-03-01", Level::Wet, 50, "a"),
                                   checkIn("c", "2026-03-01", Level::Clammy, 60, "b")};
     const auto record = recordOf(facts, "p1");
     REQUIRE(record.all<CheckIn>().size() == 1);
@@ -45,7 +52,8 @@ TEST_CASE("a correction of a correction replaces both, even when the clock went 
 
 TEST_CASE("a retraction leaves nothing, and a lost original does no harm")
 {
-    std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 1), checkIn("z", "2026-03-02", Level::Wet, 2, "gone")};
+    std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 1),
+                            checkIn("z", "2026-03-02", Level::Wet, 2, "gone")};
     facts.push_back({"r", "p1", facts[0].happened, 3, "a", Retraction{"typed by mistake"}});
     const auto record = recordOf(facts, "p1");
     REQUIRE(record.all<CheckIn>().size() == 1);

@@ -3,9 +3,9 @@
 #include "RandomFacts.h"
 #include "Scratch.h"
 #include "journal/Copies.h"
-#include "journal/ReplaceDamaged.h"
 #include "journal/RecordJson.h"
 #include "journal/Repair.h"
+#include "journal/ReplaceDamaged.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <catch2/catch.hpp>
@@ -14,8 +14,7 @@ using namespace firstdew;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 constexpr unsigned kFew = 1024; // rounds: the tests guess nothing
 const std::string kWord = "correct horse, Ünïcode";
@@ -38,10 +37,7 @@ std::string everything(const Scratch& scratch)
 }
 
 /// An exit status of a shell command.
-int shell(const std::string& command)
-{
-    return std::system(command.c_str());
-}
+int shell(const std::string& command) { return std::system(command.c_str()); }
 
 } // namespace
 
@@ -314,7 +310,8 @@ TEST_CASE("a restore that cannot be done says why and changes nothing")
     CHECK(fileNames(scratch) == "store.db ");
 }
 
-TEST_CASE("a store that is gone or empty while copies of it are there does not begin anew, and is repaired from them or restored")
+TEST_CASE("a store that is gone or empty while copies of it are there does not begin anew, and is repaired from them "
+          "or restored")
 {
     const Scratch scratch;
     const auto before = testing::RandomFacts(17).many(5);

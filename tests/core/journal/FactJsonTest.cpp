@@ -107,8 +107,7 @@ TEST_CASE("a payload's own bounds hold beside those of its type")
     CHECK_FALSE(payloadFromJson("hdss", json::array()).ok());
 }
 
-namespace
-{
+namespace {
 
 /// A payload with all of its optional fields, and which those are.
 template <class P>

@@ -22,8 +22,7 @@ using testing::Fault;
 using testing::FaultyVfs;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 /// A check-in, and a session from its preparation to its log, as the app appends them.
 std::vector<Fact> life()
@@ -151,12 +150,10 @@ TEST_CASE("a power loss at any moment, with all that was not synced, loses nothi
     CHECK(breakEvery(Fault::PowerLoss, false) > 30);
 }
 
-namespace
-{
+namespace {
 
 /// Another process that holds a lock on the store until it is let go.
-class Holder
-{
+class Holder {
 public:
     Holder(const std::filesystem::path& file, const char* statement)
     {
@@ -228,8 +225,7 @@ TEST_CASE("a store that another process holds is refused with what to do, and wo
     CHECK(Journal::openExisting(scratch / "store.db")->readAll()->size() == 1);
 }
 
-namespace
-{
+namespace {
 
 enum class Outcome { Whole, Refused, Wrong };
 

@@ -8,8 +8,7 @@
 #include <vector>
 
 // A disk that breaks at a chosen moment, between SQLite and the real one.
-namespace firstdew::testing
-{
+namespace firstdew::testing {
 
 /// What happens at the n-th write, sync or truncation.
 enum class Fault {
@@ -20,8 +19,7 @@ enum class Fault {
 };
 
 /// While it lives, every SQLite file of the process goes through it.
-class FaultyVfs
-{
+class FaultyVfs {
 public:
     FaultyVfs(Fault fault, int failAt) : m_fault(fault), m_failAt(failAt)
     {

@@ -13,8 +13,7 @@ using namespace firstdew::facts;
 using journal::Journal;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 Fact checkIn(const char* day, Level level)
 {
@@ -23,16 +22,12 @@ Fact checkIn(const char* day, Level level)
 
 unsigned modeOf(const std::filesystem::path& file)
 {
-    struct stat s {
-    };
+    struct stat s {};
     REQUIRE(::stat(file.c_str(), &s) == 0);
     return s.st_mode & 0777U;
 }
 
-std::string codeOf(const Result<Journal>& opened)
-{
-    return opened.ok() ? "opened" : opened.error().code;
-}
+std::string codeOf(const Result<Journal>& opened) { return opened.ok() ? "opened" : opened.error().code; }
 
 } // namespace
 

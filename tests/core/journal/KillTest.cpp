@@ -14,8 +14,7 @@ using namespace firstdew::facts;
 using journal::Journal;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 constexpr int kAtMost = 4; ///< facts of one life
 

@@ -11,13 +11,11 @@ using namespace firstdew;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 /// While it lives, no file of the process may grow past so many bytes: a disk that takes no more. Neither does the
 /// report of the tests then, so that nothing is checked meanwhile.
-class Room
-{
+class Room {
 public:
     explicit Room(rlim_t bytes)
     {
@@ -48,7 +46,7 @@ TEST_CASE("a file is replaced whole and for its owner alone")
     ::chmod((scratch / "a").c_str(), 0644);
     REQUIRE(replaceFile(scratch / "a", "after").ok());
     CHECK(testing::contentOf(scratch / "a") == "after");
-    struct stat s{};
+    struct stat s {};
     REQUIRE(::stat((scratch / "a").c_str(), &s) == 0);
     CHECK((s.st_mode & 0777U) == 0600);
     CHECK_FALSE(std::filesystem::exists(scratch / "a.part"));
@@ -169,7 +167,7 @@ TEST_CASE("a file is made for its owner alone, and one that is there is left as 
 {
     const Scratch scratch;
     REQUIRE(createOwn(scratch / "a").ok());
-    struct stat s{};
+    struct stat s {};
     REQUIRE(::stat((scratch / "a").c_str(), &s) == 0);
     CHECK((s.st_mode & 0777U) == 0600);
     testing::writeTo(scratch / "a", "mine");

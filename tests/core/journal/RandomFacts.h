@@ -8,11 +8,9 @@
 
 // Any fact there can be, drawn from the payloads' own lists of fields: a new kind or field is drawn without a change
 // here.
-namespace firstdew::testing
-{
+namespace firstdew::testing {
 
-class RandomFacts
-{
+class RandomFacts {
 public:
     explicit RandomFacts(unsigned long long seed) : m_random(seed) {}
 
@@ -98,10 +96,31 @@ private:
     /// Everything that files, tables and calendars are known to trip over.
     std::string text()
     {
-        constexpr std::string_view pieces[] = {
-            "",     " ",  "dry",  "\"", ",", ";",  "\n",           "\r\n", "\r",
-            "\t",   "\\", "=1+1", "'",  "Ä", "雨", "مرحبا",        "\U0001F4A7",
-            "\x01", "-",  "null", "0",  "@", ":",  "a long word ", std::string_view("\0", 1)};
+        constexpr std::string_view pieces[] = {"",
+                                               " ",
+                                               "dry",
+                                               "\"",
+                                               ",",
+                                               ";",
+                                               "\n",
+                                               "\r\n",
+                                               "\r",
+                                               "\t",
+                                               "\\",
+                                               "=1+1",
+                                               "'",
+                                               "Ä",
+                                               "雨",
+                                               "مرحبا",
+                                               "\U0001F4A7",
+                                               "\x01",
+                                               "-",
+                                               "null",
+                                               "0",
+                                               "@",
+                                               ":",
+                                               "a long word ",
+                                               std::string_view("\0", 1)};
         std::string out;
         for (auto n = below(8); n > 0; --n)
             out += pieces[below(std::size(pieces))];

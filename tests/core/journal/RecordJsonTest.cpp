@@ -8,8 +8,7 @@
 using namespace firstdew;
 using namespace firstdew::journal;
 
-namespace
-{
+namespace {
 
 std::vector<Fact> factsOf(const std::vector<Incoming>& incoming)
 {
@@ -103,8 +102,10 @@ TEST_CASE("what is no JSON, or very deep, is refused")
     CHECK_FALSE(readRecordJson("x.json", std::string(200'000, '[')).ok());
     CHECK_FALSE(readRecordJson("x.json", std::string(kTwo) + "}").ok());
     CHECK_FALSE(readRecordJson("x.json", changed(kTwo, "why?", "\xff")).ok());
-    CHECK(readRecordJson("x.json", changed(kTwo, "\"recorded_ms\":1", "\"recorded_ms\":1e999")).error().code == "not-json");
-    CHECK(readRecordJson("x.json", R"({"format":"firstdew-record","version":1})").error().input == "x.json, line 1, facts");
+    CHECK(readRecordJson("x.json", changed(kTwo, "\"recorded_ms\":1", "\"recorded_ms\":1e999")).error().code ==
+          "not-json");
+    CHECK(readRecordJson("x.json", R"({"format":"firstdew-record","version":1})").error().input ==
+          "x.json, line 1, facts");
     CHECK(readRecordJson("x.json", R"({"format":"firstdew-record","version":1,"facts":{}})").error().input ==
           "x.json, line 1, facts");
 }

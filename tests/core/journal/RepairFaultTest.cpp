@@ -20,8 +20,7 @@ using testing::Fault;
 using testing::FaultyVfs;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 std::vector<Fact> inOrder(unsigned seed, int count)
 {

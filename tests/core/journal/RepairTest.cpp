@@ -15,8 +15,7 @@ using namespace firstdew::facts;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 /// A store of many pages with some facts in a copy kept beside it.
 std::vector<Fact> fill(const std::filesystem::path& file, bool withCopy)
@@ -52,7 +51,8 @@ bool within(const std::vector<Fact>& some, const std::vector<Fact>& all)
 void writeAsNewer(const std::filesystem::path& file, const std::string& id, const std::string& body)
 {
     SQLite::Database db(file.string(), SQLite::OPEN_READWRITE);
-    SQLite::Statement select(db, "SELECT person, kind, happened_day, happened_minute, recorded_ms, corrects FROM fact WHERE id = ?");
+    SQLite::Statement select(
+        db, "SELECT person, kind, happened_day, happened_minute, recorded_ms, corrects FROM fact WHERE id = ?");
     select.bind(1, id);
     REQUIRE(select.executeStep());
     const auto text = [&](int i) { return select.getColumn(i).getString(); };
@@ -72,8 +72,11 @@ TEST_CASE("what only a newer version can read is refused as such, and no repair 
     std::string id;
     {
         auto journal = Journal::open(file);
-        REQUIRE(journal.value().append({"", "p1", {LocalDate(20000), {0}}, 1, "", CheckIn{DiarySite::Feet, Level::Wet, {}}}).ok());
-        id = *journal.value().append({"", "p1", {LocalDate(20001), {0}}, 2, "", CheckIn{DiarySite::Feet, Level::Clammy, {}}});
+        REQUIRE(journal.value()
+                    .append({"", "p1", {LocalDate(20000), {0}}, 1, "", CheckIn{DiarySite::Feet, Level::Wet, {}}})
+                    .ok());
+        id = *journal.value().append(
+            {"", "p1", {LocalDate(20001), {0}}, 2, "", CheckIn{DiarySite::Feet, Level::Clammy, {}}});
     }
     writeAsNewer(file, id, R"({"level":"clammy","site":"feet","with":["moonlight"]})");
     const auto before = testing::contentOf(file);
@@ -225,7 +228,8 @@ TEST_CASE("a damaged copy is passed over for an older whole one, and one that wa
     ruinPage(scratch / "store.db.later.copy", 4);
     REQUIRE(Journal::open(scratch / "store.db.damaged.copy").value().replaceAll(testing::RandomFacts(22).many(5)).ok());
     for (const char* name : {"store.db.later.copy", "store.db.damaged.copy"})
-        std::filesystem::last_write_time(scratch / name, std::filesystem::last_write_time(whole) + std::chrono::hours(1));
+        std::filesystem::last_write_time(scratch / name,
+                                         std::filesystem::last_write_time(whole) + std::chrono::hours(1));
     auto bytes = testing::contentOf(scratch / "store.db");
     bytes.resize(4096); // nothing can be had of the store itself
     testing::writeTo(scratch / "store.db", bytes);

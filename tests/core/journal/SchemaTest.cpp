@@ -11,8 +11,7 @@ using namespace firstdew;
 using namespace firstdew::journal;
 using testing::Scratch;
 
-namespace
-{
+namespace {
 
 void fill(const std::filesystem::path& file)
 {
@@ -28,10 +27,7 @@ std::vector<Migration> withSecond(const char* sql)
     return steps;
 }
 
-int versionOf(SQLite::Database& db)
-{
-    return db.execAndGet("PRAGMA user_version").getInt();
-}
+int versionOf(SQLite::Database& db) { return db.execAndGet("PRAGMA user_version").getInt(); }
 
 } // namespace
 
@@ -48,8 +44,7 @@ TEST_CASE("an older store is brought forward, and a whole copy of the old one ke
     const auto copies = copiesOf(scratch / "store.db");
     REQUIRE(copies.size() == 1);
     CHECK(copies[0].filename() == "store.db.before-version-2.copy");
-    struct stat s {
-    };
+    struct stat s {};
     REQUIRE(::stat(copies[0].c_str(), &s) == 0);
     CHECK((s.st_mode & 0777U) == 0600);
     const auto old = Journal::openExisting(copies[0]);

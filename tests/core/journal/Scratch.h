@@ -6,13 +6,11 @@
 #include <string>
 #include <unistd.h>
 
-namespace firstdew::testing
-{
+namespace firstdew::testing {
 
 /// A folder of its own that is gone afterwards; in memory where there is such a place, since thousands of stores are
 /// made and forced to disk.
-class Scratch
-{
+class Scratch {
 public:
     Scratch()
     {
@@ -32,8 +30,7 @@ private:
 };
 
 /// While it lives, file rights count: the superuser, whom none binds, acts as nobody.
-class Unprivileged
-{
+class Unprivileged {
 public:
     Unprivileged()
     {

@@ -8,8 +8,7 @@ using namespace firstdew::outlook;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kStart = day("2026-01-05");
 

@@ -11,8 +11,7 @@
 using namespace firstdew::outlook;
 using build::day;
 
-namespace
-{
+namespace {
 
 const LocalDate kStart = day("2026-01-05");
 constexpr std::size_t kDays = 7;
@@ -61,7 +60,8 @@ std::vector<Report> someReports(std::mt19937& random)
     std::vector<Report> out;
     for (std::size_t d = 1; d <= kDays; ++d)
         if (random() % 3 != 0)
-            out.push_back({kStart + static_cast<int>(d), static_cast<Level>(random() % 2 == 0 ? 0 : random() % 4), random() % 4 == 0});
+            out.push_back({kStart + static_cast<int>(d), static_cast<Level>(random() % 2 == 0 ? 0 : random() % 4),
+                           random() % 4 == 0});
     return out;
 }
 

@@ -6,8 +6,7 @@
 
 using namespace firstdew::outlook;
 
-namespace
-{
+namespace {
 
 std::string refusal(Family family, std::vector<Interval> data)
 {

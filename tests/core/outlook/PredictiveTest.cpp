@@ -8,8 +8,7 @@
 
 using namespace firstdew::outlook;
 
-namespace
-{
+namespace {
 
 Predictive learned(const std::vector<Interval>& spells)
 {
@@ -42,8 +41,7 @@ bool orderly(const Predictive& p)
 
 /// The same posterior predictive, integrated anew on a grid many times as fine and far wider, on which a wandering
 /// median takes the exact normal step of a process that returns to the population's: the Ornstein-Uhlenbeck process.
-class Brute
-{
+class Brute {
 public:
     explicit Brute(const std::vector<Interval>& spells)
     {

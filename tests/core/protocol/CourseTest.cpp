@@ -10,8 +10,7 @@
 using namespace firstdew::protocol;
 using build::day;
 
-namespace
-{
+namespace {
 
 CourseRequest sevenFrom(const char* start)
 {
@@ -129,9 +128,9 @@ TEST_CASE("a missed session moves, days away and weekdays not free stay empty")
     CHECK(plan->sessions[2].state == CourseState::Planned);
     CHECK(plan->fits);
     CHECK(plan->shiftCost == 1 + 1 + 4);
-    const std::vector<ShiftReason> why{ShiftReason::None, ShiftReason::None, ShiftReason::Missed,
-                                       ShiftReason::WeekdayNotFree, ShiftReason::Away, ShiftReason::None,
-                                       ShiftReason::None};
+    const std::vector<ShiftReason> why{
+        ShiftReason::None, ShiftReason::None, ShiftReason::Missed, ShiftReason::WeekdayNotFree,
+        ShiftReason::Away, ShiftReason::None, ShiftReason::None};
     for (std::size_t i = 0; i < why.size(); ++i)
         CHECK(plan->sessions[i].why == why[i]);
 }
@@ -325,5 +324,6 @@ TEST_CASE("a list of days longer than any course is refused, and what was missed
     CHECK(planCourse(q).error().code == "missed-in-the-future");
     q.missed = q.done = {q.today};
     CHECK(planCourse(q).error().code == "done-and-missed");
-    CHECK(courseSoFar({CourseTemplate::Prescribed, {}, q.start, q.today, {}, {}, {}, {}, {}}).error().code == "no-days");
+    CHECK(courseSoFar({CourseTemplate::Prescribed, {}, q.start, q.today, {}, {}, {}, {}, {}}).error().code ==
+          "no-days");
 }

@@ -8,8 +8,7 @@ using namespace firstdew::protocol;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kDay = day("2026-03-05");
 constexpr Milliamps kLimit{20};

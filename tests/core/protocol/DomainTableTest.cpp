@@ -27,8 +27,7 @@ using namespace firstdew::protocol;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 constexpr Standing P = Standing::Published;         ///< source beside it
 constexpr Standing T = Standing::CommonPractice;    ///< common practice, no source
@@ -108,7 +107,8 @@ int metersAskedIn(int minutes)
     bath::State s = holding({});
     int asked = 0;
     for (int i = 1; i <= minutes * 60; ++i) {
-        const auto out = bath::step(s, {BathEventKind::Tick, {}, {}}, {s.last.wallMs + 1000, s.last.monotonicMs + 1000});
+        const auto out =
+            bath::step(s, {BathEventKind::Tick, {}, {}}, {s.last.wallMs + 1000, s.last.monotonicMs + 1000});
         s = out->state;
         asked += static_cast<int>(std::count_if(out->effects.begin(), out->effects.end(), [](const bath::Effect& e) {
             return e.kind == bath::EffectKind::AskMeter;
@@ -243,7 +243,8 @@ TEST_CASE("the limits of current")
         {"the palm without fingers", P, rhodes, 0.005, kPalmShare},
         {"a child's hand", P, "Nagel & Schunk 1997", 0.0094, handArea({1}, Child).cm2 / 1e4},
         {"a sole", C, "", 0.015, soleArea({1}).cm2 / 1e4},
-        {"armpits: the pad's own area, cm²", T, "", 55, contactArea(Armpits, Adult, SquareMetres{1.8}, SquareCentimetres{55})->cm2},
+        {"armpits: the pad's own area, cm²", T, "", 55,
+         contactArea(Armpits, Adult, SquareMetres{1.8}, SquareCentimetres{55})->cm2},
     });
 }
 
@@ -301,8 +302,7 @@ TEST_CASE("the session")
         {"cells in", T, "", 1, double(prepares(PrepItem::CellsIn, Feet))},
         {"somebody near while both hands are in", T, "", 1,
          double(prepares(PrepItem::SomebodyNear, Hands, WayOfWorking::HandsUnder))},
-        {"armpits: pads soaked again between phases", T, "", 1,
-         double(says(script(Armpits), Prompt::SoakPads))},
+        {"armpits: pads soaked again between phases", T, "", 1, double(says(script(Armpits), Prompt::SoakPads))},
     });
 }
 
@@ -350,7 +350,8 @@ TEST_CASE("the course")
         {"sweat of healthy armpits, mean", P, stefaniak, 42.39, armpits.mean},
         {"deviation, armpits", P, stefaniak, 47.08, armpits.sd},
         {"upper limit of armpits", P, stefaniak, 136, armpits.upperNormal},
-        {"other cut-off, mg in 5 min", P, "Thorlacius et al., Int J Dermatol 2015;54:e409-15", 100, kFiveMinuteCutOff.mg},
+        {"other cut-off, mg in 5 min", P, "Thorlacius et al., Int J Dermatol 2015;54:e409-15", 100,
+         kFiveMinuteCutOff.mg},
     });
     for (const auto& n : {hands, feet, armpits}) // mean + 2 SD, printed without decimals
         CHECK(std::abs(n.mean + 2 * n.sd - n.upperNormal) < 1);

@@ -9,8 +9,7 @@
 using namespace firstdew::protocol;
 using build::day;
 
-namespace
-{
+namespace {
 
 LimitQuery ask(Site site, Waveform waveform, AgeGroup age)
 {

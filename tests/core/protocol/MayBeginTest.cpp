@@ -8,8 +8,7 @@ using namespace firstdew::protocol;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kToday = day("2026-03-05");
 
@@ -173,7 +172,9 @@ TEST_CASE("a waveform the machine lacks is named")
 
 TEST_CASE("a session dated tomorrow counts as today's, one of yesterday or the day after tomorrow does not")
 {
-    const auto with = [](LocalDate date) { return codeOf(Diary().adult().screened(kToday).session(Site::Hands, date)); };
+    const auto with = [](LocalDate date) {
+        return codeOf(Diary().adult().screened(kToday).session(Site::Hands, date));
+    };
     CHECK(with(kToday + 1) == "session-today");
     CHECK(with(kToday - 1).empty());
     CHECK(with(kToday + 2).empty());

@@ -12,8 +12,7 @@
 using namespace firstdew::protocol;
 using build::day;
 
-namespace
-{
+namespace {
 
 bool has(const std::vector<PrepItem>& list, PrepItem item)
 {
@@ -100,7 +99,8 @@ TEST_CASE("an older child comfortable at 20 mA pulsed is advised to try direct c
     // common practice, no source
     const LocalDate today = day("2026-03-05");
     build::Diary d;
-    d.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01")).add(at(Site::Feet, Waveform::Pulsed, 20), today - 2);
+    d.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01"))
+        .add(at(Site::Feet, Waveform::Pulsed, 20), today - 2);
     const auto advice = currentAdviceFor(d.record(), Site::Feet, Waveform::Pulsed, {20}, today);
     CHECK(advice.target.mA == 20);
     CHECK(advice.reasons.back() == CurrentReason::TryDirect);

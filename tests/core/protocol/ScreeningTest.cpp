@@ -8,8 +8,7 @@ using namespace firstdew::protocol;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kToday = day("2026-03-02");
 
@@ -109,7 +108,8 @@ TEST_CASE("a state of things newly arisen after the clearance needs a new one")
     Diary sameDay;
     sameDay.adult().screened(kToday - 20);
     sameDay.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday, {}}, kToday, 8 * 60);
-    sameDay.add(Screening{false, {ScreeningRow::TumourOrThrombosis}, {ScreeningRow::TumourOrThrombosis}}, kToday, 9 * 60);
+    sameDay.add(Screening{false, {ScreeningRow::TumourOrThrombosis}, {ScreeningRow::TumourOrThrombosis}}, kToday,
+                9 * 60);
     CHECK(screen(sameDay.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
 }
 
@@ -143,7 +143,8 @@ TEST_CASE("a clearance given or written down later opens nothing today")
     Diary d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
     const auto outcome = [&](LocalDate given, LocalDate written) {
-        const auto record = Diary(d).add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", given, {}}, written).record();
+        const auto record =
+            Diary(d).add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", given, {}}, written).record();
         return screen(record, Site::Hands, kToday).outcome;
     };
     CHECK(outcome(kToday, kToday) == ScreeningOutcome::Go);

@@ -4,8 +4,7 @@
 
 using namespace firstdew::protocol;
 
-namespace
-{
+namespace {
 
 ScriptRequest request(Site site, WayOfWorking way = WayOfWorking::FreeHand)
 {

@@ -5,13 +5,9 @@
 
 using namespace firstdew::protocol;
 
-namespace
-{
+namespace {
 
-Weighing paper(double before, double after, double minutes)
-{
-    return {DiarySite::Hands, {before}, {after}, minutes};
-}
+Weighing paper(double before, double after, double minutes) { return {DiarySite::Hands, {before}, {after}, minutes}; }
 
 } // namespace
 

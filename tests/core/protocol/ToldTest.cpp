@@ -13,8 +13,7 @@
 using namespace firstdew::protocol;
 using build::day;
 
-namespace
-{
+namespace {
 
 const char* name(LimitRow row)
 {
@@ -33,7 +32,8 @@ const char* name(LimitRow row)
 
 std::string told(const LimitAnswer& a)
 {
-    std::string out = a.allowed ? fmt::format("{:g} mA by {}", a.limit.mA, name(a.binding)) : fmt::format("no, by {}", name(a.binding));
+    std::string out = a.allowed ? fmt::format("{:g} mA by {}", a.limit.mA, name(a.binding))
+                                : fmt::format("no, by {}", name(a.binding));
     out += " of";
     for (const LimitRow row : a.applied)
         out += fmt::format(" {}", name(row));
@@ -42,21 +42,24 @@ std::string told(const LimitAnswer& a)
 
 std::string told(const Step& s)
 {
-    return fmt::format("  {} {} s{}, phase {}, polarity {:+d}, {}, {:g} mA, {}", word(s.kind), s.length.s, s.timed ? " by the clock" : "", s.phase,
-                       s.polarity, s.side ? word(*s.side) : "no side", s.limit.mA, word(s.prompt));
+    return fmt::format("  {} {} s{}, phase {}, polarity {:+d}, {}, {:g} mA, {}", word(s.kind), s.length.s,
+                       s.timed ? " by the clock" : "", s.phase, s.polarity, s.side ? word(*s.side) : "no side",
+                       s.limit.mA, word(s.prompt));
 }
 
 void tell(std::vector<std::string>& lines, const std::string& what, const CourseRequest& q)
 {
     const auto plan = planCourse(q);
     if (!plan) {
-        lines.push_back(fmt::format("{}: refused, {} at {}: {}", what, plan.error().code, plan.error().input, plan.error().message));
+        lines.push_back(fmt::format("{}: refused, {} at {}: {}", what, plan.error().code, plan.error().input,
+                                    plan.error().message));
         return;
     }
     lines.push_back(fmt::format("{}: until {}{}, shift cost {}", what, plan->windowEnd.iso(),
                                 plan->fits ? "" : fmt::format(", {} days over", plan->overrunDays), plan->shiftCost));
     for (const auto& s : plan->sessions)
-        lines.push_back(fmt::format("  {} (day {}) {} {} {:+d} {}", s.number, s.templateDay, s.date.iso(), word(s.state), s.shift, word(s.why)));
+        lines.push_back(fmt::format("  {} (day {}) {} {} {:+d} {}", s.number, s.templateDay, s.date.iso(),
+                                    word(s.state), s.shift, word(s.why)));
 }
 
 CourseRequest course(CourseTemplate plan, LocalDate start)
@@ -94,11 +97,15 @@ TEST_CASE("told: the limit of every site, current and age, with and without a sh
                 q.waveform = waveform;
                 q.age = age;
                 const auto tell = [&](const char* with, const LimitQuery& asked) {
-                    lines.push_back(fmt::format("{} {} {}{}: {}", word(site), word(waveform), word(age), with, told(limitFor(asked))));
+                    lines.push_back(fmt::format("{} {} {}{}: {}", word(site), word(waveform), word(age), with,
+                                                told(limitFor(asked))));
                 };
                 tell("", q);
                 auto other = q;
-                for (const auto& [with, sheet] : {std::pair{", sheet of 12 and 18", lower}, {", sheet of 99", higher}, {", sheet of 15 and 30", same}, {", sheet for feet alone", feetOnly}}) {
+                for (const auto& [with, sheet] : {std::pair{", sheet of 12 and 18", lower},
+                                                  {", sheet of 99", higher},
+                                                  {", sheet of 15 and 30", same},
+                                                  {", sheet for feet alone", feetOnly}}) {
                     other.sheet = sheet;
                     tell(with, other);
                 }
@@ -137,12 +144,15 @@ TEST_CASE("told: the steps of every kind of session")
                     q.lower = {25};
                     q.swapping = {50};
                     const auto script = scriptFor(q);
-                    const std::string what = fmt::format("{}, {}, {}, {} first", word(site), word(way), word(swap), word(first));
+                    const std::string what =
+                        fmt::format("{}, {}, {}, {} first", word(site), word(way), word(swap), word(first));
                     if (!script) {
-                        lines.push_back(fmt::format("{}: refused, {} at {}", what, script.error().code, script.error().input));
+                        lines.push_back(
+                            fmt::format("{}: refused, {} at {}", what, script.error().code, script.error().input));
                         continue;
                     }
-                    lines.push_back(fmt::format("{}: {} s held of {} s", what, script->holdTotal().s, script->total().s));
+                    lines.push_back(
+                        fmt::format("{}: {} s held of {} s", what, script->holdTotal().s, script->total().s));
                     for (const Step& s : script->steps)
                         lines.push_back(told(s));
                 }
@@ -222,7 +232,8 @@ TEST_CASE("told: first courses as days are done, missed, away, not free and move
                 out += fmt::format(" {}", d - monday + 1);
             return out.empty() ? std::string(" none") : out;
         };
-        lines.push_back(fmt::format("day 13, missed {}: done{}; missed{}; no session on{}", missed, days(so->done), days(so->missed), days(so->notSessionDays)));
+        lines.push_back(fmt::format("day 13, missed {}: done{}; missed{}; no session on{}", missed, days(so->done),
+                                    days(so->missed), days(so->notSessionDays)));
     }
     build::checkTold("courses", lines);
 }
@@ -241,7 +252,9 @@ TEST_CASE("told: what is prepared for every site, machine and way of working, an
                         std::string items;
                         for (const PrepItem item : preparationFor(site, m, way, wounds))
                             items += fmt::format(" {}", word(item));
-                        lines.push_back(fmt::format("{}, {}{}, {}{}:{}", word(site), word(way), remote ? ", remote" : "", word(power), wounds ? ", wounds" : "", items));
+                        lines.push_back(fmt::format("{}, {}{}, {}{}:{}", word(site), word(way),
+                                                    remote ? ", remote" : "", word(power), wounds ? ", wounds" : "",
+                                                    items));
                     }
     const LocalTime now{day("2026-01-05"), {18 * 60}};
     for (const int antiperspirant : {-60, 0, 23 * 60, 24 * 60 - 1, 24 * 60})
@@ -257,7 +270,8 @@ TEST_CASE("told: what is prepared for every site, machine and way of working, an
             std::string waits;
             for (const PrepWait& w : waitsFor(p, now))
                 waits += fmt::format(" {} until {} {}", word(w.item), w.until.date.iso(), w.until.at.minute);
-            lines.push_back(fmt::format("antiperspirant {} min ago, shaved {} min ago:{}", antiperspirant, shaved, waits.empty() ? " no wait" : waits));
+            lines.push_back(fmt::format("antiperspirant {} min ago, shaved {} min ago:{}", antiperspirant, shaved,
+                                        waits.empty() ? " no wait" : waits));
         }
     build::checkTold("preparation", lines);
 }
@@ -268,7 +282,9 @@ TEST_CASE("told: which heights and weights can be a body")
     for (const double cm : {39.9, 40.0, 250.0, 250.1})
         for (const double kg : {1.9, 2.0, 350.0, 350.1}) {
             const auto body = bodySurface({cm}, {kg});
-            lines.push_back(fmt::format("{} cm, {} kg: {}", cm, kg, body ? fmt::format("{:.4f} m2", body->cautious().m2) : body.error().code + ": " + body.error().message));
+            lines.push_back(fmt::format("{} cm, {} kg: {}", cm, kg,
+                                        body ? fmt::format("{:.4f} m2", body->cautious().m2)
+                                             : body.error().code + ": " + body.error().message));
         }
     build::checkTold("bodies", lines);
 }

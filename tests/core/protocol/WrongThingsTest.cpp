@@ -21,8 +21,7 @@ using bath::Event;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kToday = day("2026-03-05");
 
@@ -50,8 +49,7 @@ ScriptRequest request(AgeGroup age, double limit, Site site = Site::Feet, Wavefo
 }
 
 /// A session of an adult's feet; what is refused must leave it as it was.
-class Bath
-{
+class Bath {
 public:
     void go(BathEventKind kind, std::optional<Milliamps> reading = {})
     {
@@ -96,10 +94,7 @@ Machine directOnly()
     return m;
 }
 
-Diary screenedToday()
-{
-    return Diary().adult().screened(kToday);
-}
+Diary screenedToday() { return Diary().adult().screened(kToday); }
 
 } // namespace
 

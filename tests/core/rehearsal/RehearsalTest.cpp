@@ -4,8 +4,7 @@
 
 using namespace firstdew::rehearsal;
 
-namespace
-{
+namespace {
 
 Outcome ran(const Request& request)
 {
@@ -14,10 +13,7 @@ Outcome ran(const Request& request)
     return *result;
 }
 
-std::size_t at(Policy p)
-{
-    return static_cast<std::size_t>(p);
-}
+std::size_t at(Policy p) { return static_cast<std::size_t>(p); }
 
 void checkCoverage(const Calibration& c, double within)
 {

@@ -10,20 +10,13 @@ using namespace firstdew::situation;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kStart = day("2026-01-05");
 
-Diary person()
-{
-    return Diary().adult().screened(day("2026-01-01"));
-}
+Diary person() { return Diary().adult().screened(day("2026-01-01")); }
 
-SiteSituation hands(const Diary& d, LocalDate today)
-{
-    return assess(d.record(), today).sites.at(0);
-}
+SiteSituation hands(const Diary& d, LocalDate today) { return assess(d.record(), today).sites.at(0); }
 
 /// The seven sessions of the default course, each on its day, and HDSS before and after.
 Diary courseDone(int hdssBefore, int hdssAfter)
@@ -188,8 +181,7 @@ TEST_CASE("what was learned before changes no answer, whatever is added, filled 
     }
 }
 
-namespace
-{
+namespace {
 
 Course courseFrom(LocalDate start)
 {
@@ -294,7 +286,8 @@ TEST_CASE("wet at rest calls for the course again, wet in the heat does not")
     CHECK(wet.advice == Advice::RestartCourse);
     CHECK(wet.nextSession == kStart + 9);
     CHECK(wet.reasons.front().kind == ReasonKind::WetAtRest);
-    const auto hot = hands(Diary(d).checkIn(DiarySite::Hands, kStart + 5, Level::Wet, {Circumstance::Heat}), kStart + 5);
+    const auto hot =
+        hands(Diary(d).checkIn(DiarySite::Hands, kStart + 5, Level::Wet, {Circumstance::Heat}), kStart + 5);
     CHECK(hot.stage == Stage::KeepingDry);
     CHECK(hot.advice == Advice::Watch);
     CHECK(hot.reasons.front().kind == ReasonKind::ClammyStirred);

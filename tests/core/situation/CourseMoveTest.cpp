@@ -8,8 +8,7 @@ using namespace firstdew::situation;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 Diary onCourse()
 {

@@ -9,20 +9,13 @@ using namespace firstdew::situation;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kStart = day("2026-01-05");
 
-LocalTime at(LocalDate date, int hour, int minute = 0)
-{
-    return {date, {hour * 60 + minute}};
-}
+LocalTime at(LocalDate date, int hour, int minute = 0) { return {date, {hour * 60 + minute}}; }
 
-Diary person()
-{
-    return Diary().adult().screened(day("2026-01-01")).add(Hdss{DiarySite::Hands, 2}, kStart, 0);
-}
+Diary person() { return Diary().adult().screened(day("2026-01-01")).add(Hdss{DiarySite::Hands, 2}, kStart, 0); }
 
 bool holds(const std::vector<Reminder>& list, ReminderKind kind)
 {
@@ -324,7 +317,8 @@ TEST_CASE("another site's skin is not this one's")
     CHECK(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
 }
 
-TEST_CASE("the score is asked a week after the last in a course, a month after it in keeping dry, and weekly until given")
+TEST_CASE(
+    "the score is asked a week after the last in a course, a month after it in keeping dry, and weekly until given")
 {
     const auto inCourse = person().add(course(kStart), kStart, 0);
     CHECK(namedOn(inCourse, kStart, 16, ReminderKind::HdssDue) == std::vector{7, 14});
@@ -409,7 +403,8 @@ TEST_CASE("a reminder snoozed into quiet hours waits for their end, and no other
         CHECK(r.at.at.minute == (r.kind == ReminderKind::SkinCheck ? 22 * 60 - 1 : 20 * 60));
     CHECK(holds(standing, ReminderKind::SkinCheck));
     // Snoozed without a time: as if nothing had been said.
-    const auto kept = person().session(Site::Hands, kStart).add(ReminderHandled{skin, ReminderAction::Snoozed, {}}, kStart + 1);
+    const auto kept =
+        person().session(Site::Hands, kStart).add(ReminderHandled{skin, ReminderAction::Snoozed, {}}, kStart + 1);
     CHECK(dueReminders(kept.record(), at(kStart + 1, 21)).size() == 2);
 }
 

@@ -10,16 +10,12 @@ using namespace firstdew::situation;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kStart = day("2026-01-05");
 constexpr auto kHands = DiarySite::Hands;
 
-Diary person()
-{
-    return Diary().adult().screened(day("2026-01-01"));
-}
+Diary person() { return Diary().adult().screened(day("2026-01-01")); }
 
 /// A screened adult who has had `rounds` spells: dry for `dry` days after each session, clammy at rest the next, and
 /// treated then. The last session is the first day of the present spell.

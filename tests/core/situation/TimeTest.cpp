@@ -17,16 +17,12 @@ using build::Diary;
 using firstdew::protocol::mayBegin;
 using firstdew::protocol::ScreeningDue;
 
-namespace
-{
+namespace {
 
 constexpr DiarySite kHands = DiarySite::Hands;
 const LocalDate kStart = day("2026-01-05");
 
-Diary person()
-{
-    return Diary().adult().screened(day("2026-01-01"));
-}
+Diary person() { return Diary().adult().screened(day("2026-01-01")); }
 
 /// All that an answer says, in words.
 std::string told(const Situation& s)
@@ -35,8 +31,8 @@ std::string told(const Situation& s)
     for (const SiteSituation& site : s.sites) {
         out += fmt::format("; {} {} {} next {} last {} in {} spells {} dry {:.9f}", word(site.site), word(site.stage),
                            word(site.advice), site.nextSession ? site.nextSession->iso() : "-",
-                           site.lastSession ? site.lastSession->iso() : "-", site.checkedInToday, site.forecast.spells.size(),
-                           site.forecast.today.dry);
+                           site.lastSession ? site.lastSession->iso() : "-", site.checkedInToday,
+                           site.forecast.spells.size(), site.forecast.today.dry);
         for (const Reason& r : site.reasons)
             out += fmt::format(", {} {} {}", word(r.kind), r.days, r.date ? r.date->iso() : "-");
     }
@@ -110,7 +106,8 @@ TEST_CASE("a day had twice keeps its wettest word, and a day left out is no gap 
     for (int i = 1; i < 9; ++i)
         d.checkIn(kHands, kStart + i, Level::Dry);
     auto twice = d;
-    twice.checkIn(kHands, kStart + 9, Level::Wet).checkIn(kHands, kStart + 9, Level::Dry); // after landing, the same date
+    twice.checkIn(kHands, kStart + 9, Level::Wet)
+        .checkIn(kHands, kStart + 9, Level::Dry); // after landing, the same date
     CHECK(assess(twice.record(), kStart + 9).sites.at(0).stage == Stage::SweatingAgain);
 
     auto east = d; // the ninth never was
@@ -164,9 +161,8 @@ TEST_CASE("unopened for 29 days: the screening is stale, nothing is piled up, an
     const auto s = assess(d.record(), back);
     CHECK(s.screeningDue == ScreeningDue::Full);
     CHECK(s.sites.at(0).advice == Advice::TopUpDue);
-    CHECK(std::ranges::any_of(s.sites.at(0).reasons, [](const Reason& r) {
-        return r.kind == ReasonKind::NoCheckInFor && r.days == 29;
-    }));
+    CHECK(std::ranges::any_of(s.sites.at(0).reasons,
+                              [](const Reason& r) { return r.kind == ReasonKind::NoCheckInFor && r.days == 29; }));
     std::set<ReminderKind> kinds;
     for (const Reminder& r : dueReminders(d.record(), {back, {21 * 60}}))
         CHECK(kinds.insert(r.kind).second);

@@ -10,8 +10,7 @@ using namespace firstdew::situation;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 const LocalDate kStart = day("2026-01-05"); // a Monday
 
@@ -48,24 +47,25 @@ std::string told(const SiteSituation& s)
     return out;
 }
 
-std::string clock(MinuteOfDay at)
-{
-    return fmt::format("{:02}:{:02}", at.minute / 60, at.minute % 60);
-}
+std::string clock(MinuteOfDay at) { return fmt::format("{:02}:{:02}", at.minute / 60, at.minute % 60); }
 
 /// A day as the person lives it: in the morning what is due, in the evening where things stand and what reminds of it.
 void tell(std::vector<std::string>& lines, const Diary& d, LocalDate today)
 {
     const Record record = d.record();
     const Situation s = assess(record, today);
-    lines.push_back(fmt::format("{}{}{}", today.iso(), s.first ? fmt::format(", first {}", word(s.sites[*s.first].site)) : "",
-                                s.cellSessionsLeft ? fmt::format(", {} sessions in the cells", *s.cellSessionsLeft) : ""));
+    lines.push_back(
+        fmt::format("{}{}{}", today.iso(), s.first ? fmt::format(", first {}", word(s.sites[*s.first].site)) : "",
+                    s.cellSessionsLeft ? fmt::format(", {} sessions in the cells", *s.cellSessionsLeft) : ""));
     for (const SiteSituation& site : s.sites)
         lines.push_back("  " + told(site));
     const auto todays = todaysReminders(record, {today, {21 * 60}});
     for (const Reminder& r : todays.standing)
-        lines.push_back(fmt::format("  {} {} since {}{}", clock(r.at.at), r.key, r.since.iso(),
-                                    std::any_of(todays.due.begin(), todays.due.end(), [&](const Reminder& due) { return due.key == r.key; }) ? "" : ", not at nine in the evening"));
+        lines.push_back(fmt::format(
+            "  {} {} since {}{}", clock(r.at.at), r.key, r.since.iso(),
+            std::any_of(todays.due.begin(), todays.due.end(), [&](const Reminder& due) { return due.key == r.key; })
+                ? ""
+                : ", not at nine in the evening"));
 }
 
 /// What is to come, as a phone's own clock would be told of it.
@@ -77,10 +77,7 @@ void tellUpcoming(std::vector<std::string>& lines, const Diary& d, LocalTime now
             lines.push_back(fmt::format("  {} {} {} since {}", r.at.date.iso(), clock(r.at.at), r.key, r.since.iso()));
 }
 
-Diary person()
-{
-    return Diary().adult().screened(kStart - 3);
-}
+Diary person() { return Diary().adult().screened(kStart - 3); }
 
 Course courseOf(Site site, LocalDate start)
 {
@@ -155,7 +152,8 @@ TEST_CASE("told: dampness comes back in every way it can, and the call is answer
         auto d = person().session(Site::Hands, kStart);
         d.add(Hdss{DiarySite::Hands, 2}, kStart);
         for (const Report& r : reports)
-            d.checkIn(DiarySite::Hands, kStart + r.after, r.level, r.stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
+            d.checkIn(DiarySite::Hands, kStart + r.after, r.level,
+                      r.stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
         const LocalDate last = kStart + reports.back().after;
         lines.push_back(fmt::format("{}:", what));
         for (const int later : {0, 1, 2, 4})
@@ -267,7 +265,10 @@ TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
     lines.push_back("the call snoozed to nine and to eleven in the evening, and dismissed:");
     const std::string call = key(ReminderKind::FirstDew);
     for (const int hour : {21, 23})
-        tell(lines, Diary(handled).add(ReminderHandled{call, ReminderAction::Snoozed, LocalTime{kStart + 12, {hour * 60}}}, kStart + 12), kStart + 12);
+        tell(lines,
+             Diary(handled).add(ReminderHandled{call, ReminderAction::Snoozed, LocalTime{kStart + 12, {hour * 60}}},
+                                kStart + 12),
+             kStart + 12);
     tell(lines, Diary(handled).add(ReminderHandled{call, ReminderAction::Dismissed, {}}, kStart + 12), kStart + 12);
     auto sheet = base;
     CareSheet c;

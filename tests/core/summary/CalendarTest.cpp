@@ -6,16 +6,11 @@
 using namespace firstdew;
 using namespace firstdew::summary;
 
-namespace
-{
+namespace {
 
-LocalDate day(const char* iso)
-{
-    return *LocalDate::parse(iso);
-}
+LocalDate day(const char* iso) { return *LocalDate::parse(iso); }
 
-class Diary
-{
+class Diary {
 public:
     template <class P>
     Diary& add(const char* date, P payload)

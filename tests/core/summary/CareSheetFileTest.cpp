@@ -11,8 +11,7 @@ using namespace firstdew;
 using namespace firstdew::summary;
 using nlohmann::json;
 
-namespace
-{
+namespace {
 
 CareSheet full()
 {

@@ -10,8 +10,7 @@ using namespace firstdew::summary;
 using build::day;
 using build::Diary;
 
-namespace
-{
+namespace {
 
 Session bath(Site site, double comfortable, std::optional<double> charge, bool completed = true)
 {
@@ -43,7 +42,8 @@ TEST_CASE("The page counts what lies within its days, the first and the last inc
         .checkIn(DiarySite::Hands, day("2026-02-28"), Level::Clammy, {Circumstance::Heat})
         .checkIn(DiarySite::Hands, day("2026-03-01"), Level::Dripping);
     d.add(Question{"before"}, day("2026-01-31")).add(Question{"within"}, day("2026-02-14"));
-    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, "gone by noon"}, day("2026-02-02")).add(SideEffect{}, day("2026-03-01"));
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, "gone by noon"}, day("2026-02-02"))
+        .add(SideEffect{}, day("2026-03-01"));
     const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
 
     CHECK(c.name == "Ada");
@@ -66,7 +66,8 @@ TEST_CASE("Highest current and mean charge are of the sessions that say them, do
 {
     Diary d;
     d.adult();
-    d.add(bath(Site::Hands, 9, 90), day("2026-02-03")).add(bath(Site::Hands, 12, std::nullopt, false), day("2026-02-05"));
+    d.add(bath(Site::Hands, 9, 90), day("2026-02-03"))
+        .add(bath(Site::Hands, 12, std::nullopt, false), day("2026-02-05"));
     d.add(bath(Site::Hands, 11, 110), day("2026-02-07")).add(bath(Site::Feet, 20, 400), day("2026-02-08"));
     const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
     const auto& hands = of(c, DiarySite::Hands);

@@ -20,7 +20,8 @@ bool clean(const json& node)
         return false;
     if (node.is_string()) {
         const auto& text = node.get_ref<const std::string&>();
-        return text.find_first_not_of(" \t\r\n") != std::string::npos && std::none_of(text.begin(), text.end(), [](char c) {
+        return text.find_first_not_of(" \t\r\n") != std::string::npos &&
+               std::none_of(text.begin(), text.end(), [](char c) {
                    return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r';
                });
     }

@@ -201,7 +201,8 @@ TEST_CASE("of every table each column is needed, but those that tell of nothing 
             const auto read = readTable(name, text, "p1", 1);
             const std::string mark = "\r\n" + name.substr(0, name.size() - 4) + "," + gone + ",";
             const auto at = columns.find(mark);
-            const bool ownMayLack = at != std::string::npos &&
+            const bool ownMayLack =
+                at != std::string::npos &&
                 columns.substr(at + 2, columns.find("\r\n", at + 2) - at).find("or empty") != std::string::npos;
             const bool everyMayLack = gone == "id" || gone == "person" || gone == "corrects" || gone == "recorded_ms";
             INFO(name << ", " << gone);
