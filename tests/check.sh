@@ -25,7 +25,7 @@ cppcheck_core() {
 
 # The tests that kill processes, break disks and draw thousands of records take hours there; what they run, the others run too.
 valgrind_tests() {
-    cmake --build "$build" -j "$(nproc)" --target test_facts test_protocol test_bath test_situation test_journal test_summary >"$build/build.log" ||
+    cmake --build "$build" -j "$(nproc)" --target test_facts test_protocol test_bath test_situation test_journal test_summary test_exchange test_codec >"$build/build.log" ||
         { tail -n 40 "$build/build.log"; return 1; }
     for name in facts protocol bath situation journal summary; do
         valgrind --quiet --leak-check=full --errors-for-leak-kinds=definite --error-exitcode=1 \

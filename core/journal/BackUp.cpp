@@ -1,7 +1,8 @@
 #include "journal/BackUp.h"
 
+#include "codec/RecordJson.h"
 #include "journal/Copies.h"
-#include "journal/RecordJson.h"
+#include "journal/Import.h"
 #include "journal/ReplaceDamaged.h"
 #include "journal/StoreError.h"
 
@@ -28,7 +29,7 @@ Result<std::string> backUp(const Journal& journal, const std::string& passphrase
     const auto facts = journal.readAll();
     if (!facts)
         return facts.error();
-    return seal(recordJson(*facts), passphrase, rounds);
+    return seal(codec::recordJson(*facts), passphrase, rounds);
 }
 
 Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view sealed, const std::string& passphrase)
@@ -39,7 +40,7 @@ Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view s
         e.input = file;
         return e;
     }
-    auto incoming = readRecordJson(file, *plain);
+    auto incoming = codec::readRecordJson(file, *plain);
     if (!incoming)
         return incoming.error();
     const auto plan = planImport({}, *incoming);

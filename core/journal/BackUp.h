@@ -9,7 +9,7 @@ namespace firstdew::journal {
 [[nodiscard]] Result<std::string> backUp(const Journal& journal, const std::string& passphrase,
                                          unsigned rounds = kPassphraseRounds);
 
-/// The facts of a back-up; `file` names it in errors. Refused: what `unseal` and `readRecordJson` refuse.
+/// The facts of a back-up; `file` names it in errors. Refused: what `unseal` and `codec::readRecordJson` refuse.
 [[nodiscard]] Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view sealed,
                                                    const std::string& passphrase);
 

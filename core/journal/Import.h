@@ -1,9 +1,19 @@
 #pragma once
 
-#include "journal/Incoming.h"
+#include "codec/Incoming.h"
 #include "journal/Journal.h"
 
 namespace firstdew::journal {
+
+struct ImportPlan {
+    std::vector<Fact> fresh; ///< to be added, in the order of the file
+    int known = 0;           ///< recorded already, or twice in the file
+};
+
+/// What of `incoming` is new. A fact of a known id and the same content is a duplicate, as is one without an id whose
+/// person, kind, moment and content are recorded. Refused: a known id with another content.
+[[nodiscard]] Result<ImportPlan> planImport(const std::vector<Fact>& recorded,
+                                            const std::vector<codec::Incoming>& incoming);
 
 struct Imported {
     std::size_t added = 0;
@@ -13,6 +23,6 @@ struct Imported {
 
 /// Adds what is new of `incoming` (see planImport for a dry run), all or nothing, after keeping a copy of the store
 /// beside it.
-[[nodiscard]] Result<Imported> importInto(Journal& journal, const std::vector<Incoming>& incoming);
+[[nodiscard]] Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>& incoming);
 
 } // namespace firstdew::journal

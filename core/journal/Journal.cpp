@@ -1,7 +1,7 @@
 #include "journal/Journal.h"
 
+#include "codec/FactJson.h"
 #include "journal/Copies.h"
-#include "journal/FactJson.h"
 #include "journal/OwnFile.h"
 #include "journal/Rows.h"
 #include "journal/Schema.h"
@@ -103,7 +103,7 @@ struct Journal::Impl {
         for (Fact& fact : facts) {
             if (fact.id.empty())
                 fact.id = freshId();
-            if (auto kept = canBeKept(fact); !kept)
+            if (auto kept = codec::canBeKept(fact); !kept)
                 return kept.error();
         }
         return std::nullopt;

@@ -1,6 +1,6 @@
 #include "journal/Rows.h"
 
-#include "journal/FactJson.h"
+#include "codec/FactJson.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -56,7 +56,7 @@ Row rowOf(const Fact& fact)
             fact.happened.at.minute,
             fact.recordedMs,
             fact.corrects,
-            payloadToJson(fact.payload).dump()};
+            codec::payloadToJson(fact.payload).dump()};
 }
 
 void bindRow(SQLite::Statement& insert, const Row& row)
@@ -80,7 +80,7 @@ Result<Payload> FactReader::payloadOf(const Row& row)
     const auto body = nlohmann::json::parse(row.body, nullptr, false);
     if (body.is_discarded())
         return Error{"fact-damaged", row.id, "is not readable"};
-    auto payload = payloadFromJson(row.kind, body);
+    auto payload = codec::payloadFromJson(row.kind, body);
     // Whole, but not of a kind known here.
     if (!payload)
         return Error{"fact-newer", row.id, fmt::format("{}: {}", payload.error().input, payload.error().message)};

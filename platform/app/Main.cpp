@@ -50,55 +50,6 @@ void takeFonts()
     QGuiApplication::setFont(font);
 }
 
-/// Reads what Today shows on the engine's own thread while this one does other things.
-class Ahead {
-public:
-    explicit Ahead(QQmlEngine& engine)
-    {
-        for (const char* file : {"Main", "pages/Today", "controls/DewCall"}) {
-            m_files.push_back(std::make_unique<QQmlComponent>(&engine));
-            m_files.back()->loadUrl(QUrl(QStringLiteral("qrc:/Firstdew/%1.qml").arg(QLatin1String(file))),
-                                    QQmlComponent::Asynchronous);
-        }
-    }
-
-private:
-    std::vector<std::unique_ptr<QQmlComponent>> m_files;
-};
-
-/// Writes what Today is about to say where nobody sees it: typefaces keep what was shaped and drawn once, and this
-/// thread would only wait for the pages.
-void writeBeforehand(const viewmodels::Store& store, viewmodels::Look& look)
-{
-    const Theme& theme = *Theme::instance();
-    const qreal sharp = qGuiApp->devicePixelRatio();
-    const QSizeF room(look.startWidth() - 4 * Theme::kMargin, 4 * theme.display()); // within a card
-    QImage nowhere((room * sharp).toSize(), QImage::Format_ARGB32_Premultiplied);
-    nowhere.setDevicePixelRatio(sharp);
-    const auto write = [&](const QString& text, qreal pixels, int weight = QFont::Normal) {
-        QPainter painter(&nowhere);
-        painter.setFont(Theme::font(pixels, weight));
-        painter.drawText(QRectF({0, 0}, room), Qt::TextWordWrap, text);
-        QCoreApplication::processEvents(
-            QEventLoop::ExcludeUserInputEvents); // the engine's thread may want something of this one
-    };
-    (void)QFontInfo(QGuiApplication::font()).weight(); // every text asks for it
-    const auto& situation = store.situation();
-    write(look.words()->dayFull(viewmodels::text(situation.today)), theme.title(), Theme::kStrong);
-    for (const auto level : facts::allOf<facts::Level>())
-        write(words::levelName(level), theme.label(), Theme::kStrong);
-    for (const auto& s : situation.sites)
-        write(words::siteName(s.site), theme.lead());
-    if (!situation.first)
-        return;
-    const auto& first = situation.sites[*situation.first];
-    write(words::siteName(first.site), theme.label());
-    for (const qreal size : {theme.title(), theme.body()}) // and the buttons have many of the same letters
-        write(words::headline(first.advice, first.treatedAs), size, Theme::kStrong);
-    if (!first.reasons.empty())
-        write(words::reasonSentence(first.reasons.front(), situation.today), theme.body());
-}
-
 viewmodels::Look::Asked asked(const app::Options& o)
 {
     viewmodels::Look::Asked a;
@@ -156,45 +107,6 @@ void keepReminding(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
 }
 
-/// Opens and reads the record on a thread of its own while the toolkit starts, and has the engine's modules linked
-/// there.
-class Beforehand {
-public:
-    Beforehand(int argc, char** argv)
-    {
-        QStringList arguments;
-        for (int i = 1; i < argc; ++i)
-            arguments << QString::fromLocal8Bit(argv[i]);
-        auto options = app::optionsFrom(arguments, app::testing());
-        if (!options)
-            return;
-        m_options = std::move(options.value());
-        m_today = app::SystemClock(m_options->testNow).localNow().date;
-        m_opened = std::async(std::launch::async, [file = m_options->store.toStdString(), today = m_today,
-                                                   modules = QLibraryInfo::path(QLibraryInfo::QmlImportsPath)] {
-            viewmodels::Opened opened;
-            opened.open(file, today);
-            app::System::getReady(modules);
-            return opened;
-        });
-    }
-    /// Nothing where they are wrong, or have Qt's own among them: then they are to be read once Qt has taken those
-    /// away.
-    [[nodiscard]] const std::optional<app::Options>& options() const { return m_options; }
-    /// What was read, if it was on this day.
-    std::optional<viewmodels::Opened> opened(facts::LocalDate today)
-    {
-        if (!m_opened.valid() || today != m_today)
-            return std::nullopt;
-        return m_opened.get();
-    }
-
-private:
-    std::optional<app::Options> m_options;
-    facts::LocalDate m_today;
-    std::future<viewmodels::Opened> m_opened;
-};
-
 } // namespace
 
 int main(int argc, char** argv)
@@ -204,21 +116,19 @@ int main(int argc, char** argv)
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
-    Beforehand beforehand(argc, argv);
     QGuiApplication program(argc, argv);
 
-    const auto options = beforehand.options() ? beforehand.options() : app::optionsOrSay(program.arguments().mid(1));
+    const auto options = app::optionsOrSay(program.arguments().mid(1));
     if (!options)
         return 2;
     if (options->selfTest)
         app::watchWarnings();
-    QQmlEngine engine; // not that of applications: it looks for another file beside every one it reads
+    QQmlEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/"));
-    const Ahead ahead(engine);
     takeFonts();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
-    viewmodels::Store store(clock, options->store.toStdString(), beforehand.opened(clock.localNow().date));
+    viewmodels::Store store(clock, options->store.toStdString());
     viewmodels::Look look(asked(*options));
     app::System system(*options);
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
@@ -237,7 +147,6 @@ int main(int argc, char** argv)
         system.speak();
         chooseVoice();
     });
-    writeBeforehand(store, look);
     QQmlComponent pages(&engine, QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
     const std::unique_ptr<QObject> made(pages.create());
     auto* window = qobject_cast<QQuickWindow*>(made.get());
@@ -263,7 +172,6 @@ int main(int argc, char** argv)
                          [&, window](const QString& place) { comeToFront(*window, place); });
         QObject::connect(&system, &app::System::opened, &engine,
                          [&, window](const QString& place) { comeToFront(*window, place); });
-        app::System::settle();
     });
     return QGuiApplication::exec();
 }

@@ -30,13 +30,6 @@ public:
     /// Runs the program where it is wanted without a window, and gives its exit code; nothing where it is not.
     [[nodiscard]] static std::optional<int> withoutWindow(int argc, char** argv);
 
-    /// Links what the engine's modules are made of, which lie in that folder, on whatever thread has time while the
-    /// toolkit starts; what is not found there the engine looks for itself.
-    static void getReady(const QString& modules);
-
-    /// Gives the system back what only the start had use for.
-    static void settle();
-
     [[nodiscard]] ports::Voice& voice(); ///< Qt's everywhere
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();

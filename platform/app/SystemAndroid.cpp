@@ -3,7 +3,7 @@
 
 #include "android/AndroidDevice.h"
 #include "android/AndroidNotifier.h"
-#include "linux/QtVoice.h"
+#include "sound/QtVoice.h"
 #include "words/Sentences.h"
 
 #include <QCoreApplication>
@@ -16,7 +16,7 @@ namespace firstdew::app {
 
 struct System::Inside {
     androidside::JavaSide java{QJniEnvironment::javaVM(), QNativeInterface::QAndroidApplication::context()};
-    linuxside::QtVoice voice;
+    sound::QtVoice voice;
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
@@ -43,11 +43,9 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
 System::~System() = default;
 
 std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
-void System::getReady(const QString&) {}
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 
-void System::settle() {}
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }

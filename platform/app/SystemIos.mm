@@ -4,7 +4,7 @@
 
 #include "ios/AppleDevice.h"
 #include "ios/AppleNotifier.h"
-#include "linux/QtVoice.h"
+#include "sound/QtVoice.h"
 #include "ports/Absent.h"
 #include "words/Sentences.h"
 
@@ -23,7 +23,7 @@ std::map<std::string, std::string> buttonWords()
 } // namespace
 
 struct System::Inside {
-    linuxside::QtVoice voice;
+    sound::QtVoice voice;
     iosside::AppleWakeGuard wakeGuard;
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
@@ -40,8 +40,6 @@ std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
 // The system holds what is planned.
 void System::remindWhenClosed(bool) {}
 
-void System::getReady(const QString&) {}
-void System::settle() {}
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }

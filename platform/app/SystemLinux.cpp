@@ -1,27 +1,25 @@
 #include "Options.h"
 #include "Remind.h"
 #include "System.h"
-#include "late/LateVoice.h"
 #include "linux/DesktopHaptics.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSharer.h"
 #include "linux/ReminderTimer.h"
 #include "ports/Absent.h"
+#include "sound/QtVoice.h"
 
 #include <QDBusConnectionInterface>
 #include <QFile>
 #include <QStandardPaths>
 
 #include <algorithm>
-#include <dlfcn.h>
-#include <malloc.h>
 #include <string_view>
 
 namespace firstdew::app {
 
 struct System::Inside {
     Options options;
-    late::LateVoice voice;
+    sound::QtVoice voice{QCoreApplication::applicationDirPath() + QStringLiteral("/" FIRSTDEW_SPEAKER)};
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
@@ -44,21 +42,6 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     const auto options = optionsOrSay(program.arguments().mid(1));
     return options ? remind(*options, program) : 2;
-}
-
-void System::getReady(const QString& modules)
-{
-    // What the engine opens for the modules that Today and QtQuick itself import.
-    for (const char* library : {"QtQuick/libqtquick2plugin.so", "QtQml/WorkerScript/libworkerscriptplugin.so",
-                                "QtQuick/Layouts/libqquicklayoutsplugin.so"})
-        (void)::dlopen(QFile::encodeName(modules + QLatin1Char('/') + QLatin1String(library)).constData(), RTLD_LAZY);
-}
-
-void System::settle()
-{
-#ifdef __GLIBC__
-    malloc_trim(0);
-#endif
 }
 
 ports::Voice& System::voice() { return m_inside->voice; }

@@ -1,10 +1,10 @@
 #include "Files.h"
 #include "Recording.h"
 
+#include "exchange/CareSheetFile.h"
+#include "exchange/QrCode.h"
 #include "facts/Record.h"
 #include "protocol/Limits.h"
-#include "summary/CareSheetFile.h"
-#include "summary/QrCode.h"
 
 #include <fmt/format.h>
 #include <memory>
@@ -58,45 +58,45 @@ CareSheet sheetOf(const Options& o)
 
 AgeGroup ageOf(const Options& o) { return wordOption<AgeGroup>("--age", o.age); }
 
-nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(summary::careSheetLine(sheet)); }
+nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(exchange::careSheetLine(sheet)); }
 
 Answer make(const Options& o)
 {
     const CareSheet sheet = sheetOf(o);
-    (void)orRefuse(summary::checkCareSheet(sheet, ageOf(o)));
-    const std::string text = summary::careSheetJson(sheet);
+    (void)orRefuse(exchange::checkCareSheet(sheet, ageOf(o)));
+    const std::string text = exchange::careSheetJson(sheet);
     // Read back before it is handed on: what was typed may still be out of a field's range.
-    (void)orRefuse(summary::readCareSheet(o.out, text, ageOf(o)));
+    (void)orRefuse(exchange::readCareSheet(o.out, text, ageOf(o)));
     writeWhole(o.out, text, o.force);
     return {fmt::format("care sheet written to {}\n", o.out), jsonOf(sheet)};
 }
 
 Answer check(const Options& o)
 {
-    const auto sheet = orRefuse(summary::readCareSheet(o.file, readWhole(o.file), ageOf(o)));
+    const auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), ageOf(o)));
     return {o.file + ": may be used\n", jsonOf(sheet)};
 }
 
 /// The sheet judged for the person it is for, beside the one that stands now.
 struct Meeting {
     CareSheet sheet;
-    std::vector<summary::SheetChange> changes;
+    std::vector<exchange::SheetChange> changes;
     std::string person;
 };
 
 Meeting meet(const Options& o)
 {
     if (o.store.empty())
-        return {orRefuse(summary::readCareSheet(o.file, readWhole(o.file), ageOf(o))), {}, {}};
+        return {orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), ageOf(o))), {}, {}};
     const auto facts = orRefuse(orRefuse(journal::Journal::openExisting(o.store)).readAll());
     const std::string person = personOf(facts, o.person);
     const Record record = recordOf(facts, person);
     const auto* who = record.latest<Person>();
     const LocalDate today(static_cast<int>(nowMs() / 86'400'000));
     const auto age = protocol::ageGroupOn(who ? who->payload.birth : std::nullopt, today);
-    auto sheet = orRefuse(summary::readCareSheet(o.file, readWhole(o.file), age));
+    auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), age));
     const auto* present = record.latest<CareSheet>();
-    auto changes = summary::changesBy(sheet, present ? std::optional(present->payload) : std::nullopt);
+    auto changes = exchange::changesBy(sheet, present ? std::optional(present->payload) : std::nullopt);
     return {std::move(sheet), std::move(changes), person};
 }
 
@@ -104,7 +104,7 @@ Answer show(const Options& o)
 {
     const auto [sheet, changes, person] = meet(o);
     Answer answer{"", jsonOf(sheet)};
-    for (const auto& [field, before, after] : summary::changesBy(sheet, std::nullopt))
+    for (const auto& [field, before, after] : exchange::changesBy(sheet, std::nullopt))
         answer.text += fmt::format("{:16} {}\n", field, after);
     if (!o.store.empty()) {
         answer.text += changes.empty() ? "changes nothing\n" : "changes:\n";
@@ -115,7 +115,7 @@ Answer show(const Options& o)
         }
     }
     if (!o.qr.empty())
-        writeWhole(o.qr, summary::qrSvg(orRefuse(summary::qrCodeOf(summary::careSheetLine(sheet)))), o.force);
+        writeWhole(o.qr, exchange::qrSvg(orRefuse(exchange::qrCodeOf(exchange::careSheetLine(sheet)))), o.force);
     return answer;
 }
 

@@ -1,6 +1,6 @@
 #include "Verb.h"
 
-#include "journal/RecordJson.h"
+#include "codec/RecordJson.h"
 
 #include <chrono>
 #include <ctime>
@@ -56,7 +56,7 @@ Answer demo(const std::string& out, const std::string& today)
     const LocalDate day = today.empty() ? localToday() : dateOption("--today", today);
     if (std::filesystem::exists(out))
         throw Refused{"--out: " + out + " is there already; name a file that is not, so that nothing is lost"};
-    const auto incoming = orRefuse(journal::readRecordJson("demo record", demoRecord));
+    const auto incoming = orRefuse(codec::readRecordJson("demo record", demoRecord));
     std::vector<Fact> facts;
     LocalDate last(-1000000);
     for (const auto& i : incoming) {

@@ -1,11 +1,11 @@
 #include "Files.h"
 #include "Recording.h"
 
+#include "codec/RecordJson.h"
+#include "exchange/Calendar.h"
+#include "exchange/Fhir.h"
+#include "exchange/Tables.h"
 #include "facts/Record.h"
-#include "journal/RecordJson.h"
-#include "summary/Calendar.h"
-#include "summary/Fhir.h"
-#include "summary/Tables.h"
 
 #include <filesystem>
 #include <fmt/format.h>
@@ -31,12 +31,12 @@ struct Made {
 
 Made makeJson(const Options&, const std::vector<Fact>& facts)
 {
-    return {{{"", journal::recordJson(facts)}}, {{"facts", facts.size()}}};
+    return {{{"", codec::recordJson(facts)}}, {{"facts", facts.size()}}};
 }
 
 Made makeCsv(const Options&, const std::vector<Fact>& facts)
 {
-    Made made{summary::tablesOf(facts), {{"facts", facts.size()}}};
+    Made made{exchange::tablesOf(facts), {{"facts", facts.size()}}};
     for (const auto& file : made.files)
         made.counts["tables"].push_back(file.first);
     return made;
@@ -44,22 +44,22 @@ Made makeCsv(const Options&, const std::vector<Fact>& facts)
 
 Made makeFhir(const Options& o, const std::vector<Fact>& facts)
 {
-    const std::string bundle = summary::fhirBundle(facts, {o.names, nowMs()});
+    const std::string bundle = exchange::fhirBundle(facts, {o.names, nowMs()});
     const auto resources = nlohmann::json::parse(bundle).value("entry", nlohmann::json::array()).size();
     return {{{"", bundle}}, {{"facts", facts.size()}, {"resources", resources}}};
 }
 
 Made makeCalendar(const Options& o, const std::vector<Fact>& facts)
 {
-    const summary::CalendarText text{"Firstdew",
-                                     {"Bath: hands", "Bath: feet", "Bath: hand and foot", "Pad session: armpits"},
-                                     "Your session is in half an hour"};
+    const exchange::CalendarText text{"Firstdew",
+                                      {"Bath: hands", "Bath: feet", "Bath: hand and foot", "Pad session: armpits"},
+                                      "Your session is in half an hour"};
     const LocalDate today =
         o.today.empty() ? LocalDate(static_cast<int>(nowMs() / 86'400'000)) : dateOption("--today", o.today);
     const std::string person = personOf(facts, "");
-    const auto events = summary::calendarEvents(recordOf(facts, person), person, today);
-    const auto sequence = summary::calendarSequence(facts.size(), today);
-    return {{{"", summary::calendarFile(events, text, sequence, nowMs())}},
+    const auto events = exchange::calendarEvents(recordOf(facts, person), person, today);
+    const auto sequence = exchange::calendarSequence(facts.size(), today);
+    return {{{"", exchange::calendarFile(events, text, sequence, nowMs())}},
             {{"facts", facts.size()}, {"events", events.size()}}};
 }
 

@@ -1,10 +1,10 @@
 #include "Files.h"
 #include "Recording.h"
 
+#include "codec/RecordJson.h"
+#include "exchange/Tables.h"
 #include "facts/Record.h"
 #include "journal/Import.h"
-#include "journal/RecordJson.h"
-#include "summary/Tables.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -16,7 +16,7 @@ namespace firstdew::cli {
 namespace {
 
 using namespace facts;
-using journal::Incoming;
+using codec::Incoming;
 namespace fs = std::filesystem;
 
 struct Options {
@@ -33,8 +33,8 @@ bool isJson(const std::string& text)
 std::vector<Incoming> readOne(const std::string& file, const std::string& person)
 {
     const std::string text = readWhole(file);
-    return orRefuse(isJson(text) ? journal::readRecordJson(file, text)
-                                 : summary::readTable(file, text, person, nowMs()));
+    return orRefuse(isJson(text) ? codec::readRecordJson(file, text)
+                                 : exchange::readTable(file, text, person, nowMs()));
 }
 
 /// All tables of a folder as `export` makes it, in the order in which the facts were recorded.

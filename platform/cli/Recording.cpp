@@ -1,7 +1,7 @@
 #include "Recording.h"
 
+#include "codec/FactJson.h"
 #include "facts/Record.h"
-#include "journal/FactJson.h"
 
 #include <algorithm>
 #include <cmath>
@@ -65,7 +65,7 @@ std::string personToRecord(const std::vector<Fact>& facts, const std::string& na
 
 std::string record(const std::string& store, Fact fact)
 {
-    (void)orRefuse(journal::canBeKept(fact));
+    (void)orRefuse(codec::canBeKept(fact));
     auto journal = orRefuse(journal::Journal::open(store));
     return orRefuse(journal.append(std::move(fact)));
 }

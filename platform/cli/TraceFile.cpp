@@ -1,7 +1,7 @@
 #include "TraceFile.h"
 
 #include "Files.h"
-#include "summary/Csv.h"
+#include "exchange/Csv.h"
 
 #include <charconv>
 #include <fmt/format.h>
@@ -18,7 +18,7 @@ std::string trimmed(std::string_view text)
                                           : std::string(text.substr(from, text.find_last_not_of(" \t") - from + 1));
 }
 
-double number(const std::string& file, const summary::CsvRow& row, std::size_t column, std::string_view name)
+double number(const std::string& file, const exchange::CsvRow& row, std::size_t column, std::string_view name)
 {
     const std::string text = trimmed(row.cells[column]);
     double value = 0;
@@ -36,7 +36,7 @@ double number(const std::string& file, const summary::CsvRow& row, std::size_t c
 
 std::vector<bath::TracePoint> readTrace(const std::string& file)
 {
-    const auto rows = orRefuse(summary::readCsv(file, readWhole(file)));
+    const auto rows = orRefuse(exchange::readCsv(file, readWhole(file)));
     if (rows.empty() || rows.front().cells.size() != 2 || trimmed(rows.front().cells[0]) != "second" ||
         trimmed(rows.front().cells[1]) != "milliamp")
         throw Refused{fmt::format("{}:{}: the first line is not 'second,milliamp'; name the two columns so", file,

@@ -1,6 +1,6 @@
 #include "QrPicture.h"
 
-#include "summary/QrCode.h"
+#include "exchange/QrCode.h"
 
 #include <QPainter>
 #include <cmath>
@@ -18,7 +18,7 @@ QrPicture::QrPicture(QQuickItem* parent) : QQuickPaintedItem(parent)
 
 void QrPicture::paint(QPainter* painter)
 {
-    const auto code = summary::qrCodeOf(m_text.toStdString());
+    const auto code = exchange::qrCodeOf(m_text.toStdString());
     if (!code)
         return;
     // Whole pixels, so that no module is blurred.

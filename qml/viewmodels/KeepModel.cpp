@@ -1,13 +1,13 @@
 #include "KeepModel.h"
 
+#include "codec/RecordJson.h"
+#include "exchange/Calendar.h"
+#include "exchange/CareSheetFile.h"
+#include "exchange/Fhir.h"
+#include "exchange/Tables.h"
 #include "journal/BackUp.h"
 #include "journal/Import.h"
 #include "journal/OwnFile.h"
-#include "journal/RecordJson.h"
-#include "summary/Calendar.h"
-#include "summary/CareSheetFile.h"
-#include "summary/Fhir.h"
-#include "summary/Tables.h"
 #include "words/Errors.h"
 
 #include <QDir>
@@ -39,7 +39,7 @@ Result<CareSheet> sheetIn(const QString& file)
     const auto content = journal::readFile(file.toStdString(), kMostBytes);
     if (!content)
         return content.error();
-    return summary::readCareSheet(file.toStdString(), *content, store().situation().age);
+    return exchange::readCareSheet(file.toStdString(), *content, store().situation().age);
 }
 
 } // namespace
@@ -58,7 +58,7 @@ QVariantMap KeepModel::writtenTables() const
 {
     const QString path = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), store().todayIso());
     QDir().mkpath(path);
-    const auto tables = summary::tablesOf(store().allFacts());
+    const auto tables = exchange::tablesOf(store().allFacts());
     for (const auto& [name, table] : tables) {
         const auto put = journal::replaceFile((path + QLatin1Char('/')).toStdString() + name, table);
         if (!put)
@@ -95,18 +95,18 @@ QVariantMap KeepModel::exportAs(const QString& format, const QVariantMap& words)
 {
     const long long stamp = store().clock().instant().wallMs;
     if (format == QLatin1String("json"))
-        return written("json", journal::recordJson(store().allFacts()));
+        return written("json", codec::recordJson(store().allFacts()));
     if (format == QLatin1String("csv"))
         return writtenTables();
     if (format == QLatin1String("fhir"))
-        return written("fhir.json", summary::fhirBundle(store().allFacts(), {false, stamp}));
+        return written("fhir.json", exchange::fhirBundle(store().allFacts(), {false, stamp}));
     const auto word = [&](const char* key) { return words.value(QLatin1String(key)).toString().toStdString(); };
-    const summary::CalendarText calendar{
+    const exchange::CalendarText calendar{
         word("calendar"), {word("hands"), word("feet"), word("hand-foot"), word("armpits")}, word("alarm")};
     const auto today = store().situation().today;
-    const auto events = summary::calendarEvents(store().record(), store().person().toStdString(), today);
-    return written("ics", summary::calendarFile(events, calendar,
-                                                summary::calendarSequence(store().allFacts().size(), today), stamp));
+    const auto events = exchange::calendarEvents(store().record(), store().person().toStdString(), today);
+    return written("ics", exchange::calendarFile(events, calendar,
+                                                 exchange::calendarSequence(store().allFacts().size(), today), stamp));
 }
 
 QVariantMap KeepModel::importFrom(const QString& file)
@@ -115,7 +115,7 @@ QVariantMap KeepModel::importFrom(const QString& file)
     const auto content = journal::readFile(file.toStdString(), kMostBytes);
     if (!content)
         return refused(content.error());
-    const auto incoming = journal::readRecordJson(file.toStdString(), *content);
+    const auto incoming = codec::readRecordJson(file.toStdString(), *content);
     if (!incoming)
         return refused(incoming.error());
     if (!journal)
@@ -135,7 +135,7 @@ QVariantMap KeepModel::readSheet(const QString& file)
     if (const auto* e = store().record().latest<CareSheet>())
         present = e->payload;
     QVariantList changes;
-    for (const auto& c : summary::changesBy(*sheet, present))
+    for (const auto& c : exchange::changesBy(*sheet, present))
         changes << QVariantMap{{"field", text(c.field)}, {"before", text(c.before)}, {"after", text(c.after)}};
     QVariantMap out = done(changes.size(), file);
     out["who"] = text(sheet->who);

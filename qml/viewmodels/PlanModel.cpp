@@ -2,10 +2,10 @@
 
 #include "BathCues.h"
 
+#include "exchange/CareSheetFile.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
 #include "situation/Sites.h"
-#include "summary/CareSheetFile.h"
 #include "words/Names.h"
 
 #include <algorithm>
@@ -119,7 +119,7 @@ QVariantMap PlanModel::careSheet() const
             {"pulsedLimit", s->pulsedLimit ? s->pulsedLimit->mA : -1},
             {"review", s->review ? text(*s->review) : QString()},
             {"notes", text(s->notes)},
-            {"line", text(summary::careSheetLine(*s))}};
+            {"line", text(exchange::careSheetLine(*s))}};
 }
 
 QVariantMap PlanModel::person() const

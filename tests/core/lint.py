@@ -9,12 +9,14 @@ import re
 import sys
 import tempfile
 
-LAYERS = ["facts", "protocol", "bath", "outlook", "situation", "journal", "summary", "rehearsal"]
+LAYERS = ["facts", "codec", "protocol", "bath", "outlook", "situation", "journal", "summary", "exchange", "rehearsal"]
 TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "core", "qml", "platform", "assets", "tests",
        "demo-data"}
 # Which layers a folder may look at, beside itself: those before it.
 MAY_USE = {name: set(LAYERS[:i]) for i, name in enumerate(LAYERS)}
 MAY_USE["outlook"] = {"facts", "protocol"}
+MAY_USE["journal"] = {"facts", "codec"}
+MAY_USE["exchange"] -= {"journal"}
 
 QT = re.compile(r'#\s*include\s*[<"](Q[A-Z]\w*|Qt\w+/|q(?!rencode)[a-z]+\.h)')
 INCLUDE = re.compile(r'#\s*include\s*"([a-z]+)/([^"]+)"')

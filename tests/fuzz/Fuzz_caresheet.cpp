@@ -1,4 +1,4 @@
-#include "summary/CareSheetFile.h"
+#include "exchange/CareSheetFile.h"
 
 #include <cstdlib>
 
@@ -9,10 +9,10 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, size_t size)
 {
     const std::string_view text(reinterpret_cast<const char*>(data), size);
     for (const auto age : {facts::AgeGroup::Adult, facts::AgeGroup::Child}) {
-        const auto sheet = summary::readCareSheet("sheet", text, age);
+        const auto sheet = exchange::readCareSheet("sheet", text, age);
         if (!sheet)
             continue;
-        const auto again = summary::readCareSheet("sheet", summary::careSheetJson(*sheet), age);
+        const auto again = exchange::readCareSheet("sheet", exchange::careSheetJson(*sheet), age);
         if (!again || *again != *sheet || sheet->directLimit.value_or(facts::Milliamps{}).mA > 20)
             std::abort();
     }

@@ -1,4 +1,4 @@
-#include "journal/RecordJson.h"
+#include "codec/RecordJson.h"
 
 #include <cstdlib>
 
@@ -7,13 +7,13 @@ using namespace firstdew;
 /// A JSON import: read or refused; what was read can be kept and comes back the same.
 extern "C" int LLVMFuzzerTestOneInput(const uint8_t* data, size_t size)
 {
-    const auto read = journal::readRecordJson("file", {reinterpret_cast<const char*>(data), size});
+    const auto read = codec::readRecordJson("file", {reinterpret_cast<const char*>(data), size});
     if (!read)
         return 0;
     const auto plan = journal::planImport({}, *read);
     if (!plan)
         return 0;
-    const auto again = journal::readRecordJson("file", journal::recordJson(plan->fresh));
+    const auto again = codec::readRecordJson("file", codec::recordJson(plan->fresh));
     if (!again || again->size() != plan->fresh.size())
         std::abort();
     for (std::size_t i = 0; i < again->size(); ++i)

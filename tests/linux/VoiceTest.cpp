@@ -1,4 +1,4 @@
-#include "linux/QtVoice.h"
+#include "sound/QtVoice.h"
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
@@ -40,14 +40,14 @@ struct Told {
 
 /// A voice by itself that soon loses patience.
 struct Alone : Told {
-    linuxside::DeviceVoice voice{INVENTED_SPEAKER, {2000, 300, 400}};
+    sound::DeviceVoice voice{INVENTED_SPEAKER, {2000, 300, 400}};
     int answers = 0;
     QList<bool> ends;
 
     Alone()
     {
-        QObject::connect(&voice, &linuxside::DeviceVoice::answered, [this] { ++answers; });
-        QObject::connect(&voice, &linuxside::DeviceVoice::ended, [this](bool said) { ends << said; });
+        QObject::connect(&voice, &sound::DeviceVoice::answered, [this] { ++answers; });
+        QObject::connect(&voice, &sound::DeviceVoice::ended, [this](bool said) { ends << said; });
     }
     bool found(const QString& language)
     {
@@ -58,7 +58,7 @@ struct Alone : Told {
 
 /// A session's voice where there is no sound and one voice of the device.
 struct Speaking : Told {
-    linuxside::QtVoice voice{INVENTED_SPEAKER};
+    sound::QtVoice voice{INVENTED_SPEAKER};
 
     explicit Speaking(const std::string& language, bool spoken = true)
     {
@@ -79,11 +79,11 @@ TEST_CASE("A voice of the device that is not there, hangs, or whose program is m
     Alone a;
     CHECK_FALSE(a.found(GENERATE("none", "hangs")));
     CHECK(a.answers == 1);
-    linuxside::DeviceVoice missing("/nonexistent/speaker");
+    sound::DeviceVoice missing("/nonexistent/speaker");
     missing.look("de");
     CHECK(Told::comes([&] { return !missing.looksFor("de"); }));
     CHECK_FALSE(missing.speaks("de"));
-    linuxside::DeviceVoice without("");
+    sound::DeviceVoice without("");
     without.look("de");
     CHECK_FALSE(without.looksFor("de"));
 }

@@ -17,7 +17,7 @@ namespace {
 
 constexpr int kHeaderBytes = 44; // of a WAV file
 constexpr int kSamplesPerMs = 16;
-constexpr int kLeadMs = 25; // what platform/linux/QtVoice.cpp leaves out of a clip behind a tone
+constexpr int kLeadMs = 25; // what platform/sound/QtVoice.cpp leaves out of a clip behind a tone
 constexpr int kQuiet = 100; // of 32767
 
 QString idOf(protocol::Prompt prompt) { return QString::fromStdString(std::string(facts::word(prompt))); }

@@ -11,7 +11,7 @@ import jsonschema
 
 from cli import CliTest
 
-SCHEMA = json.loads((pathlib.Path(__file__).parents[2] / 'core/summary/care-sheet.schema.json').read_text(encoding='utf-8'))
+SCHEMA = json.loads((pathlib.Path(__file__).parents[2] / 'core/exchange/care-sheet.schema.json').read_text(encoding='utf-8'))
 LEAST = {'format': 'firstdew-care-sheet', 'version': 1, 'who': 'Dr. Åse Invented', 'given': '2026-03-02', 'sites': ['hands']}
 FULL = {**LEAST, 'sites': ['hands', 'hand-foot'], 'plan': 'prescribed', 'days': [1, 3, 8], 'waveform': 'direct',
         'direct_limit_ma': 12.5, 'pulsed_limit_ma': 18, 'raise_s': 90, 'lower_s': 30, 'swapping_s': 60,

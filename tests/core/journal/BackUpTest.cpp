@@ -2,8 +2,8 @@
 
 #include "RandomFacts.h"
 #include "Scratch.h"
+#include "codec/RecordJson.h"
 #include "journal/Copies.h"
-#include "journal/RecordJson.h"
 #include "journal/Repair.h"
 #include "journal/ReplaceDamaged.h"
 

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "codec/FieldText.h"
 #include "facts/Fact.h"
-#include "journal/FieldText.h"
 
 #include <fmt/format.h>
 #include <random>
@@ -39,12 +39,12 @@ public:
     void operator()(std::string_view name, T& into)
     {
         using namespace facts;
-        if constexpr (journal::isOptional<T>) {
+        if constexpr (codec::isOptional<T>) {
             if (below(2) == 0)
                 (*this)(name, into.emplace());
         } else if constexpr (Worded<T>) {
             into = static_cast<T>(below(Words<T>::list.size()));
-        } else if constexpr (journal::isSet<T>) {
+        } else if constexpr (codec::isSet<T>) {
             fillSet(into);
         } else if constexpr (std::same_as<T, bool>) {
             into = below(2) == 0;
@@ -57,20 +57,20 @@ public:
         } else if constexpr (std::same_as<T, LocalTime>) {
             (*this)(name, into.date), (*this)(name, into.at);
         } else {
-            (*this)(name, into, journal::possible<T>());
+            (*this)(name, into, codec::possible<T>());
         }
     }
 
     template <class T>
     void operator()(std::string_view name, T& into, facts::Range range)
     {
-        if constexpr (journal::isOptional<T>)
+        if constexpr (codec::isOptional<T>)
             (*this)(name, into.emplace(), range);
         else if constexpr (std::same_as<T, std::vector<int>>)
             for (auto n = below(4); n > 0; --n)
                 (*this)(name, into.emplace_back(), range);
         else {
-            auto& number = journal::bare(into);
+            auto& number = codec::bare(into);
             using N = std::remove_reference_t<decltype(number)>;
             if constexpr (std::integral<N>)
                 number =

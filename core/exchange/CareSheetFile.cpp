@@ -1,0 +1,193 @@
+#include "exchange/CareSheetFile.h"
+
+#include "codec/FactJson.h"
+#include "codec/RecordJson.h"
+#include "protocol/Limits.h"
+
+#include <algorithm>
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+namespace firstdew::exchange {
+
+using nlohmann::ordered_json;
+
+namespace {
+
+constexpr const char* kFormat = "firstdew-care-sheet";
+constexpr Milliamps kLeastLimit{1};
+constexpr int kLeastAllowance = 20; // as protocol/Script takes them
+constexpr int kMostAllowance = 180;
+constexpr std::size_t kMostWho = 120;
+constexpr std::size_t kMostNotes = 800; // so that a sheet still fits one QR code
+
+struct Names {
+    std::vector<std::string>& out;
+    void operator()(std::string_view name, const auto&, Range = {}) const { out.emplace_back(name); }
+};
+
+std::vector<std::string> fieldNames()
+{
+    std::vector<std::string> out;
+    const CareSheet sheet;
+    CareSheet::fields(sheet, Names{out});
+    return out;
+}
+
+/// The document, its fields in the order in which a reader looks for them.
+ordered_json documentOf(const CareSheet& sheet)
+{
+    const auto body = codec::payloadToJson(sheet);
+    ordered_json out{{"format", kFormat}, {"version", kCareSheetVersion}};
+    for (const auto& name : fieldNames())
+        if (body.contains(name))
+            out[name] = body[name];
+    return out;
+}
+
+Error wrong(const char* field, std::string why) { return {"care-sheet-invalid", field, std::move(why)}; }
+
+std::optional<Error> badLimit(const char* field, const std::optional<Milliamps>& limit, Waveform waveform, AgeGroup age)
+{
+    if (!limit)
+        return std::nullopt;
+    const auto trade = protocol::limitFor({Site::Hands, waveform, age, {}, {}, {}}).limit;
+    if (*limit > trade)
+        return wrong(field,
+                     fmt::format("{} mA raises the limit of {} mA for {} current ({}); a sheet may only lower it",
+                                 limit->mA, trade.mA, word(waveform), word(age)));
+    if (*limit < kLeastLimit)
+        return wrong(field,
+                     fmt::format("{} mA leaves nothing to treat with; give at least {} mA, or leave the limit out",
+                                 limit->mA, kLeastLimit.mA));
+    return std::nullopt;
+}
+
+std::optional<Error> badAllowance(const char* field, const std::optional<Seconds>& length)
+{
+    if (length && (length->s < kLeastAllowance || length->s > kMostAllowance))
+        return wrong(field, fmt::format("must be {} to {} seconds", kLeastAllowance, kMostAllowance));
+    return std::nullopt;
+}
+
+std::optional<Error> badPlan(const CareSheet& sheet)
+{
+    const bool prescribed = sheet.plan == CourseTemplate::Prescribed;
+    if (prescribed && sheet.days.empty())
+        return wrong("days", "is missing; a prescribed plan lists its days, counted from day 1");
+    if (!prescribed && !sheet.days.empty())
+        return wrong("days", "goes with the plan \"prescribed\" alone; leave it out, or change the plan");
+    if (!sheet.days.empty() && sheet.days.front() != 1)
+        return wrong("days", "must begin with day 1");
+    if (std::adjacent_find(sheet.days.begin(), sheet.days.end(), std::greater_equal<>()) != sheet.days.end())
+        return wrong("days", "must rise, with no day twice");
+    if (!sheet.days.empty() && (sheet.days.size() > 60 || sheet.days.back() > 366))
+        return wrong("days", "may hold up to 60 days within 366");
+    return std::nullopt;
+}
+
+/// Characters (code points) of a text in UTF-8.
+std::size_t charactersIn(const std::string& text)
+{
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U; }));
+}
+
+std::optional<Error> badTexts(const CareSheet& sheet)
+{
+    if (sheet.who.find_first_not_of(" \t\r\n") == std::string::npos)
+        return wrong("who", "is empty; give the name of the prescriber or nurse");
+    if (charactersIn(sheet.who) > kMostWho)
+        return wrong("who", fmt::format("is longer than {} characters", kMostWho));
+    if (charactersIn(sheet.notes) > kMostNotes)
+        return wrong("notes", fmt::format("is longer than {} characters; shorten it", kMostNotes));
+    return std::nullopt;
+}
+
+std::optional<Error> badSites(const CareSheet& sheet)
+{
+    if (sheet.sites.empty())
+        return wrong("sites", "is empty; name at least one");
+    if (sheet.sites.contains(Site::Armpits) && sheet.waveform == Waveform::Direct)
+        return wrong("waveform", "must not be direct where armpits are treated: pulsed current only there");
+    return std::nullopt;
+}
+
+/// The payload's object out of the document's: what may be left out is filled in, the head taken off.
+Result<nlohmann::json> bodyOf(nlohmann::json document)
+{
+    if (!document.is_object() || document.value("format", nlohmann::json()) != kFormat)
+        return Error{"care-sheet-invalid", "format", fmt::format("is not \"{}\"; this is no care sheet", kFormat)};
+    const auto version = document.value("version", nlohmann::json());
+    if (!version.is_number_integer() || version < 1)
+        return Error{"care-sheet-invalid", "version", "must be a whole number from 1"};
+    if (version > kCareSheetVersion)
+        return Error{
+            "care-sheet-newer", "version",
+            fmt::format("is {}, this Firstdew reads up to {}; update Firstdew", version.dump(), kCareSheetVersion)};
+    document.erase("format");
+    document.erase("version");
+    document.emplace("days", nlohmann::json::array());
+    document.emplace("notes", "");
+    return document;
+}
+
+} // namespace
+
+std::string careSheetJson(const CareSheet& sheet) { return documentOf(sheet).dump(2) + "\n"; }
+
+std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dump(-1, ' ', true); }
+
+Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
+{
+    for (const auto& bad :
+         {badTexts(sheet), badSites(sheet), badPlan(sheet),
+          badLimit("direct_limit_ma", sheet.directLimit, Waveform::Direct, age),
+          badLimit("pulsed_limit_ma", sheet.pulsedLimit, Waveform::Pulsed, age), badAllowance("raise_s", sheet.raise),
+          badAllowance("lower_s", sheet.lower), badAllowance("swapping_s", sheet.swapping)})
+        if (bad)
+            return *bad;
+    if (sheet.review && *sheet.review < sheet.given)
+        return wrong("review",
+                     fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso()));
+    return Done{};
+}
+
+Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, AgeGroup age)
+{
+    const auto at = [&file](Error e) {
+        e.input = e.input.empty() ? file : file + ", " + e.input;
+        return e;
+    };
+    auto document = codec::parseJson(file, text);
+    if (!document)
+        return document.error();
+    auto body = bodyOf(std::move(document.value()));
+    if (!body)
+        return at(body.error());
+    auto payload = codec::payloadFromJson(CareSheet::kind, *body);
+    if (!payload)
+        return at(payload.error());
+    CareSheet sheet = std::get<CareSheet>(std::move(payload.value()));
+    if (auto kept = checkCareSheet(sheet, age); !kept)
+        return at(kept.error());
+    return sheet;
+}
+
+std::vector<SheetChange> changesBy(const CareSheet& sheet, const std::optional<CareSheet>& present)
+{
+    const auto after = codec::payloadToJson(sheet);
+    const auto before = present ? codec::payloadToJson(*present) : nlohmann::json::object();
+    const auto textOf = [](const nlohmann::json& from, const std::string& name) {
+        if (!from.contains(name) || from[name].empty() || from[name] == "")
+            return std::string();
+        return from[name].is_string() ? from[name].get<std::string>() : from[name].dump();
+    };
+    std::vector<SheetChange> out;
+    for (const auto& name : fieldNames())
+        if (SheetChange change{name, textOf(before, name), textOf(after, name)}; change.before != change.after)
+            out.push_back(change);
+    return out;
+}
+
+} // namespace firstdew::exchange

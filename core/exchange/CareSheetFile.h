@@ -1,0 +1,42 @@
+#pragma once
+
+#include "facts/Payloads.h"
+#include "facts/Result.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+// The care sheet as a file: what a prescriber or nurse sets, in JSON after care-sheet.schema.json in this folder.
+namespace firstdew::exchange {
+
+using namespace facts;
+
+inline constexpr int kCareSheetVersion = 1;
+
+/// The sheet as an indented JSON document for a file.
+[[nodiscard]] std::string careSheetJson(const CareSheet& sheet);
+/// The same on one line in ASCII alone, for a QR code.
+[[nodiscard]] std::string careSheetLine(const CareSheet& sheet);
+
+/// Reads either form. Refused with field and reason: what the schema refuses, and beyond it a limit above the trade's
+/// for that age group, direct current at the armpits, prescribed days that do not rise or stand beside a named
+/// template, a review before the sheet was given.
+[[nodiscard]] Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, AgeGroup age);
+
+/// The rules that a sheet has to keep, whoever filled it in.
+[[nodiscard]] Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age);
+
+/// One field that a new sheet changes; values as the file writes them, empty where there is none.
+struct SheetChange {
+    std::string field;
+    std::string before;
+    std::string after;
+    bool operator==(const SheetChange&) const = default;
+};
+
+/// What changes when `sheet` takes the place of `present` (nothing: there is no sheet yet), in the order of the fields.
+[[nodiscard]] std::vector<SheetChange> changesBy(const CareSheet& sheet, const std::optional<CareSheet>& present);
+
+} // namespace firstdew::exchange

@@ -1,0 +1,113 @@
+#include "exchange/Csv.h"
+
+#include "codec/Incoming.h"
+
+namespace firstdew::exchange {
+
+using codec::errorAt;
+using facts::Error;
+using facts::Result;
+
+namespace {
+
+class CsvReader {
+public:
+    CsvReader(const std::string& file, std::string_view text) : m_file(file), m_text(text)
+    {
+        if (m_text.starts_with("\xef\xbb\xbf"))
+            m_text.remove_prefix(3);
+    }
+
+    Result<std::vector<CsvRow>> read()
+    {
+        std::vector<CsvRow> rows;
+        while (!m_text.empty()) {
+            CsvRow row{m_line, {}};
+            do {
+                row.cells.emplace_back();
+                if (auto wrong = m_text.starts_with('"') ? quoted(row.cells.back()) : bare(row.cells.back()))
+                    return codec::errorAt(m_file, m_line, *wrong);
+            } while (take(","));
+            if (!take("\r\n") && !take("\n") && !m_text.empty())
+                return codec::errorAt(
+                    m_file, m_line, {"csv-invalid", "", "has text after a closing quote; separate fields by a comma"});
+            if (row.cells.size() > 1 || !row.cells.front().empty())
+                rows.push_back(std::move(row));
+        }
+        return rows;
+    }
+
+private:
+    const std::string& m_file;
+    std::string_view m_text;
+    int m_line = 1;
+
+    bool take(std::string_view what)
+    {
+        if (!m_text.starts_with(what))
+            return false;
+        m_text.remove_prefix(what.size());
+        if (what.back() == '\n')
+            ++m_line;
+        return true;
+    }
+
+    std::optional<Error> bare(std::string& cell)
+    {
+        const auto end = m_text.find_first_of(",\r\n\"");
+        cell = m_text.substr(0, end);
+        m_text.remove_prefix(cell.size());
+        if (m_text.starts_with('"'))
+            return Error{"csv-invalid", "",
+                         "has a quote inside a bare field; put the field in quotes and double the quote"};
+        if (m_text.starts_with('\r') && !m_text.starts_with("\r\n"))
+            return Error{"csv-invalid", "", "has a carriage return alone; end lines with CRLF or LF"};
+        return std::nullopt;
+    }
+
+    std::optional<Error> quoted(std::string& cell)
+    {
+        const int opened = m_line;
+        m_text.remove_prefix(1);
+        while (!m_text.empty()) {
+            const char c = m_text.front();
+            m_text.remove_prefix(1);
+            if (c == '\n')
+                ++m_line;
+            if (c != '"')
+                cell += c;
+            else if (!m_text.starts_with('"'))
+                return std::nullopt;
+            else
+                cell += c, m_text.remove_prefix(1);
+        }
+        m_line = opened;
+        return Error{"csv-invalid", "", "opens a quote that is never closed"};
+    }
+};
+
+} // namespace
+
+void appendCsvRow(std::string& out, const std::vector<std::string>& cells)
+{
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (i > 0)
+            out += ',';
+        if (cells[i].find_first_of(",\"\r\n") == std::string::npos) {
+            out += cells[i];
+            continue;
+        }
+        out += '"';
+        for (const char c : cells[i])
+            out += c == '"' ? std::string("\"\"") : std::string(1, c);
+        out += '"';
+    }
+    out += "\r\n";
+}
+
+Result<std::vector<CsvRow>> readCsv(const std::string& file, std::string_view text)
+{
+    return CsvReader(file, text).read();
+}
+
+} // namespace firstdew::exchange

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "facts/Result.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+// Comma-separated values after RFC 4180: CRLF between records, fields with commas, quotes or line breaks in quotes.
+namespace firstdew::exchange {
+
+struct CsvRow {
+    int line = 0; ///< of the file, from 1, where the record begins
+    std::vector<std::string> cells;
+};
+
+void appendCsvRow(std::string& out, const std::vector<std::string>& cells);
+
+/// Reads CSV in UTF-8 with or without a byte order mark, records ended by CRLF or LF. Empty lines are passed over.
+/// Refused, naming the line: a quote left open, a quote in the middle of a bare field, text after a closing quote.
+[[nodiscard]] facts::Result<std::vector<CsvRow>> readCsv(const std::string& file, std::string_view text);
+
+} // namespace firstdew::exchange

@@ -1,0 +1,231 @@
+#include "exchange/Fhir.h"
+
+#include "exchange/Utc.h"
+#include "facts/Record.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+namespace firstdew::exchange {
+
+using nlohmann::ordered_json;
+
+namespace {
+
+std::string url(std::string_view tail) { return std::string(kFhirBase) + std::string(tail); }
+
+/// Our ids in the alphabet of FHIR's (letters, digits, '-' and '.').
+std::string fhirId(std::string id)
+{
+    std::ranges::replace(id, '_', '-');
+    std::ranges::replace(id, ':', '.');
+    return id;
+}
+
+/// FHIR's strings hold no control characters but tab and line breaks, and something beside white space; else nothing.
+std::string plainText(std::string text)
+{
+    std::erase_if(text,
+                  [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r'; });
+    return text.find_first_not_of(" \t\r\n") == std::string::npos ? std::string() : text;
+}
+
+void addNote(ordered_json& body, const std::string& note)
+{
+    if (const std::string text = plainText(note); !text.empty())
+        body["note"] = {{{"text", text}}};
+}
+
+ordered_json coded(std::string_view system, std::string_view code, std::string_view text)
+{
+    return {{"coding", {{{"system", url("CodeSystem/") + std::string(system)}, {"code", code}, {"display", text}}}},
+            {"text", text}};
+}
+
+template <Worded E>
+ordered_json wordConcept(std::string_view system, E value)
+{
+    std::string name(word(value));
+    std::ranges::replace(name, '-', ' ');
+    return coded(system, word(value), name);
+}
+
+ordered_json quantity(double value, std::string_view unit, std::string_view ucum)
+{
+    return {{"value", value}, {"unit", unit}, {"system", "http://unitsofmeasure.org"}, {"code", ucum}};
+}
+
+ordered_json quantityExtension(std::string_view name, double value, std::string_view unit, std::string_view ucum)
+{
+    return {{"url", url("StructureDefinition/") + std::string(name)}, {"valueQuantity", quantity(value, unit, ucum)}};
+}
+
+ordered_json localTime(MinuteOfDay at)
+{
+    return {{"url", url("StructureDefinition/local-time")}, {"valueTime", at.text() + ":00"}};
+}
+
+class BundleWriter {
+public:
+    BundleWriter(std::span<const Fact> facts, const FhirOptions& options) : m_options(options)
+    {
+        for (const std::string& person : personsIn(facts)) {
+            m_subject = fhirId(person);
+            const Record record = recordOf(facts, person);
+            patient(record);
+            each<CheckIn>(record), each<Hdss>(record), each<Weighing>(record), each<SideEffect>(record);
+            for (const auto& entry : record.all<Session>())
+                session(record, entry);
+        }
+    }
+
+    std::string text() &&
+    {
+        ordered_json bundle{
+            {"resourceType", "Bundle"}, {"type", "collection"}, {"timestamp", utcText(m_options.stampMs)}};
+        if (!m_entries.empty())
+            bundle["entry"] = std::move(m_entries);
+        return bundle.dump(2) + "\n";
+    }
+
+private:
+    FhirOptions m_options;
+    std::string m_subject;
+    ordered_json m_entries = ordered_json::array();
+
+    void add(const std::string& type, const std::string& id, const ordered_json& body)
+    {
+        ordered_json resource{{"resourceType", type}, {"id", id}};
+        resource.update(body);
+        m_entries.push_back({{"fullUrl", url(type + "/" + id)}, {"resource", std::move(resource)}});
+    }
+
+    void patient(const Record& record)
+    {
+        ordered_json body = ordered_json::object();
+        if (const auto* person = record.latest<Person>(); person != nullptr && m_options.names) {
+            if (const auto name = plainText(person->payload.name); !name.empty())
+                body["name"] = {{{"text", name}}};
+            if (person->payload.birth)
+                body["birthDate"] = person->payload.birth->iso();
+        }
+        add("Patient", m_subject, body);
+    }
+
+    template <class P>
+    void each(const Record& record)
+    {
+        for (const auto& entry : record.all<P>()) {
+            ordered_json body{{"extension", {localTime(entry.happened.at)}},
+                              {"status", entry.corrected ? "corrected" : "final"}};
+            body["category"] = {
+                {{"coding",
+                  {{{"system", "http://terminology.hl7.org/CodeSystem/observation-category"}, {"code", "survey"}}}}}};
+            body["code"] = codeOf(entry.payload);
+            body["subject"] = {{"reference", "Patient/" + m_subject}};
+            body["effectiveDateTime"] = entry.happened.date.iso();
+            fill(body, entry.payload);
+            body["bodySite"] = wordConcept("site", entry.payload.site);
+            add("Observation", fhirId(entry.id), body);
+        }
+    }
+
+    static ordered_json codeOf(const CheckIn&)
+    {
+        return coded("observation", "dampness", "Dampness of the skin, by the person's own word");
+    }
+    static ordered_json codeOf(const Hdss&)
+    {
+        return coded("observation", "hdss", "Hyperhidrosis Disease Severity Scale, 1 to 4");
+    }
+    static ordered_json codeOf(const Weighing&)
+    {
+        return coded("observation", "sweat-rate", "Sweat rate by weighing paper");
+    }
+    static ordered_json codeOf(const SideEffect&) { return coded("observation", "skin", "Skin after treatment"); }
+
+    static void fill(ordered_json& body, const CheckIn& line)
+    {
+        body["valueCodeableConcept"] = wordConcept("level", line.level);
+        for (const Circumstance c : allOf<Circumstance>())
+            if (line.with.contains(c))
+                body["component"].push_back({{"code", wordConcept("circumstance", c)}, {"valueBoolean", true}});
+    }
+    static void fill(ordered_json& body, const Hdss& hdss) { body["valueInteger"] = hdss.score; }
+    static void fill(ordered_json& body, const Weighing& w)
+    {
+        body["valueQuantity"] = quantity((w.after.mg - w.before.mg) / w.minutes, "mg/min", "mg/min");
+        const auto part = [&](std::string_view code, std::string_view text, ordered_json value) {
+            body["component"].push_back(
+                {{"code", coded("observation", code, text)}, {"valueQuantity", std::move(value)}});
+        };
+        part("paper-before", "Paper before", quantity(w.before.mg, "mg", "mg"));
+        part("paper-after", "Paper after", quantity(w.after.mg, "mg", "mg"));
+        part("duration", "Time on the skin", quantity(w.minutes, "min", "min"));
+    }
+    static void fill(ordered_json& body, const SideEffect& effect)
+    {
+        for (const SkinFinding finding : allOf<SkinFinding>())
+            if (effect.skin.contains(finding))
+                body["component"].push_back({{"code", wordConcept("skin", finding)}, {"valueBoolean", true}});
+        addNote(body, effect.note);
+        if (effect.skin.empty() && !body.contains("note"))
+            body["dataAbsentReason"] = {
+                {"coding",
+                 {{{"system", "http://terminology.hl7.org/CodeSystem/data-absent-reason"}, {"code", "unknown"}}}}};
+    }
+
+    /// From the first to the last event of the running session it came from; its day where it was logged afterwards.
+    static ordered_json periodOf(const Record& record, const Entry<Session>& entry)
+    {
+        std::optional<long long> first, last;
+        for (const auto& event : record.all<BathEvent>())
+            if (!entry.payload.bath.empty() && event.payload.bath == entry.payload.bath && event.payload.wallMs > 0) {
+                first = std::min(first.value_or(event.payload.wallMs), event.payload.wallMs);
+                last = std::max(last.value_or(event.payload.wallMs), event.payload.wallMs);
+            }
+        if (first)
+            return {{"start", utcText(*first)}, {"end", utcText(*last)}};
+        return {{"start", entry.happened.date.iso()}, {"end", entry.happened.date.iso()}};
+    }
+
+    static ordered_json extensionsOf(const Entry<Session>& entry)
+    {
+        const Session& s = entry.payload;
+        ordered_json out{localTime(entry.happened.at)};
+        out.push_back({{"url", url("StructureDefinition/waveform")}, {"valueCode", word(s.waveform)}});
+        if (s.peak)
+            out.push_back(quantityExtension("peak-current", s.peak->mA, "mA", "mA"));
+        if (s.comfortable)
+            out.push_back(quantityExtension("highest-comfortable-current", s.comfortable->mA, "mA", "mA"));
+        if (s.charge)
+            out.push_back(quantityExtension("charge", s.charge->mAmin, "mA.min", "mA.min"));
+        if (s.comfort)
+            out.push_back({{"url", url("StructureDefinition/comfort")}, {"valueCode", word(*s.comfort)}});
+        return out;
+    }
+
+    void session(const Record& record, const Entry<Session>& entry)
+    {
+        const Session& s = entry.payload;
+        ordered_json body{{"extension", extensionsOf(entry)}, {"status", s.completed ? "completed" : "stopped"}};
+        body["code"] = coded("procedure", "tap-water-iontophoresis", "Tap-water iontophoresis");
+        body["subject"] = {{"reference", "Patient/" + m_subject}};
+        body["performedPeriod"] = periodOf(record, entry);
+        body["bodySite"] = {wordConcept("site", s.site)};
+        for (const SkinFinding finding : allOf<SkinFinding>())
+            if (s.skin.contains(finding) && finding != SkinFinding::Fine)
+                body["complication"].push_back(wordConcept("skin", finding));
+        addNote(body, s.note);
+        add("Procedure", fhirId(entry.id), body);
+    }
+};
+
+} // namespace
+
+std::string fhirBundle(std::span<const Fact> facts, const FhirOptions& options)
+{
+    return BundleWriter(facts, options).text();
+}
+
+} // namespace firstdew::exchange

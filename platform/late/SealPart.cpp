@@ -1,4 +1,0 @@
-#include "journal/OpenPgp.h"
-#include "late/Parts.h"
-
-FIRSTDEW_PART(Seal, {firstdew::journal::seal, firstdew::journal::unseal});

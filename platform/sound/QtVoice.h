@@ -1,0 +1,53 @@
+#pragma once
+
+#include "ports/Voice.h"
+#include "sound/DeviceVoice.h"
+#include "sound/VoiceLine.h"
+
+#include <deque>
+#include <map>
+#include <optional>
+
+namespace firstdew::sound {
+
+/// Tones, and clips or the device's own voice, one after the other.
+class QtVoice : public QObject, public ports::Voice {
+    Q_OBJECT
+
+public:
+    /// `speaker` is the program of the device's voice (DeviceVoice.h); without one the recorded voice says everything.
+    explicit QtVoice(const QString& speaker = {}, QObject* parent = nullptr);
+    void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
+    void ask(const std::string& language, std::function<void(bool)> answer) override;
+    [[nodiscard]] bool prepare() override;
+    void say(const std::string& prompt) override;
+    void tone(const std::string& name) override;
+    void alarm(const std::string& prompt) override;
+    void hush() override;
+
+private:
+    struct Waiting {
+        std::string id;
+        bool spoken = false;
+        qint64 since = 0;
+    };
+    VoiceLine& line();
+    const QByteArray& samples(const QString& source);
+    void enqueue(const std::string& id, bool spoken);
+    void goOn();
+    void play(const Waiting& next);
+    void afterSaid(bool said);
+    [[nodiscard]] bool byDevice(const Waiting& next) const;
+
+    ports::VoiceChoice m_choice;
+    std::optional<VoiceLine> m_line; // nothing of sound is set up before something is to be heard
+    DeviceVoice m_device;
+    std::map<QString, QByteArray> m_clips;
+    std::deque<Waiting> m_waiting;
+    Waiting m_said;
+    std::function<void()> m_asking; // who waits for whether the device has a voice
+    QElapsedTimer m_clock;
+    QTimer m_next;
+};
+
+} // namespace firstdew::sound

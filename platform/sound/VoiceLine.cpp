@@ -1,0 +1,110 @@
+#include "sound/VoiceLine.h"
+
+#include <QMediaDevices>
+#include <algorithm>
+
+namespace firstdew::sound {
+
+namespace {
+
+constexpr int kSampleRate = 16'000;
+/// A sound server begins to play when this much is there, or the little more that is asked of a slow one.
+constexpr int kAheadMs = 60;
+constexpr int kFeedMs = 20;
+/// The line stays open so long after its end: an output may come late, and what comes soon after is prompt.
+constexpr int kLingerMs = 1500;
+
+} // namespace
+
+QAudioFormat VoiceLine::format()
+{
+    QAudioFormat format;
+    format.setSampleRate(kSampleRate);
+    format.setChannelCount(1);
+    format.setSampleFormat(QAudioFormat::Int16);
+    return format;
+}
+
+VoiceLine::VoiceLine(QObject* parent) : QObject(parent)
+{
+    m_clock.start();
+    m_feeder.setInterval(kFeedMs);
+    m_feeder.setTimerType(Qt::PreciseTimer);
+    connect(&m_feeder, &QTimer::timeout, this, &VoiceLine::feed);
+    m_closer.setSingleShot(true);
+    connect(&m_closer, &QTimer::timeout, this, &VoiceLine::hush);
+}
+
+VoiceLine::~VoiceLine()
+{
+    hush();
+    m_sink.reset(); // lets events through, which still find everything here
+}
+
+/// The sink for the output that is the system's choice now; a headset may have come or gone since.
+void VoiceLine::prepare()
+{
+    const QAudioDevice device = QMediaDevices::defaultAudioOutput();
+    if (m_sink && device == m_device)
+        return;
+    m_device = device;
+    if (m_sink)
+        m_sink.release()->deleteLater(); // lets events through, which must not happen amidst of something
+    m_sink = std::make_unique<QAudioSink>(device, format());
+    m_sink->setBufferSize(format().bytesForDuration(1000 * kAheadMs));
+}
+
+bool VoiceLine::open()
+{
+    if (m_out)
+        return true;
+    prepare();
+    m_silentAt = m_clock.elapsed();
+    m_out = m_sink->start();
+    return m_out;
+}
+
+void VoiceLine::add(const QByteArray& samples)
+{
+    if (!open())
+        return;
+    m_silentAt = m_clock.elapsed() + leftMs() + format().durationForBytes(static_cast<qint32>(samples.size())) / 1000;
+    m_rest += samples;
+    feed();
+    // Not before what belongs behind it has had its turn.
+    QMetaObject::invokeMethod(this, &VoiceLine::fillUp, Qt::QueuedConnection);
+}
+
+/// A tone too short for the server to begin with is followed by silence.
+void VoiceLine::fillUp()
+{
+    if (m_out && leftMs() < 2 * kAheadMs) {
+        m_rest += QByteArray(format().bytesForDuration(1000 * kAheadMs), 0);
+        feed();
+    }
+}
+
+void VoiceLine::feed()
+{
+    const qint64 taken = m_out ? m_out->write(m_rest) : m_rest.size();
+    m_rest.remove(0, static_cast<qsizetype>(std::max<qint64>(taken, 0)));
+    if (m_rest.isEmpty())
+        m_feeder.stop();
+    else if (!m_feeder.isActive())
+        m_feeder.start();
+    m_closer.start(static_cast<int>(leftMs()) + kLingerMs);
+}
+
+qint64 VoiceLine::leftMs() const { return std::max<qint64>(m_silentAt - m_clock.elapsed(), 0); }
+
+void VoiceLine::hush()
+{
+    m_rest.clear();
+    m_feeder.stop();
+    m_closer.stop();
+    m_silentAt = 0;
+    if (m_sink)
+        m_sink->reset();
+}
+
+} // namespace firstdew::sound

@@ -1,0 +1,53 @@
+#include "exchange/Fhir.h"
+
+#include "../journal/RandomFacts.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+#include <rapidcheck.h>
+#include <set>
+
+using namespace firstdew;
+using namespace firstdew::summary;
+using nlohmann::json;
+
+namespace {
+
+/// HL7 FHIR R4, 2.1.28 and the primitives of 2.24.0.1: no empty element, no null, no control characters in a string.
+bool clean(const json& node)
+{
+    if (node.is_null() || ((node.is_structured() || node.is_string()) && node.empty()))
+        return false;
+    if (node.is_string()) {
+        const auto& text = node.get_ref<const std::string&>();
+        return text.find_first_not_of(" \t\r\n") != std::string::npos &&
+               std::none_of(text.begin(), text.end(), [](char c) {
+                   return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r';
+               });
+    }
+    return !node.is_structured() || std::all_of(node.begin(), node.end(), clean);
+}
+
+} // namespace
+
+TEST_CASE("whatever was recorded, the bundle keeps FHIR's rules for every element", "[property]")
+{
+    CHECK(rc::check([](unsigned long long seed, bool names) {
+        const auto facts = testing::RandomFacts(seed).many(200);
+        const auto bundle = json::parse(fhirBundle(facts, {names, 1772712000000}));
+        RC_ASSERT(bundle["timestamp"] == "2026-03-05T12:00:00Z");
+        RC_ASSERT(clean(bundle));
+        std::set<std::string> urls;
+        for (const auto& entry : bundle["entry"])
+            RC_ASSERT(urls.insert(entry["fullUrl"].get<std::string>()).second);
+    }));
+}
+
+TEST_CASE("ids are written in FHIR's alphabet")
+{
+    const std::vector<Fact> facts{{"a_b:c", "p:1", {LocalDate(20500), {0}}, 1, "", Hdss{DiarySite::Feet, 2}}};
+    const auto bundle = json::parse(fhirBundle(facts, {}));
+    CHECK(bundle["entry"][0]["resource"]["id"] == "p.1");
+    CHECK(bundle["entry"][1]["resource"]["id"] == "a-b.c");
+    CHECK(bundle["entry"][1]["resource"]["subject"]["reference"] == "Patient/p.1");
+}
