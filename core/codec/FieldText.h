@@ -65,6 +65,8 @@ template <Quantity T>
         return {1, 700};
     else if constexpr (std::same_as<T, Milligrams>)
         return {0, 1e7};
+    else if constexpr (std::same_as<T, SquareCentimetres>)
+        return {1, 1000};
     else if constexpr (std::same_as<T, double>)
         return {-1e15, 1e15};
     else if constexpr (std::same_as<T, long long>)

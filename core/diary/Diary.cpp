@@ -65,6 +65,14 @@ bool Diary::answeredYes(ScreeningRow row) const
     return given.back().yes || recordedLast->yes;
 }
 
+std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
+{
+    const auto& given = answers[row];
+    const auto latest =
+        std::find_if(given.rbegin(), given.rend(), [&](const HealthAnswer& a) { return a.when.date <= today; });
+    return latest == given.rend() ? std::nullopt : std::optional(latest->yes);
+}
+
 const LedSession* Diary::running() const
 {
     const auto led = ledSessions.find(latestLed);

@@ -134,6 +134,7 @@ struct Diary {
     std::optional<LocalDate> fullScreening;                   ///< day of the latest full screening
     std::optional<LocalDate> anyScreening;                    ///< day of the latest screening, full or short
     std::vector<Entry<Clearance>> clearances;
+    std::vector<Entry<SkinClearance>> skinClearances;
 
     // The plan.
     std::vector<Entry<Course>> courses;
@@ -161,7 +162,8 @@ struct Diary {
     /// Whether that question is answered yes: by the answer of the latest moment or by the one recorded last. They
     /// differ where the clock was set back in between; then the cautious one counts.
     [[nodiscard]] bool answeredYes(ScreeningRow row) const;
-    [[nodiscard]] bool asked(ScreeningRow row) const { return !answers[row].empty(); }
+    /// The latest answer given up to today, whatever was answered on days that have not come yet.
+    [[nodiscard]] std::optional<bool> answerSoFar(ScreeningRow row) const;
     /// The session that is running: prepared, begun, neither stopped nor logged. Nullptr where none is.
     [[nodiscard]] const LedSession* running() const;
     /// The site's report of that day, or nullptr.

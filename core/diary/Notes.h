@@ -10,9 +10,9 @@ namespace firstdew::diary {
 template <class P>
 inline constexpr bool kHappens =
     std::is_same_v<P, CheckIn> || std::is_same_v<P, Session> || std::is_same_v<P, Screening> ||
-    std::is_same_v<P, Clearance> || std::is_same_v<P, Course> || std::is_same_v<P, ReviewDone> ||
-    std::is_same_v<P, Hdss> || std::is_same_v<P, Weighing> || std::is_same_v<P, SideEffect> ||
-    std::is_same_v<P, CallAnswered>;
+    std::is_same_v<P, Clearance> || std::is_same_v<P, SkinClearance> || std::is_same_v<P, Course> ||
+    std::is_same_v<P, ReviewDone> || std::is_same_v<P, Hdss> || std::is_same_v<P, Weighing> ||
+    std::is_same_v<P, SideEffect> || std::is_same_v<P, CallAnswered>;
 
 /// Takes entries into a diary, one at a time. None may come before the last one of its kind.
 class Notes {
@@ -81,6 +81,7 @@ public:
     }
 
     void note(const Entry<Clearance>& e) { m_diary.clearances.push_back(e); }
+    void note(const Entry<SkinClearance>& e) { m_diary.skinClearances.push_back(e); }
     void note(const Entry<Preparation>& e) { m_diary.preparations.push_back(e); }
 
     void note(const Entry<Course>& e)

@@ -92,11 +92,12 @@ struct Machine {
     PolaritySwap swap{};
     bool remote = false;
     PowerSource power{};
+    std::optional<SquareCentimetres> pad; ///< area of one armpit pad
     static constexpr std::string_view kind = "machine";
     static void fields(auto& self, auto&& f)
     {
         f("name", self.name), f("direct", self.direct), f("pulsed", self.pulsed), f("swap", self.swap),
-            f("remote", self.remote), f("power", self.power);
+            f("remote", self.remote), f("power", self.power), f("pad_cm2", self.pad);
     }
     bool operator==(const Machine&) const = default;
 };
@@ -206,6 +207,16 @@ struct Clearance {
         f("row", self.row), f("who", self.who), f("given", self.given), f("expires", self.expires);
     }
     bool operator==(const Clearance&) const = default;
+};
+
+/// A clinician's word that a blister or burn at a site has been seen and the site may be treated again.
+struct SkinClearance {
+    DiarySite site{};
+    std::string who;
+    LocalDate given;
+    static constexpr std::string_view kind = "skin-clearance";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("who", self.who), f("given", self.given); }
+    bool operator==(const SkinClearance&) const = default;
 };
 
 /// What the person says of skin and products before a session.

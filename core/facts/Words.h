@@ -26,7 +26,7 @@ enum class WayOfWorking { FreeHand, Helper, HandsUnder };
 enum class PowerSource { Cells, Mains };
 /// How the session felt, on the person's own word.
 enum class Comfort { NothingFelt, Comfortable, Strong, Unpleasant, Painful };
-enum class SkinFinding { Fine, Redness, Dryness, Itch, Blister, Burn };
+enum class SkinFinding { Fine, Redness, Dryness, Itch, Blister, Burn, Pain };
 /// Answers to the call for a top-up.
 enum class CallAnswer { StartNow, ThisEvening, Tomorrow, NotThisTime };
 enum class CourseTemplate { Seven, MonWedFri, Daily, Prescribed };
@@ -63,7 +63,7 @@ FIRSTDEW_WORDS(PolaritySwap, "leads", "switch");
 FIRSTDEW_WORDS(WayOfWorking, "free-hand", "helper", "hands-under");
 FIRSTDEW_WORDS(PowerSource, "cells", "mains");
 FIRSTDEW_WORDS(Comfort, "nothing-felt", "comfortable", "strong", "unpleasant", "painful");
-FIRSTDEW_WORDS(SkinFinding, "fine", "redness", "dryness", "itch", "blister", "burn");
+FIRSTDEW_WORDS(SkinFinding, "fine", "redness", "dryness", "itch", "blister", "burn", "pain");
 FIRSTDEW_WORDS(CallAnswer, "start-now", "this-evening", "tomorrow", "not-this-time");
 FIRSTDEW_WORDS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
 FIRSTDEW_WORDS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");

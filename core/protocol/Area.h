@@ -20,6 +20,9 @@ inline constexpr double kChildHandShare = 0.0094;
 /// One sole (our own choice).
 inline constexpr double kSoleShare = 0.015;
 
+/// Area of one armpit pad while nobody said how large it is (our own choice, cautious): at most 12 mA.
+inline constexpr SquareCentimetres kUnknownPad{24};
+
 /// Body surface by two published formulae.
 struct BodySurface {
     SquareMetres mosteller; ///< √(cm·kg/3600) (Mosteller, N Engl J Med 1987;317:1098)

@@ -1,8 +1,11 @@
 #include "protocol/CurrentAdvice.h"
 
 #include "protocol/Limits.h"
+#include "protocol/Skin.h"
 
 #include <algorithm>
+#include <cmath>
+#include <utility>
 
 namespace firstdew::protocol {
 
@@ -12,8 +15,16 @@ namespace {
 /// our own choice.
 double stepFor(Waveform waveform) { return waveform == Waveform::Direct ? 1 : 2; }
 
-/// Where nothing is known: half of the limit (our own choice, cautious).
-constexpr double kFirstShare = 0.5;
+/// Down after skin that was irritated the next day or harmed (our own choice, cautious).
+double downAfterSkin(Waveform waveform) { return waveform == Waveform::Direct ? 2 : 4; }
+
+Milliamps firstAim(Site site, Waveform waveform, Milliamps limit)
+{
+    const Milliamps usual = waveform == Waveform::Direct ? kFirstDirect
+                            : site == Site::Armpits      ? kFirstPulsedArmpits
+                                                         : kFirstPulsed;
+    return std::min(usual, Milliamps{limit.mA / 2});
+}
 
 /// What the record tells of earlier sessions at that site with that waveform.
 struct Before {
@@ -36,19 +47,23 @@ Before before(const Diary& diary, Site site, Waveform waveform)
     return out;
 }
 
-bool harmed(const SetOf<SkinFinding>& skin)
+bool unpleasant(const Session& s) { return s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful; }
+
+/// Harm at the time or on the skin afterwards, or irritation that was still there on a later day.
+bool skinSuffered(const Diary& diary, Site site, const Before& b)
 {
-    return skin.contains(SkinFinding::Blister) || skin.contains(SkinFinding::Burn);
+    return harms(b.last->skin) || std::any_of(diary.skin.begin(), diary.skin.end(), [&](const auto& e) {
+               if (!treats(site).contains(e.payload.site) || e.happened.date < b.on)
+                   return false;
+               return harms(e.payload.skin) || (e.happened.date > b.on && irritates(e.payload.skin));
+           });
 }
 
-/// At the time, or on the skin afterwards.
-bool hurt(const Diary& diary, Site site, const Before& b)
+/// The level of the latest direct session at the site, where that was unpleasant.
+std::optional<Milliamps> unpleasantDirect(const Diary& diary, Site site)
 {
-    if (b.last->comfort == Comfort::Unpleasant || b.last->comfort == Comfort::Painful || harmed(b.last->skin))
-        return true;
-    return std::any_of(diary.skin.begin(), diary.skin.end(), [&](const auto& e) {
-        return e.happened.date >= b.on && treats(site).contains(e.payload.site) && harmed(e.payload.skin);
-    });
+    const Before b = before(diary, site, Waveform::Direct);
+    return b.last != nullptr && unpleasant(*b.last) ? b.level : std::nullopt;
 }
 
 /// On the person's word alone: a peak that nobody called comfortable is nothing to build on.
@@ -67,42 +82,69 @@ bool olderChild(const Diary& diary)
     return age >= kOlderChildYears && age < kAdultFromYears;
 }
 
+/// Where this site has no level with this waveform yet. Pulsed is felt about half as strongly as direct (common
+/// practice, no source), so that pulsed after unpleasant direct current starts at twice that at most.
+CurrentAdvice firstAdvice(const Diary& diary, Site site, Waveform waveform, Milliamps limit)
+{
+    CurrentAdvice out;
+    out.target = firstAim(site, waveform, limit);
+    if (waveform == Waveform::Pulsed)
+        if (const auto level = unpleasantDirect(diary, site))
+            out.target = std::min(out.target, Milliamps{2 * level->mA});
+    out.reasons.push_back(CurrentReason::FirstTime);
+    return out;
+}
+
+/// One step from the last level: the target and its reason.
+std::pair<Milliamps, CurrentReason> nextLevel(const Before& b, bool suffered, Waveform waveform)
+{
+    const double level = b.level->mA;
+    if (suffered)
+        return {{std::max(0.0, level - downAfterSkin(waveform))}, CurrentReason::AfterIrritation};
+    if (unpleasant(*b.last))
+        return {{std::max(0.0, level - stepFor(waveform))}, CurrentReason::AfterDiscomfort};
+    if (!b.last->completed)
+        return {*b.level, CurrentReason::AfterInterruption};
+    if (!comfortable(*b.last))
+        return {*b.level, CurrentReason::SameAgain};
+    return {{level + stepFor(waveform)}, CurrentReason::AfterComfortable};
+}
+
+/// Days since the site was last treated, with whatever waveform.
+int daysUntreated(const Diary& diary, Site site)
+{
+    const auto last = std::find_if(diary.sessions.rbegin(), diary.sessions.rend(),
+                                   [&](const auto& e) { return e.payload.site == site; });
+    return diary.today - last->happened.date;
+}
+
 } // namespace
 
 CurrentAdvice currentAdviceFor(const Diary& diary, Site site, Waveform waveform, Milliamps limit)
 {
-    CurrentAdvice out;
     const Before b = before(diary, site, waveform);
-    if (!b.level) {
-        out.target = {limit.mA * kFirstShare};
-        out.reasons.push_back(CurrentReason::FirstTime);
-        return out;
-    }
+    if (!b.level || daysUntreated(diary, site) >= kAnewDays)
+        return firstAdvice(diary, site, waveform, limit);
     const Milliamps level = *b.level;
+    const bool suffered = skinSuffered(diary, site, b);
+    CurrentAdvice out;
     out.last = level;
-    const double step = stepFor(waveform);
-    const bool afterHurt = hurt(diary, site, b);
-    if (afterHurt) {
-        out.target = {std::max(0.0, level.mA - step)};
-        out.reasons.push_back(CurrentReason::AfterDiscomfort);
-        if (waveform == Waveform::Direct && level <= kPoorlyTolerated)
-            out.reasons.push_back(CurrentReason::TryPulsed);
-    } else if (!b.last->completed) {
-        out.target = level;
-        out.reasons.push_back(CurrentReason::AfterInterruption);
-    } else if (!comfortable(*b.last)) {
-        out.target = level;
-        out.reasons.push_back(CurrentReason::SameAgain);
-    } else {
-        out.target = {level.mA + step};
-        out.reasons.push_back(CurrentReason::AfterComfortable);
+    const auto [target, reason] = nextLevel(b, suffered, waveform);
+    out.target = target;
+    out.reasons.push_back(reason);
+    const double afterLapse = std::floor(level.mA * 2 / 3 * 2) / 2; // in steps that a meter shows
+    if (daysUntreated(diary, site) >= kLapseDays && out.target.mA > afterLapse) {
+        out.target = {afterLapse};
+        out.reasons.front() = CurrentReason::AfterLapse;
     }
+    const bool hurt = suffered || unpleasant(*b.last);
+    if (hurt && waveform == Waveform::Direct && level <= kPoorlyTolerated)
+        out.reasons.push_back(CurrentReason::TryPulsed);
     if (out.target > limit) {
         out.target = limit;
         out.reasons.insert(out.reasons.begin(), CurrentReason::AtLimit);
     }
-    const bool handsOrFeet = site != Site::Armpits;
-    if (waveform == Waveform::Pulsed && handsOrFeet && !afterHurt && comfortable(*b.last) && level.mA >= 20 &&
+    if (waveform == Waveform::Pulsed && site != Site::Armpits && !hurt && comfortable(*b.last) && level.mA >= 20 &&
         olderChild(diary))
         out.reasons.push_back(CurrentReason::TryDirect);
     return out;

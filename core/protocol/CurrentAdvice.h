@@ -18,6 +18,8 @@ enum class CurrentReason {
     AfterInterruption, ///< the last session was not completed: the same level again
     TryPulsed,         ///< direct not tolerated above 10 mA: pulsed next, if the machine has it
     TryDirect,         ///< an older child comfortable at 20 mA pulsed: suggest direct for hands and feet
+    AfterIrritation,   ///< redness, itch or pain lasted to the next day, or a blister or burn: well below
+    AfterLapse,        ///< long without a session there: at most two thirds of the last level
     SameAgain          ///< strong, or nobody said it was comfortable: the same level again
 };
 
@@ -29,6 +31,13 @@ struct CurrentAdvice {
 
 /// A child old enough to be advised to try direct current (our own choice).
 inline constexpr int kOlderChildYears = 12;
+/// First aims where nothing is known of a person (our own choice, cautious), at most half of the limit.
+inline constexpr Milliamps kFirstDirect{10};
+inline constexpr Milliamps kFirstPulsed{15};
+inline constexpr Milliamps kFirstPulsedArmpits{4};
+/// Days without a session at a site after which the level comes down, and after which it starts anew (our own choice).
+inline constexpr int kLapseDays = 8 * 7;
+inline constexpr int kAnewDays = 182;
 /// Direct current not tolerated above this speaks for pulsed (common practice, no source).
 inline constexpr Milliamps kPoorlyTolerated{10};
 
@@ -40,5 +49,5 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 
 namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
-               "after-interruption", "try-pulsed", "try-direct", "same-again");
+               "after-interruption", "try-pulsed", "try-direct", "after-irritation", "after-lapse", "same-again");
 } // namespace firstdew::facts

@@ -34,6 +34,9 @@ std::optional<LimitRow> refusal(const LimitQuery& q)
     // Common practice, no source: armpits with pulsed current only, always.
     if (q.site == Site::Armpits && q.waveform == Waveform::Direct)
         return LimitRow::ArmpitsPulsedOnly;
+    if (!q.sheets.empty() && q.sheets.front().waveform && *q.sheets.front().waveform != q.waveform &&
+        q.site != Site::Armpits)
+        return LimitRow::PrescribedWaveform;
     if (q.machine && !(q.waveform == Waveform::Direct ? q.machine->direct : q.machine->pulsed))
         return LimitRow::MachineLacksWaveform;
     return std::nullopt;
@@ -61,14 +64,13 @@ LimitAnswer limitFor(const LimitQuery& query)
         }
     };
     out.applied.push_back(trade.row);
-    if (query.sheet) {
-        const auto& written = query.waveform == Waveform::Direct ? query.sheet->directLimit : query.sheet->pulsedLimit;
-        const bool forThisSite = query.sheet->sites.empty() || query.sheet->sites.contains(query.site);
-        if (written && forThisSite && written->mA > 0)
+    for (const CareSheet& sheet : query.sheets) {
+        const auto& written = query.waveform == Waveform::Direct ? sheet.directLimit : sheet.pulsedLimit;
+        if (written && written->mA > 0)
             lowerTo(*written, LimitRow::CareSheet);
     }
     if (query.contact && query.contact->cm2 > 0) {
-        lowerTo({kDensityCeiling * query.contact->cm2}, LimitRow::Density);
+        lowerTo({kDensityCeiling * query.contact->cm2}, query.padKnown ? LimitRow::Density : LimitRow::PadUnknown);
         const Milliamps warn{kDensityWarning * query.contact->cm2};
         if (warn < out.limit)
             out.warnAbove = warn;

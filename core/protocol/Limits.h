@@ -24,19 +24,22 @@ enum class LimitRow {
     ChildDirect,
     AdultPulsed,
     ChildPulsed,
-    CareSheet,         ///< the prescriber's lower limit
-    Density,           ///< 0.5 mA/cm² over the contact area
-    ArmpitsPulsedOnly, ///< refuses direct current at the armpits
+    CareSheet,          ///< the prescriber's lower limit
+    Density,            ///< 0.5 mA/cm² over the contact area
+    PadUnknown,         ///< the same over kUnknownPad, since nobody said how large the pads are
+    ArmpitsPulsedOnly,  ///< refuses direct current at the armpits
+    PrescribedWaveform, ///< refuses a waveform other than the prescriber's
     MachineLacksWaveform
 };
 
 struct LimitQuery {
     Site site{};
     Waveform waveform{};
-    AgeGroup age = AgeGroup::Child; ///< the cautious reading where the birth date is unknown
-    std::optional<Machine> machine; ///< nothing: not asked
-    std::optional<CareSheet> sheet;
-    std::optional<SquareCentimetres> contact; ///< smaller contact area of the path, see contactArea()
+    AgeGroup age = AgeGroup::Child;           ///< the cautious reading where the birth date is unknown
+    std::optional<Machine> machine;           ///< nothing: not asked
+    std::vector<CareSheet> sheets;            ///< whose limits bind; the first one is that of the site itself
+    std::optional<SquareCentimetres> contact; ///< smallest contact area of the path, see contactArea()
+    bool padKnown = true;                     ///< false: `contact` is kUnknownPad
 };
 
 struct LimitAnswer {

@@ -1,7 +1,9 @@
 #include "protocol/MayBegin.h"
 
 #include "protocol/Area.h"
+#include "protocol/CareSheets.h"
 #include "protocol/Screening.h"
+#include "protocol/Skin.h"
 
 #include <fmt/format.h>
 
@@ -55,6 +57,26 @@ std::optional<Error> refusalByScreening(const Diary& diary, Site site)
     return std::nullopt;
 }
 
+/// Every limit depends on the age, so that a session needs a birth date (our own choice, cautious).
+std::optional<Error> refusalByBirthDate(const Diary& diary)
+{
+    if (diary.person && diary.person->birth)
+        return std::nullopt;
+    return Error{"birth-date-missing", "birth",
+                 "the limits depend on the age, and no birth date is recorded; leave the machine off and enter it"};
+}
+
+std::optional<Error> refusalBySkin(const Diary& diary, Site site)
+{
+    const auto bar = skinBar(diary, site);
+    if (!bar)
+        return std::nullopt;
+    return Error{"skin-bars", std::string(word(bar->site)),
+                 fmt::format("a {} was noted there on {}; leave the machine off until a clinician has seen it, and "
+                             "record who and when",
+                             word(bar->finding), bar->since.iso())};
+}
+
 /// A session dated tomorrow was done today or before: by a clock set back since, or beyond the date line.
 std::optional<Error> refusalByToday(const Diary& diary, Site site)
 {
@@ -85,9 +107,10 @@ LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform, std::
                 surface = body->cautious();
     }
     q.machine = diary.machine;
-    if (const auto* sheet = diary.careSheet())
-        q.sheet = *sheet;
-    q.contact = contactArea(site, q.age, surface, pad);
+    q.sheets = sheetsBinding(diary, site);
+    const auto known = pad || !diary.machine ? pad : diary.machine->pad;
+    q.padKnown = site != Site::Armpits || known.has_value();
+    q.contact = contactArea(site, q.age, surface, q.padKnown ? known : kUnknownPad);
     return q;
 }
 
@@ -103,6 +126,10 @@ std::optional<Error> refusalOf(const LimitQuery& query)
     if (answer.binding == LimitRow::MachineLacksWaveform)
         return Error{"machine-lacks-waveform", "waveform",
                      fmt::format("this machine has no {} current; choose the one it has", word(query.waveform))};
+    if (answer.binding == LimitRow::PrescribedWaveform)
+        return Error{"waveform-prescribed", "waveform",
+                     fmt::format("the care sheet prescribes {} current here; choose that, or ask who wrote it",
+                                 word(*query.sheets.front().waveform))};
     const bool directOnly = query.machine && !query.machine->pulsed;
     return Error{"armpits-pulsed-only", "waveform",
                  directOnly
@@ -113,6 +140,10 @@ std::optional<Error> refusalOf(const LimitQuery& query)
 
 Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
 {
+    if (auto error = refusalBySkin(diary, site))
+        return *error;
+    if (auto error = refusalByBirthDate(diary))
+        return *error;
     if (auto error = refusalByScreening(diary, site))
         return *error;
     const LimitQuery query = limitQueryFor(diary, site, waveform, pad);

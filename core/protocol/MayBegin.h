@@ -17,7 +17,8 @@ using diary::Diary;
 [[nodiscard]] std::optional<Error> refusalOf(const LimitQuery& query);
 
 /// Whether a session may begin now: asked when one is prepared, and again at its very beginning, so that an answer
-/// changed meanwhile blocks it. Refused: an answer that stops or has to be asked about first, a screening that is due,
+/// changed meanwhile blocks it. Refused: a blister or burn of that skin that no clinician has seen,
+/// no birth date, an answer that stops or has to be asked about first, a screening that is due,
 /// a waveform not for this site or machine, a completed session of that skin today. Gives what may be advised.
 [[nodiscard]] Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform,
                                            std::optional<SquareCentimetres> pad = std::nullopt);

@@ -36,36 +36,46 @@ bool trueByAge(const Diary& diary, ScreeningRow row)
            (row == ScreeningRow::UnderEighteen && age < kAdultFromYears);
 }
 
-/// A clearance counts from the day it was given to the day it expires, unless the answer was newly given after it.
-bool cleared(const Diary& diary, ScreeningRow row)
+/// A "no" that became a "yes" after the clinician spoke is a new state of things.
+bool changedAfter(const Diary& diary, const Entry<Clearance>& clearance)
 {
-    std::optional<LocalDate> until;
-    std::optional<LocalDate> given;
-    LocalTime recorded;
-    for (const auto& e : diary.clearances)
-        if (e.payload.row == row && !e.payload.who.empty() && e.payload.given <= diary.today) {
-            given = e.payload.given;
-            recorded = e.happened;
-            until = e.payload.expires.value_or(e.payload.given + kClearanceDays);
-        }
-    if (!given || *until < diary.today)
-        return false;
-    // A "no" that became a "yes" after the clinician spoke is a new state of things.
     bool before = true;
-    for (const auto& answer : diary.answers[row]) {
+    for (const auto& answer : diary.answers[clearance.payload.row]) {
         if (answer.when.date > diary.today)
             break;
-        const bool after = answer.when.date > *given || (answer.when.date == *given && answer.when > recorded);
+        const LocalDate given = clearance.payload.given;
+        const bool after = answer.when.date > given || (answer.when.date == given && answer.when > clearance.happened);
         if (answer.yes && !before && after)
-            return false;
+            return true;
         before = answer.yes;
     }
-    return true;
+    return false;
+}
+
+bool cleared(const Diary& diary, ScreeningRow row)
+{
+    const auto standing = clearanceOf(diary, row);
+    return standing && standing->holds;
 }
 
 } // namespace
 
 std::span<const RowRule> screeningRows() { return kRows; }
+
+std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow row)
+{
+    const Entry<Clearance>* latest = nullptr;
+    for (const auto& e : diary.clearances)
+        if (e.payload.row == row && !e.payload.who.empty() && e.payload.given <= diary.today &&
+            (latest == nullptr || e.payload.given >= latest->payload.given))
+            latest = &e;
+    if (latest == nullptr)
+        return std::nullopt;
+    const Clearance& c = latest->payload;
+    const LocalDate longest = c.given + (row == ScreeningRow::Pregnancy ? kPregnancyClearanceDays : kClearanceDays);
+    const LocalDate until = c.expires ? std::min(*c.expires, longest) : longest;
+    return ClearanceStanding{c.who, c.given, until, until >= diary.today && !changedAfter(diary, *latest)};
+}
 
 ScreeningVerdict screen(const Diary& diary, [[maybe_unused]] Site site)
 {
@@ -100,7 +110,7 @@ ScreeningDue screeningDue(const Diary& diary)
 bool everyRowAnswered(const Diary& diary)
 {
     return std::ranges::all_of(screeningRows(),
-                               [&](const RowRule& r) { return knownByAge(r.row) || diary.asked(r.row); });
+                               [&](const RowRule& r) { return knownByAge(r.row) || diary.answerSoFar(r.row); });
 }
 
 } // namespace firstdew::protocol

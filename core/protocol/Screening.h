@@ -12,8 +12,9 @@ using diary::Diary;
 
 /// Days after which the whole screening is asked again (our own choice, cautious).
 inline constexpr int kFullScreeningDays = 28;
-/// Days a clearance holds where the clinician named no end (our own choice, cautious).
-inline constexpr int kClearanceDays = 365;
+/// Days a clearance holds at most, counted from the day it was given (our own choice, cautious).
+inline constexpr int kClearanceDays = 180;
+inline constexpr int kPregnancyClearanceDays = 28;
 /// Not treated before this birthday (NHS dermatology leaflets, Newcastle; South Tees).
 inline constexpr int kTreatedFromYears = 5;
 
@@ -38,6 +39,17 @@ struct RowRule {
 
 /// Whether every question of the screening was answered at some time, whatever is due again.
 [[nodiscard]] bool everyRowAnswered(const Diary& diary);
+
+/// A clinician's word on one row.
+struct ClearanceStanding {
+    std::string who;
+    LocalDate given;
+    LocalDate until;    ///< the last day on which it holds
+    bool holds = false; ///< today: not expired, and the answer was not newly given after it
+};
+
+/// The clearance of a row given last, or nothing where there is none.
+[[nodiscard]] std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow row);
 
 enum class ScreeningOutcome { Go, AskFirst, Stop };
 enum class ScreeningDue { None, ShortQuestion, Full };

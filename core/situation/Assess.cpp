@@ -1,6 +1,7 @@
 #include "situation/Assess.h"
 
 #include "protocol/Kit.h"
+#include "protocol/Skin.h"
 
 #include <algorithm>
 #include <cmath>
@@ -159,20 +160,22 @@ void readReports(const View& v, SiteSituation& s)
     const bool atRest = last.with.empty();
     if (last.level == Level::Dry)
         return;
-    if (last.level >= Level::Wet && atRest) {
+    const int age = v.sessions.empty() ? 0 : last.date - v.sessions.back();
+    const bool twice = v.sinceSession.size() >= 2 && v.sinceSession[v.sinceSession.size() - 2].level != Level::Dry &&
+                       last.date - v.sinceSession[v.sinceSession.size() - 2].date <= 2;
+    // The day after a session the skin settles: one wet report then is no reason for a new course (our own choice).
+    const bool settling = !v.sessions.empty() && age <= kSettlingDays && !twice;
+    if (last.level >= Level::Wet && atRest && !settling) {
         s.stage = Stage::SweatingAgain;
         s.advice = Advice::RestartCourse;
         s.nextSession = v.today;
         s.reasons.push_back(because(ReasonKind::WetAtRest, last.date));
         return;
     }
-    const bool twice = v.sinceSession.size() >= 2 && v.sinceSession[v.sinceSession.size() - 2].level != Level::Dry &&
-                       last.date - v.sinceSession[v.sinceSession.size() - 2].date <= 2;
-    const int age = v.sessions.empty() ? 0 : last.date - v.sessions.back();
     const bool old = v.sessions.empty() || age >= s.forecast.soonest;
     // Younger than that, the expected harm decides; the day after a session the skin is left to settle.
     const bool likely = age > kSettlingDays && s.forecast.firstDew;
-    if (twice || (atRest && (old || likely))) {
+    if (!settling && (twice || (atRest && (old || likely)))) {
         s.stage = Stage::FirstDew;
         s.advice = Advice::FirstDewTopUp;
         s.nextSession = v.today;
@@ -187,7 +190,8 @@ void readReports(const View& v, SiteSituation& s)
     if (v.today - last.date > 1)
         return;
     s.advice = Advice::Watch;
-    s.reasons.push_back(because(atRest ? ReasonKind::ClammyAtRest : ReasonKind::ClammyStirred, last.date));
+    const auto atRestKind = last.level >= Level::Wet ? ReasonKind::WetAtRest : ReasonKind::ClammyAtRest;
+    s.reasons.push_back(because(atRest ? atRestKind : ReasonKind::ClammyStirred, last.date));
 }
 
 /// Where the reports call for nothing: the rhythm does, once the due day has come, or once waiting until tomorrow does
@@ -264,22 +268,39 @@ bool callsForSession(Advice advice)
            advice == Advice::RestartCourse;
 }
 
-/// No advice to treat stands against the screening or on a machine that must not be used there.
-void guard(const View& v, SiteSituation& s)
+/// What stands against any session at the site today, apart from the skin.
+std::vector<Reason> barsOf(const View& v)
 {
+    std::vector<Reason> out;
     const auto verdict = protocol::screen(v.diary, v.use.treatedAs);
-    const bool unsuited = v.diary.machine && v.use.treatedAs == Site::Armpits && !v.diary.machine->pulsed;
-    std::vector<Reason> reasons;
     if (verdict.outcome != protocol::ScreeningOutcome::Go)
         for (const ScreeningRow row : verdict.deciding) {
-            Reason r = because(verdict.outcome == protocol::ScreeningOutcome::Stop ? ReasonKind::ScreeningStops
-                                                                                   : ReasonKind::ScreeningAsks);
-            r.row = row;
-            reasons.push_back(r);
+            const bool stops = verdict.outcome == protocol::ScreeningOutcome::Stop;
+            out.push_back(because(stops ? ReasonKind::ScreeningStops : ReasonKind::ScreeningAsks));
+            out.back().row = row;
         }
-    if (unsuited)
-        reasons.push_back(because(ReasonKind::MachineUnsuited));
-    if (reasons.empty() || (!callsForSession(s.advice) && s.stage != Stage::NotStarted))
+    if (!v.diary.person || !v.diary.person->birth)
+        out.push_back(because(ReasonKind::BirthDateMissing));
+    if (v.diary.machine && v.use.treatedAs == Site::Armpits && !v.diary.machine->pulsed)
+        out.push_back(because(ReasonKind::MachineUnsuited));
+    return out;
+}
+
+/// No advice to treat stands against the skin, the screening or a machine that must not be used there.
+void guard(const View& v, SiteSituation& s)
+{
+    std::vector<Reason> reasons;
+    const auto skin = protocol::skinBar(v.diary, v.use.treatedAs);
+    if (skin) {
+        reasons.push_back(because(ReasonKind::SkinBars, skin->since));
+        reasons.back().finding = skin->finding;
+        s.nextSession.reset();
+    }
+    if (callsForSession(s.advice) || s.stage == Stage::NotStarted) {
+        const auto bars = barsOf(v);
+        reasons.insert(reasons.end(), bars.begin(), bars.end());
+    }
+    if (reasons.empty())
         return;
     s.advice = Advice::Blocked;
     s.reasons.insert(s.reasons.begin(), reasons.begin(), reasons.end());

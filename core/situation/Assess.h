@@ -49,7 +49,9 @@ enum class ReasonKind {
     ScreeningStops,  ///< row
     ScreeningAsks,   ///< row
     ScreeningStale,  ///< days since the last full screening; 0 = never
-    MachineUnsuited, ///< no waveform of this machine may be used at the site
+    SkinBars,           ///< finding, date: a blister or burn that no clinician has seen
+    BirthDateMissing,   ///< no limit can be told without it
+    MachineUnsuited,    ///< no waveform of this machine may be used at the site
     NoResponse,
     ResponseGood,
     ResponseStrong,
@@ -67,6 +69,7 @@ struct Reason {
     double probability = 0;
     std::optional<LocalDate> date;
     std::optional<ScreeningRow> row;
+    std::optional<SkinFinding> finding;
 };
 
 /// Where one diary site stands. Hand + foot sessions count for both of their sites.
@@ -110,6 +113,6 @@ FIRSTDEW_WORDS(situation::Advice, "none", "do-course-session", "first-dew-top-up
 FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "course-session-later", "course-overrun",
                "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice",
                "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
-               "screening-stops", "screening-asks", "screening-stale", "machine-unsuited", "no-response",
-               "response-good", "response-strong", "paused-by-person", "put-off");
+               "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
+               "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off");
 } // namespace firstdew::facts

@@ -79,8 +79,9 @@ Contents contentsFor(const Diary& diary, LocalDate from)
     std::ranges::copy_if(diary.skin, std::back_inserter(out.sideEffects), ofPeriod);
     out.clearances = diary.clearances;
     for (const auto& rule : protocol::screeningRows()) {
-        out.screened = out.screened || diary.asked(rule.row);
-        if (diary.answeredYes(rule.row))
+        const auto answer = diary.answerSoFar(rule.row);
+        out.screened = out.screened || answer;
+        if (answer == true)
             out.screeningYes.push_back(rule.row);
     }
     for (const auto& e : diary.questions)

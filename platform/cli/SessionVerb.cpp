@@ -1,5 +1,6 @@
 #include "Recording.h"
 
+#include "protocol/CareSheets.h"
 #include "protocol/Limits.h"
 
 #include <fmt/format.h>
@@ -58,12 +59,10 @@ void refuseTwice(const diary::Diary& diary, const Session& s)
 /// What the trade says of a session that did happen: kept all the same, but not in silence.
 std::vector<std::string> cautions(const diary::Diary& diary, const Session& s)
 {
-    const CareSheet* sheet = diary.careSheet();
     protocol::LimitQuery query{
         s.site, s.waveform, protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, diary.today),
         {},     {},         {}};
-    if (sheet)
-        query.sheet = *sheet;
+    query.sheets = protocol::sheetsBinding(diary, s.site);
     const auto limit = protocol::limitFor(query);
     if (!limit.allowed)
         return {"this waveform is not for that site: use pulsed current at the armpits, or do not treat them"};

@@ -81,10 +81,10 @@ TEST_CASE("a blister or a burn counts as hurt, at the time or seen later on that
     for (const SkinFinding finding : {SkinFinding::Blister, SkinFinding::Burn}) {
         auto s = sessionAt(12);
         s.skin = {finding};
-        CHECK(says(after(s), CurrentReason::AfterDiscomfort));
+        CHECK(says(after(s), CurrentReason::AfterIrritation));
         const auto seen = [&](DiarySite site, LocalDate on) {
             return says(after(sessionAt(12), Facts().add(SideEffect{site, {finding}, ""}, on)),
-                        CurrentReason::AfterDiscomfort);
+                        CurrentReason::AfterIrritation);
         };
         CHECK(seen(DiarySite::Hands, kDay - 1));
         CHECK(seen(DiarySite::Hands, kDay));
@@ -130,4 +130,39 @@ TEST_CASE("an older child comfortable at 20 mA pulsed is pointed to direct curre
     auto armpits = pulsed;
     armpits.site = Site::Armpits;
     CHECK_FALSE(told(armpits, day("2014-03-05")));
+}
+
+// First aims: our own choice, cautious.
+TEST_CASE("the first aim is 10 mA direct, 15 mA pulsed, 4 mA at armpits, and never above half of the limit")
+{
+    const auto aim = [](Site site, Waveform waveform, double limit, const Facts& d = Facts()) {
+        return currentAdviceFor(d.on(kDay), site, waveform, {limit}).target.mA;
+    };
+    CHECK(aim(Site::Feet, Waveform::Direct, 20) == 10);
+    CHECK(aim(Site::Feet, Waveform::Pulsed, 30) == 15);
+    CHECK(aim(Site::Armpits, Waveform::Pulsed, 12) == 4);
+    CHECK(aim(Site::Armpits, Waveform::Pulsed, 6) == 3);
+    CHECK(aim(Site::Hands, Waveform::Direct, 15) == 7.5);
+    // Pulsed is felt about half as strongly as direct (common practice, no source).
+    const auto hurt = Facts().add(sessionAt(6, Comfort::Unpleasant), kDay - 1);
+    CHECK(aim(Site::Hands, Waveform::Pulsed, 30, hurt) == 12);
+    CHECK(aim(Site::Hands, Waveform::Pulsed, 30, Facts().add(sessionAt(9, Comfort::Unpleasant), kDay - 1)) == 15);
+}
+
+// Our own choice, cautious.
+TEST_CASE("after eight weeks at most two thirds of the last level, after six months the first aim")
+{
+    const auto target = [](int daysAgo) {
+        const auto d = Facts().add(sessionAt(15), kDay - daysAgo);
+        return currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit);
+    };
+    CHECK(target(55).target == Milliamps{16});
+    CHECK(target(56).target == Milliamps{10});
+    CHECK(says(target(56), CurrentReason::AfterLapse));
+    CHECK(target(181).target == Milliamps{10});
+    CHECK(says(target(182), CurrentReason::FirstTime));
+    // Another waveform at the same site is no lapse.
+    auto pulsed = sessionAt(18, Comfort::Comfortable, Waveform::Pulsed);
+    const auto d = Facts().add(sessionAt(15), kDay - 70).add(pulsed, kDay - 3);
+    CHECK(currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit).target == Milliamps{16});
 }

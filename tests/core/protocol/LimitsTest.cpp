@@ -55,16 +55,16 @@ TEST_CASE("a waveform the machine lacks is refused")
 TEST_CASE("a prescriber lowers a limit and never raises it")
 {
     auto q = ask(Site::Hands, Waveform::Direct, AgeGroup::Adult);
-    q.sheet = CareSheet{};
-    q.sheet->directLimit = Milliamps{12};
+    q.sheets = {CareSheet{}};
+    q.sheets[0].directLimit = Milliamps{12};
     CHECK(limitFor(q).limit.mA == 12);
     CHECK(limitFor(q).binding == LimitRow::CareSheet);
-    q.sheet->directLimit = Milliamps{25};
+    q.sheets[0].directLimit = Milliamps{25};
     CHECK(limitFor(q).limit.mA == 20);
     CHECK(limitFor(q).binding == LimitRow::AdultDirect);
-    q.sheet->directLimit = Milliamps{12};
-    q.sheet->sites = {Site::Feet};
-    CHECK(limitFor(q).limit.mA == 20);
+    q.sheets.push_back(CareSheet{}); // hand + foot: that of the feet binds too
+    q.sheets[1].directLimit = Milliamps{8};
+    CHECK(limitFor(q).limit.mA == 8);
 }
 
 TEST_CASE("a small contact area lowers the limit, a fair one warns")
@@ -95,8 +95,8 @@ TEST_CASE("no input whatever lifts a limit above the trade's")
                 for (const auto age : allOf<AgeGroup>()) {
                     auto q = ask(site, waveform, age);
                     const double trade = limitFor(q).limit.mA;
-                    q.sheet = CareSheet{};
-                    q.sheet->directLimit = q.sheet->pulsedLimit = Milliamps{sheet};
+                    q.sheets = {CareSheet{}};
+                    q.sheets[0].directLimit = q.sheets[0].pulsedLimit = Milliamps{sheet};
                     q.contact = SquareCentimetres{area};
                     RC_ASSERT(limitFor(q).limit.mA <= trade);
                     RC_ASSERT(limitFor(q).limit.mA >= 0);

@@ -1,5 +1,7 @@
 #include "protocol/MayBegin.h"
 
+#include "protocol/Area.h"
+
 #include "core/Build.h"
 
 #include <catch2/catch.hpp>
@@ -97,7 +99,9 @@ TEST_CASE("height and weight bring the contact area, the sheet its lower limit")
     auto q = limitQueryFor(d.on(kToday), Site::Hands, Waveform::Direct);
     REQUIRE(q.contact);
     CHECK(q.contact->cm2 == Approx(157.4).margin(0.1)); // 0.87 % of Du Bois' 1.810 m²
-    CHECK_FALSE(limitQueryFor(d.on(kToday), Site::Armpits, Waveform::Pulsed).contact);
+    q = limitQueryFor(d.on(kToday), Site::Armpits, Waveform::Pulsed);
+    CHECK(q.contact == kUnknownPad);
+    CHECK_FALSE(q.padKnown);
     CareSheet sheet;
     sheet.directLimit = Milliamps{12};
     d.add(sheet, kToday);
@@ -184,7 +188,7 @@ TEST_CASE("where nobody is known the limits are a child's, and half of the measu
     const auto nobody = limitQueryFor(Facts().on(kToday), Site::Hands, Waveform::Direct);
     CHECK(nobody.age == AgeGroup::Child);
     CHECK_FALSE(nobody.machine);
-    CHECK_FALSE(nobody.sheet);
+    CHECK(nobody.sheets.empty());
     const auto contact = [](std::optional<Centimetres> height, std::optional<Kilograms> weight) {
         const Person p{"Ada", day("1990-01-01"), height, weight, {}};
         const auto q = limitQueryFor(Facts().add(p, kToday).on(kToday), Site::Hands, Waveform::Direct);
@@ -196,4 +200,28 @@ TEST_CASE("where nobody is known the limits are a child's, and half of the measu
     CHECK(contact({}, Kilograms{70}) == unmeasured);
     CHECK(contact(Centimetres{1e9}, Kilograms{70}) == unmeasured); // no body is like that
     CHECK(contact(Centimetres{170}, Kilograms{70}) != unmeasured);
+}
+
+TEST_CASE("without a birth date no session begins")
+{
+    Facts d;
+    d.screened(kToday).add(Person{"Ada", {}, {}, {}, {}}, kToday - 1);
+    CHECK(codeOf(d) == "birth-date-missing");
+    CHECK(codeOf(Facts().screened(kToday)) == "birth-date-missing");
+    CHECK(codeOf(d.add(Person{"Ada", day("1990-01-01"), {}, {}, {}}, kToday - 1)).empty());
+}
+
+TEST_CASE("pads of unknown size allow 12 mA at most, and known ones half a milliamp a square centimetre")
+{
+    Facts d;
+    d.adult().screened(kToday).add(Machine{"", true, true, {}, false, {}, {}}, kToday);
+    auto may = mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed);
+    REQUIRE(may.ok());
+    CHECK(may->limit.mA == 12);
+    CHECK(may->binding == LimitRow::PadUnknown);
+    CHECK(may->warnAbove->mA == Approx(4.8));
+    d.add(Machine{"", true, true, {}, false, {}, SquareCentimetres{40}}, kToday);
+    may = mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed);
+    CHECK(may->limit.mA == 20);
+    CHECK(may->binding == LimitRow::Density);
 }

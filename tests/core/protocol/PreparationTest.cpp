@@ -142,7 +142,7 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
     blister.add(SideEffect{DiarySite::Feet, {SkinFinding::Blister}, ""}, today - 1);
     CHECK(advise(blister).target.mA == 13);
     blister.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, today - 1);
-    CHECK(advise(blister).target.mA == 11);
+    CHECK(advise(blister).target.mA == 10);
 }
 
 TEST_CASE("whatever was recorded, the level advised is never above the limit nor below zero")

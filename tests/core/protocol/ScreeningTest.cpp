@@ -79,14 +79,41 @@ TEST_CASE("a clinician's clearance opens the one row it names, until it expires"
     CHECK(screen(d.on(kToday + 6), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
-TEST_CASE("a clearance without an end holds for a year")
+// Our own choice, cautious.
+TEST_CASE("a clearance holds for 180 days at most, a pregnancy's for 28, whatever end was named")
 {
-    // our own choice, cautious
+    for (const auto& [row, days] : {std::pair{ScreeningRow::MetalImplant, 180}, {ScreeningRow::Pregnancy, 28}})
+        for (const std::optional<LocalDate> end : {std::optional<LocalDate>{}, std::optional(kToday + 900)}) {
+            Facts d;
+            d.adult().screened(kToday, {row}).add(Clearance{row, "Dr Vance", kToday, end}, kToday);
+            CHECK(screen(d.on(kToday + days), Site::Hands).outcome == ScreeningOutcome::Go);
+            CHECK(screen(d.on(kToday + days + 1), Site::Hands).outcome == ScreeningOutcome::Stop);
+            CHECK(clearanceOf(d.on(kToday + days), row)->holds);
+            CHECK_FALSE(clearanceOf(d.on(kToday + days + 1), row)->holds); // shown as expired, not as absent
+            CHECK(clearanceOf(d.on(kToday), row)->until == kToday + days);
+        }
+    CHECK_FALSE(clearanceOf(Facts().on(kToday), ScreeningRow::Pregnancy));
+}
+
+TEST_CASE("a yes that is recorded last counts, though the clock was set back meanwhile, and a later no takes it back")
+{
+    const auto answer = [](Facts& d, int minute, SetOf<ScreeningRow> yes) {
+        Screening s;
+        for (const auto row : allOf<ScreeningRow>())
+            s.asked.insert(row);
+        s.yes = yes;
+        d.add(s, kToday, minute);
+    };
     Facts d;
-    d.adult().screened(kToday, {ScreeningRow::MetalImplant});
-    d.add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday, {}}, kToday);
-    CHECK(screen(d.on(kToday + 365), Site::Hands).outcome == ScreeningOutcome::Go);
-    CHECK(screen(d.on(kToday + 366), Site::Hands).outcome == ScreeningOutcome::Stop);
+    d.adult();
+    answer(d, 19 * 60, {});
+    answer(d, 18 * 60, {ScreeningRow::Pregnancy}); // an hour later, by a clock set back
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
+    answer(d, 18 * 60 + 5, {});
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
+    answer(d, 20 * 60, {ScreeningRow::Pregnancy});
+    answer(d, 18 * 60 + 30, {}); // the no is recorded last, the yes is the later of them: the cautious one counts
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("a clearance with no name behind it opens nothing")

@@ -24,6 +24,8 @@ const char* name(LimitRow row)
     case LimitRow::ChildPulsed: return "child-pulsed";
     case LimitRow::CareSheet: return "care-sheet";
     case LimitRow::Density: return "density";
+    case LimitRow::PadUnknown: return "pad-unknown";
+    case LimitRow::PrescribedWaveform: return "prescribed-waveform";
     case LimitRow::ArmpitsPulsedOnly: return "armpits-pulsed-only";
     case LimitRow::MachineLacksWaveform: return "machine-lacks-waveform";
     }
@@ -70,6 +72,12 @@ CourseRequest course(CourseTemplate plan, LocalDate start)
     return q;
 }
 
+/// As sheetFor() finds it: none where the sheet is for other sites alone.
+std::vector<CareSheet> sheetsOf(const CareSheet& sheet, Site site)
+{
+    return sheet.sites.empty() || sheet.sites.contains(site) ? std::vector{sheet} : std::vector<CareSheet>{};
+}
+
 } // namespace
 
 TEST_CASE("told: the limit of every site, current and age, with and without a sheet, a machine and an area")
@@ -106,7 +114,7 @@ TEST_CASE("told: the limit of every site, current and age, with and without a sh
                                                   {", sheet of 99", higher},
                                                   {", sheet of 15 and 30", same},
                                                   {", sheet for feet alone", feetOnly}}) {
-                    other.sheet = sheet;
+                    other.sheets = sheetsOf(sheet, site);
                     tell(with, other);
                 }
                 other = q;

@@ -1,4 +1,6 @@
 #include "core/Told.h"
+#include "protocol/CurrentAdvice.h"
+#include "protocol/MayBegin.h"
 #include "situation/Assess.h"
 #include "situation/Reminders.h"
 
@@ -275,4 +277,88 @@ TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
     c.review = kStart + 30;
     tell(lines, sheet.add(c, kStart), kStart + 30);
     build::checkTold("hours", lines);
+}
+
+namespace {
+
+/// Where the site stands, whether a session may begin, and with what aim and limit.
+void tellPermission(std::vector<std::string>& lines, const std::string& what, const Facts& d, LocalDate today,
+                    Site site = Site::Hands, Waveform waveform = Waveform::Direct)
+{
+    const auto diary = d.on(today);
+    lines.push_back(what + ":");
+    for (const SiteSituation& s : assess(diary).sites)
+        if (s.treatedAs == site)
+            lines.push_back("  " + told(s));
+    const auto may = firstdew::protocol::mayBegin(diary, site, waveform);
+    if (!may) {
+        lines.push_back(fmt::format("  {} {}: no: {}", word(site), word(waveform), may.error().message));
+        return;
+    }
+    const auto aim = firstdew::protocol::currentAdviceFor(diary, site, waveform, may->limit);
+    lines.push_back(fmt::format("  {} {}: aim {:g} mA ({}), limit {:g} mA{}", word(site), word(waveform), aim.target.mA,
+                                word(aim.reasons.front()), may->limit.mA,
+                                may->warnAbove ? fmt::format(", warns above {:g} mA", may->warnAbove->mA) : ""));
+}
+
+Session sessionWith(SetOf<SkinFinding> skin, Waveform waveform = Waveform::Direct)
+{
+    Session s;
+    s.site = Site::Hands;
+    s.waveform = waveform;
+    s.comfortable = Milliamps{16};
+    s.comfort = Comfort::Comfortable;
+    s.skin = skin;
+    return s;
+}
+
+} // namespace
+
+TEST_CASE("told: what the skin, a lapse, pads, care sheets and clearances allow")
+{
+    std::vector<std::string> lines;
+    const LocalDate today = kStart + 20;
+    const auto base = Facts().adult().screened(today).session(Site::Hands, kStart);
+    const auto on = [&](const char* what, Payload payload, LocalDate day, const Facts& d) {
+        tellPermission(lines, what, Facts(d).add(std::move(payload), day), today);
+    };
+    on("a burn with the last session", sessionWith({SkinFinding::Burn}), today - 2, base);
+    on("a blister noted in the diary", SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, today - 1, base);
+    const auto burned = Facts(base).add(sessionWith({SkinFinding::Burn}), today - 2);
+    on("seen by a clinician since", SkinClearance{DiarySite::Hands, "Dr. Invented", today - 1}, today - 1, burned);
+    on("seen before it happened", SkinClearance{DiarySite::Hands, "Dr. Invented", today - 3}, today - 1, burned);
+    const auto comfortable = Facts(base).add(sessionWith({}), today - 4);
+    tellPermission(lines, "comfortable last time", comfortable, today);
+    on("red the next day", SideEffect{DiarySite::Hands, {SkinFinding::Redness}, ""}, today - 3, comfortable);
+    tellPermission(lines, "red the next day, pulsed",
+                   Facts(base)
+                       .add(sessionWith({}, Waveform::Pulsed), today - 4)
+                       .add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, ""}, today - 3),
+                   today, Site::Hands, Waveform::Pulsed);
+    for (const int days : {55, 56, 181, 182}) {
+        auto lapsed = Facts().adult().screened(today).add(sessionWith({}), today - days);
+        tellPermission(lines, fmt::format("{} days without a session", days), lapsed, today);
+    }
+    const Machine both{"invented", true, true, {}, false, {}, {}};
+    auto pads = Facts(base).add(both, kStart);
+    tellPermission(lines, "pads of unknown size", pads, today, Site::Armpits, Waveform::Pulsed);
+    auto known = both;
+    known.pad = SquareCentimetres{45};
+    tellPermission(lines, "pads of 45 cm2", pads.add(known, kStart), today, Site::Armpits, Waveform::Pulsed);
+    CareSheet sheet;
+    sheet.given = kStart;
+    sheet.sites = {Site::Feet};
+    sheet.directLimit = Milliamps{9};
+    tellPermission(lines, "a sheet of 9 mA for the feet", Facts(base).add(sheet, kStart), today);
+    tellPermission(lines, "the same for hand + foot", Facts(base).add(sheet, kStart), today, Site::HandFoot);
+    sheet.sites = {};
+    sheet.waveform = Waveform::Pulsed;
+    tellPermission(lines, "pulsed prescribed", Facts(base).add(sheet, kStart), today);
+    tellPermission(lines, "no birth date", Facts().screened(today).session(Site::Hands, kStart), today);
+    auto wet = Facts().adult().screened(kStart).session(Site::Hands, kStart);
+    wet.checkIn(DiarySite::Hands, kStart + 1, Level::Wet);
+    tellPermission(lines, "wet the day after a top-up", wet, kStart + 1);
+    wet.checkIn(DiarySite::Hands, kStart + 2, Level::Wet);
+    tellPermission(lines, "wet the day after that, too", wet, kStart + 2);
+    build::checkTold("permission", lines);
 }

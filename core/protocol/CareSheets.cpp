@@ -1,0 +1,77 @@
+#include "protocol/CareSheets.h"
+
+#include "protocol/CurrentAdvice.h"
+#include "protocol/Limits.h"
+
+#include <algorithm>
+
+namespace firstdew::protocol {
+
+namespace {
+
+/// The last session at `site` with direct current was unpleasant at 10 mA or less.
+bool directNotTolerated(const Diary& diary, Site site)
+{
+    const auto last = std::find_if(diary.sessions.rbegin(), diary.sessions.rend(), [&](const auto& e) {
+        return e.payload.site == site && e.payload.waveform == Waveform::Direct;
+    });
+    if (last == diary.sessions.rend())
+        return false;
+    const Session& s = last->payload;
+    const auto level = s.comfortable ? s.comfortable : s.peak;
+    return (s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful) && level && *level <= kPoorlyTolerated;
+}
+
+} // namespace
+
+const CareSheet* sheetFor(const Diary& diary, Site site)
+{
+    const CareSheet* newest = nullptr;
+    for (const auto& e : diary.careSheets) {
+        const CareSheet& sheet = e.payload;
+        const bool forSite = sheet.sites.empty() || sheet.sites.contains(site);
+        if (forSite && sheet.given <= diary.today && (newest == nullptr || sheet.given >= newest->given))
+            newest = &sheet;
+    }
+    return newest;
+}
+
+std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site)
+{
+    std::vector<CareSheet> out;
+    const auto add = [&](Site of) {
+        if (const CareSheet* sheet = sheetFor(diary, of))
+            out.push_back(*sheet);
+    };
+    add(site);
+    if (site == Site::HandFoot) {
+        add(Site::Hands);
+        add(Site::Feet);
+    }
+    return out;
+}
+
+Allowances allowancesFor(const Diary& diary, Site site)
+{
+    Allowances out;
+    if (const CareSheet* sheet = sheetFor(diary, site)) {
+        out.raise = sheet->raise.value_or(out.raise);
+        out.lower = sheet->lower.value_or(out.lower);
+        out.swapping = sheet->swapping.value_or(out.swapping);
+    }
+    return out;
+}
+
+Waveform waveformFor(const Diary& diary, Site site)
+{
+    const Machine machine = diary.machine.value_or(Machine{});
+    const CareSheet* sheet = sheetFor(diary, site);
+    if (site == Site::Armpits || !machine.direct)
+        return Waveform::Pulsed;
+    if (sheet != nullptr && sheet->waveform)
+        return *sheet->waveform;
+    const bool child = ageGroupOn(diary.person ? diary.person->birth : std::nullopt, diary.today) == AgeGroup::Child;
+    return machine.pulsed && (child || directNotTolerated(diary, site)) ? Waveform::Pulsed : Waveform::Direct;
+}
+
+} // namespace firstdew::protocol

@@ -1,0 +1,106 @@
+#include "protocol/CareSheets.h"
+
+#include "core/Build.h"
+#include "protocol/MayBegin.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::protocol;
+using build::day;
+using build::Facts;
+
+namespace {
+
+const LocalDate kDay = day("2026-03-05");
+
+CareSheet sheetOf(LocalDate given, double direct, SetOf<Site> sites = {})
+{
+    CareSheet s;
+    s.who = "Dr Vance";
+    s.given = given;
+    s.sites = sites;
+    s.directLimit = Milliamps{direct};
+    return s;
+}
+
+double limit(const Facts& d, Site site, Waveform waveform = Waveform::Direct)
+{
+    return limitFor(limitQueryFor(d.on(kDay), site, waveform)).limit.mA;
+}
+
+} // namespace
+
+TEST_CASE("of several care sheets the one given last counts, each site for itself")
+{
+    Facts d;
+    d.adult().add(sheetOf(kDay - 2, 12), kDay - 2).add(sheetOf(kDay - 9, 18), kDay - 1); // an old one accepted late
+    CHECK(limit(d, Site::Hands) == 12);
+    d.add(sheetOf(kDay - 1, 9, {Site::Feet}), kDay - 1);
+    CHECK(limit(d, Site::Feet) == 9);
+    CHECK(limit(d, Site::Hands) == 12);
+    d.add(sheetOf(kDay - 1, 16), kDay - 1); // given on the same day, accepted later
+    CHECK(limit(d, Site::Feet) == 16);
+}
+
+TEST_CASE("a care sheet from the future does not count")
+{
+    Facts d;
+    d.adult().add(sheetOf(kDay + 1, 5), kDay);
+    CHECK(limit(d, Site::Hands) == 20);
+    CHECK(sheetFor(d.on(kDay + 1), Site::Hands) != nullptr);
+}
+
+TEST_CASE("hand + foot obeys the limits of the hands, of the feet and its own")
+{
+    Facts d;
+    d.adult().add(sheetOf(kDay - 3, 14, {Site::Hands}), kDay).add(sheetOf(kDay - 2, 11, {Site::Feet}), kDay);
+    CHECK(limit(d, Site::HandFoot) == 11);
+    d.add(sheetOf(kDay - 1, 8, {Site::HandFoot}), kDay);
+    CHECK(limit(d, Site::HandFoot) == 8);
+    CHECK(limit(d, Site::Hands) == 14);
+}
+
+TEST_CASE("another waveform than the prescribed one is refused")
+{
+    CareSheet s = sheetOf(kDay - 1, 12);
+    s.waveform = Waveform::Pulsed;
+    Facts d;
+    d.adult().screened(kDay).add(s, kDay);
+    CHECK(mayBegin(d.on(kDay), Site::Hands, Waveform::Direct).error().code == "waveform-prescribed");
+    CHECK(mayBegin(d.on(kDay), Site::Hands, Waveform::Pulsed).ok());
+    CHECK(waveformFor(d.on(kDay), Site::Hands) == Waveform::Pulsed);
+    s.waveform = Waveform::Direct;
+    s.given = kDay;
+    d.add(s, kDay);
+    CHECK(mayBegin(d.on(kDay), Site::Hands, Waveform::Pulsed).error().code == "waveform-prescribed");
+    // A sheet for all sites does not take the armpits' pulsed current away.
+    CHECK(mayBegin(d.on(kDay), Site::Armpits, Waveform::Pulsed).ok());
+    CHECK(mayBegin(d.on(kDay), Site::Armpits, Waveform::Direct).error().code == "armpits-pulsed-only");
+}
+
+// Common practice, no source.
+TEST_CASE("pulsed is offered first at armpits, to children, and where 10 mA of direct current was not tolerated")
+{
+    Facts d;
+    d.adult().add(Machine{"", true, true, {}, false, {}, {}}, kDay - 9);
+    CHECK(waveformFor(d.on(kDay), Site::Armpits) == Waveform::Pulsed);
+    CHECK(waveformFor(d.on(kDay), Site::Hands) == Waveform::Direct);
+    Session s;
+    s.comfort = Comfort::Unpleasant;
+    s.peak = Milliamps{10};
+    CHECK(waveformFor(Facts(d).add(s, kDay - 1).on(kDay), Site::Hands) == Waveform::Pulsed);
+    s.peak = Milliamps{11};
+    CHECK(waveformFor(Facts(d).add(s, kDay - 1).on(kDay), Site::Hands) == Waveform::Direct);
+    const auto child = Facts(d).add(Person{"Ben", day("2015-01-01"), {}, {}, "Ada"}, kDay - 9);
+    CHECK(waveformFor(child.on(kDay), Site::Hands) == Waveform::Pulsed);
+}
+
+TEST_CASE("what is done by hand has the prescriber's time")
+{
+    CareSheet s = sheetOf(kDay - 1, 12, {Site::Hands});
+    s.lower = Seconds{90};
+    const auto d = Facts().adult().add(s, kDay);
+    CHECK(allowancesFor(d.on(kDay), Site::Hands).lower == Seconds{90});
+    CHECK(allowancesFor(d.on(kDay), Site::Hands).raise == Seconds{60});
+    CHECK(allowancesFor(d.on(kDay), Site::Feet).lower == Seconds{60});
+}
