@@ -23,12 +23,11 @@ T.AbstractButton {
     property alias focusOut: face.focusOut
     implicitWidth: face.implicitWidth
     implicitHeight: face.implicitHeight
-    Accessible.role: Accessible.Button
     Accessible.name: text
     // Qt 6.4 has no other way to tell a screen reader that a button is disabled.
     Accessible.focusable: enabled
     Accessible.description: enabled ? "" : qsTr("Not possible yet")
-    Accessible.onPressAction: if (enabled) clicked()
+    Accessible.onPressAction: if (enabled) clicked() // the template of Qt 6.4 announces the action but does nothing
     Keys.onReturnPressed: event => pressedByKey(event)
     Keys.onEnterPressed: event => pressedByKey(event)
     function pressedByKey(event) { if (!event.isAutoRepeat) clicked() }
