@@ -34,7 +34,7 @@ Rectangle {
                 readonly property bool on: bar.current === modelData
                 text: Look.words.place(modelData)
                 checkable: false // the page shown decides which one is on
-                implicitWidth: face.implicitWidth
+                implicitWidth: Theme.target // the four share the bar; their text size depends on the width
                 implicitHeight: face.implicitHeight
                 Layout.fillWidth: true
                 Layout.fillHeight: true

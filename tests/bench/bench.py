@@ -146,7 +146,7 @@ def watched(pid):
 
 
 def session(tools, folder):
-    with ui.Desktop(size=(390, 844)) as desktop:
+    with ui.Desktop(size=(390, 844), sound=True) as desktop:
         store = folder / 'session.db'
         subprocess.run([tools['cli'], 'demo', '--out', store, '--today', TODAY], check=True, stdout=subprocess.DEVNULL)
         app = ui.App(desktop, tools['app'], store, '--test-now', f'{TODAY}T19:00', '--size', '390x844', '--page', 'bath', '--language', 'en')
