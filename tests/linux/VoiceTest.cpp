@@ -63,6 +63,7 @@ struct Speaking : Told {
 
     explicit Speaking(const std::string& language, bool spoken = true)
     {
+        qputenv("PULSE_SERVER", "unix:/nonexistent");
         voice.choose({spoken, false, language, [](const std::string& prompt) { return "Text: " + prompt; }});
     }
     bool answer(const std::string& language)
@@ -213,7 +214,7 @@ TEST_CASE("No voice of the device is set up before it is chosen or asked for")
 {
     Speaking s("");
     s.voice.say("hold-still");
-    CHECK(s.voice.prepare());
+    CHECK_FALSE(s.voice.prepare()); // there is no output; the device's voice speaks by itself
     QCoreApplication::processEvents();
     CHECK(s.spoken().isEmpty());
     CHECK(s.answer("de"));
@@ -225,7 +226,7 @@ TEST_CASE("No voice of the device is set up before it is chosen or asked for")
 TEST_CASE("The device's voice says one prompt after another, in the person's language")
 {
     Speaking s("de");
-    CHECK(s.voice.prepare());
+    CHECK_FALSE(s.voice.prepare()); // there is no output; the device's voice speaks by itself
     REQUIRE(s.answer("de"));
     s.voice.say("hold-still");
     s.voice.say("half-way");
