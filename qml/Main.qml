@@ -39,16 +39,6 @@ Window {
     // What the first picture has no need of is made after it.
     onFrameSwapped: if (!Router.drawn) afterwards.start()
     Timer { id: afterwards; interval: 0; onTriggered: Router.drawn = true } // the picture itself is shown first
-    /// Shows the page of that file, a place or another; whether it loaded.
-    function showForTest(name) {
-        const placeName = name.toLowerCase()
-        if (["today", "bath", "diary", "plan"].includes(placeName)) {
-            go(placeName)
-            return true
-        }
-        go("today")
-        return !!open(name, {})
-    }
 
     // Sizes are bound and not left to a layout: a page is made at the size that it keeps.
     Item {

@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Writes the table of what was tried and what it cost into DEVELOPERS.md, between its two marks.
+"""Writes the table of what was tried and what it cost into tests/bench/README.md, between its two marks.
 
 Runs the fault tests of build/test; takes the rest from the last runs of tests/fuzz/run.sh, tests/mutation/mutate.py and
 platform/linux/bench.sh. What was not run here keeps the row of the last time it was, and says so where it never was.
@@ -66,7 +66,7 @@ def costs():
 
 def main():
     program = pathlib.Path(sys.argv[1] if len(sys.argv) > 1 else SOURCE / 'build/test/tests/core/test_journal')
-    page = SOURCE / 'DEVELOPERS.md'
+    page = SOURCE / 'tests' / 'bench' / 'README.md'
     text = page.read_text(encoding='utf-8')
     head, rest = text.split(BEGIN)
     earlier = {line.split(' | ')[0]: line for line in rest.split(END)[0].splitlines()}

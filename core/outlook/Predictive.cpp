@@ -4,7 +4,6 @@
 #include <array>
 #include <cmath>
 #include <numbers>
-#include <numeric>
 
 namespace firstdew::outlook {
 
@@ -15,25 +14,24 @@ constexpr double kMedianStep = 8.0 / (kMedians - 1); // in standard deviations b
 constexpr std::size_t kShapes = 9;
 constexpr std::size_t kOfFamily = kMedians * kShapes; // Weibull times first, then log-normal ones
 constexpr std::size_t kPoints = 2 * kOfFamily;
-constexpr std::size_t kLanes = 12;
-static_assert(kPoints % kLanes == 0);
-constexpr std::size_t kWholeDays = 64;     // nodes of time at 0, 1, ... 64 days, then ever wider apart
+constexpr std::size_t kWholeDays = 64;     // nodes of time at 0, 1, ... 64 days, then at a constant ratio
 constexpr double kLongest = 3660;          // days
-constexpr double kNothing = 1e-30;         // a survivor below this is none
+constexpr double kNothing = 1e-30;         // a survivor below this counts as 0
 constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
-constexpr double kVanishing = 1e-100;      // a weight below this is none: tiny numbers are slow
+constexpr double kVanishing = 1e-100;      // a weight below this counts as 0: denormal numbers are slow
 
-// Everything below is our own choice. How it keeps the intervals honest is judged by rehearsal (COSTS.md); that the
-// prior predictive has its median at 10 days and 90 % between 3 and 35 is tested.
+// The constants below are our own choice. COSTS.md judges the coverage of the intervals by rehearsal; a test holds the
+// prior predictive to a median of 10 days with 90 % between 3 and 35.
 constexpr double kLogMedian = std::numbers::ln10;
 constexpr double kLogMedianSd = 0.6; // between people
 constexpr double kWeibullShape = 3;
 constexpr double kLognormalSd = 0.36;
 constexpr double kLogShapeSd = 0.25;
-constexpr double kWeibull =
-    0.9; ///< log-normal says the longer dry beyond the usual, the safer: less likely, and less cautious
-constexpr double kSteady = 0.8; ///< that a person's median stays
-/// A spell cut short while still dry shows little of how long it would have lasted; the median wanders the less.
+/// Prior share of the Weibull. The log-normal makes clamminess less likely the longer a person stays dry beyond the
+/// usual time, which is less plausible and less cautious.
+constexpr double kWeibull = 0.9;
+constexpr double kSteady = 0.8; ///< prior chance that a person's median stays constant
+/// After a spell that was cut short while still dry, the median wanders less, since little was seen.
 constexpr double kUnseenWandersLess = 0.8;
 
 struct Point {
@@ -41,53 +39,25 @@ struct Point {
     double logMedian = 0;
     double shape = 1; ///< Weibull shape, or sd of the logarithm
     double prior = 0;
-    double perPrior = 0; ///< 1 / prior
 };
 
-/// Ends a state in which Intel's processors may take twenty times as long for exp() and erfc(): the upper halves of the
-/// AVX registers in use, by which every change between the two kinds of instructions in the mathematical library is
-/// dear. Some libraries leave it so as they load. A compiler that may use these registers itself ends it by itself.
-void leaveUpperHalves()
-{
-#if defined(__x86_64__) && !defined(__AVX__)
-    static const bool there = __builtin_cpu_supports("avx") != 0;
-    if (there)
-        asm volatile("vzeroupper");
-#endif
-}
-
-/// What single precision does not tell from 0 or 1 is not worked out.
-double survivorOfHazard(double hazard)
-{
-    constexpr double kNone = 150;  // exp(-150) is below the least number of single precision
-    constexpr double kAll = 1e-10; // 1 - 1e-10 is 1 there
-    return hazard > kNone ? 0 : hazard < kAll ? 1 : std::exp(-hazard);
-}
-
-/// `logDays` of a time above 0.
-double survivorAtLog(const Point& p, double logDays)
+/// The chance that a time is longer than exp(`logDays`) days; 1 for minus infinity.
+double survivor(const Point& p, double logDays)
 {
     const double x = logDays - p.logMedian;
     if (p.weibull)
-        return survivorOfHazard(std::numbers::ln2 * std::exp(p.shape * x));
-    // erfc(13) is below the least number of single precision, too
-    const double z = x / (p.shape * std::numbers::sqrt2);
-    return z > 13 ? 0 : z < -5 ? 1 : 0.5 * static_cast<double>(std::erfc(static_cast<float>(z)));
+        return std::exp(-std::numbers::ln2 * std::exp(p.shape * x));
+    return 0.5 * std::erfc(x / (p.shape * std::numbers::sqrt2));
 }
 
-double survivorAt(const Point& p, double days) { return days <= 0 ? 1 : survivorAtLog(p, std::log(days)); }
-
-/// The grid, and on it the survivor at the nodes of time: computed once, looked up ever after.
+/// The points of the grid, and the survivor of each point at the nodes of time. It is computed once per process.
 struct Grid {
     std::vector<Point> points;
-    std::vector<double> firstDay; ///< hazard of the first day, of the Weibull times alone
     std::vector<double> nodes;
-    std::vector<float>
-        survivors; ///< single precision is plenty, and half the memory; node by node, all points of a node together
+    std::vector<double> survivors; ///< node by node, all points of a node together
 
     Grid()
     {
-        leaveUpperHalves();
         double sum = 0;
         for (const bool weibull : {true, false})
             for (std::size_t m = 0; m < kMedians; ++m)
@@ -100,54 +70,22 @@ struct Grid {
                         {weibull, kLogMedian + kLogMedianSd * zm, middle * std::exp(kLogShapeSd * zs), prior});
                     sum += prior;
                 }
-        for (Point& p : points) {
+        for (Point& p : points)
             p.prior /= sum;
-            p.perPrior = 1 / p.prior;
-            if (p.weibull)
-                firstDay.push_back(std::numbers::ln2 * std::exp(-p.shape * p.logMedian));
-        }
-        const double step = kLogMedianSd * kMedianStep;
-        const auto wide = static_cast<std::size_t>(std::log(kLongest / kWholeDays) / step) + 1;
-        nodes.reserve(1 + kWholeDays + wide + 1);
-        survivors.reserve(nodes.capacity() * kPoints);
-        nodes.push_back(0);
-        survivors.assign(kPoints, 1.0F);
-        for (std::size_t d = 1; d <= kWholeDays; ++d)
-            add(static_cast<double>(d));
-        for (const double wider = std::exp(step); nodes.back() * wider < kLongest;)
-            addWider(nodes.back() * wider);
-        add(kLongest);
-    }
-
-    /// The hazard of a Weibull time is that of the first day times a power of the days.
-    void add(double days)
-    {
-        nodes.push_back(days);
-        const double log = std::log(days);
-        std::array<double, kShapes> powers;
-        for (std::size_t s = 0; s < kShapes; ++s)
-            powers[s] = std::exp(points[s].shape * log);
-        for (std::size_t i = 0; i < kOfFamily; ++i)
-            survivors.push_back(static_cast<float>(survivorOfHazard(firstDay[i] * powers[i % kShapes])));
-        for (std::size_t i = kOfFamily; i < kPoints; ++i)
-            survivors.push_back(static_cast<float>(survivorAtLog(points[i], log)));
-    }
-
-    /// Of a time that is longer than the last by the factor between neighbouring medians. To such a time each median is
-    /// what the one below it is to the last, so that only the lowest have to be worked out.
-    void addWider(double days)
-    {
-        nodes.push_back(days);
-        const double log = std::log(days);
-        const std::size_t last = survivors.size() - kPoints;
-        for (std::size_t i = 0; i < kPoints; ++i) {
-            const bool lowest = i % kOfFamily < kShapes;
-            survivors.push_back(lowest ? static_cast<float>(survivorAtLog(points[i], log))
-                                       : survivors[last + i - kShapes]);
+        for (std::size_t d = 0; d <= kWholeDays; ++d)
+            nodes.push_back(static_cast<double>(d));
+        for (const double ratio = std::exp(kLogMedianSd * kMedianStep); nodes.back() * ratio < kLongest;)
+            nodes.push_back(nodes.back() * ratio);
+        nodes.push_back(kLongest);
+        survivors.reserve(nodes.size() * kPoints);
+        for (const double days : nodes) {
+            const double logDays = std::log(days);
+            for (const Point& p : points)
+                survivors.push_back(survivor(p, logDays));
         }
     }
 
-    [[nodiscard]] const float* at(std::size_t node) const { return survivors.data() + node * kPoints; }
+    [[nodiscard]] const double* at(std::size_t node) const { return survivors.data() + node * kPoints; }
 };
 
 const Grid& grid()
@@ -164,21 +102,21 @@ void addSurvivor(PerPoint& sums, double factor, double days)
     const Grid& g = grid();
     const bool tabled = days >= 0 && days <= static_cast<double>(kWholeDays) && days == std::floor(days);
     if (tabled) {
-        const float* row = g.at(static_cast<std::size_t>(days));
+        const double* row = g.at(static_cast<std::size_t>(days));
         for (std::size_t i = 0; i < kPoints; ++i)
             sums[i] += factor * row[i];
     } else if (std::isfinite(days)) {
+        const double logDays = std::log(std::max(0.0, days));
         for (std::size_t i = 0; i < kPoints; ++i)
-            sums[i] += factor * survivorAt(g.points[i], days);
+            sums[i] += factor * survivor(g.points[i], logDays);
     }
 }
 
 PerPoint likelihoods(const Evidence& spell)
 {
-    leaveUpperHalves();
     PerPoint out;
     out.fill(spell.regardless);
-    // Neighbouring pieces share an end, so that each end is looked up once.
+    // Neighbouring pieces share an end, which is evaluated once.
     double end = spell.pieces.front().from;
     double factor = 0;
     for (const Evidence::Piece& p : spell.pieces) {
@@ -207,8 +145,8 @@ double stepOfMedian()
     return noise * gain / std::sqrt(1 - gain) / kLogMedianSd;
 }
 
-/// Lets the median wander after a spell: neighbours on the grid exchange weight, at rates that leave the prior as it
-/// is.
+/// Lets the median wander after a spell: neighbours on the grid exchange weight at rates that leave the prior
+/// unchanged.
 void wander(std::vector<double>& weights, const Evidence& spell)
 {
     static const double kStep = stepOfMedian();
@@ -221,8 +159,7 @@ void wander(std::vector<double>& weights, const Evidence& spell)
             continue; // the longest medians of a family have no neighbour above
         const std::size_t above = i + kShapes;
         const double lesser = std::min(g.points[i].prior, g.points[above].prior);
-        const double flow =
-            rate * lesser * (weights[i] * g.points[i].perPrior - weights[above] * g.points[above].perPrior);
+        const double flow = rate * lesser * (weights[i] / g.points[i].prior - weights[above] / g.points[above].prior);
         weights[i] -= flow;
         weights[above] += flow;
     }
@@ -241,7 +178,7 @@ Predictive::Predictive(std::span<const Evidence> past)
 
 void Predictive::learn(std::span<const Evidence> spells)
 {
-    // Many spells of a regular person say the same; each such word is worked out once.
+    // Equal spells have equal likelihoods, which are computed once.
     std::vector<std::pair<const Evidence*, PerPoint>> known;
     known.reserve(spells.size());
     for (const Evidence& spell : spells) {
@@ -261,23 +198,19 @@ void Predictive::learn(std::span<const Evidence> spells)
                 w = w < kVanishing * sum ? 0 : w / sum;
         wander(m_wanders, spell);
     }
-    settle();
+    updateCurve();
 }
 
-void Predictive::settle()
+void Predictive::updateCurve()
 {
     const Grid& g = grid();
-    std::array<float, kPoints> shares;
-    for (std::size_t i = 0; i < kPoints; ++i)
-        shares[i] = static_cast<float>(m_steady[i] + m_wanders[i]);
     m_curve.clear();
     for (std::size_t n = 0; n < g.nodes.size(); ++n) {
-        const float* row = g.at(n);
-        std::array<float, kLanes> lanes{}; // sums side by side, for the sake of speed
-        for (std::size_t i = 0; i < kPoints; i += kLanes)
-            for (std::size_t k = 0; k < kLanes; ++k)
-                lanes[k] += shares[i + k] * row[i + k];
-        const double survivor = std::min(1.0, std::accumulate(lanes.begin(), lanes.end(), 0.0));
+        const double* row = g.at(n);
+        double sum = 0;
+        for (std::size_t i = 0; i < kPoints; ++i)
+            sum += (m_steady[i] + m_wanders[i]) * row[i];
+        const double survivor = std::min(1.0, sum);
         if (survivor < kNothing)
             break;
         m_curve.push_back(std::min(std::log(survivor), m_curve.empty() ? 0.0 : m_curve.back()));

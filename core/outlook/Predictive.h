@@ -21,7 +21,7 @@ public:
     /// From past spells, oldest first.
     explicit Predictive(std::span<const Evidence> past);
 
-    /// Takes further spells into account, oldest first; the same as building anew with them at the end.
+    /// Takes further spells into account, oldest first. The result equals building anew with them appended.
     void learn(std::span<const Evidence> spells);
 
     /// Chance that the spell lasts longer than `days` (0 or more).
@@ -31,11 +31,11 @@ public:
     [[nodiscard]] double quantile(double p, double left = 0) const;
 
 private:
-    void settle();
+    void updateCurve();
 
     std::vector<double> m_steady;  ///< per point of the grid: chance that the median stays and is that of the point
     std::vector<double> m_wanders; ///< likewise, of a median that wanders; both together sum to 1
-    std::vector<double> m_curve;   ///< log survivor at the nodes of time, as far as it is above nothing
+    std::vector<double> m_curve;   ///< log survivor at the nodes of time, up to the first that counts as 0
 };
 
 } // namespace firstdew::outlook

@@ -99,7 +99,7 @@ std::vector<NoticeAnswer> AndroidNotifier::answers()
     return out;
 }
 
-void AndroidNotifier::taken(std::size_t count) { (void)m_java.ask("taken", {{"count", count}}); }
+void AndroidNotifier::dropAnswers(std::size_t count) { (void)m_java.ask("taken", {{"count", count}}); }
 
 void AndroidNotifier::askLeave() const { (void)m_java.ask("leave", json::object()); }
 

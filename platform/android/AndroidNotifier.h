@@ -28,7 +28,7 @@ public:
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     /// One that cannot be read is an empty one, with a line in the log.
     [[nodiscard]] std::vector<ports::NoticeAnswer> answers() override;
-    void taken(std::size_t count) override;
+    void dropAnswers(std::size_t count) override;
     /// In another language from now on.
     void speak(std::map<std::string, std::string> words);
 

@@ -11,27 +11,17 @@
 #include "theme/Theme.h"
 #include "words/Names.h"
 #include "words/Prompts.h"
-#include "words/Sentences.h"
 
 #include <QFont>
-#include <QFontInfo>
 #include <QGuiApplication>
-#include <QImage>
-#include <QLibraryInfo>
 #include <QLocale>
-#include <QPainter>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickWindow>
 #include <QStandardPaths>
-#include <QTimer>
 #include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
-#include <chrono>
-#include <future>
 #include <memory>
-#include <optional>
-#include <vector>
 
 Q_IMPORT_QML_PLUGIN(FirstdewPlugin)
 
@@ -39,18 +29,17 @@ using namespace firstdew;
 
 namespace {
 
-constexpr std::chrono::milliseconds kSoon(200); // after the first picture, as a rule
-
-void takeFonts()
+void useTypefaces()
 {
     print::loadTypefaces();
+    print::loadTypefacesFor(words::languageName(QStringLiteral("ar"))); // anybody may type Arabic letters
     QFont font(QStringLiteral("Inter"));
     font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
-    font.setHintingPreference(QFont::PreferNoHinting); // as on a phone; and shapes are read four times as fast
+    font.setHintingPreference(QFont::PreferNoHinting); // as on a phone
     QGuiApplication::setFont(font);
 }
 
-viewmodels::Look::Asked asked(const app::Options& o)
+viewmodels::Look::Asked lookFrom(const app::Options& o)
 {
     viewmodels::Look::Asked a;
     a.theme = o.theme;
@@ -63,7 +52,7 @@ viewmodels::Look::Asked asked(const app::Options& o)
     return a;
 }
 
-/// Voice and tones as the person chose them in Plan; who has both hands under water is led aloud whatever was chosen.
+/// Voice and tones as chosen in Plan. A session with both hands under water is always led aloud.
 ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels::BathModel& bath)
 {
     const std::string chosen = store.preference("sound").value_or("both");
@@ -74,22 +63,23 @@ ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels:
             [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
 }
 
-/// A tapped reminder brings the app to the front.
+/// Brings the window to the front, at that place unless it is empty.
 void comeToFront(QQuickWindow& window, const QString& place)
 {
-    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
+    if (!place.isEmpty())
+        QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
     window.raise();
     window.requestActivate();
 }
 
-/// Puts the interface into the person's language and direction, now and whenever another is chosen; false where it is
-/// the same.
-bool speak(QTranslator& translator, QQmlEngine& engine, QString& spoken)
+/// Puts the interface into the person's language and reading direction. Returns false if `current` already is that
+/// language.
+bool translate(QTranslator& translator, QQmlEngine& engine, QString& current)
 {
     const QString language = viewmodels::Look::instance()->language();
-    if (language == spoken)
+    if (language == current)
         return false;
-    spoken = language;
+    current = language;
     print::loadTypefacesFor(words::languageName(language));
     QCoreApplication::removeTranslator(&translator);
     if (translator.load(QStringLiteral(":/i18n/firstdew_") + language))
@@ -100,8 +90,8 @@ bool speak(QTranslator& translator, QQmlEngine& engine, QString& spoken)
     return true;
 }
 
-/// With the app closed the system looks for reminders where the person wants them.
-void keepReminding(app::System& system, const viewmodels::Store& store)
+/// Lets the system show reminders with the app closed if the person wants that.
+void remindWhenClosed(app::System& system, const viewmodels::Store& store)
 {
     const auto* settings = store.record().latest<facts::ReminderSettings>();
     system.remindWhenClosed(settings != nullptr && settings->payload.on);
@@ -123,55 +113,55 @@ int main(int argc, char** argv)
         return 2;
     if (options->selfTest)
         app::watchWarnings();
-    QQmlEngine engine;
-    engine.addImportPath(QStringLiteral("qrc:/"));
-    takeFonts();
+    app::System system(*options);
+    const bool forPictures = options->selfTest || !options->screenshot.isEmpty();
+    if (!forPictures)
+        if (const auto code = system.yieldToOpenWindow())
+            return *code;
+    useTypefaces();
 
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString());
-    viewmodels::Look look(asked(*options));
-    app::System system(*options);
+    viewmodels::Look look(lookFrom(*options));
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(store, bath)); };
-    QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // and whenever the store does
+    QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();
 
+    QQmlEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/"));
     QTranslator translator;
-    QString spoken;
-    speak(translator, engine, spoken);
+    QString language;
+    translate(translator, engine, language);
     QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] {
-        if (!speak(translator, engine, spoken))
+        if (!translate(translator, engine, language))
             return;
-        system.speak();
+        system.languageChanged();
         chooseVoice();
     });
-    QQmlComponent pages(&engine, QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
-    const std::unique_ptr<QObject> made(pages.create());
+    QQmlComponent component(&engine, QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
+    const std::unique_ptr<QObject> made(component.create());
     auto* window = qobject_cast<QQuickWindow*>(made.get());
     if (window == nullptr) {
-        qWarning("%s", qPrintable(pages.errorString()));
+        qWarning("%s", qPrintable(component.errorString()));
         return 1;
     }
     if (options->selfTest)
         return app::selfTest(*window, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(*window, options->screenshot) ? 0 : 1;
-    std::optional<app::Reminding> reminding;
-    // What nobody waits for comes when the page is there.
-    QTimer::singleShot(kSoon, &engine, [&] {
-        // Few need these letters, but anybody may type them or have them in a name.
-        print::loadTypefacesFor(words::languageName(QStringLiteral("ar")));
-        keepReminding(system, store);
-        QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { keepReminding(system, store); });
-        reminding.emplace(store, system.notifier());
-        QObject::connect(&system, &app::System::lookWanted, &store, &viewmodels::Store::reload);
-        QObject::connect(&system, &app::System::answered, &*reminding, &app::Reminding::answer);
-        QObject::connect(&*reminding, &app::Reminding::wanted, &engine,
-                         [&, window](const QString& place) { comeToFront(*window, place); });
-        QObject::connect(&system, &app::System::opened, &engine,
-                         [&, window](const QString& place) { comeToFront(*window, place); });
-    });
+    if (options->testFirstFrame)
+        app::announceFirstFrame(*window);
+
+    const auto front = [window](const QString& place) { comeToFront(*window, place); };
+    app::Reminding reminding(store, system.notifier());
+    QObject::connect(&reminding, &app::Reminding::wanted, window, front);
+    QObject::connect(&system, &app::System::opened, window, front);
+    QObject::connect(&system, &app::System::answered, &reminding, &app::Reminding::answer);
+    QObject::connect(&system, &app::System::updateWanted, &store, &viewmodels::Store::reload);
+    QObject::connect(&store, &viewmodels::Store::changed, &engine, [&] { remindWhenClosed(system, store); });
+    remindWhenClosed(system, store);
     return QGuiApplication::exec();
 }

@@ -38,16 +38,17 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
                        {"self-test", "load every page and leave"},
                        {"pictures", "with --self-test: leave a picture of every page in this folder", "folder"},
                        {"remind", "show the reminders that are due and leave, without a window"},
-                       {"watch", "with --remind: stay and look each minute"},
+                       {"watch", "with --remind: stay and check each minute"},
                        {"test-now", "for tests: the local time to start from", "YYYY-MM-DDTHH:MM"},
-                       {"test-speed", "for tests: speed of the session clock", "factor"}});
+                       {"test-speed", "for tests: speed of the session clock", "factor"},
+                       {"test-first-frame", "for tests: print when the first frame with the check-in was shown"}});
     if (!parser.parse(QStringList{QStringLiteral("firstdew")} + arguments))
         return usage("command line", parser.errorText());
     if (!parser.positionalArguments().isEmpty())
         return usage("command line",
                      QStringLiteral("'%1' is not expected").arg(parser.positionalArguments().constFirst()));
-    if (!testing && (parser.isSet("test-now") || parser.isSet("test-speed")))
-        return usage("--test-now, --test-speed", "only for tests: set FIRSTDEW_TEST=1");
+    if (!testing && (parser.isSet("test-now") || parser.isSet("test-speed") || parser.isSet("test-first-frame")))
+        return usage("--test-now, --test-speed, --test-first-frame", "only for tests: set FIRSTDEW_TEST=1");
 
     Options o;
     o.store = parser.isSet("store") ? parser.value("store") : ownStore();
@@ -56,6 +57,8 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     o.watch = parser.isSet("watch");
     if (o.watch && !o.remind)
         return usage("--watch", "goes with --remind");
+    o.pageAsked = parser.isSet("page");
+    o.testFirstFrame = parser.isSet("test-first-frame");
     o.selfTest = parser.isSet("self-test");
     o.pictures = parser.value("pictures");
     o.screenshot = parser.value("screenshot");

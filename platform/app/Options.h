@@ -10,29 +10,31 @@
 
 namespace firstdew::app {
 
-/// What the command line asks of the app.
+/// The options of the command line.
 struct Options {
     QString store;
     QString page = QStringLiteral("today");
+    bool pageAsked = false;
     QSize size{390, 844};
     QString theme;
     QString language;
-    double textScale = 0; ///< 0: as the person chose
+    double textScale = 0; ///< 0: as chosen in the app
     QString screenshot;
     bool selfTest = false;
-    QString pictures;      ///< folder for a picture of every page of the self-test
-    bool remind = false;   ///< show what is due and end, without a window
-    bool watch = false;    ///< with remind: stay and look each minute
-    bool ownStore = false; ///< the record of this account, none was named
+    QString pictures;      ///< folder for the pictures of the self-test
+    bool remind = false;   ///< show due reminders and end, without a window
+    bool watch = false;    ///< with remind: stay and check each minute
+    bool ownStore = false; ///< no record was named: that of this account
     std::optional<facts::LocalTime> testNow;
     double testSpeed = 1;
+    bool testFirstFrame = false; ///< print when the first frame with the check-in was shown
 };
 
 /// Reads the arguments after the program's name. The test options are refused unless `testing`.
 [[nodiscard]] facts::Result<Options> optionsFrom(const QStringList& arguments, bool testing);
 /// Whether the test options may be used (FIRSTDEW_TEST=1).
 [[nodiscard]] bool testing();
-/// The same, or nothing after saying on standard error what is wrong with them.
+/// The same; prints an error and returns nullopt.
 [[nodiscard]] std::optional<Options> optionsOrSay(const QStringList& arguments);
 
 } // namespace firstdew::app

@@ -4,9 +4,9 @@
 #include "Reminding.h"
 #include "SystemClock.h"
 #include "linux/DesktopNotifier.h"
+#include "linux/OneWindow.h"
 
 #include <QCoreApplication>
-#include <QCryptographicHash>
 #include <QDBusConnectionInterface>
 #include <QDBusMessage>
 #include <QFileInfo>
@@ -19,28 +19,20 @@ namespace firstdew::app {
 
 namespace {
 constexpr int kMinuteMs = 60'000;
-constexpr int kLookMs = 5'000;
+constexpr int kUpdateMs = 5'000;
 const QString kPath = QStringLiteral("/org/firstdew/Reminders");
 } // namespace
 
-LookRequests::LookRequests(QDBusConnection bus)
+UpdateRequests::UpdateRequests(QDBusConnection bus)
 {
     bus.registerObject(kPath, this, QDBusConnection::ExportScriptableSlots);
 }
 
-void LookRequests::send(const QDBusConnection& bus, const QString& name)
+void UpdateRequests::send(const QDBusConnection& bus, const QString& name)
 {
     bus.call(
-        QDBusMessage::createMethodCall(name, kPath, QStringLiteral("org.firstdew.Reminders"), QStringLiteral("Look")),
-        QDBus::Block, kLookMs);
-}
-
-QString remindersName(const QString& record)
-{
-    const QByteArray path = QFileInfo(record).absoluteFilePath().toUtf8();
-    // A part of a name on the bus must not begin with a digit.
-    return QStringLiteral("org.firstdew.Reminders.r") +
-           QString::fromLatin1(QCryptographicHash::hash(path, QCryptographicHash::Sha256).toHex().left(16));
+        QDBusMessage::createMethodCall(name, kPath, QStringLiteral("org.firstdew.Reminders"), QStringLiteral("Update")),
+        QDBus::Block, kUpdateMs);
 }
 
 int remind(const Options& options, QCoreApplication& program)
@@ -50,13 +42,13 @@ int remind(const Options& options, QCoreApplication& program)
         QTextStream(stderr) << "firstdew: no session bus, so no reminder can be shown\n";
         return 1;
     }
-    if (!QFileInfo::exists(options.store)) // nothing recorded, nothing due; a store is not made by looking
+    if (!QFileInfo::exists(options.store)) // nothing recorded, nothing due; reminding creates no store
         return 0;
-    const QString name = remindersName(options.store);
+    const QString name = linuxside::nameFor(kReminders, options.store);
     const auto taken = bus.interface()->registerService(name, QDBusConnectionInterface::DontQueueService,
                                                         QDBusConnectionInterface::AllowReplacement);
     if (!taken.isValid() || taken.value() != QDBusConnectionInterface::ServiceRegistered) {
-        LookRequests::send(bus, name);
+        UpdateRequests::send(bus, name);
         return 0;
     }
     // When the app is opened it takes over.
@@ -88,18 +80,18 @@ int remind(const Options& options, QCoreApplication& program)
         QProcess::startDetached(QCoreApplication::applicationFilePath(),
                                 {QStringLiteral("--store"), options.store, QStringLiteral("--page"), place});
     });
-    const auto lookAgain = [&] {
+    const auto update = [&] {
         if (QFileInfo::exists(options.store)) {
-            store.reopen(); // the command line may have written, or put another file in its place
+            store.reopen(); // the command line may have written to it or replaced it
             return;
         }
         notifier.show({}, {});
         QCoreApplication::quit();
     };
-    const LookRequests requests(bus);
-    QObject::connect(&requests, &LookRequests::asked, &program, lookAgain);
+    const UpdateRequests requests(bus);
+    QObject::connect(&requests, &UpdateRequests::asked, &program, update);
     QTimer each;
-    QObject::connect(&each, &QTimer::timeout, &program, lookAgain);
+    QObject::connect(&each, &QTimer::timeout, &program, update);
     each.start(kMinuteMs);
     if (!options.watch && !notifier.anyUp())
         return 0;

@@ -10,29 +10,29 @@
 
 namespace firstdew::app {
 
-/// The program with the app closed: shows what is due, stays while a notice is up to take its answer, and ends; with
-/// `watch` it stays and looks each minute. Ends at once where the app or another of its kind already looks.
+/// Runs the program with the app closed: shows due reminders, stays until its notices are answered or closed, and ends.
+/// With `watch` it stays and checks each minute. If the app or another such program already shows the reminders, it
+/// asks that one to update and ends.
 int remind(const Options& options, QCoreApplication& program);
 
-/// Where whoever looks after the reminders can be asked on the bus to look now: by a program started for the same,
-/// which then has nothing left to do.
-class LookRequests : public QObject {
+/// The role in the bus name of the program that shows the reminders of a record; one program at a time.
+inline const QString kReminders = QStringLiteral("Reminders");
+
+/// Receives requests on the bus to update the reminders now.
+class UpdateRequests : public QObject {
     Q_OBJECT
     Q_CLASSINFO("D-Bus Interface", "org.firstdew.Reminders")
 
 public:
-    explicit LookRequests(QDBusConnection bus);
-    /// Asks the holder of that name, and waits until it has looked.
+    explicit UpdateRequests(QDBusConnection bus);
+    /// Asks the owner of that name and waits until it has updated.
     static void send(const QDBusConnection& bus, const QString& name);
 
 public slots:
-    Q_SCRIPTABLE void Look() { emit asked(); }
+    Q_SCRIPTABLE void Update() { emit asked(); }
 
 signals:
     void asked();
 };
-
-/// The name on the session bus of whoever looks after the reminders of that record: one at a time.
-[[nodiscard]] QString remindersName(const QString& record);
 
 } // namespace firstdew::app

@@ -15,7 +15,7 @@ namespace {
 
 constexpr int kLaterMinutes = 60; // our own choice
 constexpr int kMinuteMs = 60'000;
-/// A reminder's time is longer past than any look is late: the device was off, or asleep (our own choice).
+/// A reminder shown this long after its time is late: the device was off or asleep (our own choice).
 constexpr int kLateMinutes = 15;
 constexpr int kLastMinute = 24 * 60 - 1;
 
@@ -49,13 +49,13 @@ ports::Notice noticeOf(const situation::Reminder& r, bool late = false)
             late};
 }
 
-/// What a check-in's key asks about, "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".
-struct Asked {
+/// The subject of a check-in's key: "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".
+struct Question {
     std::optional<DiarySite> site;
     LocalDate day;
 };
 
-std::optional<Asked> askedBy(const std::string& key)
+std::optional<Question> questionOf(const std::string& key)
 {
     const QStringList parts = QString::fromStdString(key).split(QLatin1Char(':'));
     if (parts.size() < 2 || parts.size() > 3 || parts.front() != viewmodels::token(ReminderKind::CheckIn))
@@ -64,7 +64,7 @@ std::optional<Asked> askedBy(const std::string& key)
     const auto day = LocalDate::parse(parts.back().toStdString());
     if (!day || (parts.size() == 3 && !site))
         return std::nullopt;
-    return Asked{site, *day};
+    return Question{site, *day};
 }
 
 } // namespace
@@ -72,17 +72,17 @@ std::optional<Asked> askedBy(const std::string& key)
 Reminding::Reminding(viewmodels::Store& store, ports::Notifier& notifier) : m_store(store), m_notifier(notifier)
 {
     m_minute.setInterval(kMinuteMs);
-    connect(&m_minute, &QTimer::timeout, this, &Reminding::look);
-    connect(&store, &viewmodels::Store::changed, this, &Reminding::look);
+    connect(&m_minute, &QTimer::timeout, this, &Reminding::update);
+    connect(&store, &viewmodels::Store::changed, this, &Reminding::update);
     m_minute.start();
-    look();
+    update();
 }
 
-void Reminding::look()
+void Reminding::update()
 {
-    if (m_taking)
-        return; // each answer written changes the record; one look after the last is enough
-    takeAnswers();
+    if (m_recording)
+        return; // each recorded answer changes the record; one update after the last is enough
+    recordAnswers();
     const LocalTime now = m_store.now();
     const auto today = situation::todaysReminders(m_store.record(), now);
     std::vector<ports::Notice> notices;
@@ -104,40 +104,40 @@ void Reminding::planAhead()
     m_notifier.plan(std::move(ahead));
 }
 
-/// Answers given while the app was closed go into the record first: they change what is due and what is still to come.
-void Reminding::takeAnswers()
+/// Answers given while the app was closed go into the record first, since they change what is due and what is planned.
+void Reminding::recordAnswers()
 {
     if (!m_store.isOpen())
         return;
-    m_taking = true;
+    m_recording = true;
     std::size_t written = 0;
     for (const auto& a : m_notifier.answers()) {
         if (!record(a.key, QString::fromStdString(a.answer), a.at))
-            break; // it stays with the system and is tried again, with those after it
+            break; // the system keeps it and those after it for the next update
         ++written;
     }
     if (written > 0)
-        m_notifier.taken(written);
-    m_taking = false;
+        m_notifier.dropAnswers(written);
+    m_recording = false;
 }
 
-/// Writes down an answer given at `when`. True where nothing of it is left to do: also when the person has said more in
-/// the app since, and for an answer that says nothing we know.
+/// Records an answer given at `when`. Returns true if nothing of it is left to do, also when the person has reported
+/// the day in the app since, or when the answer is unknown.
 bool Reminding::record(const std::string& key, const QString& action, LocalTime when)
 {
     if (action == QLatin1String("later"))
         return m_store.append(ReminderHandled{key, ReminderAction::Snoozed, when.plusMinutes(kLaterMinutes)}, when)
             .has_value();
     const auto level = levelOf(action);
-    const auto asked = askedBy(key);
-    if (!level || !asked)
+    const auto question = questionOf(key);
+    if (!level || !question)
         return true;
-    // Answered after midnight it is still about the day that was asked about.
-    const LocalTime happened = when.date == asked->day ? when : LocalTime{asked->day, {kLastMinute}};
+    // An answer after midnight is still about the day that the notice asked about.
+    const LocalTime happened = when.date == question->day ? when : LocalTime{question->day, {kLastMinute}};
     for (const auto& used : situation::sitesInUse(m_store.record())) {
-        const auto reports = situation::dayReports(m_store.record(), used.site, asked->day);
-        const bool known = !reports.empty() && reports.back().date == asked->day;
-        const bool meant = !used.paused && (!asked->site || *asked->site == used.site);
+        const auto reports = situation::dayReports(m_store.record(), used.site, question->day);
+        const bool known = !reports.empty() && reports.back().date == question->day;
+        const bool meant = !used.paused && (!question->site || *question->site == used.site);
         if (meant && !known && !m_store.append(CheckIn{used.site, *level, {}}, happened))
             return false;
     }

@@ -10,30 +10,31 @@
 
 namespace firstdew::app {
 
-/// Keeps the system's notices in step with what is due: at each change of the record, and each minute.
+/// Keeps the system's notices in step with the reminders that are due: at each change of the record and each minute.
 /// Answers given on a notice go into the record.
 class Reminding : public QObject {
     Q_OBJECT
 
 public:
     Reminding(viewmodels::Store& store, ports::Notifier& notifier);
-    void look();
-    /// `action` on the notice of that key: dry, clammy, later, or something that the app has to be opened for.
+    /// Shows, withdraws and plans notices by the record as it is now.
+    void update();
+    /// Handles `action` on the notice of that key: dry, clammy, later, or one that the app has to be opened for.
     void answer(const QString& key, const QString& action);
 
 signals:
-    /// The app is wanted on the screen, at that place.
+    /// The person wants the app in front, at that place.
     void wanted(const QString& place);
 
 private:
-    void takeAnswers();
+    void recordAnswers();
     void planAhead();
     bool record(const std::string& key, const QString& action, facts::LocalTime when);
 
     viewmodels::Store& m_store;
     ports::Notifier& m_notifier;
     QTimer m_minute;
-    bool m_taking = false; ///< what it writes down must not start it again
+    bool m_recording = false; ///< changes made by recordAnswers() do not call update() again
 };
 
 } // namespace firstdew::app

@@ -1,13 +1,17 @@
 #include "SelfTest.h"
 
 #include "Look.h"
+#include "Pages.h"
+#include "words/Names.h"
 
-#include <QDirIterator>
 #include <QGuiApplication>
 #include <QImage>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTextStream>
+
+#include <algorithm>
+#include <chrono>
 
 namespace firstdew::app {
 
@@ -21,15 +25,15 @@ QtMessageHandler before = nullptr;
 
 void keep(QtMsgType type, const QMessageLogContext& context, const QString& message)
 {
-    // What the picture-only platform cannot do says nothing about the pages.
+    // The offscreen platform warns of what it cannot do, which is no fault of a page.
     const bool ofPlatform = message.contains("This plugin does not support");
     if (type != QtDebugMsg && type != QtInfoMsg && !ofPlatform)
         seen << message;
     before(type, context, message);
 }
 
-/// Lets bindings, loaders and layouts come to rest: until two frames are the same.
-QImage settled(QQuickWindow& window)
+/// Processes events until two frames in a row are the same.
+QImage pictureAtRest(QQuickWindow& window)
 {
     QImage last;
     for (int i = 0; i < kMostFrames; ++i) {
@@ -42,6 +46,16 @@ QImage settled(QQuickWindow& window)
     return last;
 }
 
+bool showsButton(const QQuickItem& item, const QString& text)
+{
+    if (!item.isVisible())
+        return false;
+    if (item.inherits("QQuickAbstractButton") && item.property("text") == text)
+        return true;
+    const auto children = item.childItems();
+    return std::any_of(children.begin(), children.end(), [&](const QQuickItem* c) { return showsButton(*c, text); });
+}
+
 } // namespace
 
 void watchWarnings()
@@ -50,26 +64,18 @@ void watchWarnings()
         before = qInstallMessageHandler(keep);
 }
 
-QStringList warningsSeen() { return seen; }
-
 int selfTest(QQuickWindow& window, const QString& pictures)
 {
     QTextStream out(stdout);
-    QStringList pages;
-    QDirIterator files(QStringLiteral(":/Firstdew/pages"), {QStringLiteral("*.qml")}, QDir::Files);
-    while (files.hasNext())
-        pages << QFileInfo(files.next()).baseName();
-    pages.sort();
-
+    const QStringList pages = pageNames();
     int failures = static_cast<int>(seen.size());
     for (const QString& theme : {QStringLiteral("light"), QStringLiteral("dark")}) {
         viewmodels::Look::instance()->showTheme(theme);
         for (const QString& page : pages) {
             const auto warningsBefore = seen.size();
-            QVariant shown;
-            QMetaObject::invokeMethod(&window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
-            const QImage picture = settled(window);
-            const bool good = shown.toBool() && !picture.isNull() && seen.size() == warningsBefore;
+            const bool shown = showPage(window, page);
+            const QImage picture = pictureAtRest(window);
+            const bool good = shown && !picture.isNull() && seen.size() == warningsBefore;
             failures += good ? 0 : 1;
             if (!pictures.isEmpty())
                 picture.save(QStringLiteral("%1/%2-%3.png").arg(pictures, page.toLower(), theme));
@@ -80,6 +86,20 @@ int selfTest(QQuickWindow& window, const QString& pictures)
     return failures;
 }
 
-bool screenshot(QQuickWindow& window, const QString& file) { return settled(window).save(file); }
+bool screenshot(QQuickWindow& window, const QString& file) { return pictureAtRest(window).save(file); }
+
+void announceFirstFrame(QQuickWindow& window)
+{
+    // One button of the check-in stands for all of them.
+    const QString level = words::levelName(facts::Level::Wet);
+    auto* once = new QObject(&window);
+    QObject::connect(&window, &QQuickWindow::frameSwapped, once, [&window, level, once] {
+        const auto now = std::chrono::steady_clock::now().time_since_epoch();
+        if (!showsButton(*window.contentItem(), level))
+            return;
+        QTextStream(stdout) << "first frame " << std::chrono::nanoseconds(now).count() << Qt::endl;
+        once->deleteLater();
+    });
+}
 
 } // namespace firstdew::app

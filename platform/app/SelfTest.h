@@ -1,20 +1,22 @@
 #pragma once
 
-#include <QStringList>
+#include <QString>
 
 class QQuickWindow;
 
 namespace firstdew::app {
 
-/// Keeps every warning that QML gives, so that a test can fail on it.
+/// Collects every warning from now on, so that the self-test can fail on it.
 void watchWarnings();
-[[nodiscard]] QStringList warningsSeen();
 
-/// Loads every place and every page in both themes; says what each did and, where `pictures` names a folder, leaves a
-/// picture of each there. Gives the number of failures.
+/// Loads every page in both themes and prints the result of each. Saves a picture of each in the folder `pictures`
+/// unless that is empty. Returns the number of failures.
 int selfTest(QQuickWindow& window, const QString& pictures = {});
 
-/// Draws it into `file` once it has settled; false where it could not.
+/// Saves a picture of the window in `file` once it no longer changes. Returns false if that fails.
 bool screenshot(QQuickWindow& window, const QString& file);
+
+/// Prints "first frame", and the monotonic clock in nanoseconds, once a frame with Today's check-in was shown.
+void announceFirstFrame(QQuickWindow& window);
 
 } // namespace firstdew::app

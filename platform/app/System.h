@@ -19,7 +19,7 @@ namespace firstdew::app {
 
 struct Options;
 
-/// What the app takes from the system it runs on: one file each for Linux, Android and iOS.
+/// The services of the system that the app runs on; one file each for Linux, Android and iOS.
 class System : public QObject {
     Q_OBJECT
 
@@ -27,29 +27,32 @@ public:
     explicit System(const Options& options);
     ~System() override;
 
-    /// Runs the program where it is wanted without a window, and gives its exit code; nothing where it is not.
+    /// Runs the program without a window if the arguments ask for that, and returns its exit code; otherwise nullopt.
     [[nodiscard]] static std::optional<int> withoutWindow(int argc, char** argv);
+    /// Claims the record for this window. If another window has it, that one is brought forward, and the result is the
+    /// exit code of this program; otherwise nullopt.
+    [[nodiscard]] std::optional<int> yieldToOpenWindow();
 
-    [[nodiscard]] ports::Voice& voice(); ///< Qt's everywhere
+    [[nodiscard]] ports::Voice& voice();
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();
     [[nodiscard]] ports::Opener& opener();
     [[nodiscard]] ports::Haptics& haptics();
     [[nodiscard]] ports::SessionNotice& sessionNotice();
-    /// Made at the first call: a self-test or a screenshot shows no notices and asks for no leave.
+    /// Created by the first call, since a self-test or a screenshot shows no notices and asks for no permission.
     [[nodiscard]] ports::Notifier& notifier();
-    /// Has the system look for reminders with the app closed, or not; nothing to do where it takes them ahead of time.
+    /// Switches reminders with the app closed on or off. Does nothing where the system takes them ahead of time.
     void remindWhenClosed(bool wanted);
-    /// The person reads another language from now on: what the system itself shows of ours follows.
-    void speak();
+    /// Call after the language has changed: the system's own texts of the app follow.
+    void languageChanged();
 
 signals:
-    /// The person answered the notice with that key; "default" where it was simply tapped.
+    /// The person answered the notice with that key; `action` is "default" if it was simply tapped.
     void answered(const QString& key, const QString& action);
-    /// A notice that was answered with the app closed wants the app at that place.
+    /// A notice or a second start wants the window in front, at that place, or as it is if that is empty.
     void opened(const QString& place);
-    /// Something outside asks to look at the record and the reminders again.
-    void lookWanted();
+    /// Another program asks to read the record and update the reminders.
+    void updateWanted();
 
 private:
     struct Inside;

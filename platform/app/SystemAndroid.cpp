@@ -43,7 +43,9 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
 System::~System() = default;
 
 std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }
-// The system holds what is planned.
+// The system itself opens a second start in the window that there is.
+std::optional<int> System::yieldToOpenWindow() { return std::nullopt; }
+// The system itself keeps the planned reminders.
 void System::remindWhenClosed(bool) {}
 
 ports::Voice& System::voice() { return m_inside->voice; }
@@ -53,7 +55,7 @@ ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 
-void System::speak()
+void System::languageChanged()
 {
     if (m_inside->notifier)
         m_inside->notifier->speak(words::noticeWords());

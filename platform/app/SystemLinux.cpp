@@ -4,16 +4,18 @@
 #include "linux/DesktopHaptics.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSharer.h"
+#include "linux/OneWindow.h"
 #include "linux/ReminderTimer.h"
 #include "ports/Absent.h"
 #include "sound/QtVoice.h"
 
 #include <QDBusConnectionInterface>
-#include <QFile>
 #include <QStandardPaths>
+#include <QTextStream>
 
 #include <algorithm>
 #include <string_view>
+#include <sys/stat.h>
 
 namespace firstdew::app {
 
@@ -24,18 +26,26 @@ struct System::Inside {
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
     linuxside::DesktopHaptics haptics;
-    /// Nothing here ends a program that is not in front, and a notice of the desktop has no countdown: one that stood
-    /// still would say what is no longer true.
+    /// A desktop does not end programs that are not in front. Its notices have no countdown, and a time that stands
+    /// still would soon be wrong.
     ports::AbsentSessionNotice sessionNotice;
     std::optional<linuxside::DesktopNotifier> notifier;
-    std::optional<LookRequests> requests;
+    std::optional<UpdateRequests> requests;
+    linuxside::OneWindow window;
+
+    explicit Inside(const Options& o) : options(o), window(o.store) {}
 };
 
-System::System(const Options& options) : m_inside(std::make_unique<Inside>()) { m_inside->options = options; }
+System::System(const Options& options) : m_inside(std::make_unique<Inside>(options))
+{
+    connect(&m_inside->window, &linuxside::OneWindow::wanted, this, &System::opened);
+}
+
 System::~System() = default;
 
 std::optional<int> System::withoutWindow(int argc, char** argv)
 {
+    ::umask(S_IRWXG | S_IRWXO); // what the app writes is for its owner alone
     if (std::none_of(argv + 1, argv + argc, [](const char* a) { return std::string_view(a) == "--remind"; }))
         return std::nullopt;
     QCoreApplication program(argc, argv); // needs no display
@@ -44,26 +54,40 @@ std::optional<int> System::withoutWindow(int argc, char** argv)
     return options ? remind(*options, program) : 2;
 }
 
+std::optional<int> System::yieldToOpenWindow()
+{
+    using linuxside::OneWindow;
+    switch (m_inside->window.claim(m_inside->options.pageAsked ? m_inside->options.page : QString())) {
+    case OneWindow::Claim::Granted: return std::nullopt;
+    case OneWindow::Claim::HandedOver: return 0;
+    case OneWindow::Claim::Refused:
+        QTextStream(stderr) << "firstdew: " << m_inside->options.store
+                            << " is already open in another window, which does not answer; close that one first\n";
+        return 1;
+    }
+    Q_UNREACHABLE();
+}
+
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
-// A notice that is up stays in the language in which it was shown; the next one is in the new.
-void System::speak() {}
+// A visible notice keeps its language; the next one is in the new language.
+void System::languageChanged() {}
 
 ports::Notifier& System::notifier()
 {
     if (!m_inside->notifier) {
         QDBusConnection bus = QDBusConnection::sessionBus();
-        if (bus.isConnected()) // from here on this program looks after the reminders
-            bus.interface()->registerService(remindersName(m_inside->options.store),
+        if (bus.isConnected()) // from here on this program shows the reminders
+            bus.interface()->registerService(linuxside::nameFor(kReminders, m_inside->options.store),
                                              QDBusConnectionInterface::ReplaceExistingService);
         m_inside->notifier.emplace(linuxside::DesktopNotifier::stateFor(m_inside->options.store));
         connect(&*m_inside->notifier, &linuxside::DesktopNotifier::answered, this, &System::answered);
         m_inside->requests.emplace(bus);
-        connect(&*m_inside->requests, &LookRequests::asked, this, &System::lookWanted);
+        connect(&*m_inside->requests, &UpdateRequests::asked, this, &System::updateWanted);
     }
     return *m_inside->notifier;
 }
@@ -71,11 +95,11 @@ ports::Notifier& System::notifier()
 void System::remindWhenClosed(bool wanted)
 {
     if (!m_inside->options.ownStore)
-        return; // another account's record, or one being tried out
+        return; // a record that was named is not this account's own
     linuxside::ReminderTimer timer(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation),
                                    QCoreApplication::applicationFilePath(), m_inside->options.store);
     if ((!wanted || !timer.isSet()) && !timer.set(wanted))
-        qWarning("reminders with the app closed could not be %s", wanted ? "set up" : "taken down");
+        qWarning("reminders with the app closed could not be switched %s", wanted ? "on" : "off");
 }
 
 } // namespace firstdew::app

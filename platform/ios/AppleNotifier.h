@@ -30,7 +30,7 @@ public:
     [[nodiscard]] bool plansAhead() const override { return true; }
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     [[nodiscard]] std::vector<ports::NoticeAnswer> answers() override;
-    void taken(std::size_t count) override;
+    void dropAnswers(std::size_t count) override;
     /// The buttons in another language from now on.
     void speak(const std::map<std::string, std::string>& words);
 

@@ -208,7 +208,7 @@ std::vector<ports::NoticeAnswer> AppleNotifier::answers()
     return out;
 }
 
-void AppleNotifier::taken(std::size_t count)
+void AppleNotifier::dropAnswers(std::size_t count)
 {
     NSUserDefaults* kept = NSUserDefaults.standardUserDefaults;
     NSMutableArray* rest = [NSMutableArray arrayWithArray:[kept arrayForKey:kAnswers] ?: @[]];

@@ -26,7 +26,7 @@ QDBusMessage call(const QString& method) { return QDBusMessage::createMethodCall
 
 bool DesktopHaptics::present() const
 {
-    const auto* bus = (*m_bus).interface();
+    const auto* bus = m_bus.interface();
     return bus != nullptr &&
            (bus->isServiceRegistered(kService).value() || bus->activatableServiceNames().value().contains(kService));
 }
@@ -52,12 +52,12 @@ void DesktopHaptics::trigger(const QString& event, int seconds, std::optional<in
 {
     if (!m_listening) // from any sender: asking who has the name would wait for the bus, in the midst of an alarm
         m_listening =
-            (*m_bus).connect(QString(), kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
+            m_bus.connect(QString(), kPath, kService, QStringLiteral("FeedbackEnded"), this, SLOT(ended(uint)));
     QDBusMessage message = call(QStringLiteral("TriggerFeedback"));
     // Felt, not heard: the sounds are the voice's, in an order of their own.
     message << QStringLiteral("org.firstdew") << event
             << QVariantMap{{QStringLiteral("profile"), QStringLiteral("quiet")}} << seconds;
-    auto* watcher = new QDBusPendingCallWatcher((*m_bus).asyncCall(message), this);
+    auto* watcher = new QDBusPendingCallWatcher(m_bus.asyncCall(message), this);
     connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, round](QDBusPendingCallWatcher* done) {
         const QDBusPendingReply<uint> reply = *done;
         done->deleteLater();
@@ -76,7 +76,7 @@ void DesktopHaptics::end(uint id)
 {
     QDBusMessage message = call(QStringLiteral("EndFeedback"));
     message << id;
-    (*m_bus).call(message, QDBus::NoBlock);
+    m_bus.call(message, QDBus::NoBlock);
 }
 
 void DesktopHaptics::ended(uint id)

@@ -4,8 +4,7 @@
 #include "ports/Haptics.h"
 #endif
 
-#include "linux/SessionBus.h"
-
+#include <QDBusConnection>
 #include <QObject>
 #include <optional>
 
@@ -17,7 +16,10 @@ class DesktopHaptics : public QObject, public ports::Haptics {
     Q_OBJECT
 
 public:
-    explicit DesktopHaptics(SessionBus bus = {}, QObject* parent = nullptr) : QObject(parent), m_bus(std::move(bus)) {}
+    explicit DesktopHaptics(QDBusConnection bus = QDBusConnection::sessionBus(), QObject* parent = nullptr)
+        : QObject(parent), m_bus(std::move(bus))
+    {
+    }
     [[nodiscard]] bool present() const override;
     void pulse() override;
     void alarm() override;
@@ -30,7 +32,7 @@ private:
     void trigger(const QString& event, int seconds, std::optional<int> round);
     void end(uint id);
 
-    SessionBus m_bus;
+    QDBusConnection m_bus;
     bool m_listening = false; ///< to what the daemon ends of itself
     /// Counts the alarms begun or ended, so that an answer that comes late is known to be of one that is over.
     int m_round = 0;

@@ -53,10 +53,10 @@ bool handOver(const QDBusConnection& bus, const std::string& path, Ask ask)
 
 bool DesktopSharer::share(const std::string& file, const std::string&)
 {
-    return handOver(*m_bus, file, Ask::WhichProgram);
+    return handOver(m_bus, file, Ask::WhichProgram);
 }
 
-bool DesktopOpener::open(const std::string& path) { return handOver(*m_bus, path, Ask::Nothing); }
+bool DesktopOpener::open(const std::string& path) { return handOver(m_bus, path, Ask::Nothing); }
 
 void DesktopWakeGuard::keepAwake(bool on)
 {
@@ -67,11 +67,11 @@ void DesktopWakeGuard::keepAwake(bool on)
         QStringLiteral("org.freedesktop.ScreenSaver"), on ? QStringLiteral("Inhibit") : QStringLiteral("UnInhibit"));
     if (on) {
         message << QStringLiteral("Firstdew") << QStringLiteral("A session is running");
-        const QDBusReply<uint> reply = (*m_bus).call(message, QDBus::Block, 1000);
+        const QDBusReply<uint> reply = m_bus.call(message, QDBus::Block, 1000);
         m_cookie = reply.isValid() ? reply.value() : 0;
     } else {
         message << m_cookie;
-        (*m_bus).call(message, QDBus::NoBlock);
+        m_bus.call(message, QDBus::NoBlock);
         m_cookie = 0;
     }
 }

@@ -4,17 +4,17 @@
 
 namespace firstdew::linuxside {
 
-/// Has the system look for due reminders while the app is closed: by a user timer of systemd, or, without systemd, by a
+/// Has the system show due reminders while the app is closed: by a user timer of systemd, or, without systemd, by a
 /// program started with the desktop (XDG Desktop Application Autostart Specification).
 class ReminderTimer {
 public:
-    /// `config` is the folder of the person's settings ($XDG_CONFIG_HOME); `program` what is to be run; `record` its
-    /// store. `systemd` is the folder that is there where systemd runs (sd_booted(3)).
+    /// `config` is the folder of the person's settings ($XDG_CONFIG_HOME), `program` the program to run, `record` its
+    /// store. The folder `systemd` exists where systemd runs (sd_booted(3)).
     ReminderTimer(QString config, QString program, QString record,
                   QString systemd = QStringLiteral("/run/systemd/system"));
-    /// Makes the system look, or stop looking. Doing it twice changes nothing. False where it could not be written.
+    /// Switches this on or off. Doing it twice changes nothing. Returns false if a file could not be written.
     bool set(bool on);
-    /// Whether the system looks, and for this program and record.
+    /// Whether it is switched on for this program and record.
     [[nodiscard]] bool isSet() const;
 
 private:

@@ -9,7 +9,7 @@
 
 namespace firstdew::ports {
 
-/// What can be answered right on a notice.
+/// An answer that a notice offers as a button.
 struct NoticeAction {
     std::string id;
     std::string label;
@@ -17,48 +17,49 @@ struct NoticeAction {
 
 /// One reminder as the system shows it.
 struct Notice {
-    std::string key; ///< stable per cause and day; shown at most once
+    std::string key; ///< stable for each cause and day; shown at most once
     std::string title;
     std::string text;
     std::vector<NoticeAction> actions = {};
-    /// When it became due; one that was put off comes back later than that, and only then is shown again.
+    /// When it became due. A reminder that was put off becomes due again later, and is then shown again.
     facts::LocalTime since = {};
-    /// Nobody looked when its time came: several such are one notice, not ten.
+    /// It is shown long after it became due; several late ones are shown as one notice.
     bool late = false;
 };
 
-/// A reminder for later, which the system itself shows at its time with the app closed.
+/// A reminder for later, which the system itself shows at its time, also with the app closed.
 struct PlannedNotice {
     Notice notice;
     facts::LocalTime at;
 };
 
-/// What the person answered on a notice while the app was closed.
+/// An answer that the person gave on a notice while the app was closed.
 struct NoticeAnswer {
     std::string key;
     std::string answer; ///< dry, clammy, or later (put off by an hour)
     facts::LocalTime at;
 };
 
-/// The keys of all causes that stand today, with the times at which they are to be shown.
+/// The keys of all causes that hold today, with the times at which they are to be shown.
 using Standing = std::map<std::string, facts::LocalTime>;
 
-/// Shows what is due, and takes back what is done.
+/// Shows reminders that are due and withdraws those that are done.
 class Notifier {
 public:
     virtual ~Notifier() = default;
-    /// Makes what is shown agree with `due`: new keys are shown, those gone are withdrawn, the others left alone. One
-    /// that is up also stays while its cause is among `standing`: in hours that have become quiet, after a clock was
-    /// set back. Holds over restarts and after a crash: what an earlier run of the program showed counts as shown.
+    /// Makes the visible notices agree with `due`: shows new keys, withdraws those that are gone, leaves the others
+    /// alone. A visible notice also stays while its cause is among `standing`, for example in quiet hours or after the
+    /// clock was set back. Notices shown by an earlier run of the program, even one that crashed, count as shown.
     virtual void show(const std::vector<Notice>& due, const Standing& standing) = 0;
 
-    /// Whether the system takes reminders ahead of time; where it does not, plan() does nothing.
+    /// Whether the system takes reminders ahead of time; if not, plan() does nothing.
     [[nodiscard]] virtual bool plansAhead() const { return false; }
-    /// All reminders still to come. Take answers() first: one that was put off would come at its old time again.
+    /// Plans all reminders still to come. Record answers() first: a reminder that was put off would come at its old
+    /// time.
     virtual void plan(std::vector<PlannedNotice>) {}
-    /// Answers not taken yet, oldest first. Once they are in the record: taken(how many).
+    /// Answers not dropped yet, oldest first. After recording them, call dropAnswers() with their number.
     [[nodiscard]] virtual std::vector<NoticeAnswer> answers() { return {}; }
-    virtual void taken(std::size_t) {}
+    virtual void dropAnswers(std::size_t) {}
 };
 
 } // namespace firstdew::ports

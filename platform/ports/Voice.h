@@ -9,9 +9,9 @@ namespace firstdew::ports {
 struct VoiceChoice {
     bool voice = true;
     bool tones = true;
-    /// Where not empty: the device's own voice for that language, if it has one, and not the recorded voice.
+    /// If not empty: use the device's own voice for that language, if there is one, instead of the recorded voice.
     std::string language{};
-    /// What the prompt of that id says in that language.
+    /// The text of the prompt of that id in that language.
     std::function<std::string(const std::string&)> text{};
 };
 
@@ -20,13 +20,15 @@ class Voice {
 public:
     virtual ~Voice() = default;
     virtual void choose(const VoiceChoice&) {}
-    /// Asks the device for a voice of its own for that language, and tells by `answer`, at the latest after some
-    /// seconds.
+    /// Asks the device for a voice of its own for that language. Calls `answer` within some seconds.
     virtual void ask(const std::string&, std::function<void(bool)> answer) { answer(false); }
-    /// Has everything at hand, so that the first prompt is as prompt as the last. Takes a moment; a session calls it
-    /// before it begins. False where the program cannot make itself heard at all: no alarm would be, and no session may
+    /// Loads everything, so that the first prompt is as prompt as the last. Takes a moment; a session calls it before
+    /// it begins. Returns false if there is no output to be heard by: no alarm would be heard, and no session may
     /// begin.
     [[nodiscard]] virtual bool prepare() { return true; }
+    /// Calls `tell` with true when sound can no longer be heard, and with false when it can be heard again. Until then
+    /// the voice tries again every second, unless it is hushed.
+    virtual void onSilence(std::function<void(bool silent)>) {}
     /// Adds a prompt to what is still to be said. One that would begin more than a few seconds late is dropped.
     virtual void say(const std::string& prompt) = 0;
     /// A tone, in the same queue.

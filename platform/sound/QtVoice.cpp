@@ -54,6 +54,10 @@ VoiceLine& QtVoice::line()
         if (!qEnvironmentVariableIsSet("PULSE_PROP"))
             qputenv("PULSE_PROP", "media.role=a11y");
         m_line.emplace();
+        connect(&*m_line, &VoiceLine::silent, this, [this](bool silent) {
+            if (m_tellSilence)
+                m_tellSilence(silent);
+        });
     }
     return *m_line;
 }
@@ -80,11 +84,11 @@ bool QtVoice::prepare()
 {
     if (!m_choice.language.empty())
         m_device.look(QString::fromStdString(m_choice.language));
-    line().prepare();
+    const bool audible = line().prepare();
     for (const QString& folder : {kSpoken, kTones})
         for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))
             samples(folder + file);
-    return true;
+    return audible;
 }
 
 bool QtVoice::byDevice(const Waiting& next) const

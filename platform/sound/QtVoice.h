@@ -20,6 +20,7 @@ public:
     void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
     void ask(const std::string& language, std::function<void(bool)> answer) override;
     [[nodiscard]] bool prepare() override;
+    void onSilence(std::function<void(bool)> tell) override { m_tellSilence = std::move(tell); }
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
     void alarm(const std::string& prompt) override;
@@ -40,7 +41,8 @@ private:
     [[nodiscard]] bool byDevice(const Waiting& next) const;
 
     ports::VoiceChoice m_choice;
-    std::optional<VoiceLine> m_line; // nothing of sound is set up before something is to be heard
+    std::optional<VoiceLine> m_line; // made when something is to be heard for the first time
+    std::function<void(bool)> m_tellSilence;
     DeviceVoice m_device;
     std::map<QString, QByteArray> m_clips;
     std::deque<Waiting> m_waiting;

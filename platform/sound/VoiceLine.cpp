@@ -2,6 +2,7 @@
 
 #include <QMediaDevices>
 #include <algorithm>
+#include <utility>
 
 namespace firstdew::sound {
 
@@ -13,6 +14,7 @@ constexpr int kAheadMs = 60;
 constexpr int kFeedMs = 20;
 /// The line stays open so long after its end: an output may come late, and what comes soon after is prompt.
 constexpr int kLingerMs = 1500;
+constexpr int kRetryMs = 1000; // while there is no output (our own choice)
 
 } // namespace
 
@@ -32,7 +34,9 @@ VoiceLine::VoiceLine(QObject* parent) : QObject(parent)
     m_feeder.setTimerType(Qt::PreciseTimer);
     connect(&m_feeder, &QTimer::timeout, this, &VoiceLine::feed);
     m_closer.setSingleShot(true);
-    connect(&m_closer, &QTimer::timeout, this, &VoiceLine::hush);
+    connect(&m_closer, &QTimer::timeout, this, &VoiceLine::close);
+    m_retry.setInterval(kRetryMs);
+    connect(&m_retry, &QTimer::timeout, this, &VoiceLine::open);
 }
 
 VoiceLine::~VoiceLine()
@@ -41,26 +45,47 @@ VoiceLine::~VoiceLine()
     m_sink.reset(); // lets events through, which still find everything here
 }
 
-/// The sink for the output that is the system's choice now; a headset may have come or gone since.
-void VoiceLine::prepare()
+/// Makes the sink for the output that is the system's choice now; a headset may have come or gone since.
+bool VoiceLine::prepare()
 {
     const QAudioDevice device = QMediaDevices::defaultAudioOutput();
-    if (m_sink && device == m_device)
-        return;
+    if (device.isNull())
+        return false;
+    if (m_sink && device == m_device && !m_silent)
+        return true;
     m_device = device;
     if (m_sink)
         m_sink.release()->deleteLater(); // lets events through, which must not happen amidst of something
     m_sink = std::make_unique<QAudioSink>(device, format());
     m_sink->setBufferSize(format().bytesForDuration(1000 * kAheadMs));
+    connect(m_sink.get(), &QAudioSink::stateChanged, this, &VoiceLine::stateChanged);
+    return true;
+}
+
+/// The output went away while something was heard.
+void VoiceLine::stateChanged(QAudio::State state)
+{
+    if (sender() == m_sink.get() && state == QAudio::StoppedState && m_sink->error() != QAudio::NoError)
+        setSilent(true);
+}
+
+void VoiceLine::setSilent(bool now)
+{
+    if (now)
+        m_retry.start();
+    else
+        m_retry.stop();
+    if (std::exchange(m_silent, now) != now)
+        emit silent(now);
 }
 
 bool VoiceLine::open()
 {
-    if (m_out)
+    if (m_out && !m_silent)
         return true;
-    prepare();
+    m_out = prepare() ? m_sink->start() : nullptr;
     m_silentAt = m_clock.elapsed();
-    m_out = m_sink->start();
+    setSilent(m_out == nullptr);
     return m_out;
 }
 
@@ -98,6 +123,12 @@ void VoiceLine::feed()
 qint64 VoiceLine::leftMs() const { return std::max<qint64>(m_silentAt - m_clock.elapsed(), 0); }
 
 void VoiceLine::hush()
+{
+    m_retry.stop();
+    close();
+}
+
+void VoiceLine::close()
 {
     m_rest.clear();
     m_feeder.stop();

@@ -20,16 +20,24 @@ public:
     ~VoiceLine() override;
     /// What all samples are: 16 bits, 16 kHz, one channel.
     [[nodiscard]] static QAudioFormat format();
-    /// Finds the output, so that the first sound is as prompt as the last.
-    void prepare();
+    /// Opens the output that the person uses, so that the first sound is as prompt as the last. Returns false if there
+    /// is none.
+    bool prepare();
     void add(const QByteArray& samples);
     /// How long what was added is still heard.
     [[nodiscard]] qint64 leftMs() const;
     /// Silent at once; what was not heard yet is dropped.
     void hush();
 
+signals:
+    /// True: what was added is not heard. False: the output is there again.
+    void silent(bool silent);
+
 private:
     bool open();
+    void close();
+    void setSilent(bool silent);
+    void stateChanged(QAudio::State state);
     void feed();
     void fillUp();
 
@@ -41,6 +49,8 @@ private:
     qint64 m_silentAt = 0;
     QTimer m_feeder;
     QTimer m_closer;
+    QTimer m_retry; ///< runs while the line is silent
+    bool m_silent = false;
 };
 
 } // namespace firstdew::sound

@@ -34,5 +34,5 @@ Frame {
         Label { visible: text !== ""; role: "label"; text: BathModel.lengthText; Layout.fillWidth: true }
     }
     Label { visible: text !== ""; role: "strong"; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
-    ActionButton { kind: "now"; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
 }

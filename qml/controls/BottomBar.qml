@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
+import QtQuick.Templates as T
 import Firstdew
 
 // The four places, below the page or, upright, beside it.
@@ -27,29 +28,39 @@ Rectangle {
         rowSpacing: 0
         Repeater {
             model: ["today", "bath", "diary", "plan"]
-            Press {
+            T.TabButton {
                 id: tab
                 required property string modelData
                 readonly property bool on: bar.current === modelData
                 text: Look.words.place(modelData)
-                iconName: modelData
-                kind: "bare"
-                stacked: true
-                focusOut: 0
-                textSize: Math.min(Theme.tiny, width / 5)
-                weight: on ? Theme.strong : Font.Normal
-                ink: on ? Theme.ink : Theme.inkSoft
-                between: Theme.tight
-                leastHigh: Theme.barHeight
+                checkable: false // the page shown decides which one is on
+                implicitWidth: Theme.target // the four share the bar; their text size depends on the width
+                implicitHeight: face.implicitHeight
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
                 Layout.preferredHeight: bar.upright ? 1 : implicitHeight
-                Accessible.role: Accessible.PageTab
                 Accessible.name: text
                 Accessible.selected: on
                 Accessible.onPressAction: if (enabled) clicked()
+                Keys.onReturnPressed: bar.chosen(modelData)
+                Keys.onEnterPressed: bar.chosen(modelData)
                 onClicked: bar.chosen(modelData)
+                background: ButtonFace {
+                    id: face
+                    text: tab.text
+                    iconName: tab.modelData
+                    down: tab.down
+                    visualFocus: tab.visualFocus
+                    kind: ButtonFace.Bare
+                    stacked: true
+                    focusOut: 0
+                    textSize: Math.min(Theme.tiny, width / 5)
+                    weight: tab.on ? Theme.strong : Font.Normal
+                    ink: tab.on ? Theme.ink : Theme.inkSoft
+                    between: Theme.tight
+                    leastHigh: Theme.barHeight
+                }
                 Rectangle {
                     x: bar.upright ? (Look.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
                     y: bar.upright ? (parent.height - height) / 2 : 0

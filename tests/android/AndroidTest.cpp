@@ -205,7 +205,7 @@ TEST_CASE("answers from notices come over with their times and are dropped when 
     CHECK(answers.front().answer == "clammy");
     CHECK(answers.front().key == "check-in:hands:2026-03-02");
     CHECK(answers.front().at == at("2026-03-02T20:07"));
-    notifier.taken(1);
+    notifier.dropAnswers(1);
     CHECK(phone.asked.back() == std::pair<std::string, json>{"taken", {{"count", 1}}});
 
     for (const json& bad :

@@ -35,7 +35,7 @@ struct PlanningNotifier final : ports::Notifier {
         order.emplace_back("answers");
         return given;
     }
-    void taken(std::size_t count) override
+    void dropAnswers(std::size_t count) override
     {
         given.erase(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count));
     }

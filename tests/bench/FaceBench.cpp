@@ -1,5 +1,6 @@
 #include "BathModel.h"
 #include "Look.h"
+#include "Pages.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
@@ -132,8 +133,7 @@ QQuickItem* itemNamed(QQuickItem* root, const QString& text)
     for (QQuickItem* child : root->childItems()) {
         if (!child->isVisible())
             continue;
-        if ((child->inherits("QQuickAbstractButton") || child->inherits("firstdew::controls::Press")) &&
-            child->property("text").toString() == text)
+        if (child->inherits("QQuickAbstractButton") && child->property("text").toString() == text)
             return child;
         if (QQuickItem* found = itemNamed(child, text))
             return found;
@@ -173,7 +173,8 @@ void tap(QQuickWindow* window, QQuickItem* item)
 
 QQuickWindow* show(QQuickWindow* window, const char* page)
 {
-    QMetaObject::invokeMethod(window, "showForTest", Q_ARG(QVariant, QString(page)));
+    if (!app::showPage(*window, page))
+        std::printf("%s is not shown\n", page);
     for (int i = 0; i < 5; ++i) {
         QCoreApplication::processEvents();
         window->grabWindow();

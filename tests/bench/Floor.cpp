@@ -3,8 +3,13 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QTextStream>
 
-// The least that a program on this toolkit can be: an empty window, or an empty page.
+#include <chrono>
+
+// The floor of the measurements: the least program with an empty window, or with an empty page. The window prints
+// "first frame", and the monotonic clock in nanoseconds, as the app does with --test-first-frame.
 int main(int argc, char** argv)
 {
     QGuiApplication program(argc, argv);
@@ -17,5 +22,14 @@ int main(int argc, char** argv)
     }
     QQmlApplicationEngine engine;
     engine.loadData("import QtQuick\nWindow { width: 390; height: 844; visible: true; color: \"#f6f1e6\" }");
-    return engine.rootObjects().isEmpty() ? 1 : QGuiApplication::exec();
+    auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().value(0));
+    if (window == nullptr)
+        return 1;
+    auto* once = new QObject(window);
+    QObject::connect(window, &QQuickWindow::frameSwapped, once, [once] {
+        const auto now = std::chrono::steady_clock::now().time_since_epoch();
+        QTextStream(stdout) << "first frame " << std::chrono::nanoseconds(now).count() << Qt::endl;
+        once->deleteLater();
+    });
+    return QGuiApplication::exec();
 }

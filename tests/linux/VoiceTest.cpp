@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QProcess>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
 
@@ -62,6 +63,7 @@ struct Speaking : Told {
 
     explicit Speaking(const std::string& language, bool spoken = true)
     {
+        qputenv("PULSE_SERVER", "unix:/nonexistent");
         voice.choose({spoken, false, language, [](const std::string& prompt) { return "Text: " + prompt; }});
     }
     bool answer(const std::string& language)
@@ -72,7 +74,76 @@ struct Speaking : Told {
     }
 };
 
+/// A sound server of its own, with or without an output, that can be killed and started again.
+struct SoundServer : Told {
+    QTemporaryDir runtime;
+    QProcess server;
+
+    SoundServer() { qputenv("PULSE_SERVER", ("unix:" + runtime.filePath("socket")).toLocal8Bit()); }
+    ~SoundServer()
+    {
+        server.kill();
+        server.waitForFinished();
+    }
+    void start(bool output)
+    {
+        QStringList arguments{"-n",
+                              "--daemonize=no",
+                              "--exit-idle-time=-1",
+                              "--disable-shm=yes",
+                              "--use-pid-file=no",
+                              "--high-priority=no",
+                              "--realtime=no",
+                              "-L",
+                              "module-native-protocol-unix auth-anonymous=1 socket=" + runtime.filePath("socket")};
+        if (output)
+            arguments << "-L"
+                      << "module-null-sink sink_name=ear rate=48000 channels=2";
+        QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+        environment.insert("XDG_RUNTIME_DIR", runtime.path());
+        environment.insert("HOME", runtime.path());
+        server.setProcessEnvironment(environment);
+        server.start("pulseaudio", arguments);
+        REQUIRE(comes([&] { return QProcess::execute("pactl", {"info"}) == 0; }));
+    }
+    void end()
+    {
+        server.kill();
+        REQUIRE(server.waitForFinished());
+    }
+};
+
 } // namespace
+
+TEST_CASE("Without an output the voice is not ready")
+{
+    SoundServer sound;
+    SECTION("no sound server") {}
+    SECTION("a sound server without an output") { sound.start(false); }
+    sound::QtVoice voice;
+    CHECK_FALSE(voice.prepare());
+}
+
+TEST_CASE("A voice that falls silent during an alarm says so, and says when it is heard again")
+{
+    SoundServer sound;
+    sound.start(true);
+    sound::QtVoice voice;
+    QList<bool> told;
+    voice.onSilence([&](bool silent) { told << silent; });
+    REQUIRE(voice.prepare());
+    voice.alarm("too-high");
+    QElapsedTimer heard;
+    heard.start();
+    CHECK(sound.comes([&] { return heard.elapsed() > 300; }));
+    CHECK(told.isEmpty());
+    sound.end();
+    CHECK(sound.comes([&] { return !told.isEmpty(); }));
+    CHECK(told == QList<bool>{true});
+    sound.start(true);
+    CHECK(sound.comes([&] { return told.size() > 1; }));
+    CHECK(told == QList<bool>{true, false});
+}
 
 TEST_CASE("A voice of the device that is not there, hangs, or whose program is missing, is answered with no")
 {
@@ -143,7 +214,7 @@ TEST_CASE("No voice of the device is set up before it is chosen or asked for")
 {
     Speaking s("");
     s.voice.say("hold-still");
-    CHECK(s.voice.prepare());
+    CHECK_FALSE(s.voice.prepare()); // there is no output; the device's voice speaks by itself
     QCoreApplication::processEvents();
     CHECK(s.spoken().isEmpty());
     CHECK(s.answer("de"));
@@ -155,7 +226,7 @@ TEST_CASE("No voice of the device is set up before it is chosen or asked for")
 TEST_CASE("The device's voice says one prompt after another, in the person's language")
 {
     Speaking s("de");
-    CHECK(s.voice.prepare());
+    CHECK_FALSE(s.voice.prepare()); // there is no output; the device's voice speaks by itself
     REQUIRE(s.answer("de"));
     s.voice.say("hold-still");
     s.voice.say("half-way");

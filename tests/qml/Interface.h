@@ -3,6 +3,7 @@
 #include "Application.h"
 #include "BathModel.h"
 #include "Look.h"
+#include "Pages.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
@@ -10,8 +11,6 @@
 
 #include <catch2/catch.hpp>
 
-#include <QDir>
-#include <QDirIterator>
 #include <QGuiApplication>
 #include <QImage>
 #include <QQmlApplicationEngine>
@@ -87,14 +86,12 @@ struct Interface {
             bath.stop();
         if (bath.page() != "choose")
             bath.leave();
-        QVariant shown;
-        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown),
-                                  Q_ARG(QVariant, QString("Bath")));
+        const bool shown = app::showPage(*window, "Bath");
         bath.chooseSite(step == "under" ? "hands" : "feet");
         bath.chooseWay(step == "under" ? "hands-under" : "free-hand");
         bath.goOn();
         if (step == "screening")
-            return shown.toBool() && bath.page() == "screening";
+            return shown && bath.page() == "screening";
         if (step == "blocked") {
             store.append(answered({ScreeningRow::Pregnancy}));
             bath.answersDone();
@@ -126,9 +123,7 @@ struct Interface {
     {
         if (page.startsWith("Bath:"))
             return showBath(page.mid(5));
-        QVariant shown;
-        QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown), Q_ARG(QVariant, page));
-        return shown.toBool();
+        return app::showPage(*window, page);
     }
 
     bool application = (needApplication(), true);
@@ -150,11 +145,7 @@ struct Interface {
 
 inline QStringList pages()
 {
-    QStringList out;
-    QDirIterator files(":/Firstdew/pages", {"*.qml"}, QDir::Files);
-    while (files.hasNext())
-        out << QFileInfo(files.next()).baseName();
-    out.sort();
+    QStringList out = app::pageNames();
     for (const char* step : {"screening", "blocked", "prepare", "run", "alarm", "under", "after"})
         out << QString("Bath:") + step;
     return out;
@@ -171,21 +162,21 @@ inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
 
 inline QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }
 
-inline bool isPress(QQuickItem* item) { return item->inherits("firstdew::controls::Press"); }
+inline bool isFace(QQuickItem* item) { return item->inherits("firstdew::controls::ButtonFace"); }
 
-/// What shows words: a text, or a button that draws its own.
+/// An item that shows words: a text, or the face of a button.
 inline bool isText(QQuickItem* item)
 {
-    return (item->inherits("QQuickText") || (isPress(item) && !item->property("wordless").toBool())) &&
+    return (item->inherits("QQuickText") || (isFace(item) && !item->property("wordless").toBool())) &&
            !item->property("text").toString().isEmpty();
 }
 
-inline bool wraps(QQuickItem* item) { return isPress(item) || item->property("wrapMode").toInt() != 0; }
+inline bool wraps(QQuickItem* item) { return isFace(item) || item->property("wrapMode").toInt() != 0; }
 
-/// Width that the words have.
-inline double roomOf(QQuickItem* item) { return isPress(item) ? item->property("room").toDouble() : item->width(); }
+/// The width that the words have.
+inline double roomOf(QQuickItem* item) { return isFace(item) ? item->property("room").toDouble() : item->width(); }
 
-inline bool isButton(QQuickItem* item) { return isPress(item) || item->inherits("QQuickAbstractButton"); }
+inline bool isButton(QQuickItem* item) { return item->inherits("QQuickAbstractButton"); }
 
 inline std::string nameOf(QQuickItem* item)
 {

@@ -82,7 +82,7 @@ class Device:
         if name is None:
             return False
         try:
-            self.bus.call_blocking(name, '/org/firstdew/Reminders', 'org.firstdew.Reminders', 'Look', '', (), timeout=ui.PATIENCE)
+            self.bus.call_blocking(name, '/org/firstdew/Reminders', 'org.firstdew.Reminders', 'Update', '', (), timeout=ui.PATIENCE)
             return True
         except dbus.DBusException:  # not there yet, or just gone
             return False

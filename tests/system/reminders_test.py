@@ -137,7 +137,7 @@ class Reminders(unittest.TestCase):
         """Whoever looks after the reminders has been asked to look, and has."""
         name = next((n for n in self.names() if n.startswith('org.firstdew.Reminders.')), None)
         return name and subprocess.run(['gdbus', 'call', '--session', '--dest', name, '--object-path', '/org/firstdew/Reminders', '--method',
-                                        'org.firstdew.Reminders.Look'], env=self.desktop.env, capture_output=True, check=False).returncode == 0
+                                        'org.firstdew.Reminders.Update'], env=self.desktop.env, capture_output=True, check=False).returncode == 0
 
     def test_in_quiet_hours_and_with_nothing_due_it_ends_at_once(self):
         process = self.remind(f'{TODAY}T03:00')

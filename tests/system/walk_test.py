@@ -30,7 +30,7 @@ def main():
     if not all(programs.values()) or set(sys.argv[1:]) - {'--all'}:
         sys.exit(__doc__)
     chosen = {w: LOOKS if everything else looks for w, looks in PART.items() if only in (None, w.__name__.lower())}
-    with ui.Desktop() as desktop:
+    with ui.Desktop(sound=True) as desktop:
         demo = desktop.folder / 'demo.db'
         subprocess.run([programs['cli'], 'demo', '--out', demo, '--today', TODAY], check=True, stdout=subprocess.DEVNULL)
         for look in LOOKS:
