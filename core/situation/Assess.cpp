@@ -4,8 +4,8 @@
 #include "situation/Sites.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
-#include <cstdlib>
 
 namespace firstdew::situation {
 
@@ -365,8 +365,10 @@ double chosenRisk(const Record& record, double risk)
 {
     for (const auto& e : record.all<Preference>())
         if (e.payload.key == "risk") {
-            const double value = std::strtod(e.payload.value.c_str(), nullptr);
-            if (value >= 0.01 && value <= 0.9)
+            // Not strtod: that reads by the locale of the process.
+            double value = 0;
+            const std::string& text = e.payload.value;
+            if (std::from_chars(text.data(), text.data() + text.size(), value).ec == std::errc() && value >= 0.01 && value <= 0.9)
                 risk = value;
         }
     return risk;

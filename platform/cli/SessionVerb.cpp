@@ -80,13 +80,13 @@ Answer session(const Options& o)
     const Session s = sessionOf(o);
     const LocalTime happened = happenedOption(o.date, o.at, {18 * 60});
     const auto facts = factsIn(o.store);
-    const std::string person = personToRecord(facts, o.person, o.newPerson);
-    const Record known = recordOf(facts, person);
+    const Who who = personToRecord(facts, o.person, o.newPerson);
+    const Record known = recordOf(facts, who.id);
     if (!o.again)
         refuseTwice(known, s, happened.date);
     Answer answer;
     answer.json["warnings"] = cautions(known, s, happened.date);
-    const std::string id = record(o.store, {"", person, happened, nowMs(), "", s});
+    const std::string id = record(o.store, {"", who.id, happened, nowMs(), "", s}, who.newName);
     answer.json["id"] = id;
     answer.text = fmt::format("session at {} on {}: recorded as {}\n", o.site, happened.date.iso(), id);
     for (const std::string line : answer.json["warnings"])

@@ -25,7 +25,7 @@ TEST_CASE("an import adds what is new after keeping a copy, and a refused one ch
     CHECK(first->kept.empty());
 
     CHECK(importInto(journal.value(), incoming)->known == 20);
-    CHECK(copiesOf(scratch / "store.db").empty());
+    CHECK(copiesOf(scratch / "store.db")->empty());
 
     incoming.push_back({facts[25], "x.json", 21});
     const auto second = importInto(journal.value(), incoming);
