@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <tuple>
 #include <unordered_map>
-#include <unordered_set>
 
 namespace firstdew::facts {
 
@@ -93,7 +92,8 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
         std::visit(
             [&](const auto& payload) {
                 auto& column = record.mutableAll<std::decay_t<decltype(payload)>>();
-                column.push_back({f.id, f.happened, f.recordedMs, !f.corrects.empty(), payload});
+                column.push_back({f.id, f.happened, f.recordedMs, static_cast<std::size_t>(&f - facts.data()),
+                                  !f.corrects.empty(), payload});
             },
             f.payload);
     }
@@ -104,16 +104,6 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
     };
     forEachPayload([&](auto kind) { sortColumn(record.mutableAll<typename decltype(kind)::type>()); });
     return record;
-}
-
-std::vector<std::string> personsIn(std::span<const Fact> facts)
-{
-    std::vector<std::string> out;
-    std::unordered_set<std::string_view> seen;
-    for (const Fact& f : facts)
-        if (seen.insert(f.person).second)
-            out.push_back(f.person);
-    return out;
 }
 
 } // namespace firstdew::facts

@@ -1,9 +1,9 @@
 #include "Files.h"
 #include "Recording.h"
 
+#include "diary/Diary.h"
 #include "exchange/CareSheetFile.h"
 #include "exchange/QrCode.h"
-#include "facts/Record.h"
 #include "journal/People.h"
 #include "protocol/Limits.h"
 
@@ -97,13 +97,12 @@ Meeting meet(const Options& o, bool toWrite)
     const auto facts = orRefuse(orRefuse(open(o.store)).readAll());
     const std::string known = personOf(facts, o.person);
     const std::string person = known.empty() ? journal::drawId() : known;
-    const Record record = recordOf(facts, person);
-    const auto* who = record.latest<Person>();
     const LocalDate today = localNow().date;
-    const auto age = protocol::ageGroupOn(who ? who->payload.birth : std::nullopt, today);
+    const auto diary = diary::readDiary(facts, person, today);
+    const auto age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, today);
     auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), age));
-    const auto* present = record.latest<CareSheet>();
-    auto changes = exchange::changesBy(sheet, present ? std::optional(present->payload) : std::nullopt);
+    const CareSheet* present = diary.careSheet();
+    auto changes = exchange::changesBy(sheet, present ? std::optional(*present) : std::nullopt);
     return {std::move(sheet), std::move(changes), person};
 }
 

@@ -1,7 +1,6 @@
 #include "Verb.h"
 
 #include "codec/CleanText.h"
-#include "facts/Record.h"
 
 #include <charconv>
 #include <chrono>

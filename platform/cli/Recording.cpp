@@ -2,7 +2,6 @@
 
 #include "codec/CleanText.h"
 #include "codec/FactJson.h"
-#include "facts/Record.h"
 #include "journal/People.h"
 
 #include <cmath>

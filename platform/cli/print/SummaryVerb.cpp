@@ -47,7 +47,7 @@ Answer summary(const Options& o)
     checkOut(o.out, o.store, o.force);
     const auto journal = orRefuse(journal::Journal::openToRead(o.store));
     const auto facts = orRefuse(journal.readAll());
-    const auto record = recordOf(facts, personOf(facts, o.person));
+    const auto diary = diary::readDiary(facts, personOf(facts, o.person), to);
 
     // A page is drawn without a screen.
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -61,7 +61,7 @@ Answer summary(const Options& o)
         QCoreApplication::installTranslator(&translator);
     QLocale::setDefault(words::localeFor(language));
     print::loadTypefaces();
-    const int pages = orRefuse(print::writeSummary(summary::contentsFor(record, from, to),
+    const int pages = orRefuse(print::writeSummary(summary::contentsFor(diary, from),
                                                    o.paper == "a4" ? print::Paper::A4 : print::Paper::Letter,
                                                    QString::fromStdString(o.out)));
     Answer answer;

@@ -1,8 +1,7 @@
 #include "exchange/Fhir.h"
 
+#include "core/RandomFacts.h"
 #include "exchange/FhirId.h"
-
-#include "../journal/RandomFacts.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -10,7 +9,7 @@
 #include <set>
 
 using namespace firstdew;
-using namespace firstdew::summary;
+using namespace firstdew::exchange;
 using nlohmann::json;
 
 namespace {
