@@ -33,10 +33,10 @@ Frame {
         visible: active
         Layout.fillWidth: true
         sourceComponent: Card {
-            Label { role: "strong"; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Strong; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             Repeater {
                 model: PlanModel.screeningRows
-                Label { required property var modelData; role: "label"; text: Look.words.screeningShort(modelData.row); Layout.fillWidth: true }
+                Label { required property var modelData; role: Label.Small; text: Appearance.phrases.screeningShort(modelData.row); Layout.fillWidth: true }
             }
         }
     }

@@ -31,7 +31,7 @@ Rectangle {
                 id: tab
                 required property string modelData
                 readonly property bool on: bar.current === modelData
-                text: Look.words.place(modelData)
+                text: Appearance.phrases.place(modelData)
                 iconName: modelData
                 kind: "bare"
                 stacked: true
@@ -51,7 +51,7 @@ Rectangle {
                 Accessible.onPressAction: if (enabled) clicked()
                 onClicked: bar.chosen(modelData)
                 Rectangle {
-                    x: bar.upright ? (Look.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
+                    x: bar.upright ? (Appearance.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
                     y: bar.upright ? (parent.height - height) / 2 : 0
                     width: bar.upright ? Theme.focusLine : Theme.iconLarge
                     height: bar.upright ? Theme.iconLarge : Theme.focusLine

@@ -19,7 +19,7 @@ Row {
             kind: "bare"
             wordless: true
             radius: Theme.radiusSmall
-            text: Look.words.dayFull(shown.date)
+            text: Appearance.phrases.dayFull(shown.date)
             Accessible.role: Accessible.Button
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
             Accessible.onPressAction: if (enabled) clicked()
@@ -40,14 +40,14 @@ Row {
                             visible: parent.level !== ""
                             anchors.fill: parent
                             anchors.margins: 2
-                            level: Math.max(0, Look.words.levels.indexOf(parent.level))
+                            level: Math.max(0, Appearance.phrases.levels.indexOf(parent.level))
                             color: Theme.main
                         }
                         Icon { visible: parent.level === ""; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }
                     }
                 }
                 Text {
-                    text: Look.words.dayNumber(day.shown.date)
+                    text: Appearance.phrases.dayNumber(day.shown.date)
                     font.family: Theme.family
                     font.pixelSize: Theme.tiny
                     color: Theme.inkSoft

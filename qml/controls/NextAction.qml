@@ -14,13 +14,13 @@ Card {
         ColumnLayout {
             Layout.fillWidth: true
             spacing: Theme.tight
-            Label { role: "label"; text: card.matter ? Look.words.site(card.matter.site) : ""; Layout.fillWidth: true }
+            Label { role: Label.Small; text: card.matter ? Appearance.phrases.site(card.matter.site) : ""; Layout.fillWidth: true }
             Label {
-                role: "title"
+                role: Label.Title
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Heading
                 text: !card.matter ? "" : card.matter.stage === "not-started" && card.advice !== "blocked" ? qsTr("Plan the first course")
-                    : card.advice === "none" && card.matter.next ? qsTr("Next bath: %1").arg(Look.words.dayLong(card.matter.next))
+                    : card.advice === "none" && card.matter.next ? qsTr("Next bath: %1").arg(Appearance.phrases.dayLong(card.matter.next))
                     : card.matter.title
             }
         }
@@ -28,7 +28,7 @@ Card {
     }
     // What the person chose comes before why it was asked.
     readonly property var putOff: matter ? matter.reasons.find(r => r.kind === "put-off") : undefined
-    Label { Layout.fillWidth: true; visible: text !== ""; role: "strong"; text: card.putOff ? card.putOff.text : "" }
+    Label { Layout.fillWidth: true; visible: text !== ""; role: Label.Strong; text: card.putOff ? card.putOff.text : "" }
     Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 && card.matter.reasons[0] !== card.putOff ? card.matter.reasons[0].text : "" }
     ActionButton {
         visible: card.advice === "do-course-session"

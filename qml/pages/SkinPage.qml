@@ -9,10 +9,10 @@ Frame {
     property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
     property var skin: []
     readonly property bool serious: skin.includes("blister") || skin.includes("burn")
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Appearance.phrases.site(s) })); value: page.site; onChosen: v => page.site = v }
     SomeOf {
-        tokens: Look.words.skinFindings
-        name: token => Look.words.skin(token)
+        tokens: Appearance.phrases.skinFindings
+        name: token => Appearance.phrases.skin(token)
         chosen: page.skin
         alone: "fine"
         onToggled: now => page.skin = now

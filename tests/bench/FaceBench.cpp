@@ -1,5 +1,5 @@
 #include "BathModel.h"
-#include "Look.h"
+#include "Appearance.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
@@ -287,7 +287,7 @@ int main(int argc, char** argv)
     fill(file, clock.localNow().date);
     sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchStores));
     viewmodels::Store store(clock, file);
-    viewmodels::Look look({"light", "en", "today", "bench", 1, 390, 844});
+    viewmodels::Appearance appearance({"light", "en", "today", "bench", 1, 390, 844});
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;

@@ -2,7 +2,7 @@
 
 #include "Application.h"
 #include "BathModel.h"
-#include "Look.h"
+#include "Appearance.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
@@ -31,7 +31,7 @@ struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
                        Qt::LayoutDirection direction = Qt::LeftToRight)
         : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
-          look({theme, "en", "today", "test", textScale, size.width(), size.height()})
+          appearance({theme, "en", "today", "test", textScale, size.width(), size.height()})
     {
         fill();
         QGuiApplication::setLayoutDirection(direction);
@@ -135,7 +135,7 @@ struct Interface {
     QTemporaryDir folder;
     app::SystemClock clock;
     viewmodels::Store store;
-    viewmodels::Look look;
+    viewmodels::Appearance appearance;
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;

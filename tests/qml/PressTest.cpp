@@ -149,10 +149,10 @@ TEST_CASE("A button takes theme and size of text while it is shown")
     const auto ink = wet->property("ink").value<QColor>();
     const double wide = wet->implicitWidth();
     const QImage light = pictureOf(ui, wet);
-    ui.look.setTheme("dark");
+    ui.appearance.setTheme("dark");
     CHECK(wet->property("ink").value<QColor>() != ink);
     CHECK(pictureOf(ui, wet) != light);
-    ui.look.setTextScale(2);
+    ui.appearance.setTextScale(2);
     ui.settled();
     CHECK(wet->implicitWidth() > wide);
 }
