@@ -63,5 +63,5 @@ Frame {
         text: qsTr("No further bath until a clinician has seen it. Seek help if it is painful or large.")
     }
     Field { id: note; label: qsTr("Note, if you wish") }
-    ActionButton { kind: "now"; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
 }

@@ -13,7 +13,7 @@ Frame {
         }
         Label { Layout.fillWidth: true; text: qsTr("What is safe now: leave the machine off. Nothing is lost by waiting.") }
     }
-    ActionButton { kind: "main"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+    ActionButton { kind: ButtonFace.Main; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
     Card {
         Heading { text: qsTr("A clinician has cleared it") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.") }

@@ -34,5 +34,5 @@ Frame {
         Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }
     Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
-    ActionButton { kind: "now"; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
 }

@@ -11,5 +11,5 @@ Frame {
     ActionButton { leastHigh: Theme.bathTarget; text: qsTr("I took hands or feet out"); Layout.fillWidth: true; onClicked: BathModel.meanwhile("limbs-out") }
     ActionButton { leastHigh: Theme.bathTarget; text: qsTr("I do not know"); Layout.fillWidth: true; onClicked: BathModel.meanwhile("do-not-know") }
     Label { Layout.fillWidth: true; text: qsTr("If you are unsure: machine off now. The session then starts again from its beginning.") }
-    ActionButton { leastHigh: Theme.bathTarget; kind: "danger"; text: qsTr("Stop"); Layout.fillWidth: true; onClicked: BathModel.stop() }
+    ActionButton { leastHigh: Theme.bathTarget; kind: ButtonFace.Danger; text: qsTr("Stop"); Layout.fillWidth: true; onClicked: BathModel.stop() }
 }

@@ -103,7 +103,7 @@ Rectangle {
             rowSpacing: Theme.small
             Layout.fillWidth: true
             ActionButton {
-                kind: "now"
+                kind: ButtonFace.Now
                 leastHigh: Theme.bathTarget
                 text: qsTr("Enter")
                 Layout.fillWidth: true
@@ -112,7 +112,7 @@ Rectangle {
                 onClicked: { const mA = Number(pad.typed); pad.close(); meter.enter(mA) }
             }
             // The way out is not covered by what asks for a number.
-            ActionButton { kind: "danger"; leastHigh: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }
+            ActionButton { kind: ButtonFace.Danger; leastHigh: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }
         }
     }
 }

@@ -53,6 +53,6 @@ Frame {
     }
     ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     Label { visible: BathModel.refusal !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
-    ActionButton { kind: "now"; text: qsTr("Begin"); Layout.fillWidth: true; enabled: BathModel.ready; onClicked: BathModel.start() }
-    ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Begin"); Layout.fillWidth: true; enabled: BathModel.ready; onClicked: BathModel.start() }
+    ActionButton { kind: ButtonFace.Quiet; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
 }

@@ -102,7 +102,7 @@ Item {
             spacing: Theme.small
             ActionButton {
                 visible: !!page.r.primary
-                kind: "now"
+                kind: ButtonFace.Now
                 textSize: Theme.title
                 leastHigh: Theme.bathTarget
                 text: page.r.primary || ""

@@ -20,13 +20,13 @@ Frame {
     }
     ActionButton {
         visible: BathModel.askAll
-        kind: "now"
+        kind: ButtonFace.Now
         text: qsTr("That is all")
         enabled: all.item !== null && all.item.complete
         Layout.fillWidth: true
         onClicked: if (all.item.save()) BathModel.answersDone()
     }
-    ActionButton { visible: !BathModel.askAll; kind: "now"; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
+    ActionButton { visible: !BathModel.askAll; kind: ButtonFace.Now; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
     ActionButton { visible: !BathModel.askAll; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() }
     Loader {
         active: !BathModel.askAll
@@ -40,5 +40,5 @@ Frame {
             }
         }
     }
-    ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+    ActionButton { kind: ButtonFace.Quiet; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
 }

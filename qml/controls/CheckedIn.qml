@@ -30,7 +30,7 @@ ColumnLayout {
         ActionButton {
             Layout.columnSpan: Theme.largeText ? 2 : 1
             Layout.fillWidth: Theme.largeText
-            kind: "quiet"
+            kind: ButtonFace.Quiet
             iconName: TodayModel.canUndo ? "undo" : ""
             text: TodayModel.canUndo ? qsTr("Undo") : qsTr("Change")
             Accessible.description: Appearance.phrases.site(said.site)

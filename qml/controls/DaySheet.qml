@@ -25,5 +25,5 @@ Sheet {
             }
         }
     }
-    ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: sheet.close() }
+    ActionButton { kind: ButtonFace.Main; text: qsTr("Done"); Layout.fillWidth: true; onClicked: sheet.close() }
 }

@@ -30,7 +30,7 @@ Card {
         text: qsTr("You put it off to this evening. A reminder will come.")
     }
     ActionButton {
-        kind: "now"
+        kind: ButtonFace.Now
         text: qsTr("Start now")
         Layout.fillWidth: true
         onClicked: {
@@ -49,7 +49,7 @@ Card {
     }
     Wrap {
         Layout.fillWidth: true
-        ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: Router.sheet("NotNowSheet", { site: call.matter.site }) }
-        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.sheet("NotNowSheet", { site: call.matter.site }) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
     }
 }

@@ -18,11 +18,11 @@ Grid {
     Layout.fillWidth: true
     Repeater {
         model: Appearance.phrases.levels
-        Press {
+        ActionButton {
             required property string modelData
             required property int index
             readonly property bool on: choice.level === modelData
-            kind: on ? "main" : "choice"
+            kind: on ? ButtonFace.Main : ButtonFace.Choice
             text: Appearance.phrases.level(modelData)
             ripples: index
             stacked: true
@@ -33,9 +33,7 @@ Grid {
             leastHigh: choice.dense ? Theme.target : Theme.bathTarget
             // What is left of a whole pixel goes to the last in a line.
             width: choice.part + (index % choice.columns === choice.columns - 1 ? choice.width - choice.part * choice.columns - Theme.small * (choice.columns - 1) : 0)
-            Accessible.role: Accessible.Button
             Accessible.name: Appearance.phrases.siteIs(choice.site, modelData)
-            Accessible.onPressAction: if (enabled) clicked()
             onClicked: choice.chosen(modelData)
         }
     }

@@ -24,7 +24,7 @@ Card {
                     : card.matter.title
             }
         }
-        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.page("WhyPage", { site: card.matter.site }) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.page("WhyPage", { site: card.matter.site }) }
     }
     // What the person chose comes before why it was asked.
     readonly property var putOff: matter ? matter.reasons.find(r => r.kind === "put-off") : undefined
@@ -32,21 +32,21 @@ Card {
     Label { Layout.fillWidth: true; visible: text !== ""; text: card.matter && card.matter.reasons.length > 0 && card.matter.reasons[0] !== card.putOff ? card.matter.reasons[0].text : "" }
     ActionButton {
         visible: card.advice === "do-course-session"
-        kind: "now"
+        kind: ButtonFace.Now
         text: qsTr("Start the bath")
         Layout.fillWidth: true
         onClicked: Router.startBath(card.matter.treatedAs)
     }
     ActionButton {
         visible: card.matter !== null && card.matter.stage === "not-started" && card.advice !== "blocked"
-        kind: card.later ? "plain" : "now"
+        kind: card.later ? ButtonFace.Plain : ButtonFace.Now
         text: qsTr("Choose the course")
         Layout.fillWidth: true
         onClicked: Router.page("CoursePlan", { site: card.matter.treatedAs })
     }
     ActionButton {
         visible: card.advice === "review"
-        kind: "now"
+        kind: ButtonFace.Now
         text: qsTr("Go on to keeping dry")
         Layout.fillWidth: true
         onClicked: TodayModel.reviewDone(card.matter.treatedAs, true)

@@ -12,7 +12,7 @@ Frame {
     Card {
         Stepper { label: qsTr("From"); shown: Appearance.phrases.dayFull(page.from); onLess: page.from = DiaryModel.plusDays(page.from, -1); onMore: { page.from = DiaryModel.plusDays(page.from, 1); if (page.to < page.from) page.to = page.from } }
         Stepper { label: qsTr("To"); shown: Appearance.phrases.dayFull(page.to); onLess: if (page.to > page.from) page.to = DiaryModel.plusDays(page.to, -1); onMore: page.to = DiaryModel.plusDays(page.to, 1) }
-        ActionButton { kind: "main"; text: qsTr("Add"); Layout.fillWidth: true; onClicked: PlanModel.addAway(page.from, page.to) }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Add"); Layout.fillWidth: true; onClicked: PlanModel.addAway(page.from, page.to) }
     }
     Repeater {
         model: PlanModel.away

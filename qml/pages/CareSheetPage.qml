@@ -44,6 +44,6 @@ Frame {
             model: page.read.ok ? page.read.changes : []
             Label { required property var modelData; Layout.fillWidth: true; text: qsTr("%1: %2 (before: %3)").arg(page.fieldName(modelData.field)).arg(modelData.after || "–").arg(modelData.before || "–") }
         }
-        ActionButton { kind: "main"; visible: page.read.ok === true; text: qsTr("Take it over"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = {}; file.path = "" } } }
+        ActionButton { kind: ButtonFace.Main; visible: page.read.ok === true; text: qsTr("Take it over"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = {}; file.path = "" } } }
     }
 }

@@ -33,7 +33,7 @@ Frame {
                 spacing: Theme.small
                 Icon { name: line.modelData.done ? "check" : "clock"; color: line.modelData.done ? Theme.good : Theme.inkSoft; Layout.preferredWidth: Theme.icon; Layout.preferredHeight: Theme.icon }
                 Label { text: Appearance.phrases.dayFull(line.modelData.date); Layout.fillWidth: true }
-                ActionButton { visible: !line.modelData.done; kind: "quiet"; text: qsTr("Move"); Accessible.description: Appearance.phrases.dayFull(line.modelData.date); onClicked: { move.number = line.modelData.number; move.date = line.modelData.date; move.open() } }
+                ActionButton { visible: !line.modelData.done; kind: ButtonFace.Quiet; text: qsTr("Move"); Accessible.description: Appearance.phrases.dayFull(line.modelData.date); onClicked: { move.number = line.modelData.number; move.date = line.modelData.date; move.open() } }
             }
         }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.").arg(Appearance.phrases.dayLong(page.running ? page.present.windowEnd : "")) }
@@ -62,7 +62,7 @@ Frame {
             }
         }
         ActionButton {
-            kind: page.running ? "plain" : "now"
+            kind: page.running ? ButtonFace.Plain : ButtonFace.Now
             text: qsTr("Plan the course")
             Layout.fillWidth: true
             onClicked: { if (PlanModel.startCourse(page.site, page.plan, page.start, page.free)) Router.place("plan") }
@@ -79,6 +79,6 @@ Frame {
             onLess: if (move.date > Store.today) move.date = DiaryModel.plusDays(move.date, -1)
             onMore: move.date = DiaryModel.plusDays(move.date, 1)
         }
-        ActionButton { kind: "main"; text: qsTr("Move"); Layout.fillWidth: true; onClicked: { move.close(); PlanModel.moveCourse(page.site, move.number, move.date) } }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Move"); Layout.fillWidth: true; onClicked: { move.close(); PlanModel.moveCourse(page.site, move.number, move.date) } }
     }
 }

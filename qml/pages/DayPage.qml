@@ -65,7 +65,7 @@ Frame {
                     : qsTr("Skin: %1").arg(other.e.skin.map(s => Appearance.phrases.skin(s)).join(", "))
             }
             Label { visible: text !== ""; role: Label.Small; text: other.e.note || ""; Layout.fillWidth: true }
-            ActionButton { kind: "quiet"; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
+            ActionButton { kind: ButtonFace.Quiet; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
         }
     }
     Sheet {
@@ -73,7 +73,7 @@ Frame {
         property string entry: ""
         title: qsTr("Withdraw this entry?")
         Label { Layout.fillWidth: true; text: qsTr("It no longer counts. The record keeps that it was there.") }
-        ActionButton { kind: "danger"; text: qsTr("Withdraw"); Layout.fillWidth: true; onClicked: { withdraw.close(); DiaryModel.withdraw(withdraw.entry) } }
+        ActionButton { kind: ButtonFace.Danger; text: qsTr("Withdraw"); Layout.fillWidth: true; onClicked: { withdraw.close(); DiaryModel.withdraw(withdraw.entry) } }
         ActionButton { text: qsTr("Keep"); Layout.fillWidth: true; onClicked: withdraw.close() }
     }
 }

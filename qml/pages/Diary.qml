@@ -17,7 +17,7 @@ Frame {
     function goBack(days) { back = Math.max(0, Math.min(mostBack, days)) }
     onSpanChanged: goBack(back)
 
-    header: ActionButton { visible: DiaryModel.sites.length > 0; kind: "quiet"; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
+    header: ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
 
     SetUpFirst {
         visible: DiaryModel.sites.length === 0
@@ -73,7 +73,7 @@ Frame {
             }
         }
     }
-    ActionButton { visible: DiaryModel.sites.length > 0; kind: "main"; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
+    ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
     Card {
         visible: DiaryModel.sites.length > 0
         Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
@@ -100,6 +100,6 @@ Frame {
         }
         Label { role: Label.Small; text: qsTr("Leave out days with"); Layout.fillWidth: true }
         SomeOf { tokens: Appearance.phrases.circumstances; name: token => Appearance.phrases.circumstance(token); chosen: page.without; onToggled: now => page.without = now }
-        ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: filter.close() }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Done"); Layout.fillWidth: true; onClicked: filter.close() }
     }
 }

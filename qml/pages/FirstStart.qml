@@ -51,11 +51,11 @@ Frame {
         onMore: page.hour = (page.hour + 30) % 1440
     }
     ActionButton {
-        kind: "now"
+        kind: ButtonFace.Now
         Layout.fillWidth: true
         enabled: page.ready
         text: page.step === 0 ? qsTr("I have read this") : page.step === 5 ? qsTr("Done") : qsTr("Next")
         onClicked: page.next()
     }
-    ActionButton { visible: page.step > 0; kind: "quiet"; Layout.fillWidth: true; text: qsTr("One step back"); onClicked: page.step -= 1 }
+    ActionButton { visible: page.step > 0; kind: ButtonFace.Quiet; Layout.fillWidth: true; text: qsTr("One step back"); onClicked: page.step -= 1 }
 }

@@ -19,5 +19,5 @@ Frame {
         }
     }
     HealthForm { id: form }
-    ActionButton { kind: "now"; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
 }

@@ -21,8 +21,8 @@ Frame {
         Heading { text: qsTr("Back-up") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
         Field { id: phrase; property bool shown: false; label: qsTr("Passphrase"); echoMode: shown ? TextInput.Normal : TextInput.Password; hint: qsTr("At least eight characters.") }
-        ActionButton { kind: "quiet"; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
-        ActionButton { kind: "main"; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
+        ActionButton { kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
     }
     Card {
         Heading { text: qsTr("Restore") }
@@ -47,7 +47,7 @@ Frame {
         Heading { text: qsTr("Delete") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
         ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName || qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
-        ActionButton { kind: "danger"; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place("today") }) }
+        ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place("today") }) }
     }
     Sheet {
         id: sure
@@ -55,7 +55,7 @@ Frame {
         property var act: null
         function ask(name, text, then) { title = name; question = text; act = then; open() }
         Label { Layout.fillWidth: true; text: sure.question }
-        ActionButton { kind: "danger"; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.act() } }
+        ActionButton { kind: ButtonFace.Danger; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.act() } }
         ActionButton { text: qsTr("Keep things as they are"); Layout.fillWidth: true; onClicked: sure.close() }
     }
 }

@@ -43,7 +43,7 @@ Frame {
         title: qsTr("Add somebody")
         PersonForm { id: who }
         ActionButton {
-            kind: "main"
+            kind: ButtonFace.Main
             text: qsTr("Add")
             Layout.fillWidth: true
             enabled: who.complete && who.name.trim() !== ""

@@ -39,7 +39,7 @@ Frame {
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.") }
     }
     ActionButton {
-        kind: "main"
+        kind: ButtonFace.Main
         text: qsTr("Save")
         Layout.fillWidth: true
         onClicked: { PlanModel.setRisk(page.risk); if (PlanModel.setReminders(page.on, page.checkIn, page.sessions, page.quietFrom, page.quietUntil, page.backupMonthly)) Router.back() }

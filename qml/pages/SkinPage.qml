@@ -23,5 +23,5 @@ Frame {
         Label { Layout.fillWidth: true; text: qsTr("Burns or blisters: no bath there until a clinician has looked at it.") }
     }
     Field { id: note; label: qsTr("Note"); hint: qsTr("May stay empty.") }
-    ActionButton { kind: "main"; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.skin.length > 0; onClicked: if (DiaryModel.addSideEffect(page.site, page.skin, note.text)) Router.back() }
+    ActionButton { kind: ButtonFace.Main; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.skin.length > 0; onClicked: if (DiaryModel.addSideEffect(page.site, page.skin, note.text)) Router.back() }
 }

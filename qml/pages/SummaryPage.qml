@@ -14,7 +14,7 @@ Frame {
         value: SummaryModel.days
         onChosen: days => SummaryModel.days = days
     }
-    ActionButton { kind: "now"; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
+    ActionButton { kind: ButtonFace.Now; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
     ActionButton { visible: SummaryModel.file !== ""; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(SummaryModel.file) }
     Card {

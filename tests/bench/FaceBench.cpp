@@ -132,8 +132,7 @@ QQuickItem* itemNamed(QQuickItem* root, const QString& text)
     for (QQuickItem* child : root->childItems()) {
         if (!child->isVisible())
             continue;
-        if ((child->inherits("QQuickAbstractButton") || child->inherits("firstdew::controls::Press")) &&
-            child->property("text").toString() == text)
+        if (child->inherits("QQuickAbstractButton") && child->property("text").toString() == text)
             return child;
         if (QQuickItem* found = itemNamed(child, text))
             return found;

@@ -33,7 +33,7 @@ constexpr double kShortLine = 190; // left of a line of 320 beside a tick within
 /// What runs beside a current is read and touched from further away.
 bool running(const QString& page) { return page == "Bath:run" || page == "Bath:alarm" || page == "Bath:under"; }
 
-QColor inkOf(QQuickItem* item) { return item->property(isPress(item) ? "ink" : "color").value<QColor>(); }
+QColor inkOf(QQuickItem* item) { return item->property(isFace(item) ? "ink" : "color").value<QColor>(); }
 
 /// Relative luminance, WCAG 2.2 definition.
 double luminance(const QColor& c)
