@@ -66,7 +66,8 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
 bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers)
 {
     const BathPrepared prepared = preparedOf(script.request, target);
-    if (!m_store.appendAll({answers, prepared}))
+    const Payload begun[] = {answers, prepared};
+    if (!m_store.append(begun))
         return false;
     m_id = prepared.bath;
     m_sequence = 0;
@@ -109,7 +110,8 @@ void RunningBath::keep(const bath::Event& event, Instant now)
     kept.meanwhile = event.meanwhile;
     kept.wallMs = now.wallMs;
     kept.monotonicMs = now.monotonicMs;
-    if (m_store.appendQuietly(kept))
+    const Payload payload = kept;
+    if (m_store.append({&payload, 1}, Store::Assess::Later))
         ++m_sequence;
 }
 

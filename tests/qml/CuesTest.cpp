@@ -77,7 +77,7 @@ struct Led {
     {
         REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
-        bath.chooseSite("feet");
+        bath.chooseSite(ui::Site::Feet);
         bath.goOn();
         Screening all;
         for (const auto row : allOf<ScreeningRow>())
