@@ -22,16 +22,15 @@ int minutesOf(Site site)
 
 class Planner {
 public:
-    Planner(const Record& record, const std::string& person, LocalDate today)
-        : m_record(record), m_person(person), m_today(today), m_situation(situation::assess(record, today))
+    Planner(const Diary& diary, const std::string& person)
+        : m_diary(diary), m_person(person), m_today(diary.today), m_situation(situation::assess(diary)),
+          m_at(diary.reminderSettings.value_or(ReminderSettings{}).sessions)
     {
-        if (const auto* settings = record.latest<ReminderSettings>())
-            m_at = settings->payload.sessions;
     }
 
     std::vector<CalendarEvent> events()
     {
-        for (const auto& course : m_record.all<Course>())
+        for (const auto& course : m_diary.courses)
             dropped(course.payload);
         for (const auto& site : m_situation.sites) {
             if (site.course)
@@ -42,11 +41,11 @@ public:
     }
 
 private:
-    const Record& m_record;
+    const Diary& m_diary;
     std::string m_person;
     LocalDate m_today;
     situation::Situation m_situation;
-    MinuteOfDay m_at = ReminderSettings{}.sessions;
+    MinuteOfDay m_at;
     std::vector<CalendarEvent> m_events;
 
     std::string uid(Site site, const std::string& what) const
@@ -87,20 +86,12 @@ private:
         }
     }
 
-    const Course* courseOf(const situation::SiteSituation& site) const
-    {
-        const Course* found = nullptr;
-        for (const auto& entry : m_record.all<Course>())
-            if (treats(entry.payload.site).contains(site.site) && entry.happened.date <= m_today)
-                found = &entry.payload;
-        return found;
-    }
-
     void course(const situation::SiteSituation& site)
     {
-        const Course* running = courseOf(site);
-        if (running == nullptr)
+        const diary::CourseSet* set = m_diary.at(site.site).course();
+        if (set == nullptr)
             return;
+        const Course* running = &set->course;
         const bool stands = site.stage == situation::Stage::FirstCourse && site.advice != situation::Advice::Blocked;
         for (const auto& session : site.course->sessions) {
             const bool planned = session.state == protocol::CourseState::Planned;
@@ -143,9 +134,9 @@ std::string floating(const LocalTime& at)
 
 } // namespace
 
-std::vector<CalendarEvent> calendarEvents(const Record& record, const std::string& person, LocalDate today)
+std::vector<CalendarEvent> calendarEvents(const Diary& diary, const std::string& person)
 {
-    return Planner(record, person, today).events();
+    return Planner(diary, person).events();
 }
 
 long calendarSequence(std::size_t facts, LocalDate today)

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "facts/Record.h"
+#include "diary/Diary.h"
 
 #include <string>
 #include <vector>
@@ -10,6 +10,7 @@
 namespace firstdew::exchange {
 
 using namespace facts;
+using diary::Diary;
 
 struct CalendarEvent {
     std::string uid; ///< stable for one planned session, whatever becomes of it
@@ -22,9 +23,8 @@ struct CalendarEvent {
 };
 
 /// The sessions of courses (done and planned where they lie now, missed and dropped ones cancelled) and the next top-up
-/// of every site in use, by assess() on `today`; at the hour set for sessions. `person` goes into the stable ids.
-[[nodiscard]] std::vector<CalendarEvent> calendarEvents(const Record& record, const std::string& person,
-                                                        LocalDate today);
+/// of every site in use, by assess(); at the hour set for sessions. `person` goes into the stable ids.
+[[nodiscard]] std::vector<CalendarEvent> calendarEvents(const Diary& diary, const std::string& person);
 
 /// Words of the interface's language.
 struct CalendarText {

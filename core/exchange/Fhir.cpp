@@ -1,7 +1,7 @@
 #include "exchange/Fhir.h"
 
+#include "diary/Diary.h"
 #include "exchange/Utc.h"
-#include "facts/Record.h"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
@@ -71,11 +71,11 @@ public:
     {
         for (const std::string& person : personsIn(facts)) {
             m_subject = fhirId(person);
-            const Record record = recordOf(facts, person);
-            patient(record);
-            each<CheckIn>(record), each<Hdss>(record), each<Weighing>(record), each<SideEffect>(record);
-            for (const auto& entry : record.all<Session>())
-                session(record, entry);
+            const auto diary = diary::readDiary(facts, person, diary::kEndOfTime);
+            patient(diary);
+            each(diary.checkIns), each(diary.scores), each(diary.weighings), each(diary.skin);
+            for (const auto& entry : diary.sessions)
+                session(diary, entry);
         }
     }
 
@@ -100,22 +100,22 @@ private:
         m_entries.push_back({{"fullUrl", url(type + "/" + id)}, {"resource", std::move(resource)}});
     }
 
-    void patient(const Record& record)
+    void patient(const diary::Diary& diary)
     {
         ordered_json body = ordered_json::object();
-        if (const auto* person = record.latest<Person>(); person != nullptr && m_options.names) {
-            if (const auto name = plainText(person->payload.name); !name.empty())
+        if (diary.person && m_options.names) {
+            if (const auto name = plainText(diary.person->name); !name.empty())
                 body["name"] = {{{"text", name}}};
-            if (person->payload.birth)
-                body["birthDate"] = person->payload.birth->iso();
+            if (diary.person->birth)
+                body["birthDate"] = diary.person->birth->iso();
         }
         add("Patient", m_subject, body);
     }
 
     template <class P>
-    void each(const Record& record)
+    void each(const std::vector<Entry<P>>& entries)
     {
-        for (const auto& entry : record.all<P>()) {
+        for (const auto& entry : entries) {
             ordered_json body{{"extension", {localTime(entry.happened.at)}},
                               {"status", entry.corrected ? "corrected" : "final"}};
             body["category"] = {
@@ -176,14 +176,15 @@ private:
     }
 
     /// From the first to the last event of the running session it came from; its day where it was logged afterwards.
-    static ordered_json periodOf(const Record& record, const Entry<Session>& entry)
+    static ordered_json periodOf(const diary::Diary& diary, const Entry<Session>& entry)
     {
         std::optional<long long> first, last;
-        for (const auto& event : record.all<BathEvent>())
-            if (!entry.payload.bath.empty() && event.payload.bath == entry.payload.bath && event.payload.wallMs > 0) {
-                first = std::min(first.value_or(event.payload.wallMs), event.payload.wallMs);
-                last = std::max(last.value_or(event.payload.wallMs), event.payload.wallMs);
-            }
+        if (const auto led = diary.ledSessions.find(entry.payload.bath); led != diary.ledSessions.end())
+            for (const BathEvent& event : led->second.events)
+                if (event.wallMs > 0) {
+                    first = std::min(first.value_or(event.wallMs), event.wallMs);
+                    last = std::max(last.value_or(event.wallMs), event.wallMs);
+                }
         if (first)
             return {{"start", utcText(*first)}, {"end", utcText(*last)}};
         return {{"start", entry.happened.date.iso()}, {"end", entry.happened.date.iso()}};
@@ -205,13 +206,13 @@ private:
         return out;
     }
 
-    void session(const Record& record, const Entry<Session>& entry)
+    void session(const diary::Diary& diary, const Entry<Session>& entry)
     {
         const Session& s = entry.payload;
         ordered_json body{{"extension", extensionsOf(entry)}, {"status", s.completed ? "completed" : "stopped"}};
         body["code"] = coded("procedure", "tap-water-iontophoresis", "Tap-water iontophoresis");
         body["subject"] = {{"reference", "Patient/" + m_subject}};
-        body["performedPeriod"] = periodOf(record, entry);
+        body["performedPeriod"] = periodOf(diary, entry);
         body["bodySite"] = {wordConcept("site", s.site)};
         for (const SkinFinding finding : allOf<SkinFinding>())
             if (s.skin.contains(finding) && finding != SkinFinding::Fine)

@@ -2,6 +2,7 @@
 
 #include "facts/Payloads.h"
 
+#include <span>
 #include <string>
 #include <type_traits>
 #include <variant>
@@ -44,5 +45,8 @@ struct Fact {
 {
     return std::visit([](const auto& p) { return p.kind; }, payload);
 }
+
+/// Ids of all persons with at least one fact, in order of first record.
+[[nodiscard]] std::vector<std::string> personsIn(std::span<const Fact> facts);
 
 } // namespace firstdew::facts

@@ -57,7 +57,8 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
         std::visit(
             [&](const auto& payload) {
                 auto& column = record.mutableAll<std::decay_t<decltype(payload)>>();
-                column.push_back({f.id, f.happened, f.recordedMs, !f.corrects.empty(), payload});
+                column.push_back({f.id, f.happened, f.recordedMs, static_cast<std::size_t>(&f - facts.data()),
+                                  !f.corrects.empty(), payload});
             },
             f.payload);
     }
@@ -68,15 +69,6 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
     };
     forEachPayload([&](auto kind) { sortColumn(record.mutableAll<typename decltype(kind)::type>()); });
     return record;
-}
-
-std::vector<std::string> personsIn(std::span<const Fact> facts)
-{
-    std::vector<std::string> out;
-    for (const Fact& f : facts)
-        if (std::find(out.begin(), out.end(), f.person) == out.end())
-            out.push_back(f.person);
-    return out;
 }
 
 } // namespace firstdew::facts

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "facts/Entry.h"
 #include "facts/Fact.h"
 
 #include <span>
@@ -7,15 +8,6 @@
 #include <vector>
 
 namespace firstdew::facts {
-
-template <class P>
-struct Entry {
-    std::string id;
-    LocalTime happened;
-    long long recordedMs{};
-    bool corrected = false; ///< this stands in place of an earlier entry
-    P payload;
-};
 
 namespace detail {
 template <class V>
@@ -52,12 +44,9 @@ private:
     detail::Columns<Payload>::type m_columns;
 };
 
-/// The record of `person` out of all facts, in whatever order they come. A correction of a correction
+/// The record of `person` out of all facts, which stand in the order recorded. A correction of a correction
 /// replaces both; of two corrections of one fact the later recorded counts; a correction whose original
 /// is missing stands for itself. A correction counts at its own `happened`.
 [[nodiscard]] Record recordOf(std::span<const Fact> facts, std::string_view person);
-
-/// Ids of all persons with at least one fact, in order of first record.
-[[nodiscard]] std::vector<std::string> personsIn(std::span<const Fact> facts);
 
 } // namespace firstdew::facts

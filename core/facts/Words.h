@@ -105,6 +105,7 @@ struct PerWord {
     std::array<T, Words<E>::list.size()> values{};
     [[nodiscard]] constexpr T& operator[](E e) { return values[static_cast<std::size_t>(e)]; }
     [[nodiscard]] constexpr const T& operator[](E e) const { return values[static_cast<std::size_t>(e)]; }
+    constexpr bool operator==(const PerWord&) const = default;
 };
 
 /// A set of values of a worded enumeration.

@@ -15,17 +15,15 @@ constexpr int kBeyondPresent = 2; // days shown after the present one
 
 } // namespace
 
-std::optional<DrySpells> drySpellsOf(const Record& record, DiarySite site, LocalDate today, const Settings& settings,
-                                     Learned* learned)
+std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const Settings& settings)
 {
+    const LocalDate today = diary.today;
     DrySpells out;
-    out.spells = spellsFor(record, site, today);
+    out.spells = spellsFor(diary.at(site), today);
     if (out.spells.empty())
         return std::nullopt;
-    auto reports = reportsOf(record, site, today);
-    Learned forThisCall;
-    const Predictive& clock =
-        (learned != nullptr ? *learned : forThisCall).clockFor(site, out.spells, reports, settings.rules);
+    auto reports = diary.at(site).reports;
+    const Predictive& clock = learnedFrom(diary).clockFor(site, out.spells, reports, settings.rules);
     for (std::size_t i = 0; i < out.usual.size(); ++i)
         out.usual[i] = clock.quantile(DrySpells::kLevels[i]);
 
@@ -46,18 +44,15 @@ std::optional<DrySpells> drySpellsOf(const Record& record, DiarySite site, Local
     return out;
 }
 
-std::vector<DayChance> beliefsOf(const Record& record, DiarySite site, LocalDate today, const Settings& settings,
-                                 Learned* learned)
+std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Settings& settings)
 {
-    const auto spells = spellsFor(record, site, today);
-    const auto reports = reportsOf(record, site, today);
-    Learned forThisCall;
-    const Predictive& clock =
-        (learned != nullptr ? *learned : forThisCall).clockFor(site, spells, reports, settings.rules);
+    const auto spells = spellsFor(diary.at(site), diary.today);
+    const auto& reports = diary.at(site).reports;
+    const Predictive& clock = learnedFrom(diary).clockFor(site, spells, reports, settings.rules);
     std::vector<DayChance> out;
     for (const Spell& spell : spells) {
         const auto from = std::lower_bound(reports.begin(), reports.end(), spell.lastSession,
-                                           [](const Report& r, LocalDate d) { return r.date < d; });
+                                           [](const DayReport& r, LocalDate d) { return r.date < d; });
         const auto states = filterStates(clock, {from, reports.end()}, spell.lastSession,
                                          spell.lastSession + spell.watched, 0, settings.rules);
         for (std::size_t i = 0; i < states.size(); ++i) {

@@ -21,13 +21,11 @@ struct DrySpells {
 };
 
 /// The dry spells of `site` up to `today`, or nothing before the first treated one. `lasting` goes on until fewer than
-/// one spell in twenty is left and the present day is past, a year at most. `learned` as for forecastFor.
-[[nodiscard]] std::optional<DrySpells> drySpellsOf(const Record& record, DiarySite site, LocalDate today,
-                                                   const Settings& settings = {}, Learned* learned = nullptr);
+/// one spell in twenty is left and the present day is past, a year at most.
+[[nodiscard]] std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const Settings& settings = {});
 
 /// What was to be believed of each day from the last session of a treated spell to the next one or to `today`, by the
 /// reports up to that day and by how long spells have turned out to last. Ascending; days of a course are left out.
-[[nodiscard]] std::vector<DayChance> beliefsOf(const Record& record, DiarySite site, LocalDate today,
-                                               const Settings& settings = {}, Learned* learned = nullptr);
+[[nodiscard]] std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Settings& settings = {});
 
 } // namespace firstdew::outlook

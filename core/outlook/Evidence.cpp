@@ -12,15 +12,15 @@ constexpr double kForever = std::numeric_limits<double>::infinity();
 constexpr double kNegligible = 1e-7; // against the greatest weight
 
 /// P(report of a day | state dry, clammy, sweating); a day without report says nothing.
-std::vector<std::array<double, 3>> signsOf(std::span<const Report> reports, LocalDate lastSession, int days,
+std::vector<std::array<double, 3>> signsOf(std::span<const DayReport> reports, LocalDate lastSession, int days,
                                            const FilterRules& rules)
 {
     std::vector<std::array<double, 3>> out(static_cast<std::size_t>(days) + 1, {1, 1, 1});
-    for (const Report& r : reports) {
+    for (const DayReport& r : reports) {
         const int day = r.date - lastSession;
         if (day < 1 || day > days)
             continue;
-        const auto& says = r.stirred ? rules.stirred : rules.calm;
+        const auto& says = r.stirred() ? rules.stirred : rules.calm;
         for (std::size_t state = 0; state < 3; ++state)
             out[static_cast<std::size_t>(day)][state] = says[state][static_cast<std::size_t>(r.level)];
     }
@@ -39,7 +39,7 @@ Evidence evidenceOf(const Interval& interval)
     return {{{from, to, 1}}, 0};
 }
 
-Evidence evidenceOf(std::span<const Report> reports, LocalDate lastSession, int days, const FilterRules& rules)
+Evidence evidenceOf(std::span<const DayReport> reports, LocalDate lastSession, int days, const FilterRules& rules)
 {
     const auto n = static_cast<std::size_t>(std::max(0, days));
     const auto signs = signsOf(reports, lastSession, static_cast<int>(n), rules);

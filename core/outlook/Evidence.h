@@ -28,7 +28,7 @@ struct Evidence {
 
 /// The reports of the `days` days after `lastSession` as what they are: signs that can mislead, more so on a stirred
 /// day. Each day of onset is weighed by how well it explains all of them. Scaled so that the greatest weight is 1.
-[[nodiscard]] Evidence evidenceOf(std::span<const Report> reports, LocalDate lastSession, int days,
+[[nodiscard]] Evidence evidenceOf(std::span<const DayReport> reports, LocalDate lastSession, int days,
                                   const FilterRules& rules = {});
 
 } // namespace firstdew::outlook

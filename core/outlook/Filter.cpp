@@ -16,7 +16,7 @@ StateProbability normalized(StateProbability p)
 
 } // namespace
 
-std::vector<StateProbability> filterStates(const Predictive& clock, std::span<const Report> reports,
+std::vector<StateProbability> filterStates(const Predictive& clock, std::span<const DayReport> reports,
                                            LocalDate lastSession, LocalDate until, int horizon,
                                            const FilterRules& rules)
 {
@@ -37,7 +37,7 @@ std::vector<StateProbability> filterStates(const Predictive& clock, std::span<co
         while (report != reports.end() && report->date < day)
             ++report;
         if (day <= until && report != reports.end() && report->date == day) {
-            const auto& says = report->stirred ? rules.stirred : rules.calm;
+            const auto& says = report->stirred() ? rules.stirred : rules.calm;
             const auto level = static_cast<std::size_t>(report->level);
             p = normalized({p.dry * says[0][level], p.clammy * says[1][level], p.sweating * says[2][level]});
         }

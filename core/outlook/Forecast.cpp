@@ -19,11 +19,11 @@ struct Present {
 };
 
 /// Clamminess stands twice in a row, or at rest once the spell is older than its soonest usual end.
-Present presentOf(std::span<const Report> reports, LocalDate lastSession, double soonest)
+Present presentOf(std::span<const DayReport> reports, LocalDate lastSession, double soonest)
 {
     Present p;
-    const Report* before = nullptr;
-    for (const Report& r : reports) {
+    const DayReport* before = nullptr;
+    for (const DayReport& r : reports) {
         if (r.date <= lastSession)
             continue;
         const int day = r.date - lastSession;
@@ -31,7 +31,7 @@ Present presentOf(std::span<const Report> reports, LocalDate lastSession, double
             p.dry = day;
             p.returned.reset();
         } else if (!p.returned &&
-                   ((!r.stirred && day >= soonest) || (before != nullptr && before->level != Level::Dry))) {
+                   ((!r.stirred() && day >= soonest) || (before != nullptr && before->level != Level::Dry))) {
             p.returned = day;
         }
         before = &r;
@@ -88,18 +88,17 @@ private:
 
 } // namespace
 
-Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, const Settings& settings, Learned* learned)
+Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& settings)
 {
+    const LocalDate today = diary.today;
+    const auto& reports = diary.at(site).reports;
     Forecast f;
     f.site = site;
     f.risk = std::isfinite(settings.risk) ? std::clamp(settings.risk, 0.01, 0.9) : Settings{}.risk;
-    f.spells = spellsFor(record, site, today);
+    f.spells = spellsFor(diary.at(site), today);
     f.censored =
         static_cast<int>(std::count_if(f.spells.begin(), f.spells.end(), [](const Spell& s) { return !s.right; }));
-    const auto reports = reportsOf(record, site, today);
-    Learned forThisCall;
-    const Predictive& clock =
-        (learned != nullptr ? *learned : forThisCall).clockFor(site, f.spells, reports, settings.rules);
+    const Predictive& clock = learnedFrom(diary).clockFor(site, f.spells, reports, settings.rules);
     f.soonest = clock.quantile(0.05);
     f.usualFrom = clock.quantile(0.1);
     f.usualMedian = clock.quantile(0.5);

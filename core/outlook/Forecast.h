@@ -1,6 +1,6 @@
 #pragma once
 
-#include "facts/Record.h"
+#include "diary/Diary.h"
 #include "outlook/FilterRules.h"
 
 #include <array>
@@ -10,6 +10,9 @@
 namespace firstdew::outlook {
 
 using namespace facts;
+using diary::DayReport;
+using diary::Diary;
+using diary::SiteDiary;
 
 /// Belief about a site on one day; sums to 1.
 struct StateProbability {
@@ -36,7 +39,7 @@ struct Spell {
 
 /// Harm of waiting a day in which dampness has begun, against that of a needless top-up. A top-up is called for where
 /// the expected harm of waiting until tomorrow is the greater. Defaults chosen by rehearsal: see COSTS.md. They hold
-/// for the default risk; who takes a greater one minds waiting the less, in proportion to the odds.
+/// for the default risk; a person who accepts a greater risk minds waiting less, in proportion to the odds.
 struct Costs {
     double waitingADay = 6;
     double needlessTopUp = 1;
@@ -70,11 +73,7 @@ struct Forecast {
 
 inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};
 
-class Learned;
-
-/// The outlook of one diary site on `today`, from facts no later than that day. `learned` may carry over what earlier
-/// calls learned from past spells; the answer is the same with and without, only sooner.
-[[nodiscard]] Forecast forecastFor(const Record& record, DiarySite site, LocalDate today, const Settings& settings = {},
-                                   Learned* learned = nullptr);
+/// The outlook of one diary site today.
+[[nodiscard]] Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& settings = {});
 
 } // namespace firstdew::outlook

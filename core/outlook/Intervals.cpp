@@ -10,53 +10,22 @@ namespace {
 /// A clammy report this soon after the session, with no dry one before it: the session never took hold.
 constexpr int kNeverDryWithin = 2;
 
-std::vector<LocalDate> completedSessions(const Record& record, DiarySite site, LocalDate today)
-{
-    std::vector<LocalDate> days;
-    for (const auto& e : record.all<Session>())
-        if (e.payload.completed && e.happened.date <= today && treats(e.payload.site).contains(site))
-            days.push_back(e.happened.date);
-    std::sort(days.begin(), days.end());
-    days.erase(std::unique(days.begin(), days.end()), days.end());
-    return days;
-}
-
-/// First and last day of a course; one without its review is not over.
-using CourseDays = std::pair<LocalDate, LocalDate>;
-
-std::vector<CourseDays> coursesOf(const Record& record, DiarySite site, LocalDate today)
-{
-    std::vector<CourseDays> out;
-    for (const auto& c : record.all<Course>()) {
-        if (!treats(c.payload.site).contains(site) || c.happened.date > today)
-            continue;
-        LocalDate until = today;
-        for (const auto& r : record.all<ReviewDone>())
-            if (r.payload.site == c.payload.site && r.happened.date >= c.payload.start && r.happened.date <= today) {
-                until = r.happened.date;
-                break;
-            }
-        out.emplace_back(c.payload.start, until);
-    }
-    return out;
-}
-
 /// The first clammy report that the next one does not contradict: clammy on a stirred day and dry the next is no
 /// return.
-std::vector<Report>::const_iterator firstReturn(std::vector<Report>::const_iterator from,
-                                                std::vector<Report>::const_iterator to)
+std::vector<DayReport>::const_iterator firstReturn(std::vector<DayReport>::const_iterator from,
+                                                   std::vector<DayReport>::const_iterator to)
 {
     for (auto it = from; it != to; ++it) {
         if (it->level == Level::Dry)
             continue;
-        const bool contradicted = it->stirred && std::next(it) != to && std::next(it)->level == Level::Dry;
+        const bool contradicted = it->stirred() && std::next(it) != to && std::next(it)->level == Level::Dry;
         if (!contradicted)
             return it;
     }
     return to;
 }
 
-Spell spellOf(LocalDate last, std::vector<Report>::const_iterator from, std::vector<Report>::const_iterator to)
+Spell spellOf(LocalDate last, std::vector<DayReport>::const_iterator from, std::vector<DayReport>::const_iterator to)
 {
     Spell spell;
     spell.lastSession = last;
@@ -73,33 +42,18 @@ Spell spellOf(LocalDate last, std::vector<Report>::const_iterator from, std::vec
 
 } // namespace
 
-std::vector<Report> reportsOf(const Record& record, DiarySite site, LocalDate today)
+std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
 {
-    std::vector<Report> out;
-    for (const auto& e : record.all<CheckIn>()) { // in the order in which they happened
-        if (e.payload.site != site || e.happened.date > today)
-            continue;
-        const Report report{e.happened.date, e.payload.level, !e.payload.with.empty()};
-        if (out.empty() || out.back().date != report.date)
-            out.push_back(report);
-        else if (report.level > out.back().level)
-            out.back() = report;
-    }
-    return out;
-}
-
-std::vector<Spell> spellsFor(const Record& record, DiarySite site, LocalDate today)
-{
-    const auto sessions = completedSessions(record, site, today);
-    const auto reports = reportsOf(record, site, today);
-    const auto courses = coursesOf(record, site, today);
+    const auto& sessions = site.sessionDays;
+    const auto& reports = site.reports;
     const auto ofOneCourse = [&](LocalDate a, LocalDate b) {
-        return std::any_of(courses.begin(), courses.end(),
-                           [&](const CourseDays& c) { return a >= c.first && b <= c.second; });
+        return std::any_of(site.courses.begin(), site.courses.end(), [&](const diary::CourseSet& c) {
+            return a >= c.course.start && b <= c.firstReview.value_or(today); // without its review it is not over
+        });
     };
     const auto firstAfter = [&](LocalDate day) { // the first report behind that day
         return std::upper_bound(reports.begin(), reports.end(), day,
-                                [](LocalDate d, const Report& r) { return d < r.date; });
+                                [](LocalDate d, const DayReport& r) { return d < r.date; });
     };
     std::vector<Spell> out;
     for (std::size_t i = 0; i < sessions.size(); ++i) {

@@ -6,16 +6,21 @@ namespace firstdew::outlook {
 
 namespace {
 
-std::span<const Report> within(std::span<const Report> reports, LocalDate after, LocalDate until)
+std::span<const DayReport> within(std::span<const DayReport> reports, LocalDate after, LocalDate until)
 {
-    const auto later = [](LocalDate d, const Report& r) { return d < r.date; };
+    const auto later = [](LocalDate d, const DayReport& r) { return d < r.date; };
     const auto from = std::upper_bound(reports.begin(), reports.end(), after, later);
     return {from, std::upper_bound(from, reports.end(), until, later)};
 }
 
 } // namespace
 
-const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spells, std::span<const Report> reports,
+Learned& learnedFrom(const Diary& diary)
+{
+    return diary.learned.orMake([] { return new Learned; });
+}
+
+const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                     const FilterRules& rules)
 {
     const auto past = spells.empty() ? spells : spells.first(spells.size() - 1);

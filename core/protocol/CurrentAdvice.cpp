@@ -22,11 +22,11 @@ struct Before {
     std::optional<Milliamps> level; ///< of the latest that has a reading: the comfortable one, or else the peak
 };
 
-Before before(const Record& record, Site site, Waveform waveform, LocalDate day)
+Before before(const Diary& diary, Site site, Waveform waveform)
 {
     Before out;
-    for (const auto& e : record.all<Session>()) {
-        if (e.happened.date > day || e.payload.site != site || e.payload.waveform != waveform)
+    for (const auto& e : diary.sessions) {
+        if (e.payload.site != site || e.payload.waveform != waveform)
             continue;
         out.last = &e.payload;
         out.on = e.happened.date;
@@ -42,14 +42,12 @@ bool harmed(const SetOf<SkinFinding>& skin)
 }
 
 /// At the time, or on the skin afterwards.
-bool hurt(const Record& record, Site site, const Before& b, LocalDate day)
+bool hurt(const Diary& diary, Site site, const Before& b)
 {
     if (b.last->comfort == Comfort::Unpleasant || b.last->comfort == Comfort::Painful || harmed(b.last->skin))
         return true;
-    const auto& seen = record.all<SideEffect>();
-    return std::any_of(seen.begin(), seen.end(), [&](const auto& e) {
-        return e.happened.date >= b.on && e.happened.date <= day && treats(site).contains(e.payload.site) &&
-               harmed(e.payload.skin);
+    return std::any_of(diary.skin.begin(), diary.skin.end(), [&](const auto& e) {
+        return e.happened.date >= b.on && treats(site).contains(e.payload.site) && harmed(e.payload.skin);
     });
 }
 
@@ -61,21 +59,20 @@ bool comfortable(const Session& s)
     return s.comfortable.has_value();
 }
 
-bool olderChild(const Record& record, LocalDate day)
+bool olderChild(const Diary& diary)
 {
-    const auto* person = record.latest<Person>();
-    if (person == nullptr || !person->payload.birth)
+    if (!diary.person || !diary.person->birth)
         return false;
-    const int age = ageInYears(*person->payload.birth, day);
+    const int age = ageInYears(*diary.person->birth, diary.today);
     return age >= kOlderChildYears && age < kAdultFromYears;
 }
 
 } // namespace
 
-CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform waveform, Milliamps limit, LocalDate day)
+CurrentAdvice currentAdviceFor(const Diary& diary, Site site, Waveform waveform, Milliamps limit)
 {
     CurrentAdvice out;
-    const Before b = before(record, site, waveform, day);
+    const Before b = before(diary, site, waveform);
     if (!b.level) {
         out.target = {limit.mA * kFirstShare};
         out.reasons.push_back(CurrentReason::FirstTime);
@@ -84,7 +81,7 @@ CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform wavefor
     const Milliamps level = *b.level;
     out.last = level;
     const double step = stepFor(waveform);
-    const bool afterHurt = hurt(record, site, b, day);
+    const bool afterHurt = hurt(diary, site, b);
     if (afterHurt) {
         out.target = {std::max(0.0, level.mA - step)};
         out.reasons.push_back(CurrentReason::AfterDiscomfort);
@@ -106,7 +103,7 @@ CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform wavefor
     }
     const bool handsOrFeet = site != Site::Armpits;
     if (waveform == Waveform::Pulsed && handsOrFeet && !afterHurt && comfortable(*b.last) && level.mA >= 20 &&
-        olderChild(record, day))
+        olderChild(diary))
         out.reasons.push_back(CurrentReason::TryDirect);
     return out;
 }

@@ -1,12 +1,13 @@
 #pragma once
 
-#include "facts/Record.h"
+#include "diary/Diary.h"
 
 #include <vector>
 
 namespace firstdew::protocol {
 
 using namespace facts;
+using diary::Diary;
 
 /// Why a level is advised.
 enum class CurrentReason {
@@ -33,8 +34,7 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 
 /// The level to aim for in the next session at `site` with `waveform`, never above `limit`. Advice on what was
 /// comfortable before, never a push through discomfort.
-[[nodiscard]] CurrentAdvice currentAdviceFor(const Record& record, Site site, Waveform waveform, Milliamps limit,
-                                             LocalDate day);
+[[nodiscard]] CurrentAdvice currentAdviceFor(const Diary& diary, Site site, Waveform waveform, Milliamps limit);
 
 } // namespace firstdew::protocol
 

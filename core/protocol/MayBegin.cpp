@@ -28,9 +28,9 @@ std::string_view inPlainWords(ScreeningRow row)
     return "an answer";
 }
 
-std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDate day)
+std::optional<Error> refusalByScreening(const Diary& diary, Site site)
 {
-    const auto verdict = screen(record, site, day);
+    const auto verdict = screen(diary, site);
     if (verdict.outcome != ScreeningOutcome::Go) {
         const auto row = verdict.deciding.front();
         const bool stop = verdict.outcome == ScreeningOutcome::Stop;
@@ -39,7 +39,7 @@ std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDa
                                  stop ? "stands against any session until a clinician has cleared it"
                                       : "needs a clinician's word first")};
     }
-    switch (screeningDue(record, day)) {
+    switch (screeningDue(diary)) {
     case ScreeningDue::None: return std::nullopt;
     case ScreeningDue::ShortQuestion:
         return Error{
@@ -56,40 +56,37 @@ std::optional<Error> refusalByScreening(const Record& record, Site site, LocalDa
 }
 
 /// A session dated tomorrow was done today or before: by a clock set back since, or beyond the date line.
-bool sameDay(LocalDate session, LocalDate day) { return session == day || session == day + 1; }
-
-std::optional<Error> refusalByToday(const Record& record, Site site, LocalDate day)
+std::optional<Error> refusalByToday(const Diary& diary, Site site)
 {
-    for (const auto& e : record.all<Session>())
-        if (e.payload.completed && sameDay(e.happened.date, day) &&
-            (treats(e.payload.site).bits() & treats(site).bits()) != 0)
-            return Error{"session-today", "site",
-                         fmt::format("the {} had their session today already; leave the skin in peace, the next one is "
-                                     "for tomorrow at the earliest",
-                                     word(e.payload.site))};
+    for (const auto* sessions : {&diary.sessions, &diary.sessionsTomorrow})
+        for (const auto& e : *sessions)
+            if (e.payload.completed && e.happened.date >= diary.today &&
+                (treats(e.payload.site).bits() & treats(site).bits()) != 0)
+                return Error{"session-today", "site",
+                             fmt::format("the {} had their session today already; leave the skin in peace, the next "
+                                         "one is for tomorrow at the earliest",
+                                         word(e.payload.site))};
     return std::nullopt;
 }
 
 } // namespace
 
-LimitQuery limitQueryFor(const Record& record, Site site, Waveform waveform, LocalDate day,
-                         std::optional<SquareCentimetres> pad)
+LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
 {
     LimitQuery q;
     q.site = site;
     q.waveform = waveform;
     std::optional<SquareMetres> surface;
-    if (const auto* person = record.latest<Person>()) {
-        const Person& p = person->payload;
-        q.age = ageGroupOn(p.birth, day);
+    if (diary.person) {
+        const Person& p = *diary.person;
+        q.age = ageGroupOn(p.birth, diary.today);
         if (p.height && p.weight)
             if (const auto body = bodySurface(*p.height, *p.weight))
                 surface = body->cautious();
     }
-    if (const auto* machine = record.latest<Machine>())
-        q.machine = machine->payload;
-    if (const auto* sheet = record.latest<CareSheet>())
-        q.sheet = sheet->payload;
+    q.machine = diary.machine;
+    if (const auto* sheet = diary.careSheet())
+        q.sheet = *sheet;
     q.contact = contactArea(site, q.age, surface, pad);
     return q;
 }
@@ -114,15 +111,14 @@ std::optional<Error> refusalOf(const LimitQuery& query)
                      : "armpits are treated with pulsed current only; choose pulsed, or leave the armpits out"};
 }
 
-Result<LimitAnswer> mayBegin(const Record& record, Site site, Waveform waveform, LocalDate day,
-                             std::optional<SquareCentimetres> pad)
+Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
 {
-    if (auto error = refusalByScreening(record, site, day))
+    if (auto error = refusalByScreening(diary, site))
         return *error;
-    const LimitQuery query = limitQueryFor(record, site, waveform, day, pad);
+    const LimitQuery query = limitQueryFor(diary, site, waveform, pad);
     if (auto error = refusalOf(query))
         return *error;
-    if (auto error = refusalByToday(record, site, day))
+    if (auto error = refusalByToday(diary, site))
         return *error;
     return limitFor(query);
 }

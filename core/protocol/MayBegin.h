@@ -1,14 +1,16 @@
 #pragma once
 
-#include "facts/Record.h"
+#include "diary/Diary.h"
 #include "facts/Result.h"
 #include "protocol/Limits.h"
 
 namespace firstdew::protocol {
 
-/// What the record says of a session at `site` on `day`: age by birth date, the machine, the care sheet, and the
+using diary::Diary;
+
+/// What the diary says of a session at `site` today: age by birth date, the machine, the care sheet, and the
 /// contact area where height and weight are known. `pad`: the area of one armpit pad, where it is known.
-[[nodiscard]] LimitQuery limitQueryFor(const Record& record, Site site, Waveform waveform, LocalDate day,
+[[nodiscard]] LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform,
                                        std::optional<SquareCentimetres> pad = std::nullopt);
 
 /// Why nothing may be advised there, as one sentence that says what is safe instead; nothing where it is allowed.
@@ -16,8 +18,8 @@ namespace firstdew::protocol {
 
 /// Whether a session may begin now: asked when one is prepared, and again at its very beginning, so that an answer
 /// changed meanwhile blocks it. Refused: an answer that stops or has to be asked about first, a screening that is due,
-/// a waveform not for this site or machine, a completed session of that skin on this day. Gives what may be advised.
-[[nodiscard]] Result<LimitAnswer> mayBegin(const Record& record, Site site, Waveform waveform, LocalDate day,
+/// a waveform not for this site or machine, a completed session of that skin today. Gives what may be advised.
+[[nodiscard]] Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform,
                                            std::optional<SquareCentimetres> pad = std::nullopt);
 
 } // namespace firstdew::protocol

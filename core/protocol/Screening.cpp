@@ -27,51 +27,39 @@ constexpr std::array kRows{
     RowRule{ScreeningRow::FixedBraces, RowOutcome::Mention, Standing::CommonPractice},
 };
 
-/// The latest answer to one row, from whichever screening asked it last. A yes counts even where it is dated after
-/// `day`, by a clock that was ahead or from beyond the date line; a no does not.
-bool answeredYes(const Record& record, ScreeningRow row, LocalDate day)
+bool trueByAge(const Diary& diary, ScreeningRow row)
 {
-    bool yes = false;
-    for (const auto& e : record.all<Screening>())
-        if (e.payload.asked.contains(row))
-            yes = e.payload.yes.contains(row) || (yes && e.happened.date > day);
-    return yes;
-}
-
-bool trueByAge(const Record& record, ScreeningRow row, LocalDate day)
-{
-    const auto* person = record.latest<Person>();
-    if (person == nullptr || !person->payload.birth)
+    if (!diary.person || !diary.person->birth)
         return false;
-    const int age = ageInYears(*person->payload.birth, day);
+    const int age = ageInYears(*diary.person->birth, diary.today);
     return (row == ScreeningRow::UnderFive && age < kTreatedFromYears) ||
            (row == ScreeningRow::UnderEighteen && age < kAdultFromYears);
 }
 
 /// A clearance counts from the day it was given to the day it expires, unless the answer was newly given after it.
-bool cleared(const Record& record, ScreeningRow row, LocalDate day)
+bool cleared(const Diary& diary, ScreeningRow row)
 {
     std::optional<LocalDate> until;
     std::optional<LocalDate> given;
     LocalTime recorded;
-    for (const auto& e : record.all<Clearance>())
-        if (e.payload.row == row && !e.payload.who.empty() && e.payload.given <= day && e.happened.date <= day) {
+    for (const auto& e : diary.clearances)
+        if (e.payload.row == row && !e.payload.who.empty() && e.payload.given <= diary.today) {
             given = e.payload.given;
             recorded = e.happened;
             until = e.payload.expires.value_or(e.payload.given + kClearanceDays);
         }
-    if (!given || (until && *until < day))
+    if (!given || *until < diary.today)
         return false;
     // A "no" that became a "yes" after the clinician spoke is a new state of things.
     bool before = true;
-    for (const auto& e : record.all<Screening>())
-        if (e.happened.date <= day && e.payload.asked.contains(row)) {
-            const bool now = e.payload.yes.contains(row);
-            const bool after = e.happened.date > *given || (e.happened.date == *given && e.happened > recorded);
-            if (now && !before && after)
-                return false;
-            before = now;
-        }
+    for (const auto& answer : diary.answers[row]) {
+        if (answer.when.date > diary.today)
+            break;
+        const bool after = answer.when.date > *given || (answer.when.date == *given && answer.when > recorded);
+        if (answer.yes && !before && after)
+            return false;
+        before = answer.yes;
+    }
     return true;
 }
 
@@ -79,36 +67,33 @@ bool cleared(const Record& record, ScreeningRow row, LocalDate day)
 
 std::span<const RowRule> screeningRows() { return kRows; }
 
-std::vector<RowAnswer> answersOn(const Record& record, LocalDate day)
+std::vector<RowAnswer> answersOf(const Diary& diary)
 {
     std::vector<RowAnswer> out;
     for (const RowRule& rule : kRows) {
         if (knownByAge(rule.row))
             continue;
-        RowAnswer answer{rule, false, answeredYes(record, rule.row, day), {}};
-        for (const auto& e : record.all<Screening>())
-            answer.asked = answer.asked || e.payload.asked.contains(rule.row);
-        if (cleared(record, rule.row, day))
-            for (const auto& e : record.all<Clearance>())
-                if (e.payload.row == rule.row && !e.payload.who.empty() && e.payload.given <= day &&
-                    e.happened.date <= day)
+        RowAnswer answer{rule, diary.asked(rule.row), diary.answeredYes(rule.row), {}};
+        if (cleared(diary, rule.row))
+            for (const auto& e : diary.clearances)
+                if (e.payload.row == rule.row && !e.payload.who.empty() && e.payload.given <= diary.today)
                     answer.clearedBy = e.payload.who;
         out.push_back(std::move(answer));
     }
     return out;
 }
 
-ScreeningVerdict screen(const Record& record, [[maybe_unused]] Site site, LocalDate day)
+ScreeningVerdict screen(const Diary& diary, [[maybe_unused]] Site site)
 {
     ScreeningVerdict out;
     for (const RowRule& rule : kRows) {
-        if (!answeredYes(record, rule.row, day) && !trueByAge(record, rule.row, day))
+        if (!diary.answeredYes(rule.row) && !trueByAge(diary, rule.row))
             continue;
         if (rule.outcome == RowOutcome::Mention) {
             out.mention.push_back(rule.row);
             continue;
         }
-        if (cleared(record, rule.row, day))
+        if (cleared(diary, rule.row))
             continue;
         const auto outcome = rule.outcome == RowOutcome::Stop ? ScreeningOutcome::Stop : ScreeningOutcome::AskFirst;
         if (outcome > out.outcome) {
@@ -121,31 +106,17 @@ ScreeningVerdict screen(const Record& record, [[maybe_unused]] Site site, LocalD
     return out;
 }
 
-ScreeningDue screeningDue(const Record& record, LocalDate day)
+ScreeningDue screeningDue(const Diary& diary)
 {
-    std::optional<LocalDate> full;
-    std::optional<LocalDate> any;
-    for (const auto& e : record.all<Screening>()) {
-        if (e.happened.date > day)
-            continue;
-        any = e.happened.date;
-        if (e.payload.full)
-            full = e.happened.date;
-    }
-    if (!full || day - *full >= kFullScreeningDays)
+    if (!diary.fullScreening || diary.today - *diary.fullScreening >= kFullScreeningDays)
         return ScreeningDue::Full;
-    return any == day ? ScreeningDue::None : ScreeningDue::ShortQuestion;
+    return diary.anyScreening == diary.today ? ScreeningDue::None : ScreeningDue::ShortQuestion;
 }
 
-bool everyRowAnswered(const Record& record)
+bool everyRowAnswered(const Diary& diary)
 {
-    SetOf<ScreeningRow> asked;
-    for (const auto& e : record.all<Screening>())
-        for (const ScreeningRow row : allOf<ScreeningRow>())
-            if (e.payload.asked.contains(row))
-                asked.insert(row);
     return std::ranges::all_of(screeningRows(),
-                               [&](const RowRule& r) { return knownByAge(r.row) || asked.contains(r.row); });
+                               [&](const RowRule& r) { return knownByAge(r.row) || diary.asked(r.row); });
 }
 
 } // namespace firstdew::protocol

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "facts/Record.h"
+#include "diary/Diary.h"
 
 #include <span>
 #include <string>
@@ -9,6 +9,7 @@
 namespace firstdew::protocol {
 
 using namespace facts;
+using diary::Diary;
 
 /// Days after which the whole screening is asked again (our own choice, cautious).
 inline constexpr int kFullScreeningDays = 28;
@@ -37,20 +38,20 @@ struct RowRule {
 }
 
 /// Whether every question of the screening was answered at some time, whatever is due again.
-[[nodiscard]] bool everyRowAnswered(const Record& record);
+[[nodiscard]] bool everyRowAnswered(const Diary& diary);
 
-/// How a row of the screening stands on a day.
+/// How a row of the screening stands today.
 struct RowAnswer {
     RowRule rule;
     bool asked = false;
     bool yes = false;      ///< the latest answer
-    std::string clearedBy; ///< whose clearance counts that day; empty where none does
+    std::string clearedBy; ///< whose clearance counts; empty where none does
     /// A yes that stands in the way of a session.
     [[nodiscard]] bool blocks() const { return yes && clearedBy.empty() && rule.outcome != RowOutcome::Mention; }
 };
 
 /// Every row that is asked, in its order, with the latest answer to it.
-[[nodiscard]] std::vector<RowAnswer> answersOn(const Record& record, LocalDate day);
+[[nodiscard]] std::vector<RowAnswer> answersOf(const Diary& diary);
 
 enum class ScreeningOutcome { Go, AskFirst, Stop };
 enum class ScreeningDue { None, ShortQuestion, Full };
@@ -61,12 +62,12 @@ struct ScreeningVerdict {
     std::vector<ScreeningRow> mention;  ///< worth a word, never a block (fixed braces)
 };
 
-/// Weighs the latest answers and unexpired clearances for a session at `site` on `day`.
+/// Weighs the latest answers and unexpired clearances for a session at `site` today.
 /// A row never asked decides nothing here: ask screeningDue() as well before any session.
-[[nodiscard]] ScreeningVerdict screen(const Record& record, Site site, LocalDate day);
+[[nodiscard]] ScreeningVerdict screen(const Diary& diary, Site site);
 
-/// What must be asked before a session on `day`: everything where there is no full screening within
+/// What must be asked before a session today: everything where there is no full screening within
 /// 28 days, otherwise the one short question (unless it was answered today).
-[[nodiscard]] ScreeningDue screeningDue(const Record& record, LocalDate day);
+[[nodiscard]] ScreeningDue screeningDue(const Diary& diary);
 
 } // namespace firstdew::protocol

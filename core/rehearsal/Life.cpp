@@ -1,6 +1,6 @@
 #include "rehearsal/Life.h"
 
-#include "outlook/Intervals.h"
+#include "diary/Reader.h"
 #include "outlook/Learned.h"
 #include "protocol/Course.h"
 #include "situation/Assess.h"
@@ -27,12 +27,6 @@ void count(Tally& tally, Skin skin)
     tally.sweatingDays += skin == Skin::Sweating;
 }
 
-template <class P>
-void note(Record& record, LocalDate day, int minute, P payload)
-{
-    record.mutableAll<P>().push_back({{}, {day, {minute}}, 0, false, std::move(payload)});
-}
-
 /// A person who keeps a diary and follows the advice.
 class Diarist {
 public:
@@ -42,25 +36,26 @@ public:
         Screening screening;
         for (const auto row : allOf<ScreeningRow>())
             screening.asked.insert(row);
-        note(m_record, kDayZero, 0, Person{"", LocalDate(-11000), {}, {}, {}});
-        note(m_record, kDayZero, 0, screening);
-        note(m_record, kDayZero, kSessionAt, sessionFact());
+        note(0, 0, Person{"", LocalDate(-11000), {}, {}, {}});
+        note(0, 0, screening);
+        note(0, kSessionAt, sessionFact());
         foresee(0);
     }
 
     void live(int day)
     {
+        m_reader.turnTo(kDayZero + day);
         m_body.pass(day);
         count(m_tally, m_body.skin());
         report(day);
-        auto s = assessed(day);
+        auto s = assessed();
         judge(s);
         if (s.advice == Advice::RestartCourse) {
             Course course;
             course.site = Site::Hands;
             course.start = kDayZero + day;
-            note(m_record, course.start, kSessionAt - 1, course);
-            s = assessed(day);
+            note(day, kSessionAt - 1, course);
+            s = assessed();
         }
         switch (s.advice) {
         case Advice::FirstDewTopUp:
@@ -70,7 +65,7 @@ public:
             break;
         case Advice::DoCourseSession: treat(day, s.course && s.course->sessions.back().date > kDayZero + day); break;
         case Advice::Review:
-        case Advice::AskPrescriber: note(m_record, kDayZero + day, kSessionAt, ReviewDone{Site::Hands, true}); break;
+        case Advice::AskPrescriber: note(day, kSessionAt, ReviewDone{Site::Hands, true}); break;
         default: break;
         }
     }
@@ -84,14 +79,19 @@ private:
         return s;
     }
 
-    [[nodiscard]] situation::SiteSituation assessed(int day)
+    void note(int day, int minute, Payload payload)
     {
-        return std::move(situation::assess(m_record, kDayZero + day, m_request.settings, &m_learned).sites.front());
+        m_reader.add({{}, {}, {kDayZero + day, {minute}}, 0, {}, std::move(payload)});
+    }
+
+    [[nodiscard]] situation::SiteSituation assessed() const
+    {
+        return std::move(situation::assess(m_reader.diary(), m_request.settings).sites.front());
     }
 
     void treat(int day, bool courseGoesOn)
     {
-        note(m_record, kDayZero + day, kSessionAt, sessionFact());
+        note(day, kSessionAt, sessionFact());
         ++m_tally.sessions;
         m_body.treat(courseGoesOn);
     }
@@ -112,7 +112,7 @@ private:
         case Skin::Clammy: level = u < w.missedClammy ? Level::Dry : Level::Clammy; break;
         case Skin::Sweating: level = m_chance.happens(0.3, Draw::Level, i) ? Level::Dripping : Level::Wet; break;
         }
-        note(m_record, kDayZero + day, kCheckInAt,
+        note(day, kCheckInAt,
              CheckIn{DiarySite::Hands, level,
                      stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
     }
@@ -123,10 +123,10 @@ private:
         if (m_body.skin() != Skin::Dry)
             return;
         const LocalDate today = kDayZero + day;
-        const auto f = outlook::forecastFor(m_record, DiarySite::Hands, today, m_request.settings, &m_learned);
-        const auto& clock =
-            m_learned.clockFor(DiarySite::Hands, f.spells, outlook::reportsOf(m_record, DiarySite::Hands, today),
-                               m_request.settings.rules);
+        const auto& diary = m_reader.diary();
+        const auto f = outlook::forecastFor(diary, DiarySite::Hands, m_request.settings);
+        const auto& clock = outlook::learnedFrom(diary).clockFor(
+            DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).reports, m_request.settings.rules);
         const double u = 1 - clock.survivor(m_body.spell());
         constexpr std::array kCentral{0.5, 0.8, 0.95};
         for (std::size_t i = 0; i < kCentral.size(); ++i)
@@ -155,8 +155,7 @@ private:
     Chance m_chance;
     Foresight& m_foresight;
     Body m_body;
-    Record m_record;
-    outlook::Learned m_learned;
+    diary::Reader m_reader{{}, {}, kDayZero};
     Tally m_tally;
 };
 

@@ -1,11 +1,9 @@
 #include "situation/Assess.h"
 
 #include "protocol/Kit.h"
-#include "situation/Sites.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 
 namespace firstdew::situation {
 
@@ -15,34 +13,21 @@ constexpr int kSettlingDays = 1; // our own choice
 
 /// Everything the rules of one site look at.
 struct View {
-    const Record& record;
+    const Diary& diary;
     LocalDate today;
-    SiteInUse use;
-    std::vector<LocalDate> sessions;
+    diary::SiteInUse use;
+    const std::vector<LocalDate>& sessions;
     std::vector<DayReport> sinceSession; ///< reports on days after the last session
-    const Course* course = nullptr;
-    LocalTime courseSince; ///< when that course was set
-    bool reviewed = false; ///< the course's end was looked at
-    bool keepGoing = true; ///< and the person goes on
+    const diary::CourseSet* course = nullptr;
 };
 
-View viewOf(const Record& record, LocalDate today, const SiteInUse& use)
+View viewOf(const Diary& diary, const diary::SiteInUse& use)
 {
-    View v{record, today, use, sessionDays(record, use.site, today), {}, nullptr, {}, false, true};
-    for (const DayReport& r : dayReports(record, use.site, today))
+    const diary::SiteDiary& site = diary.at(use.site);
+    View v{diary, diary.today, use, site.sessionDays, {}, site.course()};
+    for (const DayReport& r : site.reports)
         if (v.sessions.empty() || r.date > v.sessions.back())
             v.sinceSession.push_back(r);
-    for (const auto& e : record.all<Course>())
-        if (treats(e.payload.site).contains(use.site) && e.happened.date <= today) {
-            v.course = &e.payload;
-            v.courseSince = e.happened;
-        }
-    if (v.course != nullptr)
-        for (const auto& e : record.all<ReviewDone>())
-            if (e.payload.site == v.course->site && e.happened.date >= v.course->start && e.happened.date <= today) {
-                v.reviewed = true;
-                v.keepGoing = e.payload.keepGoing;
-            }
     return v;
 }
 
@@ -63,22 +48,23 @@ Reason because(ReasonKind kind, LocalDate date)
 /// Re-plans the running course around what was done, moved and kept free.
 std::optional<protocol::CoursePlan> planOf(const View& v)
 {
+    const Course& course = v.course->course;
     protocol::CourseRequest q;
-    q.plan = v.course->plan;
-    q.days = v.course->days;
-    q.start = v.course->start;
+    q.plan = course.plan;
+    q.days = course.days;
+    q.start = course.start;
     q.today = v.today;
-    q.free = v.course->free;
-    for (const auto& e : v.record.all<Away>())
+    q.free = course.free;
+    for (const auto& e : v.diary.away)
         q.away.emplace_back(e.payload.from, e.payload.to);
     for (const LocalDate d : v.sessions)
-        if (d >= v.course->start)
+        if (d >= course.start)
             q.done.push_back(d);
     const int done = static_cast<int>(q.done.size());
-    for (const auto& e : v.record.all<CourseMove>())
+    for (const auto& e : v.diary.courseMoves)
         // A move of a session since done, or of a course before this one, must not undo the others.
-        if (e.payload.site == v.course->site && e.payload.date >= v.today && e.payload.number > done &&
-            e.happened >= v.courseSince) {
+        if (e.payload.site == course.site && e.payload.date >= v.today && e.payload.number > done &&
+            e.happened >= v.course->set) {
             std::erase_if(q.fixed, [&](const auto& f) { return f.first == e.payload.number; });
             q.fixed.emplace_back(e.payload.number, e.payload.date);
         }
@@ -97,10 +83,10 @@ void judgeResponse(const View& v, SiteSituation& s)
 {
     if (v.course == nullptr)
         return;
-    for (const auto& e : v.record.all<Hdss>()) {
-        if (e.payload.site != v.use.site || e.happened.date > v.today)
+    for (const auto& e : v.diary.scores) {
+        if (e.payload.site != v.use.site)
             continue;
-        const bool before = v.sessions.empty() || e.happened.date <= v.course->start;
+        const bool before = v.sessions.empty() || e.happened.date <= v.course->course.start;
         if (before || !s.hdssStart)
             s.hdssStart = e.payload.score;
         if (!before)
@@ -243,9 +229,8 @@ void heedAnswer(const View& v, SiteSituation& s)
     if (s.advice != Advice::FirstDewTopUp && s.advice != Advice::TopUpDue && s.advice != Advice::RestartCourse)
         return;
     const Entry<CallAnswered>* answer = nullptr;
-    for (const auto& e : v.record.all<CallAnswered>())
-        if (e.payload.site == v.use.site && e.happened.date <= v.today &&
-            (v.sessions.empty() || e.happened.date > v.sessions.back()))
+    for (const auto& e : v.diary.callAnswers)
+        if (e.payload.site == v.use.site && (v.sessions.empty() || e.happened.date > v.sessions.back()))
             answer = &e;
     if (answer == nullptr)
         return;
@@ -282,9 +267,8 @@ bool callsForSession(Advice advice)
 /// No advice to treat stands against the screening or on a machine that must not be used there.
 void guard(const View& v, SiteSituation& s)
 {
-    const auto verdict = protocol::screen(v.record, v.use.treatedAs, v.today);
-    const auto* machine = v.record.latest<Machine>();
-    const bool unsuited = machine != nullptr && v.use.treatedAs == Site::Armpits && !machine->payload.pulsed;
+    const auto verdict = protocol::screen(v.diary, v.use.treatedAs);
+    const bool unsuited = v.diary.machine && v.use.treatedAs == Site::Armpits && !v.diary.machine->pulsed;
     std::vector<Reason> reasons;
     if (verdict.outcome != protocol::ScreeningOutcome::Go)
         for (const ScreeningRow row : verdict.deciding) {
@@ -301,17 +285,17 @@ void guard(const View& v, SiteSituation& s)
     s.reasons.insert(s.reasons.begin(), reasons.begin(), reasons.end());
 }
 
-SiteSituation assessSite(const Record& record, LocalDate today, const SiteInUse& use, const outlook::Settings& settings,
-                         outlook::Learned* learned)
+SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const outlook::Settings& settings)
 {
-    const View v = viewOf(record, today, use);
+    const View v = viewOf(diary, use);
+    const LocalDate today = diary.today;
     SiteSituation s;
     s.site = use.site;
     s.treatedAs = use.treatedAs;
-    s.forecast = outlook::forecastFor(record, use.site, today, settings, learned);
+    s.forecast = outlook::forecastFor(diary, use.site, settings);
     if (!v.sessions.empty())
         s.lastSession = v.sessions.back();
-    const auto reports = dayReports(record, use.site, today);
+    const auto& reports = diary.at(use.site).reports;
     s.checkedInToday = !reports.empty() && reports.back().date == today;
     if (v.course != nullptr)
         s.course = planOf(v);
@@ -322,9 +306,9 @@ SiteSituation assessSite(const Record& record, LocalDate today, const SiteInUse&
         s.reasons.push_back(because(ReasonKind::PausedByPerson));
         return s;
     }
-    if (v.course != nullptr && !v.reviewed)
+    if (v.course != nullptr && !v.course->firstReview)
         courseStage(v, s);
-    else if (v.course != nullptr && !v.keepGoing) {
+    else if (v.course != nullptr && !v.course->keepGoing) {
         s.stage = Stage::Review;
         s.advice = Advice::AskPrescriber;
         s.reasons.push_back(because(ReasonKind::NoResponse));
@@ -361,32 +345,20 @@ int urgency(Advice advice)
     return 0;
 }
 
-double chosenRisk(const Record& record, double risk)
-{
-    for (const auto& e : record.all<Preference>())
-        if (e.payload.key == "risk") {
-            const double value = std::strtod(e.payload.value.c_str(), nullptr);
-            if (value >= 0.01 && value <= 0.9)
-                risk = value;
-        }
-    return risk;
-}
-
 } // namespace
 
-Situation assess(const Record& record, LocalDate today, const outlook::Settings& settings, outlook::Learned* learned)
+Situation assess(const Diary& diary, const outlook::Settings& settings)
 {
     Situation out;
-    out.today = today;
-    const auto* person = record.latest<Person>();
-    out.age = protocol::ageGroupOn(person ? person->payload.birth : std::nullopt, today);
-    out.screeningDue = protocol::screeningDue(record, today);
-    if (const auto* machine = record.latest<Machine>())
-        out.cellSessionsLeft = protocol::cellSessionsLeft(record, machine->payload);
+    out.today = diary.today;
+    out.age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, diary.today);
+    out.screeningDue = protocol::screeningDue(diary);
+    if (diary.machine)
+        out.cellSessionsLeft = protocol::cellSessionsLeft(diary, *diary.machine);
     outlook::Settings own = settings;
-    own.risk = chosenRisk(record, settings.risk);
-    for (const SiteInUse& use : sitesInUse(record))
-        out.sites.push_back(assessSite(record, today, use, own, learned));
+    own.risk = diary.preferences.risk.value_or(settings.risk);
+    for (const diary::SiteInUse& use : diary.sitesInUse())
+        out.sites.push_back(assessSite(diary, use, own));
     if (out.screeningDue == protocol::ScreeningDue::Full)
         for (SiteSituation& s : out.sites)
             if (callsForSession(s.advice))

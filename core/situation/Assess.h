@@ -1,6 +1,6 @@
 #pragma once
 
-#include "facts/Record.h"
+#include "diary/Diary.h"
 #include "outlook/Forecast.h"
 #include "protocol/Course.h"
 #include "protocol/Limits.h"
@@ -14,6 +14,8 @@
 namespace firstdew::situation {
 
 using namespace facts;
+using diary::DayReport;
+using diary::Diary;
 
 enum class Stage { NotStarted, FirstCourse, Review, KeepingDry, FirstDew, SweatingAgain, Paused };
 enum class Advice {
@@ -94,11 +96,9 @@ struct Situation {
     std::optional<std::size_t> first;
 };
 
-/// Where things stand on `today`, from one person's record. Pure: the same record and day give the same answer.
-/// `costs` and `rules` of `settings` say how evidence is weighed; the risk is the person's own, where they chose one.
-/// `learned` only saves work to whoever asks often.
-[[nodiscard]] Situation assess(const Record& record, LocalDate today, const outlook::Settings& settings = {},
-                               outlook::Learned* learned = nullptr);
+/// Where things stand today. Pure: the same diary gives the same answer. `costs` and `rules` of `settings` say how
+/// evidence is weighed; the risk is the person's own, where they chose one.
+[[nodiscard]] Situation assess(const Diary& diary, const outlook::Settings& settings = {});
 
 } // namespace firstdew::situation
 

@@ -1,7 +1,6 @@
 #include "situation/Reminders.h"
 
 #include "protocol/Kit.h"
-#include "situation/Sites.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -46,8 +45,8 @@ bool quiet(MinuteOfDay at, const ReminderSettings& s)
 
 class Day {
 public:
-    Day(const Record& record, const Situation& situation, const ReminderSettings& settings, LocalDate day)
-        : m_record(record), m_situation(situation), m_settings(settings), m_day(day)
+    Day(const Diary& diary, const Situation& situation, const ReminderSettings& settings, LocalDate day)
+        : m_diary(diary), m_situation(situation), m_settings(settings), m_day(day)
     {
     }
 
@@ -119,7 +118,7 @@ private:
     std::optional<CallAnswer> answerOn(const SiteSituation& s, LocalDate day) const
     {
         std::optional<CallAnswer> out;
-        for (const auto& e : m_record.all<CallAnswered>())
+        for (const auto& e : m_diary.callAnswers)
             if (e.payload.site == s.site && e.happened.date == day)
                 out = e.payload.answer;
         return out;
@@ -156,7 +155,7 @@ private:
     {
         if (!s.lastSession || m_day != *s.lastSession + 1)
             return;
-        for (const auto& e : m_record.all<SideEffect>())
+        for (const auto& e : m_diary.skin)
             if (e.payload.site == s.site && e.happened.date == m_day)
                 return;
         add(ReminderKind::SkinCheck, s.site, {std::max(m_settings.quietUntil.minute, 9 * 60)}, m_day);
@@ -167,8 +166,8 @@ private:
         if (s.stage == Stage::NotStarted)
             return;
         std::optional<LocalDate> last;
-        for (const auto& e : m_record.all<Hdss>())
-            if (e.payload.site == s.site && e.happened.date <= m_situation.today)
+        for (const auto& e : m_diary.scores)
+            if (e.payload.site == s.site)
                 last = e.happened.date;
         const int every = s.stage == Stage::FirstCourse || s.stage == Stage::Review ? 7 : 30;
         if (!last) {
@@ -193,8 +192,8 @@ private:
 
     void prescriber()
     {
-        const auto* sheet = m_record.latest<CareSheet>();
-        if (sheet != nullptr && sheet->payload.review == m_day)
+        const CareSheet* sheet = m_diary.careSheet();
+        if (sheet != nullptr && sheet->review == m_day)
             add(ReminderKind::PrescriberReview, std::nullopt, m_settings.sessions, m_day);
     }
 
@@ -216,7 +215,7 @@ private:
             add(ReminderKind::BackUp, std::nullopt, m_settings.checkIn, m_day);
     }
 
-    const Record& m_record;
+    const Diary& m_diary;
     const Situation& m_situation;
     const ReminderSettings& m_settings;
     LocalDate m_day;
@@ -225,9 +224,9 @@ private:
 };
 
 /// Drops what the person dismissed and moves what they snoozed.
-void heed(const Record& record, const ReminderSettings& settings, std::vector<Reminder>& list)
+void applyHandled(const Diary& diary, const ReminderSettings& settings, std::vector<Reminder>& list)
 {
-    for (const auto& e : record.all<ReminderHandled>()) {
+    for (const auto& e : diary.remindersHandled) {
         if (e.payload.action == ReminderAction::Dismissed)
             std::erase_if(list, [&](const Reminder& r) { return r.key == e.payload.key; });
         else if (e.payload.until)
@@ -237,43 +236,42 @@ void heed(const Record& record, const ReminderSettings& settings, std::vector<Re
     }
 }
 
-std::vector<Reminder> gather(const Record& record, LocalDate today, int days)
+std::vector<Reminder> gather(const Diary& diary, int days)
 {
-    const auto* chosen = record.latest<ReminderSettings>();
-    const ReminderSettings settings = chosen ? chosen->payload : ReminderSettings{};
+    const ReminderSettings settings = diary.reminderSettings.value_or(ReminderSettings{});
     if (!settings.on)
         return {};
-    const Situation situation = assess(record, today);
+    const Situation situation = assess(diary);
     std::vector<Reminder> list;
     for (int i = 0; i < days; ++i) {
-        auto some = Day(record, situation, settings, today + i).all();
+        auto some = Day(diary, situation, settings, diary.today + i).all();
         std::move(some.begin(), some.end(), std::back_inserter(list));
     }
-    heed(record, settings, list);
+    applyHandled(diary, settings, list);
     std::stable_sort(list.begin(), list.end(), [](const Reminder& a, const Reminder& b) { return a.at < b.at; });
     return list;
 }
 
 } // namespace
 
-TodaysReminders todaysReminders(const Record& record, LocalTime now)
+TodaysReminders todaysReminders(const Diary& diary, MinuteOfDay now)
 {
-    if (bathRunning(record))
+    if (diary.running() != nullptr)
         return {};
-    const auto* chosen = record.latest<ReminderSettings>();
-    TodaysReminders out{{}, gather(record, now.date, 1)};
-    if (!quiet(now.at, chosen ? chosen->payload : ReminderSettings{}))
-        std::copy_if(out.standing.begin(), out.standing.end(), std::back_inserter(out.due),
-                     [&](const Reminder& r) { return r.at <= now; });
+    TodaysReminders out{{}, gather(diary, 1)};
+    if (!quiet(now, diary.reminderSettings.value_or(ReminderSettings{})))
+        std::copy_if(out.standing.begin(), out.standing.end(), std::back_inserter(out.due), [&](const Reminder& r) {
+            return r.at <= LocalTime{diary.today, now};
+        });
     return out;
 }
 
-std::vector<Reminder> dueReminders(const Record& record, LocalTime now) { return todaysReminders(record, now).due; }
+std::vector<Reminder> dueReminders(const Diary& diary, MinuteOfDay now) { return todaysReminders(diary, now).due; }
 
-std::vector<Reminder> upcomingReminders(const Record& record, LocalTime now)
+std::vector<Reminder> upcomingReminders(const Diary& diary, MinuteOfDay now)
 {
-    auto list = gather(record, now.date, kHorizonDays);
-    std::erase_if(list, [&](const Reminder& r) { return r.at <= now; });
+    auto list = gather(diary, kHorizonDays);
+    std::erase_if(list, [&](const Reminder& r) { return r.at <= LocalTime{diary.today, now}; });
     list.resize(std::min(list.size(), kAtMost));
     return list;
 }

@@ -35,13 +35,13 @@ struct TodaysReminders {
 };
 
 /// Both are empty while a session runs.
-[[nodiscard]] TodaysReminders todaysReminders(const Record& record, LocalTime now);
+[[nodiscard]] TodaysReminders todaysReminders(const Diary& diary, MinuteOfDay now);
 
-/// Reminders whose time has come by `now` on the day of `now` and which are not done, dismissed or snoozed past it.
-[[nodiscard]] std::vector<Reminder> dueReminders(const Record& record, LocalTime now);
+/// Reminders whose time has come by `now` of the diary's day and which are not done, dismissed or snoozed past it.
+[[nodiscard]] std::vector<Reminder> dueReminders(const Diary& diary, MinuteOfDay now);
 
 /// The next 28 days' reminders from `now` on, earliest first, at most 60.
-[[nodiscard]] std::vector<Reminder> upcomingReminders(const Record& record, LocalTime now);
+[[nodiscard]] std::vector<Reminder> upcomingReminders(const Diary& diary, MinuteOfDay now);
 
 } // namespace firstdew::situation
 

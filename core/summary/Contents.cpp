@@ -2,7 +2,6 @@
 
 #include "protocol/Screening.h"
 #include "protocol/Sweat.h"
-#include "situation/Sites.h"
 
 #include <algorithm>
 
@@ -10,14 +9,12 @@ namespace firstdew::summary {
 
 namespace {
 
-bool within(LocalDate day, LocalDate from, LocalDate to) { return from <= day && day <= to; }
-
-void countSessions(const Record& record, LocalDate from, LocalDate to, SiteContents& site)
+void countSessions(const Diary& diary, LocalDate from, SiteContents& site)
 {
     double charge = 0;
     int charged = 0;
-    for (const auto& e : record.all<Session>()) {
-        if (!treats(e.payload.site).contains(site.site) || !within(e.happened.date, from, to))
+    for (const auto& e : diary.sessions) {
+        if (!treats(e.payload.site).contains(site.site) || e.happened.date < from)
             continue;
         ++(e.payload.completed ? site.sessionsDone : site.sessionsInterrupted);
         if (e.payload.comfortable && (!site.highestComfortable || *e.payload.comfortable > *site.highestComfortable))
@@ -29,12 +26,12 @@ void countSessions(const Record& record, LocalDate from, LocalDate to, SiteConte
     }
     if (charged > 0)
         site.meanCharge = MilliampMinutes{charge / charged};
-    for (const LocalDate d : situation::sessionDays(record, site.site, to))
+    for (const LocalDate d : diary.at(site.site).sessionDays)
         if (d >= from)
             site.sessions.push_back(d);
 }
 
-SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const situation::SiteSituation& s)
+SiteContents siteFor(const Diary& diary, LocalDate from, const situation::SiteSituation& s)
 {
     SiteContents site;
     site.site = s.site;
@@ -45,7 +42,7 @@ SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const s
             static_cast<int>(std::count_if(s.course->sessions.begin(), s.course->sessions.end(),
                                            [](const auto& one) { return one.state == protocol::CourseState::Done; }));
     }
-    for (const auto& report : situation::dayReports(record, s.site, to)) {
+    for (const auto& report : diary.at(s.site).reports) {
         if (report.date < from)
             continue;
         ++site.checkIns;
@@ -54,53 +51,40 @@ SiteContents siteFor(const Record& record, LocalDate from, LocalDate to, const s
         for (const auto c : allOf<Circumstance>())
             site.stirred[c] += report.with.contains(c) ? 1 : 0;
     }
-    for (const auto& e : record.all<Weighing>())
-        if (e.payload.site == s.site && within(e.happened.date, from, to))
+    for (const auto& e : diary.weighings)
+        if (e.payload.site == s.site && e.happened.date >= from)
             site.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
-    countSessions(record, from, to, site);
+    countSessions(diary, from, site);
     return site;
 }
 
 } // namespace
 
-Contents contentsFor(const Record& record, LocalDate from, LocalDate to)
+Contents contentsFor(const Diary& diary, LocalDate from)
 {
     Contents out;
     out.from = from;
-    out.to = to;
-    if (const auto* person = record.latest<Person>())
-        out.name = person->payload.name;
-    if (const auto* machine = record.latest<Machine>())
-        out.machine = machine->payload;
-    if (const auto* sheet = record.latest<CareSheet>())
-        out.careSheet = sheet->payload;
-    const auto situation = situation::assess(record, to);
+    out.to = diary.today;
+    if (diary.person)
+        out.name = diary.person->name;
+    out.machine = diary.machine;
+    if (const CareSheet* sheet = diary.careSheet())
+        out.careSheet = *sheet;
+    const auto situation = situation::assess(diary);
     out.cellSessionsLeft = situation.cellSessionsLeft;
     for (const auto& s : situation.sites)
-        out.sites.push_back(siteFor(record, from, to, s));
-    for (const auto& e : record.all<Session>())
-        if (within(e.happened.date, from, to))
-            out.sessions.push_back(e);
-    std::stable_sort(out.sessions.begin(), out.sessions.end(),
-                     [](const auto& a, const auto& b) { return a.happened < b.happened; });
-    for (const auto& e : record.all<SideEffect>())
-        if (within(e.happened.date, from, to))
-            out.sideEffects.push_back(e);
-    for (const auto& e : record.all<Clearance>())
-        if (e.happened.date <= to)
-            out.clearances.push_back(e);
-    for (const auto& e : record.all<Screening>())
-        out.screened = out.screened || (e.happened.date <= to && !(e.payload.asked == SetOf<ScreeningRow>{}));
+        out.sites.push_back(siteFor(diary, from, s));
+    const auto ofPeriod = [&](const auto& e) { return e.happened.date >= from && e.happened.date <= diary.today; };
+    std::ranges::copy_if(diary.sessions, std::back_inserter(out.sessions), ofPeriod);
+    std::ranges::copy_if(diary.skin, std::back_inserter(out.sideEffects), ofPeriod);
+    out.clearances = diary.clearances;
     for (const auto& rule : protocol::screeningRows()) {
-        bool yes = false;
-        for (const auto& e : record.all<Screening>())
-            if (e.happened.date <= to && e.payload.asked.contains(rule.row))
-                yes = e.payload.yes.contains(rule.row);
-        if (yes)
+        out.screened = out.screened || diary.asked(rule.row);
+        if (diary.answeredYes(rule.row))
             out.screeningYes.push_back(rule.row);
     }
-    for (const auto& e : record.all<Question>())
-        if (within(e.happened.date, from, to))
+    for (const auto& e : diary.questions)
+        if (ofPeriod(e))
             out.questions.push_back(e.payload.text);
     return out;
 }

@@ -5,6 +5,7 @@
 namespace firstdew::summary {
 
 using namespace facts;
+using diary::Diary;
 
 /// One site's part of the prescriber's page.
 struct SiteContents {
@@ -42,7 +43,7 @@ struct Contents {
     std::optional<CareSheet> careSheet;
 };
 
-/// What the page for [from, to] holds, judged on `to`.
-[[nodiscard]] Contents contentsFor(const Record& record, LocalDate from, LocalDate to);
+/// What the page holds of the days from `from` to the diary's day.
+[[nodiscard]] Contents contentsFor(const Diary& diary, LocalDate from);
 
 } // namespace firstdew::summary

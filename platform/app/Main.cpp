@@ -51,7 +51,7 @@ void takeFonts()
 viewmodels::Appearance::Asked asked(const app::Options& o)
 {
     viewmodels::Appearance::Asked a;
-    a.theme = o.theme.toStdString();
+    a.theme = facts::fromWord<diary::Theme>(o.theme.toStdString());
     a.language = o.language;
     a.place = o.page.toStdString();
     a.version = QStringLiteral(FIRSTDEW_VERSION);
@@ -104,8 +104,8 @@ bool speak(QTranslator& translator, QQmlEngine& engine, const QString& language,
 /// With the app closed the system looks for reminders where the person wants them.
 void keepReminding(app::System& system, const viewmodels::Store& store)
 {
-    const auto* settings = store.record().latest<facts::ReminderSettings>();
-    system.remindWhenClosed(settings != nullptr && settings->payload.on);
+    const auto& settings = store.diary().reminderSettings;
+    system.remindWhenClosed(settings && settings->on);
 }
 
 } // namespace

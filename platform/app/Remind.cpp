@@ -68,6 +68,11 @@ int remind(const Options& options, QCoreApplication& program)
 
     SystemClock clock(options.testNow, options.testSpeed);
     viewmodels::Store store(clock, options.store.toStdString());
+    if (!store.isOpen()) {
+        QTextStream(stderr) << "firstdew: " << options.store << ": " << store.errorText() << '\n';
+        if (!options.watch)
+            return 1;
+    }
     viewmodels::Appearance::Asked asked;
     asked.language = options.language;
     const viewmodels::Appearance appearance(store, asked);

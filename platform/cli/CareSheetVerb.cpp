@@ -3,7 +3,6 @@
 
 #include "exchange/CareSheetFile.h"
 #include "exchange/QrCode.h"
-#include "facts/Record.h"
 #include "protocol/Limits.h"
 
 #include <fmt/format.h>
@@ -90,13 +89,12 @@ Meeting meet(const Options& o)
         return {orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), ageOf(o))), {}, {}};
     const auto facts = orRefuse(orRefuse(journal::Journal::openExisting(o.store)).readAll());
     const std::string person = personOf(facts, o.person);
-    const Record record = recordOf(facts, person);
-    const auto* who = record.latest<Person>();
     const LocalDate today(static_cast<int>(nowMs() / 86'400'000));
-    const auto age = protocol::ageGroupOn(who ? who->payload.birth : std::nullopt, today);
+    const auto diary = diary::readDiary(facts, person, today);
+    const auto age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, today);
     auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), age));
-    const auto* present = record.latest<CareSheet>();
-    auto changes = exchange::changesBy(sheet, present ? std::optional(present->payload) : std::nullopt);
+    const CareSheet* present = diary.careSheet();
+    auto changes = exchange::changesBy(sheet, present ? std::optional(*present) : std::nullopt);
     return {std::move(sheet), std::move(changes), person};
 }
 

@@ -27,9 +27,9 @@ const Verb dueVerb{"due", "reminders due at a moment", [](CLI::App& sub) {
                                throw Usage{"--at: '" + args->at + "' is no local time; write YYYY-MM-DDTHH:MM"};
                            const auto journal = orRefuse(journal::Journal::openExisting(args->store));
                            const auto facts = orRefuse(journal.readAll());
-                           const auto record = recordOf(facts, personOf(facts, args->person));
-                           const auto list = args->upcoming ? situation::upcomingReminders(record, *at)
-                                                            : situation::dueReminders(record, *at);
+                           const auto diary = diary::readDiary(facts, personOf(facts, args->person), at->date);
+                           const auto list = args->upcoming ? situation::upcomingReminders(diary, at->at)
+                                                            : situation::dueReminders(diary, at->at);
                            Answer answer;
                            answer.json = {{"at", at->iso()}, {"reminders", json::array()}};
                            for (const auto& r : list) {

@@ -5,7 +5,6 @@
 #include "exchange/Calendar.h"
 #include "exchange/Fhir.h"
 #include "exchange/Tables.h"
-#include "facts/Record.h"
 
 #include <filesystem>
 #include <fmt/format.h>
@@ -57,7 +56,7 @@ Made makeCalendar(const Options& o, const std::vector<Fact>& facts)
     const LocalDate today =
         o.today.empty() ? LocalDate(static_cast<int>(nowMs() / 86'400'000)) : dateOption("--today", o.today);
     const std::string person = personOf(facts, "");
-    const auto events = exchange::calendarEvents(recordOf(facts, person), person, today);
+    const auto events = exchange::calendarEvents(diary::readDiary(facts, person, today), person);
     const auto sequence = exchange::calendarSequence(facts.size(), today);
     return {{{"", exchange::calendarFile(events, text, sequence, nowMs())}},
             {{"facts", facts.size()}, {"events", events.size()}}};

@@ -1,7 +1,5 @@
 #include "Recording.h"
 
-#include "facts/Record.h"
-
 #include <fmt/format.h>
 #include <memory>
 

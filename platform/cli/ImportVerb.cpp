@@ -3,7 +3,6 @@
 
 #include "codec/RecordJson.h"
 #include "exchange/Tables.h"
-#include "facts/Record.h"
 #include "journal/Import.h"
 
 #include <algorithm>

@@ -106,7 +106,7 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                const auto journal = orRefuse(journal::Journal::openExisting(args->store));
                                const auto facts = orRefuse(journal.readAll());
                                const auto person = personOf(facts, args->person);
-                               const auto situation = situation::assess(recordOf(facts, person), today);
+                               const auto situation = situation::assess(diary::readDiary(facts, person, today));
                                Answer answer;
                                answer.json = {{"person", person},
                                               {"today", today.iso()},

@@ -1,7 +1,6 @@
 #include "Recording.h"
 
 #include "codec/FactJson.h"
-#include "facts/Record.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,5 @@
 #include "Recording.h"
 
-#include "facts/Record.h"
 #include "protocol/Limits.h"
 
 #include <fmt/format.h>
@@ -46,25 +45,25 @@ Session sessionOf(const Options& o)
 }
 
 /// A second session of a site on one day is mostly a slip of the finger.
-void refuseTwice(const Record& record, const Session& s, LocalDate day)
+void refuseTwice(const diary::Diary& diary, const Session& s)
 {
     const auto overlap = [&](Site other) { return (treats(other).bits() & treats(s.site).bits()) != 0; };
-    for (const auto& entry : record.all<Session>())
-        if (entry.happened.date == day && overlap(entry.payload.site))
+    for (const auto& entry : diary.sessions)
+        if (entry.happened.date == diary.today && overlap(entry.payload.site))
             throw Refused{fmt::format(
                 "--date: a session at {} on {} is logged already ({}); if there really was a second one, say --again",
-                word(entry.payload.site), day.iso(), entry.id)};
+                word(entry.payload.site), diary.today.iso(), entry.id)};
 }
 
 /// What the trade says of a session that did happen: kept all the same, but not in silence.
-std::vector<std::string> cautions(const Record& record, const Session& s, LocalDate day)
+std::vector<std::string> cautions(const diary::Diary& diary, const Session& s)
 {
-    const auto* person = record.latest<Person>();
-    const auto* sheet = record.latest<CareSheet>();
+    const CareSheet* sheet = diary.careSheet();
     protocol::LimitQuery query{
-        s.site, s.waveform, protocol::ageGroupOn(person ? person->payload.birth : std::nullopt, day), {}, {}, {}};
+        s.site, s.waveform, protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, diary.today),
+        {},     {},         {}};
     if (sheet)
-        query.sheet = sheet->payload;
+        query.sheet = *sheet;
     const auto limit = protocol::limitFor(query);
     if (!limit.allowed)
         return {"this waveform is not for that site: use pulsed current at the armpits, or do not treat them"};
@@ -81,11 +80,11 @@ Answer session(const Options& o)
     const LocalTime happened = happenedOption(o.date, o.at, {18 * 60});
     const auto facts = factsIn(o.store);
     const std::string person = personToRecord(facts, o.person, o.newPerson);
-    const Record known = recordOf(facts, person);
+    const auto known = diary::readDiary(facts, person, happened.date);
     if (!o.again)
-        refuseTwice(known, s, happened.date);
+        refuseTwice(known, s);
     Answer answer;
-    answer.json["warnings"] = cautions(known, s, happened.date);
+    answer.json["warnings"] = cautions(known, s);
     const std::string id = record(o.store, {"", person, happened, nowMs(), "", s});
     answer.json["id"] = id;
     answer.text = fmt::format("session at {} on {}: recorded as {}\n", o.site, happened.date.iso(), id);

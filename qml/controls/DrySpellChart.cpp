@@ -42,7 +42,7 @@ void DrySpellChart::gather()
     m_todaySaying.clear();
     const auto site = ui::core(m_site);
     const viewmodels::Store& store = m_diary->store();
-    const auto spells = site ? outlook::drySpellsOf(store.record(), *site, store.situation().today) : std::nullopt;
+    const auto spells = site ? outlook::drySpellsOf(store.diary(), *site) : std::nullopt;
     if (spells) {
         m_data.lasting = spells->lasting;
         m_data.usual = spells->usual;

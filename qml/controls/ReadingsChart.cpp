@@ -17,7 +17,7 @@ void ReadingsChart::gather(DiarySite site)
     for (const auto level : allOf<Level>())
         m_data.names << words::levelName(level);
     m_data.names << DampnessChart::tr("Chance");
-    for (const auto& e : store().record().all<Session>()) {
+    for (const auto& e : store().diary().sessions) {
         const Session& s = e.payload;
         if (!treats(s.site).contains(site) || !(s.comfortable || s.peak))
             continue;

@@ -1,5 +1,6 @@
 #include "Appearance.h"
 
+#include "Edge.h"
 #include "Store.h"
 #include "Tokens.h"
 #include "words/Names.h"
@@ -11,9 +12,6 @@
 namespace firstdew::viewmodels {
 
 namespace {
-constexpr const char* kThemeKey = "theme";
-constexpr const char* kScaleKey = "text-scale";
-constexpr const char* kLanguageKey = "language";
 constexpr qreal kHalf = 0.5; // of the way from black to white
 constexpr qreal kLeastScale = 0.85;
 constexpr qreal kMostScale = 2.0;
@@ -34,9 +32,7 @@ void Appearance::applyTheme() { m_theme.take(dark(), textScale()); }
 
 ui::ThemeChoice::Value Appearance::theme() const
 {
-    const std::string chosen =
-        m_asked.theme.empty() ? m_store.preference(kThemeKey).value_or(std::string()) : m_asked.theme;
-    return valueOf(kThemeTokens, chosen, ui::ThemeChoice::System);
+    return ui::shown(m_asked.theme.value_or(m_store.diary().preferences.theme));
 }
 
 ui::Place::Value Appearance::startPlace() const { return valueOf(kPlaceTokens, m_asked.place, ui::Place::Today); }
@@ -52,9 +48,7 @@ bool Appearance::dark() const
 
 qreal Appearance::textScale() const
 {
-    // The record keeps numbers with a point, whatever the language.
-    const auto kept = m_store.preference(kScaleKey);
-    const qreal asked = m_asked.textScale > 0 ? m_asked.textScale : kept ? QString::fromStdString(*kept).toDouble() : 1;
+    const qreal asked = m_asked.textScale > 0 ? m_asked.textScale : m_store.diary().preferences.textScale;
     return qBound(kLeastScale, asked, kMostScale);
 }
 
@@ -62,7 +56,7 @@ QString Appearance::language() const
 {
     if (!m_asked.language.isEmpty())
         return m_asked.language;
-    if (const auto chosen = m_store.preference(kLanguageKey))
+    if (const auto& chosen = m_store.diary().preferences.language)
         return QString::fromStdString(*chosen);
     const QString system = QLocale::system().name().left(2);
     return words::languages().contains(system) ? system : QStringLiteral("en");
@@ -71,26 +65,29 @@ QString Appearance::language() const
 // A choice made by hand overrules what the start asked for.
 void Appearance::setTheme(ui::ThemeChoice::Value theme)
 {
-    m_asked.theme.clear();
-    m_store.setPreference(kThemeKey, tokenOf(kThemeTokens, theme));
+    m_asked.theme.reset();
+    if (const auto chosen = ui::core(theme); chosen && *chosen != m_store.diary().preferences.theme)
+        m_store.append(diary::themePreference(*chosen));
 }
 
 void Appearance::showTheme(ui::ThemeChoice::Value theme)
 {
-    m_asked.theme = tokenOf(kThemeTokens, theme);
+    m_asked.theme = ui::core(theme);
     emit changed();
 }
 
 void Appearance::setTextScale(qreal scale)
 {
     m_asked.textScale = 0;
-    m_store.setPreference(kScaleKey, QString::number(scale).toStdString());
+    if (scale != m_store.diary().preferences.textScale)
+        m_store.append(diary::textScalePreference(scale));
 }
 
 void Appearance::setLanguage(const QString& language)
 {
     m_asked.language.clear();
-    m_store.setPreference(kLanguageKey, language.toStdString());
+    if (language.toStdString() != m_store.diary().preferences.language)
+        m_store.append(diary::languagePreference(language.toStdString()));
 }
 
 } // namespace firstdew::viewmodels

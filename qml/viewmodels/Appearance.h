@@ -3,6 +3,9 @@
 #include "Enums.h"
 #include "Phrases.h"
 #include "theme/Theme.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
+#include "diary/Preferences.h"
+#endif
 
 #include <QObject>
 #include <QString>
@@ -38,7 +41,7 @@ class Appearance : public QObject {
 public:
     /// What the command line asked for, as it writes it; empty or 0: not asked.
     struct Asked {
-        std::string theme;
+        std::optional<diary::Theme> theme;
         QString language;
         std::string place = "today";
         QString version;

@@ -115,13 +115,12 @@ void BathModel::toPage(const QString& page)
 
 void BathModel::goOn()
 {
-    const LocalDate today = m_store.situation().today;
-    if (const auto may = protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), today);
+    if (const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform());
         !may && may.error().code == "session-today") {
         refuse(words::errorSentence(may.error()));
         return;
     }
-    const auto due = protocol::screeningDue(m_store.record(), today);
+    const auto due = protocol::screeningDue(m_store.diary());
     m_askAll = due == protocol::ScreeningDue::Full;
     if (due == protocol::ScreeningDue::None)
         answersDone();
@@ -134,10 +133,7 @@ void BathModel::back()
     toPage(m_page == QLatin1String("prepare") && m_askAll ? QStringLiteral("screening") : QStringLiteral("choose"));
 }
 
-protocol::ScreeningVerdict BathModel::verdict() const
-{
-    return protocol::screen(m_store.record(), m_choice.site(), m_store.situation().today);
-}
+protocol::ScreeningVerdict BathModel::verdict() const { return protocol::screen(m_store.diary(), m_choice.site()); }
 
 void BathModel::nothingChanged()
 {
@@ -271,9 +267,7 @@ void BathModel::start()
         toPage(QStringLiteral("blocked"));
         return;
     }
-    if (const auto gate =
-            protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), m_store.situation().today);
-        !gate) {
+    if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform()); !gate) {
         refuse(words::errorSentence(gate.error()));
         return;
     }

@@ -3,7 +3,6 @@
 #include "Edge.h"
 #include "protocol/Area.h"
 #include "protocol/Sweat.h"
-#include "situation/Sites.h"
 
 namespace firstdew::viewmodels {
 
@@ -12,9 +11,8 @@ using namespace facts;
 namespace {
 
 template <class P>
-void earliest(const Record& record, std::optional<LocalDate>& out)
+void earliest(const std::vector<Entry<P>>& entries, std::optional<LocalDate>& out)
 {
-    const auto& entries = record.all<P>();
     if (!entries.empty() && (!out || entries.front().happened.date < *out))
         out = entries.front().happened.date;
 }
@@ -66,9 +64,9 @@ ui::DayEntry entryOf(const Entry<Weighing>& e)
 
 /// Every entry of that kind and day.
 template <class P, class Then>
-void add(const Record& record, LocalDate day, QList<ui::DayEntry>& out, const Then& then)
+void add(const std::vector<Entry<P>>& entries, LocalDate day, QList<ui::DayEntry>& out, const Then& then)
 {
-    for (const auto& e : record.all<P>()) {
+    for (const auto& e : entries) {
         if (e.happened.date != day)
             continue;
         ui::DayEntry entry = entryOf(e);
@@ -85,7 +83,7 @@ DiaryModel::DiaryModel(Store& store) : m_store(store) { connect(&store, &Store::
 QList<ui::DiarySite::Value> DiaryModel::sites() const
 {
     QList<ui::DiarySite::Value> out;
-    for (const auto& s : situation::sitesInUse(m_store.record()))
+    for (const auto& s : m_store.diary().sitesInUse())
         out << ui::shown(s.site);
     return out;
 }
@@ -93,28 +91,27 @@ QList<ui::DiarySite::Value> DiaryModel::sites() const
 int DiaryModel::daysKept() const
 {
     std::optional<LocalDate> out;
-    earliest<CheckIn>(m_store.record(), out);
-    earliest<Session>(m_store.record(), out);
+    earliest(m_store.diary().checkIns, out);
+    earliest(m_store.diary().sessions, out);
     return out ? m_store.situation().today - *out + 1 : 0;
 }
 
 ui::NotedLevel DiaryModel::noted(ui::DiarySite::Value site, int day) const
 {
-    ui::NotedLevel out;
-    for (const auto& e : m_store.record().all<CheckIn>())
-        if (ui::shown(e.payload.site) == site && e.happened.date == LocalDate(day))
-            out = {true, ui::shown(e.payload.level), ui::shown(e.payload.with), e.corrected};
-    return out;
+    const auto where = ui::core(site);
+    const auto* e = where ? m_store.diary().checkInOn(*where, LocalDate(day)) : nullptr;
+    if (e == nullptr)
+        return {};
+    return {true, ui::shown(e->payload.level), ui::shown(e->payload.with), e->corrected};
 }
 
 /// Against healthy adults: not for a child, nor where height and weight are not known.
 ui::SweatJudged::Value DiaryModel::judged(const Weighing& w) const
 {
-    const auto* person = m_store.record().latest<Person>();
-    if (m_store.situation().age != AgeGroup::Adult || person == nullptr || !person->payload.height ||
-        !person->payload.weight)
+    const auto& person = m_store.diary().person;
+    if (m_store.situation().age != AgeGroup::Adult || !person || !person->height || !person->weight)
         return ui::SweatJudged::NotJudged;
-    const auto body = protocol::bodySurface(*person->payload.height, *person->payload.weight);
+    const auto body = protocol::bodySurface(*person->height, *person->weight);
     const auto rate = body ? protocol::sweatRate(w, body->cautious()) : Result<protocol::SweatRate>(body.error());
     return !rate ? ui::SweatJudged::NotJudged : rate->above ? ui::SweatJudged::Above : ui::SweatJudged::Usual;
 }
@@ -122,13 +119,13 @@ ui::SweatJudged::Value DiaryModel::judged(const Weighing& w) const
 QList<ui::DayEntry> DiaryModel::others(int day) const
 {
     const LocalDate when(day);
-    const Record& record = m_store.record();
+    const diary::Diary& diary = m_store.diary();
     const auto asItIs = [](const auto&, ui::DayEntry&) {};
     QList<ui::DayEntry> out;
-    add<Session>(record, when, out, asItIs);
-    add<Hdss>(record, when, out, asItIs);
-    add<SideEffect>(record, when, out, asItIs);
-    add<Weighing>(record, when, out, [this](const Weighing& w, ui::DayEntry& e) { e.judged = judged(w); });
+    add(diary.sessions, when, out, asItIs);
+    add(diary.scores, when, out, asItIs);
+    add(diary.skin, when, out, asItIs);
+    add(diary.weighings, when, out, [this](const Weighing& w, ui::DayEntry& e) { e.judged = judged(w); });
     return out;
 }
 

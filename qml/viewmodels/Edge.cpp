@@ -56,6 +56,9 @@ static_assert(standsForCore<StepKind::Value>());
 static_assert(standsForCore<PrepItem::Value>());
 static_assert(standsForCore<Response::Value>());
 static_assert(standsForCore<CourseState::Value>());
+static_assert(standsForCore<ThemeChoice::Value>());
+static_assert(standsForCore<SoundChoice::Value>());
+static_assert(standsForCore<VoiceChoice::Value>());
 
 } // namespace
 

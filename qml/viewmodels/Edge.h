@@ -2,6 +2,7 @@
 
 // Not for the meta-object compiler: core's headers bring in <concepts>.
 #include "Enums.h"
+#include "diary/Preferences.h"
 #include "facts/Payloads.h"
 #include "protocol/Course.h"
 #include "protocol/Preparation.h"
@@ -25,15 +26,16 @@ struct ShownAs;
 template <class Shown>
 struct StandsFor;
 
-#define FIRSTDEW_PAIR(Namespace, Name)                                                                                 \
+#define FIRSTDEW_PAIR_AS(Namespace, Name, ShownName)                                                                   \
     template <>                                                                                                        \
     struct ShownAs<Namespace::Name> {                                                                                  \
-        using Type = ui::Name::Value;                                                                                  \
+        using Type = ui::ShownName::Value;                                                                             \
     };                                                                                                                 \
     template <>                                                                                                        \
-    struct StandsFor<ui::Name::Value> {                                                                                \
+    struct StandsFor<ui::ShownName::Value> {                                                                           \
         using Type = Namespace::Name;                                                                                  \
     }
+#define FIRSTDEW_PAIR(Namespace, Name) FIRSTDEW_PAIR_AS(Namespace, Name, Name)
 
 FIRSTDEW_PAIR(facts, Site);
 FIRSTDEW_PAIR(facts, DiarySite);
@@ -61,8 +63,12 @@ FIRSTDEW_PAIR(protocol, StepKind);
 FIRSTDEW_PAIR(protocol, PrepItem);
 FIRSTDEW_PAIR(protocol, Response);
 FIRSTDEW_PAIR(protocol, CourseState);
+FIRSTDEW_PAIR_AS(diary, Theme, ThemeChoice);
+FIRSTDEW_PAIR_AS(diary, Cues, SoundChoice);
+FIRSTDEW_PAIR_AS(diary, Speaker, VoiceChoice);
 
 #undef FIRSTDEW_PAIR
+#undef FIRSTDEW_PAIR_AS
 
 /// How many values an enumeration has that counts from 0 without a gap.
 template <class E, int N = 0>

@@ -103,7 +103,7 @@ ui::FileResult KeepModel::exportCalendar(const QString& name, const QString& ala
         {session(Site::Hands), session(Site::Feet), session(Site::HandFoot), session(Site::Armpits)},
         alarm.toStdString()};
     const auto today = m_store.situation().today;
-    const auto events = exchange::calendarEvents(m_store.record(), m_store.person().toStdString(), today);
+    const auto events = exchange::calendarEvents(m_store.diary(), m_store.person().toStdString());
     return written("ics", exchange::calendarFile(events, calendar,
                                                  exchange::calendarSequence(m_store.allFacts().size(), today),
                                                  m_store.clock().instant().wallMs));
@@ -139,8 +139,8 @@ ui::SheetRead KeepModel::readSheet(const QString& file)
     if (!sheet)
         return {true, false, words::errorSentence(sheet.error()), {}};
     std::optional<CareSheet> present;
-    if (const auto* e = m_store.record().latest<CareSheet>())
-        present = e->payload;
+    if (const auto* sheetInUse = m_store.diary().careSheet())
+        present = *sheetInUse;
     ui::SheetRead out{true, true, {}, {}};
     for (const auto& c : exchange::changesBy(*sheet, present))
         out.changes << ui::SheetChange{valueOf(kFields, c.field, ui::SheetField::Notes), text(c.before), text(c.after)};

@@ -1,12 +1,9 @@
 #include "PlanModel.h"
 
-#include "BathCues.h"
 #include "Edge.h"
-#include "Tokens.h"
 #include "exchange/CareSheetFile.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
-#include "situation/Sites.h"
 #include "words/Names.h"
 
 #include <algorithm>
@@ -18,18 +15,6 @@ using namespace facts;
 namespace {
 
 std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
-
-constexpr const char* kCautionsKey = "cautions-read";
-constexpr const char* kSoundKey = "sound";
-constexpr const char* kVoiceKey = "voice";
-constexpr const char* kRiskKey = "risk";
-
-template <class P>
-std::optional<P> latest(const Record& record)
-{
-    const auto* e = record.latest<P>();
-    return e == nullptr ? std::nullopt : std::optional(e->payload);
-}
 
 } // namespace
 
@@ -77,17 +62,15 @@ bool PlanModel::uses(ui::Site::Value site) const
 QList<ui::LimitLine> PlanModel::limits() const
 {
     QList<ui::LimitLine> out;
-    const Record& record = m_store.record();
     SetOf<Site> kinds;
-    for (const auto& use : situation::sitesInUse(record))
+    for (const auto& use : m_store.diary().sitesInUse())
         kinds.insert(use.treatedAs);
-    const auto sheet = latest<CareSheet>(record);
+    const auto* sheet = m_store.diary().careSheet();
     for (const Site site : allOf<Site>()) {
         if (!kinds.contains(site))
             continue;
         for (const Waveform waveform : allOf<Waveform>()) {
-            const auto a =
-                protocol::limitFor(protocol::limitQueryFor(record, site, waveform, m_store.situation().today));
+            const auto a = protocol::limitFor(protocol::limitQueryFor(m_store.diary(), site, waveform));
             out << ui::LimitLine{ui::shown(site), ui::shown(waveform), a.allowed, a.limit.mA,
                                  words::limitSource(a.binding, sheet ? sheet->who : std::string())};
         }
@@ -97,7 +80,7 @@ QList<ui::LimitLine> PlanModel::limits() const
 
 ui::MachineKit PlanModel::machine() const
 {
-    const auto m = latest<Machine>(m_store.record());
+    const auto& m = m_store.diary().machine;
     const Machine shown = m.value_or(Machine{});
     return {m.has_value(),          text(shown.name),
             shown.direct,           shown.pulsed,
@@ -107,13 +90,13 @@ ui::MachineKit PlanModel::machine() const
 
 ui::ReminderPlan PlanModel::reminders() const
 {
-    const auto s = latest<ReminderSettings>(m_store.record()).value_or(ReminderSettings{});
+    const auto s = m_store.diary().reminderSettings.value_or(ReminderSettings{});
     return {s.on, s.checkIn.minute, s.sessions.minute, s.quietFrom.minute, s.quietUntil.minute, s.backupMonthly};
 }
 
 ui::SheetInUse PlanModel::careSheet() const
 {
-    const auto s = latest<CareSheet>(m_store.record());
+    const auto* s = m_store.diary().careSheet();
     if (!s)
         return {};
     return {true,
@@ -128,7 +111,7 @@ ui::SheetInUse PlanModel::careSheet() const
 
 ui::PersonInUse PlanModel::person() const
 {
-    const auto p = latest<Person>(m_store.record());
+    const auto& p = m_store.diary().person;
     const Person shown = p.value_or(Person{});
     return {p.has_value(),
             text(shown.name),
@@ -144,7 +127,7 @@ ui::ScreeningDue::Value PlanModel::screeningDue() const { return ui::shown(m_sto
 QList<ui::HealthQuestion> PlanModel::questions() const
 {
     QList<ui::HealthQuestion> out;
-    for (const auto& a : protocol::answersOn(m_store.record(), m_store.situation().today))
+    for (const auto& a : protocol::answersOf(m_store.diary()))
         out << ui::HealthQuestion{
             ui::shown(a.rule.row), ui::shown(a.rule.outcome), a.asked, a.yes, text(a.clearedBy), a.blocks()};
     return out;
@@ -159,57 +142,56 @@ QList<ui::HealthQuestion> PlanModel::blocking() const
 
 ui::SetUpStep::Value PlanModel::setUpStep() const
 {
-    if (!m_store.preference(kCautionsKey))
+    if (!m_store.diary().preferences.cautionsRead)
         return ui::SetUpStep::Cautions;
-    if (m_store.record().latest<Person>() == nullptr)
+    if (!m_store.diary().person)
         return ui::SetUpStep::Person;
     if (m_store.situation().sites.empty())
         return ui::SetUpStep::Sites;
-    if (m_store.record().latest<Machine>() == nullptr)
+    if (!m_store.diary().machine)
         return ui::SetUpStep::Machine;
     return m_store.situation().screeningDue == protocol::ScreeningDue::Full ? ui::SetUpStep::Health
                                                                             : ui::SetUpStep::Hour;
 }
 
-void PlanModel::cautionsRead() { m_store.setPreference(kCautionsKey, m_store.situation().today.iso()); }
+void PlanModel::cautionsRead() { m_store.append(diary::cautionsReadPreference(m_store.diary().today)); }
 
-ui::SoundChoice::Value PlanModel::sound() const
-{
-    return valueOf(kSoundTokens, m_store.preference(kSoundKey).value_or(std::string()), ui::SoundChoice::Both);
-}
+ui::SoundChoice::Value PlanModel::sound() const { return ui::shown(m_store.diary().preferences.cues); }
 
 void PlanModel::setSound(ui::SoundChoice::Value sound)
 {
-    m_store.setPreference(kSoundKey, tokenOf(kSoundTokens, sound));
+    if (const auto cues = ui::core(sound); cues && *cues != m_store.diary().preferences.cues)
+        m_store.append(diary::cuesPreference(*cues));
 }
 
-ui::VoiceChoice::Value PlanModel::voice() const
-{
-    return valueOf(kVoiceTokens, m_store.preference(kVoiceKey).value_or(std::string()), ui::VoiceChoice::Recorded);
-}
+ui::VoiceChoice::Value PlanModel::voice() const { return ui::shown(m_store.diary().preferences.speaker); }
 
 void PlanModel::setVoice(ui::VoiceChoice::Value voice)
 {
-    m_store.setPreference(kVoiceKey, tokenOf(kVoiceTokens, voice));
+    if (const auto speaker = ui::core(voice); speaker && *speaker != m_store.diary().preferences.speaker)
+        m_store.append(diary::speakerPreference(*speaker));
 }
 
-bool PlanModel::vibration() const { return wantsVibration(m_store); }
+bool PlanModel::vibration() const { return m_store.diary().preferences.vibration; }
 
-void PlanModel::setVibration(bool on) { setWantsVibration(m_store, on); }
-
-// The record keeps numbers with a point, whatever the language.
-double PlanModel::risk() const
+void PlanModel::setVibration(bool on)
 {
-    const auto kept = m_store.preference(kRiskKey);
-    return kept ? QString::fromStdString(*kept).toDouble() : outlook::Settings{}.risk;
+    if (on != vibration())
+        m_store.append(diary::vibrationPreference(on));
 }
 
-void PlanModel::setRisk(double chance) { m_store.setPreference(kRiskKey, QString::number(chance).toStdString()); }
+double PlanModel::risk() const { return m_store.diary().preferences.risk.value_or(outlook::Settings{}.risk); }
+
+void PlanModel::setRisk(double chance)
+{
+    if (chance != risk())
+        m_store.append(diary::riskPreference(chance));
+}
 
 QList<ui::AwayDays> PlanModel::away() const
 {
     QList<ui::AwayDays> out;
-    for (const auto& e : m_store.record().all<Away>())
+    for (const auto& e : m_store.diary().away)
         if (e.payload.to >= m_store.situation().today)
             out << ui::AwayDays{text(e.id), e.payload.from.daysSince1970(), e.payload.to.daysSince1970()};
     return out;
@@ -243,7 +225,7 @@ bool PlanModel::setMachine(const QString& name, bool direct, bool pulsed, ui::Po
 
 bool PlanModel::cellsChanged()
 {
-    const auto m = latest<Machine>(m_store.record());
+    const auto& m = m_store.diary().machine;
     return m && m_store.append(CellsChanged{m->name}).has_value();
 }
 

@@ -38,12 +38,7 @@ Store::Store(ports::Clock& clock, std::string file, std::optional<StoreContent> 
         m_error = *m_content.error;
     // The day turns while the app is open; the clock may also be set.
     m_midnight.setInterval(kLookAtClockMs);
-    connect(&m_midnight, &QTimer::timeout, this, [this] {
-        if (today() != m_content.situation.today) {
-            m_content.assess(today());
-            emit changed();
-        }
-    });
+    connect(&m_midnight, &QTimer::timeout, this, &Store::followClock);
     m_midnight.start();
 }
 
@@ -80,29 +75,27 @@ void Store::fail(const Error& error)
 
 QString Store::errorText() const { return words::errorSentence(m_error); }
 
-QString Store::personName() const
-{
-    const auto* p = m_content.record.latest<Person>();
-    return p == nullptr ? QString() : text(p->payload.name);
-}
+QString Store::personName() const { return m_content.diary.person ? text(m_content.diary.person->name) : QString(); }
 
 void Store::showPerson(const QString& id)
 {
     if (id.toStdString() == m_content.person)
         return;
     m_content.person = id.toStdString();
-    m_content.gather();
     m_content.assess(today());
     emit changed();
 }
 
+/// Only what tells who they are is read: there may be many, each with years of entries.
 QList<ui::PersonLine> Store::people() const
 {
+    std::vector<Fact> told;
+    for (const Fact& f : m_content.facts)
+        if (std::holds_alternative<Person>(f.payload) || std::holds_alternative<Retraction>(f.payload))
+            told.push_back(f);
     QList<ui::PersonLine> out;
     for (const auto& id : personsIn(m_content.facts)) {
-        const Record record = recordOf(m_content.facts, id);
-        const auto* p = record.latest<Person>();
-        const Person shown = p == nullptr ? Person{} : p->payload;
+        const Person shown = diary::readDiary(told, id, today()).person.value_or(Person{});
         out << ui::PersonLine{text(id), text(shown.name), text(shown.adult), id == m_content.person};
     }
     return out;
@@ -110,19 +103,12 @@ QList<ui::PersonLine> Store::people() const
 
 bool Store::several() const { return personsIn(m_content.facts).size() > 1; }
 
-std::optional<std::string> Store::preference(std::string_view key) const
+void Store::followClock()
 {
-    std::optional<std::string> out;
-    for (const auto& e : m_content.record.all<Preference>())
-        if (e.payload.key == key)
-            out = e.payload.value;
-    return out;
-}
-
-void Store::setPreference(std::string_view key, std::string_view value)
-{
-    if (preference(key) != value)
-        append(Preference{std::string(key), std::string(value)});
+    if (today() == m_content.diary.today)
+        return;
+    m_content.assess(today());
+    emit changed();
 }
 
 Fact Store::factOf(Payload payload, LocalTime happened, std::string corrects) const
@@ -145,8 +131,9 @@ std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, As
         facts[i].id = ids.value()[i];
         m_content.facts.push_back(std::move(facts[i]));
     }
-    m_content.gather();
-    if (when == Assess::AtOnce) {
+    if (when == Assess::Later) {
+        m_content.gather(today());
+    } else {
         m_content.assess(today());
         emit changed();
     }

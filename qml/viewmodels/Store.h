@@ -61,15 +61,13 @@ public:
 
     [[nodiscard]] const ports::Clock& clock() const { return m_clock; }
     [[nodiscard]] facts::LocalTime now() const { return m_clock.localNow(); }
-    [[nodiscard]] const facts::Record& record() const { return m_content.record; }
+    /// The present person's record as it reads today.
+    [[nodiscard]] const diary::Diary& diary() const { return m_content.diary; }
     [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_content.facts; }
     [[nodiscard]] const situation::Situation& situation() const { return m_content.situation; }
     [[nodiscard]] const std::string& file() const { return m_file; }
-    /// The latest value of a preference of this person, or nothing.
-    [[nodiscard]] std::optional<std::string> preference(std::string_view key) const;
-
     /// Records facts of the present person in one transaction, all or none. When this returns true they are on disk
-    /// and in record(); otherwise failed() was emitted.
+    /// and in diary(); otherwise failed() was emitted.
     bool append(std::span<const facts::Payload> payloads, Assess when = Assess::AtOnce);
     /// The same for one fact; gives its id. `happened` is now where left out; `corrects` is the id of the fact it
     /// replaces.
@@ -79,7 +77,8 @@ public:
     bool retract(const std::string& id, std::string reason);
     /// Begins the record of somebody further and makes it the present one. Gives the id.
     std::optional<std::string> addPerson(facts::Person person);
-    void setPreference(std::string_view key, std::string_view value);
+    /// Judges anew where the day has turned since.
+    void followClock();
     /// The journal itself, for whole-store acts (restore, import, delete); call reload() after.
     [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs() { return m_content.journal; }
 

@@ -33,12 +33,15 @@ void StoreContent::read(facts::LocalDate today)
     const auto persons = facts::personsIn(facts);
     if (!persons.empty() && std::find(persons.begin(), persons.end(), person) == persons.end())
         person = persons.front();
-    gather();
     assess(today);
 }
 
-void StoreContent::gather() { record = facts::recordOf(facts, person); }
+void StoreContent::gather(facts::LocalDate today) { diary = diary::readDiary(facts, person, today); }
 
-void StoreContent::assess(facts::LocalDate today) { situation = situation::assess(record, today); }
+void StoreContent::assess(facts::LocalDate today)
+{
+    gather(today);
+    situation = situation::assess(diary);
+}
 
 } // namespace firstdew::viewmodels

@@ -14,9 +14,7 @@ namespace firstdew::viewmodels {
 using namespace facts;
 
 namespace {
-constexpr int kDays = 91;
 constexpr int kMostDays = 3660;
-constexpr const char* kDaysKey = "summary-days";
 } // namespace
 
 SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
@@ -25,18 +23,18 @@ SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& o
     connect(&store, &Store::changed, this, &SummaryModel::changed);
 }
 
-int SummaryModel::days() const
-{
-    const auto kept = m_store.preference(kDaysKey);
-    return kept ? QString::fromStdString(*kept).toInt() : kDays;
-}
+int SummaryModel::days() const { return m_store.diary().preferences.summaryDays; }
 
-void SummaryModel::setDays(int days) { m_store.setPreference(kDaysKey, std::to_string(days)); }
+void SummaryModel::setDays(int days)
+{
+    if (days != this->days())
+        m_store.append(diary::summaryDaysPreference(days));
+}
 
 QList<ui::QuestionLine> SummaryModel::questions() const
 {
     QList<ui::QuestionLine> out;
-    for (const auto& e : m_store.record().all<Question>())
+    for (const auto& e : m_store.diary().questions)
         out << ui::QuestionLine{text(e.id), text(e.payload.text)};
     return out;
 }
@@ -45,7 +43,7 @@ void SummaryModel::share()
 {
     const LocalDate to = m_store.situation().today;
     const int back = std::clamp(days(), 1, kMostDays);
-    const auto contents = summary::contentsFor(m_store.record(), to - (back - 1), to);
+    const auto contents = summary::contentsFor(m_store.diary(), to - (back - 1));
     QDir().mkpath(m_folder);
     const QString file =
         QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));

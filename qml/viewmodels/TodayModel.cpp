@@ -18,16 +18,6 @@ namespace {
 constexpr int kDaysAhead = 14;
 constexpr int kDaysBehind = 7;
 
-/// The check-in that counts for a site on a day: the latest recorded one.
-const Entry<CheckIn>* checkInOn(const Record& record, DiarySite site, LocalDate day)
-{
-    const Entry<CheckIn>* out = nullptr;
-    for (const auto& e : record.all<CheckIn>())
-        if (e.payload.site == site && e.happened.date == day)
-            out = &e;
-    return out;
-}
-
 double chanceOn(const outlook::Forecast& forecast, LocalDate day)
 {
     const auto found = std::find_if(forecast.days.begin(), forecast.days.end(),
@@ -52,7 +42,7 @@ TodayModel::TodayModel(Store& store) : m_store(store) { connect(&store, &Store::
 bool TodayModel::unready() const
 {
     return !m_store.situation().sites.empty() &&
-           (m_store.record().latest<Machine>() == nullptr || !protocol::everyRowAnswered(m_store.record()));
+           (!m_store.diary().machine || !protocol::everyRowAnswered(m_store.diary()));
 }
 
 ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
@@ -66,7 +56,7 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     out.advice = ui::shown(s.advice);
     out.calls = s.advice == Advice::FirstDewTopUp || s.advice == Advice::TopUpDue || s.advice == Advice::RestartCourse;
     out.title = words::headline(s.advice, s.treatedAs);
-    if (const auto* line = checkInOn(m_store.record(), s.site, today)) {
+    if (const auto* line = m_store.diary().checkInOn(s.site, today)) {
         out.checkedIn = true;
         out.level = ui::shown(line->payload.level);
         out.with = ui::shown(line->payload.with);
@@ -142,7 +132,7 @@ QList<ui::DayBehind> TodayModel::lately() const
         for (const auto& s : m_store.situation().sites) {
             ui::SiteLevel line;
             line.site = ui::shown(s.site);
-            if (const auto* noted = checkInOn(m_store.record(), s.site, day)) {
+            if (const auto* noted = m_store.diary().checkInOn(s.site, day)) {
                 line.noted = true;
                 line.level = ui::shown(noted->payload.level);
             }
@@ -161,7 +151,7 @@ bool TodayModel::checkIn(ui::DiarySite::Value site, ui::Level::Value level, int 
     if (!where || !how)
         return false;
     const LocalDate date(day);
-    const auto* present = checkInOn(m_store.record(), *where, date);
+    const auto* present = m_store.diary().checkInOn(*where, date);
     const bool isToday = date == m_store.now().date;
     const LocalTime happened = present != nullptr ? present->happened
                                : isToday          ? m_store.now()
@@ -180,7 +170,7 @@ bool TodayModel::checkIn(ui::DiarySite::Value site, ui::Level::Value level, int 
 bool TodayModel::setCircumstances(ui::DiarySite::Value site, const QList<ui::Circumstance::Value>& with, int day)
 {
     const auto where = ui::core(site);
-    const auto* present = where ? checkInOn(m_store.record(), *where, LocalDate(day)) : nullptr;
+    const auto* present = where ? m_store.diary().checkInOn(*where, LocalDate(day)) : nullptr;
     return present != nullptr &&
            m_store.append(CheckIn{*where, present->payload.level, ui::coreSet(with)}, present->happened, present->id)
                .has_value();

@@ -11,15 +11,9 @@
 namespace firstdew::viewmodels {
 
 inline constexpr std::array<std::string_view, 5> kNotNowTokens{"explained", "skin", "no-time", "away", "other"};
-inline constexpr std::array<std::string_view, 3> kThemeTokens{"system", "light", "dark"};
-inline constexpr std::array<std::string_view, 4> kSoundTokens{"both", "voice", "tones", "none"};
-inline constexpr std::array<std::string_view, 2> kVoiceTokens{"recorded", "device"};
 inline constexpr std::array<std::string_view, 4> kPlaceTokens{"today", "bath", "diary", "plan"};
 
 static_assert(kNotNowTokens.size() == ui::NotNow::Other + 1);
-static_assert(kThemeTokens.size() == ui::ThemeChoice::Dark + 1);
-static_assert(kSoundTokens.size() == ui::SoundChoice::None + 1);
-static_assert(kVoiceTokens.size() == ui::VoiceChoice::Device + 1);
 static_assert(kPlaceTokens.size() == ui::Place::Plan + 1);
 
 template <std::size_t N, class E>

@@ -283,7 +283,7 @@ int main(int argc, char** argv)
     fill(file, clock.localNow().date);
     sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchStores));
     viewmodels::Store store(clock, file);
-    viewmodels::Appearance appearance(store, {"light", "en", "today", "bench", 1, 390, 844});
+    viewmodels::Appearance appearance(store, {diary::Theme::Light, "en", "today", "bench", 1, 390, 844});
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;

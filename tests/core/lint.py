@@ -9,17 +9,21 @@ import re
 import sys
 import tempfile
 
-LAYERS = ["facts", "codec", "protocol", "bath", "outlook", "situation", "journal", "summary", "exchange", "rehearsal"]
+LAYERS = ["facts", "codec", "diary", "protocol", "bath", "outlook", "situation", "journal", "summary", "exchange", "rehearsal"]
 TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "core", "qml", "platform", "assets", "tests",
        "demo-data"}
 # Which layers a folder may look at, beside itself: those before it.
 MAY_USE = {name: set(LAYERS[:i]) for i, name in enumerate(LAYERS)}
-MAY_USE["outlook"] = {"facts", "protocol"}
+MAY_USE["outlook"] = {"facts", "diary", "protocol"}
+MAY_USE["diary"] = {"facts"}
 MAY_USE["journal"] = {"facts", "codec"}
 MAY_USE["exchange"] -= {"journal"}
 
 QT = re.compile(r'#\s*include\s*[<"](Q[A-Z]\w*|Qt\w+/|q(?!rencode)[a-z]+\.h)')
 INCLUDE = re.compile(r'#\s*include\s*"([a-z]+)/([^"]+)"')
+# Only these look into a record; everybody else asks the diary.
+RECORD_READERS = ('core/facts/', 'core/codec/', 'core/journal/', 'core/diary/', 'tests/')
+RECORD = re.compile(r'#\s*include\s*"facts/Record\.h"|\brecordOf\s*\(|(\.|->)(all|latest|mutableAll)<')
 CLOCK = re.compile(r'system_clock|steady_clock|high_resolution_clock|\btime\s*\(\s*(NULL|nullptr|0)\s*\)|gettimeofday|clock_gettime|std::random_device')
 QML_SQL = re.compile(r'\b(SELECT|INSERT INTO|UPDATE \w+ SET|DELETE FROM|openDatabaseSync)\b')
 
@@ -58,6 +62,14 @@ def breaches(root):
                     out.append(f'{where}: {layer} must not include {inc.group(1)}')
                 edges.setdefault(str(path.relative_to(root / 'core')), set()).add(f'{inc.group(1)}/{inc.group(2)}')
     out += cycles(edges)
+    for folder in ('core', 'qml', 'platform'):
+        for path in files(root, folder, '.h', '.cpp', '.mm'):
+            name = str(path.relative_to(root))
+            if name.startswith(RECORD_READERS):
+                continue
+            for number, line in enumerate(code_of(path.read_text(encoding='utf-8')).splitlines(), 1):
+                if RECORD.search(line):
+                    out.append(f'{name}:{number}: reads a Record; ask the diary (core/diary/Diary.h)')
     for path in files(root, 'qml', '.qml'):
         for number, line in enumerate(code_of(path.read_text(encoding='utf-8')).splitlines(), 1):
             if QML_SQL.search(line):
@@ -91,6 +103,8 @@ BAD = {
     'no clock': ('core/bath/A.cpp', 'auto t = std::chrono::steady_clock::now();\n'),
     'no such layer': ('core/extras/A.h', '\n'),
     'not part of the top level': ('scripts', ''),
+    'reads a Record': ('core/protocol/A.cpp', 'auto n = record.all<Session>().size();\n'),
+    'reads a Record; ask': ('qml/viewmodels/A.h', '#include "facts/Record.h"\n'),
     'SQL in QML': ('qml/pages/A.qml', 'Item { property string q: "SELECT 1" }\n'),
 }
 

@@ -56,7 +56,7 @@ TEST_CASE("A tap, Space or Enter gives a level once; a finger that slides away a
             wet = item;
     });
     REQUIRE(wet != nullptr);
-    const auto given = [&] { return ui.store.record().all<CheckIn>().size(); };
+    const auto given = [&] { return ui.store.diary().checkIns.size(); };
     const auto before = given();
     const auto mouse = [&](QEvent::Type type, QPointF at) {
         const bool up = type == QEvent::MouseButtonRelease;

@@ -2,7 +2,6 @@
 #include "Application.h"
 #include "ports/Clock.h"
 #include "situation/Reminders.h"
-#include "situation/Sites.h"
 
 #include <catch2/catch.hpp>
 
@@ -42,15 +41,15 @@ TEST_CASE("While a session runs no check-in notice comes up, whatever of it was 
 {
     Kept k;
     REQUIRE(k.store.append(SiteUse{Site::Feet, true}));
-    REQUIRE_FALSE(situation::todaysReminders(k.store.record(), k.store.now()).due.empty());
+    REQUIRE_FALSE(situation::todaysReminders(k.store.diary(), k.store.now().at).due.empty());
     BathPrepared prepared;
     prepared.bath = "b1";
     prepared.site = Site::Feet;
     REQUIRE(k.store.append(prepared));
     const Payload begin = eventOf(0, BathEventKind::Begin);
     REQUIRE(k.store.append({&begin, 1}, viewmodels::Store::Assess::Later));
-    CHECK(situation::bathRunning(k.store.record()));
-    CHECK(situation::todaysReminders(k.store.record(), k.store.now()).due.empty());
+    CHECK(k.store.diary().running() != nullptr);
+    CHECK(situation::todaysReminders(k.store.diary(), k.store.now().at).due.empty());
 }
 
 TEST_CASE("What is appended together is in the record at once, and told of once")
@@ -60,7 +59,7 @@ TEST_CASE("What is appended together is in the record at once, and told of once"
     QObject::connect(&k.store, &viewmodels::Store::changed, [&] { ++changed; });
     const std::array<Payload, 2> both{SiteUse{Site::Hands, true}, SiteUse{Site::Feet, true}};
     REQUIRE(k.store.append(both));
-    CHECK(k.store.record().all<SiteUse>().size() == 2);
+    CHECK(k.store.diary().sitesInUse().size() == 2);
     CHECK(k.store.situation().sites.size() == 2);
     CHECK(changed == 1);
 }
@@ -72,8 +71,8 @@ TEST_CASE("Of what is appended together all is kept or nothing")
     QObject::connect(&k.store, &viewmodels::Store::failed, [&] { ++failed; });
     const std::array<Payload, 2> one{Question{"May I swim?"}, Question{"\xff"}}; // no UTF-8
     CHECK_FALSE(k.store.append(one));
-    CHECK(k.store.record().all<Question>().empty());
+    CHECK(k.store.diary().questions.empty());
     CHECK(failed == 1);
     k.store.reopen();
-    CHECK(k.store.record().all<Question>().empty());
+    CHECK(k.store.diary().questions.empty());
 }

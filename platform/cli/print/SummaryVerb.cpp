@@ -31,7 +31,7 @@ Answer summary(const Options& o)
         throw Usage{"--language: '" + o.language + "' is none of en, de, es, ar"};
     const auto journal = orRefuse(journal::Journal::openExisting(o.store));
     const auto facts = orRefuse(journal.readAll());
-    const auto record = recordOf(facts, personOf(facts, o.person));
+    const auto diary = diary::readDiary(facts, personOf(facts, o.person), to);
 
     // A page is drawn without a screen.
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -46,7 +46,7 @@ Answer summary(const Options& o)
         QCoreApplication::installTranslator(&translator);
     QLocale::setDefault(words::localeFor(language));
     print::loadTypefaces();
-    const int pages = orRefuse(print::writeSummary(summary::contentsFor(record, from, to),
+    const int pages = orRefuse(print::writeSummary(summary::contentsFor(diary, from),
                                                    o.paper == "a4" ? print::Paper::A4 : print::Paper::Letter,
                                                    QString::fromStdString(o.out)));
     Answer answer;

@@ -1,7 +1,7 @@
 #include "codec/FactJson.h"
 #include "codec/FieldText.h"
 
-#include "RandomFacts.h"
+#include "core/RandomFacts.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -10,7 +10,7 @@
 
 using namespace firstdew;
 using namespace firstdew::facts;
-using namespace firstdew::journal;
+using namespace firstdew::codec;
 using nlohmann::json;
 
 TEST_CASE("every kind of fact is one of a kind, and comes back from JSON as it was")

@@ -1,12 +1,12 @@
 #include "codec/RecordJson.h"
 
-#include "RandomFacts.h"
+#include "core/RandomFacts.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck.h>
 
 using namespace firstdew;
-using namespace firstdew::journal;
+using namespace firstdew::codec;
 
 namespace {
 
@@ -108,36 +108,4 @@ TEST_CASE("what is no JSON, or very deep, is refused")
           "x.json, line 1, facts");
     CHECK(readRecordJson("x.json", R"({"format":"firstdew-record","version":1,"facts":{}})").error().input ==
           "x.json, line 1, facts");
-}
-
-TEST_CASE("an import adds what is new, knows what is there, and refuses another content under a known id")
-{
-    const auto incoming = *readRecordJson("x.json", kTwo);
-    const auto all = planImport({}, incoming);
-    REQUIRE(all.ok());
-    CHECK(all->fresh.size() == 2);
-
-    const auto again = planImport(all->fresh, incoming);
-    REQUIRE(again.ok());
-    CHECK(again->fresh.empty());
-    CHECK(again->known == 2);
-
-    auto nameless = incoming;
-    for (auto& i : nameless)
-        i.fact.id.clear(), i.fact.recordedMs += 5;
-    const auto bySubstance = planImport(all->fresh, nameless);
-    REQUIRE(bySubstance.ok());
-    CHECK(bySubstance->known == 2);
-    nameless.push_back(nameless.back());
-    nameless.back().fact.happened.at.minute += 1;
-    nameless.push_back(nameless.back());
-    CHECK(planImport(all->fresh, nameless)->fresh.size() == 1);
-    CHECK(planImport(all->fresh, nameless)->known == 3);
-
-    auto other = incoming;
-    std::get<CheckIn>(other[0].fact.payload).level = Level::Wet;
-    const auto clash = planImport(all->fresh, other);
-    REQUIRE_FALSE(clash.ok());
-    CHECK(clash.error().code == "id-known");
-    CHECK(clash.error().input == "x.json, line 3, id");
 }

@@ -4,16 +4,16 @@
 #include <rapidcheck.h>
 
 using namespace firstdew;
-using namespace firstdew::summary;
+using namespace firstdew::exchange;
 
 namespace {
 
 LocalDate day(const char* iso) { return *LocalDate::parse(iso); }
 
-class Diary {
+class Facts {
 public:
     template <class P>
-    Diary& add(const char* date, P payload)
+    Facts& add(const char* date, P payload)
     {
         m_facts.push_back({std::to_string(m_facts.size()),
                            "p1",
@@ -25,7 +25,7 @@ public:
     }
     std::vector<CalendarEvent> events(const char* today) const
     {
-        return calendarEvents(recordOf(m_facts, "p1"), "p1", day(today));
+        return calendarEvents(diary::readDiary(m_facts, "p1", day(today)), "p1");
     }
 
 private:
@@ -93,7 +93,7 @@ TEST_CASE("lines are folded at 75 octets, never inside a character, and unfold t
 
 TEST_CASE("a course's sessions lie on their days at the person's hour, done ones stay and missed ones are called off")
 {
-    Diary diary;
+    Facts diary;
     diary.add("2026-03-01", course(Site::Feet, "2026-03-02")).add("2026-03-02", session(Site::Feet));
     ReminderSettings settings;
     settings.sessions = {19 * 60 + 30};
@@ -116,7 +116,7 @@ TEST_CASE("a course's sessions lie on their days at the person's hour, done ones
 
 TEST_CASE("a course that another replaced is called off from today on")
 {
-    Diary diary;
+    Facts diary;
     diary.add("2026-03-01", course(Site::Hands, "2026-03-02")).add("2026-03-05", course(Site::Hands, "2026-03-06"));
     const auto events = diary.events("2026-03-05");
     const auto* old = find(events, "p1-hands-course-2026-03-02-7@firstdew");
@@ -131,7 +131,7 @@ TEST_CASE("a course that another replaced is called off from today on")
 
 TEST_CASE("the next top-up is one rolling entry, hand and foot together once, and a pause calls it off")
 {
-    Diary diary;
+    Facts diary;
     diary.add("2026-01-01", SiteUse{Site::HandFoot, true}).add("2026-03-02", session(Site::HandFoot));
     const auto events = diary.events("2026-03-03");
     REQUIRE(events.size() == 1);

@@ -8,7 +8,7 @@
 #include <nlohmann/json.hpp>
 
 using namespace firstdew;
-using namespace firstdew::summary;
+using namespace firstdew::exchange;
 using nlohmann::json;
 
 namespace {

@@ -1,6 +1,6 @@
 #include "exchange/Fhir.h"
 
-#include "../journal/RandomFacts.h"
+#include "core/RandomFacts.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -8,7 +8,7 @@
 #include <set>
 
 using namespace firstdew;
-using namespace firstdew::summary;
+using namespace firstdew::exchange;
 using nlohmann::json;
 
 namespace {

@@ -1,13 +1,13 @@
 #include "exchange/Tables.h"
 
-#include "../journal/RandomFacts.h"
+#include "core/RandomFacts.h"
 #include "exchange/Csv.h"
 
 #include <catch2/catch.hpp>
 #include <rapidcheck.h>
 
 using namespace firstdew;
-using namespace firstdew::summary;
+using namespace firstdew::exchange;
 
 // The rules of the format are those of RFC 4180, section 2; the numbers in brackets are its own.
 TEST_CASE("CSV is written after RFC 4180")

@@ -1,8 +1,8 @@
 #include "journal/BackUp.h"
 
-#include "RandomFacts.h"
 #include "Scratch.h"
 #include "codec/RecordJson.h"
+#include "core/RandomFacts.h"
 #include "journal/Copies.h"
 #include "journal/Repair.h"
 #include "journal/ReplaceDamaged.h"
@@ -58,7 +58,7 @@ TEST_CASE("a back-up opens with its passphrase alone")
 
 TEST_CASE("a back-up cut anywhere or with any byte changed is refused")
 {
-    const auto sealed = *seal(recordJson(testing::RandomFacts(4).many(2)), kWord, kFew);
+    const auto sealed = *seal(codec::recordJson(testing::RandomFacts(4).many(2)), kWord, kFew);
     for (std::size_t length = 0; length < sealed.size(); ++length)
         CHECK_FALSE(openBackUp("b.pgp", sealed.substr(0, length), kWord).ok());
     for (std::size_t at = 0; at < sealed.size(); ++at)
@@ -70,12 +70,12 @@ TEST_CASE("a back-up cut anywhere or with any byte changed is refused")
         }
     // What follows the lengths is random, and must not be taken for packets that make up for a wrong one.
     for (int i = 0; i < 100; ++i) {
-        std::string bad = *seal(recordJson(testing::RandomFacts(4).many(2)), kWord, kFew);
+        std::string bad = *seal(codec::recordJson(testing::RandomFacts(4).many(2)), kWord, kFew);
         const auto at = static_cast<std::size_t>(15 + i % 3);
         bad[at] = static_cast<char>(bad[at] ^ 1);
         CHECK_FALSE(openBackUp("b.pgp", bad, kWord).ok());
     }
-    CHECK_FALSE(openBackUp("b.pgp", recordJson({}), kWord).ok());
+    CHECK_FALSE(openBackUp("b.pgp", codec::recordJson({}), kWord).ok());
     CHECK_FALSE(openBackUp("b.pgp", *seal("{}", kWord, kFew), kWord).ok());
 }
 
@@ -86,7 +86,7 @@ TEST_CASE("gpg opens what we seal, and we open what gpg seals")
     const std::string gpg =
         home + "gpg --batch --quiet --pinentry-mode loopback --passphrase-file " + (scratch / "word").string() + " ";
     testing::writeTo(scratch / "word", kWord);
-    const auto plain = recordJson(testing::RandomFacts(5).many(200));
+    const auto plain = codec::recordJson(testing::RandomFacts(5).many(200));
 
     testing::writeTo(scratch / "ours.pgp", *seal(plain, kWord));
     REQUIRE(shell(gpg + "-o " + (scratch / "ours.json").string() + " -d " + (scratch / "ours.pgp").string() +
@@ -260,11 +260,11 @@ TEST_CASE("a back-up that holds one id twice with different contents is refused 
     const Fact one{"a1", "p1", {LocalDate(20000), {0}}, 1, "", Question{"one"}};
     Fact other = one;
     other.payload = Question{"another"};
-    const auto refused = openBackUp("b.pgp", *seal(recordJson(std::vector{one, other}), kWord, kFew), kWord);
+    const auto refused = openBackUp("b.pgp", *seal(codec::recordJson(std::vector{one, other}), kWord, kFew), kWord);
     REQUIRE_FALSE(refused.ok());
     CHECK(refused.error().code == "id-known");
     CHECK(refused.error().input == "b.pgp, line 3, id");
-    CHECK(openBackUp("b.pgp", *seal(recordJson(std::vector{one, one}), kWord, kFew), kWord)->size() == 1);
+    CHECK(openBackUp("b.pgp", *seal(codec::recordJson(std::vector{one, one}), kWord, kFew), kWord)->size() == 1);
 }
 
 TEST_CASE("what is sealed opens with its passphrase, and one too long to open it with is refused")

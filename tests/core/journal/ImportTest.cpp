@@ -1,14 +1,31 @@
 #include "journal/Import.h"
 
-#include "RandomFacts.h"
 #include "Scratch.h"
+#include "codec/RecordJson.h"
+#include "core/RandomFacts.h"
 #include "journal/Copies.h"
 
 #include <catch2/catch.hpp>
 
 using namespace firstdew;
 using namespace firstdew::journal;
+using codec::Incoming;
+using codec::readRecordJson;
 using testing::Scratch;
+
+namespace {
+
+constexpr const char* kTwo = R"({"format":"firstdew-record","version":1,
+"facts":[
+{"id":"a","person":"p1","happened":"2026-03-05T07:30","recorded_ms":1,
+ "kind":"check-in",
+ "is":{"site":"feet",
+       "level":"dry","with":[]}},
+{"id":"b","person":"p1","happened":"2026-03-06T07:30","recorded_ms":2,"kind":"question","is":{"text":"why?"}}
+]}
+)";
+
+} // namespace
 
 TEST_CASE("an import adds what is new after keeping a copy, and a refused one changes nothing")
 {
@@ -37,4 +54,36 @@ TEST_CASE("an import adds what is new after keeping a copy, and a refused one ch
     clash.happened.date = clash.happened.date + 1;
     CHECK(importInto(journal.value(), {{facts[26], "x.json", 1}, {clash, "x.json", 2}}).error().code == "id-known");
     CHECK(journal->readAll()->size() == 21);
+}
+
+TEST_CASE("an import adds what is new, knows what is there, and refuses another content under a known id")
+{
+    const auto incoming = *readRecordJson("x.json", kTwo);
+    const auto all = planImport({}, incoming);
+    REQUIRE(all.ok());
+    CHECK(all->fresh.size() == 2);
+
+    const auto again = planImport(all->fresh, incoming);
+    REQUIRE(again.ok());
+    CHECK(again->fresh.empty());
+    CHECK(again->known == 2);
+
+    auto nameless = incoming;
+    for (auto& i : nameless)
+        i.fact.id.clear(), i.fact.recordedMs += 5;
+    const auto bySubstance = planImport(all->fresh, nameless);
+    REQUIRE(bySubstance.ok());
+    CHECK(bySubstance->known == 2);
+    nameless.push_back(nameless.back());
+    nameless.back().fact.happened.at.minute += 1;
+    nameless.push_back(nameless.back());
+    CHECK(planImport(all->fresh, nameless)->fresh.size() == 1);
+    CHECK(planImport(all->fresh, nameless)->known == 3);
+
+    auto other = incoming;
+    std::get<CheckIn>(other[0].fact.payload).level = Level::Wet;
+    const auto clash = planImport(all->fresh, other);
+    REQUIRE_FALSE(clash.ok());
+    CHECK(clash.error().code == "id-known");
+    CHECK(clash.error().input == "x.json, line 3, id");
 }

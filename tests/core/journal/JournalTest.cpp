@@ -1,7 +1,7 @@
 #include "journal/Journal.h"
 
-#include "RandomFacts.h"
 #include "Scratch.h"
+#include "core/RandomFacts.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <catch2/catch.hpp>

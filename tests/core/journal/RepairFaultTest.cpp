@@ -1,7 +1,7 @@
 #include "FaultyVfs.h"
 
-#include "RandomFacts.h"
 #include "Scratch.h"
+#include "core/RandomFacts.h"
 #include "core/Tally.h"
 #include "journal/BackUp.h"
 #include "journal/Copies.h"

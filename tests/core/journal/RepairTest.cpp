@@ -1,7 +1,7 @@
 #include "journal/Repair.h"
 
-#include "RandomFacts.h"
 #include "Scratch.h"
+#include "core/RandomFacts.h"
 #include "core/Tally.h"
 #include "journal/Copies.h"
 #include "journal/Rows.h"

@@ -6,15 +6,15 @@
 
 using namespace firstdew::outlook;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
 const LocalDate kStart = day("2026-01-05");
 
-Diary everyFortnight(int rounds)
+Facts everyFortnight(int rounds)
 {
-    Diary d;
+    Facts d;
     for (int r = 0; r < rounds; ++r) {
         const LocalDate session = kStart + r * 14;
         d.session(Site::Hands, session);
@@ -28,9 +28,9 @@ Diary everyFortnight(int rounds)
 
 TEST_CASE("dry spells are shown as the curve and the quantiles of one distribution")
 {
-    Diary d = everyFortnight(10);
+    Facts d = everyFortnight(10);
     const LocalDate last = kStart + 9 * 14;
-    const auto s = drySpellsOf(d.record(), DiarySite::Hands, last + 5);
+    const auto s = drySpellsOf(d.on(last + 5), DiarySite::Hands);
     REQUIRE(s);
     CHECK(s->spells.size() == 10);
     CHECK(s->day == 5);
@@ -46,24 +46,24 @@ TEST_CASE("dry spells are shown as the curve and the quantiles of one distributi
     }
     // ten spells that were all seen to have ended on the thirteenth day: they did so since the twelfth
     CHECK(s->usual[2] == Approx(12.5).margin(1));
-    const auto forecast = forecastFor(d.record(), DiarySite::Hands, last + 5);
+    const auto forecast = forecastFor(d.on(last + 5), DiarySite::Hands);
     CHECK(s->usual[2] == forecast.usualMedian);
     CHECK(s->now.dry == forecast.today.dry);
 }
 
 TEST_CASE("what today's report changed is told apart from what was to be expected")
 {
-    Diary d = everyFortnight(6);
+    Facts d = everyFortnight(6);
     const LocalDate today = kStart + 6 * 14 + 8;
     d.session(Site::Hands, kStart + 6 * 14);
     for (int i = 1; i < 8; ++i)
         d.checkIn(DiarySite::Hands, kStart + 6 * 14 + i, Level::Dry);
-    const auto before = drySpellsOf(d.record(), DiarySite::Hands, today);
+    const auto before = drySpellsOf(d.on(today), DiarySite::Hands);
     REQUIRE(before);
     CHECK_FALSE(before->reportedToday);
     CHECK(before->now.dry == before->beforeReport.dry);
     d.checkIn(DiarySite::Hands, today, Level::Clammy);
-    const auto after = drySpellsOf(d.record(), DiarySite::Hands, today);
+    const auto after = drySpellsOf(d.on(today), DiarySite::Hands);
     REQUIRE(after);
     CHECK(after->reportedToday);
     CHECK(after->beforeReport.dry == before->now.dry);
@@ -72,12 +72,12 @@ TEST_CASE("what today's report changed is told apart from what was to be expecte
 
 TEST_CASE("nothing is shown before the first treated spell, and a forgotten one ends somewhere")
 {
-    Diary d;
+    Facts d;
     d.checkIn(DiarySite::Hands, kStart, Level::Wet);
-    CHECK_FALSE(drySpellsOf(d.record(), DiarySite::Hands, kStart));
-    CHECK(beliefsOf(d.record(), DiarySite::Hands, kStart).empty());
+    CHECK_FALSE(drySpellsOf(d.on(kStart), DiarySite::Hands));
+    CHECK(beliefsOf(d.on(kStart), DiarySite::Hands).empty());
     d.session(Site::Hands, kStart);
-    const auto years = drySpellsOf(d.record(), DiarySite::Hands, kStart + 4000);
+    const auto years = drySpellsOf(d.on(kStart + 4000), DiarySite::Hands);
     REQUIRE(years);
     CHECK(years->day == 4000);
     CHECK(years->lasting.size() <= 366);
@@ -85,9 +85,9 @@ TEST_CASE("nothing is shown before the first treated spell, and a forgotten one 
 
 TEST_CASE("each day from a session on has one belief, raised by a clammy report and set back by a session")
 {
-    Diary d = everyFortnight(8);
+    Facts d = everyFortnight(8);
     const LocalDate today = kStart + 7 * 14 + 13;
-    const auto beliefs = beliefsOf(d.record(), DiarySite::Hands, today);
+    const auto beliefs = beliefsOf(d.on(today), DiarySite::Hands);
     REQUIRE(beliefs.size() == static_cast<std::size_t>(today - kStart + 1));
     for (std::size_t i = 0; i < beliefs.size(); ++i) {
         CHECK(beliefs[i].date == kStart + static_cast<int>(i));
@@ -100,6 +100,6 @@ TEST_CASE("each day from a session on has one belief, raised by a clammy report 
         CHECK(beliefs[at].begun < 0.3);     // the day of it
         CHECK(beliefs[at - 3].begun < 0.2); // dry
     }
-    const auto now = forecastFor(d.record(), DiarySite::Hands, today);
+    const auto now = forecastFor(d.on(today), DiarySite::Hands);
     CHECK(beliefs.back().begun == Approx(1 - now.today.dry));
 }

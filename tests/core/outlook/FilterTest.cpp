@@ -25,7 +25,7 @@ std::array<double, 3> statesAfterSession(const FilterRules& rules)
     return {rules.stayDryAfterSession, not_ * (1 - rules.sweatingIfNot), not_ * rules.sweatingIfNot};
 }
 
-double chanceOf(const Path& path, const Predictive& clock, std::span<const Report> reports, const FilterRules& rules)
+double chanceOf(const Path& path, const Predictive& clock, std::span<const DayReport> reports, const FilterRules& rules)
 {
     double p = statesAfterSession(rules)[path[0]];
     for (std::size_t d = 1; d <= kDays; ++d) {
@@ -34,15 +34,16 @@ double chanceOf(const Path& path, const Predictive& clock, std::span<const Repor
         const double on = rules.clammyToSweating;
         const double move[3][3] = {{1 - hazard, hazard, 0}, {0, 1 - on, on}, {0, 0, 1}};
         p *= move[path[d - 1]][path[d]];
-        for (const Report& r : reports)
+        for (const DayReport& r : reports)
             if (r.date == kStart + static_cast<int>(d))
-                p *= (r.stirred ? rules.stirred : rules.calm)[path[d]][static_cast<std::size_t>(r.level)];
+                p *= (r.stirred() ? rules.stirred : rules.calm)[path[d]][static_cast<std::size_t>(r.level)];
     }
     return p;
 }
 
 /// Likelihood of the reports, split by the state of the last day.
-std::array<double, 3> byEnumeration(const Predictive& clock, std::span<const Report> reports, const FilterRules& rules)
+std::array<double, 3> byEnumeration(const Predictive& clock, std::span<const DayReport> reports,
+                                    const FilterRules& rules)
 {
     std::array<double, 3> out{};
     const auto ways = static_cast<int>(std::pow(3, kDays + 1));
@@ -55,13 +56,13 @@ std::array<double, 3> byEnumeration(const Predictive& clock, std::span<const Rep
     return out;
 }
 
-std::vector<Report> someReports(std::mt19937& random)
+std::vector<DayReport> someReports(std::mt19937& random)
 {
-    std::vector<Report> out;
+    std::vector<DayReport> out;
     for (std::size_t d = 1; d <= kDays; ++d)
         if (random() % 3 != 0)
             out.push_back({kStart + static_cast<int>(d), static_cast<Level>(random() % 2 == 0 ? 0 : random() % 4),
-                           random() % 4 == 0});
+                           random() % 4 == 0 ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
     return out;
 }
 
@@ -119,9 +120,9 @@ TEST_CASE("the evidence of a spell weighs one rhythm against another as enumerat
 TEST_CASE("ten years of reports without a session are evidence too, and no number overflows")
 {
     for (const Level level : {Level::Dry, Level::Clammy, Level::Dripping}) {
-        std::vector<Report> reports;
+        std::vector<DayReport> reports;
         for (int d = 1; d <= 3650; ++d)
-            reports.push_back({kStart + d, level, false});
+            reports.push_back({kStart + d, level, {}});
         const auto evidence = evidenceOf(reports, kStart, 3650);
         double greatest = evidence.regardless;
         for (const auto& p : evidence.pieces) {

@@ -11,16 +11,16 @@
 
 using namespace firstdew::outlook;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
 const LocalDate kStart = day("2026-01-05");
 
 /// Top-ups every `cycle` days, dry until `dry` days after each, clammy the day after, then treated.
-Diary regular(int rounds, int dry, int cycle)
+Facts regular(int rounds, int dry, int cycle)
 {
-    Diary d;
+    Facts d;
     for (int r = 0; r < rounds; ++r) {
         const LocalDate session = kStart + r * cycle;
         d.session(Site::Hands, session);
@@ -42,7 +42,7 @@ TEST_CASE("the prior alone has its median at ten days and 90 % between 3 and 35"
 
 TEST_CASE("spells are interval-, right- and left-censored by what was reported")
 {
-    Diary d;
+    Facts d;
     d.session(Site::Hands, kStart).session(Site::Hands, kStart + 1); // neighbouring days: one treated spell
     d.checkIn(DiarySite::Hands, kStart + 6, Level::Dry).checkIn(DiarySite::Hands, kStart + 9, Level::Clammy);
     d.session(Site::HandFoot, kStart + 10);
@@ -52,7 +52,7 @@ TEST_CASE("spells are interval-, right- and left-censored by what was reported")
     d.session(Site::Hands, kStart + 31);
     d.checkIn(DiarySite::Hands, kStart + 32, Level::Clammy); // never took hold
     d.session(Site::Hands, kStart + 40);
-    const auto spells = spellsFor(d.record(), DiarySite::Hands, kStart + 41);
+    const auto spells = spellsFor(d.on(kStart + 41).at(DiarySite::Hands), kStart + 41);
     REQUIRE(spells.size() == 5);
     CHECK(spells[0].lastSession == kStart + 1);
     CHECK(spells[0].left == 5);
@@ -63,18 +63,18 @@ TEST_CASE("spells are interval-, right- and left-censored by what was reported")
     CHECK(spells[2].right == 10);
     CHECK_FALSE(spells[3].gotDry);
     CHECK(spells[4].left == 0);
-    const auto feet = spellsFor(d.record(), DiarySite::Feet, kStart + 41);
+    const auto feet = spellsFor(d.on(kStart + 41).at(DiarySite::Feet), kStart + 41);
     REQUIRE(feet.size() == 1);
     CHECK(feet[0].lastSession == kStart + 10);
 }
 
 TEST_CASE("clammy on a stirred day and dry the next is no return")
 {
-    Diary d;
+    Facts d;
     d.session(Site::Hands, kStart);
     d.checkIn(DiarySite::Hands, kStart + 5, Level::Clammy, {Circumstance::Heat})
         .checkIn(DiarySite::Hands, kStart + 6, Level::Dry);
-    const auto spells = spellsFor(d.record(), DiarySite::Hands, kStart + 7);
+    const auto spells = spellsFor(d.on(kStart + 7).at(DiarySite::Hands), kStart + 7);
     REQUIRE(spells.size() == 1);
     CHECK_FALSE(spells[0].right);
     CHECK(spells[0].left == 6);
@@ -82,8 +82,8 @@ TEST_CASE("clammy on a stirred day and dry the next is no return")
 
 TEST_CASE("a regular person's forecast comes to their own rhythm")
 {
-    const Diary d = regular(8, 13, 15);
-    const auto f = forecastFor(d.record(), DiarySite::Hands, kStart + 7 * 15 + 3);
+    const Facts d = regular(8, 13, 15);
+    const auto f = forecastFor(d.on(kStart + 7 * 15 + 3), DiarySite::Hands);
     CHECK(f.usualFrom > 7.5);
     CHECK(f.usualTo < 20);
     const int due = *f.due - *f.lastSession;
@@ -95,14 +95,14 @@ TEST_CASE("a regular person's forecast comes to their own rhythm")
 
 TEST_CASE("early top-ups while dry do not shorten the forecast")
 {
-    Diary early;
+    Facts early;
     for (int r = 0; r < 8; ++r) {
         early.session(Site::Hands, kStart + r * 9);
         for (int i = 1; i < 9; ++i)
             early.checkIn(DiarySite::Hands, kStart + r * 9 + i, Level::Dry);
     }
-    const auto f = forecastFor(early.record(), DiarySite::Hands, kStart + 7 * 9 + 1);
-    const auto fresh = forecastFor(Diary().session(Site::Hands, kStart).record(), DiarySite::Hands, kStart + 1);
+    const auto f = forecastFor(early.on(kStart + 7 * 9 + 1), DiarySite::Hands);
+    const auto fresh = forecastFor(Facts().session(Site::Hands, kStart).on(kStart + 1), DiarySite::Hands);
     CHECK(f.usualTo > 9);
     CHECK(*f.due - *f.lastSession > *fresh.due - *fresh.lastSession);
 }
@@ -113,7 +113,7 @@ TEST_CASE("for any diary the forecast is finite, ordered and sums to one, and a 
     std::mt19937 random(7);
     const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
     for (int round = 0; round < 60; ++round) {
-        Diary d;
+        Facts d;
         LocalDate at = kStart;
         const int days = 1 + below(400);
         for (int i = 0; i < days; ++i, at = at + 1 + below(3)) {
@@ -124,7 +124,7 @@ TEST_CASE("for any diary the forecast is finite, ordered and sums to one, and a 
                           below(5) == 0 ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
         }
         for (const double risk : {0.05, 0.2, 0.7, std::nan("")}) {
-            const auto f = forecastFor(d.record(), DiarySite::Hands, at, {risk, {}, {}});
+            const auto f = forecastFor(d.on(at), DiarySite::Hands, {risk, {}, {}});
             CHECK(std::isfinite(f.usualFrom));
             CHECK(f.usualFrom <= f.usualTo);
             for (const auto& c : f.days) {
@@ -136,10 +136,10 @@ TEST_CASE("for any diary the forecast is finite, ordered and sums to one, and a 
                 for (std::size_t i = 1; i < f.quantiles->size(); ++i)
                     CHECK((*f.quantiles)[i - 1] <= (*f.quantiles)[i]);
         }
-        const auto before = forecastFor(d.record(), DiarySite::Hands, at + 1);
+        const auto before = forecastFor(d.on(at + 1), DiarySite::Hands);
         if (before.due && !before.spells.back().right) {
             d.checkIn(DiarySite::Hands, at + 1, Level::Dry);
-            const auto after = forecastFor(d.record(), DiarySite::Hands, at + 1);
+            const auto after = forecastFor(d.on(at + 1), DiarySite::Hands);
             CHECK(*after.due >= *before.due);
             CHECK(*after.call >= *before.call);
         }

@@ -6,7 +6,7 @@
 
 using namespace firstdew::protocol;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -23,9 +23,9 @@ Session sessionAt(double comfortable, Comfort comfort = Comfort::Comfortable, Wa
     return s;
 }
 
-CurrentAdvice after(const Session& s, const Diary& before = Diary(), Milliamps limit = kLimit)
+CurrentAdvice after(const Session& s, const Facts& before = Facts(), Milliamps limit = kLimit)
 {
-    return currentAdviceFor(Diary(before).add(s, kDay - 1).record(), s.site, s.waveform, limit, kDay);
+    return currentAdviceFor(Facts(before).add(s, kDay - 1).on(kDay), s.site, s.waveform, limit);
 }
 
 bool says(const CurrentAdvice& a, CurrentReason reason)
@@ -37,20 +37,20 @@ bool says(const CurrentAdvice& a, CurrentReason reason)
 
 TEST_CASE("only what was done by then, there and with that current counts")
 {
-    const auto first = [](const Diary& d) {
-        const auto a = currentAdviceFor(d.record(), Site::Hands, Waveform::Direct, kLimit, kDay);
+    const auto first = [](const Facts& d) {
+        const auto a = currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit);
         return a.reasons == std::vector{CurrentReason::FirstTime} && a.target == Milliamps{10} && !a.last;
     };
-    CHECK(first(Diary()));
-    CHECK(first(Diary().add(sessionAt(12), kDay + 1)));
-    CHECK(first(Diary().add(sessionAt(12, Comfort::Comfortable, Waveform::Pulsed), kDay)));
+    CHECK(first(Facts()));
+    CHECK(first(Facts().add(sessionAt(12), kDay + 1)));
+    CHECK(first(Facts().add(sessionAt(12, Comfort::Comfortable, Waveform::Pulsed), kDay)));
     auto feet = sessionAt(12);
     feet.site = Site::Feet;
-    CHECK(first(Diary().add(feet, kDay)));
+    CHECK(first(Facts().add(feet, kDay)));
     auto unread = sessionAt(12);
     unread.comfortable.reset();
-    CHECK(first(Diary().add(unread, kDay)));
-    CHECK_FALSE(first(Diary().add(sessionAt(12), kDay)));
+    CHECK(first(Facts().add(unread, kDay)));
+    CHECK_FALSE(first(Facts().add(sessionAt(12), kDay)));
 }
 
 TEST_CASE("one step up from what was comfortable, the same where it was strong, one step down where it hurt")
@@ -83,7 +83,7 @@ TEST_CASE("a blister or a burn counts as hurt, at the time or seen later on that
         s.skin = {finding};
         CHECK(says(after(s), CurrentReason::AfterDiscomfort));
         const auto seen = [&](DiarySite site, LocalDate on) {
-            return says(after(sessionAt(12), Diary().add(SideEffect{site, {finding}, ""}, on)),
+            return says(after(sessionAt(12), Facts().add(SideEffect{site, {finding}, ""}, on)),
                         CurrentReason::AfterDiscomfort);
         };
         CHECK(seen(DiarySite::Hands, kDay - 1));
@@ -92,7 +92,7 @@ TEST_CASE("a blister or a burn counts as hurt, at the time or seen later on that
         CHECK_FALSE(seen(DiarySite::Hands, kDay + 1));
         CHECK_FALSE(seen(DiarySite::Feet, kDay));
     }
-    const auto red = after(sessionAt(12), Diary().add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, ""}, kDay));
+    const auto red = after(sessionAt(12), Facts().add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, ""}, kDay));
     CHECK_FALSE(says(red, CurrentReason::AfterDiscomfort));
 }
 
@@ -114,7 +114,7 @@ TEST_CASE("nothing goes above the limit, and that is the first thing said")
 TEST_CASE("an older child comfortable at 20 mA pulsed is pointed to direct current, nobody else is")
 {
     const auto told = [](const Session& s, std::optional<LocalDate> birth) {
-        return says(after(s, Diary().add(Person{"Kim", birth, {}, {}, {}}, kDay - 9), {30}), CurrentReason::TryDirect);
+        return says(after(s, Facts().add(Person{"Kim", birth, {}, {}, {}}, kDay - 9), {30}), CurrentReason::TryDirect);
     };
     const auto pulsed = sessionAt(20, Comfort::Comfortable, Waveform::Pulsed);
     CHECK(told(pulsed, day("2014-03-05")));       // twelve today
@@ -122,7 +122,7 @@ TEST_CASE("an older child comfortable at 20 mA pulsed is pointed to direct curre
     CHECK(told(pulsed, day("2008-03-06")));       // not yet eighteen
     CHECK_FALSE(told(pulsed, day("2008-03-05")));
     CHECK_FALSE(told(pulsed, {}));
-    CHECK_FALSE(says(after(pulsed, Diary(), {30}), CurrentReason::TryDirect));
+    CHECK_FALSE(says(after(pulsed, Facts(), {30}), CurrentReason::TryDirect));
     CHECK_FALSE(told(sessionAt(19.5, Comfort::Comfortable, Waveform::Pulsed), day("2014-03-05")));
     CHECK_FALSE(told(sessionAt(20, Comfort::Strong, Waveform::Pulsed), day("2014-03-05")));
     CHECK_FALSE(told(sessionAt(20, Comfort::Painful, Waveform::Pulsed), day("2014-03-05")));

@@ -25,7 +25,7 @@
 using namespace firstdew;
 using namespace firstdew::protocol;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -124,10 +124,10 @@ CurrentAdvice after(Site site, Waveform waveform, double mA, Comfort comfort, co
     s.waveform = waveform;
     s.comfortable = Milliamps{mA};
     s.comfort = comfort;
-    Diary d;
+    Facts d;
     d.add(Person{"Ada", day(birth), {}, {}, {}}, day("2000-01-01")).add(s, kToday - 1);
     const auto age = ageGroupOn(day(birth), kToday);
-    return currentAdviceFor(d.record(), site, waveform, limit(site, waveform, age).limit, kToday);
+    return currentAdviceFor(d.on(kToday), site, waveform, limit(site, waveform, age).limit);
 }
 
 bool advises(const CurrentAdvice& a, CurrentReason reason)

@@ -6,15 +6,15 @@
 
 using namespace firstdew::protocol;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
 const LocalDate kToday = day("2026-03-05");
 
-std::string codeOf(const Diary& d, Site site = Site::Hands, Waveform waveform = Waveform::Direct)
+std::string codeOf(const Facts& d, Site site = Site::Hands, Waveform waveform = Waveform::Direct)
 {
-    const auto may = mayBegin(d.record(), site, waveform, kToday);
+    const auto may = mayBegin(d.on(kToday), site, waveform);
     return may ? "" : may.error().code;
 }
 
@@ -30,24 +30,24 @@ Machine directOnly()
 
 TEST_CASE("a screened adult may begin, and is told the limit")
 {
-    const auto may = mayBegin(Diary().adult().screened(kToday).record(), Site::Hands, Waveform::Direct, kToday);
+    const auto may = mayBegin(Facts().adult().screened(kToday).on(kToday), Site::Hands, Waveform::Direct);
     REQUIRE(may);
     CHECK(may->limit.mA == 20);
 }
 
 TEST_CASE("nothing begins unscreened, after 28 days, or before the short question of the day")
 {
-    CHECK(codeOf(Diary().adult()) == "screening-due");
-    CHECK(codeOf(Diary().adult().screened(kToday - 28)) == "screening-due");
-    CHECK(codeOf(Diary().adult().screened(kToday - 27)) == "short-question-due");
-    Diary asked;
+    CHECK(codeOf(Facts().adult()) == "screening-due");
+    CHECK(codeOf(Facts().adult().screened(kToday - 28)) == "screening-due");
+    CHECK(codeOf(Facts().adult().screened(kToday - 27)) == "short-question-due");
+    Facts asked;
     asked.adult().screened(kToday - 27).add(Screening{false, {}, {}}, kToday);
     CHECK(codeOf(asked).empty());
 }
 
 TEST_CASE("an answer that changes after a session was prepared blocks it at its beginning")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday);
     CHECK(codeOf(d).empty()); // prepared
     d.add(Screening{false, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy}}, kToday, 9 * 60);
@@ -58,21 +58,21 @@ TEST_CASE("an answer that changes after a session was prepared blocks it at its 
 
 TEST_CASE("a child needs a clinician's word, and then has the child's limit")
 {
-    Diary d;
+    Facts d;
     d.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
     CHECK(codeOf(d) == "screening-asks");
     d.add(Clearance{ScreeningRow::UnderEighteen, "Dr Vance", kToday, {}}, kToday);
-    CHECK(mayBegin(d.record(), Site::Hands, Waveform::Direct, kToday)->limit.mA == 15);
+    CHECK(mayBegin(d.on(kToday), Site::Hands, Waveform::Direct)->limit.mA == 15);
 }
 
 TEST_CASE("one completed session of the same skin a day")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday).session(Site::HandFoot, kToday);
     CHECK(codeOf(d) == "session-today");
     CHECK(codeOf(d, Site::Feet) == "session-today");
     CHECK(codeOf(d, Site::Armpits, Waveform::Pulsed).empty());
-    Diary broken;
+    Facts broken;
     Session s;
     s.site = Site::Hands;
     s.completed = false; // starts again from the beginning: common practice, no source
@@ -82,7 +82,7 @@ TEST_CASE("one completed session of the same skin a day")
 
 TEST_CASE("the machine and the site rule out a waveform")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday).add(directOnly(), kToday);
     CHECK(codeOf(d).empty());
     CHECK(codeOf(d, Site::Hands, Waveform::Pulsed) == "machine-lacks-waveform");
@@ -92,17 +92,17 @@ TEST_CASE("the machine and the site rule out a waveform")
 
 TEST_CASE("height and weight bring the contact area, the sheet its lower limit")
 {
-    Diary d;
+    Facts d;
     d.add(Person{"Ada", day("1990-01-01"), Centimetres{170}, Kilograms{70}, {}}, day("2000-01-01")).screened(kToday);
-    auto q = limitQueryFor(d.record(), Site::Hands, Waveform::Direct, kToday);
+    auto q = limitQueryFor(d.on(kToday), Site::Hands, Waveform::Direct);
     REQUIRE(q.contact);
     CHECK(q.contact->cm2 == Approx(157.4).margin(0.1)); // 0.87 % of Du Bois' 1.810 m²
-    CHECK_FALSE(limitQueryFor(d.record(), Site::Armpits, Waveform::Pulsed, kToday).contact);
+    CHECK_FALSE(limitQueryFor(d.on(kToday), Site::Armpits, Waveform::Pulsed).contact);
     CareSheet sheet;
     sheet.directLimit = Milliamps{12};
     d.add(sheet, kToday);
-    CHECK(mayBegin(d.record(), Site::Hands, Waveform::Direct, kToday)->binding == LimitRow::CareSheet);
-    const auto pads = mayBegin(d.record(), Site::Armpits, Waveform::Pulsed, kToday, SquareCentimetres{40});
+    CHECK(mayBegin(d.on(kToday), Site::Hands, Waveform::Direct)->binding == LimitRow::CareSheet);
+    const auto pads = mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed, SquareCentimetres{40});
     CHECK(pads->binding == LimitRow::Density);
     CHECK(pads->limit.mA == 20);
 }
@@ -127,8 +127,7 @@ TEST_CASE("whichever answer stands in the way is named in plain words, and what 
         {ScreeningRow::EczemaAtSite, "screening-asks", "eczema"},
         {ScreeningRow::LargeWound, "screening-asks", "wound"},
     }));
-    const auto may =
-        mayBegin(Diary().adult().screened(kToday, {c.row}).record(), Site::Hands, Waveform::Direct, kToday);
+    const auto may = mayBegin(Facts().adult().screened(kToday, {c.row}).on(kToday), Site::Hands, Waveform::Direct);
     INFO(c.words);
     REQUIRE_FALSE(may);
     CHECK(may.error().code == c.code);
@@ -139,33 +138,33 @@ TEST_CASE("whichever answer stands in the way is named in plain words, and what 
 
 TEST_CASE("a fixed brace is mentioned and stops nothing")
 {
-    CHECK(codeOf(Diary().adult().screened(kToday, {ScreeningRow::FixedBraces})).empty());
+    CHECK(codeOf(Facts().adult().screened(kToday, {ScreeningRow::FixedBraces})).empty());
 }
 
 TEST_CASE("direct current at the armpits is refused with what this machine leaves to do")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday);
     const auto sentence = [&](bool pulsed) {
         Machine m = directOnly();
         m.pulsed = pulsed;
-        return mayBegin(Diary(d).add(m, kToday).record(), Site::Armpits, Waveform::Direct, kToday).error().message;
+        return mayBegin(Facts(d).add(m, kToday).on(kToday), Site::Armpits, Waveform::Direct).error().message;
     };
     CHECK(sentence(true).find("choose pulsed") != std::string::npos);
     CHECK(sentence(false).find("this machine has none") != std::string::npos);
     // Where no machine is known, nothing is said of it.
-    const auto unknown = mayBegin(d.record(), Site::Armpits, Waveform::Direct, kToday);
+    const auto unknown = mayBegin(d.on(kToday), Site::Armpits, Waveform::Direct);
     CHECK(unknown.error().message.find("choose pulsed") != std::string::npos);
 }
 
 TEST_CASE("a waveform the machine lacks is named")
 {
-    Diary d;
+    Facts d;
     Machine m = directOnly();
     m.direct = false;
     m.pulsed = true;
     d.adult().screened(kToday).add(m, kToday);
-    const auto may = mayBegin(d.record(), Site::Hands, Waveform::Direct, kToday);
+    const auto may = mayBegin(d.on(kToday), Site::Hands, Waveform::Direct);
     CHECK(may.error().code == "machine-lacks-waveform");
     CHECK(may.error().message.find("no direct current") != std::string::npos);
 }
@@ -173,7 +172,7 @@ TEST_CASE("a waveform the machine lacks is named")
 TEST_CASE("a session dated tomorrow counts as today's, one of yesterday or the day after tomorrow does not")
 {
     const auto with = [](LocalDate date) {
-        return codeOf(Diary().adult().screened(kToday).session(Site::Hands, date));
+        return codeOf(Facts().adult().screened(kToday).session(Site::Hands, date));
     };
     CHECK(with(kToday + 1) == "session-today");
     CHECK(with(kToday - 1).empty());
@@ -182,13 +181,13 @@ TEST_CASE("a session dated tomorrow counts as today's, one of yesterday or the d
 
 TEST_CASE("where nobody is known the limits are a child's, and half of the measures is no body surface")
 {
-    const auto nobody = limitQueryFor(Diary().record(), Site::Hands, Waveform::Direct, kToday);
+    const auto nobody = limitQueryFor(Facts().on(kToday), Site::Hands, Waveform::Direct);
     CHECK(nobody.age == AgeGroup::Child);
     CHECK_FALSE(nobody.machine);
     CHECK_FALSE(nobody.sheet);
     const auto contact = [](std::optional<Centimetres> height, std::optional<Kilograms> weight) {
         const Person p{"Ada", day("1990-01-01"), height, weight, {}};
-        const auto q = limitQueryFor(Diary().add(p, kToday).record(), Site::Hands, Waveform::Direct, kToday);
+        const auto q = limitQueryFor(Facts().add(p, kToday).on(kToday), Site::Hands, Waveform::Direct);
         CHECK(q.age == AgeGroup::Adult);
         return q.contact;
     };

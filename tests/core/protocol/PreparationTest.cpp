@@ -76,10 +76,10 @@ TEST_CASE("the level advised steps up after comfort, down after discomfort, neve
 {
     // armpits 2-3 mA a session at most: common practice, no source; the other steps are our own choice
     const LocalDate today = day("2026-03-05");
-    const auto advise = [&](const build::Diary& d, Site site, Waveform w, double limit) {
-        return currentAdviceFor(d.record(), site, w, {limit}, today);
+    const auto advise = [&](const build::Facts& d, Site site, Waveform w, double limit) {
+        return currentAdviceFor(d.on(today), site, w, {limit});
     };
-    build::Diary d;
+    build::Facts d;
     CHECK(advise(d, Site::Hands, Waveform::Direct, 20).target.mA == 10);
     d.add(at(Site::Hands, Waveform::Direct, 14), today - 3);
     CHECK(advise(d, Site::Hands, Waveform::Direct, 20).target.mA == 15);
@@ -98,10 +98,10 @@ TEST_CASE("an older child comfortable at 20 mA pulsed is advised to try direct c
 {
     // common practice, no source
     const LocalDate today = day("2026-03-05");
-    build::Diary d;
+    build::Facts d;
     d.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01"))
         .add(at(Site::Feet, Waveform::Pulsed, 20), today - 2);
-    const auto advice = currentAdviceFor(d.record(), Site::Feet, Waveform::Pulsed, {20}, today);
+    const auto advice = currentAdviceFor(d.on(today), Site::Feet, Waveform::Pulsed, {20});
     CHECK(advice.target.mA == 20);
     CHECK(advice.reasons.back() == CurrentReason::TryDirect);
 }
@@ -110,15 +110,15 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
 {
     // our own choice, cautious
     const LocalDate today = day("2026-03-05");
-    const auto advise = [&](const build::Diary& d) {
-        return currentAdviceFor(d.record(), Site::Hands, Waveform::Direct, {20}, today);
+    const auto advise = [&](const build::Facts& d) {
+        return currentAdviceFor(d.on(today), Site::Hands, Waveform::Direct, {20});
     };
-    build::Diary strong;
+    build::Facts strong;
     strong.add(at(Site::Hands, Waveform::Direct, 12, Comfort::Strong), today - 1);
     CHECK(advise(strong).target.mA == 12);
     CHECK(advise(strong).reasons == std::vector{CurrentReason::SameAgain});
 
-    build::Diary peakOnly;
+    build::Facts peakOnly;
     auto s = at(Site::Hands, Waveform::Direct, 12);
     s.peak = s.comfortable;
     s.comfortable.reset();
@@ -126,7 +126,7 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
     peakOnly.add(s, today - 1);
     CHECK(advise(peakOnly).target.mA == 12);
 
-    build::Diary hurtUnread; // the session that hurt has no reading: the one before has
+    build::Facts hurtUnread; // the session that hurt has no reading: the one before has
     hurtUnread.add(at(Site::Hands, Waveform::Direct, 12), today - 3);
     s.peak.reset();
     s.comfort = Comfort::Painful;
@@ -134,7 +134,7 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
     CHECK(advise(hurtUnread).target.mA == 11);
     CHECK(advise(hurtUnread).reasons.front() == CurrentReason::AfterDiscomfort);
 
-    build::Diary blister;
+    build::Facts blister;
     blister.add(at(Site::Hands, Waveform::Direct, 12), today - 2);
     CHECK(advise(blister).target.mA == 13);
     blister.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, today - 3); // before it: it healed
@@ -148,7 +148,7 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
 TEST_CASE("whatever was recorded, the level advised is never above the limit nor below zero")
 {
     CHECK(rc::check([](const std::vector<std::tuple<double, int, bool>>& past, unsigned char limit) {
-        build::Diary d;
+        build::Facts d;
         int n = 0;
         for (const auto& [level, comfort, done] : past) {
             auto s = at(Site::Armpits, Waveform::Pulsed, std::abs(level), static_cast<Comfort>(std::abs(comfort % 5)));
@@ -156,7 +156,7 @@ TEST_CASE("whatever was recorded, the level advised is never above the limit nor
             d.add(s, day("2026-01-01") + n++);
         }
         const Milliamps most{limit / 10.0};
-        const auto advice = currentAdviceFor(d.record(), Site::Armpits, Waveform::Pulsed, most, day("2027-01-01"));
+        const auto advice = currentAdviceFor(d.on(day("2027-01-01")), Site::Armpits, Waveform::Pulsed, most);
         RC_ASSERT(advice.target <= most);
         RC_ASSERT(advice.target.mA >= 0);
         RC_ASSERT(!advice.reasons.empty());

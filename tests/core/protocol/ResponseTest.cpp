@@ -26,19 +26,19 @@ TEST_CASE("a set of cells lasts about three sessions, counted per machine")
     Machine m;
     m.name = "A";
     m.power = PowerSource::Cells;
-    build::Diary d;
-    CHECK_FALSE(cellSessionsLeft(d.record(), m));
+    build::Facts d;
+    CHECK_FALSE(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m));
     d.add(CellsChanged{"A"}, day("2026-03-01"));
-    CHECK(cellSessionsLeft(d.record(), m) == 3);
+    CHECK(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m) == 3);
     d.session(Site::Hands, day("2026-03-02")).session(Site::Feet, day("2026-03-02"));
     Session other;
     other.machine = "B";
     d.add(other, day("2026-03-03"));
-    CHECK(cellSessionsLeft(d.record(), m) == 1);
+    CHECK(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m) == 1);
     d.session(Site::Hands, day("2026-03-04")).session(Site::Hands, day("2026-03-05"));
-    CHECK(cellSessionsLeft(d.record(), m) == 0);
+    CHECK(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m) == 0);
     d.add(CellsChanged{"A"}, day("2026-03-06"));
-    CHECK(cellSessionsLeft(d.record(), m) == 3);
+    CHECK(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m) == 3);
     m.power = PowerSource::Mains;
-    CHECK_FALSE(cellSessionsLeft(d.record(), m));
+    CHECK_FALSE(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m));
 }

@@ -8,7 +8,7 @@
 
 using namespace firstdew::protocol;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -16,10 +16,10 @@ const LocalDate kToday = day("2026-03-02");
 
 ScreeningOutcome outcomeOf(ScreeningRow yes, Site site = Site::Hands)
 {
-    return screen(Diary().adult().screened(kToday, {yes}).record(), site, kToday).outcome;
+    return screen(Facts().adult().screened(kToday, {yes}).on(kToday), site).outcome;
 }
 
-Diary& shortQuestion(Diary& d, LocalDate on, SetOf<ScreeningRow> asked, SetOf<ScreeningRow> yes)
+Facts& shortQuestion(Facts& d, LocalDate on, SetOf<ScreeningRow> asked, SetOf<ScreeningRow> yes)
 {
     return d.add(Screening{false, asked, yes}, on);
 }
@@ -55,99 +55,98 @@ TEST_CASE("each row of the screening has the outcome the trade gives it, at ever
 
 TEST_CASE("fixed braces are mentioned and do not block")
 {
-    const auto verdict =
-        screen(Diary().adult().screened(kToday, {ScreeningRow::FixedBraces}).record(), Site::Hands, kToday);
+    const auto verdict = screen(Facts().adult().screened(kToday, {ScreeningRow::FixedBraces}).on(kToday), Site::Hands);
     CHECK(verdict.mention == std::vector{ScreeningRow::FixedBraces});
     CHECK(verdict.deciding.empty());
 }
 
 TEST_CASE("age decides by the birth date, whatever was answered")
 {
-    Diary d;
+    Facts d;
     d.add(Person{"Kim", day("2022-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop); // not yet four
-    Diary older;
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop); // not yet four
+    Facts older;
     older.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
-    CHECK(screen(older.record(), Site::Hands, kToday).deciding == std::vector{ScreeningRow::UnderEighteen});
+    CHECK(screen(older.on(kToday), Site::Hands).deciding == std::vector{ScreeningRow::UnderEighteen});
 }
 
 TEST_CASE("a clinician's clearance opens the one row it names, until it expires")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant, ScreeningRow::EczemaAtSite});
     d.add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday - 5, kToday + 5}, kToday - 5);
-    const auto verdict = screen(d.record(), Site::Hands, kToday);
+    const auto verdict = screen(d.on(kToday), Site::Hands);
     CHECK(verdict.outcome == ScreeningOutcome::AskFirst);
     CHECK(verdict.deciding == std::vector{ScreeningRow::EczemaAtSite});
-    CHECK(screen(d.record(), Site::Hands, kToday + 6).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.on(kToday + 6), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("a clearance without an end holds for a year")
 {
     // our own choice, cautious
-    Diary d;
+    Facts d;
     d.adult().screened(kToday, {ScreeningRow::MetalImplant});
     d.add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday, {}}, kToday);
-    CHECK(screen(d.record(), Site::Hands, kToday + 365).outcome == ScreeningOutcome::Go);
-    CHECK(screen(d.record(), Site::Hands, kToday + 366).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.on(kToday + 365), Site::Hands).outcome == ScreeningOutcome::Go);
+    CHECK(screen(d.on(kToday + 366), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("a clearance with no name behind it opens nothing")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
     d.add(Clearance{ScreeningRow::MetalImplant, "", kToday - 5, {}}, kToday - 5);
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("a state of things newly arisen after the clearance needs a new one")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 40, {ScreeningRow::TumourOrThrombosis});
     d.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday - 35, {}}, kToday - 35);
     d.screened(kToday - 20).screened(kToday, {ScreeningRow::TumourOrThrombosis});
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
-    Diary sameDay;
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
+    Facts sameDay;
     sameDay.adult().screened(kToday - 20);
     sameDay.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday, {}}, kToday, 8 * 60);
     sameDay.add(Screening{false, {ScreeningRow::TumourOrThrombosis}, {ScreeningRow::TumourOrThrombosis}}, kToday,
                 9 * 60);
-    CHECK(screen(sameDay.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(sameDay.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("a changed answer to the short question blocks at once")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 5);
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
     shortQuestion(d, kToday, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy});
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
     // nor does a clock that is set back take it away
-    CHECK(screen(d.record(), Site::Hands, kToday - 1).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.on(kToday - 1), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("the full screening is due when there is none, and again after 28 days")
 {
     // our own choice, cautious
-    CHECK(screeningDue(Diary().record(), kToday) == ScreeningDue::Full);
-    Diary d;
+    CHECK(screeningDue(Facts().on(kToday)) == ScreeningDue::Full);
+    Facts d;
     d.screened(kToday);
-    CHECK(screeningDue(d.record(), kToday) == ScreeningDue::None);
-    CHECK(screeningDue(d.record(), kToday + 1) == ScreeningDue::ShortQuestion);
-    CHECK(screeningDue(d.record(), kToday + 27) == ScreeningDue::ShortQuestion);
-    CHECK(screeningDue(d.record(), kToday + 28) == ScreeningDue::Full);
+    CHECK(screeningDue(d.on(kToday)) == ScreeningDue::None);
+    CHECK(screeningDue(d.on(kToday + 1)) == ScreeningDue::ShortQuestion);
+    CHECK(screeningDue(d.on(kToday + 27)) == ScreeningDue::ShortQuestion);
+    CHECK(screeningDue(d.on(kToday + 28)) == ScreeningDue::Full);
     shortQuestion(d, kToday + 3, {}, {});
-    CHECK(screeningDue(d.record(), kToday + 3) == ScreeningDue::None);
+    CHECK(screeningDue(d.on(kToday + 3)) == ScreeningDue::None);
 }
 
 TEST_CASE("a clearance given or written down later opens nothing today")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
     const auto outcome = [&](LocalDate given, LocalDate written) {
-        const auto record =
-            Diary(d).add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", given, {}}, written).record();
-        return screen(record, Site::Hands, kToday).outcome;
+        Facts with = d;
+        with.add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", given, {}}, written);
+        return screen(with.on(kToday), Site::Hands).outcome;
     };
     CHECK(outcome(kToday, kToday) == ScreeningOutcome::Go);
     CHECK(outcome(kToday + 1, kToday) == ScreeningOutcome::Stop);
@@ -157,47 +156,47 @@ TEST_CASE("a clearance given or written down later opens nothing today")
 TEST_CASE("a state of things told before the clinician spoke, or asked of anew without a change, stays cleared")
 {
     const auto row = ScreeningRow::MetalImplant;
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 40).screened(kToday - 30, {row});
     d.add(Clearance{row, "Dr Vance", kToday - 20, {}}, kToday - 20);
     d.screened(kToday - 10, {row}).add(Screening{false, {ScreeningRow::Pregnancy}, {}}, kToday - 5);
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
     // A no of tomorrow and a yes after it are not known today, whatever the clock said then.
     d.screened(kToday + 1);
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
 }
 
 TEST_CASE("nobody known, or no birth date: no age speaks against it, what was answered does")
 {
-    CHECK(screen(Diary().screened(kToday).record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
-    Diary d;
+    CHECK(screen(Facts().screened(kToday).on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
+    Facts d;
     d.add(Person{"Kim", {}, {}, {}, {}}, kToday - 9).screened(kToday);
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Go);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
     d.screened(kToday, {ScreeningRow::UnderFive});
-    CHECK(screen(d.record(), Site::Hands, kToday).outcome == ScreeningOutcome::Stop);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
 TEST_CASE("every question counts as answered once each was asked at some time, and age is asked of nobody")
 {
-    Diary d;
+    Facts d;
     d.adult();
-    CHECK_FALSE(everyRowAnswered(d.record()));
+    CHECK_FALSE(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
     SetOf<ScreeningRow> asked;
     for (const auto row : allOf<ScreeningRow>())
         if (!knownByAge(row) && row != ScreeningRow::Pregnancy)
             asked.insert(row);
     shortQuestion(d, kToday, asked, {});
-    CHECK_FALSE(everyRowAnswered(d.record()));
+    CHECK_FALSE(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
     shortQuestion(d, kToday + 1, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy});
-    CHECK(everyRowAnswered(d.record()));
+    CHECK(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
 }
 
 TEST_CASE("each question tells its latest answer, and whose clearance counts that day")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::Pregnancy, ScreeningRow::FixedBraces});
     const auto answerTo = [&](ScreeningRow row, LocalDate on) {
-        const auto all = answersOn(d.record(), on);
+        const auto all = answersOf(d.on(on));
         return *std::find_if(all.begin(), all.end(), [&](const RowAnswer& a) { return a.rule.row == row; });
     };
     CHECK(answerTo(ScreeningRow::Pregnancy, kToday).blocks());
@@ -217,7 +216,7 @@ TEST_CASE("each question tells its latest answer, and whose clearance counts tha
 
 TEST_CASE("what age decides is no question")
 {
-    for (const RowAnswer& a : answersOn(Diary().record(), kToday)) {
+    for (const RowAnswer& a : answersOf(Facts().on(kToday))) {
         CHECK_FALSE(knownByAge(a.rule.row));
         CHECK_FALSE(a.asked);
     }

@@ -19,7 +19,7 @@ using namespace firstdew;
 using namespace firstdew::protocol;
 using bath::Event;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -94,7 +94,7 @@ Machine directOnly()
     return m;
 }
 
-Diary screenedToday() { return Diary().adult().screened(kToday); }
+Facts screenedToday() { return Facts().adult().screened(kToday); }
 
 } // namespace
 
@@ -154,8 +154,8 @@ TEST_CASE("wrong before the bath: no script, no beginning")
     hasty.lower = {5};
     refused("five seconds to lower", scriptFor(hasty), "allowance-out-of-range", "choose a time in between");
 
-    const auto begin = [](const Diary& d, Site site = Site::Hands, Waveform waveform = Waveform::Direct) {
-        return mayBegin(d.record(), site, waveform, kToday);
+    const auto begin = [](const Facts& d, Site site = Site::Hands, Waveform waveform = Waveform::Direct) {
+        return mayBegin(d.on(kToday), site, waveform);
     };
     refused("armpits on a machine with direct current alone, direct",
             begin(screenedToday().add(directOnly(), kToday), Site::Armpits), "armpits-pulsed-only",
@@ -168,17 +168,17 @@ TEST_CASE("wrong before the bath: no script, no beginning")
             "screening-stops", "leave the machine off");
     refused("session today already done", begin(screenedToday().session(Site::Hands, kToday)), "session-today",
             "leave the skin in peace");
-    refused("never screened", begin(Diary().adult()), "screening-due", "leave the machine off");
-    refused("the short question passed over", begin(Diary().adult().screened(kToday - 3)), "short-question-due",
+    refused("never screened", begin(Facts().adult()), "screening-due", "leave the machine off");
+    refused("the short question passed over", begin(Facts().adult().screened(kToday - 3)), "short-question-due",
             "leave the machine off");
     refused("a child of four",
-            begin(Diary().add(Person{"Kim", day("2021-06-01"), {}, {}, {}}, kToday).screened(kToday)),
+            begin(Facts().add(Person{"Kim", day("2021-06-01"), {}, {}, {}}, kToday).screened(kToday)),
             "screening-stops", "until a clinician has cleared it");
     refused("a child without a clinician's word",
-            begin(Diary().add(Person{"Kim", day("2014-06-01"), {}, {}, {}}, kToday).screened(kToday)), "screening-asks",
+            begin(Facts().add(Person{"Kim", day("2014-06-01"), {}, {}, {}}, kToday).screened(kToday)), "screening-asks",
             "leave the machine off");
     refused("a clearance that ran out yesterday",
-            begin(Diary()
+            begin(Facts()
                       .adult()
                       .screened(kToday, {ScreeningRow::MetalImplant})
                       .add(Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday - 30, kToday - 1}, kToday - 30)),

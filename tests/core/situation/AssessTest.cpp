@@ -1,5 +1,7 @@
 #include "situation/Assess.h"
 
+#include "diary/Reader.h"
+
 #include "core/Build.h"
 #include "outlook/Learned.h"
 
@@ -8,18 +10,18 @@
 
 using namespace firstdew::situation;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
 const LocalDate kStart = day("2026-01-05");
 
-Diary person() { return Diary().adult().screened(day("2026-01-01")); }
+Facts person() { return Facts().adult().screened(day("2026-01-01")); }
 
-SiteSituation hands(const Diary& d, LocalDate today) { return assess(d.record(), today).sites.at(0); }
+SiteSituation hands(const Facts& d, LocalDate today) { return assess(d.on(today)).sites.at(0); }
 
 /// The seven sessions of the default course, each on its day, and HDSS before and after.
-Diary courseDone(int hdssBefore, int hdssAfter)
+Facts courseDone(int hdssBefore, int hdssAfter)
 {
     auto d = person();
     Course c;
@@ -78,7 +80,7 @@ TEST_CASE("a site says how it is treated")
 {
     auto d = person();
     d.session(Site::HandFoot, kStart).session(Site::Armpits, kStart, Waveform::Pulsed);
-    const auto sites = assess(d.record(), kStart + 1).sites;
+    const auto sites = assess(d.on(kStart + 1)).sites;
     REQUIRE(sites.size() == 3);
     CHECK(sites.at(0).treatedAs == Site::HandFoot);
     CHECK(sites.at(1).treatedAs == Site::HandFoot);
@@ -103,7 +105,7 @@ TEST_CASE("armpits are never treated with a machine that has direct current alon
     Machine m;
     m.name = "invented";
     d.add(m, kStart);
-    const auto s = assess(d.record(), kStart + 40).sites.at(0);
+    const auto s = assess(d.on(kStart + 40)).sites.at(0);
     CHECK(s.advice == Advice::Blocked);
     CHECK(s.reasons.front().kind == ReasonKind::MachineUnsuited);
 }
@@ -134,18 +136,18 @@ TEST_CASE("the person's own risk moves the due day")
 {
     auto d = person().session(Site::Hands, kStart);
     const auto usual = *hands(d, kStart).forecast.due;
-    CHECK(*hands(Diary(d).add(Preference{"risk", "0.05"}, kStart), kStart).forecast.due < usual);
-    CHECK(*hands(Diary(d).add(Preference{"risk", "0.5"}, kStart), kStart).forecast.due > usual);
-    CHECK(*hands(Diary(d).add(Preference{"risk", "seven"}, kStart), kStart).forecast.due == usual);
+    CHECK(*hands(Facts(d).add(Preference{"risk", "0.05"}, kStart), kStart).forecast.due < usual);
+    CHECK(*hands(Facts(d).add(Preference{"risk", "0.5"}, kStart), kStart).forecast.due > usual);
+    CHECK(*hands(Facts(d).add(Preference{"risk", "seven"}, kStart), kStart).forecast.due == usual);
 }
 
 TEST_CASE("dearer waiting never calls later, and dearer top-ups never sooner")
 {
     auto d = person().session(Site::Hands, kStart);
     for (int i = 1; i < 60; ++i) {
-        const auto record = d.record();
+        const auto diary = d.on(kStart + i);
         const auto calls = [&](double waiting, double needless) {
-            return assess(record, kStart + i, {0.2, {waiting, needless}, {}}).sites.at(0).forecast.firstDew;
+            return assess(diary, {0.2, {waiting, needless}, {}}).sites.at(0).forecast.firstDew;
         };
         CHECK((!calls(1, 1) || calls(8, 1)));
         CHECK((!calls(1, 4) || calls(1, 1)));
@@ -157,8 +159,8 @@ TEST_CASE("what was learned before changes no answer, whatever is added, filled 
     std::mt19937 random(11);
     const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
     for (int round = 0; round < 15; ++round) {
-        firstdew::outlook::Learned learned;
         auto d = person();
+        firstdew::diary::Reader reader(d.facts(), "p1", kStart);
         for (int day = 0; day < 150; ++day) {
             const int when = below(3) == 0 ? below(day + 1) : day; // now and then filled in afterwards
             if (below(9) == 0)
@@ -167,9 +169,11 @@ TEST_CASE("what was learned before changes no answer, whatever is added, filled 
                 d.checkIn(allOf<DiarySite>()[static_cast<std::size_t>(below(3))], kStart + when,
                           static_cast<Level>(below(4) == 0 ? 1 + below(3) : 0),
                           below(5) == 0 ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
-            const auto record = d.record();
-            const auto with = assess(record, kStart + day, {}, &learned);
-            const auto without = assess(record, kStart + day);
+            reader.turnTo(kStart + day);
+            for (std::size_t i = reader.facts().size(); i < d.facts().size(); ++i)
+                reader.add(d.facts()[i]);
+            const auto with = assess(reader.diary());
+            const auto without = assess(d.on(kStart + day));
             REQUIRE(with.sites.size() == without.sites.size());
             for (std::size_t i = 0; i < with.sites.size(); ++i) {
                 REQUIRE(with.sites[i].advice == without.sites[i].advice);
@@ -233,10 +237,10 @@ TEST_CASE("a session moved twice stands on the later choice, and a move that no 
     auto d = person().add(courseFrom(kStart), kStart, 0);
     d.add(CourseMove{Site::Hands, 1, kStart + 2}, kStart);
     CHECK(hands(d, kStart).nextSession == kStart + 2);
-    auto again = Diary(d).add(CourseMove{Site::Hands, 1, kStart + 3}, kStart);
+    auto again = Facts(d).add(CourseMove{Site::Hands, 1, kStart + 3}, kStart);
     CHECK(hands(again, kStart).nextSession == kStart + 3);
     // The third on the first day leaves no room for the two before it.
-    auto broken = Diary(d).add(CourseMove{Site::Hands, 3, kStart}, kStart);
+    auto broken = Facts(d).add(CourseMove{Site::Hands, 3, kStart}, kStart);
     CHECK(hands(broken, kStart).nextSession == kStart);
     CHECK(hands(broken, kStart).advice == Advice::DoCourseSession);
     // Another site's, or one from before this course was set, moves nothing here.
@@ -281,13 +285,13 @@ TEST_CASE("a course is looked at by its own review alone")
 TEST_CASE("wet at rest calls for the course again, wet in the heat does not")
 {
     auto d = person().session(Site::Hands, kStart);
-    const auto wet = hands(Diary(d).checkIn(DiarySite::Hands, kStart + 9, Level::Wet), kStart + 9);
+    const auto wet = hands(Facts(d).checkIn(DiarySite::Hands, kStart + 9, Level::Wet), kStart + 9);
     CHECK(wet.stage == Stage::SweatingAgain);
     CHECK(wet.advice == Advice::RestartCourse);
     CHECK(wet.nextSession == kStart + 9);
     CHECK(wet.reasons.front().kind == ReasonKind::WetAtRest);
     const auto hot =
-        hands(Diary(d).checkIn(DiarySite::Hands, kStart + 5, Level::Wet, {Circumstance::Heat}), kStart + 5);
+        hands(Facts(d).checkIn(DiarySite::Hands, kStart + 5, Level::Wet, {Circumstance::Heat}), kStart + 5);
     CHECK(hot.stage == Stage::KeepingDry);
     CHECK(hot.advice == Advice::Watch);
     CHECK(hot.reasons.front().kind == ReasonKind::ClammyStirred);
@@ -302,7 +306,7 @@ TEST_CASE("a call for this evening stands, and one answered before today is as g
     auto d = person().session(Site::Hands, kStart);
     const LocalDate due = *hands(d, kStart).nextSession;
     const auto answered = [&](CallAnswer answer, LocalDate on) {
-        return Diary(d).add(CallAnswered{DiarySite::Hands, answer, ""}, on);
+        return Facts(d).add(CallAnswered{DiarySite::Hands, answer, ""}, on);
     };
     const auto evening = hands(answered(CallAnswer::ThisEvening, due), due);
     CHECK(evening.advice == Advice::TopUpDue);
@@ -333,19 +337,19 @@ TEST_CASE("a machine unsuited to armpits bars neither the hands nor what calls f
     Machine m;
     m.name = "invented";
     auto d = person().session(Site::Hands, kStart).session(Site::Armpits, kStart, Waveform::Pulsed).add(m, kStart);
-    const auto late = assess(d.record(), kStart + 40).sites;
+    const auto late = assess(d.on(kStart + 40)).sites;
     REQUIRE(late.size() == 2);
     CHECK(late.at(0).advice == Advice::TopUpDue);
     CHECK(late.at(1).advice == Advice::Blocked);
-    CHECK(assess(d.record(), kStart).sites.at(1).advice == Advice::None);
+    CHECK(assess(d.on(kStart)).sites.at(1).advice == Advice::None);
     m.pulsed = true;
     d.add(m, kStart + 1);
-    CHECK(assess(d.record(), kStart + 40).sites.at(1).advice == Advice::TopUpDue);
+    CHECK(assess(d.on(kStart + 40)).sites.at(1).advice == Advice::TopUpDue);
 }
 
 TEST_CASE("before anything was done, an answer in the way is told at once")
 {
-    auto d = Diary().adult().screened(kStart, {ScreeningRow::MetalIud}).add(SiteUse{Site::Hands, true}, kStart);
+    auto d = Facts().adult().screened(kStart, {ScreeningRow::MetalIud}).add(SiteUse{Site::Hands, true}, kStart);
     CHECK(hands(d, kStart).stage == Stage::NotStarted);
     CHECK(hands(d, kStart).advice == Advice::Blocked);
 }
@@ -353,23 +357,23 @@ TEST_CASE("before anything was done, an answer in the way is told at once")
 TEST_CASE("of several sites the most pressing comes first")
 {
     auto d = person().add(SiteUse{Site::Hands, true}, kStart); // not begun
-    CHECK(assess(Diary().record(), kStart).first == std::nullopt);
-    CHECK(assess(d.record(), kStart).first == 0U);
+    CHECK(assess(Facts().on(kStart)).first == std::nullopt);
+    CHECK(assess(d.on(kStart)).first == 0U);
     d.session(Site::Feet, kStart);
-    const LocalDate due = *assess(d.record(), kStart).sites.at(1).nextSession;
-    CHECK(assess(d.record(), due).first == 1U); // a due top-up before nothing
+    const LocalDate due = *assess(d.on(kStart)).sites.at(1).nextSession;
+    CHECK(assess(d.on(due)).first == 1U); // a due top-up before nothing
     d.session(Site::Armpits, kStart, Waveform::Pulsed).checkIn(DiarySite::Armpits, due, Level::Wet);
-    CHECK(assess(d.record(), due).first == 2U); // sweating again before a due top-up
+    CHECK(assess(d.on(due)).first == 2U); // sweating again before a due top-up
     // To be looked at, or nobody knows how to go on: before a site to be watched, after a call.
     auto review = courseDone(4, 2).session(Site::Feet, kStart + 20);
     review.checkIn(DiarySite::Feet, kStart + 22, Level::Clammy, {Circumstance::Heat});
-    CHECK(assess(review.record(), kStart + 22).sites.at(1).advice == Advice::Watch);
-    CHECK(assess(review.record(), kStart + 22).first == 0U);
+    CHECK(assess(review.on(kStart + 22)).sites.at(1).advice == Advice::Watch);
+    CHECK(assess(review.on(kStart + 22)).first == 0U);
     review.checkIn(DiarySite::Feet, kStart + 24, Level::Wet);
-    CHECK(assess(review.record(), kStart + 24).first == 1U);
+    CHECK(assess(review.on(kStart + 24)).first == 1U);
     auto stuck = courseDone(3, 3).session(Site::Feet, kStart + 20);
-    CHECK(assess(stuck.record(), kStart + 22).sites.at(0).advice == Advice::AskPrescriber);
-    CHECK(assess(stuck.record(), kStart + 22).first == 0U);
+    CHECK(assess(stuck.on(kStart + 22)).sites.at(0).advice == Advice::AskPrescriber);
+    CHECK(assess(stuck.on(kStart + 22)).first == 0U);
 }
 
 TEST_CASE("a call that stands on a stale screening says so")
@@ -377,14 +381,14 @@ TEST_CASE("a call that stands on a stale screening says so")
     auto d = person().session(Site::Hands, kStart);
     const LocalDate late = kStart + 60;
     CHECK(says(hands(d, late), ReasonKind::ScreeningStale));
-    CHECK_FALSE(says(hands(Diary(d).screened(late - 1), late), ReasonKind::ScreeningStale));
+    CHECK_FALSE(says(hands(Facts(d).screened(late - 1), late), ReasonKind::ScreeningStale));
 }
 
 TEST_CASE("a risk that cannot be is not taken, and other choices are no risk")
 {
     auto d = person().session(Site::Hands, kStart);
     const auto due = [&](const char* key, const char* value) {
-        return *hands(Diary(d).add(Preference{key, value}, kStart), kStart).forecast.due;
+        return *hands(Facts(d).add(Preference{key, value}, kStart), kStart).forecast.due;
     };
     const auto usual = *hands(d, kStart).forecast.due;
     CHECK(due("risk", "0.009") == usual);

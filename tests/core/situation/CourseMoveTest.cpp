@@ -6,25 +6,25 @@
 
 using namespace firstdew::situation;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
-Diary onCourse()
+Facts onCourse()
 {
     Course c;
     c.site = Site::Hands;
     c.start = day("2026-03-02");
-    return Diary()
+    return Facts()
         .adult()
         .screened(day("2026-03-02"))
         .add(SiteUse{Site::Hands, true}, day("2026-03-02"), 1)
         .add(c, day("2026-03-02"), 2);
 }
 
-std::string dateOf(const Diary& d, int number, const char* today)
+std::string dateOf(const Facts& d, int number, const char* today)
 {
-    const auto s = assess(d.record(), day(today));
+    const auto s = assess(d.on(day(today)));
     return s.sites.at(0).course.value().sessions.at(static_cast<std::size_t>(number - 1)).date.iso();
 }
 

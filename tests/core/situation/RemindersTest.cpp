@@ -7,7 +7,7 @@
 
 using namespace firstdew::situation;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -15,7 +15,11 @@ const LocalDate kStart = day("2026-01-05");
 
 LocalTime at(LocalDate date, int hour, int minute = 0) { return {date, {hour * 60 + minute}}; }
 
-Diary person() { return Diary().adult().screened(day("2026-01-01")).add(Hdss{DiarySite::Hands, 2}, kStart, 0); }
+Facts person() { return Facts().adult().screened(day("2026-01-01")).add(Hdss{DiarySite::Hands, 2}, kStart, 0); }
+
+std::vector<Reminder> dueAt(const Facts& d, LocalTime now) { return dueReminders(d.on(now.date), now.at); }
+std::vector<Reminder> upcomingAt(const Facts& d, LocalTime now) { return upcomingReminders(d.on(now.date), now.at); }
+TodaysReminders todaysAt(const Facts& d, LocalTime now) { return todaysReminders(d.on(now.date), now.at); }
 
 bool holds(const std::vector<Reminder>& list, ReminderKind kind)
 {
@@ -28,11 +32,11 @@ int count(const std::vector<Reminder>& list, ReminderKind kind)
 }
 
 /// Days after `from` on which that is due at nine in the evening.
-std::vector<int> namedOn(const Diary& d, LocalDate from, int days, ReminderKind kind)
+std::vector<int> namedOn(const Facts& d, LocalDate from, int days, ReminderKind kind)
 {
     std::vector<int> out;
     for (int i = 0; i < days; ++i)
-        if (holds(dueReminders(d.record(), at(from + i, 21)), kind))
+        if (holds(dueAt(d, at(from + i, 21)), kind))
             out.push_back(i);
     return out;
 }
@@ -50,11 +54,11 @@ Course course(LocalDate start)
 TEST_CASE("the check-in is asked at the person's hour and no more once it is given")
 {
     auto d = person().session(Site::Hands, kStart);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 19, 59)), ReminderKind::CheckIn));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 20)), ReminderKind::CheckIn));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 19, 59)), ReminderKind::CheckIn));
+    CHECK(holds(dueAt(d, at(kStart + 2, 20)), ReminderKind::CheckIn));
     d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 21)), ReminderKind::CheckIn));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 3, 20)), ReminderKind::CheckIn));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 21)), ReminderKind::CheckIn));
+    CHECK(holds(dueAt(d, at(kStart + 3, 20)), ReminderKind::CheckIn));
 }
 
 TEST_CASE("quiet hours are kept, and what falls into them moves out of them")
@@ -63,13 +67,13 @@ TEST_CASE("quiet hours are kept, and what falls into them moves out of them")
     ReminderSettings s;
     s.checkIn = {23 * 60};
     d.add(s, kStart);
-    CHECK(dueReminders(d.record(), at(kStart + 2, 22)).empty());
-    CHECK(dueReminders(d.record(), at(kStart + 2, 6, 59)).empty());
-    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 21, 59)), ReminderKind::CheckIn));
+    CHECK(dueAt(d, at(kStart + 2, 22)).empty());
+    CHECK(dueAt(d, at(kStart + 2, 6, 59)).empty());
+    CHECK(holds(dueAt(d, at(kStart + 2, 21, 59)), ReminderKind::CheckIn));
     for (const int hour : {0, 5, 6, 22, 23}) {
         s.checkIn = {hour * 60};
         d.add(s, kStart + 1);
-        const auto next = upcomingReminders(d.record(), at(kStart + 1, 12));
+        const auto next = upcomingAt(d, at(kStart + 1, 12));
         CHECK(holds(next, ReminderKind::CheckIn));
         for (const Reminder& r : next) {
             CHECK(r.at.at.minute >= 7 * 60);
@@ -88,14 +92,14 @@ TEST_CASE("quiet hours in the middle of the day begin and end on their minutes")
         s.quietFrom = {12 * 60};
         s.quietUntil = {15 * 60};
         d.add(s, kStart + 1);
-        const auto next = upcomingReminders(d.record(), at(kStart + 1, 8));
+        const auto next = upcomingAt(d, at(kStart + 1, 8));
         const auto checkIn = std::ranges::find(next, ReminderKind::CheckIn, &Reminder::kind);
         REQUIRE(checkIn != next.end());
         CHECK(checkIn->at.at.minute == shown);
     }
-    CHECK(dueReminders(d.record(), at(kStart + 2, 12)).empty());
-    CHECK(dueReminders(d.record(), at(kStart + 2, 14, 59)).empty());
-    CHECK_FALSE(dueReminders(d.record(), at(kStart + 2, 15)).empty());
+    CHECK(dueAt(d, at(kStart + 2, 12)).empty());
+    CHECK(dueAt(d, at(kStart + 2, 14, 59)).empty());
+    CHECK_FALSE(dueAt(d, at(kStart + 2, 15)).empty());
 }
 
 TEST_CASE("a course's sessions are named on their days at the person's hour, and not once they are done")
@@ -106,18 +110,18 @@ TEST_CASE("a course's sessions are named on their days at the person's hour, and
     c.start = kStart;
     d.add(c, kStart, 0); // days 1, 2, 4, 7, 10, 15 and 22
     std::vector<int> days;
-    for (const Reminder& r : upcomingReminders(d.record(), at(kStart, 6)))
+    for (const Reminder& r : upcomingAt(d, at(kStart, 6)))
         if (r.kind == ReminderKind::CourseSession) {
             days.push_back(r.at.date - kStart + 1);
             CHECK(r.at.at.minute == 18 * 60);
         }
     CHECK(days == std::vector{1, 2, 4, 7, 10, 15, 22});
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 17, 59)), ReminderKind::CourseSession));
-    CHECK(holds(dueReminders(d.record(), at(kStart, 18)), ReminderKind::CourseSession));
+    CHECK_FALSE(holds(dueAt(d, at(kStart, 17, 59)), ReminderKind::CourseSession));
+    CHECK(holds(dueAt(d, at(kStart, 18)), ReminderKind::CourseSession));
     d.session(Site::Hands, kStart);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 21)), ReminderKind::CourseSession));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 18)), ReminderKind::CourseSession));
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 18)), ReminderKind::TopUpDue));
+    CHECK_FALSE(holds(dueAt(d, at(kStart, 21)), ReminderKind::CourseSession));
+    CHECK(holds(dueAt(d, at(kStart + 1, 18)), ReminderKind::CourseSession));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 1, 18)), ReminderKind::TopUpDue));
 }
 
 TEST_CASE("with a session to come, a screening gone stale is named as well")
@@ -127,30 +131,30 @@ TEST_CASE("with a session to come, a screening gone stale is named as well")
     c.site = Site::Hands;
     c.start = kStart;
     d.add(c, kStart, 0);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 20)), ReminderKind::Screening));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 40, 20)), ReminderKind::Screening));
+    CHECK_FALSE(holds(dueAt(d, at(kStart, 20)), ReminderKind::Screening));
+    CHECK(holds(dueAt(d, at(kStart + 40, 20)), ReminderKind::Screening));
 }
 
 TEST_CASE("the skin is looked at the day after a session, and not once it was")
 {
     auto d = person().session(Site::Hands, kStart);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart, 21)), ReminderKind::SkinCheck));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
+    CHECK_FALSE(holds(dueAt(d, at(kStart, 21)), ReminderKind::SkinCheck));
+    CHECK(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
     d.add(SideEffect{DiarySite::Hands, {SkinFinding::Fine}, ""}, kStart + 1);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
 }
 
 TEST_CASE("a due top-up is named on its day, ever more rarely after, and withdrawn by a session")
 {
     auto d = person().session(Site::Hands, kStart);
-    const LocalDate due = *assess(d.record(), kStart).sites.at(0).nextSession;
+    const LocalDate due = *assess(d.on(kStart)).sites.at(0).nextSession;
     std::vector<int> named;
     for (int i = 0; i < 25; ++i)
-        if (holds(dueReminders(d.record(), at(due + i, 21)), ReminderKind::TopUpDue))
+        if (holds(dueAt(d, at(due + i, 21)), ReminderKind::TopUpDue))
             named.push_back(i);
     CHECK(named == std::vector{0, 1, 3, 7, 14, 21});
     d.session(Site::Hands, due);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(due, 21)), ReminderKind::TopUpDue));
+    CHECK_FALSE(holds(dueAt(d, at(due, 21)), ReminderKind::TopUpDue));
 }
 
 TEST_CASE("clamminess noticed is a reminder of its own, in the morning")
@@ -158,54 +162,54 @@ TEST_CASE("clamminess noticed is a reminder of its own, in the morning")
     auto d = person().session(Site::Hands, kStart);
     for (int i = 8; i <= 9; ++i)
         d.checkIn(DiarySite::Hands, kStart + i, Level::Clammy);
-    CHECK(holds(dueReminders(d.record(), at(kStart + 10, 7)), ReminderKind::FirstDew));
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 10, 21)), ReminderKind::TopUpDue));
+    CHECK(holds(dueAt(d, at(kStart + 10, 7)), ReminderKind::FirstDew));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 10, 21)), ReminderKind::TopUpDue));
 }
 
 TEST_CASE("nothing is said twice of one cause on one day, and what was dismissed stays away")
 {
     auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
     std::set<std::string> keys;
-    for (const Reminder& r : upcomingReminders(d.record(), at(kStart, 21)))
+    for (const Reminder& r : upcomingAt(d, at(kStart, 21)))
         CHECK(keys.insert(r.key).second);
-    const auto due = dueReminders(d.record(), at(kStart + 1, 21));
+    const auto due = dueAt(d, at(kStart + 1, 21));
     REQUIRE_FALSE(due.empty());
     d.add(ReminderHandled{due.front().key, ReminderAction::Dismissed, {}}, kStart + 1, 21 * 60);
-    const auto left = dueReminders(d.record(), at(kStart + 1, 21));
+    const auto left = dueAt(d, at(kStart + 1, 21));
     CHECK(left.size() + 1 == due.size());
 }
 
 TEST_CASE("a snoozed reminder comes back at its hour")
 {
     auto d = person().session(Site::Hands, kStart);
-    const auto due = dueReminders(d.record(), at(kStart + 1, 12));
+    const auto due = dueAt(d, at(kStart + 1, 12));
     REQUIRE(holds(due, ReminderKind::SkinCheck));
     d.add(ReminderHandled{due.front().key, ReminderAction::Snoozed, at(kStart + 1, 15)}, kStart + 1, 12 * 60);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 14, 59)), ReminderKind::SkinCheck));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 15)), ReminderKind::SkinCheck));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 1, 14, 59)), ReminderKind::SkinCheck));
+    CHECK(holds(dueAt(d, at(kStart + 1, 15)), ReminderKind::SkinCheck));
 }
 
 TEST_CASE("during a session, and with reminders off, nothing is said")
 {
     auto d = person().session(Site::Hands, kStart);
-    CHECK_FALSE(dueReminders(d.record(), at(kStart + 1, 20)).empty());
+    CHECK_FALSE(dueAt(d, at(kStart + 1, 20)).empty());
     auto running = d;
     BathPrepared prepared;
     prepared.bath = "b1";
     BathEvent event;
     event.bath = "b1";
     running.add(prepared, kStart + 1).add(event, kStart + 1);
-    CHECK(dueReminders(running.record(), at(kStart + 1, 20)).empty());
+    CHECK(dueAt(running, at(kStart + 1, 20)).empty());
     ReminderSettings off;
     off.on = false;
-    CHECK(dueReminders(d.add(off, kStart).record(), at(kStart + 1, 20)).empty());
+    CHECK(dueAt(d.add(off, kStart), at(kStart + 1, 20)).empty());
 }
 
 TEST_CASE("the check-in of a day is one reminder, however many sites are still open")
 {
     auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
     const auto key = [&] {
-        for (const Reminder& r : dueReminders(d.record(), at(kStart + 2, 21)))
+        for (const Reminder& r : dueAt(d, at(kStart + 2, 21)))
             if (r.kind == ReminderKind::CheckIn)
                 return r.key;
         return std::string("none");
@@ -221,12 +225,12 @@ TEST_CASE("a reminder stands from the beginning of its day until it is done, in 
 {
     auto d = person().session(Site::Hands, kStart);
     const auto stands = [&](int hour) {
-        return holds(todaysReminders(d.record(), at(kStart + 2, hour)).standing, ReminderKind::CheckIn);
+        return holds(todaysAt(d, at(kStart + 2, hour)).standing, ReminderKind::CheckIn);
     };
     CHECK(stands(0));
     CHECK(stands(20));
     CHECK(stands(23));
-    CHECK_FALSE(holds(todaysReminders(d.record(), at(kStart + 2, 23)).due, ReminderKind::CheckIn));
+    CHECK_FALSE(holds(todaysAt(d, at(kStart + 2, 23)).due, ReminderKind::CheckIn));
     d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
     CHECK_FALSE(stands(23));
 }
@@ -234,9 +238,9 @@ TEST_CASE("a reminder stands from the beginning of its day until it is done, in 
 TEST_CASE("a paused site is reminded of nothing, and the others go on by themselves")
 {
     auto d = person().session(Site::Hands, kStart).add(Pause{Site::Hands, true}, kStart + 1);
-    CHECK(upcomingReminders(d.record(), at(kStart + 1, 6)).empty());
+    CHECK(upcomingAt(d, at(kStart + 1, 6)).empty());
     d.session(Site::Feet, kStart);
-    const auto next = upcomingReminders(d.record(), at(kStart + 1, 6));
+    const auto next = upcomingAt(d, at(kStart + 1, 6));
     REQUIRE_FALSE(next.empty());
     for (const Reminder& r : next)
         CHECK(r.site == DiarySite::Feet);
@@ -249,17 +253,17 @@ TEST_CASE("where quiet ends as it begins there is none")
     s.checkIn = {3 * 60};
     s.quietFrom = s.quietUntil = {22 * 60};
     d.add(s, kStart);
-    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 3)), ReminderKind::CheckIn));
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 2, 59)), ReminderKind::CheckIn));
-    CHECK(holds(dueReminders(d.record(), at(kStart + 2, 22)), ReminderKind::CheckIn));
+    CHECK(holds(dueAt(d, at(kStart + 2, 3)), ReminderKind::CheckIn));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 2, 59)), ReminderKind::CheckIn));
+    CHECK(holds(dueAt(d, at(kStart + 2, 22)), ReminderKind::CheckIn));
 }
 
 TEST_CASE("no session is named while an answer stands against it")
 {
     auto d = person().add(course(kStart), kStart, 0);
-    CHECK(holds(dueReminders(d.record(), at(kStart, 21)), ReminderKind::CourseSession));
+    CHECK(holds(dueAt(d, at(kStart, 21)), ReminderKind::CourseSession));
     d.screened(kStart, {ScreeningRow::Pregnancy});
-    const auto next = upcomingReminders(d.record(), at(kStart, 6));
+    const auto next = upcomingAt(d, at(kStart, 6));
     CHECK_FALSE(holds(next, ReminderKind::CourseSession));
     CHECK(holds(next, ReminderKind::CheckIn));
 }
@@ -270,7 +274,7 @@ TEST_CASE("a course whose days cannot be read names no session")
     c.plan = CourseTemplate::Prescribed;
     c.days = {3, 2};
     const auto d = person().add(c, kStart, 0);
-    const auto next = upcomingReminders(d.record(), at(kStart, 6));
+    const auto next = upcomingAt(d, at(kStart, 6));
     CHECK_FALSE(holds(next, ReminderKind::CourseSession));
     CHECK(holds(next, ReminderKind::CheckIn));
 }
@@ -278,17 +282,17 @@ TEST_CASE("a course whose days cannot be read names no session")
 TEST_CASE("a call put off until tomorrow comes at the session hour, and one refused stays away")
 {
     auto d = person().session(Site::Hands, kStart);
-    const LocalDate due = *assess(d.record(), kStart).sites.at(0).nextSession;
-    auto tomorrow = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, due + 1);
-    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(due + 1, 21)), ReminderKind::TopUpDue));
+    const LocalDate due = *assess(d.on(kStart)).sites.at(0).nextSession;
+    auto tomorrow = Facts(d).add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, due + 1);
+    CHECK_FALSE(holds(dueAt(tomorrow, at(due + 1, 21)), ReminderKind::TopUpDue));
     // The second day after is none of those it would be named on.
-    CHECK(holds(dueReminders(tomorrow.record(), at(due + 2, 18)), ReminderKind::TopUpDue));
-    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(due + 2, 17, 59)), ReminderKind::TopUpDue));
-    CHECK(holds(upcomingReminders(tomorrow.record(), at(due + 1, 21)), ReminderKind::TopUpDue));
+    CHECK(holds(dueAt(tomorrow, at(due + 2, 18)), ReminderKind::TopUpDue));
+    CHECK_FALSE(holds(dueAt(tomorrow, at(due + 2, 17, 59)), ReminderKind::TopUpDue));
+    CHECK(holds(upcomingAt(tomorrow, at(due + 1, 21)), ReminderKind::TopUpDue));
     // Somebody else's feet are no answer for the hands.
-    auto feet = Diary(d).add(CallAnswered{DiarySite::Feet, CallAnswer::Tomorrow, ""}, due + 1);
-    CHECK_FALSE(holds(dueReminders(feet.record(), at(due + 2, 21)), ReminderKind::TopUpDue));
-    auto never = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::NotThisTime, ""}, due);
+    auto feet = Facts(d).add(CallAnswered{DiarySite::Feet, CallAnswer::Tomorrow, ""}, due + 1);
+    CHECK_FALSE(holds(dueAt(feet, at(due + 2, 21)), ReminderKind::TopUpDue));
+    auto never = Facts(d).add(CallAnswered{DiarySite::Hands, CallAnswer::NotThisTime, ""}, due);
     CHECK(namedOn(never, due, 25, ReminderKind::TopUpDue).empty());
 }
 
@@ -299,14 +303,14 @@ TEST_CASE("clamminess noticed fades like any call, comes in the evening where th
         d.checkIn(DiarySite::Hands, kStart + i, Level::Clammy);
     const LocalDate called = kStart + 9;
     CHECK(namedOn(d, called, 25, ReminderKind::FirstDew) == std::vector{0, 1, 2, 3, 5, 7, 14, 21});
-    auto evening = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::ThisEvening, ""}, called + 1);
-    CHECK_FALSE(holds(dueReminders(evening.record(), at(called + 1, 17, 59)), ReminderKind::FirstDew));
-    CHECK(holds(dueReminders(evening.record(), at(called + 1, 18)), ReminderKind::FirstDew));
-    auto tomorrow = Diary(d).add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, called + 3);
-    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(called + 3, 21)), ReminderKind::FirstDew));
+    auto evening = Facts(d).add(CallAnswered{DiarySite::Hands, CallAnswer::ThisEvening, ""}, called + 1);
+    CHECK_FALSE(holds(dueAt(evening, at(called + 1, 17, 59)), ReminderKind::FirstDew));
+    CHECK(holds(dueAt(evening, at(called + 1, 18)), ReminderKind::FirstDew));
+    auto tomorrow = Facts(d).add(CallAnswered{DiarySite::Hands, CallAnswer::Tomorrow, ""}, called + 3);
+    CHECK_FALSE(holds(dueAt(tomorrow, at(called + 3, 21)), ReminderKind::FirstDew));
     // Chosen for the fourth day, on which it would not be named.
-    CHECK_FALSE(holds(dueReminders(tomorrow.record(), at(called + 4, 17, 59)), ReminderKind::FirstDew));
-    CHECK(holds(dueReminders(tomorrow.record(), at(called + 4, 18)), ReminderKind::FirstDew));
+    CHECK_FALSE(holds(dueAt(tomorrow, at(called + 4, 17, 59)), ReminderKind::FirstDew));
+    CHECK(holds(dueAt(tomorrow, at(called + 4, 18)), ReminderKind::FirstDew));
 }
 
 TEST_CASE("another site's skin is not this one's")
@@ -314,7 +318,7 @@ TEST_CASE("another site's skin is not this one's")
     auto d = person().session(Site::Hands, kStart);
     d.add(SideEffect{DiarySite::Feet, {SkinFinding::Fine}, ""}, kStart + 1);
     d.add(SideEffect{DiarySite::Hands, {SkinFinding::Fine}, ""}, kStart);
-    CHECK(holds(dueReminders(d.record(), at(kStart + 1, 12)), ReminderKind::SkinCheck));
+    CHECK(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
 }
 
 TEST_CASE(
@@ -330,7 +334,7 @@ TEST_CASE(
     dry.add(Hdss{DiarySite::Feet, 2}, kStart + 1);
     CHECK(namedOn(dry, kStart, 3, ReminderKind::HdssDue) == std::vector{0});
     // A site that was chosen and has not begun is asked nothing.
-    const auto chosen = Diary().adult().screened(kStart).add(SiteUse{Site::Hands, true}, kStart);
+    const auto chosen = Facts().adult().screened(kStart).add(SiteUse{Site::Hands, true}, kStart);
     CHECK(namedOn(chosen, kStart, 3, ReminderKind::HdssDue).empty());
 }
 
@@ -339,7 +343,7 @@ TEST_CASE("a finished course is to be looked at from the day after its last sess
     auto d = person().add(course(kStart), kStart, 0);
     for (const int n : {1, 2, 4, 7, 10, 15})
         d.session(Site::Hands, kStart + n - 1);
-    CHECK(count(upcomingReminders(d.record(), at(kStart + 20, 6)), ReminderKind::PrescriberReview) == 0);
+    CHECK(count(upcomingAt(d, at(kStart + 20, 6)), ReminderKind::PrescriberReview) == 0);
     d.session(Site::Hands, kStart + 21);
     CHECK(namedOn(d, kStart + 21, 16, ReminderKind::PrescriberReview) == std::vector{1, 8, 15});
     d.add(ReviewDone{Site::Hands, true}, kStart + 23);
@@ -355,7 +359,7 @@ TEST_CASE("the prescriber's own day of review is named on that day alone")
     sheet.review = kStart + 4;
     d.add(sheet, kStart + 1);
     CHECK(namedOn(d, kStart, 10, ReminderKind::PrescriberReview) == std::vector{4});
-    CHECK(count(upcomingReminders(d.record(), at(kStart, 6)), ReminderKind::PrescriberReview) == 1);
+    CHECK(count(upcomingAt(d, at(kStart, 6)), ReminderKind::PrescriberReview) == 1);
 }
 
 TEST_CASE("cells that last for one more session at most are named on the days of sessions")
@@ -369,22 +373,22 @@ TEST_CASE("cells that last for one more session at most are named on the days of
     d.add(CellsChanged{"invented"}, kStart, 0);
     CHECK(namedOn(d, kStart, 1, ReminderKind::Cells).empty()); // three left
     d.session(Site::Hands, kStart);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 1, 21)), ReminderKind::Cells)); // two
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 1, 21)), ReminderKind::Cells)); // two
     d.session(Site::Hands, kStart + 1);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 2, 21)), ReminderKind::Cells)); // no session that day
-    CHECK(holds(dueReminders(d.record(), at(kStart + 3, 21)), ReminderKind::Cells));       // one left
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 21)), ReminderKind::Cells)); // no session that day
+    CHECK(holds(dueAt(d, at(kStart + 3, 21)), ReminderKind::Cells));       // one left
     d.add(CellsChanged{"invented"}, kStart + 3, 0);
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 3, 21)), ReminderKind::Cells));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 3, 21)), ReminderKind::Cells));
 }
 
 TEST_CASE("a back-up is named on the first of each month, where that was asked for")
 {
     auto d = person().session(Site::Hands, kStart);
-    CHECK(count(upcomingReminders(d.record(), at(day("2026-01-20"), 6)), ReminderKind::BackUp) == 0);
+    CHECK(count(upcomingAt(d, at(day("2026-01-20"), 6)), ReminderKind::BackUp) == 0);
     ReminderSettings s;
     s.backupMonthly = true;
     d.add(s, kStart);
-    const auto next = upcomingReminders(d.record(), at(day("2026-01-20"), 6));
+    const auto next = upcomingAt(d, at(day("2026-01-20"), 6));
     REQUIRE(count(next, ReminderKind::BackUp) == 1);
     const auto r = std::ranges::find(next, ReminderKind::BackUp, &Reminder::kind);
     CHECK(r->at == at(day("2026-02-01"), 20));
@@ -394,18 +398,18 @@ TEST_CASE("a back-up is named on the first of each month, where that was asked f
 TEST_CASE("a reminder snoozed into quiet hours waits for their end, and no other moves with it")
 {
     auto d = person().session(Site::Hands, kStart);
-    const auto due = dueReminders(d.record(), at(kStart + 1, 21));
+    const auto due = dueAt(d, at(kStart + 1, 21));
     REQUIRE(due.size() == 2);
     const std::string skin = due.at(0).kind == ReminderKind::SkinCheck ? due.at(0).key : due.at(1).key;
     d.add(ReminderHandled{skin, ReminderAction::Snoozed, {{kStart + 1, {23 * 60}}}}, kStart + 1, 21 * 60);
-    const auto standing = todaysReminders(d.record(), at(kStart + 1, 21)).standing;
+    const auto standing = todaysAt(d, at(kStart + 1, 21)).standing;
     for (const Reminder& r : standing)
         CHECK(r.at.at.minute == (r.kind == ReminderKind::SkinCheck ? 22 * 60 - 1 : 20 * 60));
     CHECK(holds(standing, ReminderKind::SkinCheck));
     // Snoozed without a time: as if nothing had been said.
     const auto kept =
         person().session(Site::Hands, kStart).add(ReminderHandled{skin, ReminderAction::Snoozed, {}}, kStart + 1);
-    CHECK(dueReminders(kept.record(), at(kStart + 1, 21)).size() == 2);
+    CHECK(dueAt(kept, at(kStart + 1, 21)).size() == 2);
 }
 
 TEST_CASE("of many reminders to come, the first sixty are given")
@@ -419,7 +423,7 @@ TEST_CASE("of many reminders to come, the first sixty are given")
             c.days.push_back(i);
         d.add(c, kStart, 0);
     }
-    const auto next = upcomingReminders(d.record(), at(kStart, 6));
+    const auto next = upcomingAt(d, at(kStart, 6));
     REQUIRE(next.size() == 60);
     CHECK(std::ranges::is_sorted(next, {}, &Reminder::at));
     CHECK(next.front().at.date == kStart);
@@ -429,7 +433,7 @@ TEST_CASE("of many reminders to come, the first sixty are given")
 TEST_CASE("keeping dry without a session there is no top-up to name")
 {
     const auto d = person().add(course(kStart), kStart, 0).add(ReviewDone{Site::Hands, true}, kStart + 1);
-    const auto next = upcomingReminders(d.record(), at(kStart + 2, 6));
+    const auto next = upcomingAt(d, at(kStart + 2, 6));
     CHECK(holds(next, ReminderKind::CheckIn));
     CHECK_FALSE(holds(next, ReminderKind::TopUpDue));
     CHECK_FALSE(holds(next, ReminderKind::SkinCheck));
@@ -438,6 +442,6 @@ TEST_CASE("keeping dry without a session there is no top-up to name")
 TEST_CASE("wet at rest is named as clamminess noticed is")
 {
     auto d = person().session(Site::Hands, kStart).checkIn(DiarySite::Hands, kStart + 9, Level::Wet);
-    CHECK(holds(dueReminders(d.record(), at(kStart + 10, 7)), ReminderKind::FirstDew));
-    CHECK_FALSE(holds(dueReminders(d.record(), at(kStart + 10, 21)), ReminderKind::TopUpDue));
+    CHECK(holds(dueAt(d, at(kStart + 10, 7)), ReminderKind::FirstDew));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 10, 21)), ReminderKind::TopUpDue));
 }

@@ -8,19 +8,19 @@
 
 using namespace firstdew::situation;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
 const LocalDate kStart = day("2026-01-05");
 constexpr auto kHands = DiarySite::Hands;
 
-Diary person() { return Diary().adult().screened(day("2026-01-01")); }
+Facts person() { return Facts().adult().screened(day("2026-01-01")); }
 
 /// A screened adult who has had `rounds` spells: dry for `dry` days after each session, clammy at rest the next, and
 /// treated then. The last session is the first day of the present spell.
 struct Regular {
-    Diary diary = person();
+    Facts diary = person();
     LocalDate last = kStart;
 
     Regular(int rounds, int dry, DiarySite site = kHands)
@@ -45,7 +45,7 @@ struct Regular {
     }
     [[nodiscard]] SiteSituation on(int days, std::size_t index = 0) const
     {
-        return assess(diary.record(), last + days).sites.at(index);
+        return assess(diary.on(last + days)).sites.at(index);
     }
 };
 
@@ -58,7 +58,7 @@ bool gives(const SiteSituation& s, ReasonKind kind)
 
 TEST_CASE("a fresh user: nobody is told to top up who has not begun")
 {
-    const auto s = assess(person().add(SiteUse{Site::Hands, true}, kStart).record(), kStart).sites.at(0);
+    const auto s = assess(person().add(SiteUse{Site::Hands, true}, kStart).on(kStart)).sites.at(0);
     CHECK(s.stage == Stage::NotStarted);
     CHECK(s.advice == Advice::None);
     CHECK_FALSE(s.forecast.due);
@@ -66,7 +66,7 @@ TEST_CASE("a fresh user: nobody is told to top up who has not begun")
 
 TEST_CASE("a fresh user's one clammy day before any course calls for nothing but a beginning")
 {
-    const auto s = assess(person().checkIn(kHands, kStart, Level::Dripping).record(), kStart).sites.at(0);
+    const auto s = assess(person().checkIn(kHands, kStart, Level::Dripping).on(kStart)).sites.at(0);
     CHECK(s.stage == Stage::NotStarted);
 }
 
@@ -153,7 +153,7 @@ TEST_CASE("hands clammy, feet dry: treat the hands and leave the feet alone")
     r.diary.session(Site::Feet, r.last);
     r.dryUntil(13);
     r.diary.checkIn(kHands, r.last + 14, Level::Clammy).checkIn(DiarySite::Feet, r.last + 14, Level::Dry);
-    const auto all = assess(r.diary.record(), r.last + 14);
+    const auto all = assess(r.diary.on(r.last + 14));
     REQUIRE(all.sites.size() == 2);
     CHECK(all.sites[0].advice == Advice::FirstDewTopUp);
     CHECK(all.sites[1].stage == Stage::KeepingDry);
@@ -214,7 +214,7 @@ TEST_CASE("a diary filled in afterwards, in any order, tells what one kept daily
     auto backwards = r.diary.facts();
     std::reverse(backwards.begin(), backwards.end());
     const auto kept = r.on(9);
-    const auto filled = assess(recordOf(backwards, "p1"), r.last + 9).sites.at(0);
+    const auto filled = assess(firstdew::diary::readDiary(backwards, "p1", r.last + 9)).sites.at(0);
     CHECK(filled.advice == kept.advice);
     CHECK(filled.forecast.due == kept.forecast.due);
     CHECK(filled.forecast.spells == kept.forecast.spells);
@@ -234,7 +234,7 @@ TEST_CASE("a slip of the finger put right is as if it had never been")
     right.corrects = facts.back().id;
     right.payload = CheckIn{kHands, Level::Dry, {}};
     facts.push_back(right);
-    const auto after = assess(recordOf(facts, "p1"), r.last + 9).sites.at(0);
+    const auto after = assess(firstdew::diary::readDiary(facts, "p1", r.last + 9)).sites.at(0);
     CHECK(after.stage == Stage::KeepingDry);
     CHECK(after.advice == Advice::None);
     CHECK(*after.forecast.due >= *before.forecast.due);
@@ -248,7 +248,7 @@ TEST_CASE("during the first course the diary calls for no top-up: the course goe
     c.start = kStart;
     d.add(c, kStart).session(Site::Hands, kStart);
     d.checkIn(kHands, kStart + 1, Level::Wet).checkIn(kHands, kStart + 2, Level::Clammy);
-    const auto s = assess(d.record(), kStart + 2).sites.at(0);
+    const auto s = assess(d.on(kStart + 2)).sites.at(0);
     CHECK(s.stage == Stage::FirstCourse);
     CHECK((s.advice == Advice::None || s.advice == Advice::DoCourseSession));
 }

@@ -13,16 +13,18 @@
 
 using namespace firstdew::situation;
 using build::day;
-using build::Diary;
+using build::Facts;
 using firstdew::protocol::mayBegin;
 using firstdew::protocol::ScreeningDue;
 
 namespace {
 
+std::vector<Reminder> dueAt(const Facts& d, LocalTime now) { return dueReminders(d.on(now.date), now.at); }
+
 constexpr DiarySite kHands = DiarySite::Hands;
 const LocalDate kStart = day("2026-01-05");
 
-Diary person() { return Diary().adult().screened(day("2026-01-01")); }
+Facts person() { return Facts().adult().screened(day("2026-01-01")); }
 
 /// All that an answer says, in words.
 std::string told(const Situation& s)
@@ -45,8 +47,8 @@ TEST_CASE("a clock set back: what is dated ahead waits for its day, and then cou
 {
     std::mt19937 random(29);
     for (int round = 0; round < 20; ++round) {
-        Diary all = person();
-        Diary until = person();
+        Facts all = person();
+        Facts until = person();
         const LocalDate now = kStart + 40;
         const auto both = [&](auto add, LocalDate on) {
             add(all);
@@ -56,23 +58,23 @@ TEST_CASE("a clock set back: what is dated ahead waits for its day, and then cou
         for (int i = 0; i < 60; ++i) {
             const LocalDate on = kStart + i;
             if (i % 12 == 0)
-                both([&](Diary& d) { d.session(Site::Hands, on); }, on);
+                both([&](Facts& d) { d.session(Site::Hands, on); }, on);
             if (i % 20 == 7)
-                both([&](Diary& d) { d.add(Hdss{kHands, 1 + static_cast<int>(random() % 4)}, on); }, on);
+                both([&](Facts& d) { d.add(Hdss{kHands, 1 + static_cast<int>(random() % 4)}, on); }, on);
             const auto level = static_cast<Level>(random() % 2);
-            both([&](Diary& d) { d.checkIn(kHands, on, level); }, on);
+            both([&](Facts& d) { d.checkIn(kHands, on, level); }, on);
             if (i % 17 == 3)
-                both([&](Diary& d) { d.add(CallAnswered{kHands, CallAnswer::NotThisTime, ""}, on); }, on);
+                both([&](Facts& d) { d.add(CallAnswered{kHands, CallAnswer::NotThisTime, ""}, on); }, on);
         }
-        CHECK(told(assess(all.record(), now)) == told(assess(until.record(), now)));
-        CHECK(assess(all.record(), kStart + 60).sites.at(0).lastSession == kStart + 48);
+        CHECK(told(assess(all.on(now))) == told(assess(until.on(now))));
+        CHECK(assess(all.on(kStart + 60)).sites.at(0).lastSession == kStart + 48);
     }
 }
 
 TEST_CASE("a clock set back does not take a stop answer away, nor the rest of the skin")
 {
-    const auto code = [](const Diary& d, LocalDate on) {
-        const auto may = mayBegin(d.record(), Site::Hands, Waveform::Direct, on);
+    const auto code = [](const Facts& d, LocalDate on) {
+        const auto may = mayBegin(d.on(on), Site::Hands, Waveform::Direct);
         return may ? "" : may.error().code;
     };
     const Screening pregnant{false, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy}};
@@ -95,9 +97,9 @@ TEST_CASE("a clock set back does not take a stop answer away, nor the rest of th
 
 TEST_CASE("a screening answered ahead of the calendar has to be answered again")
 {
-    auto d = Diary().adult().screened(kStart + 3);
-    CHECK(assess(d.record(), kStart).screeningDue == ScreeningDue::Full);
-    CHECK(assess(d.record(), kStart + 3).screeningDue == ScreeningDue::None);
+    auto d = Facts().adult().screened(kStart + 3);
+    CHECK(assess(d.on(kStart)).screeningDue == ScreeningDue::Full);
+    CHECK(assess(d.on(kStart + 3)).screeningDue == ScreeningDue::None);
 }
 
 TEST_CASE("a day had twice keeps its wettest word, and a day left out is no gap of two")
@@ -108,11 +110,11 @@ TEST_CASE("a day had twice keeps its wettest word, and a day left out is no gap 
     auto twice = d;
     twice.checkIn(kHands, kStart + 9, Level::Wet)
         .checkIn(kHands, kStart + 9, Level::Dry); // after landing, the same date
-    CHECK(assess(twice.record(), kStart + 9).sites.at(0).stage == Stage::SweatingAgain);
+    CHECK(assess(twice.on(kStart + 9)).sites.at(0).stage == Stage::SweatingAgain);
 
     auto east = d; // the ninth never was
     east.checkIn(kHands, kStart + 8, Level::Clammy).checkIn(kHands, kStart + 10, Level::Clammy);
-    const auto s = assess(east.record(), kStart + 10).sites.at(0);
+    const auto s = assess(east.on(kStart + 10)).sites.at(0);
     CHECK(s.stage == Stage::FirstDew);
     CHECK(s.reasons.front().kind == ReasonKind::ClammyTwice);
 }
@@ -121,23 +123,23 @@ TEST_CASE("a reminder dismissed on a day had twice stays away the second time")
 {
     auto d = person().add(Hdss{kHands, 2}, kStart, 0).session(Site::Hands, kStart);
     const LocalTime evening{kStart + 2, {20 * 60}};
-    auto due = dueReminders(d.record(), evening);
+    auto due = dueAt(d, evening);
     REQUIRE(due.size() == 1);
     d.add(ReminderHandled{due.front().key, ReminderAction::Dismissed, {}}, kStart + 2, 20 * 60);
     for (int minute = 7 * 60; minute < 22 * 60; minute += 30)
-        for (const Reminder& r : dueReminders(d.record(), {kStart + 2, {minute}}))
+        for (const Reminder& r : dueReminders(d.on(kStart + 2), {minute}))
             CHECK(r.key != due.front().key);
 }
 
 TEST_CASE("a course over the leap day counts it as a day like any other")
 {
     // 2028 is a leap year: the seven sessions of days 1, 2, 4, 7, 10, 15 and 22, counted on the calendar by hand
-    auto d = Diary().adult().screened(day("2028-02-20"));
+    auto d = Facts().adult().screened(day("2028-02-20"));
     Course c;
     c.site = Site::Hands;
     c.start = day("2028-02-26");
     d.add(c, c.start);
-    const auto plan = assess(d.record(), c.start).sites.at(0).course;
+    const auto plan = assess(d.on(c.start)).sites.at(0).course;
     REQUIRE(plan);
     std::vector<std::string> days;
     for (const auto& s : plan->sessions)
@@ -145,12 +147,12 @@ TEST_CASE("a course over the leap day counts it as a day like any other")
     CHECK(days == std::vector<std::string>{"2028-02-26", "2028-02-27", "2028-02-29", "2028-03-03", "2028-03-06",
                                            "2028-03-11", "2028-03-18"});
     d.session(Site::Hands, c.start).session(Site::Hands, c.start + 1);
-    CHECK(assess(d.record(), day("2028-02-29")).sites.at(0).advice == Advice::DoCourseSession);
-    CHECK(assess(d.record(), day("2028-03-01")).sites.at(0).nextSession == day("2028-03-01")); // missed: moved by a day
+    CHECK(assess(d.on(day("2028-02-29"))).sites.at(0).advice == Advice::DoCourseSession);
+    CHECK(assess(d.on(day("2028-03-01"))).sites.at(0).nextSession == day("2028-03-01")); // missed: moved by a day
     // born on a leap day, of age on the first of March of a common year: the later, cautious day
-    auto young = Diary().add(Person{"Kim", day("2008-02-29"), {}, {}, {}}, day("2026-01-01"));
-    CHECK(assess(young.record(), day("2026-02-28")).age == AgeGroup::Child);
-    CHECK(assess(young.record(), day("2026-03-01")).age == AgeGroup::Adult);
+    auto young = Facts().add(Person{"Kim", day("2008-02-29"), {}, {}, {}}, day("2026-01-01"));
+    CHECK(assess(young.on(day("2026-02-28"))).age == AgeGroup::Child);
+    CHECK(assess(young.on(day("2026-03-01"))).age == AgeGroup::Adult);
 }
 
 TEST_CASE("unopened for 29 days: the screening is stale, nothing is piled up, and what is due is called for once")
@@ -158,13 +160,13 @@ TEST_CASE("unopened for 29 days: the screening is stale, nothing is piled up, an
     auto d = person().add(Hdss{kHands, 2}, kStart, 0).session(Site::Hands, kStart);
     d.checkIn(kHands, kStart, Level::Dry);
     const LocalDate back = kStart + 29;
-    const auto s = assess(d.record(), back);
+    const auto s = assess(d.on(back));
     CHECK(s.screeningDue == ScreeningDue::Full);
     CHECK(s.sites.at(0).advice == Advice::TopUpDue);
     CHECK(std::ranges::any_of(s.sites.at(0).reasons,
                               [](const Reason& r) { return r.kind == ReasonKind::NoCheckInFor && r.days == 29; }));
     std::set<ReminderKind> kinds;
-    for (const Reminder& r : dueReminders(d.record(), {back, {21 * 60}}))
+    for (const Reminder& r : dueReminders(d.on(back), {21 * 60}))
         CHECK(kinds.insert(r.kind).second);
 
     auto course = person();
@@ -172,7 +174,7 @@ TEST_CASE("unopened for 29 days: the screening is stale, nothing is piled up, an
     c.site = Site::Hands;
     c.start = kStart;
     course.add(c, kStart).session(Site::Hands, kStart).session(Site::Hands, kStart + 1);
-    const auto late = assess(course.record(), back).sites.at(0);
+    const auto late = assess(course.on(back)).sites.at(0);
     CHECK(late.stage == Stage::FirstCourse);
     CHECK(late.advice == Advice::DoCourseSession);
     CHECK(late.reasons.front().number == 3);

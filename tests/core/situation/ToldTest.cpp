@@ -8,7 +8,7 @@
 
 using namespace firstdew::situation;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -50,16 +50,16 @@ std::string told(const SiteSituation& s)
 std::string clock(MinuteOfDay at) { return fmt::format("{:02}:{:02}", at.minute / 60, at.minute % 60); }
 
 /// A day as the person lives it: in the morning what is due, in the evening where things stand and what reminds of it.
-void tell(std::vector<std::string>& lines, const Diary& d, LocalDate today)
+void tell(std::vector<std::string>& lines, const Facts& d, LocalDate today)
 {
-    const Record record = d.record();
-    const Situation s = assess(record, today);
+    const auto diary = d.on(today);
+    const Situation s = assess(diary);
     lines.push_back(
         fmt::format("{}{}{}", today.iso(), s.first ? fmt::format(", first {}", word(s.sites[*s.first].site)) : "",
                     s.cellSessionsLeft ? fmt::format(", {} sessions in the cells", *s.cellSessionsLeft) : ""));
     for (const SiteSituation& site : s.sites)
         lines.push_back("  " + told(site));
-    const auto todays = todaysReminders(record, {today, {21 * 60}});
+    const auto todays = todaysReminders(diary, {21 * 60});
     for (const Reminder& r : todays.standing)
         lines.push_back(fmt::format(
             "  {} {} since {}{}", clock(r.at.at), r.key, r.since.iso(),
@@ -69,15 +69,15 @@ void tell(std::vector<std::string>& lines, const Diary& d, LocalDate today)
 }
 
 /// What is to come, as a phone's own clock would be told of it.
-void tellUpcoming(std::vector<std::string>& lines, const Diary& d, LocalTime now)
+void tellUpcoming(std::vector<std::string>& lines, const Facts& d, LocalTime now)
 {
     lines.push_back(fmt::format("to come after {} {}", now.date.iso(), clock(now.at)));
-    for (const Reminder& r : upcomingReminders(d.record(), now))
+    for (const Reminder& r : upcomingReminders(d.on(now.date), now.at))
         if (r.kind != ReminderKind::CheckIn || r.at.date < now.date + 3)
             lines.push_back(fmt::format("  {} {} {} since {}", r.at.date.iso(), clock(r.at.at), r.key, r.since.iso()));
 }
 
-Diary person() { return Diary().adult().screened(kStart - 3); }
+Facts person() { return Facts().adult().screened(kStart - 3); }
 
 Course courseOf(Site site, LocalDate start)
 {
@@ -114,7 +114,7 @@ TEST_CASE("told: a first course with a day missed, a week away, a move by hand, 
             d.add(Hdss{DiarySite::Hands, 2}, today);
         if (i == 40)
             d.add(ReviewDone{Site::Hands, true}, today);
-        const auto site = assess(d.record(), today).sites;
+        const auto site = assess(d.on(today)).sites;
         if (i % 4 != 2)
             tell(lines, d, today);
         // Done as advised, but for the third day.
@@ -159,7 +159,7 @@ TEST_CASE("told: dampness comes back in every way it can, and the call is answer
         for (const int later : {0, 1, 2, 4})
             tell(lines, d, last + later);
         for (const CallAnswer answer : allOf<CallAnswer>()) {
-            auto answered = Diary(d).add(CallAnswered{DiarySite::Hands, answer, ""}, last, 21 * 60);
+            auto answered = Facts(d).add(CallAnswered{DiarySite::Hands, answer, ""}, last, 21 * 60);
             lines.push_back(fmt::format("answered {}:", word(answer)));
             for (const int later : {0, 1})
                 tell(lines, answered, last + later);
@@ -186,9 +186,9 @@ TEST_CASE("told: a rhythm by the forecast alone, its answers, and a risk of the 
         for (const int i : {20, 21, 22, 28, 35, 42})
             tell(lines, own, kStart + i);
     }
-    const LocalDate due = *assess(d.record(), kStart + 20).sites[0].nextSession;
+    const LocalDate due = *assess(d.on(kStart + 20)).sites[0].nextSession;
     for (const CallAnswer answer : allOf<CallAnswer>()) {
-        auto answered = Diary(d).add(CallAnswered{DiarySite::Feet, answer, ""}, due, 12 * 60);
+        auto answered = Facts(d).add(CallAnswered{DiarySite::Feet, answer, ""}, due, 12 * 60);
         lines.push_back(fmt::format("answered {} on the due day:", word(answer)));
         for (const int later : {0, 1, 2, 3, 7})
             tell(lines, answered, due + later);
@@ -206,14 +206,14 @@ TEST_CASE("told: what bars a session, what is paused, and what matters first of 
     lines.push_back("three sites, a machine for direct current alone:");
     for (const int i : {0, 1, 10, 25, 26, 40})
         tell(lines, d, kStart + i);
-    auto paused = Diary(d).add(Pause{Site::Armpits, true}, kStart + 5);
+    auto paused = Facts(d).add(Pause{Site::Armpits, true}, kStart + 5);
     lines.push_back("the armpits paused:");
     tell(lines, paused, kStart + 25);
-    auto wet = Diary(paused).checkIn(DiarySite::Feet, kStart + 25, Level::Wet);
+    auto wet = Facts(paused).checkIn(DiarySite::Feet, kStart + 25, Level::Wet);
     lines.push_back("the feet wet:");
     tell(lines, wet, kStart + 25);
     for (const ScreeningRow row : allOf<ScreeningRow>()) {
-        auto answered = Diary(wet).screened(kStart + 25, {row});
+        auto answered = Facts(wet).screened(kStart + 25, {row});
         lines.push_back(fmt::format("yes to {}:", word(row)));
         tell(lines, answered, kStart + 25);
         answered.add(Clearance{row, "Dr. Invented", kStart + 25, kStart + 26}, kStart + 25, 12 * 60);
@@ -222,7 +222,7 @@ TEST_CASE("told: what bars a session, what is paused, and what matters first of 
         tell(lines, answered, kStart + 27);
     }
     lines.push_back("never screened:");
-    tell(lines, Diary().adult().session(Site::Hands, kStart), kStart + 30);
+    tell(lines, Facts().adult().session(Site::Hands, kStart), kStart + 30);
     lines.push_back("the course comes to nothing:");
     auto none = person().add(courseOf(Site::Feet, kStart), kStart).add(Hdss{DiarySite::Feet, 3}, kStart, 0);
     for (const int n : {1, 2, 4, 7, 10, 15, 22})
@@ -244,7 +244,7 @@ TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
         s.quietFrom = {from * 60};
         s.quietUntil = {until * 60};
         s.backupMonthly = true;
-        auto d = Diary(base).add(s, kStart);
+        auto d = Facts(base).add(s, kStart);
         lines.push_back(fmt::format("quiet from {} to {}:", from, until));
         tellUpcoming(lines, d, {kStart, {12 * 60}});
         d.checkIn(DiarySite::Hands, kStart + 12, Level::Clammy);
@@ -255,9 +255,9 @@ TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
     ReminderSettings silent;
     silent.on = false;
     tell(lines, off.add(silent, kStart), kStart + 12);
-    auto handled = Diary(base).checkIn(DiarySite::Hands, kStart + 12, Level::Clammy);
+    auto handled = Facts(base).checkIn(DiarySite::Hands, kStart + 12, Level::Clammy);
     const auto key = [&](ReminderKind kind) {
-        for (const Reminder& r : todaysReminders(handled.record(), {kStart + 12, {21 * 60}}).standing)
+        for (const Reminder& r : todaysReminders(handled.on(kStart + 12), {21 * 60}).standing)
             if (r.kind == kind)
                 return r.key;
         return std::string("none");
@@ -266,10 +266,10 @@ TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
     const std::string call = key(ReminderKind::FirstDew);
     for (const int hour : {21, 23})
         tell(lines,
-             Diary(handled).add(ReminderHandled{call, ReminderAction::Snoozed, LocalTime{kStart + 12, {hour * 60}}},
+             Facts(handled).add(ReminderHandled{call, ReminderAction::Snoozed, LocalTime{kStart + 12, {hour * 60}}},
                                 kStart + 12),
              kStart + 12);
-    tell(lines, Diary(handled).add(ReminderHandled{call, ReminderAction::Dismissed, {}}, kStart + 12), kStart + 12);
+    tell(lines, Facts(handled).add(ReminderHandled{call, ReminderAction::Dismissed, {}}, kStart + 12), kStart + 12);
     auto sheet = base;
     CareSheet c;
     c.review = kStart + 30;

@@ -8,7 +8,7 @@
 using namespace firstdew;
 using namespace firstdew::summary;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
@@ -32,7 +32,7 @@ const SiteContents& of(const Contents& c, DiarySite site)
 
 TEST_CASE("The page counts what lies within its days, the first and the last included")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(day("2026-01-01"));
     for (const char* site : {"2026-01-31", "2026-02-01", "2026-02-28", "2026-03-01"})
         d.add(bath(Site::Hands, 10, 100), day(site));
@@ -44,7 +44,7 @@ TEST_CASE("The page counts what lies within its days, the first and the last inc
     d.add(Question{"before"}, day("2026-01-31")).add(Question{"within"}, day("2026-02-14"));
     d.add(SideEffect{DiarySite::Hands, {SkinFinding::Redness}, "gone by noon"}, day("2026-02-02"))
         .add(SideEffect{}, day("2026-03-01"));
-    const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
 
     CHECK(c.name == "Ada");
     CHECK(c.sessions.size() == 2);
@@ -64,12 +64,12 @@ TEST_CASE("The page counts what lies within its days, the first and the last inc
 
 TEST_CASE("Highest current and mean charge are of the sessions that say them, done or broken off")
 {
-    Diary d;
+    Facts d;
     d.adult();
     d.add(bath(Site::Hands, 9, 90), day("2026-02-03"))
         .add(bath(Site::Hands, 12, std::nullopt, false), day("2026-02-05"));
     d.add(bath(Site::Hands, 11, 110), day("2026-02-07")).add(bath(Site::Feet, 20, 400), day("2026-02-08"));
-    const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
     const auto& hands = of(c, DiarySite::Hands);
     CHECK(hands.sessionsDone == 2);
     CHECK(hands.sessionsInterrupted == 1);
@@ -77,43 +77,43 @@ TEST_CASE("Highest current and mean charge are of the sessions that say them, do
     CHECK(hands.meanCharge->mAmin == Approx(100)); // (90 + 110) / 2
     CHECK(of(c, DiarySite::Feet).meanCharge->mAmin == Approx(400));
 
-    Diary silent;
+    Facts silent;
     silent.adult().session(Site::Hands, day("2026-02-03"));
-    const auto bare = contentsFor(silent.record(), day("2026-02-01"), day("2026-02-28"));
+    const auto bare = contentsFor(silent.on(day("2026-02-28")), day("2026-02-01"));
     CHECK_FALSE(bare.sites.front().highestComfortable);
     CHECK_FALSE(bare.sites.front().meanCharge);
 }
 
 TEST_CASE("Sessions stand by the day they happened, however late they were written down")
 {
-    Diary d;
+    Facts d;
     d.adult().session(Site::Hands, day("2026-02-20")).session(Site::Feet, day("2026-02-10"));
-    const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
     REQUIRE(c.sessions.size() == 2);
     CHECK(c.sessions[0].payload.site == Site::Feet);
 }
 
 TEST_CASE("A health question counts by its latest answer until the last day")
 {
-    Diary d;
-    CHECK_FALSE(contentsFor(d.record(), day("2026-02-01"), day("2026-02-28")).screened);
+    Facts d;
+    CHECK_FALSE(contentsFor(d.on(day("2026-02-28")), day("2026-02-01")).screened);
     d.adult().screened(day("2026-01-01"), {ScreeningRow::PoweredImplant, ScreeningRow::Pregnancy});
     d.screened(day("2026-02-10"), {ScreeningRow::Pregnancy});
     d.screened(day("2026-03-10"), {});
     d.add(Clearance{ScreeningRow::Pregnancy, "a clinician", day("2026-02-11"), {}}, day("2026-02-11"));
     d.add(Clearance{ScreeningRow::Pregnancy, "a clinician", day("2026-03-11"), {}}, day("2026-03-11"));
-    const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
     CHECK(c.screened);
     CHECK(c.screeningYes == std::vector{ScreeningRow::Pregnancy});
     CHECK(c.clearances.size() == 1);
-    CHECK(contentsFor(d.record(), day("2026-01-01"), day("2026-01-31")).screeningYes.size() == 2);
-    CHECK(contentsFor(d.record(), day("2026-03-01"), day("2026-03-31")).screeningYes.empty());
-    CHECK_FALSE(contentsFor(d.record(), day("2025-01-01"), day("2025-12-31")).screened);
+    CHECK(contentsFor(d.on(day("2026-01-31")), day("2026-01-01")).screeningYes.size() == 2);
+    CHECK(contentsFor(d.on(day("2026-03-31")), day("2026-03-01")).screeningYes.empty());
+    CHECK_FALSE(contentsFor(d.on(day("2025-12-31")), day("2025-01-01")).screened);
 }
 
 TEST_CASE("Course, machine and weighings are on the page")
 {
-    Diary d;
+    Facts d;
     d.adult().screened(day("2026-02-01"));
     Machine machine;
     machine.name = "the one in the cupboard";
@@ -126,7 +126,7 @@ TEST_CASE("Course, machine and weighings are on the page")
     d.add(Weighing{DiarySite::Hands, Milligrams{1000}, Milligrams{1150}, 5}, day("2026-02-03"));
     d.add(Weighing{DiarySite::Feet, Milligrams{1000}, Milligrams{1300}, 5}, day("2026-02-03"));
     d.add(Weighing{DiarySite::Hands, Milligrams{1000}, Milligrams{1050}, 5}, day("2026-01-03"));
-    const auto c = contentsFor(d.record(), day("2026-02-01"), day("2026-02-28"));
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
     CHECK(c.machine->name == "the one in the cupboard");
     const auto& hands = of(c, DiarySite::Hands);
     CHECK(hands.sessionsPlanned == 7); // in four weeks

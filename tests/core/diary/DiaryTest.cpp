@@ -1,21 +1,21 @@
-#include "situation/Sites.h"
+#include "diary/Diary.h"
 
 #include "core/Build.h"
 
 #include <catch2/catch.hpp>
 
-using namespace firstdew::situation;
+using namespace firstdew::diary;
 using build::day;
-using build::Diary;
+using build::Facts;
 
 namespace {
 
 const LocalDate kDay = day("2026-03-01");
 
-std::vector<DiarySite> inUse(const Diary& d)
+std::vector<DiarySite> inUse(const Facts& d)
 {
     std::vector<DiarySite> out;
-    for (const SiteInUse& s : sitesInUse(d.record()))
+    for (const SiteInUse& s : d.on(kEndOfTime).sitesInUse())
         out.push_back(s.site);
     return out;
 }
@@ -24,7 +24,7 @@ std::vector<DiarySite> inUse(const Diary& d)
 
 TEST_CASE("hand + foot is two diary sites treated in one session")
 {
-    const auto used = sitesInUse(Diary().add(SiteUse{Site::HandFoot, true}, kDay).record());
+    const auto used = Facts().add(SiteUse{Site::HandFoot, true}, kDay).on(kEndOfTime).sitesInUse();
     REQUIRE(used.size() == 2);
     CHECK(used[0].site == DiarySite::Hands);
     CHECK(used[1].site == DiarySite::Feet);
@@ -33,78 +33,78 @@ TEST_CASE("hand + foot is two diary sites treated in one session")
 
 TEST_CASE("what was never chosen counts once something is recorded, and what was dropped does not")
 {
-    CHECK(inUse(Diary()).empty());
-    CHECK(inUse(Diary().checkIn(DiarySite::Armpits, kDay, Level::Dry)) == std::vector{DiarySite::Armpits});
-    CHECK(inUse(Diary().session(Site::Feet, kDay)) == std::vector{DiarySite::Feet});
-    CHECK(inUse(Diary().session(Site::Feet, kDay).add(SiteUse{Site::Feet, false}, kDay + 1)).empty());
-    CHECK(inUse(Diary().add(SiteUse{Site::Feet, false}, kDay).add(SiteUse{Site::Feet, true}, kDay + 1)).size() == 1);
+    CHECK(inUse(Facts()).empty());
+    CHECK(inUse(Facts().checkIn(DiarySite::Armpits, kDay, Level::Dry)) == std::vector{DiarySite::Armpits});
+    CHECK(inUse(Facts().session(Site::Feet, kDay)) == std::vector{DiarySite::Feet});
+    CHECK(inUse(Facts().session(Site::Feet, kDay).add(SiteUse{Site::Feet, false}, kDay + 1)).empty());
+    CHECK(inUse(Facts().add(SiteUse{Site::Feet, false}, kDay).add(SiteUse{Site::Feet, true}, kDay + 1)).size() == 1);
 }
 
 TEST_CASE("of two chosen ways to treat a site the one last used counts")
 {
-    Diary d;
+    Facts d;
     d.add(SiteUse{Site::Hands, true}, kDay).add(SiteUse{Site::HandFoot, true}, kDay).session(Site::Hands, kDay + 1);
-    CHECK(sitesInUse(d.record()).at(0).treatedAs == Site::Hands);
+    CHECK(d.on(kEndOfTime).sitesInUse().at(0).treatedAs == Site::Hands);
     d.session(Site::HandFoot, kDay + 9);
-    CHECK(sitesInUse(d.record()).at(0).treatedAs == Site::HandFoot);
+    CHECK(d.on(kEndOfTime).sitesInUse().at(0).treatedAs == Site::HandFoot);
 }
 
 TEST_CASE("a pause holds until it is lifted")
 {
-    Diary d;
+    Facts d;
     d.add(SiteUse{Site::Hands, true}, kDay).add(Pause{Site::Hands, true}, kDay + 1);
-    CHECK(sitesInUse(d.record()).at(0).paused);
+    CHECK(d.on(kEndOfTime).sitesInUse().at(0).paused);
     d.add(Pause{Site::Hands, false}, kDay + 2);
-    CHECK_FALSE(sitesInUse(d.record()).at(0).paused);
+    CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
 }
 
 TEST_CASE("session days are completed ones, each once, up to the day asked for")
 {
-    Diary d;
+    Facts d;
     d.session(Site::Hands, kDay).session(Site::HandFoot, kDay).session(Site::Hands, kDay + 3);
     Session broken;
     broken.site = Site::Hands;
     broken.completed = false;
     d.add(broken, kDay + 2);
-    CHECK(sessionDays(d.record(), DiarySite::Hands, kDay + 9) == std::vector{kDay, kDay + 3});
-    CHECK(sessionDays(d.record(), DiarySite::Hands, kDay + 2) == std::vector{kDay});
-    CHECK(sessionDays(d.record(), DiarySite::Feet, kDay + 9) == std::vector{kDay});
+    CHECK(d.on(kDay + 9).at(DiarySite::Hands).sessionDays == std::vector{kDay, kDay + 3});
+    CHECK(d.on(kDay + 2).at(DiarySite::Hands).sessionDays == std::vector{kDay});
+    CHECK(d.on(kDay + 9).at(DiarySite::Feet).sessionDays == std::vector{kDay});
 }
 
 TEST_CASE("of several reports of a day the wettest counts, with what went with it")
 {
-    Diary d;
+    Facts d;
     d.checkIn(DiarySite::Hands, kDay, Level::Clammy, {Circumstance::Heat}).checkIn(DiarySite::Hands, kDay, Level::Dry);
-    const auto reports = dayReports(d.record(), DiarySite::Hands, kDay);
+    const auto reports = d.on(kDay).at(DiarySite::Hands).reports;
     REQUIRE(reports.size() == 1);
     CHECK(reports[0].level == Level::Clammy);
     CHECK(reports[0].with.contains(Circumstance::Heat));
-    CHECK(dayReports(d.record(), DiarySite::Feet, kDay).empty());
+    CHECK(d.on(kDay).at(DiarySite::Feet).reports.empty());
 }
 
 TEST_CASE("a bath runs from its first event to its stop or its logged session")
 {
-    Diary d;
+    Facts d;
     BathPrepared prepared;
     prepared.bath = "b1";
     d.add(prepared, kDay);
-    CHECK_FALSE(bathRunning(d.record()));
+    CHECK(d.on(kEndOfTime).running() == nullptr);
     BathEvent e;
     e.bath = "b1";
     d.add(e, kDay);
-    CHECK(bathRunning(d.record()));
-    Diary stopped = d;
+    CHECK(d.on(kEndOfTime).running() != nullptr);
+    Facts stopped = d;
     e.sequence = 1;
     e.event = BathEventKind::Stop;
-    CHECK_FALSE(bathRunning(stopped.add(e, kDay).record()));
+    CHECK(stopped.add(e, kDay).on(kEndOfTime).running() == nullptr);
     Session s;
     s.bath = "b1";
-    CHECK_FALSE(bathRunning(d.add(s, kDay).record()));
+    CHECK(d.add(s, kDay).on(kEndOfTime).running() == nullptr);
 }
 
 TEST_CASE("of the events of a bath the last in number counts, and other baths are not this one")
 {
-    Diary d;
+    Facts d;
     BathPrepared prepared;
     prepared.bath = "b2";
     const auto event = [](const char* bath, int sequence, BathEventKind kind) {
@@ -115,19 +115,19 @@ TEST_CASE("of the events of a bath the last in number counts, and other baths ar
         return e;
     };
     d.add(event("b1", 0, BathEventKind::Begin), kDay).add(prepared, kDay);
-    CHECK_FALSE(bathRunning(d.record()));
+    CHECK(d.on(kEndOfTime).running() == nullptr);
     d.add(event("b2", 1, BathEventKind::Stop), kDay).add(event("b2", 0, BathEventKind::Begin), kDay);
-    CHECK_FALSE(bathRunning(d.record()));
+    CHECK(d.on(kEndOfTime).running() == nullptr);
     d.add(event("b2", 2, BathEventKind::Tick), kDay).add(event("b1", 3, BathEventKind::Stop), kDay);
-    CHECK(bathRunning(d.record()));
+    CHECK(d.on(kEndOfTime).running() != nullptr);
     Session s;
     s.bath = "b1";
-    CHECK(bathRunning(d.add(s, kDay).record()));
+    CHECK(d.add(s, kDay).on(kEndOfTime).running() != nullptr);
 }
 
 TEST_CASE("a pause of another kind of session is none of this one")
 {
-    Diary d;
+    Facts d;
     d.add(SiteUse{Site::Hands, true}, kDay).add(Pause{Site::Feet, true}, kDay);
-    CHECK_FALSE(sitesInUse(d.record()).at(0).paused);
+    CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
 }

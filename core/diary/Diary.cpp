@@ -1,0 +1,102 @@
+#include "diary/Diary.h"
+
+#include <algorithm>
+
+namespace firstdew::diary {
+
+namespace {
+
+constexpr Site aloneFor(DiarySite site)
+{
+    switch (site) {
+    case DiarySite::Hands: return Site::Hands;
+    case DiarySite::Feet: return Site::Feet;
+    case DiarySite::Armpits: return Site::Armpits;
+    }
+    return Site::Hands;
+}
+
+/// The kind of the latest session or course that treats `site`; of both at one minute the session.
+std::optional<Site> lastTreatedAs(const Diary& diary, DiarySite site)
+{
+    const auto treating = [&](const auto& e) { return treats(e.payload.site).contains(site); };
+    const auto session = std::find_if(diary.sessions.rbegin(), diary.sessions.rend(), treating);
+    const auto course = std::find_if(diary.courses.rbegin(), diary.courses.rend(), treating);
+    if (session != diary.sessions.rend() && (course == diary.courses.rend() || session->happened >= course->happened))
+        return session->payload.site;
+    if (course != diary.courses.rend())
+        return course->payload.site;
+    return std::nullopt;
+}
+
+std::optional<Site> treatedAs(const Diary& diary, DiarySite site)
+{
+    std::optional<Site> as;
+    bool dropped = false;
+    for (const Site kind : allOf<Site>()) {
+        if (!treats(kind).contains(site) || !diary.chosen[kind])
+            continue;
+        if (*diary.chosen[kind])
+            as = kind;
+        else
+            dropped = true;
+    }
+    const auto last = lastTreatedAs(diary, site);
+    if (as)
+        return last && diary.chosen[*last] == true ? last : as;
+    if (dropped)
+        return std::nullopt;
+    if (last)
+        return last;
+    return diary.at(site).reports.empty() ? std::nullopt : std::optional(aloneFor(site));
+}
+
+} // namespace
+
+const CareSheet* Diary::careSheet() const { return careSheets.empty() ? nullptr : &careSheets.back().payload; }
+
+bool Diary::answeredYes(ScreeningRow row) const
+{
+    const auto& given = answers[row];
+    if (given.empty())
+        return false;
+    const auto recordedLast = std::max_element(given.begin(), given.end(),
+                                               [](const auto& a, const auto& b) { return a.position < b.position; });
+    return given.back().yes || recordedLast->yes;
+}
+
+const LedSession* Diary::running() const
+{
+    const auto led = ledSessions.find(latestLed);
+    if (led == ledSessions.end() || !led->second.prepared || led->second.logged || led->second.events.empty() ||
+        led->second.events.back().event == BathEventKind::Stop)
+        return nullptr;
+    return &led->second;
+}
+
+const DayReport* Diary::reportOn(DiarySite site, LocalDate day) const
+{
+    const auto& reports = at(site).reports;
+    const auto found = std::lower_bound(reports.begin(), reports.end(), day,
+                                        [](const DayReport& r, LocalDate d) { return r.date < d; });
+    return found != reports.end() && found->date == day ? &*found : nullptr;
+}
+
+const Entry<CheckIn>* Diary::checkInOn(DiarySite site, LocalDate day) const
+{
+    const auto found = std::find_if(checkIns.rbegin(), checkIns.rend(), [&](const auto& e) {
+        return e.happened.date < day || (e.happened.date == day && e.payload.site == site);
+    });
+    return found != checkIns.rend() && found->happened.date == day ? &*found : nullptr;
+}
+
+std::vector<SiteInUse> Diary::sitesInUse() const
+{
+    std::vector<SiteInUse> out;
+    for (const DiarySite site : allOf<DiarySite>())
+        if (const auto as = treatedAs(*this, site))
+            out.push_back({site, *as, paused[*as]});
+    return out;
+}
+
+} // namespace firstdew::diary

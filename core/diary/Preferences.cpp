@@ -1,0 +1,74 @@
+#include "diary/Preferences.h"
+
+#include <charconv>
+#include <fmt/format.h>
+
+namespace firstdew::diary {
+
+namespace {
+
+constexpr std::string_view kRisk = "risk";
+constexpr std::string_view kCues = "sound";
+constexpr std::string_view kSpeaker = "voice";
+constexpr std::string_view kVibration = "vibration";
+constexpr std::string_view kTheme = "theme";
+constexpr std::string_view kTextScale = "text-scale";
+constexpr std::string_view kLanguage = "language";
+constexpr std::string_view kSummaryDays = "summary-days";
+constexpr std::string_view kCautionsRead = "cautions-read";
+
+/// The whole text as a number within [least, most], whatever the locale.
+template <class N>
+std::optional<N> numberIn(std::string_view text, N least, N most)
+{
+    N out{};
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), out);
+    if (error != std::errc() || end != text.data() + text.size() || !(out >= least && out <= most))
+        return std::nullopt;
+    return out;
+}
+
+template <class T, class U>
+void setIf(T& target, const std::optional<U>& value)
+{
+    if (value)
+        target = *value;
+}
+
+Preference stored(std::string_view key, std::string value) { return {std::string(key), std::move(value)}; }
+
+} // namespace
+
+void apply(Preferences& p, const Preference& s)
+{
+    if (s.key == kRisk)
+        setIf(p.risk, numberIn(s.value, 0.01, 0.9));
+    else if (s.key == kCues)
+        setIf(p.cues, fromWord<Cues>(s.value));
+    else if (s.key == kSpeaker)
+        setIf(p.speaker, fromWord<Speaker>(s.value));
+    else if (s.key == kVibration && (s.value == "on" || s.value == "off"))
+        p.vibration = s.value == "on";
+    else if (s.key == kTheme)
+        setIf(p.theme, fromWord<Theme>(s.value));
+    else if (s.key == kTextScale)
+        setIf(p.textScale, numberIn(s.value, 0.5, 3.0));
+    else if (s.key == kLanguage && !s.value.empty())
+        p.language = s.value;
+    else if (s.key == kSummaryDays)
+        setIf(p.summaryDays, numberIn(s.value, 1, 36600));
+    else if (s.key == kCautionsRead)
+        setIf(p.cautionsRead, LocalDate::parse(s.value));
+}
+
+Preference riskPreference(double risk) { return stored(kRisk, fmt::format("{}", risk)); }
+Preference cuesPreference(Cues cues) { return stored(kCues, std::string(word(cues))); }
+Preference speakerPreference(Speaker speaker) { return stored(kSpeaker, std::string(word(speaker))); }
+Preference vibrationPreference(bool on) { return stored(kVibration, on ? "on" : "off"); }
+Preference themePreference(Theme theme) { return stored(kTheme, std::string(word(theme))); }
+Preference textScalePreference(double scale) { return stored(kTextScale, fmt::format("{}", scale)); }
+Preference languagePreference(const std::string& language) { return stored(kLanguage, language); }
+Preference summaryDaysPreference(int days) { return stored(kSummaryDays, fmt::format("{}", days)); }
+Preference cautionsReadPreference(LocalDate day) { return stored(kCautionsRead, day.iso()); }
+
+} // namespace firstdew::diary

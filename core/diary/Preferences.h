@@ -1,0 +1,53 @@
+#pragma once
+
+#include "facts/Payloads.h"
+
+#include <optional>
+#include <string>
+
+namespace firstdew::diary {
+
+using namespace facts;
+
+enum class Theme { System, Light, Dark };
+/// What is heard in a session.
+enum class Cues { Both, Voice, Tones, None };
+/// Who speaks the prompts: the recorded clips, or the phone's own voice.
+enum class Speaker { Recorded, Device };
+
+/// What the person chose, parsed once. An unset or unreadable choice keeps the default.
+struct Preferences {
+    std::optional<double> risk; ///< chance of clamminess at which a top-up is due, 0.01 to 0.9
+    Cues cues = Cues::Both;
+    Speaker speaker = Speaker::Recorded;
+    bool vibration = true;
+    Theme theme = Theme::System;
+    double textScale = 1; ///< 0.5 to 3
+    std::optional<std::string> language;
+    int summaryDays = 90; ///< 1 to 36600
+    std::optional<LocalDate> cautionsRead;
+    bool operator==(const Preferences&) const = default;
+};
+
+/// Takes over one stored choice; an unknown key or a value out of range changes nothing. Numbers have a decimal point
+/// in every locale.
+void apply(Preferences& preferences, const Preference& stored);
+
+/// The choice as it is stored.
+[[nodiscard]] Preference riskPreference(double risk);
+[[nodiscard]] Preference cuesPreference(Cues cues);
+[[nodiscard]] Preference speakerPreference(Speaker speaker);
+[[nodiscard]] Preference vibrationPreference(bool on);
+[[nodiscard]] Preference themePreference(Theme theme);
+[[nodiscard]] Preference textScalePreference(double scale);
+[[nodiscard]] Preference languagePreference(const std::string& language);
+[[nodiscard]] Preference summaryDaysPreference(int days);
+[[nodiscard]] Preference cautionsReadPreference(LocalDate day);
+
+} // namespace firstdew::diary
+
+namespace firstdew::facts {
+FIRSTDEW_WORDS(diary::Theme, "system", "light", "dark");
+FIRSTDEW_WORDS(diary::Cues, "both", "voice", "tones", "none");
+FIRSTDEW_WORDS(diary::Speaker, "recorded", "device");
+} // namespace firstdew::facts

@@ -1,0 +1,31 @@
+#include "diary/Notes.h"
+#include "facts/Record.h"
+
+namespace firstdew::diary {
+
+Diary readDiary(const Record& record, LocalDate today)
+{
+    Diary diary;
+    diary.today = today;
+    Notes notes(diary);
+    forEachPayload([&](auto kind) {
+        using P = typename decltype(kind)::type;
+        for (const auto& entry : record.all<P>())
+            if (!kHappens<P> || entry.happened.date <= today)
+                notes.note(entry);
+    });
+    for (const auto& e : record.all<Screening>())
+        if (e.happened.date > today)
+            notes.answer(e, true);
+    for (const auto& e : record.all<Session>())
+        if (e.happened.date == today + 1)
+            diary.sessionsTomorrow.push_back(e);
+    return diary;
+}
+
+Diary readDiary(std::span<const Fact> facts, std::string_view person, LocalDate today)
+{
+    return readDiary(recordOf(facts, person), today);
+}
+
+} // namespace firstdew::diary
