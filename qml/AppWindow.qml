@@ -84,12 +84,13 @@ Window {
         PlaceLoader { name: Place.Plan; page: Part.PlanPart }
         Loader {
             id: bar
+            readonly property var shown: item
             // Nothing but the session while it runs.
             visible: !(window.place === Place.Session && BathModel.busy)
             x: places.low && window.rightToLeft ? places.width - width : 0
             y: places.height - height
             width: places.low ? Theme.barWidth : places.width
-            height: places.low ? places.height : item ? implicitHeight : Theme.barHeight
+            height: places.low ? places.height : shown ? shown.implicitHeight : Theme.barHeight
             source: Router.drawn ? Router.documentOf(Part.BottomBarPart) : ""
             onLoaded: {
                 item.current = Qt.binding(() => window.place)

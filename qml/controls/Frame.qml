@@ -58,7 +58,7 @@ Item {
             flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
     }
     /// A finger is on it, if it is a button.
-    function touched(item: var): bool { return item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)) }
+    function touched(item: var): bool { return !!item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)) }
     function showFocused() {
         const item = focused
         if (frame.touched(item))
