@@ -35,6 +35,7 @@ Rectangle {
                 iconName: modelData.icon
                 kind: ButtonFace.Bare
                 stacked: true
+                implicitWidth: Theme.target // the four share the bar; their text size depends on the width
                 focusOut: 0
                 textSize: Math.min(Theme.tiny, width / 5)
                 weight: on ? Theme.strong : Font.Normal
