@@ -38,20 +38,20 @@ enum class ReasonKind {
     CourseOverrun,      ///< days past the window
     CourseFinished,     ///< count = sessions done
     SessionDoneToday,
-    ClammyAtRest,    ///< date of the report
-    ClammyStirred,   ///< clammy, but with a circumstance; date
-    ClammyTwice,     ///< two clammy reports in a row; date of the later
-    WetAtRest,       ///< wet or dripping with no circumstance; date
-    ReturnLikely,    ///< probability that dampness has begun
-    DrySpellUsual,   ///< from, to (days, 80 % range), number = day of the present spell
-    DueByForecast,   ///< date, probability = risk chosen
-    NoCheckInFor,    ///< days
-    ScreeningStops,  ///< row
-    ScreeningAsks,   ///< row
-    ScreeningStale,  ///< days since the last full screening; 0 = never
-    SkinBars,           ///< finding, date: a blister or burn that no clinician has seen
-    BirthDateMissing,   ///< no limit can be told without it
-    MachineUnsuited,    ///< no waveform of this machine may be used at the site
+    ClammyAtRest,     ///< date of the report
+    ClammyStirred,    ///< clammy, but with a circumstance; date
+    ClammyTwice,      ///< two clammy reports in a row; date of the later
+    WetAtRest,        ///< wet or dripping with no circumstance; date
+    ReturnLikely,     ///< probability that dampness has begun
+    DrySpellUsual,    ///< from, to (days, 80 % range), number = day of the present spell
+    DueByForecast,    ///< date, probability = risk chosen
+    NoCheckInFor,     ///< days
+    ScreeningStops,   ///< row
+    ScreeningAsks,    ///< row
+    ScreeningStale,   ///< days since the last full screening; 0 = never
+    SkinBars,         ///< finding, date: a blister or burn that no clinician has seen
+    BirthDateMissing, ///< no limit can be told without it
+    MachineUnsuited,  ///< no waveform of this machine may be used at the site
     NoResponse,
     ResponseGood,
     ResponseStrong,

@@ -37,9 +37,9 @@ void BathChoice::settle()
     const auto& s = m_store.situation();
     if (!m_chosen && s.first)
         m_site = s.sites[*s.first].treatedAs;
-    const auto* sheet = m_store.record().latest<CareSheet>();
+    const auto* sheet = m_store.diary().careSheet();
     const Machine m = machine();
-    const bool pulsed = m_site == Site::Armpits || (sheet && sheet->payload.waveform == Waveform::Pulsed) ||
+    const bool pulsed = m_site == Site::Armpits || (sheet && sheet->waveform == Waveform::Pulsed) ||
                         (s.age == AgeGroup::Child && m.pulsed) || !m.direct;
     m_waveform = pulsed ? Waveform::Pulsed : Waveform::Direct;
     const auto ways = protocol::waysFor(m_site);
@@ -54,7 +54,7 @@ QVariantList BathChoice::sites() const
         const auto& used = m_store.situation().sites;
         const bool inUse = std::any_of(used.begin(), used.end(), [&](const auto& s) { return s.treatedAs == site; });
         const auto phases = protocol::phasesFor(site);
-        out.append(QVariantMap{{"site", token(site)},
+        out.append(QVariantMap{{"site", static_cast<int>(site)},
                                {"name", words::siteName(site)},
                                {"minutes", words::minutes(phases.hold.s * phases.phases / 60)},
                                {"inUse", inUse}});
@@ -83,20 +83,16 @@ QVariantList BathChoice::ways() const
     return out;
 }
 
-Machine BathChoice::machine() const
-{
-    const auto* m = m_store.record().latest<Machine>();
-    return m ? m->payload : Machine{};
-}
+Machine BathChoice::machine() const { return m_store.diary().machine.value_or(Machine{}); }
 
 protocol::LimitAnswer BathChoice::limitWith(Waveform waveform) const
 {
-    return protocol::limitFor(protocol::limitQueryFor(m_store.record(), m_site, waveform, m_store.situation().today));
+    return protocol::limitFor(protocol::limitQueryFor(m_store.diary(), m_site, waveform));
 }
 
 protocol::CurrentAdvice BathChoice::advice() const
 {
-    return protocol::currentAdviceFor(m_store.record(), m_site, m_waveform, limit().limit, m_store.situation().today);
+    return protocol::currentAdviceFor(m_store.diary(), m_site, m_waveform, limit().limit);
 }
 
 Result<protocol::Script> BathChoice::script() const
@@ -109,18 +105,18 @@ Result<protocol::Script> BathChoice::script() const
     q.way = m_way;
     q.firstSide = m_side;
     q.limit = limit().limit;
-    if (const auto* sheet = m_store.record().latest<CareSheet>()) {
-        q.raise = sheet->payload.raise.value_or(q.raise);
-        q.lower = sheet->payload.lower.value_or(q.lower);
-        q.swapping = sheet->payload.swapping.value_or(q.swapping);
+    if (const auto* sheet = m_store.diary().careSheet()) {
+        q.raise = sheet->raise.value_or(q.raise);
+        q.lower = sheet->lower.value_or(q.lower);
+        q.swapping = sheet->swapping.value_or(q.swapping);
     }
     return protocol::scriptFor(q);
 }
 
 std::string BathChoice::giver() const
 {
-    const auto* sheet = m_store.record().latest<CareSheet>();
-    return sheet ? sheet->payload.who : std::string();
+    const auto* sheet = m_store.diary().careSheet();
+    return sheet ? sheet->who : std::string();
 }
 
 } // namespace firstdew::viewmodels

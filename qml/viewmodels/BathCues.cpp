@@ -10,7 +10,6 @@ namespace firstdew::viewmodels {
 
 namespace {
 
-constexpr const char* kVibration = "vibration";
 /// The end of a step is known to the second; what moves by less has not moved.
 constexpr long long kSameEndMs = 1500;
 
@@ -32,12 +31,7 @@ bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
 
 } // namespace
 
-bool wantsVibration(const Store& store) { return store.preference(kVibration).value_or("on") == "on"; }
-
-void setWantsVibration(Store& store, bool wanted)
-{
-    store.setPreference(QString::fromLatin1(kVibration), wanted ? QStringLiteral("on") : QStringLiteral("off"));
-}
+bool wantsVibration(const Store& store) { return store.diary().preferences.vibration; }
 
 void BathCues::give(const bath::Effect& effect)
 {

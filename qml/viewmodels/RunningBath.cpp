@@ -1,6 +1,5 @@
 #include "RunningBath.h"
 
-#include "situation/Sites.h"
 #include "words/Errors.h"
 
 #include <QUuid>
@@ -40,17 +39,6 @@ BathPrepared preparedOf(const protocol::ScriptRequest& q, Milliamps target)
     return p;
 }
 
-/// The events kept of that session, in their order.
-std::vector<BathEvent> eventsOf(const Record& record, const std::string& bath)
-{
-    std::vector<BathEvent> events;
-    for (const auto& e : record.all<BathEvent>())
-        if (e.payload.bath == bath)
-            events.push_back(e.payload);
-    std::sort(events.begin(), events.end(), [](const auto& a, const auto& b) { return a.sequence < b.sequence; });
-    return events;
-}
-
 } // namespace
 
 RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(cues)
@@ -66,7 +54,8 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
 bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers)
 {
     const BathPrepared prepared = preparedOf(script.request, target);
-    if (!m_store.appendAll({answers, prepared}))
+    const Payload begun[] = {answers, prepared};
+    if (!m_store.append(begun))
         return false;
     m_id = prepared.bath;
     m_sequence = 0;
@@ -81,21 +70,21 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
 
 std::optional<BathPrepared> RunningBath::comeBack()
 {
-    const auto& record = m_store.record();
-    const auto* prepared = record.latest<BathPrepared>();
-    if (!prepared || !situation::bathRunning(record))
+    const auto* led = m_store.diary().running();
+    if (led == nullptr)
         return std::nullopt;
-    const auto events = eventsOf(record, prepared->payload.bath);
-    auto state = bath::replay(prepared->payload, events);
+    const BathPrepared prepared = *led->prepared;
+    const std::vector<BathEvent> events = led->events;
+    auto state = bath::replay(prepared, events);
     if (!state) {
         emit refused(words::errorSentence(state.error()));
         return std::nullopt;
     }
-    m_id = prepared->payload.bath;
+    m_id = prepared.bath;
     m_sequence = events.empty() ? 0 : events.back().sequence + 1;
     m_state = *state;
     watch();
-    return prepared->payload;
+    return prepared;
 }
 
 /// On disk before anything is said or shown of it. A disk that fails must not stop the lead: safety first.
@@ -109,7 +98,8 @@ void RunningBath::keep(const bath::Event& event, Instant now)
     kept.meanwhile = event.meanwhile;
     kept.wallMs = now.wallMs;
     kept.monotonicMs = now.monotonicMs;
-    if (m_store.appendQuietly(kept))
+    const Payload payload = kept;
+    if (m_store.append({&payload, 1}, Store::Assess::Later))
         ++m_sequence;
 }
 

@@ -1,5 +1,6 @@
 #include "Application.h"
 #include "BathModel.h"
+#include "PlanModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "ports/Absent.h"
@@ -77,7 +78,7 @@ struct Led {
     {
         REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
-        bath.chooseSite("feet");
+        bath.chooseSite(ui::Site::Feet);
         bath.goOn();
         Screening all;
         for (const auto row : allOf<ScreeningRow>())
@@ -103,7 +104,7 @@ TEST_CASE("No session begins where its alarm could not be heard")
     s.askToBegin();
     CHECK(s.bath.page() == "prepare");
     CHECK(s.bath.refusal() == "A part of this program is missing. Install Firstdew again.");
-    CHECK(s.store.record().latest<BathPrepared>() == nullptr);
+    CHECK(s.store.diary().ledSessions.empty());
     CHECK_FALSE(s.awake.on);
 }
 
@@ -147,7 +148,7 @@ TEST_CASE("Each step is felt where the person wants it, the alarm always")
 {
     const bool wanted = GENERATE(true, false);
     Led s;
-    s.store.setPreference("vibration", wanted ? "on" : "off");
+    REQUIRE(s.store.append(diary::vibrationPreference(wanted)));
     s.begin();
     s.bath.primary();
     CHECK((s.haptics.count("pulse") > 0) == wanted);
@@ -162,9 +163,8 @@ TEST_CASE("Whoever chose nothing feels each step")
 {
     Led s;
     CHECK(viewmodels::wantsVibration(s.store));
-    viewmodels::setWantsVibration(s.store, false);
+    viewmodels::PlanModel(s.store).setVibration(false);
     CHECK_FALSE(viewmodels::wantsVibration(s.store));
-    CHECK(s.store.preference("vibration") == "off");
 }
 
 TEST_CASE("After an interruption nothing outside the app says what the machine does, until the person has said it")
