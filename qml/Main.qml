@@ -3,12 +3,12 @@ import Firstdew
 
 Window {
     id: window
-    width: Look.startWidth
-    height: Look.startHeight
+    width: Appearance.startWidth
+    height: Appearance.startHeight
     visible: true
     title: Router.drawn ? "Firstdew" : "" // X11 reads a table of letters for it
     color: Theme.paper
-    property string place: Look.startPage
+    property string place: Appearance.startPage
     Component.onCompleted: {
         Router.place.connect(go)
         Router.page.connect(open)
@@ -19,7 +19,7 @@ Window {
         if (BathModel.page !== "choose")
             place = "bath"
     }
-    readonly property bool rightToLeft: Look.rightToLeft
+    readonly property bool rightToLeft: Appearance.rightToLeft
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
 

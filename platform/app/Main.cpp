@@ -1,5 +1,5 @@
 #include "BathModel.h"
-#include "Look.h"
+#include "Appearance.h"
 #include "Options.h"
 #include "Reminding.h"
 #include "SelfTest.h"
@@ -50,9 +50,9 @@ void takeFonts()
     QGuiApplication::setFont(font);
 }
 
-viewmodels::Look::Asked asked(const app::Options& o)
+viewmodels::Appearance::Asked asked(const app::Options& o)
 {
-    viewmodels::Look::Asked a;
+    viewmodels::Appearance::Asked a;
     a.theme = o.theme;
     a.language = o.language;
     a.page = o.page;
@@ -70,7 +70,7 @@ ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels:
     const std::string how = chosen == "none" && bath.way() == QLatin1String("hands-under") ? "both" : chosen;
     const bool own = store.preference("voice") == "device";
     return {how == "both" || how == "voice", how == "both" || how == "tones",
-            own ? viewmodels::Look::instance()->language().toStdString() : std::string(),
+            own ? viewmodels::Appearance::instance()->language().toStdString() : std::string(),
             [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
 }
 
@@ -86,7 +86,7 @@ void comeToFront(QQuickWindow& window, const QString& place)
 /// the same.
 bool speak(QTranslator& translator, QQmlEngine& engine, QString& spoken)
 {
-    const QString language = viewmodels::Look::instance()->language();
+    const QString language = viewmodels::Appearance::instance()->language();
     if (language == spoken)
         return false;
     spoken = language;
@@ -129,7 +129,7 @@ int main(int argc, char** argv)
 
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString());
-    viewmodels::Look look(asked(*options));
+    viewmodels::Appearance appearance(asked(*options));
     app::System system(*options);
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
@@ -141,7 +141,7 @@ int main(int argc, char** argv)
     QTranslator translator;
     QString spoken;
     speak(translator, engine, spoken);
-    QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] {
+    QObject::connect(&appearance, &viewmodels::Appearance::changed, &engine, [&] {
         if (!speak(translator, engine, spoken))
             return;
         system.speak();

@@ -1,6 +1,6 @@
 #include "Remind.h"
 
-#include "Look.h"
+#include "Appearance.h"
 #include "Reminding.h"
 #include "SystemClock.h"
 #include "linux/DesktopNotifier.h"
@@ -68,13 +68,13 @@ int remind(const Options& options, QCoreApplication& program)
 
     SystemClock clock(options.testNow, options.testSpeed);
     viewmodels::Store store(clock, options.store.toStdString());
-    viewmodels::Look::Asked asked;
+    viewmodels::Appearance::Asked asked;
     asked.language = options.language;
-    const viewmodels::Look look(asked);
+    const viewmodels::Appearance appearance(asked);
     QTranslator translator;
-    if (translator.load(QStringLiteral(":/i18n/firstdew_") + look.language()))
+    if (translator.load(QStringLiteral(":/i18n/firstdew_") + appearance.language()))
         QCoreApplication::installTranslator(&translator);
-    QLocale::setDefault(QLocale(look.language()));
+    QLocale::setDefault(QLocale(appearance.language()));
     linuxside::DesktopNotifier notifier(linuxside::DesktopNotifier::stateFor(options.store));
     Reminding reminding(store, notifier);
     const auto endWhenAnswered = [&] {

@@ -1,6 +1,6 @@
 #include "SelfTest.h"
 
-#include "Look.h"
+#include "Appearance.h"
 
 #include <QDirIterator>
 #include <QGuiApplication>
@@ -63,7 +63,7 @@ int selfTest(QQuickWindow& window, const QString& pictures)
 
     int failures = static_cast<int>(seen.size());
     for (const QString& theme : {QStringLiteral("light"), QStringLiteral("dark")}) {
-        viewmodels::Look::instance()->showTheme(theme);
+        viewmodels::Appearance::instance()->showTheme(theme);
         for (const QString& page : pages) {
             const auto warningsBefore = seen.size();
             QVariant shown;

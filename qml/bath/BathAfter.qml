@@ -21,29 +21,29 @@ Frame {
         touched = true
     }
     Card {
-        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Current at zero, machine off, then lift out.") }
+        Label { role: Label.Strong; Layout.fillWidth: true; text: qsTr("Current at zero, machine off, then lift out.") }
         Label { Layout.fillWidth: true; text: qsTr("Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.") }
-        Label { visible: BathModel.cellsLow; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
+        Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
     }
     OneOf {
         label: qsTr("How did it feel?")
-        options: ["nothing-felt", "comfortable", "strong", "unpleasant", "painful"].map(c => ({ value: c, text: Look.words.comfort(c) }))
+        options: ["nothing-felt", "comfortable", "strong", "unpleasant", "painful"].map(c => ({ value: c, text: Appearance.phrases.comfort(c) }))
         value: page.comfort
         onChosen: c => page.comfort = c
     }
     Stepper {
         label: qsTr("Highest comfortable reading")
-        shown: page.said && page.comfortable > 0 ? Look.words.milliamps(page.comfortable) : qsTr("Not said")
+        shown: page.said && page.comfortable > 0 ? Appearance.phrases.milliamps(page.comfortable) : qsTr("Not said")
         onLess: page.change(-page.step)
         onMore: page.change(page.step)
     }
     ColumnLayout {
         Layout.fillWidth: true
         spacing: Theme.small
-        Label { role: "label"; text: qsTr("Skin now"); Layout.fillWidth: true }
+        Label { role: Label.Small; text: qsTr("Skin now"); Layout.fillWidth: true }
         SomeOf {
-            tokens: Look.words.skinFindings
-            name: token => Look.words.skin(token)
+            tokens: Appearance.phrases.skinFindings
+            name: token => Appearance.phrases.skin(token)
             chosen: page.skin
             alone: "fine"
             onToggled: now => page.skin = now
@@ -52,16 +52,16 @@ Frame {
     Label {
         visible: page.skin.includes("redness") || page.skin.includes("itch")
         Layout.fillWidth: true
-        role: "label"
+        role: Label.Small
         text: qsTr("Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.")
     }
     Label {
         visible: page.skin.includes("blister") || page.skin.includes("burn")
         Layout.fillWidth: true
-        role: "strong"
+        role: Label.Strong
         color: Theme.danger
         text: qsTr("No further bath until a clinician has seen it. Seek help if it is painful or large.")
     }
     Field { id: note; label: qsTr("Note, if you wish") }
-    ActionButton { kind: "now"; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
 }

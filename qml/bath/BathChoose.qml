@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
-    title: Look.words.place("bath")
+    title: Appearance.phrases.place("bath")
     Heading { text: qsTr("Where") }
     Repeater {
         model: BathModel.sites.length
@@ -28,11 +28,11 @@ Frame {
     }
     Card {
         kind: BathModel.allowed ? "plain" : "danger"
-        Label { role: "strong"; text: BathModel.limitText; Layout.fillWidth: true }
+        Label { role: Label.Strong; text: BathModel.limitText; Layout.fillWidth: true }
         Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
-        Label { visible: text !== ""; role: "label"; text: BathModel.lengthText; Layout.fillWidth: true }
+        Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }
-    Label { visible: text !== ""; role: "strong"; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
-    ActionButton { kind: "now"; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
+    Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
 }

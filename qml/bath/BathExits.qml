@@ -23,5 +23,5 @@ GridLayout {
     FontMetrics { id: small; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
     ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
-    ActionButton { leastHigh: Theme.bathTarget; kind: exits.alarm ? "alarm" : "danger"; side: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
+    ActionButton { leastHigh: Theme.bathTarget; kind: exits.alarm ? ButtonFace.Alarm : ButtonFace.Danger; side: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
 }

@@ -42,7 +42,7 @@ Item {
                     Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
-                    role: page.height > Theme.tall ? "display" : "title"
+                    role: page.height > Theme.tall ? Label.Display : Label.Title
                     Layout.fillWidth: true
                     text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence || ""
                     color: page.ink
@@ -88,10 +88,10 @@ Item {
                         Text { text: page.r.target || ""; color: page.ink; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong; anchors.horizontalCenter: parent.horizontalCenter; Accessible.ignored: true }
                     }
                 }
-                Label { visible: page.alarm; role: "strong"; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead === true; running: page.r; roomy: page.height > Theme.tall; Layout.fillWidth: true }
-                Label { visible: BathModel.refusal !== ""; role: "strong"; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
+                Label { visible: BathModel.refusal !== ""; role: Label.Strong; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
             }
         }
 
@@ -102,7 +102,7 @@ Item {
             spacing: Theme.small
             ActionButton {
                 visible: !!page.r.primary
-                kind: "now"
+                kind: ButtonFace.Now
                 textSize: Theme.title
                 leastHigh: Theme.bathTarget
                 text: page.r.primary || ""

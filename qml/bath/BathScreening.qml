@@ -20,25 +20,25 @@ Frame {
     }
     ActionButton {
         visible: BathModel.askAll
-        kind: "now"
+        kind: ButtonFace.Now
         text: qsTr("That is all")
         enabled: all.item !== null && all.item.complete
         Layout.fillWidth: true
         onClicked: if (all.item.save()) BathModel.answersDone()
     }
-    ActionButton { visible: !BathModel.askAll; kind: "now"; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
+    ActionButton { visible: !BathModel.askAll; kind: ButtonFace.Now; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
     ActionButton { visible: !BathModel.askAll; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() }
     Loader {
         active: !BathModel.askAll
         visible: active
         Layout.fillWidth: true
         sourceComponent: Card {
-            Label { role: "strong"; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Strong; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             Repeater {
                 model: PlanModel.screeningRows
-                Label { required property var modelData; role: "label"; text: Look.words.screeningShort(modelData.row); Layout.fillWidth: true }
+                Label { required property var modelData; role: Label.Small; text: Appearance.phrases.screeningShort(modelData.row); Layout.fillWidth: true }
             }
         }
     }
-    ActionButton { kind: "quiet"; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+    ActionButton { kind: ButtonFace.Quiet; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
 }

@@ -27,13 +27,13 @@ Rectangle {
         rowSpacing: 0
         Repeater {
             model: ["today", "bath", "diary", "plan"]
-            Press {
+            ActionButton {
                 id: tab
                 required property string modelData
                 readonly property bool on: bar.current === modelData
-                text: Look.words.place(modelData)
+                text: Appearance.phrases.place(modelData)
                 iconName: modelData
-                kind: "bare"
+                kind: ButtonFace.Bare
                 stacked: true
                 focusOut: 0
                 textSize: Math.min(Theme.tiny, width / 5)
@@ -46,12 +46,10 @@ Rectangle {
                 Layout.preferredWidth: 1
                 Layout.preferredHeight: bar.upright ? 1 : implicitHeight
                 Accessible.role: Accessible.PageTab
-                Accessible.name: text
                 Accessible.selected: on
-                Accessible.onPressAction: if (enabled) clicked()
                 onClicked: bar.chosen(modelData)
                 Rectangle {
-                    x: bar.upright ? (Look.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
+                    x: bar.upright ? (Appearance.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
                     y: bar.upright ? (parent.height - height) / 2 : 0
                     width: bar.upright ? Theme.focusLine : Theme.iconLarge
                     height: bar.upright ? Theme.iconLarge : Theme.focusLine

@@ -10,9 +10,9 @@ Card {
     readonly property bool done: entry !== null && entry.checkedIn && !changing
     Label {
         visible: !card.done
-        role: "lead"
+        role: Label.Lead
         Layout.fillWidth: true
-        text: card.entry ? qsTr("%1 today?").arg(Look.words.site(card.entry.site)) : ""
+        text: card.entry ? qsTr("%1 today?").arg(Appearance.phrases.site(card.entry.site)) : ""
         Accessible.role: Accessible.Heading
     }
     Late {

@@ -15,25 +15,25 @@ ColumnLayout {
         columns: Theme.largeText ? 2 : 3
         columnSpacing: Theme.gap
         Ripples {
-            level: Math.max(0, Look.words.levels.indexOf(said.level))
+            level: Math.max(0, Appearance.phrases.levels.indexOf(said.level))
             color: Theme.main
             stroke: 2.4
             Layout.preferredWidth: Theme.iconLarge
             Layout.preferredHeight: Theme.iconLarge * 0.8
         }
         Label {
-            role: "lead"
+            role: Label.Lead
             Layout.fillWidth: true
-            text: Look.words.siteIs(said.site, said.level)
+            text: Appearance.phrases.siteIs(said.site, said.level)
             Accessible.role: Accessible.Heading
         }
         ActionButton {
             Layout.columnSpan: Theme.largeText ? 2 : 1
             Layout.fillWidth: Theme.largeText
-            kind: "quiet"
+            kind: ButtonFace.Quiet
             iconName: TodayModel.canUndo ? "undo" : ""
             text: TodayModel.canUndo ? qsTr("Undo") : qsTr("Change")
-            Accessible.description: Look.words.site(said.site)
+            Accessible.description: Appearance.phrases.site(said.site)
             onClicked: if (TodayModel.canUndo) TodayModel.undo(); else said.change()
         }
     }

@@ -32,9 +32,9 @@ ColumnLayout {
         accent: Theme.nowText
         family: Theme.family
         textSize: Theme.tiny
-        mirrored: Look.rightToLeft
+        mirrored: Appearance.rightToLeft
         Accessible.role: Accessible.Chart
-        Accessible.name: qsTr("Dampness over time, %1").arg(Look.words.site(site))
+        Accessible.name: qsTr("Dampness over time, %1").arg(Appearance.phrases.site(site))
         TapHandler {
             onTapped: point => {
                 const day = chart.dayAt(point.position.x, point.position.y)
@@ -51,8 +51,8 @@ ColumnLayout {
         }
     }
     Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in this time.") }
-    Label { visible: chart.levels > 0 && chart.levels < whole.few; role: "label"; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
-    Label { visible: chart.weighed || whole.baths; role: "tiny"; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Ticks below: baths.") : qsTr("Diamonds above: weighings, in mg a minute.") }
+    Label { visible: chart.levels > 0 && chart.levels < whole.few; role: Label.Small; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
+    Label { visible: chart.weighed || whole.baths; role: Label.Tiny; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Ticks below: baths.") : qsTr("Diamonds above: weighings, in mg a minute.") }
     ReadingsChart {
         id: readings
         visible: whole.baths && count > 0
@@ -69,7 +69,7 @@ ColumnLayout {
         textSize: Theme.tiny
         mirrored: chart.mirrored
         Accessible.role: Accessible.Chart
-        Accessible.name: qsTr("Meter readings at the baths, %1").arg(Look.words.site(site))
+        Accessible.name: qsTr("Meter readings at the baths, %1").arg(Appearance.phrases.site(site))
     }
-    Label { visible: readings.visible; role: "tiny"; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.") }
+    Label { visible: readings.visible; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.") }
 }

@@ -7,7 +7,7 @@ Sheet {
     id: sheet
     property string date: ""
     readonly property var shown: TodayModel.lately.find(d => d.date === date)
-    title: Look.words.dayFull(date)
+    title: Appearance.phrases.dayFull(date)
     Repeater {
         model: sheet.shown ? sheet.shown.sites.length : 0
         ColumnLayout {
@@ -16,7 +16,7 @@ Sheet {
             readonly property var line: sheet.shown && sheet.shown.sites[index] || { site: "", level: "" }
             Layout.fillWidth: true
             spacing: Theme.small
-            Label { text: Look.words.site(one.line.site); role: "strong" }
+            Label { text: Appearance.phrases.site(one.line.site); role: Label.Strong }
             LevelChoice {
                 dense: true
                 site: one.line.site
@@ -25,5 +25,5 @@ Sheet {
             }
         }
     }
-    ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: sheet.close() }
+    ActionButton { kind: ButtonFace.Main; text: qsTr("Done"); Layout.fillWidth: true; onClicked: sheet.close() }
 }

@@ -9,20 +9,18 @@ Row {
     property var days: []
     Repeater {
         model: row.days.length // the days stay, and with them the keyboard's place, when one is filled in
-        Press {
+        ActionButton {
             id: day
             required property int index
             readonly property var shown: row.days[index] || { date: "", sites: [] }
             readonly property bool gap: shown.sites.some(s => s.level === "")
             width: row.width / Math.max(1, row.days.length)
             leastHigh: Math.max(Theme.target, column.implicitHeight + Theme.small)
-            kind: "bare"
+            kind: ButtonFace.Bare
             wordless: true
             radius: Theme.radiusSmall
-            text: Look.words.dayFull(shown.date)
-            Accessible.role: Accessible.Button
+            text: Appearance.phrases.dayFull(shown.date)
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
-            Accessible.onPressAction: if (enabled) clicked()
             onClicked: Router.sheet("DaySheet", { date: shown.date })
             Column {
                 id: column
@@ -40,14 +38,14 @@ Row {
                             visible: parent.level !== ""
                             anchors.fill: parent
                             anchors.margins: 2
-                            level: Math.max(0, Look.words.levels.indexOf(parent.level))
+                            level: Math.max(0, Appearance.phrases.levels.indexOf(parent.level))
                             color: Theme.main
                         }
                         Icon { visible: parent.level === ""; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }
                     }
                 }
                 Text {
-                    text: Look.words.dayNumber(day.shown.date)
+                    text: Appearance.phrases.dayNumber(day.shown.date)
                     font.family: Theme.family
                     font.pixelSize: Theme.tiny
                     color: Theme.inkSoft

@@ -15,8 +15,8 @@ Card {
         ColumnLayout {
             spacing: Theme.tight
             Layout.fillWidth: true
-            Label { role: "label"; color: Theme.ink; text: call.matter ? Look.words.site(call.matter.site) : ""; Layout.fillWidth: true }
-            Label { role: "title"; text: call.matter ? call.matter.title : ""; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Small; color: Theme.ink; text: call.matter ? Appearance.phrases.site(call.matter.site) : ""; Layout.fillWidth: true }
+            Label { role: Label.Title; text: call.matter ? call.matter.title : ""; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         }
     }
     Label {
@@ -26,11 +26,11 @@ Card {
     Label {
         Layout.fillWidth: true
         visible: call.thisEvening
-        role: "strong"
+        role: Label.Strong
         text: qsTr("You put it off to this evening. A reminder will come.")
     }
     ActionButton {
-        kind: "now"
+        kind: ButtonFace.Now
         text: qsTr("Start now")
         Layout.fillWidth: true
         onClicked: {
@@ -49,7 +49,7 @@ Card {
     }
     Wrap {
         Layout.fillWidth: true
-        ActionButton { kind: "quiet"; text: qsTr("Not this time"); onClicked: Router.sheet("NotNowSheet", { site: call.matter.site }) }
-        ActionButton { kind: "quiet"; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.sheet("NotNowSheet", { site: call.matter.site }) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
     }
 }

@@ -6,7 +6,7 @@ import Firstdew
 Item {
     id: frame
     property string title: ""
-    property string titleRole: canGoBack ? "title" : "display" // beside the way back there is less room
+    property int titleRole: canGoBack ? Label.Title : Label.Display // beside the way back there is less room
     property bool canGoBack: false
     property bool personal: true // of one person, whose name stands there when there are several
     default property alias content: column.data
@@ -44,7 +44,7 @@ Item {
             }
             Label {
                 visible: frame.personal && Store.several
-                role: "label"
+                role: Label.Small
                 text: Store.personName
                 Layout.fillWidth: true
                 Layout.topMargin: -Theme.gap

@@ -28,9 +28,9 @@ ColumnLayout {
             readonly property var line: form.rows[index] || ({})
             readonly property bool isYes: form.answers[line.row] === true
             kind: isYes && line.outcome === "stop" ? "danger" : "plain"
-            Label { text: Look.words.screening(card.line.row); Layout.fillWidth: true }
+            Label { text: Appearance.phrases.screening(card.line.row); Layout.fillWidth: true }
             OneOf {
-                question: Look.words.screening(card.line.row)
+                question: Appearance.phrases.screening(card.line.row)
                 options: [{ value: "no", text: qsTr("No") }, { value: "yes", text: qsTr("Yes") }]
                 value: form.answers[card.line.row] === undefined ? "" : card.isYes ? "yes" : "no"
                 onChosen: value => { const next = Object.assign({}, form.answers); next[card.line.row] = value === "yes"; form.answers = next }

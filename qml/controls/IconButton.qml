@@ -2,11 +2,7 @@ import QtQuick
 import Firstdew
 
 // A button that shows an icon alone.
-Press {
-    kind: "bare"
+ActionButton {
+    kind: ButtonFace.Bare
     wordless: true
-    Accessible.role: Accessible.Button
-    Accessible.name: text
-    Accessible.focusable: enabled
-    Accessible.onPressAction: if (enabled) clicked()
 }

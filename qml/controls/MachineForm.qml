@@ -28,12 +28,12 @@ ColumnLayout {
     ColumnLayout {
         Layout.fillWidth: true
         spacing: Theme.small
-        Label { role: "label"; text: qsTr("Current it gives (see its instructions)"); Layout.fillWidth: true }
+        Label { role: Label.Small; text: qsTr("Current it gives (see its instructions)"); Layout.fillWidth: true }
         Wrap {
             Layout.fillWidth: true
             spacing: Theme.small
-            Chip { text: Look.words.waveform("direct"); checked: form.direct; onClicked: form.direct = !form.direct }
-            Chip { text: Look.words.waveform("pulsed"); checked: form.pulsed; onClicked: form.pulsed = !form.pulsed }
+            Chip { text: Appearance.phrases.waveform("direct"); checked: form.direct; onClicked: form.direct = !form.direct }
+            Chip { text: Appearance.phrases.waveform("pulsed"); checked: form.pulsed; onClicked: form.pulsed = !form.pulsed }
         }
         Label { visible: !form.complete; color: Theme.danger; text: qsTr("Choose at least one."); Layout.fillWidth: true }
     }

@@ -18,7 +18,7 @@ ColumnLayout {
     Accessible.role: Accessible.Grouping
     Accessible.name: question
     Accessible.ignored: question === ""
-    Label { role: "label"; text: group.label; visible: text !== ""; Layout.fillWidth: true; Accessible.ignored: true }
+    Label { role: Label.Small; text: group.label; visible: text !== ""; Layout.fillWidth: true; Accessible.ignored: true }
     Wrap {
         Layout.fillWidth: true
         spacing: Theme.small

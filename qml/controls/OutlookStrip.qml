@@ -21,12 +21,12 @@ Column {
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "label"; text: Look.words.site(line.now.site) }
+                Label { role: Label.Small; text: Appearance.phrases.site(line.now.site) }
                 Label {
-                    role: "label"
+                    role: Label.Small
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
-                    text: line.now.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.now.chance)).arg(Look.words.percent(line.then.chance))
+                    text: line.now.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Appearance.phrases.percent(line.now.chance)).arg(Appearance.phrases.percent(line.then.chance))
                                                      : qsTr("No forecast before the first bath")
                 }
             }
@@ -42,7 +42,7 @@ Column {
                 Layout.fillWidth: true
                 Layout.preferredHeight: Theme.iconLarge + Theme.iconSmall + Theme.tight
                 Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Look.words.site(line.now.site))
+                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Appearance.phrases.site(line.now.site))
             }
         }
     }
@@ -58,7 +58,7 @@ Column {
                 required property int index
                 readonly property bool shown: index % (Theme.textScale > 1.4 ? 4 : 2) === 0
                 width: dates.width / Math.max(1, strip.days.length)
-                text: shown ? Look.words.dayNumber(modelData.date) : ""
+                text: shown ? Appearance.phrases.dayNumber(modelData.date) : ""
                 font.family: Theme.family
                 font.pixelSize: Theme.tiny
                 font.weight: index === 0 ? Theme.strong : Font.Normal

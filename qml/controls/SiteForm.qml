@@ -11,7 +11,7 @@ Wrap {
     Component.onCompleted: chosen = PlanModel.sites.map(s => s.treatedAs)
     function save() {
         let ok = true
-        for (const s of Look.words.sites) {
+        for (const s of Appearance.phrases.sites) {
             const used = PlanModel.sites.some(p => p.treatedAs === s)
             if (chosen.includes(s) !== used)
                 ok = PlanModel.useSite(s, chosen.includes(s)) && ok
@@ -19,10 +19,10 @@ Wrap {
         return ok
     }
     Repeater {
-        model: Look.words.sites
+        model: Appearance.phrases.sites
         Chip {
             required property string modelData
-            text: Look.words.site(modelData)
+            text: Appearance.phrases.site(modelData)
             checked: form.chosen.includes(modelData)
             onClicked: form.chosen = form.chosen.includes(modelData) ? form.chosen.filter(s => s !== modelData) : form.chosen.concat([modelData])
         }

@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// Some words of a closed set, each on or off. `tokens` and `name` come from Look.words; what is on is the page's.
+// Some words of a closed set, each on or off. `tokens` and `name` come from Appearance.phrases; what is on is the page's.
 Wrap {
     id: choice
     property var tokens: []

@@ -7,10 +7,10 @@ ColumnLayout {
     id: stirred
     property var entry: null
     spacing: Theme.gap
-    Label { role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
+    Label { role: Label.Small; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
     SomeOf {
-        tokens: Look.words.circumstances
-        name: token => Look.words.circumstance(token)
+        tokens: Appearance.phrases.circumstances
+        name: token => Appearance.phrases.circumstance(token)
         chosen: stirred.entry ? stirred.entry.with : []
         onToggled: now => TodayModel.setCircumstances(stirred.entry.site, now)
     }

@@ -10,9 +10,9 @@ Frame {
     property string to: Store.today
     Label { Layout.fillWidth: true; text: qsTr("No bath is planned on these days; the course moves around them.") }
     Card {
-        Stepper { label: qsTr("From"); shown: Look.words.dayFull(page.from); onLess: page.from = DiaryModel.plusDays(page.from, -1); onMore: { page.from = DiaryModel.plusDays(page.from, 1); if (page.to < page.from) page.to = page.from } }
-        Stepper { label: qsTr("To"); shown: Look.words.dayFull(page.to); onLess: if (page.to > page.from) page.to = DiaryModel.plusDays(page.to, -1); onMore: page.to = DiaryModel.plusDays(page.to, 1) }
-        ActionButton { kind: "main"; text: qsTr("Add"); Layout.fillWidth: true; onClicked: PlanModel.addAway(page.from, page.to) }
+        Stepper { label: qsTr("From"); shown: Appearance.phrases.dayFull(page.from); onLess: page.from = DiaryModel.plusDays(page.from, -1); onMore: { page.from = DiaryModel.plusDays(page.from, 1); if (page.to < page.from) page.to = page.from } }
+        Stepper { label: qsTr("To"); shown: Appearance.phrases.dayFull(page.to); onLess: if (page.to > page.from) page.to = DiaryModel.plusDays(page.to, -1); onMore: page.to = DiaryModel.plusDays(page.to, 1) }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Add"); Layout.fillWidth: true; onClicked: PlanModel.addAway(page.from, page.to) }
     }
     Repeater {
         model: PlanModel.away
@@ -21,8 +21,8 @@ Frame {
             required property var modelData
             RowLayout {
                 Layout.fillWidth: true
-                Label { Layout.fillWidth: true; text: card.modelData.from === card.modelData.to ? Look.words.dayFull(card.modelData.from) : qsTr("%1 to %2").arg(Look.words.dayLong(card.modelData.from)).arg(Look.words.dayLong(card.modelData.to)) }
-                IconButton { iconName: "close"; text: qsTr("Remove %1 to %2").arg(Look.words.dayLong(card.modelData.from)).arg(Look.words.dayLong(card.modelData.to)); onClicked: DiaryModel.withdraw(card.modelData.id) }
+                Label { Layout.fillWidth: true; text: card.modelData.from === card.modelData.to ? Appearance.phrases.dayFull(card.modelData.from) : qsTr("%1 to %2").arg(Appearance.phrases.dayLong(card.modelData.from)).arg(Appearance.phrases.dayLong(card.modelData.to)) }
+                IconButton { iconName: "close"; text: qsTr("Remove %1 to %2").arg(Appearance.phrases.dayLong(card.modelData.from)).arg(Appearance.phrases.dayLong(card.modelData.to)); onClicked: DiaryModel.withdraw(card.modelData.id) }
             }
         }
     }

@@ -20,7 +20,7 @@ Item {
     Component {
         id: setUp
         Frame {
-            title: Look.words.place("bath")
+            title: Appearance.phrases.place("bath")
             SetUpFirst { purpose: qsTr("Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.") }
         }
     }

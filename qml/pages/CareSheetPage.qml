@@ -15,10 +15,10 @@ Frame {
     }
     Card {
         visible: page.sheet.known
-        Heading { text: qsTr("From %1, %2").arg(page.sheet.who || "").arg(Look.words.dayYear(page.sheet.given || "")) }
-        Label { visible: (page.sheet.directLimit || -1) >= 0; Layout.fillWidth: true; text: qsTr("Direct current at most %1").arg(Look.words.milliamps(page.sheet.directLimit || 0)) }
-        Label { visible: (page.sheet.pulsedLimit || -1) >= 0; Layout.fillWidth: true; text: qsTr("Pulsed current at most %1").arg(Look.words.milliamps(page.sheet.pulsedLimit || 0)) }
-        Label { visible: (page.sheet.review || "") !== ""; Layout.fillWidth: true; text: qsTr("Review on %1").arg(Look.words.dayLong(page.sheet.review || "")) }
+        Heading { text: qsTr("From %1, %2").arg(page.sheet.who || "").arg(Appearance.phrases.dayYear(page.sheet.given || "")) }
+        Label { visible: (page.sheet.directLimit || -1) >= 0; Layout.fillWidth: true; text: qsTr("Direct current at most %1").arg(Appearance.phrases.milliamps(page.sheet.directLimit || 0)) }
+        Label { visible: (page.sheet.pulsedLimit || -1) >= 0; Layout.fillWidth: true; text: qsTr("Pulsed current at most %1").arg(Appearance.phrases.milliamps(page.sheet.pulsedLimit || 0)) }
+        Label { visible: (page.sheet.review || "") !== ""; Layout.fillWidth: true; text: qsTr("Review on %1").arg(Appearance.phrases.dayLong(page.sheet.review || "")) }
         Label { visible: (page.sheet.notes || "") !== ""; Layout.fillWidth: true; text: page.sheet.notes || "" }
         ActionButton { text: qsTr("Show as a code to scan"); Layout.fillWidth: true; onClicked: code.open() }
     }
@@ -33,17 +33,17 @@ Frame {
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("The care sheet as a QR code")
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("It holds the whole care sheet. Show it only to those who treat you.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("It holds the whole care sheet. Show it only to those who treat you.") }
     }
     Card {
         Heading { text: qsTr("Take in a care sheet") }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("A file from your prescriber. It can lower the limits, never raise them.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A file from your prescriber. It can lower the limits, never raise them.") }
         FileChoice { id: file; ending: "json"; onPathChanged: page.read = path ? KeepModel.readSheet(path) : ({}) }
         Label { visible: page.read.ok === false; color: Theme.danger; Layout.fillWidth: true; text: page.read.message || "" }
         Repeater {
             model: page.read.ok ? page.read.changes : []
             Label { required property var modelData; Layout.fillWidth: true; text: qsTr("%1: %2 (before: %3)").arg(page.fieldName(modelData.field)).arg(modelData.after || "–").arg(modelData.before || "–") }
         }
-        ActionButton { kind: "main"; visible: page.read.ok === true; text: qsTr("Take it over"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = {}; file.path = "" } } }
+        ActionButton { kind: ButtonFace.Main; visible: page.read.ok === true; text: qsTr("Take it over"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = {}; file.path = "" } } }
     }
 }

@@ -7,13 +7,13 @@ Frame {
     id: page
     canGoBack: true
     property string date: Store.today
-    title: Look.words.dayFull(date)
-    titleRole: "title"
+    title: Appearance.phrases.dayFull(date)
+    titleRole: Label.Title
     property var entries: DiaryModel.day(date)
     onDateChanged: entries = DiaryModel.day(date)
     Connections { target: DiaryModel; function onChanged() { page.entries = DiaryModel.day(page.date) } }
     function weighed(e) {
-        return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Look.words.number(e.gain, 0)).arg(Look.words.number(e.minutes, e.minutes % 1 === 0 ? 0 : 1)).arg(Look.words.number(e.rate, 1))
+        return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Appearance.phrases.number(e.gain, 0)).arg(Appearance.phrases.number(e.minutes, e.minutes % 1 === 0 ? 0 : 1)).arg(Appearance.phrases.number(e.rate, 1))
                + (e.judged === "above" ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === "usual" ? "\n" + qsTr("Within the usual range of healthy people.") : "")
     }
     GridLayout {
@@ -36,16 +36,16 @@ Frame {
             required property int index
             readonly property string site: DiaryModel.sites[index] || ""
             readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === site).pop()
-            Heading { text: Look.words.site(card.site) }
+            Heading { text: Appearance.phrases.site(card.site) }
             LevelChoice { dense: true; site: card.site; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.site, level, page.date) }
             SomeOf {
                 visible: card.line !== undefined
-                tokens: Look.words.circumstances
-                name: token => Look.words.circumstance(token)
+                tokens: Appearance.phrases.circumstances
+                name: token => Appearance.phrases.circumstance(token)
                 chosen: card.line ? card.line.with : []
                 onToggled: now => TodayModel.setCircumstances(card.site, now, page.date)
             }
-            Label { visible: card.line !== undefined && card.line.corrected; role: "label"; text: qsTr("Corrected; the first entry is kept beside it."); Layout.fillWidth: true }
+            Label { visible: card.line !== undefined && card.line.corrected; role: Label.Small; text: qsTr("Corrected; the first entry is kept beside it."); Layout.fillWidth: true }
         }
     }
     Repeater {
@@ -54,18 +54,18 @@ Frame {
             id: other
             required property var modelData
             readonly property var e: modelData
-            Heading { text: other.e.kind === "session" ? Look.words.bath(other.e.site) : Look.words.site(other.e.site) }
+            Heading { text: other.e.kind === "session" ? Appearance.phrases.bath(other.e.site) : Appearance.phrases.site(other.e.site) }
             Label {
                 Layout.fillWidth: true
-                text: other.e.kind === "session" ? (other.e.completed ? qsTr("Finished, %1").arg(Look.words.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Look.words.waveform(other.e.waveform)))
-                                                   + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Look.words.milliamps(other.e.comfortable)) : "")
-                                                   + (other.e.comfort ? "\n" + Look.words.comfort(other.e.comfort) : "")
+                text: other.e.kind === "session" ? (other.e.completed ? qsTr("Finished, %1").arg(Appearance.phrases.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Appearance.phrases.waveform(other.e.waveform)))
+                                                   + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Appearance.phrases.milliamps(other.e.comfortable)) : "")
+                                                   + (other.e.comfort ? "\n" + Appearance.phrases.comfort(other.e.comfort) : "")
                     : other.e.kind === "hdss" ? qsTr("Bother score %1 of 4").arg(other.e.score)
                     : other.e.kind === "weighing" ? page.weighed(other.e)
-                    : qsTr("Skin: %1").arg(other.e.skin.map(s => Look.words.skin(s)).join(", "))
+                    : qsTr("Skin: %1").arg(other.e.skin.map(s => Appearance.phrases.skin(s)).join(", "))
             }
-            Label { visible: text !== ""; role: "label"; text: other.e.note || ""; Layout.fillWidth: true }
-            ActionButton { kind: "quiet"; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
+            Label { visible: text !== ""; role: Label.Small; text: other.e.note || ""; Layout.fillWidth: true }
+            ActionButton { kind: ButtonFace.Quiet; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
         }
     }
     Sheet {
@@ -73,7 +73,7 @@ Frame {
         property string entry: ""
         title: qsTr("Withdraw this entry?")
         Label { Layout.fillWidth: true; text: qsTr("It no longer counts. The record keeps that it was there.") }
-        ActionButton { kind: "danger"; text: qsTr("Withdraw"); Layout.fillWidth: true; onClicked: { withdraw.close(); DiaryModel.withdraw(withdraw.entry) } }
+        ActionButton { kind: ButtonFace.Danger; text: qsTr("Withdraw"); Layout.fillWidth: true; onClicked: { withdraw.close(); DiaryModel.withdraw(withdraw.entry) } }
         ActionButton { text: qsTr("Keep"); Layout.fillWidth: true; onClicked: withdraw.close() }
     }
 }

@@ -4,7 +4,7 @@ import Firstdew
 
 Frame {
     id: page
-    title: Look.words.place("diary")
+    title: Appearance.phrases.place("diary")
     property int span: 90
     property int back: 0 // days from the last one shown to today
     property string onlySite: ""
@@ -17,7 +17,7 @@ Frame {
     function goBack(days) { back = Math.max(0, Math.min(mostBack, days)) }
     onSpanChanged: goBack(back)
 
-    header: ActionButton { visible: DiaryModel.sites.length > 0; kind: "quiet"; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
+    header: ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
 
     SetUpFirst {
         visible: DiaryModel.sites.length === 0
@@ -44,14 +44,14 @@ Frame {
         Layout.fillWidth: true
         implicitHeight: Math.max(Theme.target, range.implicitHeight)
         IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.goBack(page.back + Math.ceil(page.span / 2)) }
-        Label { id: range; role: "label"; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Look.words.dayYear(DiaryModel.plusDays(page.lastDay, 1 - page.span))).arg(Look.words.dayYear(page.lastDay)) }
+        Label { id: range; role: Label.Small; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Appearance.phrases.dayYear(DiaryModel.plusDays(page.lastDay, 1 - page.span))).arg(Appearance.phrases.dayYear(page.lastDay)) }
         IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.goBack(page.back - Math.ceil(page.span / 2)) }
     }
     Label {
         visible: page.without.length > 0 && DiaryModel.sites.length > 0
-        role: "label"
+        role: Label.Small
         Layout.fillWidth: true
-        text: qsTr("Left out: days with %1").arg(page.without.map(token => Look.words.circumstance(token)).join(", "))
+        text: qsTr("Left out: days with %1").arg(page.without.map(token => Appearance.phrases.circumstance(token)).join(", "))
     }
     Repeater {
         model: DiaryModel.sites.length
@@ -60,7 +60,7 @@ Frame {
             required property int index
             readonly property string site: DiaryModel.sites[index] || ""
             visible: page.onlySite === "" || page.onlySite === site
-            Label { role: "lead"; text: Look.words.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Lead; text: Appearance.phrases.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             DampnessLine {
                 Layout.fillWidth: true
                 site: card.site
@@ -73,10 +73,10 @@ Frame {
             }
         }
     }
-    ActionButton { visible: DiaryModel.sites.length > 0; kind: "main"; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
+    ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
     Card {
         visible: DiaryModel.sites.length > 0
-        Label { role: "lead"; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.page("DayPage", { date: page.lastDay }) }
         ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page("BotherPage", {}) }
         ActionButton { text: qsTr("Skin after a bath"); Layout.fillWidth: true; onClicked: Router.page("SkinPage", {}) }
@@ -88,7 +88,7 @@ Frame {
         OneOf {
             visible: options.length > 2
             label: qsTr("Where")
-            options: [{ value: "", text: qsTr("Everywhere") }].concat(DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })))
+            options: [{ value: "", text: qsTr("Everywhere") }].concat(DiaryModel.sites.map(s => ({ value: s, text: Appearance.phrases.site(s) })))
             value: page.onlySite
             onChosen: v => page.onlySite = v
         }
@@ -98,8 +98,8 @@ Frame {
             value: page.baths ? "yes" : "no"
             onChosen: v => page.baths = v === "yes"
         }
-        Label { role: "label"; text: qsTr("Leave out days with"); Layout.fillWidth: true }
-        SomeOf { tokens: Look.words.circumstances; name: token => Look.words.circumstance(token); chosen: page.without; onToggled: now => page.without = now }
-        ActionButton { kind: "main"; text: qsTr("Done"); Layout.fillWidth: true; onClicked: filter.close() }
+        Label { role: Label.Small; text: qsTr("Leave out days with"); Layout.fillWidth: true }
+        SomeOf { tokens: Appearance.phrases.circumstances; name: token => Appearance.phrases.circumstance(token); chosen: page.without; onToggled: now => page.without = now }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Done"); Layout.fillWidth: true; onClicked: filter.close() }
     }
 }

@@ -34,7 +34,7 @@ Frame {
         }
         step += 1
     }
-    Label { role: "label"; text: qsTr("Step %1 of %2").arg(page.step + 1).arg(page.steps); Layout.fillWidth: true }
+    Label { role: Label.Small; text: qsTr("Step %1 of %2").arg(page.step + 1).arg(page.steps); Layout.fillWidth: true }
     CautionList { visible: page.step === 0 }
     PersonForm { id: who; visible: page.step === 1 }
     Label { visible: page.step === 2; Layout.fillWidth: true; text: qsTr("Choose every place you treat. It can be changed in Plan.") }
@@ -46,16 +46,16 @@ Frame {
     Stepper {
         visible: page.step === 5
         label: qsTr("Check-in at")
-        shown: Look.words.clock(page.hour)
+        shown: Appearance.phrases.clock(page.hour)
         onLess: page.hour = (page.hour + 1440 - 30) % 1440
         onMore: page.hour = (page.hour + 30) % 1440
     }
     ActionButton {
-        kind: "now"
+        kind: ButtonFace.Now
         Layout.fillWidth: true
         enabled: page.ready
         text: page.step === 0 ? qsTr("I have read this") : page.step === 5 ? qsTr("Done") : qsTr("Next")
         onClicked: page.next()
     }
-    ActionButton { visible: page.step > 0; kind: "quiet"; Layout.fillWidth: true; text: qsTr("One step back"); onClicked: page.step -= 1 }
+    ActionButton { visible: page.step > 0; kind: ButtonFace.Quiet; Layout.fillWidth: true; text: qsTr("One step back"); onClicked: page.step -= 1 }
 }

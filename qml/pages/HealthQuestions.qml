@@ -13,11 +13,11 @@ Frame {
             id: card
             required property var modelData
             kind: "danger"
-            Heading { text: qsTr("Not cleared: %1").arg(Look.words.screeningShort(card.modelData.row)) }
+            Heading { text: qsTr("Not cleared: %1").arg(Appearance.phrases.screeningShort(card.modelData.row)) }
             Field { id: who; label: qsTr("Who said that it is safe?"); hint: qsTr("Name of the doctor or nurse. It goes into your record with today's date.") }
             ActionButton { text: qsTr("Record that it is cleared"); Layout.fillWidth: true; enabled: who.text.trim() !== ""; onClicked: PlanModel.clearance(card.modelData.row, who.text) }
         }
     }
     HealthForm { id: form }
-    ActionButton { kind: "now"; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
 }

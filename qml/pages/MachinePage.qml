@@ -15,7 +15,7 @@ Frame {
     Card {
         Heading { text: qsTr("Machine") }
         MachineForm { id: form }
-        ActionButton { kind: "main"; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
     }
     Card {
         Heading { text: qsTr("Where it is used") }

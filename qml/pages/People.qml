@@ -20,10 +20,10 @@ Frame {
                 ColumnLayout {
                     Layout.fillWidth: true
                     spacing: Theme.tight
-                    Label { role: "strong"; text: card.modelData.name || qsTr("Me"); Layout.fillWidth: true }
-                    Label { visible: card.modelData.adult !== ""; role: "label"; text: qsTr("Adult beside the child: %1").arg(card.modelData.adult); Layout.fillWidth: true }
+                    Label { role: Label.Strong; text: card.modelData.name || qsTr("Me"); Layout.fillWidth: true }
+                    Label { visible: card.modelData.adult !== ""; role: Label.Small; text: qsTr("Adult beside the child: %1").arg(card.modelData.adult); Layout.fillWidth: true }
                 }
-                Label { visible: card.here; role: "label"; text: qsTr("Shown now") }
+                Label { visible: card.here; role: Label.Small; text: qsTr("Shown now") }
                 ActionButton { visible: !card.here; text: qsTr("Show"); Accessible.description: card.modelData.name; onClicked: { Store.person = card.modelData.id; Router.place("today") } }
             }
         }
@@ -43,7 +43,7 @@ Frame {
         title: qsTr("Add somebody")
         PersonForm { id: who }
         ActionButton {
-            kind: "main"
+            kind: ButtonFace.Main
             text: qsTr("Add")
             Layout.fillWidth: true
             enabled: who.complete && who.name.trim() !== ""

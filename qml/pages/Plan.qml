@@ -4,7 +4,7 @@ import Firstdew
 
 Frame {
     id: page
-    title: Look.words.place("plan")
+    title: Appearance.phrases.place("plan")
     readonly property var machine: PlanModel.machine
     readonly property var reminders: PlanModel.reminders
     readonly property var sheet: PlanModel.careSheet
@@ -22,14 +22,14 @@ Frame {
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "lead"; text: Look.words.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                Label { role: "strong"; color: Theme.main; text: Look.words.stage(card.line.stage) }
+                Label { role: Label.Lead; text: Appearance.phrases.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage) }
             }
             Label {
                 visible: card.line.next !== ""
-                role: "label"
+                role: Label.Small
                 Layout.fillWidth: true
-                text: qsTr("Next bath: %1").arg(Look.words.dayLong(card.line.next))
+                text: qsTr("Next bath: %1").arg(Appearance.phrases.dayLong(card.line.next))
             }
             Wrap {
                 visible: card.line.stage === "first-course"
@@ -48,9 +48,9 @@ Frame {
                         Label {
                             id: when
                             anchors.centerIn: parent
-                            role: "label"
+                            role: Label.Small
                             color: parent.modelData.done ? Theme.mainInk : Theme.ink
-                            text: Look.words.dayShort(parent.modelData.date)
+                            text: Appearance.phrases.dayShort(parent.modelData.date)
                             Accessible.name: parent.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
                         }
                     }
@@ -68,13 +68,13 @@ Frame {
 
     Card {
         visible: PlanModel.limits.length > 0
-        Label { role: "lead"; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Label { role: Label.Lead; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         Label {
             visible: PlanModel.limits.length > 0 && PlanModel.person.birth === ""
             Layout.fillWidth: true
             text: qsTr("Your birthday is not set, so the lower limits for children count.")
         }
-        Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; role: "strong"; Layout.fillWidth: true; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult) }
+        Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; role: Label.Strong; Layout.fillWidth: true; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult) }
         Repeater {
             model: PlanModel.limits
             ColumnLayout {
@@ -85,10 +85,10 @@ Frame {
                 GridLayout {
                     columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
-                    Label { Layout.fillWidth: true; text: [Look.words.treated(limit.modelData.site), Look.words.waveform(limit.modelData.waveform)].join(" · ") }
-                    Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Look.words.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                    Label { Layout.fillWidth: true; text: [Appearance.phrases.treated(limit.modelData.site), Appearance.phrases.waveform(limit.modelData.waveform)].join(" · ") }
+                    Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
                 }
-                Label { role: "label"; Layout.fillWidth: true; text: limit.modelData.source }
+                Label { role: Label.Small; Layout.fillWidth: true; text: limit.modelData.source }
             }
         }
     }
@@ -105,7 +105,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Reminders")
-        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Look.words.clock(page.reminders.checkIn)).arg(Look.words.clock(page.reminders.quietFrom)).arg(Look.words.clock(page.reminders.quietUntil)) : qsTr("Off")
+        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Appearance.phrases.clock(page.reminders.checkIn)).arg(Appearance.phrases.clock(page.reminders.quietFrom)).arg(Appearance.phrases.clock(page.reminders.quietUntil)) : qsTr("Off")
         onClicked: Router.page("RemindersPage", {})
     }
     PlanRow {
@@ -115,7 +115,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Days away")
-        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Look.words.dayLong(PlanModel.away[0].from)).arg(Look.words.dayLong(PlanModel.away[0].to)) : qsTr("None")
+        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
         onClicked: Router.page("AwayPage", {})
     }
     PlanRow {
@@ -125,12 +125,12 @@ Frame {
     }
     PlanRow {
         title: qsTr("Care sheet")
-        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Look.words.dayYear(page.sheet.given)) : qsTr("None yet")
+        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Appearance.phrases.dayYear(page.sheet.given)) : qsTr("None yet")
         onClicked: Router.page("CareSheetPage", {})
     }
     PlanRow {
         title: qsTr("Appearance and language")
-        value: { const t = Look.theme; return t === "dark" ? qsTr("Dark") : t === "light" ? qsTr("Light") : qsTr("As the phone") }
+        value: { const t = Appearance.theme; return t === "dark" ? qsTr("Dark") : t === "light" ? qsTr("Light") : qsTr("As the phone") }
         onClicked: Router.page("SettingsPage", {})
     }
     PlanRow {
@@ -140,7 +140,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("About and cautions")
-        value: qsTr("Version %1").arg(Look.version)
+        value: qsTr("Version %1").arg(Appearance.version)
         onClicked: Router.page("About", {})
     }
 }

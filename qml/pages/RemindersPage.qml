@@ -23,23 +23,23 @@ Frame {
     function moved(minutes, by) { return (minutes + day + by) % day }
     Card {
         OneOf { label: qsTr("Reminders"); options: [{ value: "on", text: qsTr("On") }, { value: "off", text: qsTr("Off") }]; value: page.on ? "on" : "off"; onChosen: v => page.on = v === "on" }
-        Stepper { label: qsTr("Daily check-in"); shown: Look.words.clock(page.checkIn); onLess: page.checkIn = page.moved(page.checkIn, -page.half); onMore: page.checkIn = page.moved(page.checkIn, page.half) }
-        Stepper { label: qsTr("Baths"); shown: Look.words.clock(page.sessions); onLess: page.sessions = page.moved(page.sessions, -page.half); onMore: page.sessions = page.moved(page.sessions, page.half) }
-        Stepper { label: qsTr("Quiet from"); shown: Look.words.clock(page.quietFrom); onLess: page.quietFrom = page.moved(page.quietFrom, -page.half); onMore: page.quietFrom = page.moved(page.quietFrom, page.half) }
-        Stepper { label: qsTr("Quiet until"); shown: Look.words.clock(page.quietUntil); onLess: page.quietUntil = page.moved(page.quietUntil, -page.half); onMore: page.quietUntil = page.moved(page.quietUntil, page.half) }
+        Stepper { label: qsTr("Daily check-in"); shown: Appearance.phrases.clock(page.checkIn); onLess: page.checkIn = page.moved(page.checkIn, -page.half); onMore: page.checkIn = page.moved(page.checkIn, page.half) }
+        Stepper { label: qsTr("Baths"); shown: Appearance.phrases.clock(page.sessions); onLess: page.sessions = page.moved(page.sessions, -page.half); onMore: page.sessions = page.moved(page.sessions, page.half) }
+        Stepper { label: qsTr("Quiet from"); shown: Appearance.phrases.clock(page.quietFrom); onLess: page.quietFrom = page.moved(page.quietFrom, -page.half); onMore: page.quietFrom = page.moved(page.quietFrom, page.half) }
+        Stepper { label: qsTr("Quiet until"); shown: Appearance.phrases.clock(page.quietUntil); onLess: page.quietUntil = page.moved(page.quietUntil, -page.half); onMore: page.quietUntil = page.moved(page.quietUntil, page.half) }
         OneOf { label: qsTr("Remind of a back-up each month"); options: [{ value: "on", text: qsTr("Yes") }, { value: "off", text: qsTr("No") }]; value: page.backupMonthly ? "on" : "off"; onChosen: v => page.backupMonthly = v === "on" }
     }
     Card {
         OneOf {
             label: qsTr("A top-up counts as due when the chance of dampness reaches")
-            options: page.chances.map(c => ({ value: String(c), text: Look.words.percent(c) }))
+            options: page.chances.map(c => ({ value: String(c), text: Appearance.phrases.percent(c) }))
             value: String(page.risk)
             onChosen: v => page.risk = Number(v)
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.") }
     }
     ActionButton {
-        kind: "main"
+        kind: ButtonFace.Main
         text: qsTr("Save")
         Layout.fillWidth: true
         onClicked: { PlanModel.setRisk(page.risk); if (PlanModel.setReminders(page.on, page.checkIn, page.sessions, page.quietFrom, page.quietUntil, page.backupMonthly)) Router.back() }

@@ -9,10 +9,10 @@ Frame {
     property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
     property var skin: []
     readonly property bool serious: skin.includes("blister") || skin.includes("burn")
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Appearance.phrases.site(s) })); value: page.site; onChosen: v => page.site = v }
     SomeOf {
-        tokens: Look.words.skinFindings
-        name: token => Look.words.skin(token)
+        tokens: Appearance.phrases.skinFindings
+        name: token => Appearance.phrases.skin(token)
         chosen: page.skin
         alone: "fine"
         onToggled: now => page.skin = now
@@ -23,5 +23,5 @@ Frame {
         Label { Layout.fillWidth: true; text: qsTr("Burns or blisters: no bath there until a clinician has looked at it.") }
     }
     Field { id: note; label: qsTr("Note"); hint: qsTr("May stay empty.") }
-    ActionButton { kind: "main"; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.skin.length > 0; onClicked: if (DiaryModel.addSideEffect(page.site, page.skin, note.text)) Router.back() }
+    ActionButton { kind: ButtonFace.Main; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.skin.length > 0; onClicked: if (DiaryModel.addSideEffect(page.site, page.skin, note.text)) Router.back() }
 }

@@ -6,9 +6,9 @@ import Firstdew
 Frame {
     readonly property bool canSpeak: BathModel.deviceSpeaks
 
-    Component.onCompleted: BathModel.askVoice(Look.language)
+    Component.onCompleted: BathModel.askVoice(Appearance.language)
     // The system's speech service may still be starting.
-    Timer { interval: 10000; repeat: true; running: !canSpeak; onTriggered: BathModel.askVoice(Look.language) }
+    Timer { interval: 10000; repeat: true; running: !canSpeak; onTriggered: BathModel.askVoice(Appearance.language) }
 
     canGoBack: true
     title: qsTr("Voice and tones")
@@ -29,7 +29,7 @@ Frame {
             value: PlanModel.vibration ? "on" : "off"
             onChosen: v => PlanModel.vibration = v === "on"
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
         OneOf {
             label: qsTr("Whose voice")
             options: [{ value: "recorded", text: qsTr("Recorded voice") }, { value: "device", text: qsTr("Voice of this device") }]
@@ -37,10 +37,10 @@ Frame {
             closed: canSpeak ? [] : ["device"]
             onChosen: v => Store.setPreference("voice", v)
         }
-        Label { visible: !canSpeak; role: "label"; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
+        Label { visible: !canSpeak; role: Label.Small; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
         Label {
-            visible: Look.language !== "en" && !(canSpeak && PlanModel.voice === "device")
-            role: "label"
+            visible: Appearance.language !== "en" && !(canSpeak && PlanModel.voice === "device")
+            role: Label.Small
             Layout.fillWidth: true
             text: canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")
         }

@@ -14,7 +14,7 @@ Frame {
         value: SummaryModel.days
         onChosen: days => SummaryModel.days = days
     }
-    ActionButton { kind: "now"; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
+    ActionButton { kind: ButtonFace.Now; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
     ActionButton { visible: SummaryModel.file !== ""; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(SummaryModel.file) }
     Card {
@@ -30,7 +30,7 @@ Frame {
                 IconButton { id: back; anchors.right: parent.right; iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
             }
         }
-        Label { visible: SummaryModel.questions.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("What you want to ask stands at the end of the page.") }
+        Label { visible: SummaryModel.questions.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("What you want to ask stands at the end of the page.") }
         Field { id: question; label: qsTr("Your question") }
         ActionButton { text: qsTr("Put it on the page"); Layout.fillWidth: true; enabled: question.text.trim() !== ""; onClicked: { SummaryModel.ask(question.text); question.text = "" } }
     }

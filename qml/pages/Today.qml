@@ -4,8 +4,8 @@ import Firstdew
 
 Frame {
     id: page
-    title: Look.words.dayFull(Store.today)
-    titleRole: "title"
+    title: Appearance.phrases.dayFull(Store.today)
+    titleRole: Label.Title
     readonly property var sites: TodayModel.sites
     readonly property var matters: TodayModel.first >= 0 ? sites[TodayModel.first] : null
     readonly property bool call: matters !== null && ["first-dew-top-up", "top-up-due", "restart-course"].includes(matters.advice)

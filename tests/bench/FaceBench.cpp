@@ -1,5 +1,5 @@
 #include "BathModel.h"
-#include "Look.h"
+#include "Appearance.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
@@ -132,8 +132,7 @@ QQuickItem* itemNamed(QQuickItem* root, const QString& text)
     for (QQuickItem* child : root->childItems()) {
         if (!child->isVisible())
             continue;
-        if ((child->inherits("QQuickAbstractButton") || child->inherits("firstdew::controls::Press")) &&
-            child->property("text").toString() == text)
+        if (child->inherits("QQuickAbstractButton") && child->property("text").toString() == text)
             return child;
         if (QQuickItem* found = itemNamed(child, text))
             return found;
@@ -287,7 +286,7 @@ int main(int argc, char** argv)
     fill(file, clock.localNow().date);
     sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchStores));
     viewmodels::Store store(clock, file);
-    viewmodels::Look look({"light", "en", "today", "bench", 1, 390, 844});
+    viewmodels::Appearance appearance({"light", "en", "today", "bench", 1, 390, 844});
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;

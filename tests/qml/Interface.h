@@ -2,7 +2,7 @@
 
 #include "Application.h"
 #include "BathModel.h"
-#include "Look.h"
+#include "Appearance.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "SystemClock.h"
@@ -31,7 +31,7 @@ struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
                        Qt::LayoutDirection direction = Qt::LeftToRight)
         : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
-          look({theme, "en", "today", "test", textScale, size.width(), size.height()})
+          appearance({theme, "en", "today", "test", textScale, size.width(), size.height()})
     {
         fill();
         QGuiApplication::setLayoutDirection(direction);
@@ -135,7 +135,7 @@ struct Interface {
     QTemporaryDir folder;
     app::SystemClock clock;
     viewmodels::Store store;
-    viewmodels::Look look;
+    viewmodels::Appearance appearance;
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;
@@ -171,21 +171,21 @@ inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
 
 inline QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }
 
-inline bool isPress(QQuickItem* item) { return item->inherits("firstdew::controls::Press"); }
+inline bool isFace(QQuickItem* item) { return item->inherits("firstdew::controls::ButtonFace"); }
 
-/// What shows words: a text, or a button that draws its own.
+/// An item that shows words: a text, or the face of a button.
 inline bool isText(QQuickItem* item)
 {
-    return (item->inherits("QQuickText") || (isPress(item) && !item->property("wordless").toBool())) &&
+    return (item->inherits("QQuickText") || (isFace(item) && !item->property("wordless").toBool())) &&
            !item->property("text").toString().isEmpty();
 }
 
-inline bool wraps(QQuickItem* item) { return isPress(item) || item->property("wrapMode").toInt() != 0; }
+inline bool wraps(QQuickItem* item) { return isFace(item) || item->property("wrapMode").toInt() != 0; }
 
-/// Width that the words have.
-inline double roomOf(QQuickItem* item) { return isPress(item) ? item->property("room").toDouble() : item->width(); }
+/// The width that the words have.
+inline double roomOf(QQuickItem* item) { return isFace(item) ? item->property("room").toDouble() : item->width(); }
 
-inline bool isButton(QQuickItem* item) { return isPress(item) || item->inherits("QQuickAbstractButton"); }
+inline bool isButton(QQuickItem* item) { return item->inherits("QQuickAbstractButton"); }
 
 inline std::string nameOf(QQuickItem* item)
 {

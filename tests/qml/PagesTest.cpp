@@ -33,7 +33,7 @@ constexpr double kShortLine = 190; // left of a line of 320 beside a tick within
 /// What runs beside a current is read and touched from further away.
 bool running(const QString& page) { return page == "Bath:run" || page == "Bath:alarm" || page == "Bath:under"; }
 
-QColor inkOf(QQuickItem* item) { return item->property(isPress(item) ? "ink" : "color").value<QColor>(); }
+QColor inkOf(QQuickItem* item) { return item->property(isFace(item) ? "ink" : "color").value<QColor>(); }
 
 /// Relative luminance, WCAG 2.2 definition.
 double luminance(const QColor& c)
@@ -283,7 +283,7 @@ TEST_CASE("What could not be saved is said at once, over whatever sheet is open"
               [&](QQuickItem* item) { there = there || (isText(item) && item->property("text") == title); });
         return there;
     };
-    const QString day = ui.look.words()->dayFull("2026-03-17");
+    const QString day = ui.appearance.phrases()->dayFull("2026-03-17");
     const QString trouble = "That could not be saved";
     run("Router.sheet('DaySheet', { date: '2026-03-17' })");
     REQUIRE(shows(day));
@@ -443,7 +443,7 @@ TEST_CASE("A language chosen later is spoken at once, on pages already open")
     REQUIRE(german.load(":/i18n/firstdew_de"));
     QCoreApplication::installTranslator(&german);
     QLocale::setDefault(words::localeFor("de"));
-    ui.look.setLanguage("de");
+    ui.appearance.setLanguage("de");
     ui.engine.retranslate();
     ui.settled();
     const QStringList now = texts();

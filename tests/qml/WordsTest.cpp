@@ -1,4 +1,4 @@
-#include "Words.h"
+#include "Phrases.h"
 #include "Application.h"
 #include "charts/DampnessPainter.h"
 #include "words/Errors.h"

@@ -10,7 +10,7 @@ using namespace firstdew::tests;
 
 namespace {
 
-/// The one that is shown of that class, or the first with that text.
+/// The first visible item of that class, with that text if one is given.
 QQuickItem* find(const Interface& ui, const char* type, const QString& text = {})
 {
     QQuickItem* found = nullptr;
@@ -23,7 +23,7 @@ QQuickItem* find(const Interface& ui, const char* type, const QString& text = {}
 
 QImage pictureOf(Interface& ui, QQuickItem* item) { return ui.settled().copy(onScreen(item).toRect()); }
 
-/// The share of pixels that are clearly another colour.
+/// The share of pixels whose colour clearly differs.
 double unlike(const QImage& a, const QImage& b)
 {
     constexpr int kClearly = 60;
@@ -36,7 +36,7 @@ double unlike(const QImage& a, const QImage& b)
     return count / static_cast<double>(a.width() * a.height());
 }
 
-/// The direction of reading while it lives.
+/// Sets the reading direction for its lifetime.
 struct Reading {
     explicit Reading(Qt::LayoutDirection direction) { QGuiApplication::setLayoutDirection(direction); }
     ~Reading() { QGuiApplication::setLayoutDirection(Qt::LeftToRight); }
@@ -44,16 +44,15 @@ struct Reading {
 
 } // namespace
 
-TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter, not by a finger that slides away or "
-          "by other keys")
+TEST_CASE("A tap, Space or Enter gives a level once; a finger that slides away and other keys give none")
 {
-    const std::string way = GENERATE("finger", "space", "enter", "slides away", "another key");
+    const std::string way = GENERATE("finger", "space", "enter", "enter held down", "slides away", "another key");
     INFO(way);
     Interface ui({390, 844}, "light");
     ui.settled();
     QQuickItem* wet = nullptr;
     visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        if (isPress(item) && item->property("text") == "Wet")
+        if (isButton(item) && item->property("text") == "Wet")
             wet = item;
     });
     REQUIRE(wet != nullptr);
@@ -66,12 +65,16 @@ TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter,
                           Qt::NoModifier);
         QCoreApplication::sendEvent(ui.window, &event);
     };
-    const auto key = [&](Qt::Key key) {
+    const auto key = [&](Qt::Key key, int repeats = 0) {
         wet->forceActiveFocus(Qt::TabFocusReason);
-        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
-            QKeyEvent event(type, key, Qt::NoModifier);
+        const auto send = [&](QEvent::Type type, bool repeat) {
+            QKeyEvent event(type, key, Qt::NoModifier, {}, repeat);
             QCoreApplication::sendEvent(ui.window, &event);
-        }
+        };
+        send(QEvent::KeyPress, false);
+        for (int i = 0; i < repeats; ++i)
+            send(QEvent::KeyPress, true);
+        send(QEvent::KeyRelease, false);
     };
     if (way == "finger" || way == "slides away") {
         const QPointF on = onScreen(wet).center();
@@ -80,25 +83,27 @@ TEST_CASE("A level is given by a finger that stays on it, by Space and by Enter,
         CHECK(wet->property("down").toBool());
         mouse(QEvent::MouseMove, off);
         mouse(QEvent::MouseButtonRelease, off);
+    } else if (way == "enter held down") {
+        key(Qt::Key_Enter, 3);
     } else {
         key(way == "space" ? Qt::Key_Space : way == "enter" ? Qt::Key_Enter : Qt::Key_A);
     }
     CHECK_FALSE(wet->property("down").toBool());
-    const bool meant = way == "finger" || way == "space" || way == "enter";
+    const bool meant = way != "slides away" && way != "another key";
     CHECK(given() == before + (meant ? 1 : 0));
 }
 
-TEST_CASE("What is touched at the lower end of a page stays under the finger")
+TEST_CASE("A button partly below the lower edge of the page stays under the finger")
 {
     const QString page = GENERATE("HealthQuestions", "SettingsPage");
     INFO(page.toStdString());
-    constexpr int kShown = 12; // of it, in pixels
+    constexpr int kShown = 12; // pixels of the button
     Interface ui({390, 844}, "light");
     REQUIRE(ui.show(page));
     ui.settled();
     QQuickItem* low = nullptr;
     visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        if (isButton(item) && !isPress(item) && onScreen(item).top() > 200 && onScreen(item).top() < 700)
+        if (isButton(item) && onScreen(item).top() > 200 && onScreen(item).top() < 700)
             low = item;
     });
     REQUIRE(low != nullptr);
@@ -106,7 +111,7 @@ TEST_CASE("What is touched at the lower end of a page stays under the finger")
     ui.settled();
     const QPointF on(onScreen(low).center().x(), onScreen(low).top() + kShown / 2.0);
     const double top = onScreen(low).top();
-    QTimer pressed; // runs from when it was
+    QTimer pressed; // starts with the click
     QObject::connect(low, SIGNAL(clicked()), &pressed, SLOT(start()));
     for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
         QMouseEvent event(type, on, ui.window->mapToGlobal(on), Qt::LeftButton,
@@ -118,7 +123,7 @@ TEST_CASE("What is touched at the lower end of a page stays under the finger")
     CHECK(pressed.isActive());
 }
 
-TEST_CASE("What is drawn stands the other way round as soon as one reads from right to left")
+TEST_CASE("Painted items are mirrored as soon as the reading direction changes")
 {
     Interface ui({390, 2400}, "light");
     QQuickItem* bars = nullptr;
@@ -127,7 +132,7 @@ TEST_CASE("What is drawn stands the other way round as soon as one reads from ri
         bars = find(ui, "firstdew::controls::OutlookBars");
     }
     REQUIRE(bars != nullptr);
-    QQuickItem* why = find(ui, "firstdew::controls::Press", "Why?");
+    QQuickItem* why = find(ui, "QQuickAbstractButton", "Why?");
     REQUIRE(why != nullptr);
     const QImage barsBefore = pictureOf(ui, bars);
     const QImage whyBefore = pictureOf(ui, why);
@@ -140,28 +145,28 @@ TEST_CASE("What is drawn stands the other way round as soon as one reads from ri
     CHECK(unlike(whyNow, whyBefore) > 0.02);
 }
 
-TEST_CASE("A button takes theme and size of text while it is shown")
+TEST_CASE("A visible button follows changes of theme and text size")
 {
     Interface ui({390, 844}, "light");
     ui.settled();
-    QQuickItem* wet = find(ui, "firstdew::controls::Press", "Wet");
+    QQuickItem* wet = find(ui, "QQuickAbstractButton", "Wet");
     REQUIRE(wet != nullptr);
     const auto ink = wet->property("ink").value<QColor>();
     const double wide = wet->implicitWidth();
     const QImage light = pictureOf(ui, wet);
-    ui.look.setTheme("dark");
+    ui.appearance.setTheme("dark");
     CHECK(wet->property("ink").value<QColor>() != ink);
     CHECK(pictureOf(ui, wet) != light);
-    ui.look.setTextScale(2);
+    ui.appearance.setTextScale(2);
     ui.settled();
     CHECK(wet->implicitWidth() > wide);
 }
 
-TEST_CASE("A button that cannot be pressed yet looks so, whatever its own colour")
+TEST_CASE("A disabled button looks disabled even with an ink of its own")
 {
     Interface ui({390, 844}, "light");
     ui.settled();
-    QQuickItem* wet = find(ui, "firstdew::controls::Press", "Wet");
+    QQuickItem* wet = find(ui, "QQuickAbstractButton", "Wet");
     REQUIRE(wet != nullptr);
     wet->setProperty("ink", QColor(Qt::red));
     CHECK(wet->property("ink").value<QColor>() == QColor(Qt::red));

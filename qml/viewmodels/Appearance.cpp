@@ -1,4 +1,4 @@
-#include "Look.h"
+#include "Appearance.h"
 
 #include "Store.h"
 #include "words/Names.h"
@@ -11,41 +11,41 @@
 namespace firstdew::viewmodels {
 
 namespace {
-Look* theLook = nullptr;
+Appearance* theAppearance = nullptr;
 constexpr qreal kLeastScale = 0.85;
 constexpr qreal kMostScale = 2.0;
 } // namespace
 
-Look::Look(Asked asked) : m_asked(std::move(asked))
+Appearance::Appearance(Asked asked) : m_asked(std::move(asked))
 {
-    theLook = this;
+    theAppearance = this;
     if (auto* shown = qobject_cast<QGuiApplication*>(
             QCoreApplication::instance())) { // reminders are looked after without a window
-        connect(shown, &QGuiApplication::layoutDirectionChanged, this, &Look::directionChanged);
-        connect(this, &Look::changed, this, &Look::dressTheme); // first of all who listen
+        connect(shown, &QGuiApplication::layoutDirectionChanged, this, &Appearance::directionChanged);
+        connect(this, &Appearance::changed, this, &Appearance::dressTheme); // first of all who listen
         dressTheme();
     }
-    connect(Store::instance(), &Store::changed, this, &Look::changed);
+    connect(Store::instance(), &Store::changed, this, &Appearance::changed);
 }
 
-void Look::dressTheme() { m_theme.take(dark(), textScale()); }
+void Appearance::dressTheme() { m_theme.take(dark(), textScale()); }
 
-Look* Look::instance() { return theLook; }
+Appearance* Appearance::instance() { return theAppearance; }
 
-Look* Look::create(QQmlEngine*, QJSEngine*)
+Appearance* Appearance::create(QQmlEngine*, QJSEngine*)
 {
-    QQmlEngine::setObjectOwnership(theLook, QQmlEngine::CppOwnership);
-    return theLook;
+    QQmlEngine::setObjectOwnership(theAppearance, QQmlEngine::CppOwnership);
+    return theAppearance;
 }
 
-QString Look::theme() const
+QString Appearance::theme() const
 {
     return m_asked.theme.isEmpty() ? Store::instance()->preferenceOr("theme", "system") : m_asked.theme;
 }
 
-bool Look::rightToLeft() const { return QGuiApplication::layoutDirection() == Qt::RightToLeft; }
+bool Appearance::rightToLeft() const { return QGuiApplication::layoutDirection() == Qt::RightToLeft; }
 
-bool Look::dark() const
+bool Appearance::dark() const
 {
     const QString chosen = theme();
     if (chosen == QLatin1String("system"))
@@ -53,14 +53,14 @@ bool Look::dark() const
     return chosen == QLatin1String("dark");
 }
 
-qreal Look::textScale() const
+qreal Appearance::textScale() const
 {
     const qreal asked =
         m_asked.textScale > 0 ? m_asked.textScale : Store::instance()->preferenceOr("text-scale", "1").toDouble();
     return qBound(kLeastScale, asked, kMostScale);
 }
 
-QString Look::language() const
+QString Appearance::language() const
 {
     if (!m_asked.language.isEmpty())
         return m_asked.language;
@@ -70,25 +70,25 @@ QString Look::language() const
 }
 
 // A choice made by hand overrules what the start asked for.
-void Look::setTheme(const QString& theme)
+void Appearance::setTheme(const QString& theme)
 {
     m_asked.theme.clear();
     Store::instance()->setPreference("theme", theme);
 }
 
-void Look::showTheme(const QString& theme)
+void Appearance::showTheme(const QString& theme)
 {
     m_asked.theme = theme;
     emit changed();
 }
 
-void Look::setTextScale(qreal scale)
+void Appearance::setTextScale(qreal scale)
 {
     m_asked.textScale = 0;
     Store::instance()->setPreference("text-scale", QString::number(scale));
 }
 
-void Look::setLanguage(const QString& language)
+void Appearance::setLanguage(const QString& language)
 {
     m_asked.language.clear();
     Store::instance()->setPreference("language", language);

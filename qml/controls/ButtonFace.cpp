@@ -1,11 +1,10 @@
-#include "Press.h"
+#include "ButtonFace.h"
 
 #include "IconDrawing.h"
 #include "Ripples.h"
 
 #include <QGuiApplication>
 #include <QPainter>
-#include <QStyleHints>
 #include <algorithm>
 #include <cmath>
 
@@ -14,54 +13,46 @@ namespace firstdew::controls {
 namespace {
 constexpr qreal kRippleStroke = 2.4;
 
-bool isEnter(int key) { return key == Qt::Key_Return || key == Qt::Key_Enter; }
-bool isPress(int key) { return key == Qt::Key_Space || key == Qt::Key_Select; }
-
-/// Icons that point the way one reads stand the other way round where one reads from right to left.
+/// These icons point in the reading direction, so they are mirrored from right to left.
 bool pointsAlong(const QString& icon)
 {
     return icon == QLatin1String("back") || icon == QLatin1String("next") || icon == QLatin1String("undo");
 }
 } // namespace
 
-Press::Press(QQuickItem* parent) : Drawn(parent)
+ButtonFace::ButtonFace(QQuickItem* parent) : Drawn(parent)
 {
-    setActiveFocusOnTab(true);
-    setAcceptedMouseButtons(Qt::LeftButton);
-    connect(this, &Press::textChanged, this, &Press::measure);
-    connect(this, &Press::iconNameChanged, this, &Press::measure);
-    connect(this, &Press::wordsChanged, this, &Press::measure);
-    connect(this, &Press::lookChanged, this, &Press::redraw);
-    connect(this, &QQuickItem::enabledChanged, this, [this] {
-        if (!isEnabled())
-            setDown(false);
-        redraw();
-        emit lookChanged();
-    });
+    connect(this, &ButtonFace::textChanged, this, &ButtonFace::measure);
+    connect(this, &ButtonFace::iconNameChanged, this, &ButtonFace::measure);
+    connect(this, &ButtonFace::wordsChanged, this, &ButtonFace::measure);
+    connect(this, &ButtonFace::lookChanged, this, &ButtonFace::redraw);
+    connect(this, &QQuickItem::enabledChanged, this, &ButtonFace::lookChanged);
     connect(Theme::instance(), &Theme::changed, this, [this] {
         measure();
         emit lookChanged();
     });
-    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &Press::measure);
+    connect(qGuiApp, &QGuiApplication::layoutDirectionChanged, this, &ButtonFace::measure);
 }
 
-QFont Press::font() const { return Theme::font(textSize(), m_weight); }
+QFont ButtonFace::font() const { return Theme::font(textSize(), m_weight); }
 
-qreal Press::textSize() const { return m_textSize > 0 ? m_textSize : Theme::instance()->body(); }
+qreal ButtonFace::textSize() const { return m_textSize > 0 ? m_textSize : Theme::instance()->body(); }
 
-qreal Press::side() const
+qreal ButtonFace::side() const
 {
     if (m_side >= 0)
         return m_side;
-    return m_kind == QLatin1String("bare")     ? 0
-           : m_kind == QLatin1String("quiet")  ? Theme::kGap
-           : m_kind == QLatin1String("choice") ? Theme::kTight
-                                               : Theme::kMargin;
+    switch (m_kind) {
+    case Bare: return 0;
+    case Quiet: return Theme::kGap;
+    case Choice: return Theme::kTight;
+    default: return Theme::kMargin;
+    }
 }
 
-QColor Press::ink() const { return m_ink.isValid() && isEnabled() ? m_ink : dress().ink; }
+QColor ButtonFace::ink() const { return m_ink.isValid() && isEnabled() ? m_ink : colours().ink; }
 
-void Press::setTextSize(qreal pixels)
+void ButtonFace::setTextSize(qreal pixels)
 {
     if (m_textSize == pixels)
         return;
@@ -69,7 +60,7 @@ void Press::setTextSize(qreal pixels)
     emit wordsChanged();
 }
 
-void Press::setSide(qreal room)
+void ButtonFace::setSide(qreal room)
 {
     if (m_side == room)
         return;
@@ -77,7 +68,7 @@ void Press::setSide(qreal room)
     emit wordsChanged();
 }
 
-void Press::setInk(const QColor& ink)
+void ButtonFace::setInk(const QColor& ink)
 {
     if (m_ink == ink)
         return;
@@ -85,42 +76,39 @@ void Press::setInk(const QColor& ink)
     emit lookChanged();
 }
 
-Press::Dress Press::dress() const
+ButtonFace::Colours ButtonFace::colours() const
 {
     const Theme& t = *Theme::instance();
     constexpr int kPressed = 115; // per cent darker
-    const bool plain = m_kind == QLatin1String("plain");
-    const bool choice = m_kind == QLatin1String("choice");
-    if (m_kind == QLatin1String("bare"))
-        return {m_down ? t.cardPressed() : Theme::clear(), isEnabled() ? t.ink() : t.line(), {}};
-    if (!isEnabled())
-        return {t.sunken(), t.inkSoft(), plain || choice ? t.edge() : QColor()};
-    if (plain)
-        return {m_down ? t.cardPressed() : t.card(), t.ink(), t.edge()};
-    if (choice)
-        return {m_down ? t.cardPressed() : t.paper(), t.ink(), t.edge()};
-    if (m_kind == QLatin1String("quiet"))
-        return {m_down ? t.cardPressed() : Theme::clear(), t.main(), {}};
-    if (m_kind == QLatin1String("now"))
-        return {m_down ? t.nowPressed() : t.now(), t.nowInk(), {}};
-    const bool alarm = m_kind == QLatin1String("alarm");
-    const bool danger = m_kind == QLatin1String("danger");
-    Q_ASSERT(alarm || danger || m_kind == QLatin1String("main"));
-    const QColor fill = alarm ? t.dangerInk() : danger ? t.danger() : t.main();
-    return {m_down ? fill.darker(kPressed) : fill, alarm ? t.danger() : danger ? t.dangerInk() : t.mainInk(), {}};
+    const auto solid = [this](const QColor& fill, const QColor& ink) {
+        return Colours{m_down ? fill.darker(kPressed) : fill, ink, {}};
+    };
+    if (!isEnabled() && m_kind != Bare)
+        return {t.sunken(), t.inkSoft(), m_kind == Plain || m_kind == Choice ? t.edge() : QColor()};
+    switch (m_kind) {
+    case Plain: return {m_down ? t.cardPressed() : t.card(), t.ink(), t.edge()};
+    case Choice: return {m_down ? t.cardPressed() : t.paper(), t.ink(), t.edge()};
+    case Bare: return {m_down ? t.cardPressed() : Theme::clear(), isEnabled() ? t.ink() : t.line(), {}};
+    case Quiet: return {m_down ? t.cardPressed() : Theme::clear(), t.main(), {}};
+    case Now: return {m_down ? t.nowPressed() : t.now(), t.nowInk(), {}};
+    case Main: return solid(t.main(), t.mainInk());
+    case Danger: return solid(t.danger(), t.dangerInk());
+    case Alarm: return solid(t.dangerInk(), t.danger());
+    }
+    Q_UNREACHABLE();
 }
 
-void Press::componentComplete()
+void ButtonFace::componentComplete()
 {
     Drawn::componentComplete();
     measure();
 }
 
-/// Width that the words cannot have.
-qreal Press::besides() const { return 2 * side() + (pictured() && !m_stacked ? m_pictureWide + m_between : 0); }
+/// Width that is not free for the words.
+qreal ButtonFace::besides() const { return 2 * side() + (pictured() && !m_stacked ? m_pictureWide + m_between : 0); }
 
-/// Reads the words anew.
-void Press::measure()
+/// Lays the words out on one line and takes the implicit width from that.
+void ButtonFace::measure()
 {
     if (!isComponentComplete())
         return;
@@ -148,19 +136,19 @@ void Press::measure()
     layOut();
 }
 
-qreal Press::wordsHeight() const
+qreal ButtonFace::wordsHeight() const
 {
     const int lines = lineCount();
     return lines == 0 ? 0 : std::ceil(m_layout.lineAt(lines - 1).rect().bottom());
 }
 
-/// Breaks the words for the width there is.
-void Press::layOut()
+/// Breaks the words into lines for the width there is and takes the implicit height from that.
+void ButtonFace::layOut()
 {
     if (!m_wordless) {
         m_room = std::min(m_natural, std::max(1.0, (width() > 0 ? width() : implicitWidth()) - besides()));
     }
-    // Words on one line are laid out already.
+    // measure() has laid the words out on one line already.
     if (!m_wordless && (m_broken || m_room < m_natural)) {
         m_broken = true;
         qreal y = 0;
@@ -181,92 +169,14 @@ void Press::layOut()
     redraw();
 }
 
-void Press::geometryChange(const QRectF& now, const QRectF& before)
+void ButtonFace::geometryChange(const QRectF& now, const QRectF& before)
 {
     Drawn::geometryChange(now, before);
     if (now.width() != before.width() && isComponentComplete())
         layOut();
 }
 
-void Press::setDown(bool down)
-{
-    if (m_down == down)
-        return;
-    m_down = down;
-    redraw();
-    emit downChanged();
-}
-
-void Press::setVisualFocus(bool visible)
-{
-    if (m_visualFocus == visible)
-        return;
-    m_visualFocus = visible;
-    redraw();
-    emit visualFocusChanged();
-}
-
-void Press::mousePressEvent(QMouseEvent* event)
-{
-    setDown(true); // first: what looks after the keyboard's place has to know
-    if (!QGuiApplication::styleHints()->setFocusOnTouchRelease())
-        forceActiveFocus(Qt::MouseFocusReason);
-    event->accept();
-}
-
-void Press::mouseMoveEvent(QMouseEvent* event) { setDown(contains(event->position())); }
-
-void Press::mouseReleaseEvent(QMouseEvent* event)
-{
-    const bool meant = m_down && contains(event->position());
-    setDown(false);
-    if (!meant)
-        return;
-    if (QGuiApplication::styleHints()->setFocusOnTouchRelease())
-        forceActiveFocus(Qt::MouseFocusReason);
-    emit clicked();
-}
-
-void Press::keyPressEvent(QKeyEvent* event)
-{
-    if (event->isAutoRepeat() || (!isEnter(event->key()) && !isPress(event->key()))) {
-        event->ignore();
-        return;
-    }
-    if (isEnter(event->key()))
-        emit clicked();
-    else
-        setDown(true);
-}
-
-void Press::keyReleaseEvent(QKeyEvent* event)
-{
-    if (event->isAutoRepeat() || !isPress(event->key())) {
-        event->ignore();
-        return;
-    }
-    const bool meant = m_down;
-    setDown(false);
-    if (meant)
-        emit clicked();
-}
-
-void Press::focusInEvent(QFocusEvent* event)
-{
-    QQuickItem::focusInEvent(event);
-    const auto reason = event->reason();
-    setVisualFocus(reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason ||
-                   reason == Qt::ShortcutFocusReason);
-}
-
-void Press::focusOutEvent(QFocusEvent* event)
-{
-    QQuickItem::focusOutEvent(event);
-    setVisualFocus(false);
-    setDown(false);
-}
-
-Press::Places Press::places() const
+ButtonFace::Places ButtonFace::places() const
 {
     const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
     const QSizeF words(wordsHeight() > 0 ? m_room : 0, wordsHeight());
@@ -287,12 +197,12 @@ Press::Places Press::places() const
     return at;
 }
 
-QRectF Press::extent() const
+QRectF ButtonFace::extent() const
 {
     const QRectF box(0, 0, width(), height());
     if (m_visualFocus)
         return box.marginsAdded(QMarginsF(1, 1, 1, 1) * std::max(0.0, m_focusOut));
-    if (const Dress d = dress(); d.fill.alpha() > 0 || d.edge.isValid())
+    if (const Colours c = colours(); c.fill.alpha() > 0 || c.edge.isValid())
         return box;
     const Places at = places();
     return at.picture.united(at.words)
@@ -300,18 +210,18 @@ QRectF Press::extent() const
         .intersected(at.picture.isEmpty() && at.words.isEmpty() ? QRectF() : box);
 }
 
-void Press::draw(QPainter* painter)
+void ButtonFace::draw(QPainter* painter)
 {
     const QRectF box(0, 0, width(), height());
-    const Dress d = dress();
-    const qreal edge = d.edge.isValid() ? Theme::kHair : 0;
-    // One area on the other: a line round it takes longer.
+    const Colours c = colours();
+    const qreal edge = c.edge.isValid() ? Theme::kHair : 0;
+    // Two filled areas: a stroked outline takes longer to paint.
     painter->setPen(Qt::NoPen);
     if (edge > 0) {
-        painter->setBrush(d.edge);
+        painter->setBrush(c.edge);
         painter->drawRoundedRect(box, m_radius, m_radius);
     }
-    painter->setBrush(d.fill);
+    painter->setBrush(c.fill);
     painter->drawRoundedRect(box.adjusted(edge, edge, -edge, -edge), m_radius - edge, m_radius - edge);
     if (m_visualFocus) {
         const qreal by = Theme::kFocusLine / 2.0 - m_focusOut;

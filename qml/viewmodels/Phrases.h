@@ -6,9 +6,9 @@
 
 namespace firstdew::viewmodels {
 
-/// The words for the tokens, dates and numbers that cross to the pages. Reached as `Look.words`, so that every text
+/// The words for the tokens, dates and numbers that cross to the pages. Reached as `Appearance.phrases`, so that every text
 /// is asked for anew when another language is chosen.
-class Words : public QObject {
+class Phrases : public QObject {
     Q_OBJECT
     QML_ANONYMOUS
     /// The tokens of the closed sets that the pages offer, each set in its own order.
@@ -20,7 +20,7 @@ class Words : public QObject {
     Q_PROPERTY(QStringList languages READ languages CONSTANT)
 
 public:
-    explicit Words(QObject* parent) : QObject(parent) {}
+    explicit Phrases(QObject* parent) : QObject(parent) {}
     [[nodiscard]] QStringList levels() const;
     /// Width of the widest level's name in that size and weight.
     Q_INVOKABLE qreal widestLevel(qreal size, int weight) const;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "Words.h"
+#include "Phrases.h"
 #include "theme/Theme.h"
 
 #include <QObject>
@@ -13,7 +13,7 @@ class QJSEngine;
 namespace firstdew::viewmodels {
 
 /// How the interface is to look: chosen by the person (kept as preferences) unless the start asked otherwise.
-class Look : public QObject {
+class Appearance : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
@@ -24,7 +24,7 @@ class Look : public QObject {
     /// One reads from right to left.
     Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
     /// Texts, dates and numbers of the present language.
-    Q_PROPERTY(firstdew::viewmodels::Words* words READ words NOTIFY changed)
+    Q_PROPERTY(firstdew::viewmodels::Phrases* phrases READ phrases NOTIFY changed)
     Q_PROPERTY(QString startPage READ startPage CONSTANT)
     Q_PROPERTY(int startWidth READ startWidth CONSTANT)
     Q_PROPERTY(int startHeight READ startHeight CONSTANT)
@@ -37,16 +37,16 @@ public:
         double textScale = 0;
         int width = 390, height = 844;
     };
-    explicit Look(Asked asked);
-    static Look* instance();
-    static Look* create(QQmlEngine*, QJSEngine*);
+    explicit Appearance(Asked asked);
+    static Appearance* instance();
+    static Appearance* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] bool dark() const;
     [[nodiscard]] QString theme() const; ///< light, dark or system
     [[nodiscard]] qreal textScale() const;
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
     [[nodiscard]] bool rightToLeft() const;
-    [[nodiscard]] Words* words() { return &m_words; }
+    [[nodiscard]] Phrases* phrases() { return &m_phrases; }
     [[nodiscard]] QString startPage() const { return m_asked.page; }
     [[nodiscard]] int startWidth() const { return m_asked.width; }
     [[nodiscard]] int startHeight() const { return m_asked.height; }
@@ -66,7 +66,7 @@ private:
 
     Asked m_asked;
     Theme m_theme{this};
-    Words m_words{this};
+    Phrases m_phrases{this};
 };
 
 } // namespace firstdew::viewmodels
