@@ -176,8 +176,7 @@ TEST_CASE("sessions earlier on the day count as restarts of that skin")
     CHECK(third.send(BathEventKind::Begin).error().code == "enough-for-today");
 }
 
-TEST_CASE(
-    "a session that started again ends at one and a half times the planned charge, at zero and on a person's word")
+TEST_CASE("a session that started again ends at one and a half times the planned charge, on a person's word")
 {
     // our own choice, cautious
     const double planned = 14.0 * 30;
