@@ -2,6 +2,7 @@
 
 #include "protocol/MayBegin.h"
 #include "words/BathWords.h"
+#include "words/Errors.h"
 
 #include <QVariantMap>
 #include <algorithm>
@@ -42,9 +43,13 @@ void BathChoice::settle()
     const bool pulsed = m_site == Site::Armpits || (sheet && sheet->payload.waveform == Waveform::Pulsed) ||
                         (s.age == AgeGroup::Child && m.pulsed) || !m.direct;
     m_waveform = pulsed ? Waveform::Pulsed : Waveform::Direct;
-    const auto ways = protocol::waysFor(m_site);
-    if (std::find(ways.begin(), ways.end(), m_way) == ways.end())
-        m_way = ways.front();
+    settleWay();
+}
+
+void BathChoice::settleWay()
+{
+    if (refusalOfWay())
+        m_way = protocol::waysFor(m_site, machine(), m_store.situation().age).front().way; // open ones first
 }
 
 QVariantList BathChoice::sites() const
@@ -78,9 +83,19 @@ QVariantList BathChoice::waveforms() const
 QVariantList BathChoice::ways() const
 {
     QVariantList out;
-    for (const auto w : protocol::waysFor(m_site))
-        out.append(QVariantMap{{"way", token(w)}, {"name", words::wayName(w)}, {"hint", words::wayHint(w)}});
+    for (const auto& [way, bar] : protocol::waysFor(m_site, machine(), m_store.situation().age)) {
+        const auto error = protocol::refusalOfWay(m_site, way, machine(), m_store.situation().age);
+        out.append(QVariantMap{{"way", token(way)},
+                               {"name", words::wayName(way)},
+                               {"allowed", !bar},
+                               {"hint", error ? words::errorSentence(*error) : words::wayHint(way)}});
+    }
     return out;
+}
+
+std::optional<Error> BathChoice::refusalOfWay() const
+{
+    return protocol::refusalOfWay(m_site, m_way, machine(), m_store.situation().age);
 }
 
 Machine BathChoice::machine() const

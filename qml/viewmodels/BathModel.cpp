@@ -106,6 +106,7 @@ void BathModel::chooseWaveform(const QString& waveform)
 void BathModel::chooseWay(const QString& way)
 {
     m_choice.setWay(valueOf<WayOfWorking>(way).value_or(m_choice.way()));
+    m_choice.settleWay();
     emit changed();
 }
 
@@ -286,8 +287,16 @@ void BathModel::start()
         refuse(words::errorSentence(gate.error()));
         return;
     }
+    if (const auto barred = m_choice.refusalOfWay()) {
+        refuse(words::errorSentence(*barred));
+        return;
+    }
     const auto script = m_choice.script();
-    if (!m_audible) // no prompt, and above all no alarm, would be heard
+    m_audible = m_audible || m_cues.prepare(); // it may be there by now
+    const bool under = m_choice.way() == WayOfWorking::HandsUnder;
+    if (!m_audible && under)
+        refuse(words::errorSentence({"voice-needed", "sound", {}}));
+    else if (!m_audible) // no prompt, and above all no alarm, would be heard
         refuse(words::errorSentence({"part-missing", "sound", {}}));
     else if (!script)
         refuse(words::errorSentence(script.error()));
@@ -303,7 +312,21 @@ void BathModel::refuse(const QString& why)
     emit refusalChanged();
 }
 
-QVariantMap BathModel::running() const { return m_bath.state() ? runningView(*m_bath.state()) : QVariantMap(); }
+QVariantMap BathModel::running() const
+{
+    if (!m_bath.state())
+        return {};
+    QVariantMap view = runningView(*m_bath.state());
+    view["unsaved"] = m_bath.unsaved();
+    // Where the voice speaks of the list, the list is shown.
+    QStringList list;
+    if (view["kind"] == token(protocol::StepKind::CheckList))
+        for (const auto item :
+             protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds))
+            list.append(words::prepText(item));
+    view["list"] = list;
+    return view;
+}
 
 void BathModel::reading(double mA) { m_bath.send(bath::Event{BathEventKind::Reading, Milliamps{mA}, {}}); }
 
@@ -317,7 +340,9 @@ QVariantMap BathModel::afterwards() const
 {
     if (!m_bath.state())
         return {};
-    return afterView(*m_bath.state());
+    QVariantMap view = afterView(*m_bath.state());
+    view["cells"] = m_choice.machine().power == PowerSource::Cells;
+    return view;
 }
 
 bool BathModel::cellsLow() const { return m_store.situation().cellSessionsLeft.value_or(kCellsLow + 1) <= kCellsLow; }
@@ -334,6 +359,7 @@ void BathModel::save(const QString& comfort, double comfortable, const QStringLi
     s.machine = m_choice.machine().name;
     s.bath = m_bath.id();
     s.note = note.toStdString();
+    m_bath.flush();
     if (m_store.append(s))
         leave();
 }

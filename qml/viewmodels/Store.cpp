@@ -172,16 +172,12 @@ bool Store::appendAll(std::vector<Payload> payloads)
 
 bool Store::appendQuietly(Payload payload)
 {
-    if (!m_now.journal) {
-        emit failed();
+    if (!m_now.journal)
         return false;
-    }
     Fact fact = factOf(std::move(payload), now(), {});
     const auto id = m_now.journal->append(fact);
-    if (!id) {
-        fail(id.error());
+    if (!id)
         return false;
-    }
     fact.id = *id;
     m_now.facts.push_back(std::move(fact));
     return true;

@@ -72,7 +72,8 @@ public:
                                       std::string corrects = {});
     /// Records several at once, all or none.
     bool appendAll(std::vector<facts::Payload> payloads);
-    /// Records an event of a running session without judging everything anew, so that the session goes on at once.
+    /// Records an event of a running session without judging everything anew, so that the session goes on at once. False
+    /// where it could not be: the session's own page says so, and nothing covers it.
     bool appendQuietly(facts::Payload payload);
     /// Withdraws the fact of that id.
     bool retract(const std::string& id, std::string reason);

@@ -38,6 +38,23 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr("Armpits are treated with pulsed current only");
     if (oneOf(code, {"reading-not-a-number", "reading-negative", "reading-implausible"}))
         return Words::tr("No meter shows that. Read it again; if in doubt, lower the current.");
+    if (code == "way-needs-remote")
+        return Words::tr(
+            "With both hands in the water you need a remote control, and none is entered for your machine. "
+            "Ask somebody to stay beside you.");
+    if (code == "way-adults-only")
+        return Words::tr("A child is never alone with both hands in the water. Somebody stays beside the child.");
+    if (code == "way-not-for-site")
+        return Words::tr("Choose who can tap the phone.");
+    if (code == "enough-for-today")
+        return Words::tr(
+            "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
+    if (code == "starting-again")
+        return Words::tr("Machine off. The session starts again once you confirm the list.");
+    if (code == "voice-needed")
+        return Words::tr(
+            "With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask "
+            "somebody to stay beside you.");
     if (code == "current-flows")
         return Words::tr("The current may still be flowing. Lower it to zero first.");
     return std::nullopt;

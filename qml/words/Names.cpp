@@ -160,9 +160,9 @@ QString wayHint(WayOfWorking way)
 {
     switch (way) {
     case WayOfWorking::FreeHand: return Words::tr("You tap each step yourself.");
-    case WayOfWorking::Helper: return Words::tr("The other person taps and enters the readings.");
+    case WayOfWorking::Helper: return Words::tr("They stay beside you the whole session, tap and enter the readings.");
     case WayOfWorking::HandsUnder:
-        return Words::tr("Nothing to touch. Every step is spoken ahead; a tap anywhere stops.");
+        return Words::tr("You raise and lower with the remote. For the swap you take your hands out and tap.");
     }
     return {};
 }

@@ -47,7 +47,7 @@ struct Interface {
     void fillFor(const char* name)
     {
         store.append(Person{name, LocalDate::parse("1990-04-23"), {}, {}, {}});
-        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Cells});
+        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, true, PowerSource::Cells});
         store.append(SiteUse{Site::Hands, true});
         store.append(SiteUse{Site::Feet, true});
         store.append(Session{Site::Hands, Waveform::Direct, Milliamps{14}, Milliamps{12}, true, {}, {}, {}, "", "", ""},
@@ -114,7 +114,9 @@ struct Interface {
         if (step == "prepare")
             return bath.page() == "prepare";
         bath.start();
-        bath.primary();
+        bath.primary(); // the waveform is confirmed
+        if (step != "under")
+            bath.primary();
         if (step == "alarm")
             bath.reading(40);
         if (step == "after")
