@@ -90,8 +90,9 @@ struct Interface {
         QVariant shown;
         QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown),
                                   Q_ARG(QVariant, QString("Bath")));
-        bath.chooseSite(step == "under" ? "hands" : "feet");
-        bath.chooseWay(step == "under" ? "hands-under" : "free-hand");
+        const bool under = step.startsWith("under");
+        bath.chooseSite(under ? "hands" : "feet");
+        bath.chooseWay(under ? "hands-under" : "free-hand");
         bath.goOn();
         if (step == "screening")
             return shown.toBool() && bath.page() == "screening";
@@ -114,8 +115,10 @@ struct Interface {
         if (step == "prepare")
             return bath.page() == "prepare";
         bath.start();
+        if (step == "under-dry")
+            return bath.page() == "run";
         bath.primary(); // the waveform is confirmed
-        if (step != "under")
+        if (!under)
             bath.primary();
         if (step == "alarm")
             bath.reading(40);
