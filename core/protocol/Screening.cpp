@@ -79,6 +79,25 @@ bool cleared(const Record& record, ScreeningRow row, LocalDate day)
 
 std::span<const RowRule> screeningRows() { return kRows; }
 
+std::vector<RowAnswer> answersOn(const Record& record, LocalDate day)
+{
+    std::vector<RowAnswer> out;
+    for (const RowRule& rule : kRows) {
+        if (knownByAge(rule.row))
+            continue;
+        RowAnswer answer{rule, false, answeredYes(record, rule.row, day), {}};
+        for (const auto& e : record.all<Screening>())
+            answer.asked = answer.asked || e.payload.asked.contains(rule.row);
+        if (cleared(record, rule.row, day))
+            for (const auto& e : record.all<Clearance>())
+                if (e.payload.row == rule.row && !e.payload.who.empty() && e.payload.given <= day &&
+                    e.happened.date <= day)
+                    answer.clearedBy = e.payload.who;
+        out.push_back(std::move(answer));
+    }
+    return out;
+}
+
 ScreeningVerdict screen(const Record& record, [[maybe_unused]] Site site, LocalDate day)
 {
     ScreeningVerdict out;

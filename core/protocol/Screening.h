@@ -3,6 +3,7 @@
 #include "facts/Record.h"
 
 #include <span>
+#include <string>
 #include <vector>
 
 namespace firstdew::protocol {
@@ -37,6 +38,19 @@ struct RowRule {
 
 /// Whether every question of the screening was answered at some time, whatever is due again.
 [[nodiscard]] bool everyRowAnswered(const Record& record);
+
+/// How a row of the screening stands on a day.
+struct RowAnswer {
+    RowRule rule;
+    bool asked = false;
+    bool yes = false;      ///< the latest answer
+    std::string clearedBy; ///< whose clearance counts that day; empty where none does
+    /// A yes that stands in the way of a session.
+    [[nodiscard]] bool blocks() const { return yes && clearedBy.empty() && rule.outcome != RowOutcome::Mention; }
+};
+
+/// Every row that is asked, in its order, with the latest answer to it.
+[[nodiscard]] std::vector<RowAnswer> answersOn(const Record& record, LocalDate day);
 
 enum class ScreeningOutcome { Go, AskFirst, Stop };
 enum class ScreeningDue { None, ShortQuestion, Full };

@@ -1,5 +1,6 @@
 #include "situation/Reminders.h"
 
+#include "protocol/Kit.h"
 #include "situation/Sites.h"
 
 #include <algorithm>
@@ -199,7 +200,7 @@ private:
 
     void cells()
     {
-        if (m_sessionDay && m_situation.cellSessionsLeft && *m_situation.cellSessionsLeft <= 1)
+        if (m_sessionDay && protocol::cellsLow(m_situation.cellSessionsLeft))
             add(ReminderKind::Cells, std::nullopt, m_settings.sessions, m_day);
     }
 

@@ -1,12 +1,10 @@
-#include "BathModel.h"
-#include "Appearance.h"
+#include "AppContext.h"
 #include "Options.h"
 #include "Reminding.h"
 #include "SelfTest.h"
-#include "Store.h"
-#include "SummaryModel.h"
 #include "System.h"
 #include "SystemClock.h"
+#include "Tokens.h"
 #include "print/SummaryPdf.h"
 #include "theme/Theme.h"
 #include "words/Names.h"
@@ -53,9 +51,9 @@ void takeFonts()
 viewmodels::Appearance::Asked asked(const app::Options& o)
 {
     viewmodels::Appearance::Asked a;
-    a.theme = o.theme;
+    a.theme = o.theme.toStdString();
     a.language = o.language;
-    a.page = o.page;
+    a.place = o.page.toStdString();
     a.version = QStringLiteral(FIRSTDEW_VERSION);
     a.textScale = o.textScale;
     a.width = o.size.width();
@@ -64,29 +62,32 @@ viewmodels::Appearance::Asked asked(const app::Options& o)
 }
 
 /// Voice and tones as the person chose them in Plan; who has both hands under water is led aloud whatever was chosen.
-ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels::BathModel& bath)
+ports::VoiceChoice voiceChoice(const viewmodels::AppContext& context)
 {
-    const std::string chosen = store.preference("sound").value_or("both");
-    const std::string how = chosen == "none" && bath.way() == QLatin1String("hands-under") ? "both" : chosen;
-    const bool own = store.preference("voice") == "device";
-    return {how == "both" || how == "voice", how == "both" || how == "tones",
-            own ? viewmodels::Appearance::instance()->language().toStdString() : std::string(),
+    namespace SoundChoice = ui::SoundChoice;
+    const auto chosen = context.plan.sound();
+    const bool under = context.bath.way() == QLatin1String("hands-under");
+    const auto how = chosen == SoundChoice::None && under ? SoundChoice::Both : chosen;
+    const bool own = context.plan.voice() == ui::VoiceChoice::Device;
+    return {how == SoundChoice::Both || how == SoundChoice::Voice,
+            how == SoundChoice::Both || how == SoundChoice::Tones,
+            own ? context.appearance.language().toStdString() : std::string(),
             [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
 }
 
 /// A tapped reminder brings the app to the front.
 void comeToFront(QQuickWindow& window, const QString& place)
 {
-    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
+    const auto where = viewmodels::valueOf(viewmodels::kPlaceTokens, place.toStdString(), ui::Place::Today);
+    QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, static_cast<int>(where)));
     window.raise();
     window.requestActivate();
 }
 
 /// Puts the interface into the person's language and direction, now and whenever another is chosen; false where it is
 /// the same.
-bool speak(QTranslator& translator, QQmlEngine& engine, QString& spoken)
+bool speak(QTranslator& translator, QQmlEngine& engine, const QString& language, QString& spoken)
 {
-    const QString language = viewmodels::Appearance::instance()->language();
     if (language == spoken)
         return false;
     spoken = language;
@@ -129,25 +130,27 @@ int main(int argc, char** argv)
 
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString());
-    viewmodels::Appearance appearance(asked(*options));
+    viewmodels::Appearance appearance(store, asked(*options));
     app::System system(*options);
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    const auto chooseVoice = [&] { system.voice().choose(voiceChoice(store, bath)); };
+    viewmodels::AppContext context(store, appearance, bath, summary);
+    context.giveTo(engine);
+    const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // and whenever the store does
     chooseVoice();
 
     QTranslator translator;
     QString spoken;
-    speak(translator, engine, spoken);
+    speak(translator, engine, appearance.language(), spoken);
     QObject::connect(&appearance, &viewmodels::Appearance::changed, &engine, [&] {
-        if (!speak(translator, engine, spoken))
+        if (!speak(translator, engine, appearance.language(), spoken))
             return;
         system.speak();
         chooseVoice();
     });
-    QQmlComponent pages(&engine, QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
+    QQmlComponent pages(&engine, QUrl(QStringLiteral("qrc:/Firstdew/AppWindow.qml")));
     const std::unique_ptr<QObject> made(pages.create());
     auto* window = qobject_cast<QQuickWindow*>(made.get());
     if (window == nullptr) {
@@ -155,7 +158,7 @@ int main(int argc, char** argv)
         return 1;
     }
     if (options->selfTest)
-        return app::selfTest(*window, options->pictures) == 0 ? 0 : 1;
+        return app::selfTest(*window, appearance, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(*window, options->screenshot) ? 0 : 1;
     std::optional<app::Reminding> reminding;

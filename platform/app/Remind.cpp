@@ -70,7 +70,7 @@ int remind(const Options& options, QCoreApplication& program)
     viewmodels::Store store(clock, options.store.toStdString());
     viewmodels::Appearance::Asked asked;
     asked.language = options.language;
-    const viewmodels::Appearance appearance(asked);
+    const viewmodels::Appearance appearance(store, asked);
     QTranslator translator;
     if (translator.load(QStringLiteral(":/i18n/firstdew_") + appearance.language()))
         QCoreApplication::installTranslator(&translator);

@@ -52,7 +52,7 @@ void watchWarnings()
 
 QStringList warningsSeen() { return seen; }
 
-int selfTest(QQuickWindow& window, const QString& pictures)
+int selfTest(QQuickWindow& window, viewmodels::Appearance& appearance, const QString& pictures)
 {
     QTextStream out(stdout);
     QStringList pages;
@@ -62,8 +62,9 @@ int selfTest(QQuickWindow& window, const QString& pictures)
     pages.sort();
 
     int failures = static_cast<int>(seen.size());
-    for (const QString& theme : {QStringLiteral("light"), QStringLiteral("dark")}) {
-        viewmodels::Appearance::instance()->showTheme(theme);
+    for (const auto choice : {ui::ThemeChoice::Light, ui::ThemeChoice::Dark}) {
+        const QString theme = choice == ui::ThemeChoice::Dark ? QStringLiteral("dark") : QStringLiteral("light");
+        appearance.showTheme(choice);
         for (const QString& page : pages) {
             const auto warningsBefore = seen.size();
             QVariant shown;

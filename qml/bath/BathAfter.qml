@@ -6,13 +6,14 @@ Frame {
     id: page
     readonly property var a: BathModel.afterwards
     // What was not entered stays empty: the next session builds on it.
-    property string comfort: ""
+    property int comfort: -1 // not said
     property real comfortable: a.comfortable || 0
     property bool touched: false
-    readonly property bool said: touched || ["nothing-felt", "comfortable", "strong"].includes(comfort)
+    readonly property bool said: touched || comfort === Comfort.NothingFelt || comfort === Comfort.Comfortable || comfort === Comfort.Strong
     property var skin: []
     readonly property real step: 0.5
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
+    function names(comforts: var): var { return comforts.map(c => ({ value: c, text: Appearance.phrases.comfort(c) })) }
     function change(by) {
         if (said && comfortable > 0)
             comfortable = Math.max(step, Math.min(a.limit, comfortable + by))
@@ -28,7 +29,7 @@ Frame {
     }
     OneOf {
         label: qsTr("How did it feel?")
-        options: ["nothing-felt", "comfortable", "strong", "unpleasant", "painful"].map(c => ({ value: c, text: Appearance.phrases.comfort(c) }))
+        options: page.names(Appearance.phrases.comforts)
         value: page.comfort
         onChosen: c => page.comfort = c
     }
@@ -43,21 +44,21 @@ Frame {
         spacing: Theme.small
         Label { role: Label.Small; text: qsTr("Skin now"); Layout.fillWidth: true }
         SomeOf {
-            tokens: Appearance.phrases.skinFindings
-            name: token => Appearance.phrases.skin(token)
+            values: Appearance.phrases.skinFindings
+            name: value => Appearance.phrases.skin(value)
             chosen: page.skin
-            alone: "fine"
+            alone: SkinFinding.Fine
             onToggled: now => page.skin = now
         }
     }
     Label {
-        visible: page.skin.includes("redness") || page.skin.includes("itch")
+        visible: page.skin.includes(SkinFinding.Redness) || page.skin.includes(SkinFinding.Itch)
         Layout.fillWidth: true
         role: Label.Small
         text: qsTr("Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.")
     }
     Label {
-        visible: page.skin.includes("blister") || page.skin.includes("burn")
+        visible: page.skin.includes(SkinFinding.Blister) || page.skin.includes(SkinFinding.Burn)
         Layout.fillWidth: true
         role: Label.Strong
         color: Theme.danger

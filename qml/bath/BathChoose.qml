@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
-    title: Appearance.phrases.place("bath")
+    title: Appearance.phrases.place(Place.Session)
     Heading { text: qsTr("Where") }
     Repeater {
         model: BathModel.sites.length
@@ -27,9 +27,9 @@ Frame {
         onChosen: side => BathModel.chooseSide(side)
     }
     Card {
-        kind: BathModel.allowed ? "plain" : "danger"
+        kind: BathModel.allowed ? Card.Plain : Card.Danger
         Label { role: Label.Strong; text: BathModel.limitText; Layout.fillWidth: true }
-        Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
+        Label { visible: PlanModel.person.child && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
         Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }

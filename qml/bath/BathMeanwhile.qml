@@ -3,8 +3,10 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
+    id: page
+    readonly property var running: BathModel.running
     title: qsTr("Welcome back")
-    Label { Layout.fillWidth: true; role: Label.Lead; text: qsTr("The session was interrupted: %1. The current may still be flowing.").arg([BathModel.siteName, BathModel.running.phase, BathModel.running.step].filter(s => s).join(", ")) }
+    Label { Layout.fillWidth: true; role: Label.Lead; text: qsTr("The session was interrupted: %1. The current may still be flowing.").arg([BathModel.siteName, page.running.phase, page.running.step].filter(s => s).join(", ")) }
     Heading { text: qsTr("What did the machine do meanwhile?") }
     ActionButton { leastHigh: Theme.bathTarget; text: BathModel.running.keptRunning || ""; Layout.fillWidth: true; onClicked: BathModel.meanwhile("kept-running") }
     ActionButton { leastHigh: Theme.bathTarget; text: qsTr("I switched it off"); Layout.fillWidth: true; onClicked: BathModel.meanwhile("switched-off") }

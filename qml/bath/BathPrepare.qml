@@ -31,7 +31,7 @@ Frame {
     }
     Repeater {
         model: BathModel.waits
-        Card { id: wait; required property string modelData; kind: "danger"; Label { role: Label.Strong; text: wait.modelData; Layout.fillWidth: true } }
+        Card { id: wait; required property string modelData; kind: Card.Danger; Label { role: Label.Strong; text: wait.modelData; Layout.fillWidth: true } }
     }
     Label { visible: !BathModel.skinTold; role: Label.Small; Layout.fillWidth: true; text: qsTr("Answer all three, then tick each line.") }
     Heading { text: qsTr("Tick each line") }
@@ -48,7 +48,7 @@ Frame {
     Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
     Card {
         visible: BathModel.way === "hands-under"
-        kind: "now"
+        kind: Card.Now
         Label { role: Label.Strong; Layout.fillWidth: true; text: qsTr("You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.") }
     }
     ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }

@@ -5,9 +5,9 @@ import Firstdew
 // The four places, below the page or, upright, beside it.
 Rectangle {
     id: bar
-    property string current: "today"
+    property int current: Place.Today
     property bool upright: false
-    signal chosen(string place)
+    signal chosen(int place)
     implicitHeight: Math.max(Theme.barHeight, row.implicitHeight)
     implicitWidth: Theme.barWidth
     color: Theme.card
@@ -26,13 +26,13 @@ Rectangle {
         columnSpacing: 0
         rowSpacing: 0
         Repeater {
-            model: ["today", "bath", "diary", "plan"]
+            model: [{ place: Place.Today, icon: "today" }, { place: Place.Session, icon: "bath" }, { place: Place.Diary, icon: "diary" }, { place: Place.Plan, icon: "plan" }]
             ActionButton {
                 id: tab
-                required property string modelData
-                readonly property bool on: bar.current === modelData
-                text: Appearance.phrases.place(modelData)
-                iconName: modelData
+                required property var modelData
+                readonly property bool on: bar.current === modelData.place
+                text: Appearance.phrases.place(modelData.place)
+                iconName: modelData.icon
                 kind: ButtonFace.Bare
                 stacked: true
                 focusOut: 0
@@ -47,7 +47,7 @@ Rectangle {
                 Layout.preferredHeight: bar.upright ? 1 : implicitHeight
                 Accessible.role: Accessible.PageTab
                 Accessible.selected: on
-                onClicked: bar.chosen(modelData)
+                onClicked: bar.chosen(modelData.place)
                 Rectangle {
                     x: bar.upright ? (Appearance.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
                     y: bar.upright ? (parent.height - height) / 2 : 0

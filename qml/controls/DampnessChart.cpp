@@ -12,18 +12,17 @@
 namespace firstdew::controls {
 
 using namespace facts;
-using viewmodels::Store;
 
-void DampnessChart::take(DiarySite site)
+void DampnessChart::gather(DiarySite site)
 {
-    const Record& record = Store::instance()->record();
-    const auto leftOut = viewmodels::setOf<Circumstance>(without());
+    const Record& record = store().record();
+    const auto leftOut = without();
     const auto stirred = [&](const situation::DayReport& r) {
         return std::any_of(allOf<Circumstance>().begin(), allOf<Circumstance>().end(),
                            [&](Circumstance c) { return leftOut.contains(c) && r.with.contains(c); });
     };
     m_data = {};
-    for (const auto& r : situation::dayReports(record, site, Store::instance()->situation().today))
+    for (const auto& r : situation::dayReports(record, site, store().situation().today))
         if (!stirred(r))
             m_data.levels.emplace_back(r.date, r.level);
     if (withBaths())
@@ -33,14 +32,14 @@ void DampnessChart::take(DiarySite site)
     for (const auto& e : record.all<Weighing>())
         if (e.payload.site == site)
             m_data.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
-    for (const auto& d : outlook::beliefsOf(record, site, Store::instance()->situation().today))
+    for (const auto& d : outlook::beliefsOf(record, site, store().situation().today))
         m_data.chances.emplace_back(d.date, d.begun);
     m_data.chanceName = tr("Chance");
     for (const auto level : allOf<Level>())
         m_data.levelNames[level] = words::levelName(level);
 }
 
-void DampnessChart::show(LocalDate from, LocalDate to)
+void DampnessChart::setDays(LocalDate from, LocalDate to)
 {
     m_data.from = from;
     m_data.to = to;
@@ -61,10 +60,10 @@ bool DampnessChart::weighed() const
 
 void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look()); }
 
-QString DampnessChart::dayAt(qreal x, qreal y) const
+int DampnessChart::dayAt(qreal x, qreal y) const
 {
     const auto day = charts::dayAt(area(), m_data, look(), {x, y});
-    return day ? viewmodels::text(*day) : QString();
+    return day ? day->daysSince1970() : 0;
 }
 
 qreal DampnessChart::dayWidth() const { return charts::dayWidth(area(), m_data, look()); }

@@ -7,10 +7,10 @@ ColumnLayout {
     spacing: Theme.margin
     Card {
         Label { role: Label.Lead; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        OutlookStrip { days: TodayModel.strip; Layout.fillWidth: true }
+        OutlookStrip { Layout.fillWidth: true }
     }
     Card {
         Label { role: Label.Lead; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        DaysBack { days: TodayModel.lately; Layout.fillWidth: true }
+        DaysBack { Layout.fillWidth: true }
     }
 }

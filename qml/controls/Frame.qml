@@ -33,7 +33,7 @@ Item {
             RowLayout {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                Late { wanted: frame.canGoBack; part: "controls/BackButton"; Layout.fillWidth: false }
+                Late { wanted: frame.canGoBack; part: Part.BackButtonPart; Layout.fillWidth: false }
                 Label {
                     role: frame.titleRole
                     text: frame.title
@@ -57,10 +57,12 @@ Item {
         if (y < flick.contentY || y + item.height > flick.contentY + flick.height)
             flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
     }
+    /// A finger is on it, if it is a button.
+    function touched(item: var): bool { return item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)) }
     function showFocused() {
         const item = focused
-        if (item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)))
-            return // a finger is on the button: nothing may move away from under that
+        if (frame.touched(item))
+            return // nothing may move away from under the finger
         for (let p = item; p; p = p.parent)
             if (p === column) { frame.show(item); return }
     }

@@ -6,10 +6,10 @@ import Firstdew
 // Not a layout: in Qt 6.4 one whose columns follow its width keeps the old ones when it is widened within another's round.
 Grid {
     id: choice
-    property string site: ""
-    property string level: ""
+    property int site: 0
+    property int level: -1 // none
     property bool dense: false
-    signal chosen(string level)
+    signal chosen(int level)
     readonly property real widest: Appearance.phrases.widestLevel(Theme.label, Theme.strong) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     readonly property real part: Math.max(1, Math.floor((width - Theme.small * (columns - 1)) / columns))
@@ -19,7 +19,7 @@ Grid {
     Repeater {
         model: Appearance.phrases.levels
         ActionButton {
-            required property string modelData
+            required property int modelData
             required property int index
             readonly property bool on: choice.level === modelData
             kind: on ? ButtonFace.Main : ButtonFace.Choice

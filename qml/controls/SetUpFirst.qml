@@ -9,5 +9,5 @@ Card {
     property string purpose: ""
     Label { role: Label.Title; visible: text !== ""; text: card.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     Label { text: card.purpose; Layout.fillWidth: true }
-    ActionButton { kind: ButtonFace.Now; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page(Part.FirstStartPart) }
 }

@@ -6,5 +6,5 @@ import Firstdew
 Card {
     Label { role: Label.Lead; text: qsTr("Not everything is set up yet"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     Label { text: qsTr("Before a bath, Firstdew has to know your machine and your answers to the health questions."); Layout.fillWidth: true }
-    ActionButton { kind: ButtonFace.Now; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page(Part.FirstStartPart) }
 }

@@ -6,16 +6,13 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Back-up, export and delete")
-    property var result: ({})
-    function calendarWords() {
-        return { "calendar": qsTr("Firstdew baths"), "hands": Appearance.phrases.bath("hands"), "feet": Appearance.phrases.bath("feet"), "hand-foot": Appearance.phrases.bath("hand-foot"), "armpits": Appearance.phrases.bath("armpits"), "alarm": qsTr("A bath is planned") }
-    }
+    property fileResult result
     Card {
-        visible: page.result.ok !== undefined
-        kind: page.result.ok ? "plain" : "danger"
-        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path ? qsTr("Done: %1").arg(Appearance.phrases.asWritten(page.result.path)) : qsTr("Done.")) : (page.result.message || "") }
-        ActionButton { visible: page.result.ok === true && (page.result.path || "") !== ""; iconName: "share"; text: qsTr("Share it"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.result.path) }
-        Label { visible: page.result.ok === false; role: Label.Small; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
+        visible: page.result.tried
+        kind: page.result.ok ? Card.Plain : Card.Danger
+        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path !== "" ? qsTr("Done: %1").arg(Appearance.phrases.asWritten(page.result.path)) : qsTr("Done.")) : page.result.message }
+        ActionButton { visible: page.result.ok && page.result.path !== ""; iconName: "share"; text: qsTr("Share it"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.result.path) }
+        Label { visible: page.result.tried && !page.result.ok; role: Label.Small; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
     }
     Card {
         Heading { text: qsTr("Back-up") }
@@ -33,10 +30,10 @@ Frame {
     Card {
         Heading { text: qsTr("Export") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("These files are not encrypted; share them with care.") }
-        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("json") }
-        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("csv") }
-        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("fhir") }
-        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("ics", page.calendarWords()) }
+        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Json) }
+        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Tables) }
+        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Fhir) }
+        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew baths"), qsTr("A bath is planned")) }
     }
     Card {
         Heading { text: qsTr("Import") }
@@ -46,16 +43,17 @@ Frame {
     Card {
         Heading { text: qsTr("Delete") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
-        ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName || qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
-        ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place("today") }) }
+        ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName !== "" ? Store.personName : qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
+        ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place(Place.Today) }) }
     }
     Sheet {
         id: sure
         property string question: ""
         property var act: null
+        function go() { const then = act; then() }
         function ask(name, text, then) { title = name; question = text; act = then; open() }
         Label { Layout.fillWidth: true; text: sure.question }
-        ActionButton { kind: ButtonFace.Danger; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.act() } }
+        ActionButton { kind: ButtonFace.Danger; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.go() } }
         ActionButton { text: qsTr("Keep things as they are"); Layout.fillWidth: true; onClicked: sure.close() }
     }
 }

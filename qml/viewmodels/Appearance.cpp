@@ -1,62 +1,60 @@
 #include "Appearance.h"
 
 #include "Store.h"
+#include "Tokens.h"
 #include "words/Names.h"
 
 #include <QGuiApplication>
 #include <QLocale>
 #include <QPalette>
-#include <QQmlEngine>
 
 namespace firstdew::viewmodels {
 
 namespace {
-Appearance* theAppearance = nullptr;
+constexpr const char* kThemeKey = "theme";
+constexpr const char* kScaleKey = "text-scale";
+constexpr const char* kLanguageKey = "language";
+constexpr qreal kHalf = 0.5; // of the way from black to white
 constexpr qreal kLeastScale = 0.85;
 constexpr qreal kMostScale = 2.0;
 } // namespace
 
-Appearance::Appearance(Asked asked) : m_asked(std::move(asked))
+Appearance::Appearance(Store& store, Asked asked) : m_store(store), m_asked(std::move(asked)), m_phrases(store, this)
 {
-    theAppearance = this;
     if (auto* shown = qobject_cast<QGuiApplication*>(
             QCoreApplication::instance())) { // reminders are looked after without a window
         connect(shown, &QGuiApplication::layoutDirectionChanged, this, &Appearance::directionChanged);
-        connect(this, &Appearance::changed, this, &Appearance::dressTheme); // first of all who listen
-        dressTheme();
+        connect(this, &Appearance::changed, this, &Appearance::applyTheme); // first of all who listen
+        applyTheme();
     }
-    connect(Store::instance(), &Store::changed, this, &Appearance::changed);
+    connect(&store, &Store::changed, this, &Appearance::changed);
 }
 
-void Appearance::dressTheme() { m_theme.take(dark(), textScale()); }
+void Appearance::applyTheme() { m_theme.take(dark(), textScale()); }
 
-Appearance* Appearance::instance() { return theAppearance; }
-
-Appearance* Appearance::create(QQmlEngine*, QJSEngine*)
+ui::ThemeChoice::Value Appearance::theme() const
 {
-    QQmlEngine::setObjectOwnership(theAppearance, QQmlEngine::CppOwnership);
-    return theAppearance;
+    const std::string chosen =
+        m_asked.theme.empty() ? m_store.preference(kThemeKey).value_or(std::string()) : m_asked.theme;
+    return valueOf(kThemeTokens, chosen, ui::ThemeChoice::System);
 }
 
-QString Appearance::theme() const
-{
-    return m_asked.theme.isEmpty() ? Store::instance()->preferenceOr("theme", "system") : m_asked.theme;
-}
+ui::Place::Value Appearance::startPlace() const { return valueOf(kPlaceTokens, m_asked.place, ui::Place::Today); }
 
 bool Appearance::rightToLeft() const { return QGuiApplication::layoutDirection() == Qt::RightToLeft; }
 
 bool Appearance::dark() const
 {
-    const QString chosen = theme();
-    if (chosen == QLatin1String("system"))
-        return QGuiApplication::palette().color(QPalette::Window).lightnessF() < 0.5;
-    return chosen == QLatin1String("dark");
+    const auto chosen = theme();
+    return chosen == ui::ThemeChoice::System ? QGuiApplication::palette().color(QPalette::Window).lightnessF() < kHalf
+                                             : chosen == ui::ThemeChoice::Dark;
 }
 
 qreal Appearance::textScale() const
 {
-    const qreal asked =
-        m_asked.textScale > 0 ? m_asked.textScale : Store::instance()->preferenceOr("text-scale", "1").toDouble();
+    // The record keeps numbers with a point, whatever the language.
+    const auto kept = m_store.preference(kScaleKey);
+    const qreal asked = m_asked.textScale > 0 ? m_asked.textScale : kept ? QString::fromStdString(*kept).toDouble() : 1;
     return qBound(kLeastScale, asked, kMostScale);
 }
 
@@ -64,34 +62,35 @@ QString Appearance::language() const
 {
     if (!m_asked.language.isEmpty())
         return m_asked.language;
+    if (const auto chosen = m_store.preference(kLanguageKey))
+        return QString::fromStdString(*chosen);
     const QString system = QLocale::system().name().left(2);
-    const bool known = words::languages().contains(system);
-    return Store::instance()->preferenceOr("language", known ? system : QStringLiteral("en"));
+    return words::languages().contains(system) ? system : QStringLiteral("en");
 }
 
 // A choice made by hand overrules what the start asked for.
-void Appearance::setTheme(const QString& theme)
+void Appearance::setTheme(ui::ThemeChoice::Value theme)
 {
     m_asked.theme.clear();
-    Store::instance()->setPreference("theme", theme);
+    m_store.setPreference(kThemeKey, tokenOf(kThemeTokens, theme));
 }
 
-void Appearance::showTheme(const QString& theme)
+void Appearance::showTheme(ui::ThemeChoice::Value theme)
 {
-    m_asked.theme = theme;
+    m_asked.theme = tokenOf(kThemeTokens, theme);
     emit changed();
 }
 
 void Appearance::setTextScale(qreal scale)
 {
     m_asked.textScale = 0;
-    Store::instance()->setPreference("text-scale", QString::number(scale));
+    m_store.setPreference(kScaleKey, QString::number(scale).toStdString());
 }
 
 void Appearance::setLanguage(const QString& language)
 {
     m_asked.language.clear();
-    Store::instance()->setPreference("language", language);
+    m_store.setPreference(kLanguageKey, language.toStdString());
 }
 
 } // namespace firstdew::viewmodels

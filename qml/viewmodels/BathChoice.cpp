@@ -59,7 +59,7 @@ QVariantList BathChoice::sites() const
         const auto& used = m_store.situation().sites;
         const bool inUse = std::any_of(used.begin(), used.end(), [&](const auto& s) { return s.treatedAs == site; });
         const auto phases = protocol::phasesFor(site);
-        out.append(QVariantMap{{"site", token(site)},
+        out.append(QVariantMap{{"site", static_cast<int>(site)},
                                {"name", words::siteName(site)},
                                {"minutes", words::minutes(phases.hold.s * phases.phases / 60)},
                                {"inUse", inUse}});

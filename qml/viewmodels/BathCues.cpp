@@ -34,10 +34,7 @@ bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
 
 bool wantsVibration(const Store& store) { return store.preference(kVibration).value_or("on") == "on"; }
 
-void setWantsVibration(Store& store, bool wanted)
-{
-    store.setPreference(QString::fromLatin1(kVibration), wanted ? QStringLiteral("on") : QStringLiteral("off"));
-}
+void setWantsVibration(Store& store, bool wanted) { store.setPreference(kVibration, wanted ? "on" : "off"); }
 
 void BathCues::give(const bath::Effect& effect)
 {

@@ -1,12 +1,13 @@
 #include "BathModel.h"
 
 #include "BathView.h"
+#include "Edge.h"
+#include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
 #include "words/BathWords.h"
 #include "words/Errors.h"
 
 #include <QPointer>
-#include <QQmlEngine>
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -16,11 +17,8 @@ using protocol::PrepItem;
 
 namespace {
 
-BathModel* theModel = nullptr;
 /// A clearance with no end of its own is asked again after this time (our own choice, cautious).
 constexpr int kClearanceDays = 180;
-/// Sessions left in the batteries at which new ones should be at hand (our own choice).
-constexpr int kCellsLow = 1;
 
 QString pageOf(bath::Phase phase)
 {
@@ -33,18 +31,9 @@ QString pageOf(bath::Phase phase)
 
 } // namespace
 
-BathModel* BathModel::instance() { return theModel; }
-
-BathModel* BathModel::create(QQmlEngine*, QJSEngine*)
-{
-    QQmlEngine::setObjectOwnership(theModel, QQmlEngine::CppOwnership);
-    return theModel;
-}
-
 BathModel::BathModel(Store& store, BathPorts ports)
     : m_store(store), m_cues(store, ports), m_choice(store), m_bath(store, m_cues)
 {
-    theModel = this;
     connect(&m_bath, &RunningBath::moved, this, &BathModel::ticked);
     connect(&m_bath, &RunningBath::turned, this, &BathModel::follow);
     connect(&m_bath, &RunningBath::refused, this, &BathModel::refuse);
@@ -91,9 +80,11 @@ QString BathModel::lengthText() const
     return script ? words::lengthSentence(*script) : QString();
 }
 
-void BathModel::chooseSite(const QString& site)
+ui::Site::Value BathModel::site() const { return ui::shown(m_choice.site()); }
+
+void BathModel::chooseSite(ui::Site::Value site)
 {
-    m_choice.setSite(valueOf<Site>(site).value_or(m_choice.site()));
+    m_choice.setSite(ui::core(site).value_or(m_choice.site()));
     emit changed();
 }
 
@@ -196,7 +187,7 @@ void BathModel::cleared(const QString& who)
     for (const auto row : verdict().deciding)
         words.emplace_back(
             Clearance{row, name.toStdString(), m_store.situation().today, m_store.situation().today + kClearanceDays});
-    if (m_store.appendAll(std::move(words)))
+    if (m_store.append(words))
         answersDone();
 }
 
@@ -345,15 +336,15 @@ QVariantMap BathModel::afterwards() const
     return view;
 }
 
-bool BathModel::cellsLow() const { return m_store.situation().cellSessionsLeft.value_or(kCellsLow + 1) <= kCellsLow; }
+bool BathModel::cellsLow() const { return protocol::cellsLow(m_store.situation().cellSessionsLeft); }
 
-void BathModel::save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note)
+void BathModel::save(int comfort, double comfortable, const QList<ui::SkinFinding::Value>& skin, const QString& note)
 {
     if (!m_bath.state())
         return;
     Session s = sessionOf(*m_bath.state());
-    s.comfort = valueOf<Comfort>(comfort);
-    s.skin = setOf<SkinFinding>(skin);
+    s.comfort = ui::core(static_cast<ui::Comfort::Value>(comfort));
+    s.skin = ui::coreSet(skin);
     if (comfortable > 0)
         s.comfortable = Milliamps{comfortable};
     s.machine = m_choice.machine().name;

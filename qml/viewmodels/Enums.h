@@ -297,8 +297,62 @@ Q_ENUM_NS(Value)
 namespace ExportFormat {
 Q_NAMESPACE
 QML_ELEMENT
-enum Value : int { Json, Tables, Fhir, Calendar };
+enum Value : int { Json, Tables, Fhir };
 Q_ENUM_NS(Value)
 } // namespace ExportFormat
+
+/// What an entry of the diary beside the check-ins is.
+namespace EntryKind {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { Session, Bother, SkinAfter, Weighing };
+Q_ENUM_NS(Value)
+} // namespace EntryKind
+
+/// A weighing against healthy adults.
+namespace SweatJudged {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { NotJudged, Usual, Above };
+Q_ENUM_NS(Value)
+} // namespace SweatJudged
+
+/// The fields of a care sheet.
+namespace SheetField {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int {
+    Who,
+    Given,
+    Sites,
+    Plan,
+    Days,
+    Waveform,
+    DirectLimit,
+    PulsedLimit,
+    Raise,
+    Lower,
+    Swapping,
+    Review,
+    Notes
+};
+Q_ENUM_NS(Value)
+} // namespace SheetField
+
+/// The steps of the first start, in their order.
+namespace SetUpStep {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { Cautions, Person, Sites, Machine, Health, Hour };
+Q_ENUM_NS(Value)
+} // namespace SetUpStep
+
+/// Why the record could not be opened.
+namespace Trouble {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { None, Damaged, Newer, Busy, ReadOnly, Foreign, Unreadable, Other };
+Q_ENUM_NS(Value)
+} // namespace Trouble
 
 } // namespace firstdew::ui

@@ -1,12 +1,15 @@
 #include "Phrases.h"
 
+#include "Edge.h"
 #include "Store.h"
+#include "Tokens.h"
 #include "theme/Theme.h"
 #include "words/Sentences.h"
 
 #include <QFontMetricsF>
 #include <QLocale>
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace firstdew::viewmodels {
@@ -15,30 +18,15 @@ using namespace facts;
 
 namespace {
 
-/// The word of a token by the function that knows the value; empty for an unknown token.
-template <class E>
-QString named(const QString& token, QString (*name)(E))
+/// The name of a value by the function that knows it in core's terms; empty for a number that is no value.
+template <class Shown>
+QString named(Shown value, QString (*name)(typename ui::StandsFor<Shown>::Type))
 {
-    const auto value = valueOf<E>(token);
-    return value ? name(*value) : QString();
+    const auto known = ui::core(value);
+    return known ? name(*known) : QString();
 }
 
-template <class E>
-QStringList allTokens()
-{
-    QStringList all;
-    for (const auto w : facts::Words<E>::list)
-        all.append(QString::fromUtf8(w.data(), static_cast<qsizetype>(w.size())));
-    return all;
-}
-
-std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
-
-QString written(const QString& iso, const QString& format)
-{
-    const auto day = dateOf(iso);
-    return day ? QLocale().toString(words::toQDate(*day), format) : QString();
-}
+QString written(int day, QString (*write)(LocalDate)) { return day == 0 ? QString() : write(LocalDate(day)); }
 
 } // namespace
 
@@ -46,77 +34,63 @@ qreal Phrases::widestLevel(qreal size, int weight) const
 {
     const QFontMetricsF metrics(Theme::font(size, weight));
     qreal widest = 0;
-    for (const auto l : facts::allOf<facts::Level>())
+    for (const auto l : allOf<Level>())
         widest = std::max(widest, metrics.horizontalAdvance(words::levelName(l)));
     return widest;
 }
 
-QStringList Phrases::levels() const { return allTokens<Level>(); }
-QStringList Phrases::sites() const { return allTokens<Site>(); }
-QStringList Phrases::circumstances() const { return allTokens<Circumstance>(); }
-QStringList Phrases::skinFindings() const { return allTokens<SkinFinding>(); }
-QStringList Phrases::weekdays() const { return allTokens<Weekday>(); }
+QList<ui::Level::Value> Phrases::levels() const { return ui::everyOne<ui::Level::Value>(); }
+QList<ui::Site::Value> Phrases::sites() const { return ui::everyOne<ui::Site::Value>(); }
+QList<ui::Circumstance::Value> Phrases::circumstances() const { return ui::everyOne<ui::Circumstance::Value>(); }
+QList<ui::SkinFinding::Value> Phrases::skinFindings() const { return ui::everyOne<ui::SkinFinding::Value>(); }
+QList<ui::Comfort::Value> Phrases::comforts() const { return ui::everyOne<ui::Comfort::Value>(); }
+QList<ui::Weekday::Value> Phrases::weekdays() const { return ui::everyOne<ui::Weekday::Value>(); }
 QStringList Phrases::languages() const { return words::languages(); }
 QString Phrases::languageName(const QString& language) const { return words::languageName(language); }
 
-QString Phrases::place(const QString& place) const { return words::placeName(place); }
+QString Phrases::place(ui::Place::Value place) const { return words::placeName(text(tokenOf(kPlaceTokens, place))); }
+QString Phrases::site(ui::DiarySite::Value site) const { return named(site, words::siteName); }
+QString Phrases::treated(ui::Site::Value site) const { return named(site, words::siteName); }
+QString Phrases::bath(ui::Site::Value site) const { return named(site, words::bathName); }
+QString Phrases::level(ui::Level::Value level) const { return named(level, words::levelName); }
 
-QString Phrases::site(const QString& token) const
+QString Phrases::siteIs(ui::DiarySite::Value site, ui::Level::Value level) const
 {
-    const QString name = named<DiarySite>(token, words::siteName);
-    return name.isEmpty() ? treated(token) : name;
+    return QStringLiteral("%1: %2").arg(this->site(site), this->level(level));
 }
 
-QString Phrases::treated(const QString& token) const { return named<Site>(token, words::siteName); }
-QString Phrases::bath(const QString& token) const { return named<Site>(token, words::bathName); }
-QString Phrases::level(const QString& token) const { return named<Level>(token, words::levelName); }
-
-QString Phrases::siteIs(const QString& site, const QString& level) const
+QString Phrases::circumstance(ui::Circumstance::Value circumstance) const
 {
-    return site.isEmpty() ? this->level(level) : QStringLiteral("%1: %2").arg(this->site(site), this->level(level));
+    return named(circumstance, words::circumstanceName);
 }
 
-QString Phrases::circumstance(const QString& token) const { return named<Circumstance>(token, words::circumstanceName); }
-QString Phrases::waveform(const QString& token) const { return named<Waveform>(token, words::waveformName); }
-QString Phrases::stage(const QString& token) const { return named<situation::Stage>(token, words::stageName); }
-QString Phrases::skin(const QString& token) const { return named<SkinFinding>(token, words::skinName); }
-QString Phrases::comfort(const QString& token) const { return named<Comfort>(token, words::comfortName); }
-QString Phrases::course(const QString& token) const { return named<CourseTemplate>(token, words::templateName); }
-QString Phrases::screening(const QString& token) const { return named<ScreeningRow>(token, words::screeningQuestion); }
-QString Phrases::screeningShort(const QString& token) const { return named<ScreeningRow>(token, words::screeningShort); }
+QString Phrases::waveform(ui::Waveform::Value waveform) const { return named(waveform, words::waveformName); }
+QString Phrases::stage(ui::Stage::Value stage) const { return named(stage, words::stageName); }
+QString Phrases::skin(ui::SkinFinding::Value finding) const { return named(finding, words::skinName); }
+QString Phrases::comfort(ui::Comfort::Value comfort) const { return named(comfort, words::comfortName); }
+QString Phrases::course(ui::CourseTemplate::Value plan) const { return named(plan, words::templateName); }
+QString Phrases::screening(ui::ScreeningRow::Value row) const { return named(row, words::screeningQuestion); }
+QString Phrases::screeningShort(ui::ScreeningRow::Value row) const { return named(row, words::screeningShort); }
 
-QString Phrases::weekday(const QString& token) const
+QString Phrases::weekday(ui::Weekday::Value day) const
 {
-    const auto day = valueOf<Weekday>(token);
-    return day ? QLocale().dayName(static_cast<int>(*day) + 1, QLocale::ShortFormat) : QString();
+    return QLocale().dayName(static_cast<int>(day) + 1, QLocale::ShortFormat);
 }
 
 QStringList Phrases::cautions() const { return words::cautions(); }
 
-QString Phrases::dayLong(const QString& iso) const
+QString Phrases::dayLong(int day) const
 {
-    const auto day = dateOf(iso);
-    return day ? words::nearDay(*day, Store::instance()->situation().today) : QString();
+    return day == 0 ? QString() : words::nearDay(LocalDate(day), m_store.situation().today);
 }
 
-QString Phrases::dayFull(const QString& iso) const
-{
-    const auto day = dateOf(iso);
-    return day ? words::fullDay(*day) : QString();
-}
+QString Phrases::dayFull(int day) const { return written(day, words::fullDay); }
+QString Phrases::dayYear(int day) const { return written(day, words::dayOfYear); }
+QString Phrases::dayShort(int day) const { return written(day, words::shortDay); }
 
-QString Phrases::dayYear(const QString& iso) const
+QString Phrases::dayNumber(int day) const
 {
-    const auto day = dateOf(iso);
-    return day ? words::dayOfYear(*day) : QString();
-}
-
-QString Phrases::dayNumber(const QString& iso) const { return written(iso, QStringLiteral("d")); }
-
-QString Phrases::dayShort(const QString& iso) const
-{
-    const auto day = dateOf(iso);
-    return day ? words::shortDay(*day) : QString();
+    return day == 0 ? QString() : QLocale().toString(words::toQDate(LocalDate(day)), QStringLiteral("d"));
 }
 
 QString Phrases::asWritten(const QString& text) const { return words::asWritten(text.toStdString()); }
@@ -130,7 +104,9 @@ QString Phrases::milliamps(double mA) const { return words::milliamps(mA); }
 QString Phrases::percent(double share) const { return words::percent(share); }
 QString Phrases::number(double value, int decimals) const { return words::number(value, decimals); }
 
-double Phrases::numberIn(const QString& typed) const
+QString Phrases::shortNumber(double value) const { return words::number(value, value == std::floor(value) ? 0 : 1); }
+
+double Phrases::numberIn(const QString& typed)
 {
     QString plain;
     for (const QChar c : typed.trimmed())

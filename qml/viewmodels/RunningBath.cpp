@@ -97,7 +97,8 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
         return false;
     }
     m_id = QUuid::createUuid().toString(QUuid::Id128).toStdString();
-    if (!m_store.appendAll({answers, bath::preparationOf(state, m_id)}))
+    const Payload begun[] = {answers, bath::preparationOf(state, m_id)};
+    if (!m_store.append(begun))
         return false;
     m_sequence = 0;
     state.last = state.kept = m_store.clock().instant();
@@ -150,8 +151,11 @@ void RunningBath::flush()
 {
     m_writer.stop();
     std::size_t done = 0;
-    while (done < m_waiting.size() && m_store.appendQuietly(m_waiting[done]))
-        ++done;
+    for (; done < m_waiting.size(); ++done) {
+        const Payload payload = m_waiting[done];
+        if (!m_store.append({&payload, 1}, Store::Assess::Later))
+            break;
+    }
     m_waiting.erase(m_waiting.begin(), m_waiting.begin() + static_cast<std::ptrdiff_t>(done));
     const bool before = std::exchange(m_unsaved, !m_waiting.empty());
     if (before != m_unsaved)

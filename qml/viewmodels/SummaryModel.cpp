@@ -7,7 +7,6 @@
 #include <QDir>
 #include <QLocale>
 #include <QMimeDatabase>
-#include <QQmlEngine>
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -15,7 +14,6 @@ namespace firstdew::viewmodels {
 using namespace facts;
 
 namespace {
-SummaryModel* theModel = nullptr;
 constexpr int kDays = 91;
 constexpr int kMostDays = 3660;
 constexpr const char* kDaysKey = "summary-days";
@@ -24,34 +22,29 @@ constexpr const char* kDaysKey = "summary-days";
 SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
     : m_store(store), m_sharer(sharer), m_opener(opener), m_folder(std::move(folder))
 {
-    theModel = this;
     connect(&store, &Store::changed, this, &SummaryModel::changed);
 }
 
-SummaryModel* SummaryModel::instance() { return theModel; }
-
-SummaryModel* SummaryModel::create(QQmlEngine*, QJSEngine*)
+int SummaryModel::days() const
 {
-    QQmlEngine::setObjectOwnership(theModel, QQmlEngine::CppOwnership);
-    return theModel;
+    const auto kept = m_store.preference(kDaysKey);
+    return kept ? QString::fromStdString(*kept).toInt() : kDays;
 }
 
-QString SummaryModel::days() const { return m_store.preferenceOr(kDaysKey, QString::number(kDays)); }
+void SummaryModel::setDays(int days) { m_store.setPreference(kDaysKey, std::to_string(days)); }
 
-void SummaryModel::setDays(const QString& days) { m_store.setPreference(kDaysKey, days); }
-
-QVariantList SummaryModel::questions() const
+QList<ui::QuestionLine> SummaryModel::questions() const
 {
-    QVariantList out;
+    QList<ui::QuestionLine> out;
     for (const auto& e : m_store.record().all<Question>())
-        out << QVariantMap{{"id", text(e.id)}, {"text", text(e.payload.text)}};
+        out << ui::QuestionLine{text(e.id), text(e.payload.text)};
     return out;
 }
 
 void SummaryModel::share()
 {
     const LocalDate to = m_store.situation().today;
-    const int back = std::clamp(days().toInt(), 1, kMostDays);
+    const int back = std::clamp(days(), 1, kMostDays);
     const auto contents = summary::contentsFor(m_store.record(), to - (back - 1), to);
     QDir().mkpath(m_folder);
     const QString file =

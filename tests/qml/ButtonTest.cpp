@@ -154,7 +154,7 @@ TEST_CASE("A visible button follows changes of theme and text size")
     const auto ink = wet->property("ink").value<QColor>();
     const double wide = wet->implicitWidth();
     const QImage light = pictureOf(ui, wet);
-    ui.appearance.setTheme("dark");
+    ui.appearance.setTheme(ui::ThemeChoice::Dark);
     CHECK(wet->property("ink").value<QColor>() != ink);
     CHECK(pictureOf(ui, wet) != light);
     ui.appearance.setTextScale(2);

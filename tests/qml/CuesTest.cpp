@@ -92,7 +92,7 @@ struct Led {
             tick.exec();
         }
     }
-    void askToBegin(const char* site = "feet", const char* way = "free-hand", bool remote = false)
+    void askToBegin(ui::Site::Value site = ui::Site::Feet, const char* way = "free-hand", bool remote = false)
     {
         REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, remote, PowerSource::Mains}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
@@ -207,14 +207,14 @@ TEST_CASE("After an interruption nothing outside the app says what the machine d
 TEST_CASE("Both hands under is refused without a remote control, and without a voice, with words")
 {
     Led plain;
-    plain.askToBegin("hands", "hands-under");
+    plain.askToBegin(ui::Site::Hands, "hands-under");
     CHECK(plain.bath.way() == "helper");
     CHECK(plain.bath.ways().back().toMap()["allowed"] == false);
     CHECK(plain.bath.ways().back().toMap()["hint"].toString().contains("remote control"));
 
     Led mute;
     mute.voice.ready = false;
-    mute.askToBegin("hands", "hands-under", true);
+    mute.askToBegin(ui::Site::Hands, "hands-under", true);
     REQUIRE(mute.bath.way() == "hands-under");
     CHECK(mute.bath.page() == "prepare");
     CHECK(mute.bath.refusal().contains("the voice cannot be made ready"));
@@ -261,7 +261,7 @@ TEST_CASE("A store that is locked holds up neither the alarm nor the session, an
     CHECK(failures == 0); // no sheet covers the session
     sqlite3_close(other);
     s.bath.stop();
-    s.bath.save("", 0, {"fine"}, "");
+    s.bath.save(-1, 0, {ui::SkinFinding::Fine}, "");
     CHECK(s.bath.page() == "choose");
     std::vector<int> sequence;
     for (const auto& f : s.store.allFacts())
@@ -298,7 +298,7 @@ TEST_CASE("After three runs in a day it is enough, whether in one session or in 
         }
         s.bath.primary();
         s.bath.stop();
-        s.bath.save("", 0, {"fine"}, "");
+        s.bath.save(-1, 0, {ui::SkinFinding::Fine}, "");
     }
     s.askToBegin();
     CHECK(s.bath.page() == "prepare");

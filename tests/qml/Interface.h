@@ -1,10 +1,7 @@
 #pragma once
 
+#include "AppContext.h"
 #include "Application.h"
-#include "BathModel.h"
-#include "Appearance.h"
-#include "Store.h"
-#include "SummaryModel.h"
 #include "SystemClock.h"
 #include "ports/Absent.h"
 
@@ -30,13 +27,28 @@ using namespace facts;
 struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
                        Qt::LayoutDirection direction = Qt::LeftToRight)
-        : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
-          appearance({theme, "en", "today", "test", textScale, size.width(), size.height()})
+        : Interface(size, theme, textScale, direction, {})
     {
-        fill();
+    }
+
+    /// Over a file that `made` made.
+    Interface(QSize size, const QString& theme, const std::function<void(const QString&)>& made)
+        : Interface(size, theme, 1, Qt::LeftToRight, made)
+    {
+    }
+
+    Interface(QSize size, const QString& theme, double textScale, Qt::LayoutDirection direction,
+              const std::function<void(const QString&)>& made)
+        : file((made ? made(folder.path() + "/record.db") : void(), folder.path() + "/record.db")),
+          clock(LocalTime::parse("2026-03-20T19:00")), store(clock, file.toStdString()),
+          appearance(store, {theme.toStdString(), "en", "today", "test", textScale, size.width(), size.height()})
+    {
+        if (!made)
+            fill();
         QGuiApplication::setLayoutDirection(direction);
+        context.giveTo(engine);
         engine.addImportPath("qrc:/");
-        engine.load(QUrl("qrc:/Firstdew/Main.qml"));
+        engine.load(QUrl("qrc:/Firstdew/AppWindow.qml"));
         REQUIRE_FALSE(engine.rootObjects().isEmpty());
         window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
         REQUIRE(window != nullptr);
@@ -91,7 +103,7 @@ struct Interface {
         QMetaObject::invokeMethod(window, "showForTest", Q_RETURN_ARG(QVariant, shown),
                                   Q_ARG(QVariant, QString("Bath")));
         const bool under = step.startsWith("under");
-        bath.chooseSite(under ? "hands" : "feet");
+        bath.chooseSite(under ? ui::Site::Hands : ui::Site::Feet);
         bath.chooseWay(under ? "hands-under" : "free-hand");
         bath.goOn();
         if (step == "screening")
@@ -138,6 +150,7 @@ struct Interface {
 
     bool application = (needApplication(), true);
     QTemporaryDir folder;
+    QString file;
     app::SystemClock clock;
     viewmodels::Store store;
     viewmodels::Appearance appearance;
@@ -149,6 +162,7 @@ struct Interface {
     ports::AbsentOpener opener;
     viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
     viewmodels::SummaryModel summary{store, sharer, opener, folder.path()};
+    viewmodels::AppContext context{store, appearance, bath, summary};
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
 };

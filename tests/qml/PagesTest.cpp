@@ -283,9 +283,10 @@ TEST_CASE("What could not be saved is said at once, over whatever sheet is open"
               [&](QQuickItem* item) { there = there || (isText(item) && item->property("text") == title); });
         return there;
     };
-    const QString day = ui.appearance.phrases()->dayFull("2026-03-17");
+    const int day17 = LocalDate::parse("2026-03-17")->daysSince1970();
+    const QString day = ui.appearance.phrases()->dayFull(day17);
     const QString trouble = "That could not be saved";
-    run("Router.sheet('DaySheet', { date: '2026-03-17' })");
+    run("Router.openDaySheet(Store.today - 3)");
     REQUIRE(shows(day));
     CHECK_FALSE(shows(trouble));
 
@@ -293,13 +294,13 @@ TEST_CASE("What could not be saved is said at once, over whatever sheet is open"
     REQUIRE(sqlite3_open((ui.folder.path() + "/record.db").toUtf8(), &other) == SQLITE_OK);
     REQUIRE(sqlite3_exec(other, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) == SQLITE_OK);
     const auto before = ui.store.allFacts().size();
-    CHECK_FALSE(run("TodayModel.checkIn('hands', 'wet', '2026-03-17')").toBool());
+    CHECK_FALSE(run("TodayModel.checkIn(DiarySite.Hands, Level.Wet, Store.today - 3)").toBool());
     CHECK(ui.store.allFacts().size() == before);
     CHECK(shows(trouble));
     CHECK(shows(day));
     sqlite3_close(other);
 
-    CHECK(run("TodayModel.checkIn('hands', 'wet', '2026-03-17')").toBool());
+    CHECK(run("TodayModel.checkIn(DiarySite.Hands, Level.Wet, Store.today - 3)").toBool());
     CHECK(ui.store.allFacts().size() == before + 1);
 }
 

@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace firstdew::protocol;
 using build::day;
 using build::Diary;
@@ -188,4 +190,35 @@ TEST_CASE("every question counts as answered once each was asked at some time, a
     CHECK_FALSE(everyRowAnswered(d.record()));
     shortQuestion(d, kToday + 1, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy});
     CHECK(everyRowAnswered(d.record()));
+}
+
+TEST_CASE("each question tells its latest answer, and whose clearance counts that day")
+{
+    Diary d;
+    d.adult().screened(kToday - 10, {ScreeningRow::Pregnancy, ScreeningRow::FixedBraces});
+    const auto answerTo = [&](ScreeningRow row, LocalDate on) {
+        const auto all = answersOn(d.record(), on);
+        return *std::find_if(all.begin(), all.end(), [&](const RowAnswer& a) { return a.rule.row == row; });
+    };
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday).blocks());
+    CHECK(answerTo(ScreeningRow::FixedBraces, kToday).yes);
+    CHECK_FALSE(answerTo(ScreeningRow::FixedBraces, kToday).blocks()); // mentioned alone
+    CHECK(answerTo(ScreeningRow::MetalImplant, kToday).asked);
+    CHECK_FALSE(answerTo(ScreeningRow::MetalImplant, kToday).yes);
+
+    d.add(Clearance{ScreeningRow::Pregnancy, "Dr Ames", kToday - 5, kToday + 5}, kToday - 5);
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday).clearedBy == "Dr Ames");
+    CHECK_FALSE(answerTo(ScreeningRow::Pregnancy, kToday).blocks());
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday + 6).blocks()); // it has run out
+
+    shortQuestion(d, kToday, {ScreeningRow::Pregnancy}, {});
+    CHECK_FALSE(answerTo(ScreeningRow::Pregnancy, kToday + 6).yes);
+}
+
+TEST_CASE("what age decides is no question")
+{
+    for (const RowAnswer& a : answersOn(Diary().record(), kToday)) {
+        CHECK_FALSE(knownByAge(a.rule.row));
+        CHECK_FALSE(a.asked);
+    }
 }
