@@ -96,6 +96,7 @@ struct Led {
     {
         REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, remote, PowerSource::Mains}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
+        REQUIRE(store.append(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}}));
         bath.chooseSite(site);
         bath.chooseWay(way);
         bath.goOn();
@@ -234,9 +235,10 @@ TEST_CASE("An absence is asked aloud, with the alarm, and what answers it makes 
     REQUIRE(s.bath.page() == "meanwhile");
     CHECK(s.haptics.count("alarm") == 1);
     CHECK(s.voice.alarms == std::vector<std::string>{"what-did-it-do"});
+    const auto stills = s.haptics.count("still");
     s.bath.meanwhile("kept-running");
     CHECK(s.bath.page() == "run");
-    CHECK(s.haptics.felt.back() == "still");
+    CHECK(s.haptics.count("still") > stills);
 }
 
 TEST_CASE("A store that is locked holds up neither the alarm nor the session, and the page says so")

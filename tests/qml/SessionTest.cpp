@@ -76,7 +76,7 @@ TEST_CASE("The running page names site and waveform, and after a restart it show
     Interface ui({390, 844}, "light");
     REQUIRE(ui.showBath("run"));
     CHECK(shows(ui, "Direct current"));
-    CHECK(shows(ui, "Feet"));
+    CHECK(shows(ui, "Both feet"));
     CHECK_FALSE(shows(ui, "Warm tap water"));
     QQuickItem* out = button(ui, "I took them out");
     REQUIRE(out != nullptr);
