@@ -70,6 +70,7 @@ struct HealthAnswer {
 /// A led session as it was recorded while it ran.
 struct LedSession {
     std::optional<BathPrepared> prepared;
+    LocalDate on;                  ///< the day it was prepared
     std::vector<BathEvent> events; ///< by sequence
     bool logged = false;           ///< a Session fact names it
     bool operator==(const LedSession&) const = default;
@@ -164,8 +165,12 @@ struct Diary {
     [[nodiscard]] bool answeredYes(ScreeningRow row) const;
     /// The latest answer given up to today, whatever was answered on days that have not come yet.
     [[nodiscard]] std::optional<bool> answerSoFar(ScreeningRow row) const;
-    /// The session that is running: prepared, begun, neither stopped nor logged. Nullptr where none is.
+    /// The session that is running: prepared today or yesterday, begun, neither stopped nor logged. Nullptr where none
+    /// is.
     [[nodiscard]] const LedSession* running() const;
+    /// The session to be taken up, not logged yet: one that was never stopped, or one in which more happened than its
+    /// beginning, stopped today or yesterday. Nullptr where none is.
+    [[nodiscard]] const LedSession* unwritten() const;
     /// The site's report of that day, or nullptr.
     [[nodiscard]] const DayReport* reportOn(DiarySite site, LocalDate day) const;
     /// The check-in that counts for a site on a day, to be corrected: the one recorded last. Nullptr where none is.

@@ -50,10 +50,12 @@ enum class BathEventKind {
     OutOfWater, ///< a limb left the water while current may have flowed
     Stop,       ///< ended by the person
     Resumed,    ///< the app is back; `meanwhile` says what the machine did
-    Tick        ///< time alone moved the session on
+    Tick,       ///< time alone moved the session on
+    SwitchedOn, ///< machine on, meter at zero, waveform as planned
+    Away        ///< the app did not lead from this moment on
 };
 FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
-               "out-of-water", "stop", "resumed", "tick");
+               "out-of-water", "stop", "resumed", "tick", "switched-on", "away");
 
 /// The person's answer on coming back to an interrupted session.
 enum class Meanwhile { KeptRunning, SwitchedOff, LimbsOut, DoNotKnow };
@@ -155,15 +157,19 @@ struct BathPrepared {
     Milliamps limit;
     std::optional<Milliamps> target; ///< the level aimed for at the start, at most the limit
     Seconds raise{60};
-    Seconds lower{20};
+    Seconds lower{60};
     Seconds swapping{45};
+    std::optional<int> steps;                    ///< version of the order of steps; absent before there were versions
+    std::optional<int> runsBefore;               ///< runs with current earlier on that day, of that skin
+    std::optional<MilliampMinutes> chargeBefore; ///< their charge
     static constexpr std::string_view kind = "bath-prepared";
     static void fields(auto& self, auto&& f)
     {
         f("bath", self.bath), f("site", self.site), f("waveform", self.waveform), f("age", self.age),
             f("swap", self.swap), f("way", self.way), f("first_side", self.firstSide), f("limit_ma", self.limit),
             f("target_ma", self.target), f("raise_s", self.raise), f("lower_s", self.lower),
-            f("swapping_s", self.swapping);
+            f("swapping_s", self.swapping), f("steps", self.steps, Range{1, 1000}),
+            f("runs_before", self.runsBefore, Range{0, 1000}), f("charge_before_ma_min", self.chargeBefore);
     }
     bool operator==(const BathPrepared&) const = default;
 };

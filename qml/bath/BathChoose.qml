@@ -17,7 +17,7 @@ Frame {
     Heading { text: qsTr("Who can tap the phone") }
     Repeater {
         model: BathModel.ways.length
-        ChoiceRow { required property int index; readonly property var line: BathModel.ways[index] || ({}); text: line.name || ""; hint: line.hint || ""; checked: BathModel.way === line.way; onClicked: BathModel.chooseWay(line.way) }
+        ChoiceRow { required property int index; readonly property var line: BathModel.ways[index] || ({}); text: line.name || ""; hint: line.hint || ""; enabled: line.allowed === true; checked: BathModel.way === line.way; onClicked: BathModel.chooseWay(line.way) }
     }
     OneOf {
         visible: BathModel.sided

@@ -13,7 +13,7 @@ Rectangle {
     property real pending: -1
     readonly property real value: pending >= 0 ? pending : running.lastReading || 0
     readonly property real step: 0.5
-    readonly property real most: 60
+    readonly property real most: running.mostReading || 0
     implicitHeight: column.implicitHeight + 2 * Theme.tight
     radius: Theme.radius
     color: Theme.card

@@ -49,7 +49,7 @@ Frame {
     Card {
         visible: BathModel.way === "hands-under"
         kind: Card.Now
-        Label { role: Label.Strong; Layout.fillWidth: true; text: qsTr("With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.") }
+        Label { role: Label.Strong; Layout.fillWidth: true; text: qsTr("You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.") }
     }
     ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     Label { visible: BathModel.refusal !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }

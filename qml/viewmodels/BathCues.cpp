@@ -56,7 +56,10 @@ void BathCues::give(const bath::Effect& effect)
         m_ports.voice.tone("done");
         pulse();
         break;
-    case EffectKind::AskMeanwhile:
+    case EffectKind::AskMeanwhile: // nobody led, and current may flow: as loud as the alarm
+        m_ports.voice.alarm(prompt());
+        m_ports.haptics.alarm();
+        break;
     case EffectKind::Interrupted: break;
     }
 }

@@ -135,6 +135,7 @@ private:
     /// Asked of the skin before the list.
     inline static const facts::SetOf<protocol::PrepItem> kQuestions{
         protocol::PrepItem::WoundsCovered, protocol::PrepItem::NoAntiperspirant, protocol::PrepItem::NotShaved};
+    [[nodiscard]] bool skinBarred() const;
     [[nodiscard]] protocol::ScreeningVerdict verdict() const;
     /// What is seen to and ticked; what an answer tells is not asked again.
     [[nodiscard]] std::vector<protocol::PrepItem> linesToTick() const;

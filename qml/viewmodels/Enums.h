@@ -59,7 +59,7 @@ Q_ENUM_NS(Value)
 namespace PolaritySwap {
 Q_NAMESPACE
 QML_ELEMENT
-enum Value : int { Leads, Switch };
+enum Value : int { Leads, Switch, Pads };
 Q_ENUM_NS(Value)
 } // namespace PolaritySwap
 
@@ -87,7 +87,7 @@ Q_ENUM_NS(Value)
 namespace SkinFinding {
 Q_NAMESPACE
 QML_ELEMENT
-enum Value : int { Fine, Redness, Dryness, Itch, Blister, Burn };
+enum Value : int { Fine, Redness, Dryness, Itch, Blister, Burn, Pain };
 Q_ENUM_NS(Value)
 } // namespace SkinFinding
 
@@ -211,7 +211,7 @@ Q_ENUM_NS(Value)
 namespace StepKind {
 Q_NAMESPACE
 QML_ELEMENT
-enum Value : int { CheckList, Announce, Raise, Hold, Lower, Swap, MoveSide, Finish };
+enum Value : int { CheckList, SwitchOn, Announce, Raise, Hold, Lower, HandsOut, Swap, MoveSide, Finish };
 Q_ENUM_NS(Value)
 } // namespace StepKind
 
@@ -230,7 +230,8 @@ enum Value : int {
     PlateUnderGrid,
     PadsSoaked,
     LeadsIn,
-    SomebodyNear,
+    HelperStays,
+    RemoteInReach,
     CellsIn
 };
 Q_ENUM_NS(Value)

@@ -82,10 +82,15 @@ ui::MachineKit PlanModel::machine() const
 {
     const auto& m = m_store.diary().machine;
     const Machine shown = m.value_or(Machine{});
-    return {m.has_value(),          text(shown.name),
-            shown.direct,           shown.pulsed,
-            ui::shown(shown.swap),  shown.remote,
-            ui::shown(shown.power), m_store.situation().cellSessionsLeft.value_or(-1)};
+    return {m.has_value(),
+            text(shown.name),
+            shown.direct,
+            shown.pulsed,
+            ui::shown(shown.swap),
+            shown.remote,
+            ui::shown(shown.power),
+            m_store.situation().cellSessionsLeft.value_or(-1),
+            shown.pad ? shown.pad->cm2 : 0};
 }
 
 ui::ReminderPlan PlanModel::reminders() const
@@ -220,12 +225,14 @@ bool PlanModel::useSite(ui::Site::Value site, bool inUse)
 }
 
 bool PlanModel::setMachine(const QString& name, bool direct, bool pulsed, ui::PolaritySwap::Value swap, bool remote,
-                           ui::PowerSource::Value power)
+                           ui::PowerSource::Value power, double pad)
 {
     const auto how = ui::core(swap);
     const auto from = ui::core(power);
+    const auto padArea = pad > 0 ? std::optional(SquareCentimetres{pad}) : std::nullopt;
     return how && from &&
-           m_store.append(Machine{name.trimmed().toStdString(), direct, pulsed, *how, remote, *from}).has_value();
+           m_store.append(Machine{name.trimmed().toStdString(), direct, pulsed, *how, remote, *from, padArea})
+               .has_value();
 }
 
 bool PlanModel::cellsChanged()

@@ -64,7 +64,7 @@ public:
                                const QString& adult);
     Q_INVOKABLE bool useSite(firstdew::ui::Site::Value site, bool inUse);
     Q_INVOKABLE bool setMachine(const QString& name, bool direct, bool pulsed, firstdew::ui::PolaritySwap::Value swap,
-                                bool remote, firstdew::ui::PowerSource::Value power);
+                                bool remote, firstdew::ui::PowerSource::Value power, double pad);
     Q_INVOKABLE bool cellsChanged();
     /// A chance from 0.01 to 0.9.
     Q_INVOKABLE void setRisk(double chance);

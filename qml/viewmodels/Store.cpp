@@ -118,13 +118,17 @@ Fact Store::factOf(Payload payload, LocalTime happened, std::string corrects) co
 
 std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, Assess when)
 {
+    // What happens in a session is said on the session's own page, which nothing may cover.
+    const bool inSession = when == Assess::Later;
     if (!m_content.journal) {
-        emit failed();
+        if (!inSession)
+            emit failed();
         return std::nullopt;
     }
     auto ids = m_content.journal->appendAll(facts);
     if (!ids) {
-        fail(ids.error());
+        if (!inSession)
+            fail(ids.error());
         return std::nullopt;
     }
     for (std::size_t i = 0; i < facts.size(); ++i) {

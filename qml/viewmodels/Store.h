@@ -67,7 +67,7 @@ public:
     [[nodiscard]] const situation::Situation& situation() const { return m_content.situation; }
     [[nodiscard]] const std::string& file() const { return m_file; }
     /// Records facts of the present person in one transaction, all or none. When this returns true they are on disk
-    /// and in diary(); otherwise failed() was emitted.
+    /// and in diary(); otherwise failed() was emitted, but not where Later: the session says that on its own page.
     bool append(std::span<const facts::Payload> payloads, Assess when = Assess::AtOnce);
     /// The same for one fact; gives its id. `happened` is now where left out; `corrects` is the id of the fact it
     /// replaces.

@@ -257,6 +257,7 @@ class MachineKit {
     Q_PROPERTY(bool remote MEMBER remote FINAL)
     Q_PROPERTY(firstdew::ui::PowerSource::Value power MEMBER power FINAL)
     Q_PROPERTY(int sessionsLeft MEMBER sessionsLeft FINAL)
+    Q_PROPERTY(double pad MEMBER pad FINAL)
 
 public:
     bool known = false;
@@ -267,6 +268,7 @@ public:
     bool remote = false;
     PowerSource::Value power{};
     int sessionsLeft = -1; ///< in the batteries; below 0: not known
+    double pad = 0;        ///< area of one armpit pad in cm2; 0: not known
     bool operator==(const MachineKit&) const = default;
 };
 

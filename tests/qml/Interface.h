@@ -59,7 +59,7 @@ struct Interface {
     void fillFor(const char* name)
     {
         store.append(Person{name, LocalDate::parse("1990-04-23"), {}, {}, {}});
-        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Cells});
+        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, true, PowerSource::Cells, {}});
         store.append(SiteUse{Site::Hands, true});
         store.append(SiteUse{Site::Feet, true});
         store.append(Session{Site::Hands, Waveform::Direct, Milliamps{14}, Milliamps{12}, true, {}, {}, {}, "", "", ""},
@@ -100,8 +100,9 @@ struct Interface {
         if (bath.page() != "choose")
             bath.leave();
         const bool shown = app::showPage(*window, "Bath");
-        bath.chooseSite(step == "under" ? ui::Site::Hands : ui::Site::Feet);
-        bath.chooseWay(step == "under" ? "hands-under" : "free-hand");
+        const bool under = step.startsWith("under");
+        bath.chooseSite(under ? ui::Site::Hands : ui::Site::Feet);
+        bath.chooseWay(under ? "hands-under" : "free-hand");
         bath.goOn();
         if (step == "screening")
             return shown && bath.page() == "screening";
@@ -124,7 +125,11 @@ struct Interface {
         if (step == "prepare")
             return bath.page() == "prepare";
         bath.start();
-        bath.primary();
+        if (step == "under-dry")
+            return bath.page() == "run";
+        bath.primary(); // the waveform is confirmed
+        if (!under)
+            bath.primary();
         if (step == "alarm")
             bath.reading(40);
         if (step == "after")

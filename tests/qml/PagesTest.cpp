@@ -137,7 +137,7 @@ TEST_CASE("What is said before a bath names the level that the session first ask
     const QString first = ui.bath.running()["target"].toString();
     CHECK(first == "17 mA"); // 3 mA under the limit of 20
     CHECK(ui.bath.adviceText().contains("18.5 mA was comfortable"));
-    CHECK(ui.bath.adviceText().contains("At first " + first));
+    CHECK(ui.bath.adviceText().contains("Start at " + first));
 }
 
 TEST_CASE("Everything that can be touched is large enough and has a name")
