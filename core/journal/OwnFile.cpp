@@ -5,7 +5,6 @@
 #include <cstring>
 #include <fcntl.h>
 #include <fmt/format.h>
-#include <random>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -71,12 +70,11 @@ bool writeZeros(int fd, off_t length)
 /// A name beside `file` that nothing has.
 path unusedBeside(const path& file)
 {
-    static constexpr std::string_view digits = "0123456789abcdef";
-    std::random_device random;
-    std::string middle(12, '0');
-    for (char& c : middle)
-        c = digits[random() % digits.size()];
-    return beside(file, "." + middle + ".part");
+    struct stat s {};
+    for (int i = 0;; ++i)
+        if (path name = beside(file, "." + std::to_string(::getpid()) + "-" + std::to_string(i) + ".part");
+            ::lstat(name.c_str(), &s) != 0)
+            return name;
 }
 
 bool createWhole(const path& file, std::string_view content)

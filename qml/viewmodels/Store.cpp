@@ -1,5 +1,6 @@
 #include "Store.h"
 
+#include "journal/People.h"
 #include "words/Errors.h"
 
 #include <algorithm>
@@ -75,13 +76,13 @@ void Store::fail(const Error& error)
 
 QString Store::errorText() const { return words::errorSentence(m_error); }
 
-QString Store::personName() const { return m_content.diary.person ? text(m_content.diary.person->name) : QString(); }
+QString Store::personName() const { return diary().person ? text(diary().person->name) : QString(); }
 
 void Store::showPerson(const QString& id)
 {
-    if (id.toStdString() == m_content.person)
+    if (id.toStdString() == m_content.reader.person())
         return;
-    m_content.person = id.toStdString();
+    m_content.reader.setPerson(id.toStdString());
     m_content.assess(today());
     emit changed();
 }
@@ -90,22 +91,22 @@ void Store::showPerson(const QString& id)
 QList<ui::PersonLine> Store::people() const
 {
     std::vector<Fact> told;
-    for (const Fact& f : m_content.facts)
+    for (const Fact& f : allFacts())
         if (std::holds_alternative<Person>(f.payload) || std::holds_alternative<Retraction>(f.payload))
             told.push_back(f);
     QList<ui::PersonLine> out;
-    for (const auto& id : personsIn(m_content.facts)) {
+    for (const auto& id : personsIn(allFacts())) {
         const Person shown = diary::readDiary(told, id, today()).person.value_or(Person{});
-        out << ui::PersonLine{text(id), text(shown.name), text(shown.adult), id == m_content.person};
+        out << ui::PersonLine{text(id), text(shown.name), text(shown.adult), id == m_content.reader.person()};
     }
     return out;
 }
 
-bool Store::several() const { return personsIn(m_content.facts).size() > 1; }
+bool Store::several() const { return personsIn(allFacts()).size() > 1; }
 
 void Store::followClock()
 {
-    if (today() == m_content.diary.today)
+    if (today() == diary().today)
         return;
     m_content.assess(today());
     emit changed();
@@ -113,7 +114,7 @@ void Store::followClock()
 
 Fact Store::factOf(Payload payload, LocalTime happened, std::string corrects) const
 {
-    return {"", m_content.person, happened, m_clock.instant().wallMs, std::move(corrects), std::move(payload)};
+    return {"", m_content.reader.person(), happened, m_clock.instant().wallMs, std::move(corrects), std::move(payload)};
 }
 
 std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, Assess when)
@@ -131,13 +132,12 @@ std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, As
             fail(ids.error());
         return std::nullopt;
     }
+    m_content.reader.turnTo(today());
     for (std::size_t i = 0; i < facts.size(); ++i) {
         facts[i].id = ids.value()[i];
-        m_content.facts.push_back(std::move(facts[i]));
+        m_content.reader.add(std::move(facts[i]));
     }
-    if (when == Assess::Later) {
-        m_content.gather(today());
-    } else {
+    if (when == Assess::AtOnce) {
         m_content.assess(today());
         emit changed();
     }
@@ -162,24 +162,19 @@ std::optional<std::string> Store::append(Payload payload, std::optional<LocalTim
 
 bool Store::retract(const std::string& id, std::string reason)
 {
-    const auto fact =
-        std::find_if(m_content.facts.begin(), m_content.facts.end(), [&](const Fact& f) { return f.id == id; });
-    if (fact == m_content.facts.end())
+    const auto fact = std::find_if(allFacts().begin(), allFacts().end(), [&](const Fact& f) { return f.id == id; });
+    if (fact == allFacts().end())
         return false;
     return append(Retraction{std::move(reason)}, fact->happened, id).has_value();
 }
 
 std::optional<std::string> Store::addPerson(Person person)
 {
-    const auto known = personsIn(m_content.facts);
-    int number = 1;
-    while (std::find(known.begin(), known.end(), "p" + std::to_string(number)) != known.end())
-        ++number;
-    const std::string before = m_content.person;
-    m_content.person = "p" + std::to_string(number);
+    const std::string before = m_content.reader.person();
+    m_content.reader.setPerson(journal::drawId());
     if (append(std::move(person)))
-        return m_content.person;
-    m_content.person = before;
+        return m_content.reader.person();
+    m_content.reader.setPerson(before);
     return std::nullopt;
 }
 

@@ -52,7 +52,7 @@ public:
     [[nodiscard]] bool isOpen() const { return m_content.known; }
     [[nodiscard]] ui::Trouble::Value trouble() const;
     [[nodiscard]] QString fileName() const { return QString::fromStdString(m_file); }
-    [[nodiscard]] QString person() const { return QString::fromStdString(m_content.person); }
+    [[nodiscard]] QString person() const { return QString::fromStdString(m_content.reader.person()); }
     [[nodiscard]] QString personName() const;
     [[nodiscard]] QList<ui::PersonLine> people() const;
     [[nodiscard]] bool several() const;
@@ -62,8 +62,8 @@ public:
     [[nodiscard]] const ports::Clock& clock() const { return m_clock; }
     [[nodiscard]] facts::LocalTime now() const { return m_clock.localNow(); }
     /// The present person's record as it reads today.
-    [[nodiscard]] const diary::Diary& diary() const { return m_content.diary; }
-    [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_content.facts; }
+    [[nodiscard]] const diary::Diary& diary() const { return m_content.reader.diary(); }
+    [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_content.reader.facts(); }
     [[nodiscard]] const situation::Situation& situation() const { return m_content.situation; }
     [[nodiscard]] const std::string& file() const { return m_file; }
     /// Records facts of the present person in one transaction, all or none. When this returns true they are on disk

@@ -1,5 +1,7 @@
 #include "StoreContent.h"
 
+#include "journal/People.h"
+
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -8,7 +10,7 @@ void StoreContent::open(const std::string& file, facts::LocalDate today)
 {
     journal.reset();
     error.reset();
-    facts.clear();
+    reader = diary::Reader({}, reader.person(), today);
     known = false;
     auto opened = journal::Journal::open(file);
     if (opened)
@@ -20,6 +22,7 @@ void StoreContent::open(const std::string& file, facts::LocalDate today)
 
 void StoreContent::read(facts::LocalDate today)
 {
+    std::vector<facts::Fact> facts = reader.facts();
     if (journal) {
         auto all = journal->readAll();
         if (all) {
@@ -31,17 +34,17 @@ void StoreContent::read(facts::LocalDate today)
         }
     }
     const auto persons = facts::personsIn(facts);
+    std::string person = reader.person().empty() ? journal::drawId() : reader.person();
     if (!persons.empty() && std::find(persons.begin(), persons.end(), person) == persons.end())
         person = persons.front();
+    reader = diary::Reader(std::move(facts), std::move(person), today);
     assess(today);
 }
 
-void StoreContent::gather(facts::LocalDate today) { diary = diary::readDiary(facts, person, today); }
-
 void StoreContent::assess(facts::LocalDate today)
 {
-    gather(today);
-    situation = situation::assess(diary);
+    reader.turnTo(today);
+    situation = situation::assess(reader.diary());
 }
 
 } // namespace firstdew::viewmodels

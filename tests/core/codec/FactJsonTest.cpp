@@ -117,13 +117,15 @@ struct Whole {
     std::vector<std::string> names;
     Whole() { P::fields(payload, *this); }
     template <class T>
-    void operator()(std::string_view name, T& field, Range = {})
+    void operator()(std::string_view name, T& field, Range range = {})
     {
         names.emplace_back(name);
         if constexpr (isOptional<T>) {
             optional.emplace(name);
             field.emplace();
             possibleFor(*field);
+            if constexpr (std::same_as<typename T::value_type, int>)
+                field = static_cast<int>(range.least);
         } else {
             possibleFor(field);
         }

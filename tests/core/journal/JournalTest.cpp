@@ -174,8 +174,9 @@ TEST_CASE("a file that is no store is refused and left untouched")
     CHECK(Journal::openToRead(scratch / "empty.db")->readAll()->empty());
     CHECK(std::filesystem::file_size(scratch / "empty.db") == 0);
     CHECK(Journal::openExisting(scratch / "empty.db")->check().ok);
-    testing::writeTo(scratch / "empty.db.before-import.copy", "whatever it is");
-    CHECK(codeOf(Journal::open(scratch / "empty.db")) == "store-damaged");
+    testing::writeTo(scratch / "cut.db", "");
+    testing::writeTo(scratch / "cut.db.before-import.copy", "whatever it is");
+    CHECK(codeOf(Journal::open(scratch / "cut.db")) == "store-damaged");
     testing::writeTo(scratch / "tiny.txt", "x");
     CHECK(codeOf(Journal::open(scratch / "tiny.txt")) == "store-foreign");
     CHECK(testing::contentOf(scratch / "tiny.txt") == "x");
