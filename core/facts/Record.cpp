@@ -8,7 +8,7 @@ namespace firstdew::facts {
 
 namespace {
 
-/// Follows `corrects` to the first fact of a chain; a loop (only possible in a damaged file) ends at its entry.
+/// Follows `corrects` to the first fact of a chain. The count of hops ends a loop, which a damaged file may contain.
 std::string_view rootOf(const Fact& fact, const std::unordered_map<std::string_view, const Fact*>& byId)
 {
     const Fact* at = &fact;
@@ -34,7 +34,7 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
         anyCorrection = anyCorrection || !f.corrects.empty();
     }
 
-    std::unordered_map<std::string_view, const Fact*> standing; // root id -> the fact that counts
+    std::unordered_map<std::string_view, const Fact*> standing; // by root id: the fact that counts
     if (anyCorrection) {
         for (const Fact& f : facts) {
             if (f.person != person)
