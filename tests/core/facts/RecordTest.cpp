@@ -18,7 +18,7 @@ Fact checkIn(std::string id, const char* day, Level level, long long recorded, s
 
 } // namespace
 
-TEST_CASE("entries come in the order they happened, whenever they were recorded")
+TEST_CASE("entries are sorted by the time they happened, not by the time they were recorded")
 {
     const std::vector<Fact> facts{checkIn("b", "2026-03-02", Level::Clammy, 1),
                                   checkIn("a", "2026-03-01", Level::Dry, 2)};
@@ -29,7 +29,7 @@ TEST_CASE("entries come in the order they happened, whenever they were recorded"
     CHECK(recordOf(facts, "p2").all<CheckIn>().empty());
 }
 
-TEST_CASE("a correction stands in place of its original, and the last recorded one counts")
+TEST_CASE("a correction replaces its original, and the correction recorded last counts")
 {
     const std::vector<Fact> facts{checkIn("c2", "2026-03-01", Level::Wet, 9, "a"),
                                   checkIn("a", "2026-03-01", Level::Dry, 1),
@@ -40,7 +40,7 @@ TEST_CASE("a correction stands in place of its original, and the last recorded o
     CHECK(record.all<CheckIn>()[0].corrected);
 }
 
-TEST_CASE("a correction of a correction replaces both, even when the clock went back meanwhile")
+TEST_CASE("a correction of a correction replaces both, even if the clock was set back in between")
 {
     const std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 100),
                                   checkIn("b", "2026-03-01", Level::Wet, 50, "a"),
@@ -50,7 +50,7 @@ TEST_CASE("a correction of a correction replaces both, even when the clock went 
     CHECK(record.all<CheckIn>()[0].payload.level == Level::Clammy);
 }
 
-TEST_CASE("a retraction leaves nothing, and a lost original does no harm")
+TEST_CASE("a retraction removes its fact, and a missing original does no harm")
 {
     std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 1),
                             checkIn("z", "2026-03-02", Level::Wet, 2, "gone")};
@@ -61,7 +61,7 @@ TEST_CASE("a retraction leaves nothing, and a lost original does no harm")
     CHECK(record.all<Retraction>().size() == 1);
 }
 
-TEST_CASE("words and values of every closed set match one to one")
+TEST_CASE("tokens and values of every enumeration match one to one")
 {
     for (const auto level : allOf<Level>())
         CHECK(fromWord<Level>(word(level)) == level);

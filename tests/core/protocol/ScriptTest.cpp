@@ -72,7 +72,7 @@ TEST_CASE("the side chosen first comes first")
     CHECK(script->steps[script->steps.size() - 2].side == Side::Right);
 }
 
-TEST_CASE("with the hands under, all runs by the clock and the default allowances are 60, 20 and 45 s")
+TEST_CASE("with both hands under water every step is timed; the default allowances are 60, 20 and 45 s")
 {
     const auto script = scriptFor(request(Site::Hands, WayOfWorking::HandsUnder));
     REQUIRE(script);
@@ -90,7 +90,7 @@ TEST_CASE("with the hands under, all runs by the clock and the default allowance
     CHECK(length(StepKind::Swap) == 45);
 }
 
-TEST_CASE("armpits with direct current, a limit above the trade's and odd allowances are refused")
+TEST_CASE("a script refuses direct current at armpits, a limit above the table and impossible allowances")
 {
     auto q = request(Site::Armpits);
     q.waveform = Waveform::Direct;
@@ -107,7 +107,7 @@ TEST_CASE("armpits with direct current, a limit above the trade's and odd allowa
     CHECK(scriptFor(q).error().code == "allowance-out-of-range");
 }
 
-TEST_CASE("the ways of working: hands leave no free hand, the others do")
+TEST_CASE("only a session of the hands leaves no free hand")
 {
     // common practice, no source
     CHECK(waysFor(Site::Hands) == std::vector{WayOfWorking::HandsUnder, WayOfWorking::Helper});

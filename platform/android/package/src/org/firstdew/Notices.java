@@ -28,7 +28,7 @@ final class Notices {
         manager = context.getSystemService(NotificationManager.class);
     }
 
-    /** Creates the channels, or renames them after a change of language. The name says if alarms may be late. */
+    /** Creates the channels or renames them after a change of language. The description says if alarms may be late. */
     void makeChannels(boolean exact) {
         NotificationChannel reminders =
             new NotificationChannel(REMINDERS, held.word("channel-reminders"), NotificationManager.IMPORTANCE_HIGH);
