@@ -4,7 +4,7 @@
 
 namespace firstdew::bath {
 
-/// Whether nobody watched for so long that the clock of a step means nothing.
+/// Whether nobody led for so long that the clock of a step means nothing.
 [[nodiscard]] bool wasAway(const Turn& turn);
 
 /// An event after such a gap: a tick asks what the machine did; only ending is taken at its word.
@@ -12,5 +12,8 @@ namespace firstdew::bath {
 
 /// An event while the person's word on what the machine did is waited for.
 [[nodiscard]] Result<Outcome> takeWhileAwaiting(Turn& turn, const Event& event);
+
+/// From now on nothing is known of the current.
+void awaitMeanwhile(State& s);
 
 } // namespace firstdew::bath

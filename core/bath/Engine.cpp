@@ -13,13 +13,51 @@ using protocol::StepKind;
 
 namespace {
 
+/// List or waveform is confirmed again; too long after, the session is over.
+std::optional<Error> goOn(Turn& turn)
+{
+    turn.s.current = Current::Zero;
+    if (unseen(turn.s.resume->left, turn.now) > kResumableMs) {
+        turn.stop(StoppedBy::TooLongAgo);
+    } else if (turn.step().kind == StepKind::CheckList) {
+        turn.enterNext();
+    } else {
+        const std::size_t step = turn.s.resume->step;
+        turn.s.resume.reset();
+        turn.enter(step);
+    }
+    return std::nullopt;
+}
+
 std::optional<Error> begin(Turn& turn)
 {
     if (turn.step().kind != StepKind::CheckList)
         return refuse("already-begun", "event", "the check list was confirmed before; go on with the step shown");
+    if (turn.s.resume)
+        return goOn(turn);
+    if (enoughForToday(turn.s))
+        return refuse("enough-for-today", "event",
+                      "this skin has had as much as one day may bring it; leave the machine off until tomorrow");
     turn.s.current = Current::Zero;
     turn.keepAsInterrupted(); // what the meter showed before belongs to no phase, and its time is not of this run
     turn.s.sessionMs = 0;
+    turn.enterNext();
+    return std::nullopt;
+}
+
+std::optional<Error> switchedOn(Turn& turn)
+{
+    const bool waits = turn.step().kind == StepKind::Raise || turn.step().kind == StepKind::Hold;
+    if (turn.under() && waits && turn.s.current == Current::Zero) {
+        turn.enterPhaseAgain(); // the hands go in again
+        return std::nullopt;
+    }
+    if (turn.step().kind != StepKind::SwitchOn)
+        return refuse("not-now", "event", "this is not the time to switch anything; go on with the step shown");
+    if (turn.s.current != Current::Zero)
+        return refuse("current-flows", "event", "current may be flowing: lower to zero first, then look at the light");
+    if (turn.s.resume)
+        return goOn(turn);
     turn.enterNext();
     return std::nullopt;
 }
@@ -32,13 +70,13 @@ std::optional<Error> raised(Turn& turn)
         ++turn.s.stretch;
         turn.s.steady = false;
         turn.changed = true;
-        turn.say(Prompt::HoldStill);
+        turn.say(protocol::holdPrompt(turn.request()));
         return std::nullopt;
     }
     if (kind != StepKind::Raise)
         return refuse("not-raising", "event",
-                      kind == StepKind::CheckList
-                          ? "nothing may be raised before the check list is confirmed; leave the current at zero"
+                      kind == StepKind::CheckList || kind == StepKind::SwitchOn
+                          ? "nothing may be raised before list and waveform are confirmed; leave the current at zero"
                           : "this is not the time to raise the current; leave it as the step shown says");
     turn.s.current = Current::Flowing;
     turn.enterNext();
@@ -64,7 +102,7 @@ std::optional<Error> cannotBe(const std::optional<Milliamps>& value)
     if (value->mA < 0)
         return refuse("reading-negative", "reading",
                       fmt::format("{} mA is below zero; enter the number without its sign", value->mA));
-    if (*value > kMostPlausibleReading)
+    if (!plausible(*value))
         return refuse(
             "reading-implausible", "reading",
             fmt::format(
@@ -73,19 +111,14 @@ std::optional<Error> cannotBe(const std::optional<Milliamps>& value)
     return std::nullopt;
 }
 
-/// The last step ran out just before this event, which is taken all the same: it may say that current flows.
-std::optional<Error> afterEnd(Turn& turn, const Event& event)
+/// The readings since the current was raised from zero in this phase.
+std::span<const MeterReading> presentStretch(const State& s)
 {
-    using enum BathEventKind;
-    if (event.kind == Reading)
-        if (auto error = cannotBe(event.reading))
-            return error;
-    const bool shown = event.kind == Reading && event.reading->mA > 0;
-    const bool ranOn = event.kind == Resumed && event.meanwhile != Meanwhile::SwitchedOff;
-    if (shown || ranOn || event.kind == Raised || event.kind == Discomfort || event.kind == OutOfWater ||
-        event.kind == Stop)
-        turn.say(Prompt::MachineOff);
-    return std::nullopt;
+    const MeterReading& last = s.readings.back();
+    const auto from = std::find_if(s.readings.begin(), s.readings.end(), [&](const MeterReading& r) {
+        return r.phase == last.phase && r.stretch == last.stretch;
+    });
+    return {from, s.readings.end()};
 }
 
 std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
@@ -93,17 +126,15 @@ std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
     if (auto error = cannotBe(value))
         return error;
     const Step& step = turn.step();
-    if (turn.s.lastReading && !turn.s.readings.empty())
-        turn.s.steady = turn.s.lastReading->phase == step.phase && turn.s.lastReading->stretch == turn.s.stretch &&
-                        std::abs(turn.s.lastReading->current.mA - value->mA) <= kSteadyWithin.mA &&
-                        *value <= turn.s.script.request.limit; // above it nothing is a reason to aim higher
     turn.s.lastReading = MeterReading{turn.s.sessionMs, *value, step.phase, step.polarity, step.side, turn.s.stretch};
     turn.s.readings.push_back(*turn.s.lastReading);
+    turn.s.steady = isSteady(presentStretch(turn.s)) &&
+                    *value <= turn.s.script.request.limit; // above it nothing is a reason to aim higher
     turn.changed = true;
     if (value->mA > 0) {
         turn.s.current = Current::Flowing; // whatever was said before: the meter knows better
         if (!inPhase(step.kind))
-            turn.say(Prompt::LowerToZero);
+            turn.sayLower();
     }
     judge(turn, *value);
     return std::nullopt;
@@ -130,8 +161,11 @@ std::optional<Error> lowered(Turn& turn)
     turn.s.current = Current::Zero;
     turn.changed = true;
     turn.silenceAlarm();
-    if (turn.step().kind == StepKind::Lower)
-        turn.enterNext();
+    const StepKind kind = turn.step().kind;
+    if (kind == StepKind::Lower || kind == StepKind::HandsOut)
+        turn.leavePhase();
+    else if (kind == StepKind::Announce)
+        turn.s.stepElapsedMs = 0; // the hands have their whole time
     return std::nullopt;
 }
 
@@ -150,6 +184,8 @@ std::optional<Error> outOfWater(Turn& turn)
     if (turn.s.current == Current::Zero)
         return refuse("no-current", "event",
                       "the current is at zero, so lifting out is safe now; go on with the step shown");
+    if (turn.step().kind == StepKind::CheckList)
+        return refuse("starting-again", "event", "machine off; the session starts again once the list is confirmed");
     turn.startAgain();
     return std::nullopt;
 }
@@ -169,7 +205,9 @@ std::optional<Error> handle(Turn& turn, const Event& event)
     case BathEventKind::Resumed:
         return refuse("nothing-to-resume", "event",
                       "the session is running and waits for no answer; go on with the step shown");
-    case BathEventKind::Tick: return std::nullopt;
+    case BathEventKind::SwitchedOn: return switchedOn(turn);
+    case BathEventKind::Tick:
+    case BathEventKind::Away: return std::nullopt;
     }
     return refuse("unknown-event", "event",
                   "this is not something a session knows; go on with the step shown, or stop");
@@ -184,12 +222,14 @@ Milliamps State::target() const
     return std::min(wanted, most);
 }
 
-State prepared(const protocol::Script& script, Milliamps target)
+State prepared(const protocol::Script& script, Milliamps target, const Before& before)
 {
     State s;
     s.script = script;
     const bool sound = std::isfinite(target.mA) && target.mA >= 0;
     s.wanted = sound ? std::min(target, script.request.limit) : script.request.limit;
+    s.planned = s.wanted.mA > 0 ? s.wanted : script.request.limit;
+    s.before = before;
     return s;
 }
 
@@ -203,23 +243,29 @@ Result<State> preparedInstead(const State& present, const protocol::Script& scri
 
 Result<Outcome> step(const State& state, const Event& event, Instant now)
 {
+    return advance(state, event, now, kLateMs);
+}
+
+Result<Outcome> advance(const State& state, const Event& event, Instant now, long long late)
+{
     if (state.script.steps.empty())
         return Error{"no-script", "state",
                      "no session is prepared; choose a site and begin again with the current at zero"};
-    Turn turn{state, now, {}};
+    Turn turn{state, now, late};
     if (ended(state))
         return refuse("session-ended", "event",
                       "the session has ended; machine off and current zero, start a new one when you are ready");
     if (state.phase == Phase::AwaitingMeanwhile)
         return takeWhileAwaiting(turn, event);
-    if (wasAway(turn))
+    if (event.kind == BathEventKind::Away || wasAway(turn))
         return takeAfterGap(turn, event);
     passTime(turn);
     turn.s.last = now;
-    if (auto error = ended(turn.s) ? afterEnd(turn, event) : handle(turn, event))
+    if (auto error = handle(turn, event))
         return *error;
     // Between kept events there must never be a gap, or replaying them would look like an absence.
-    return turn.finish(event.kind != BathEventKind::Tick || turn.changed || turn.minute);
+    const bool keep = event.kind != BathEventKind::Tick || turn.changed || turn.minute;
+    return turn.finish(keep ? std::optional(event) : std::nullopt);
 }
 
 Seconds remainingInStep(const State& state)

@@ -1,4 +1,4 @@
-#include "bath/Engine.h"
+#include "bath/Absence.h"
 
 #include <fmt/format.h>
 
@@ -8,11 +8,25 @@ namespace {
 
 bool running(const State& s) { return s.phase == Phase::Running && s.step > 0; }
 
-/// After a break in the events nothing is known of the current.
-void awaitMeanwhile(State& s)
+Before beforeOf(const BathPrepared& p)
 {
-    s.phase = Phase::AwaitingMeanwhile;
+    return {p.runsBefore.value_or(0), p.chargeBefore.value_or(MilliampMinutes{})};
+}
+
+/// Another order of steps led that session: it is over, and what the meter showed is kept.
+State endedWithReadings(State s, std::span<const BathEvent> events)
+{
+    for (const BathEvent& e : events) {
+        s.last = {e.wallMs, e.monotonicMs};
+        if (e.event == BathEventKind::Raised)
+            ++s.stretch;
+        if (e.event == BathEventKind::Reading && e.reading && plausible(*e.reading))
+            s.interrupted.push_back({e.monotonicMs - events.front().monotonicMs, *e.reading, 0, 0, {}, s.stretch});
+    }
+    s.phase = Phase::Stopped;
+    s.stoppedBy = StoppedBy::OtherVersion;
     s.current = Current::Unknown;
+    return s;
 }
 
 } // namespace
@@ -23,15 +37,45 @@ Result<protocol::Script> scriptOf(const BathPrepared& p)
         {p.site, p.waveform, p.age, p.swap, p.way, p.firstSide, p.limit, p.raise, p.lower, p.swapping});
 }
 
+BathPrepared preparationOf(const State& state, std::string bath)
+{
+    const protocol::ScriptRequest& q = state.script.request;
+    BathPrepared p;
+    p.bath = std::move(bath);
+    p.site = q.site;
+    p.waveform = q.waveform;
+    p.age = q.age;
+    p.swap = q.swap;
+    p.way = q.way;
+    p.firstSide = q.firstSide;
+    p.limit = q.limit;
+    p.target = state.wanted;
+    p.raise = q.raise;
+    p.lower = q.lower;
+    p.swapping = q.swapping;
+    p.steps = protocol::kSteps;
+    p.runsBefore = state.before.runs;
+    p.chargeBefore = state.before.charge;
+    return p;
+}
+
 Result<State> replay(const BathPrepared& prepared, std::span<const BathEvent> events)
 {
-    const auto script = scriptOf(prepared);
+    const bool same = prepared.steps == protocol::kSteps;
+    BathPrepared known = prepared;
+    if (!same && known.way == WayOfWorking::HandsUnder)
+        known.way = WayOfWorking::Helper; // may not be open to that person any more
+    const auto script = scriptOf(known);
     if (!script)
         return script.error();
-    State s = bath::prepared(*script, prepared.target.value_or(prepared.limit));
+    State s = bath::prepared(*script, prepared.target.value_or(prepared.limit), beforeOf(prepared));
+    if (!same)
+        return endedWithReadings(std::move(s), events);
     for (std::size_t i = 0; i < events.size(); ++i) {
         const BathEvent& e = events[i];
-        const auto take = [&] { return step(s, {e.event, e.reading, e.meanwhile}, {e.wallMs, e.monotonicMs}); };
+        const auto take = [&] {
+            return advance(s, {e.event, e.reading, e.meanwhile}, {e.wallMs, e.monotonicMs}, kGapMs);
+        };
         auto next = take();
         if (!next && running(s)) {
             // It was taken all the same: by a session read back before, which waited for a word just here.

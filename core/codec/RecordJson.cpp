@@ -4,8 +4,9 @@
 
 #include <algorithm>
 #include <fmt/format.h>
-#include <map>
 #include <nlohmann/json.hpp>
+#include <optional>
+#include <utility>
 
 namespace firstdew::codec {
 
@@ -40,58 +41,53 @@ private:
     int* m_line;
 };
 
-/// Where the facts of a document and their fields stand, noted while it is parsed.
-class Places {
+// What a document may hold at most. A fact has a dozen fields, a care sheet some lists beneath them.
+constexpr int kMostDepth = 8;
+constexpr std::size_t kMostKeys = 64;       // in one object
+constexpr std::size_t kMostValues = 20'000; // in one fact
+constexpr std::size_t kMostFacts = 1'000'000;
+
+/// Ends the parsing: what comes after is not read.
+struct TooMuch {
+    Error error;
+};
+
+/// Refuses, while a document is parsed, what is nested too deeply, has too many keys or one twice.
+class Bounds {
 public:
-    struct Place {
-        int line = 0;
-        std::map<std::string, int> fields;
-    };
+    explicit Bounds(const int* line) : m_line(line) {}
 
-    explicit Places(const int* line) : m_line(line) {}
-
-    bool operator()(int depth, json::parse_event_t event, json& parsed)
+    void see(int depth, json::parse_event_t event, const json& parsed)
     {
+        if (depth >= kMostDepth)
+            throw TooMuch{{"not-json", "",
+                           fmt::format("is nested more than {} deep; this cannot be the right file", kMostDepth)}};
+        const auto level = static_cast<std::size_t>(depth);
         if (event == json::parse_event_t::object_start)
-            open(depth);
+            m_keys[level].clear();
         else if (event == json::parse_event_t::key)
-            note(depth, parsed.get<std::string>());
-        return true;
+            note(m_keys[level - 1], parsed.get_ref<const std::string&>());
     }
-    [[nodiscard]] const std::vector<Place>& facts() const { return m_facts; }
     [[nodiscard]] const std::optional<Error>& twice() const { return m_twice; }
     [[nodiscard]] int twiceLine() const { return m_twiceLine; }
 
 private:
-    // Depths as the parser counts them: the document's keys 1, a fact 2, its keys 3, its payload's keys 4.
-    static constexpr int kFactDepth = 2;
-
-    void open(int depth)
+    void note(std::vector<std::string>& keys, const std::string& key)
     {
-        if (static_cast<std::size_t>(depth) < std::size(m_keys))
-            m_keys[depth].clear();
-        if (depth == kFactDepth)
-            m_facts.push_back({*m_line, {}});
-    }
-    void note(int depth, const std::string& key)
-    {
-        if (depth < 1 || static_cast<std::size_t>(depth) > std::size(m_keys))
-            return;
-        auto& keys = m_keys[depth - 1];
+        if (keys.size() >= kMostKeys)
+            throw TooMuch{{"not-json", "",
+                           fmt::format("has more than {} fields in one object; this cannot be the right "
+                                       "file",
+                                       kMostKeys)}};
         if (std::find(keys.begin(), keys.end(), key) != keys.end() && !m_twice) {
             m_twice = Error{"field-twice", key, "is given twice; keep one"};
             m_twiceLine = *m_line;
         }
         keys.push_back(key);
-        if (depth == kFactDepth + 1 && !m_facts.empty())
-            m_facts.back().fields[key] = *m_line;
-        if (depth == kFactDepth + 2 && !m_facts.empty())
-            m_facts.back().fields["is." + key] = *m_line;
     }
 
     const int* m_line;
-    std::vector<Place> m_facts;
-    std::vector<std::string> m_keys[6];
+    std::vector<std::string> m_keys[kMostDepth];
     std::optional<Error> m_twice;
     int m_twiceLine = 0;
 };
@@ -116,21 +112,116 @@ std::optional<Error> badHead(const json& document)
     return std::nullopt;
 }
 
-/// Line of a field that is at fault, or of its fact where the field is not there.
-int lineOf(const Places::Place& place, const std::string& field)
-{
-    const auto at = place.fields.find(field);
-    return at == place.fields.end() ? place.line : at->second;
-}
+/// Takes the facts out of a document while it is parsed, so that no more than one of them is held as JSON.
+class FactTaker {
+public:
+    FactTaker(const std::string& file, const int* line) : m_file(file), m_line(line), m_bounds(line) {}
 
-Result<json> parsed(const std::string& file, std::string_view text, Places& places, int& line)
+    /// Whether the parser keeps the value.
+    bool operator()(int depth, json::parse_event_t event, json& parsed)
+    {
+        m_bounds.see(depth, event, parsed);
+        if (depth == 1 && event == json::parse_event_t::key)
+            m_inFacts = parsed.get_ref<const std::string&>() == "facts";
+        if (!m_inFacts)
+            return outside(depth, event, parsed);
+        if (depth < kFactDepth || (depth == kFactDepth && event == json::parse_event_t::key))
+            return true;
+        if (++m_values > kMostValues)
+            throw TooMuch{{"fact-too-large", "", "holds more than any fact does; this cannot be the right file"}};
+        if (depth > kFactDepth || event == json::parse_event_t::object_start ||
+            event == json::parse_event_t::array_start)
+            within(depth, event, parsed);
+        else
+            end(event, parsed);
+        return depth > kFactDepth || event == json::parse_event_t::object_start ||
+               event == json::parse_event_t::array_start;
+    }
+
+    [[nodiscard]] const Bounds& bounds() const { return m_bounds; }
+    [[nodiscard]] const std::optional<Error>& refused() const { return m_refused; }
+    [[nodiscard]] std::vector<Incoming>& facts() { return m_facts; }
+
+private:
+    // Depths as the parser counts them: the document's keys 1, a fact 2, its keys 3, its payload's keys 4.
+    static constexpr int kFactDepth = 2;
+
+    /// Of other fields only plain values are of use.
+    static bool outside(int depth, json::parse_event_t event, const json& parsed)
+    {
+        using Is = json::parse_event_t;
+        if (event == Is::value)
+            return depth == 1 && (!parsed.is_string() || parsed.get_ref<const std::string&>().size() < 100);
+        return depth == 0 || event == Is::key;
+    }
+
+    void within(int depth, json::parse_event_t event, const json& parsed)
+    {
+        if (depth == kFactDepth) {
+            m_place = *m_line;
+            m_fields.clear();
+        } else if (event == json::parse_event_t::key && depth <= kFactDepth + 2) {
+            const std::string key = parsed.get_ref<const std::string&>();
+            m_fields.emplace_back(depth == kFactDepth + 1 ? key : "is." + key, *m_line);
+        }
+    }
+
+    void end(json::parse_event_t event, const json& parsed)
+    {
+        m_values = 0;
+        if (m_refused)
+            return;
+        if (event != json::parse_event_t::object_end) {
+            m_refused =
+                errorAt(m_file, m_facts.empty() ? 1 : m_facts.back().line,
+                        {"not-an-object", "facts", fmt::format("item {} must be an object", m_facts.size() + 1)});
+            return;
+        }
+        if (m_facts.size() >= kMostFacts)
+            throw TooMuch{{"file-too-large", "facts",
+                           fmt::format("are more than {}; this cannot be the right file", kMostFacts)}};
+        auto fact = factFromJson(parsed);
+        if (fact)
+            m_facts.push_back({std::move(fact.value()), m_file, m_place});
+        else
+            m_refused = errorAt(m_file, lineOf(fact.error().input), fact.error());
+    }
+
+    /// Line of a field that is at fault, or of its fact where the field is not there.
+    [[nodiscard]] int lineOf(const std::string& field) const
+    {
+        for (const auto& [name, line] : m_fields)
+            if (name == field)
+                return line;
+        return m_place;
+    }
+
+    const std::string& m_file;
+    const int* m_line;
+    Bounds m_bounds;
+    bool m_inFacts = false;
+    std::size_t m_values = 0;
+    int m_place = 1;
+    std::vector<std::pair<std::string, int>> m_fields; ///< of the present fact, with their lines
+    std::vector<Incoming> m_facts;
+    std::optional<Error> m_refused;
+};
+
+template <class See>
+Result<json> parsed(const std::string& file, std::string_view text, See see, const Bounds& bounds, int& line)
 {
+    if (text.size() > kMostRecordBytes)
+        return errorAt(file, 1,
+                       {"file-too-large", "",
+                        fmt::format("is larger than {} MB; this cannot be the right file", kMostRecordBytes >> 20U)});
     try {
-        json document = json::parse(LineCounting(text.data(), &line), LineCounting(text.data() + text.size(), &line),
-                                    std::ref(places));
-        if (places.twice())
-            return errorAt(file, places.twiceLine(), *places.twice());
+        json document =
+            json::parse(LineCounting(text.data(), &line), LineCounting(text.data() + text.size(), &line), see);
+        if (bounds.twice())
+            return errorAt(file, bounds.twiceLine(), *bounds.twice());
         return document;
+    } catch (const TooMuch& e) {
+        return errorAt(file, line, e.error);
     } catch (const json::parse_error& e) {
         const auto before = text.substr(0, e.byte > 0 ? e.byte - 1 : 0);
         const auto at = static_cast<int>(std::count(before.begin(), before.end(), '\n')) + 1;
@@ -157,34 +248,26 @@ std::string recordJson(std::span<const Fact> facts)
 Result<json> parseJson(const std::string& file, std::string_view text)
 {
     int line = 1;
-    Places places(&line);
-    return parsed(file, text, places, line);
+    Bounds bounds(&line);
+    const auto see = [&bounds](int depth, json::parse_event_t event, json& value) {
+        bounds.see(depth, event, value);
+        return true;
+    };
+    return parsed(file, text, see, bounds, line);
 }
 
 Result<std::vector<Incoming>> readRecordJson(const std::string& file, std::string_view text)
 {
     int line = 1;
-    Places places(&line);
-    const auto read = parsed(file, text, places, line);
-    if (!read)
-        return read.error();
-    const json& document = *read;
-    if (auto bad = badHead(document))
+    FactTaker taker(file, &line);
+    const auto document = parsed(file, text, std::ref(taker), taker.bounds(), line);
+    if (!document)
+        return document.error();
+    if (auto bad = badHead(*document))
         return errorAt(file, 1, *bad);
-
-    std::vector<Incoming> out;
-    std::size_t object = 0;
-    for (const json& item : document["facts"]) {
-        if (!item.is_object())
-            return errorAt(file, out.empty() ? 1 : out.back().line,
-                           {"not-an-object", "facts", fmt::format("item {} must be an object", out.size() + 1)});
-        const Places::Place& place = places.facts()[object++];
-        auto fact = factFromJson(item);
-        if (!fact)
-            return errorAt(file, lineOf(place, fact.error().input), fact.error());
-        out.push_back({std::move(fact.value()), file, place.line});
-    }
-    return out;
+    if (taker.refused())
+        return *taker.refused();
+    return std::move(taker.facts());
 }
 
 } // namespace firstdew::codec

@@ -6,6 +6,10 @@ namespace firstdew::diary {
 
 namespace {
 
+/// Days after which a session that nobody ended holds no reminder back, and one that was stopped is no longer asked
+/// about (our own choice).
+constexpr int kLongestUnwritten = 1;
+
 constexpr Site aloneFor(DiarySite site)
 {
     switch (site) {
@@ -75,11 +79,24 @@ std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
 
 const LedSession* Diary::running() const
 {
-    const auto led = ledSessions.find(latestLed);
-    if (led == ledSessions.end() || !led->second.prepared || led->second.logged || led->second.events.empty() ||
-        led->second.events.back().event == BathEventKind::Stop)
+    const LedSession* led = unwritten();
+    const bool runs = led != nullptr && led->events.back().event != BathEventKind::Stop;
+    return runs && today - led->on <= kLongestUnwritten ? led : nullptr;
+}
+
+const LedSession* Diary::unwritten() const
+{
+    const auto found = ledSessions.find(latestLed);
+    if (found == ledSessions.end())
         return nullptr;
-    return &led->second;
+    const LedSession& led = found->second;
+    const bool stopped = !led.events.empty() && led.events.back().event == BathEventKind::Stop;
+    const bool happened = std::any_of(led.events.begin(), led.events.end(),
+                                      [](const BathEvent& e) { return e.event != BathEventKind::Begin; });
+    const bool recent = today - led.on <= kLongestUnwritten;
+    if (!led.prepared || led.logged || led.events.empty() || (stopped && !(recent && happened)))
+        return nullptr;
+    return &led;
 }
 
 const DayReport* Diary::reportOn(DiarySite site, LocalDate day) const

@@ -70,6 +70,7 @@ struct HealthAnswer {
 /// A led session, as recorded while it ran.
 struct LedSession {
     std::optional<BathPrepared> prepared;
+    LocalDate on;                  ///< the day it was prepared
     std::vector<BathEvent> events; ///< by sequence
     bool logged = false;           ///< true if a Session fact names it
     bool operator==(const LedSession&) const = default;
@@ -164,8 +165,11 @@ struct Diary {
     [[nodiscard]] bool answeredYes(ScreeningRow row) const;
     /// The latest answer up to today. Answers dated ahead are ignored.
     [[nodiscard]] std::optional<bool> answerSoFar(ScreeningRow row) const;
-    /// The running session: prepared and begun, neither stopped nor logged. Nullptr if there is none.
+    /// The running session: prepared today or yesterday, begun, neither stopped nor logged. Nullptr if there is none.
     [[nodiscard]] const LedSession* running() const;
+    /// The led session that the person still has to log. It was never stopped, or it was stopped today or yesterday
+    /// after more than its beginning. Nullptr if there is none.
+    [[nodiscard]] const LedSession* unwritten() const;
     /// The report that counts for the site on that day, or nullptr.
     [[nodiscard]] const DayReport* reportOn(DiarySite site, LocalDate day) const;
     /// The latest check-in for a site on a day, which a new check-in corrects. Nullptr if there is none.

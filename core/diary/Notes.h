@@ -51,6 +51,7 @@ public:
     void note(const Entry<BathPrepared>& e)
     {
         m_diary.ledSessions[e.payload.bath].prepared = e.payload;
+        m_diary.ledSessions[e.payload.bath].on = e.happened.date;
         m_diary.latestLed = e.payload.bath;
     }
 

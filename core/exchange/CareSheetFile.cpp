@@ -1,7 +1,9 @@
 #include "exchange/CareSheetFile.h"
 
+#include "codec/CleanText.h"
 #include "codec/FactJson.h"
 #include "codec/RecordJson.h"
+#include "exchange/QrCode.h"
 #include "protocol/Limits.h"
 
 #include <algorithm>
@@ -19,7 +21,7 @@ constexpr Milliamps kLeastLimit{1};
 constexpr int kLeastAllowance = 20; // as protocol/Script takes them
 constexpr int kMostAllowance = 180;
 constexpr std::size_t kMostWho = 120;
-constexpr std::size_t kMostNotes = 800; // so that a sheet still fits one QR code
+constexpr std::size_t kMostNotes = 800;
 
 struct Names {
     std::vector<std::string>& out;
@@ -101,7 +103,24 @@ std::optional<Error> badTexts(const CareSheet& sheet)
         return wrong("who", fmt::format("is longer than {} characters", kMostWho));
     if (charactersIn(sheet.notes) > kMostNotes)
         return wrong("notes", fmt::format("is longer than {} characters; shorten it", kMostNotes));
+    if (!codec::isOneLine(sheet.who))
+        return wrong("who", "has a line break; write the name on one line");
+    for (const auto& [field, text] : {std::pair("who", &sheet.who), std::pair("notes", &sheet.notes)})
+        if (!codec::isClean(*text))
+            return wrong(field, "holds characters that cannot be seen and change how the rest is shown; type it again");
     return std::nullopt;
+}
+
+/// A sheet travels as one QR code too.
+std::optional<Error> tooLongForCode(const CareSheet& sheet)
+{
+    const std::size_t bytes = careSheetLine(sheet).size();
+    if (bytes <= kMostQrBytes)
+        return std::nullopt;
+    return wrong("notes",
+                 fmt::format("make the sheet {} bytes too long for one QR code; shorten them (a letter outside "
+                             "English takes two bytes or more)",
+                             bytes - kMostQrBytes));
 }
 
 std::optional<Error> badSites(const CareSheet& sheet)
@@ -136,7 +155,7 @@ Result<nlohmann::json> bodyOf(nlohmann::json document)
 
 std::string careSheetJson(const CareSheet& sheet) { return documentOf(sheet).dump(2) + "\n"; }
 
-std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dump(-1, ' ', true); }
+std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dump(); }
 
 Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
 {
@@ -150,6 +169,16 @@ Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
     if (sheet.review && *sheet.review < sheet.given)
         return wrong("review",
                      fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso()));
+    if (auto tooLong = tooLongForCode(sheet))
+        return *tooLong;
+    return Done{};
+}
+
+Result<Done> checkAcceptance(const CareSheet& sheet, LocalDate today)
+{
+    if (sheet.given > today)
+        return wrong("given", fmt::format("{} has not come yet (today is {}); ask for a sheet with the right day",
+                                          sheet.given.iso(), today.iso()));
     return Done{};
 }
 
@@ -159,6 +188,9 @@ Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, 
         e.input = e.input.empty() ? file : file + ", " + e.input;
         return e;
     };
+    if (text.size() > kMostCareSheetBytes)
+        return Error{"care-sheet-invalid", file,
+                     fmt::format("is larger than {} kB; this is no care sheet", kMostCareSheetBytes >> 10U)};
     auto document = codec::parseJson(file, text);
     if (!document)
         return document.error();

@@ -15,18 +15,25 @@ using namespace facts;
 
 inline constexpr int kCareSheetVersion = 1;
 
+/// Bytes of the largest file that is read as a care sheet. One that fits a QR code takes a tenth.
+inline constexpr std::size_t kMostCareSheetBytes = 65'536;
+
 /// The sheet as an indented JSON document for a file.
 [[nodiscard]] std::string careSheetJson(const CareSheet& sheet);
-/// The same on one line in ASCII alone, for a QR code.
+/// The same on one line, for a QR code.
 [[nodiscard]] std::string careSheetLine(const CareSheet& sheet);
 
 /// Reads either form. Refused with field and reason: what the schema refuses, and beyond it a limit above the trade's
 /// for that age group, direct current at the armpits, prescribed days that do not rise or stand beside a named
-/// template, a review before the sheet was given.
+/// template, a review before the sheet was given, control characters and marks that turn the direction of text, a line
+/// break in `who`, and notes that do not fit a QR code with the rest.
 [[nodiscard]] Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, AgeGroup age);
 
 /// The rules that a sheet has to keep, whoever filled it in.
 [[nodiscard]] Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age);
+
+/// Whether a sheet may be accepted on `today`: one given on a later day is refused.
+[[nodiscard]] Result<Done> checkAcceptance(const CareSheet& sheet, LocalDate today);
 
 /// One field that a new sheet changes; values as the file writes them, empty where there is none.
 struct SheetChange {

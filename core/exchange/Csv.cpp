@@ -88,6 +88,24 @@ private:
 
 } // namespace
 
+namespace {
+
+/// Whether a text, after any apostrophes, begins as a formula does.
+bool looksLikeFormula(std::string_view text)
+{
+    const auto at = text.find_first_not_of('\'');
+    return at != std::string_view::npos && std::string_view("=+-@\t\r\n").find(text[at]) != std::string_view::npos;
+}
+
+} // namespace
+
+std::string guarded(std::string_view text) { return (looksLikeFormula(text) ? "'" : "") + std::string(text); }
+
+std::string unguarded(std::string_view cell)
+{
+    return std::string(cell.starts_with('\'') && looksLikeFormula(cell) ? cell.substr(1) : cell);
+}
+
 void appendCsvRow(std::string& out, const std::vector<std::string>& cells)
 {
     for (std::size_t i = 0; i < cells.size(); ++i) {

@@ -14,6 +14,11 @@ struct CsvRow {
     std::vector<std::string> cells;
 };
 
+/// A text as a cell that a spreadsheet does not take for a formula: one that begins with = + - @, a tab or a line
+/// break, or with an apostrophe before one of these, gets an apostrophe in front. `unguarded` takes it off again.
+[[nodiscard]] std::string guarded(std::string_view text);
+[[nodiscard]] std::string unguarded(std::string_view cell);
+
 void appendCsvRow(std::string& out, const std::vector<std::string>& cells);
 
 /// Reads CSV in UTF-8 with or without a byte order mark, records ended by CRLF or LF. Empty lines are passed over.

@@ -1,6 +1,8 @@
 #include "exchange/Fhir.h"
 
+#include "codec/CleanText.h"
 #include "diary/Diary.h"
+#include "exchange/FhirId.h"
 #include "exchange/Utc.h"
 
 #include <algorithm>
@@ -14,19 +16,10 @@ namespace {
 
 std::string url(std::string_view tail) { return std::string(kFhirBase) + std::string(tail); }
 
-/// Our ids in the alphabet of FHIR's (letters, digits, '-' and '.').
-std::string fhirId(std::string id)
-{
-    std::ranges::replace(id, '_', '-');
-    std::ranges::replace(id, ':', '.');
-    return id;
-}
-
 /// FHIR's strings hold no control characters but tab and line breaks, and something beside white space; else nothing.
 std::string plainText(std::string text)
 {
-    std::erase_if(text,
-                  [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r'; });
+    text = codec::cleanText(text);
     return text.find_first_not_of(" \t\r\n") == std::string::npos ? std::string() : text;
 }
 
@@ -70,7 +63,7 @@ public:
     BundleWriter(std::span<const Fact> facts, const FhirOptions& options) : m_options(options)
     {
         for (const std::string& person : personsIn(facts)) {
-            m_subject = fhirId(person);
+            m_subject = m_ids.of(person);
             const auto diary = diary::readDiary(facts, person, diary::kEndOfTime);
             patient(diary);
             each(diary.checkIns), each(diary.scores), each(diary.weighings), each(diary.skin);
@@ -90,6 +83,7 @@ public:
 
 private:
     FhirOptions m_options;
+    FhirIds m_ids;
     std::string m_subject;
     ordered_json m_entries = ordered_json::array();
 
@@ -126,7 +120,7 @@ private:
             body["effectiveDateTime"] = entry.happened.date.iso();
             fill(body, entry.payload);
             body["bodySite"] = wordConcept("site", entry.payload.site);
-            add("Observation", fhirId(entry.id), body);
+            add("Observation", m_ids.of(entry.id), body);
         }
     }
 
@@ -218,7 +212,7 @@ private:
             if (s.skin.contains(finding) && finding != SkinFinding::Fine)
                 body["complication"].push_back(wordConcept("skin", finding));
         addNote(body, s.note);
-        add("Procedure", fhirId(entry.id), body);
+        add("Procedure", m_ids.of(entry.id), body);
     }
 };
 

@@ -17,7 +17,10 @@ struct QrCode {
     }
 };
 
-/// The text as bytes at error correction level M (15 %). Refused: nothing, and what does not fit (2331 bytes).
+/// Bytes that the largest code holds at that level (ISO/IEC 18004, version 40-M).
+inline constexpr std::size_t kMostQrBytes = 2331;
+
+/// The text as bytes at error correction level M (15 %). Refused: nothing, and what does not fit (kMostQrBytes).
 [[nodiscard]] facts::Result<QrCode> qrCodeOf(std::string_view text);
 
 /// The code as an SVG picture with its quiet zone, black on white.

@@ -25,6 +25,8 @@ std::string cellOf(const T& value)
     const auto join = [&out](const std::string& item) { out += (out.empty() ? "" : ";") + item; };
     if constexpr (isOptional<T>)
         return value ? cellOf(*value) : "";
+    else if constexpr (std::same_as<T, std::string>)
+        return guarded(value);
     else if constexpr (Textual<T>)
         return codec::textOf(value);
     else if constexpr (std::same_as<T, bool>)
@@ -74,6 +76,12 @@ std::optional<std::string> readCell(std::string_view cell, T& into, const Range*
     if (!value)
         return expected<T>();
     into = *value;
+    return std::nullopt;
+}
+
+std::optional<std::string> readCell(std::string_view cell, std::string& into, const Range*)
+{
+    into = unguarded(cell);
     return std::nullopt;
 }
 
@@ -249,6 +257,9 @@ Result<Payload> readPayloadOf(std::string_view kind, RowReader& row)
 
 std::optional<Error> badHeader(const std::vector<std::string>& header)
 {
+    if (std::find(header.begin(), header.end(), "kind") == header.end())
+        return Error{"not-a-table", "",
+                     "names no column 'kind', so that this is no table of ours; choose another file"};
     for (auto at = header.begin(); at != header.end(); ++at)
         if (std::find(header.begin(), at, *at) != at)
             return Error{"column-twice", *at, "stands twice in the header; keep one"};
@@ -300,6 +311,13 @@ std::map<std::string, std::string> tablesOf(std::span<const Fact> facts)
         using P = typename decltype(each)::type;
         P::fields(blank<P>, Describe{columns, P::kind});
     });
+    return out;
+}
+
+std::vector<std::string> tableNames()
+{
+    std::vector<std::string> out{"columns.csv"};
+    forEachPayload([&](auto each) { out.push_back(std::string(decltype(each)::type::kind) + ".csv"); });
     return out;
 }
 

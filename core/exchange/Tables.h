@@ -13,8 +13,12 @@ using codec::Incoming;
 
 /// One tidy table for each kind of fact that is there, by file name ("check-in.csv"), and "columns.csv", which says of
 /// every column of every kind what it holds. CSV after RFC 4180, UTF-8. Columns: kind, id, person, happened,
-/// recorded_ms, corrects, then the kind's own fields; sets and lists joined by ';', what is absent left empty.
+/// recorded_ms, corrects, then the kind's own fields; sets and lists joined by ';', what is absent left empty. Texts
+/// are guarded against being taken for formulas (Csv.h).
 [[nodiscard]] std::map<std::string, std::string> tablesOf(std::span<const Fact> facts);
+
+/// Every file name that tablesOf may give.
+[[nodiscard]] std::vector<std::string> tableNames();
 
 /// Reads one such table. Columns may come in any order; id, person, recorded_ms and corrects may be left out or empty,
 /// as may optional fields: an absent person is `person`, an absent moment of recording `recordedMs`.

@@ -1,14 +1,16 @@
 #include "facts/Fact.h"
 
-#include <algorithm>
+#include <string_view>
+#include <unordered_set>
 
 namespace firstdew::facts {
 
 std::vector<std::string> personsIn(std::span<const Fact> facts)
 {
     std::vector<std::string> out;
+    std::unordered_set<std::string_view> seen;
     for (const Fact& f : facts)
-        if (std::find(out.begin(), out.end(), f.person) == out.end())
+        if (seen.insert(f.person).second)
             out.push_back(f.person);
     return out;
 }

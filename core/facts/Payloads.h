@@ -49,10 +49,12 @@ enum class BathEventKind {
     OutOfWater, ///< a limb left the water while current may have flowed
     Stop,       ///< the person ended the session
     Resumed,    ///< the app runs again; `meanwhile` says what the machine did
-    Tick        ///< time alone advanced the session
+    Tick,       ///< time alone advanced the session
+    SwitchedOn, ///< the machine is on, the meter shows zero and the waveform is the planned one
+    Away        ///< the app stopped leading at this moment
 };
 FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
-               "out-of-water", "stop", "resumed", "tick");
+               "out-of-water", "stop", "resumed", "tick", "switched-on", "away");
 
 /// What the machine did while the app was away, as the person answers.
 enum class Meanwhile { KeptRunning, SwitchedOff, LimbsOut, DoNotKnow };
@@ -154,15 +156,19 @@ struct BathPrepared {
     Milliamps limit;
     std::optional<Milliamps> target; ///< the level to aim for at the start; at most the limit
     Seconds raise{60};
-    Seconds lower{20};
+    Seconds lower{60};
     Seconds swapping{45};
+    std::optional<int> steps;                    ///< version of the order of steps; absent in facts older than versions
+    std::optional<int> runsBefore;               ///< number of runs with current earlier on that day on that skin
+    std::optional<MilliampMinutes> chargeBefore; ///< charge of these runs
     static constexpr std::string_view kind = "bath-prepared";
     static void fields(auto& self, auto&& f)
     {
         f("bath", self.bath), f("site", self.site), f("waveform", self.waveform), f("age", self.age),
             f("swap", self.swap), f("way", self.way), f("first_side", self.firstSide), f("limit_ma", self.limit),
             f("target_ma", self.target), f("raise_s", self.raise), f("lower_s", self.lower),
-            f("swapping_s", self.swapping);
+            f("swapping_s", self.swapping), f("steps", self.steps, Range{1, 1000}),
+            f("runs_before", self.runsBefore, Range{0, 1000}), f("charge_before_ma_min", self.chargeBefore);
     }
     bool operator==(const BathPrepared&) const = default;
 };

@@ -8,24 +8,58 @@ namespace firstdew::facts {
 
 namespace {
 
-/// Follows `corrects` to the first fact of a chain. The count of hops ends a loop, which a damaged file may contain.
-std::string_view rootOf(const Fact& fact, const std::unordered_map<std::string_view, const Fact*>& byId)
-{
-    const Fact* at = &fact;
-    for (std::size_t hops = 0; hops <= byId.size() && !at->corrects.empty(); ++hops) {
-        const auto next = byId.find(at->corrects);
-        if (next == byId.end())
-            return at->corrects;
-        at = next->second;
+using ById = std::unordered_map<std::string_view, const Fact*>;
+
+/// Finds the first fact of each chain of corrections. It follows every fact once, so that long chains stay cheap. A
+/// circle, which only a damaged file can contain, counts as one chain, and its smallest id is the root.
+class Roots {
+public:
+    explicit Roots(const ById& byId) : m_byId(byId) {}
+
+    std::string_view of(const Fact& fact)
+    {
+        m_path.clear();
+        const Fact* at = &fact;
+        std::string_view root;
+        while (root.empty()) {
+            const auto [known, fresh] = m_root.try_emplace(at->id);
+            if (!fresh) {
+                root = known->second.empty() ? circleFrom(*at) : known->second;
+                break;
+            }
+            m_path.push_back(at);
+            const auto next = m_byId.find(at->corrects);
+            if (at->corrects.empty())
+                root = at->id;
+            else if (next == m_byId.end())
+                root = at->corrects;
+            else
+                at = next->second;
+        }
+        for (const Fact* passed : m_path)
+            m_root[passed->id] = root;
+        return root;
     }
-    return at->id;
-}
+
+private:
+    const ById& m_byId;
+    std::unordered_map<std::string_view, std::string_view> m_root; ///< empty while its chain is followed
+    std::vector<const Fact*> m_path;
+
+    [[nodiscard]] std::string_view circleFrom(const Fact& entry) const
+    {
+        std::string_view least = entry.id;
+        for (const Fact* at = m_byId.at(entry.corrects); at->id != entry.id; at = m_byId.at(at->corrects))
+            least = std::min(least, std::string_view(at->id));
+        return least;
+    }
+};
 
 } // namespace
 
 Record recordOf(std::span<const Fact> facts, std::string_view person)
 {
-    std::unordered_map<std::string_view, const Fact*> byId;
+    ById byId;
     bool anyCorrection = false;
     for (const Fact& f : facts) {
         if (f.person != person)
@@ -34,12 +68,13 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
         anyCorrection = anyCorrection || !f.corrects.empty();
     }
 
-    std::unordered_map<std::string_view, const Fact*> standing; // by root id: the fact that counts
+    Roots roots(byId);
+    ById standing; // by root id: the fact that counts
     if (anyCorrection) {
         for (const Fact& f : facts) {
             if (f.person != person)
                 continue;
-            const Fact*& current = standing[rootOf(f, byId)];
+            const Fact*& current = standing[roots.of(f)];
             const auto rank = [](const Fact* p) {
                 return std::tuple(!p->corrects.empty(), p->recordedMs, std::string_view(p->id));
             };
@@ -52,7 +87,7 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
     for (const Fact& f : facts) {
         if (f.person != person)
             continue;
-        if (anyCorrection && standing[rootOf(f, byId)] != &f)
+        if (anyCorrection && standing[roots.of(f)] != &f)
             continue;
         std::visit(
             [&](const auto& payload) {

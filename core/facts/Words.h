@@ -19,8 +19,9 @@ enum class Circumstance { Heat, Exertion, Stress, Illness };
 enum class Waveform { Direct, Pulsed };
 enum class AgeGroup { Adult, Child };
 enum class Side { Right, Left };
-/// How the polarity is reversed between phases: the person exchanges the two leads or uses the machine's switch.
-enum class PolaritySwap { Leads, Switch };
+/// How the polarity is reversed between phases: the person exchanges the two leads, uses the machine's switch or
+/// exchanges the armpit pads between the sides.
+enum class PolaritySwap { Leads, Switch, Pads };
 /// Who can touch the phone while current flows.
 enum class WayOfWorking { FreeHand, Helper, HandsUnder };
 enum class PowerSource { Cells, Mains };
@@ -59,7 +60,7 @@ FIRSTDEW_WORDS(Circumstance, "heat", "exertion", "stress", "illness");
 FIRSTDEW_WORDS(Waveform, "direct", "pulsed");
 FIRSTDEW_WORDS(AgeGroup, "adult", "child");
 FIRSTDEW_WORDS(Side, "right", "left");
-FIRSTDEW_WORDS(PolaritySwap, "leads", "switch");
+FIRSTDEW_WORDS(PolaritySwap, "leads", "switch", "pads");
 FIRSTDEW_WORDS(WayOfWorking, "free-hand", "helper", "hands-under");
 FIRSTDEW_WORDS(PowerSource, "cells", "mains");
 FIRSTDEW_WORDS(Comfort, "nothing-felt", "comfortable", "strong", "unpleasant", "painful");

@@ -3,14 +3,24 @@
 #include "codec/RecordJson.h"
 #include "journal/Copies.h"
 #include "journal/Import.h"
+#include "journal/OwnFile.h"
 #include "journal/ReplaceDamaged.h"
 #include "journal/StoreError.h"
+
+#include <algorithm>
+#include <fmt/format.h>
 
 namespace firstdew::journal {
 
 using std::filesystem::path;
 
 namespace {
+
+std::size_t charactersIn(std::string_view text)
+{
+    return static_cast<std::size_t>(
+        std::ranges::count_if(text, [](char c) { return (static_cast<unsigned char>(c) & 0xc0U) != 0x80U; }));
+}
 
 Result<Restored> restoreIntoNew(const path& store, const std::vector<Fact>& facts)
 {
@@ -29,18 +39,28 @@ Result<std::string> backUp(const Journal& journal, const std::string& passphrase
     const auto facts = journal.readAll();
     if (!facts)
         return facts.error();
-    return seal(codec::recordJson(*facts), passphrase, rounds);
+    if (charactersIn(passphrase) < kLeastPassphrase && !passphrase.empty())
+        return Error{"passphrase-short", "passphrase",
+                     fmt::format("must have at least {} characters; choose a longer one", kLeastPassphrase)};
+    const std::string record = codec::recordJson(*facts);
+    if (record.size() > codec::kMostRecordBytes)
+        return Error{"back-up-too-large", "",
+                     fmt::format("the record is larger than {} MB and could not be opened again; export each person "
+                                 "alone",
+                                 codec::kMostRecordBytes >> 20U)};
+    return seal(record, passphrase, rounds);
 }
 
 Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view sealed, const std::string& passphrase)
 {
-    auto plain = unseal(sealed, passphrase);
+    auto plain = unseal(sealed, passphrase, codec::kMostRecordBytes);
     if (!plain) {
         Error e = plain.error();
         e.input = file;
         return e;
     }
     auto incoming = codec::readRecordJson(file, *plain);
+    plain.value() = {};
     if (!incoming)
         return incoming.error();
     const auto plan = planImport({}, *incoming);
@@ -49,12 +69,18 @@ Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view s
     return plan->fresh;
 }
 
-Result<Restored> restore(const path& store, const std::vector<Fact>& facts)
+Result<path> backUpName(const path& wanted) { return freeName(wanted); }
+
+Result<Restored> restore(const path& named, const std::vector<Fact>& facts)
 {
-    std::error_code ec;
-    const bool nothing = !std::filesystem::exists(store, ec) ||
-                         (std::filesystem::is_regular_file(store, ec) && std::filesystem::file_size(store, ec) == 0);
-    if (nothing && copiesOf(store).empty())
+    const auto real = behindLinks(named);
+    const auto lies = real ? whatLiesAt(*real) : Result<Lies>(real.error());
+    const auto copies = real ? copiesOf(*real) : Result<std::vector<path>>(real.error());
+    // A look that failed does not mean that nothing is there.
+    if (!lies || !copies)
+        return unreadableStore(named, lies ? copies.error().message : lies.error().message);
+    const path& store = *real;
+    if ((*lies == Lies::Nothing || *lies == Lies::EmptyFile) && copies->empty())
         return restoreIntoNew(store, facts);
     {
         auto present = Journal::openExisting(store);

@@ -1,12 +1,14 @@
 #include "journal/Import.h"
 
+#include "codec/CleanText.h"
 #include "codec/FactJson.h"
 
 #include <algorithm>
 #include <fmt/format.h>
-#include <map>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <set>
+#include <unordered_map>
 
 namespace firstdew::journal {
 
@@ -20,50 +22,100 @@ std::string contentOf(Fact fact)
     return codec::factToJson(fact).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
 }
 
-} // namespace
+/// What is recorded or read already, by id.
+using ById = std::unordered_map<std::string_view, const Fact*>;
 
-Result<ImportPlan> planImport(const std::vector<Fact>& recorded, const std::vector<codec::Incoming>& incoming)
+/// The line of a fact whose corrections lead back to itself, if there is one. Each fact is passed once.
+std::optional<Error> circleIn(const std::vector<codec::Incoming>& incoming, const ById& byId)
+{
+    std::unordered_map<std::string_view, std::size_t> passed; // by the number of the walk that came by
+    std::size_t walk = 0;
+    for (const auto& [fact, file, line] : incoming) {
+        ++walk;
+        const Fact* at = &fact;
+        while (!at->id.empty() && !at->corrects.empty()) {
+            const auto [known, fresh] = passed.emplace(at->id, walk);
+            if (!fresh && known->second == walk)
+                return codec::errorAt(
+                    file, line,
+                    {"corrects-circle", "corrects",
+                     fmt::format("leads from {} round to itself; a correction names an earlier fact", fact.id)});
+            const auto next = byId.find(at->corrects);
+            if (!fresh || next == byId.end())
+                break;
+            at = next->second;
+        }
+    }
+    return std::nullopt;
+}
+
+Error otherContent(const codec::Incoming& item)
+{
+    return codec::errorAt(item.file, item.line,
+                          {"id-known", "id",
+                           fmt::format("{} is recorded already with another content; a correction is a new fact that "
+                                       "names it under corrects",
+                                       item.fact.id)});
+}
+
+Result<ImportPlan> planFor(const std::vector<Fact>& recorded, std::vector<codec::Incoming>& incoming)
 {
     const bool nameless = std::ranges::any_of(incoming, [](const codec::Incoming& i) { return i.fact.id.empty(); });
-    std::map<std::string, Fact> byId;
+    ById byId;
+    byId.reserve(recorded.size() + incoming.size());
     std::set<std::string> contents; // costly, and of use only where a fact has no id
     for (const Fact& fact : recorded) {
-        byId.emplace(fact.id, fact);
+        byId.emplace(fact.id, &fact);
         if (nameless)
             contents.insert(contentOf(fact));
     }
     ImportPlan plan;
-    for (const auto& [fact, file, line] : incoming) {
+    std::vector<codec::Incoming*> fresh;
+    for (auto& item : incoming) {
+        const Fact& fact = item.fact;
         if (auto kept = codec::canBeKept(fact); !kept)
-            return codec::errorAt(file, line, kept.error());
+            return codec::errorAt(item.file, item.line, kept.error());
         const auto same = fact.id.empty() ? byId.end() : byId.find(fact.id);
-        if (same != byId.end() && same->second != fact)
-            return codec::errorAt(
-                file, line,
-                {"id-known", "id",
-                 fmt::format("{} is recorded already with another content; a correction is a new fact that "
-                             "names it under corrects",
-                             fact.id)});
-        const bool seen = fact.id.empty() ? contents.contains(contentOf(fact)) : same != byId.end();
-        if (seen) {
+        if (same != byId.end() && *same->second != fact)
+            return otherContent(item);
+        if (fact.id.empty() ? contents.contains(contentOf(fact)) : same != byId.end()) {
             ++plan.known;
             continue;
         }
         if (!fact.id.empty())
-            byId.emplace(fact.id, fact);
+            byId.emplace(fact.id, &fact);
         if (nameless)
             contents.insert(contentOf(fact));
-        plan.fresh.push_back(fact);
+        fresh.push_back(&item);
     }
+    if (auto circle = circleIn(incoming, byId))
+        return *circle;
+    plan.fresh.reserve(fresh.size());
+    for (codec::Incoming* item : fresh)
+        plan.fresh.push_back(std::move(item->fact));
     return plan;
 }
 
-Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>& incoming)
+} // namespace
+
+Result<ImportPlan> planImport(const std::vector<Fact>& recorded, const std::vector<codec::Incoming>& incoming,
+                              Doubtful doubtful)
+{
+    auto cleaned = incoming;
+    for (auto& item : cleaned)
+        codec::cleanTexts(item.fact);
+    auto assigned = assignPersons(recorded, std::move(cleaned), doubtful);
+    if (!assigned)
+        return assigned.error();
+    return planFor(recorded, assigned.value());
+}
+
+Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>& incoming, Doubtful doubtful)
 {
     const auto recorded = journal.readAll();
     if (!recorded)
         return recorded.error();
-    auto plan = planImport(*recorded, incoming);
+    auto plan = planImport(*recorded, incoming, doubtful);
     if (!plan)
         return plan.error();
     Imported out{plan->fresh.size(), plan->known, {}};
@@ -75,7 +127,11 @@ Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>
             return kept.error();
         out.kept = std::move(kept.value());
     }
-    if (auto added = journal.appendAll(std::move(plan.value().fresh)); !added)
+    auto added = journal.appendAll(std::move(plan.value().fresh));
+    if (!added && added.error().code == "id-known")
+        return Error{"store-busy", added.error().input,
+                     "was recorded by another program meanwhile; nothing was added, try again"};
+    if (!added)
         return added.error();
     return out;
 }

@@ -2,6 +2,7 @@
 
 #include "codec/Incoming.h"
 #include "journal/Journal.h"
+#include "journal/People.h"
 
 namespace firstdew::journal {
 
@@ -11,9 +12,11 @@ struct ImportPlan {
 };
 
 /// What of `incoming` is new. A fact of a known id and the same content is a duplicate, as is one without an id whose
-/// person, kind, moment and content are recorded. Refused: a known id with another content.
+/// person, kind, moment and content are recorded. Texts are cleaned (codec/CleanText), persons assigned (People.h).
+/// Refused: a known id with another content, corrections that lead round in a circle, what assignPersons refuses.
 [[nodiscard]] Result<ImportPlan> planImport(const std::vector<Fact>& recorded,
-                                            const std::vector<codec::Incoming>& incoming);
+                                            const std::vector<codec::Incoming>& incoming,
+                                            Doubtful doubtful = Doubtful::Refuse);
 
 struct Imported {
     std::size_t added = 0;
@@ -23,6 +26,7 @@ struct Imported {
 
 /// Adds what is new of `incoming` (see planImport for a dry run), all or nothing, after keeping a copy of the store
 /// beside it.
-[[nodiscard]] Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>& incoming);
+[[nodiscard]] Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>& incoming,
+                                          Doubtful doubtful = Doubtful::Refuse);
 
 } // namespace firstdew::journal

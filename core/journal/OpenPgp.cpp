@@ -1,9 +1,11 @@
 #include "journal/OpenPgp.h"
 
 #include <cstring>
+#include <fmt/format.h>
 #include <optional>
 #include <rnp/rnp.h>
 #include <rnp/rnp_err.h>
+#include <utility>
 
 namespace firstdew::journal {
 
@@ -48,6 +50,22 @@ Result<std::string> contentOf(rnp_output_t output)
         return Error{"back-up-failed", "", "there was not enough memory; close other programs and try again"};
     return std::string(reinterpret_cast<const char*>(bytes), length);
 }
+
+/// Takes what is unpacked as far as the bound.
+struct Sink {
+    std::size_t most = 0;
+    std::string content{};
+    bool full = false;
+
+    static bool take(void* sink, const void* bytes, std::size_t length)
+    {
+        auto& self = *static_cast<Sink*>(sink);
+        self.full = self.full || length > self.most - self.content.size();
+        if (!self.full)
+            self.content.append(static_cast<const char*>(bytes), length);
+        return !self.full;
+    }
+};
 
 /// Gives the passphrase once; asked again, it was wrong.
 bool givePassphrase(rnp_ffi_t, void* context, rnp_key_handle_t, const char*, char* buffer, std::size_t size)
@@ -169,17 +187,18 @@ Result<std::string> seal(std::string_view plain, const std::string& passphrase, 
     return contentOf(output);
 }
 
-Result<std::string> unseal(std::string_view sealed, const std::string& passphrase)
+Result<std::string> unseal(std::string_view sealed, const std::string& passphrase, std::size_t most)
 {
     Ffi ffi;
     Input input;
     Output output;
     Verification op;
+    Sink sink{most};
     const std::string* once = &passphrase;
     if (rnp_ffi_create(ffi.out(), "GPG", "GPG") != RNP_SUCCESS ||
         rnp_ffi_set_pass_provider(ffi, givePassphrase, &once) != RNP_SUCCESS ||
         rnp_input_from_memory(input.out(), bytesOf(sealed), sealed.size(), false) != RNP_SUCCESS ||
-        rnp_output_to_memory(output.out(), 0) != RNP_SUCCESS ||
+        rnp_output_to_callback(output.out(), Sink::take, nullptr, &sink) != RNP_SUCCESS ||
         rnp_op_verify_create(op.out(), ffi, input, output) != RNP_SUCCESS)
         return Error{"back-up-failed", "", "could not be opened; try again"};
     const rnp_result_t result = rnp_op_verify_execute(op);
@@ -187,9 +206,12 @@ Result<std::string> unseal(std::string_view sealed, const std::string& passphras
         return Error{
             "passphrase-wrong", "",
             "does not open with this passphrase, or is damaged at its beginning; try again, or take another back-up"};
+    if (sink.full)
+        return Error{"back-up-too-large", "",
+                     fmt::format("unpacks to more than {} MB; this cannot be a back-up of Firstdew", most >> 20U)};
     if (result != RNP_SUCCESS || !isProtected(op) || !fillsWholly(sealed))
         return Error{"back-up-damaged", "", "is no back-up, or is cut short or changed; take another one"};
-    return contentOf(output);
+    return std::move(sink.content);
 }
 
 } // namespace firstdew::journal

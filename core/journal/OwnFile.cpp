@@ -5,6 +5,7 @@
 #include <cstring>
 #include <fcntl.h>
 #include <fmt/format.h>
+#include <random>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -17,7 +18,12 @@ namespace {
 
 Error fileError(const path& file, const char* doing, int number)
 {
-    const char* code = number == ENOENT ? "file-missing" : number == ENOSPC ? "disk-full" : "file-failed";
+    const char* code = number == ENOENT   ? "file-missing"
+                       : number == ENOSPC ? "disk-full"
+                       : number == EEXIST ? "file-exists"
+                                          : "file-failed";
+    if (number == EEXIST)
+        return {code, file.string(), "is there already; choose another name"};
     return {
         code, file.string(),
         fmt::format("cannot be {} ({}); check the path, its owner and the space left", doing, std::strerror(number))};
@@ -52,6 +58,67 @@ bool writeAll(int fd, std::string_view content)
 }
 
 path folderOf(const path& file) { return file.has_parent_path() ? file.parent_path() : path("."); }
+
+bool writeZeros(int fd, off_t length)
+{
+    const std::string zeros(65536, '\0');
+    for (auto left = static_cast<std::size_t>(length); left > 0; left -= std::min(left, zeros.size()))
+        if (!writeAll(fd, std::string_view(zeros).substr(0, left)))
+            return false;
+    return ::fsync(fd) == 0;
+}
+
+/// A name beside `file` that nothing has.
+path unusedBeside(const path& file)
+{
+    static constexpr std::string_view digits = "0123456789abcdef";
+    std::random_device random;
+    std::string middle(12, '0');
+    for (char& c : middle)
+        c = digits[random() % digits.size()];
+    return beside(file, "." + middle + ".part");
+}
+
+bool createWhole(const path& file, std::string_view content)
+{
+    const Descriptor fd(file, O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW);
+    return fd.ok() && ::fchmod(fd.get(), S_IRUSR | S_IWUSR) == 0 && writeAll(fd.get(), content) &&
+           ::fsync(fd.get()) == 0;
+}
+
+/// Gives a file its final name. Without `replace` a name that is taken stays, also where it was taken just now; a file
+/// system without links is asked beforehand.
+bool moveInto(const path& from, const path& to, bool replace)
+{
+    if (replace)
+        return ::rename(from.c_str(), to.c_str()) == 0;
+    if (::link(from.c_str(), to.c_str()) == 0)
+        return ::unlink(from.c_str()) == 0;
+    if (errno != EPERM && errno != ENOSYS && errno != ENOTSUP)
+        return false;
+    struct stat s {};
+    if (::lstat(to.c_str(), &s) == 0)
+        errno = EEXIST;
+    return errno == ENOENT && ::rename(from.c_str(), to.c_str()) == 0;
+}
+
+Result<Done> write(const path& file, std::string_view content, bool replace)
+{
+    const auto lies = whatLiesAt(file);
+    if (!lies)
+        return lies.error();
+    if (!replace && *lies != Lies::Nothing)
+        return fileError(file, "written", EEXIST);
+    if (*lies == Lies::Folder || *lies == Lies::Other)
+        return Error{"file-failed", file.string(), "cannot be written: it is no regular file; choose another name"};
+    const path part = unusedBeside(file);
+    if (!createWhole(part, content) || !moveInto(part, file, replace)) {
+        const Error e = fileError(file, "written", errno);
+        ::unlink(part.c_str());
+        return e;
+    }
+    return forceToDisk(file);
+}
 
 } // namespace
 
@@ -90,48 +157,111 @@ Result<Done> forceToDisk(const path& file)
     return Done{};
 }
 
-Result<Done> replaceFile(const path& file, std::string_view content)
+Result<Done> replaceFile(const path& file, std::string_view content) { return write(file, content, true); }
+
+Result<Done> writeNewFile(const path& file, std::string_view content) { return write(file, content, false); }
+
+Result<Done> makeOwnFolder(const path& folder)
 {
-    path part = file;
-    part += ".part";
-    std::error_code ignored;
-    {
-        std::filesystem::remove(part, ignored);
-        const Descriptor fd(part, O_WRONLY | O_CREAT | O_EXCL);
-        if (!fd.ok() || ::fchmod(fd.get(), S_IRUSR | S_IWUSR) != 0 || !writeAll(fd.get(), content) ||
-            ::fsync(fd.get()) != 0) {
-            const Error e = fileError(file, "written", errno);
-            std::filesystem::remove(part, ignored);
-            return e;
-        }
-    }
-    if (::rename(part.c_str(), file.c_str()) != 0) {
-        const Error e = fileError(file, "written", errno);
-        std::filesystem::remove(part, ignored);
-        return e;
-    }
-    return forceToDisk(file);
+    if (::mkdir(folder.c_str(), S_IRWXU) != 0 || ::chmod(folder.c_str(), S_IRWXU) != 0)
+        return fileError(folder, "made", errno);
+    return Done{};
+}
+
+Result<Done> moveWiping(const path& from, const path& to)
+{
+    const Descriptor old(to, O_WRONLY | O_NOFOLLOW);
+    struct stat s {};
+    const bool there = old.ok() && ::fstat(old.get(), &s) == 0 && S_ISREG(s.st_mode);
+    if (::rename(from.c_str(), to.c_str()) != 0)
+        return fileError(to, "replaced", errno);
+    if (there && !writeZeros(old.get(), s.st_size))
+        return fileError(to, "overwritten", errno);
+    return Done{};
+}
+
+Result<Done> overwrite(const path& file)
+{
+    const Descriptor fd(file, O_WRONLY | O_NOFOLLOW);
+    if (!fd.ok() && errno == ENOENT)
+        return Done{};
+    struct stat s {};
+    if (!fd.ok() || ::fstat(fd.get(), &s) != 0 || (S_ISREG(s.st_mode) && !writeZeros(fd.get(), s.st_size)))
+        return fileError(file, "overwritten", errno);
+    return Done{};
 }
 
 Result<Done> wipe(const path& file)
 {
-    {
-        const Descriptor fd(file, O_WRONLY);
-        if (!fd.ok() && errno == ENOENT)
-            return Done{};
-        struct stat s {};
-        if (!fd.ok() || ::fstat(fd.get(), &s) != 0)
-            return fileError(file, "removed", errno);
-        const std::string zeros(65536, '\0');
-        for (auto left = static_cast<std::size_t>(s.st_size); left > 0; left -= std::min(left, zeros.size()))
-            if (!writeAll(fd.get(), std::string_view(zeros).substr(0, left)))
-                return fileError(file, "removed", errno);
-        if (::fsync(fd.get()) != 0)
-            return fileError(file, "removed", errno);
-    }
+    struct stat s {};
+    if (::lstat(file.c_str(), &s) != 0)
+        return errno == ENOENT ? Result<Done>(Done{}) : fileError(file, "removed", errno);
+    if (S_ISREG(s.st_mode))
+        if (auto gone = overwrite(file); !gone)
+            return Error{gone.error().code, file.string(), "cannot be removed: its content " + gone.error().message};
     if (::unlink(file.c_str()) != 0)
         return fileError(file, "removed", errno);
     return Done{};
+}
+
+Result<path> behindLinks(const path& file)
+{
+    std::error_code failed;
+    path at = file;
+    for (int hops = 0; hops < 40; ++hops) {
+        const auto status = std::filesystem::symlink_status(at, failed);
+        if (failed && status.type() != std::filesystem::file_type::not_found)
+            return Error{"file-failed", file.string(),
+                         "cannot be looked at (" + failed.message() + "); check the path and who owns it"};
+        if (status.type() != std::filesystem::file_type::symlink)
+            return at;
+        const path named = std::filesystem::read_symlink(at, failed);
+        if (failed)
+            break;
+        at = named.is_absolute() ? named : folderOf(at) / named;
+    }
+    return Error{"file-failed", file.string(), "is a link that leads nowhere; name the file itself"};
+}
+
+Result<Lies> whatLiesAt(const path& file)
+{
+    struct stat s {};
+    struct stat link {};
+    if (::lstat(file.c_str(), &link) != 0 || ::stat(file.c_str(), &s) != 0) {
+        if (errno == ENOENT)
+            return S_ISLNK(link.st_mode) ? Lies::Other : Lies::Nothing;
+        return Error{"file-failed", file.string(),
+                     fmt::format("cannot be looked at ({}); nothing was changed, check the path and who owns it",
+                                 std::strerror(errno))};
+    }
+    if (S_ISREG(s.st_mode))
+        return s.st_size == 0 ? Lies::EmptyFile : Lies::File;
+    return S_ISDIR(s.st_mode) ? Lies::Folder : Lies::Other;
+}
+
+std::optional<Identity> identityOf(const path& file)
+{
+    struct stat s {};
+    if (::stat(file.c_str(), &s) != 0)
+        return std::nullopt;
+    return Identity{static_cast<unsigned long long>(s.st_dev), static_cast<unsigned long long>(s.st_ino)};
+}
+
+Result<path> freeName(const path& wanted)
+{
+    constexpr int kMost = 10'000;
+    path at = wanted;
+    for (int n = 2; n < kMost; ++n) {
+        const auto lies = whatLiesAt(at);
+        if (!lies)
+            return lies.error();
+        if (*lies == Lies::Nothing)
+            return at;
+        at = folderOf(wanted) / wanted.stem();
+        at += fmt::format("-{}", n);
+        at += wanted.extension();
+    }
+    return fileError(wanted, "written", EEXIST);
 }
 
 Result<std::string> readFile(const path& file, std::size_t most)

@@ -1,12 +1,15 @@
 #include "journal/Repair.h"
 
 #include "journal/Copies.h"
+#include "journal/OwnFile.h"
+#include "journal/People.h"
 #include "journal/ReplaceDamaged.h"
 #include "journal/Rows.h"
 #include "journal/StoreError.h"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
 #include <set>
 #include <sqlite3.h>
 
@@ -19,18 +22,27 @@ namespace {
 /// A working copy of a file and its log, for reading without touching the evidence; gone afterwards.
 class Scratch {
 public:
-    Scratch(const path& of, const path& beside) : m_path(beside.string() + ".repairing.copy")
+    Scratch(const path& of, const path& store) : m_path(beside(store, ".repairing.copy"))
     {
-        std::error_code ec;
-        for (const char* suffix : {"", "-wal"})
-            if (std::filesystem::exists(of.string() + suffix, ec))
-                m_made = std::filesystem::copy_file(of.string() + suffix, m_path.string() + suffix,
-                                                    std::filesystem::copy_options::overwrite_existing, ec) &&
-                         m_made;
+        for (const char* suffix : {"", "-wal"}) {
+            std::error_code failed;
+            const auto lies = whatLiesAt(beside(of, suffix));
+            if (lies && *lies == Lies::Nothing)
+                continue;
+            m_made = lies && m_made &&
+                     std::filesystem::copy_file(beside(of, suffix), beside(m_path, suffix),
+                                                std::filesystem::copy_options::overwrite_existing, failed) &&
+                     !failed;
+        }
+        closeToOthers(m_path);
     }
     Scratch(const Scratch&) = delete;
     Scratch& operator=(const Scratch&) = delete;
-    ~Scratch() { (void)Journal::destroy(m_path); }
+    ~Scratch()
+    {
+        for (const char* suffix : {"", "-wal", "-shm", "-journal"})
+            (void)wipe(beside(m_path, suffix));
+    }
     [[nodiscard]] const path& file() const { return m_path; }
     [[nodiscard]] bool made() const { return m_made; }
 
@@ -78,7 +90,10 @@ Result<std::vector<Fact>> salvage(const path& file)
     std::vector<Fact> forward;
     std::vector<Fact> backward;
     std::optional<Error> newer;
-    if (std::error_code ec; std::filesystem::file_size(file, ec) == 0)
+    const auto lies = whatLiesAt(file);
+    if (!lies)
+        return lies.error();
+    if (*lies == Lies::Nothing || *lies == Lies::EmptyFile)
         return forward;
     const Scratch scratch(file, file);
     if (!scratch.made())
@@ -105,29 +120,42 @@ Result<std::vector<Fact>> salvage(const path& file)
 }
 
 /// Copies, the latest first, back to where the record was last replaced by another: older ones are of that other one.
-std::vector<path> usableCopies(const path& file)
+Result<std::vector<path>> usableCopies(const path& file)
 {
-    auto copies = copiesOf(file);
-    std::erase_if(copies, [](const path& p) {
-        return p.extension() != ".copy" || p.string().find(".damaged") != std::string::npos;
-    });
-    std::ranges::sort(copies, std::greater<>(), [](const path& p) {
-        std::error_code ec;
-        return std::filesystem::last_write_time(p, ec);
-    });
-    const auto replaced =
-        std::ranges::find_if(copies, [](const path& p) { return p.string().ends_with(".before-restore.copy"); });
-    copies.erase(replaced, copies.end());
-    return copies;
+    auto all = copiesOf(file);
+    if (!all)
+        return all;
+    std::vector<std::pair<std::filesystem::file_time_type, path>> found;
+    const std::string store = file.filename().string();
+    for (const path& copy : *all) {
+        if (copy.extension() != ".copy" || !reasonOf(copy.filename().string(), store).starts_with("before-"))
+            continue;
+        std::error_code failed;
+        found.emplace_back(std::filesystem::last_write_time(copy, failed), copy);
+        if (failed)
+            return Error{"file-failed", copy.string(),
+                         "cannot be looked at (" + failed.message() + "); nothing was changed, try again"};
+    }
+    std::ranges::sort(found, std::greater<>());
+    std::vector<path> out;
+    for (const auto& [when, copy] : found) {
+        if (reasonOf(copy.filename().string(), store) == "before-restore")
+            break;
+        out.push_back(copy);
+    }
+    return out;
 }
 
 Result<std::vector<Fact>> lastWholeCopy(const path& file)
 {
-    for (const path& copy : usableCopies(file)) {
+    const auto copies = usableCopies(file);
+    if (!copies)
+        return copies.error();
+    for (const path& copy : *copies) {
         const Scratch scratch(copy, file);
         if (!scratch.made())
             return cannotCopy(copy);
-        const auto journal = Journal::openExisting(scratch.file());
+        const auto journal = Journal::openToRead(scratch.file()); // as it is, also of an earlier version
         auto facts = journal ? journal->readAll() : Result<std::vector<Fact>>(journal.error());
         if (!facts && !isDamage(facts.error()))
             return facts.error();
@@ -137,10 +165,34 @@ Result<std::vector<Fact>> lastWholeCopy(const path& file)
     return std::vector<Fact>{};
 }
 
+/// Facts of the copy that the store lacks, under the persons whose facts the store holds: a copy of an earlier version
+/// may call them otherwise.
+void addFromCopy(std::vector<Fact>& facts, std::vector<Fact>& copied)
+{
+    std::map<std::string, std::string> personOf;
+    std::map<std::string, std::string> renamed;
+    for (const Fact& fact : facts)
+        personOf.emplace(fact.id, fact.person);
+    for (const Fact& fact : copied)
+        if (const auto known = personOf.find(fact.id); known != personOf.end() && isEarlierId(fact.person))
+            renamed.emplace(fact.person, known->second);
+    for (Fact& fact : copied) {
+        if (personOf.contains(fact.id))
+            continue;
+        if (const auto name = renamed.find(fact.person); name != renamed.end())
+            fact.person = name->second;
+        facts.push_back(std::move(fact));
+    }
+}
+
 } // namespace
 
-Result<Repaired> repair(const path& file)
+Result<Repaired> repair(const path& named)
 {
+    const auto real = behindLinks(named);
+    if (!real)
+        return real.error();
+    const path& file = *real;
     {
         const auto present = Journal::openExisting(file);
         if (!present && present.error().code != "store-damaged")
@@ -154,18 +206,14 @@ Result<Repaired> repair(const path& file)
         return read.error();
     auto& facts = read.value();
     const std::size_t salvaged = facts.size();
-    std::set<std::string> known;
-    for (const Fact& fact : facts)
-        known.insert(fact.id);
     auto copied = lastWholeCopy(file);
     if (!copied)
         return copied.error();
-    for (Fact& fact : copied.value())
-        if (!known.contains(fact.id))
-            facts.push_back(std::move(fact));
+    addFromCopy(facts, copied.value());
     if (facts.empty())
-        return damagedStore(file, "nothing can be read of it or of a copy");
+        return damagedStore(named, "nothing can be read of it or of a copy");
     std::ranges::stable_sort(facts, {}, &Fact::recordedMs);
+    renameEarlierPersons(facts);
     const auto aside = replaceDamaged(file, facts);
     if (!aside)
         return aside.error();

@@ -25,30 +25,46 @@ Result<Done> writeWhole(const path& file, const std::vector<Fact>& facts)
         if (auto written = journal.value().replaceAll(facts); !written)
             return written;
     }
-    std::error_code none;
-    if (std::filesystem::exists(beside(file, "-wal"), none))
+    const auto log = whatLiesAt(beside(file, "-wal"));
+    if (!log || *log != Lies::Nothing)
         return Error{"store-failed", file.string(),
                      "could not be written whole; nothing was changed, make room and try again"};
     return forceToDisk(file);
 }
 
-Result<path> keepDamaged(const path& file)
+/// The first of ".damaged.copy", ".damaged-2.copy" … that is not there.
+Result<path> freeDamagedName(const path& file)
 {
     path kept = beside(file, ".damaged.copy");
-    for (int n = 2; std::filesystem::exists(kept); ++n)
+    for (int n = 2;; ++n) {
+        const auto lies = whatLiesAt(kept);
+        if (!lies)
+            return lies.error();
+        if (*lies == Lies::Nothing)
+            return kept;
         kept = beside(file, fmt::format(".damaged-{}.copy", n));
+    }
+}
+
+Result<path> keepDamaged(const path& file)
+{
+    auto kept = freeDamagedName(file);
+    if (!kept)
+        return kept;
     std::error_code failed;
-    std::filesystem::copy_file(file, kept, failed);
+    std::filesystem::copy_file(file, *kept, failed);
     if (failed)
         return inTheWay(file, failed);
-    if (auto forced = forceToDisk(kept); !forced)
+    closeToOthers(*kept);
+    if (auto forced = forceToDisk(*kept); !forced)
         return forced.error();
     // The log belongs to that file alone; left behind it would be read into the new one.
-    path stem = kept;
+    path stem = *kept;
     stem.replace_extension();
     for (const char* suffix : {"-wal", "-shm"}) {
-        std::error_code none;
-        std::filesystem::rename(beside(file, suffix), beside(stem, fmt::format("{}.copy", suffix)), none);
+        std::filesystem::rename(beside(file, suffix), beside(stem, fmt::format("{}.copy", suffix)), failed);
+        if (failed && failed != std::errc::no_such_file_or_directory)
+            return inTheWay(beside(file, suffix), failed);
     }
     return kept;
 }

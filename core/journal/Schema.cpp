@@ -1,10 +1,15 @@
 #include "journal/Schema.h"
 
+#include "codec/CleanText.h"
 #include "journal/Copies.h"
 #include "journal/Journal.h"
+#include "journal/People.h"
+#include "journal/Rows.h"
 #include "journal/StoreError.h"
 
+#include <cstdint>
 #include <fmt/format.h>
+#include <vector>
 
 namespace firstdew::journal {
 
@@ -15,8 +20,8 @@ namespace {
 // `corrects` is no foreign key: a correction whose original is missing stands for itself (facts/Record.h).
 // `seal` is a CRC-32 of the other columns: SQLite keeps no checksums in the file, so that a flipped bit in a
 // number would otherwise read back as a wrong fact.
-constexpr Migration kSteps[] = {
-    {1, R"sql(
+constexpr const char* kTable = R"sql(
+
 CREATE TABLE fact(
     sequence INTEGER PRIMARY KEY,
     id TEXT NOT NULL UNIQUE CHECK(length(id) BETWEEN 1 AND 64),
@@ -29,22 +34,62 @@ CREATE TABLE fact(
     body TEXT NOT NULL CHECK(json_valid(body)),
     seal INTEGER NOT NULL
 ) STRICT;
-)sql"},
-};
+)sql";
+
+/// Persons called "p1", "p2" … get ids of their own, and texts lose the characters that steer. Rows that do not match
+/// their check sum stay as they are, so that the damage still shows.
+Result<Done> nameAndClean(SQLite::Database& db, const std::filesystem::path& file)
+{
+    std::vector<Fact> facts;
+    std::vector<long long> sequences;
+    {
+        SQLite::Statement select(db, kSelectRows);
+        FactReader reader;
+        while (select.executeStep())
+            if (auto fact = reader.factAt(select)) {
+                sequences.push_back(select.getColumn(0).getInt64());
+                facts.push_back(std::move(fact.value()));
+            } else if (fact.error().code == "fact-newer") {
+                return newerFact(file, fact.error());
+            }
+    }
+    const auto before = facts;
+    renameEarlierPersons(facts);
+    SQLite::Statement update(db, "UPDATE fact SET person = ?, body = ?, seal = ? WHERE sequence = ?");
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        codec::cleanTexts(facts[i]);
+        if (facts[i] == before[i])
+            continue;
+        const Row row = rowOf(facts[i]);
+        update.bind(1, row.person);
+        update.bind(2, row.body);
+        update.bind(3, static_cast<std::int64_t>(row.seal()));
+        update.bind(4, static_cast<std::int64_t>(sequences[i]));
+        update.exec();
+        update.reset();
+    }
+    return Done{};
+}
+
+constexpr Migration kSteps[] = {{1, kTable}, {2, "", nameAndClean}};
 static_assert(kSteps[std::size(kSteps) - 1].to == kSchemaVersion);
 
 int number(SQLite::Database& db, const char* sql) { return db.execAndGet(sql).getInt(); }
 
 /// One step under a write lock; does nothing where another process has made it meanwhile.
-void take(SQLite::Database& db, const Migration& step)
+Result<Done> take(SQLite::Database& db, const std::filesystem::path& file, const Migration& step)
 {
     SQLite::Transaction transaction(db, SQLite::TransactionBehavior::IMMEDIATE);
     if (number(db, "PRAGMA user_version") >= step.to)
-        return;
+        return Done{};
     db.exec(step.sql);
+    if (step.rewrite != nullptr)
+        if (auto done = step.rewrite(db, file); !done)
+            return done;
     db.exec(fmt::format("PRAGMA user_version = {}", step.to));
     db.exec(fmt::format("PRAGMA application_id = {}", kApplicationId));
     transaction.commit();
+    return Done{};
 }
 
 } // namespace
@@ -73,7 +118,8 @@ Result<Done> bringUpToDate(SQLite::Database& db, const std::filesystem::path& fi
         if (auto kept = keepCopy(db, file, fmt::format("before-version-{}", steps.back().to)); !kept)
             return kept.error();
     for (const Migration& step : steps)
-        take(db, step);
+        if (auto taken = take(db, file, step); !taken)
+            return taken;
     return Done{};
 }
 

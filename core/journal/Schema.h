@@ -15,6 +15,8 @@ inline constexpr int kApplicationId = 0x66646577;
 struct Migration {
     int to = 0;
     const char* sql = "";
+    /// After `sql`, within the same transaction, which is undone where this refuses.
+    facts::Result<facts::Done> (*rewrite)(SQLite::Database& db, const std::filesystem::path& file) = nullptr;
 };
 
 /// Every step from an empty file to kSchemaVersion, in order.

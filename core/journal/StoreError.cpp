@@ -39,6 +39,17 @@ Error readOnlyStore(const path& file)
     return {"store-read-only", file.string(), "cannot be written to; make it and its folder writable for its owner"};
 }
 
+Error replacedStore(const path& file)
+{
+    return {"store-replaced", file.string(),
+            "was deleted or replaced by another program; nothing was recorded, open it again"};
+}
+
+Error busyStore(const path& file)
+{
+    return {"store-busy", file.string(), "another program is using it; nothing was recorded, try again in a moment"};
+}
+
 Error newerStore(const path& file, int version)
 {
     return {"store-newer", file.string(),
@@ -66,8 +77,7 @@ Error storeError(const path& file, const SQLite::Exception& e)
         return {"disk-full", file.string(), "the disk is full; nothing was recorded, make room and try again"};
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return {"store-busy", file.string(),
-                "is in use by another program; nothing was recorded, try again in a moment"};
+    case SQLITE_PROTOCOL: return busyStore(file);
     default:
         return {"store-failed", file.string(),
                 fmt::format("could not be read or written ({}); nothing was recorded, try again", e.what())};

@@ -138,7 +138,8 @@ std::optional<Error> refusalOf(const LimitQuery& query)
                      : "armpits are treated with pulsed current only; choose pulsed, or leave the armpits out"};
 }
 
-Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
+Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<WayOfWorking> way,
+                             std::optional<SquareCentimetres> pad)
 {
     if (auto error = refusalBySkin(diary, site))
         return *error;
@@ -149,6 +150,9 @@ Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, s
     const LimitQuery query = limitQueryFor(diary, site, waveform, pad);
     if (auto error = refusalOf(query))
         return *error;
+    if (way)
+        if (auto error = refusalOfWay(site, *way, diary.machine.value_or(Machine{}), query.age))
+            return *error;
     if (auto error = refusalByToday(diary, site))
         return *error;
     return limitFor(query);

@@ -3,6 +3,7 @@
 #include "diary/Diary.h"
 #include "facts/Result.h"
 #include "protocol/Limits.h"
+#include "protocol/Script.h"
 
 namespace firstdew::protocol {
 
@@ -19,8 +20,10 @@ using diary::Diary;
 /// Whether a session may begin now: asked when one is prepared, and again at its very beginning, so that an answer
 /// changed meanwhile blocks it. Refused: a blister or burn of that skin that no clinician has seen,
 /// no birth date, an answer that stops or has to be asked about first, a screening that is due,
-/// a waveform not for this site or machine, a completed session of that skin today. Gives what may be advised.
+/// a waveform not for this site or machine, a completed session of that skin today, and, where `way` is
+/// given, a way of working that is not open there. Gives what may be advised.
 [[nodiscard]] Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform,
+                                           std::optional<WayOfWorking> way = std::nullopt,
                                            std::optional<SquareCentimetres> pad = std::nullopt);
 
 } // namespace firstdew::protocol

@@ -27,8 +27,10 @@ std::vector<PrepItem> preparationFor(Site site, const Machine& machine, WayOfWor
     if (machine.power == PowerSource::Cells)
         out.push_back(PrepItem::CellsIn);
     out.push_back(PrepItem::LeadsIn);
+    if (way == WayOfWorking::Helper)
+        out.push_back(PrepItem::HelperStays);
     if (way == WayOfWorking::HandsUnder)
-        out.push_back(PrepItem::SomebodyNear);
+        out.push_back(PrepItem::RemoteInReach);
     return out;
 }
 

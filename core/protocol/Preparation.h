@@ -21,7 +21,8 @@ enum class PrepItem {
     PlateUnderGrid, ///< never touched by skin
     PadsSoaked,     ///< through and through, and tight
     LeadsIn,        ///< while the machine is off and its current at zero
-    SomebodyNear,   ///< or a remote control at hand
+    HelperStays,    ///< beside the person, the whole session
+    RemoteInReach,  ///< of the treated hands, placed as its maker says
     CellsIn
 };
 
@@ -51,5 +52,5 @@ struct PrepWait {
 namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::PrepItem, "jewellery-off", "skin-checked", "wounds-covered", "no-antiperspirant", "not-shaved",
                "warm-water", "baths-on-table", "baths-on-floor", "plate-under-grid", "pads-soaked", "leads-in",
-               "somebody-near", "cells-in");
+               "helper-stays", "remote-in-reach", "cells-in");
 } // namespace firstdew::facts

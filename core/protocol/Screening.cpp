@@ -77,6 +77,18 @@ std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow ro
     return ClearanceStanding{c.who, c.given, until, until >= diary.today && !changedAfter(diary, *latest)};
 }
 
+std::vector<RowAnswer> answersOf(const Diary& diary)
+{
+    std::vector<RowAnswer> out;
+    for (const RowRule& rule : kRows) {
+        if (knownByAge(rule.row))
+            continue;
+        out.push_back(
+            {rule, diary.answerSoFar(rule.row).has_value(), diary.answeredYes(rule.row), clearanceOf(diary, rule.row)});
+    }
+    return out;
+}
+
 ScreeningVerdict screen(const Diary& diary, [[maybe_unused]] Site site)
 {
     ScreeningVerdict out;

@@ -3,6 +3,7 @@
 #include "diary/Diary.h"
 
 #include <span>
+#include <string>
 #include <vector>
 
 namespace firstdew::protocol {
@@ -50,6 +51,22 @@ struct ClearanceStanding {
 
 /// The clearance of a row given last, or nothing where there is none.
 [[nodiscard]] std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow row);
+
+/// How a row of the screening stands today.
+struct RowAnswer {
+    RowRule rule;
+    bool asked = false;
+    bool yes = false;                           ///< the latest answer
+    std::optional<ClearanceStanding> clearance; ///< given last, whether it still holds or not
+    /// A yes that stands in the way of a session.
+    [[nodiscard]] bool blocks() const
+    {
+        return yes && !(clearance && clearance->holds) && rule.outcome != RowOutcome::Mention;
+    }
+};
+
+/// Every row that is asked, in its order, with the latest answer to it.
+[[nodiscard]] std::vector<RowAnswer> answersOf(const Diary& diary);
 
 enum class ScreeningOutcome { Go, AskFirst, Stop };
 enum class ScreeningDue { None, ShortQuestion, Full };

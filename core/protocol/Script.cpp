@@ -10,11 +10,28 @@ namespace {
 
 // What a person needs where nothing is timed; for the estimate of the whole only (our own choice).
 constexpr Seconds kCheckListEstimate{60};
-constexpr Seconds kAnnounce{15};
+constexpr Seconds kSwitchOnEstimate{15};
+constexpr Seconds kHandsOutEstimate{30};
 constexpr Seconds kFinishEstimate{15};
+
+/// A way of working that leaves both hands under, where that is not to be.
+std::optional<Error> refusal(Site site, WayOfWorking way, AgeGroup age)
+{
+    if (way != WayOfWorking::HandsUnder)
+        return std::nullopt;
+    if (site != Site::Hands)
+        return Error{"way-not-for-site", "way",
+                     "only both hands in the water leave no hand free; choose a free hand or a helper"};
+    if (age == AgeGroup::Child)
+        return Error{"way-adults-only", "way",
+                     "a child is never alone with both hands in the water; choose a helper who stays beside the child"};
+    return std::nullopt;
+}
 
 std::optional<Error> refusal(const ScriptRequest& q)
 {
+    if (auto error = refusal(q.site, q.way, q.age))
+        return error;
     for (const auto& [allowance, name] :
          {std::pair{q.raise, "raising"}, {q.lower, "lowering"}, {q.swapping, "swapping"}})
         if (allowance < kLeastAllowance || allowance > kMostAllowance)
@@ -43,6 +60,9 @@ public:
         const PhasePlan plan = phasesFor(m_q.site);
         const bool sided = m_q.site == Site::HandFoot;
         add(StepKind::CheckList, kCheckListEstimate, false, Prompt::CheckEverything);
+        // Machines start in direct current at every switch-on (common practice, no source).
+        add(StepKind::SwitchOn, kSwitchOnEstimate, false,
+            m_q.waveform == Waveform::Direct ? Prompt::SwitchOnDirect : Prompt::SwitchOnPulsed);
         for (m_phase = 1; m_phase <= plan.phases; ++m_phase) {
             m_polarity = m_phase % 2 == 1 ? 1 : -1;
             if (sided)
@@ -54,37 +74,52 @@ public:
         m_phase = 0;
         m_polarity = 0;
         m_side.reset();
-        add(StepKind::Finish, kFinishEstimate, false, Prompt::LiftOut);
+        add(StepKind::Finish, kFinishEstimate, false,
+            m_under                     ? Prompt::DryAll
+            : m_q.site == Site::Armpits ? Prompt::TakePadsOff
+                                        : Prompt::LiftOut);
         return {m_q, std::move(m_steps)};
     }
 
 private:
     void phase(Seconds hold)
     {
-        if (m_under && m_phase == 1)
-            add(StepKind::Announce, kAnnounce, true, Prompt::HandsInSoon);
-        add(StepKind::Raise, m_q.raise, m_under, Prompt::RaiseSlowly);
-        add(StepKind::Hold, hold, true, Prompt::HoldStill);
-        add(StepKind::Lower, m_q.lower, m_under, Prompt::LowerToZero);
+        if (m_under)
+            atZero(StepKind::Announce, kHandsIn, true, Prompt::HandsInSoon);
+        add(StepKind::Raise, m_q.raise, m_under, m_under ? Prompt::RaiseByRemote : Prompt::RaiseSlowly);
+        add(StepKind::Hold, hold, true, holdPrompt(m_q));
+        add(StepKind::Lower, m_q.lower, m_under, lowerPrompt(m_q));
+        // Nobody has seen the meter yet: the person's word is waited for.
+        if (m_under)
+            add(StepKind::HandsOut, kHandsOutEstimate, false,
+                m_phase == phasesFor(m_q.site).phases ? Prompt::HandsOutLast : Prompt::HandsOut);
     }
 
-    /// At zero current, between two phases: the step bears the number of the phase it leads to, no polarity.
+    /// Between two phases: the step bears the number of the phase it leads to.
     void change(bool side)
+    {
+        atZero(side ? StepKind::MoveSide : StepKind::Swap, m_q.swapping, false,
+               side ? Prompt::ChangeSide : swapPrompt());
+    }
+
+    /// At zero current there is no polarity.
+    void atZero(StepKind kind, Seconds length, bool timed, Prompt prompt)
     {
         const int polarity = m_polarity;
         m_polarity = 0;
-        if (side)
-            add(StepKind::MoveSide, m_q.swapping, m_under, Prompt::ChangeSide);
-        else
-            add(StepKind::Swap, m_q.swapping, m_under, swapPrompt());
+        add(kind, length, timed, prompt);
         m_polarity = polarity;
     }
 
     [[nodiscard]] Prompt swapPrompt() const
     {
-        if (m_q.site == Site::Armpits)
-            return Prompt::SoakPads;
-        return m_q.swap == PolaritySwap::Leads ? Prompt::SwapLeads : Prompt::FlipSwitch;
+        const bool pads = m_q.site == Site::Armpits;
+        switch (m_q.swap) {
+        case PolaritySwap::Switch: return pads ? Prompt::SoakPadsSwitch : Prompt::FlipSwitch;
+        case PolaritySwap::Pads: return pads ? Prompt::SoakPadsExchange : Prompt::SwapLeads;
+        case PolaritySwap::Leads: break;
+        }
+        return pads ? Prompt::SoakPadsLeads : Prompt::SwapLeads;
     }
 
     void add(StepKind kind, Seconds length, bool timed, Prompt prompt)
@@ -138,12 +173,61 @@ PhasePlan phasesFor(Site site)
     return {};
 }
 
-// Feet leave both hands free; hand + foot leaves one; armpit pads leave both; hands-only leaves none.
-std::vector<WayOfWorking> waysFor(Site site)
+Prompt lowerPrompt(const ScriptRequest& request)
 {
-    if (site == Site::Hands)
-        return {WayOfWorking::HandsUnder, WayOfWorking::Helper};
-    return {WayOfWorking::FreeHand, WayOfWorking::Helper};
+    return request.way == WayOfWorking::HandsUnder ? Prompt::LowerByRemote : Prompt::LowerToZero;
+}
+
+Prompt holdPrompt(const ScriptRequest& request)
+{
+    return request.site == Site::Armpits ? Prompt::HoldPads : Prompt::HoldStill;
+}
+
+Prompt stoppedPrompt(const ScriptRequest& request)
+{
+    return request.site == Site::Armpits ? Prompt::StoppedPads : Prompt::Stopped;
+}
+
+// Feet leave both hands free; hand + foot leaves one; armpit pads leave both; hands-only leaves none, and needs a
+// helper or a remote control within reach of the treated hands (common practice, no source). Adults only: our own
+// choice.
+std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age)
+{
+    const bool hands = site == Site::Hands;
+    switch (way) {
+    case WayOfWorking::Helper: return std::nullopt;
+    case WayOfWorking::FreeHand: return hands ? std::optional(WayBar::NotForSite) : std::nullopt;
+    case WayOfWorking::HandsUnder:
+        if (!hands)
+            return WayBar::NotForSite;
+        if (age == AgeGroup::Child)
+            return WayBar::AdultsOnly;
+        return machine.remote ? std::nullopt : std::optional(WayBar::NeedsRemote);
+    }
+    return WayBar::NotForSite;
+}
+
+std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age)
+{
+    const auto bar = barOf(site, way, machine, age);
+    if (!bar)
+        return std::nullopt;
+    if (*bar == WayBar::NeedsRemote)
+        return Error{"way-needs-remote", "way",
+                     "with both hands in the water and nobody beside you, only a remote control can lower the current, "
+                     "and none is recorded for this machine; ask somebody to stay beside you"};
+    if (auto error = refusal(site, way, age))
+        return error;
+    return Error{"way-not-for-site", "way", "both hands in the water leave none free; choose a helper"};
+}
+
+std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age)
+{
+    std::vector<WayAnswer> out;
+    for (const WayOfWorking way : allOf<WayOfWorking>())
+        if (const auto bar = barOf(site, way, machine, age); bar != WayBar::NotForSite)
+            out.push_back({way, bar});
+    return out;
 }
 
 } // namespace firstdew::protocol

@@ -13,13 +13,19 @@ using namespace facts;
 /// Bounds of a hands-under allowance.
 inline constexpr Seconds kLeastAllowance{20};
 inline constexpr Seconds kMostAllowance{180};
+/// From the tap on the phone to the hands in the water (our own choice).
+inline constexpr Seconds kHandsIn{15};
+/// Version of the order of steps that scriptFor() writes. A session that was kept with another one is not led on.
+inline constexpr int kSteps = 2;
 
 enum class StepKind {
     CheckList, ///< confirm the preparation; current zero, machine off
-    Announce,  ///< hands-under: what comes next, before the hands go in
+    SwitchOn,  ///< confirm: machine on, meter at zero, waveform as planned
+    Announce,  ///< hands-under: counts down to the hands going in
     Raise,     ///< bring the current up slowly
     Hold,      ///< the clock of the phase runs
     Lower,     ///< bring the current to zero
+    HandsOut,  ///< hands-under: meter at zero, hands out and dry; waits for the tap that says so
     Swap,      ///< reverse polarity at zero
     MoveSide,  ///< hand + foot: change to the other side, at zero
     Finish     ///< zero, machine off, then lift out
@@ -28,15 +34,26 @@ enum class StepKind {
 /// Spoken sentence of a step; texts and clips are the interface's.
 enum class Prompt {
     CheckEverything,
+    SwitchOnDirect,
+    SwitchOnPulsed,
     HandsInSoon,
     RaiseSlowly,
+    RaiseByRemote,
     HoldStill,
+    HoldPads,
     LowerToZero,
+    LowerByRemote,
+    HandsOut,
+    HandsOutLast,
     SwapLeads,
     FlipSwitch,
-    SoakPads,
+    SoakPadsLeads,
+    SoakPadsSwitch,
+    SoakPadsExchange,
     ChangeSide,
     LiftOut,
+    TakePadsOff,
+    DryAll,
     LookAtMeter,
     HalfWay,
     OneMinute,
@@ -46,7 +63,11 @@ enum class Prompt {
     MachineOff,
     StartAgain,
     LowerALittle,
-    Stopped
+    WhatDidItDo,
+    EnoughForToday,
+    TooLongAgo,
+    Stopped,
+    StoppedPads
 };
 
 struct ScriptRequest {
@@ -58,7 +79,7 @@ struct ScriptRequest {
     Side firstSide = Side::Right;
     Milliamps limit;   ///< from limitFor
     Seconds raise{60}; ///< hands-under allowances, 20 to 180 s each
-    Seconds lower{20};
+    Seconds lower{60}; ///< our own choice, cautious
     Seconds swapping{45};
     bool operator==(const ScriptRequest&) const = default;
 };
@@ -84,9 +105,14 @@ struct Script {
     bool operator==(const Script&) const = default;
 };
 
-/// The steps of one whole session. Armpits with direct current, an allowance outside 20-180 s and a
-/// limit of zero or above the trade's are refused.
+/// The steps of one whole session. Armpits with direct current, an allowance outside 20-180 s, a limit of zero or above
+/// the trade's, and hands-under for a child or another site are refused.
 [[nodiscard]] Result<Script> scriptFor(const ScriptRequest& request);
+
+/// What is said when the current has to come down, when it is held, and when the session is stopped.
+[[nodiscard]] Prompt lowerPrompt(const ScriptRequest& request);
+[[nodiscard]] Prompt holdPrompt(const ScriptRequest& request);
+[[nodiscard]] Prompt stoppedPrompt(const ScriptRequest& request);
 
 /// Length of one phase's hold and the number of phases of a session at that site.
 struct PhasePlan {
@@ -95,15 +121,36 @@ struct PhasePlan {
 };
 [[nodiscard]] PhasePlan phasesFor(Site site);
 
-/// The ways of working open at a site, the usual one first.
-[[nodiscard]] std::vector<WayOfWorking> waysFor(Site site);
+/// Why a way of working is not open.
+enum class WayBar {
+    NotForSite,  ///< leaves hands free that the site does not, or the other way round
+    NeedsRemote, ///< both hands under, and no remote control is recorded for the machine
+    AdultsOnly   ///< a child is not left alone with both hands under
+};
+
+struct WayAnswer {
+    WayOfWorking way{};
+    std::optional<WayBar> bar;
+    bool operator==(const WayAnswer&) const = default;
+};
+
+/// What bars that way of working, or nothing where it is open.
+[[nodiscard]] std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age);
+/// The same as one sentence that says what is safe instead.
+[[nodiscard]] std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age);
+/// The ways of working that the site knows, open ones first, each with what bars it.
+[[nodiscard]] std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age);
 
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::StepKind, "check-list", "announce", "raise", "hold", "lower", "swap", "move-side", "finish");
-FIRSTDEW_WORDS(protocol::Prompt, "check-everything", "hands-in-soon", "raise-slowly", "hold-still", "lower-to-zero",
-               "swap-leads", "flip-switch", "soak-pads", "change-side", "lift-out", "look-at-meter", "half-way",
+FIRSTDEW_WORDS(protocol::StepKind, "check-list", "switch-on", "announce", "raise", "hold", "lower", "hands-out", "swap",
+               "move-side", "finish");
+FIRSTDEW_WORDS(protocol::Prompt, "check-everything", "switch-on-direct", "switch-on-pulsed", "hands-in-soon",
+               "raise-slowly", "raise-by-remote", "hold-still", "hold-pads", "lower-to-zero", "lower-by-remote",
+               "hands-out", "hands-out-last", "swap-leads", "flip-switch", "soak-pads-leads", "soak-pads-switch",
+               "soak-pads-exchange", "change-side", "lift-out", "take-pads-off", "dry-all", "look-at-meter", "half-way",
                "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again", "lower-a-little",
-               "stopped");
+               "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads");
+FIRSTDEW_WORDS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only");
 } // namespace firstdew::facts

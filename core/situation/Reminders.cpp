@@ -1,5 +1,7 @@
 #include "situation/Reminders.h"
 
+#include "protocol/Kit.h"
+
 #include <algorithm>
 #include <fmt/format.h>
 #include <span>
@@ -198,7 +200,7 @@ private:
 
     void cells()
     {
-        if (m_sessionDay && m_situation.cellSessionsLeft && *m_situation.cellSessionsLeft <= 1)
+        if (m_sessionDay && protocol::cellsLow(m_situation.cellSessionsLeft))
             add(ReminderKind::Cells, std::nullopt, m_settings.sessions, m_day);
     }
 

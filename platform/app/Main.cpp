@@ -1,12 +1,10 @@
-#include "BathModel.h"
-#include "Look.h"
+#include "AppContext.h"
 #include "Options.h"
 #include "Reminding.h"
 #include "SelfTest.h"
-#include "Store.h"
-#include "SummaryModel.h"
 #include "System.h"
 #include "SystemClock.h"
+#include "Tokens.h"
 #include "print/SummaryPdf.h"
 #include "theme/Theme.h"
 #include "words/Names.h"
@@ -39,12 +37,12 @@ void useTypefaces()
     QGuiApplication::setFont(font);
 }
 
-viewmodels::Look::Asked lookFrom(const app::Options& o)
+viewmodels::Appearance::Asked appearanceFrom(const app::Options& o)
 {
-    viewmodels::Look::Asked a;
-    a.theme = o.theme;
+    viewmodels::Appearance::Asked a;
+    a.theme = facts::fromWord<diary::Theme>(o.theme.toStdString());
     a.language = o.language;
-    a.page = o.page;
+    a.place = o.page.toStdString();
     a.version = QStringLiteral(FIRSTDEW_VERSION);
     a.textScale = o.textScale;
     a.width = o.size.width();
@@ -53,30 +51,34 @@ viewmodels::Look::Asked lookFrom(const app::Options& o)
 }
 
 /// Voice and tones as chosen in Plan. A session with both hands under water is always led aloud.
-ports::VoiceChoice voiceChoice(const viewmodels::Store& store, const viewmodels::BathModel& bath)
+ports::VoiceChoice voiceChoice(const viewmodels::AppContext& context)
 {
-    const std::string chosen = store.preference("sound").value_or("both");
-    const std::string how = chosen == "none" && bath.way() == QLatin1String("hands-under") ? "both" : chosen;
-    const bool own = store.preference("voice") == "device";
-    return {how == "both" || how == "voice", how == "both" || how == "tones",
-            own ? viewmodels::Look::instance()->language().toStdString() : std::string(),
+    namespace SoundChoice = ui::SoundChoice;
+    const auto chosen = context.plan.sound();
+    const bool under = context.bath.way() == QLatin1String("hands-under");
+    const auto how = chosen == SoundChoice::None && under ? SoundChoice::Both : chosen;
+    const bool own = context.plan.voice() == ui::VoiceChoice::Device;
+    return {how == SoundChoice::Both || how == SoundChoice::Voice,
+            how == SoundChoice::Both || how == SoundChoice::Tones,
+            own ? context.appearance.language().toStdString() : std::string(),
             [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
 }
 
 /// Brings the window to the front, at that place unless it is empty.
 void comeToFront(QQuickWindow& window, const QString& place)
 {
-    if (!place.isEmpty())
-        QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, place));
+    if (!place.isEmpty()) {
+        const auto where = viewmodels::valueOf(viewmodels::kPlaceTokens, place.toStdString(), ui::Place::Today);
+        QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, static_cast<int>(where)));
+    }
     window.raise();
     window.requestActivate();
 }
 
 /// Puts the interface into the person's language and reading direction. Returns false if `current` already is that
 /// language.
-bool translate(QTranslator& translator, QQmlEngine& engine, QString& current)
+bool translate(QTranslator& translator, QQmlEngine& engine, const QString& language, QString& current)
 {
-    const QString language = viewmodels::Look::instance()->language();
     if (language == current)
         return false;
     current = language;
@@ -93,8 +95,8 @@ bool translate(QTranslator& translator, QQmlEngine& engine, QString& current)
 /// Lets the system show reminders with the app closed if the person wants that.
 void remindWhenClosed(app::System& system, const viewmodels::Store& store)
 {
-    const auto* settings = store.record().latest<facts::ReminderSettings>();
-    system.remindWhenClosed(settings != nullptr && settings->payload.on);
+    const auto& settings = store.diary().reminderSettings;
+    system.remindWhenClosed(settings && settings->on);
 }
 
 } // namespace
@@ -122,26 +124,28 @@ int main(int argc, char** argv)
 
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString());
-    viewmodels::Look look(lookFrom(*options));
+    viewmodels::Appearance appearance(store, appearanceFrom(*options));
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    const auto chooseVoice = [&] { system.voice().choose(voiceChoice(store, bath)); };
+    viewmodels::AppContext context(store, appearance, bath, summary);
+    const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();
 
     QQmlEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/"));
+    context.giveTo(engine);
     QTranslator translator;
     QString language;
-    translate(translator, engine, language);
-    QObject::connect(&look, &viewmodels::Look::changed, &engine, [&] {
-        if (!translate(translator, engine, language))
+    translate(translator, engine, appearance.language(), language);
+    QObject::connect(&appearance, &viewmodels::Appearance::changed, &engine, [&] {
+        if (!translate(translator, engine, appearance.language(), language))
             return;
         system.languageChanged();
         chooseVoice();
     });
-    QQmlComponent component(&engine, QUrl(QStringLiteral("qrc:/Firstdew/Main.qml")));
+    QQmlComponent component(&engine, QUrl(QStringLiteral("qrc:/Firstdew/AppWindow.qml")));
     const std::unique_ptr<QObject> made(component.create());
     auto* window = qobject_cast<QQuickWindow*>(made.get());
     if (window == nullptr) {
@@ -149,7 +153,7 @@ int main(int argc, char** argv)
         return 1;
     }
     if (options->selfTest)
-        return app::selfTest(*window, options->pictures) == 0 ? 0 : 1;
+        return app::selfTest(*window, appearance, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())
         return app::screenshot(*window, options->screenshot) ? 0 : 1;
     if (options->testFirstFrame)

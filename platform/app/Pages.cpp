@@ -3,6 +3,7 @@
 #include "controls/Router.h"
 
 #include <QDirIterator>
+#include <QHash>
 #include <QQmlEngine>
 #include <QQuickItem>
 #include <QQuickWindow>
@@ -39,12 +40,13 @@ QStringList pageNames()
 bool showPage(QQuickWindow& window, const QString& name)
 {
     auto* router = qmlEngine(&window)->singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
-    const QStringList places{QStringLiteral("today"), QStringLiteral("bath"), QStringLiteral("diary"),
-                             QStringLiteral("plan")};
-    const bool isPlace = places.contains(name.toLower());
-    emit router->place(isPlace ? name.toLower() : places.front());
-    if (!isPlace)
-        emit router->page(name, {});
+    static const QHash<QString, ui::Place::Value> places{{QStringLiteral("Today"), ui::Place::Today},
+                                                         {QStringLiteral("Bath"), ui::Place::Session},
+                                                         {QStringLiteral("Diary"), ui::Place::Diary},
+                                                         {QStringLiteral("Plan"), ui::Place::Plan}};
+    emit router->place(places.value(name, ui::Place::Today));
+    if (!places.contains(name))
+        emit router->page(router->partNamed(name));
     return isShown(*window.contentItem(), name);
 }
 

@@ -1,6 +1,6 @@
 #include "Remind.h"
 
-#include "Look.h"
+#include "Appearance.h"
 #include "Reminding.h"
 #include "SystemClock.h"
 #include "linux/DesktopNotifier.h"
@@ -60,13 +60,18 @@ int remind(const Options& options, QCoreApplication& program)
 
     SystemClock clock(options.testNow, options.testSpeed);
     viewmodels::Store store(clock, options.store.toStdString());
-    viewmodels::Look::Asked asked;
+    if (!store.isOpen()) {
+        QTextStream(stderr) << "firstdew: " << options.store << ": " << store.errorText() << '\n';
+        if (!options.watch)
+            return 1;
+    }
+    viewmodels::Appearance::Asked asked;
     asked.language = options.language;
-    const viewmodels::Look look(asked);
+    const viewmodels::Appearance appearance(store, asked);
     QTranslator translator;
-    if (translator.load(QStringLiteral(":/i18n/firstdew_") + look.language()))
+    if (translator.load(QStringLiteral(":/i18n/firstdew_") + appearance.language()))
         QCoreApplication::installTranslator(&translator);
-    QLocale::setDefault(QLocale(look.language()));
+    QLocale::setDefault(QLocale(appearance.language()));
     linuxside::DesktopNotifier notifier(linuxside::DesktopNotifier::stateFor(options.store));
     Reminding reminding(store, notifier);
     const auto endWhenAnswered = [&] {

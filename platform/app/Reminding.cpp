@@ -1,7 +1,6 @@
 #include "Reminding.h"
 
 #include "situation/Reminders.h"
-#include "situation/Sites.h"
 #include "words/Sentences.h"
 
 #include <QStringList>
@@ -83,8 +82,9 @@ void Reminding::update()
     if (m_recording)
         return; // each recorded answer changes the record; one update after the last is enough
     recordAnswers();
+    m_store.followClock();
     const LocalTime now = m_store.now();
-    const auto today = situation::todaysReminders(m_store.record(), now);
+    const auto today = situation::todaysReminders(m_store.diary(), now.at);
     std::vector<ports::Notice> notices;
     for (const auto& r : today.due)
         notices.push_back(noticeOf(r, r.at.plusMinutes(kLateMinutes) < now));
@@ -99,7 +99,7 @@ void Reminding::update()
 void Reminding::planAhead()
 {
     std::vector<ports::PlannedNotice> ahead;
-    for (const auto& r : situation::upcomingReminders(m_store.record(), m_store.now()))
+    for (const auto& r : situation::upcomingReminders(m_store.diary(), m_store.now().at))
         ahead.push_back({noticeOf(r), r.at});
     m_notifier.plan(std::move(ahead));
 }
@@ -134,9 +134,8 @@ bool Reminding::record(const std::string& key, const QString& action, LocalTime 
         return true;
     // An answer after midnight is still about the day that the notice asked about.
     const LocalTime happened = when.date == question->day ? when : LocalTime{question->day, {kLastMinute}};
-    for (const auto& used : situation::sitesInUse(m_store.record())) {
-        const auto reports = situation::dayReports(m_store.record(), used.site, question->day);
-        const bool known = !reports.empty() && reports.back().date == question->day;
+    for (const auto& used : m_store.diary().sitesInUse()) {
+        const bool known = m_store.diary().reportOn(used.site, question->day) != nullptr;
         const bool meant = !used.paused && (!question->site || *question->site == used.site);
         if (meant && !known && !m_store.append(CheckIn{used.site, *level, {}}, happened))
             return false;

@@ -1,8 +1,7 @@
 #include "SelfTest.h"
 
-#include "Look.h"
+#include "Appearance.h"
 #include "Pages.h"
-#include "words/Names.h"
 
 #include <QGuiApplication>
 #include <QImage>
@@ -64,13 +63,14 @@ void watchWarnings()
         before = qInstallMessageHandler(keep);
 }
 
-int selfTest(QQuickWindow& window, const QString& pictures)
+int selfTest(QQuickWindow& window, viewmodels::Appearance& appearance, const QString& pictures)
 {
     QTextStream out(stdout);
     const QStringList pages = pageNames();
     int failures = static_cast<int>(seen.size());
-    for (const QString& theme : {QStringLiteral("light"), QStringLiteral("dark")}) {
-        viewmodels::Look::instance()->showTheme(theme);
+    for (const auto choice : {ui::ThemeChoice::Light, ui::ThemeChoice::Dark}) {
+        const QString theme = choice == ui::ThemeChoice::Dark ? QStringLiteral("dark") : QStringLiteral("light");
+        appearance.showTheme(choice);
         for (const QString& page : pages) {
             const auto warningsBefore = seen.size();
             const bool shown = showPage(window, page);

@@ -1,6 +1,7 @@
 #include "Files.h"
 
 #include "journal/BackUp.h"
+#include "journal/OwnFile.h"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -51,8 +52,11 @@ std::vector<facts::Fact> open(const Options& o)
 
 Answer backUp(const Options& o)
 {
+    checkOut(o.file, o.store, o.force);
+    if (const auto word = journal::identityOf(o.passphraseFile); word && journal::identityOf(o.file) == word)
+        throw Refused{"--out: " + o.file + " holds the passphrase; choose another name"};
     const std::string passphrase = passphraseFrom(o.passphraseFile);
-    const auto store = orRefuse(journal::Journal::openExisting(o.store));
+    const auto store = orRefuse(journal::Journal::openToRead(o.store));
     const auto facts = orRefuse(store.readAll()).size();
     writeWhole(o.file, orRefuse(journal::backUp(store, passphrase)), o.force);
     return {

@@ -1,8 +1,10 @@
 #include "Files.h"
 #include "Recording.h"
 
+#include "diary/Diary.h"
 #include "exchange/CareSheetFile.h"
 #include "exchange/QrCode.h"
+#include "journal/People.h"
 #include "protocol/Limits.h"
 
 #include <fmt/format.h>
@@ -61,6 +63,7 @@ nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(exc
 
 Answer make(const Options& o)
 {
+    checkOut(o.out, "", o.force);
     const CareSheet sheet = sheetOf(o);
     (void)orRefuse(exchange::checkCareSheet(sheet, ageOf(o)));
     const std::string text = exchange::careSheetJson(sheet);
@@ -72,7 +75,8 @@ Answer make(const Options& o)
 
 Answer check(const Options& o)
 {
-    const auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), ageOf(o)));
+    const auto sheet =
+        orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), ageOf(o)));
     return {o.file + ": may be used\n", jsonOf(sheet)};
 }
 
@@ -83,16 +87,20 @@ struct Meeting {
     std::string person;
 };
 
-Meeting meet(const Options& o)
+Meeting meet(const Options& o, bool toWrite)
 {
     if (o.store.empty())
-        return {orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), ageOf(o))), {}, {}};
-    const auto facts = orRefuse(orRefuse(journal::Journal::openExisting(o.store)).readAll());
-    const std::string person = personOf(facts, o.person);
-    const LocalDate today(static_cast<int>(nowMs() / 86'400'000));
+        return {orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), ageOf(o))),
+                {},
+                {}};
+    auto open = toWrite ? journal::Journal::openExisting : journal::Journal::openToRead;
+    const auto facts = orRefuse(orRefuse(open(o.store)).readAll());
+    const std::string known = personOf(facts, o.person);
+    const std::string person = known.empty() ? journal::drawId() : known;
+    const LocalDate today = localNow().date;
     const auto diary = diary::readDiary(facts, person, today);
     const auto age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, today);
-    auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file), age));
+    auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), age));
     const CareSheet* present = diary.careSheet();
     auto changes = exchange::changesBy(sheet, present ? std::optional(*present) : std::nullopt);
     return {std::move(sheet), std::move(changes), person};
@@ -100,7 +108,9 @@ Meeting meet(const Options& o)
 
 Answer show(const Options& o)
 {
-    const auto [sheet, changes, person] = meet(o);
+    if (!o.qr.empty())
+        checkOut(o.qr, o.store, o.force);
+    const auto [sheet, changes, person] = meet(o, false);
     Answer answer{"", jsonOf(sheet)};
     for (const auto& [field, before, after] : exchange::changesBy(sheet, std::nullopt))
         answer.text += fmt::format("{:16} {}\n", field, after);
@@ -119,8 +129,10 @@ Answer show(const Options& o)
 
 Answer accept(const Options& o)
 {
-    const auto [sheet, changes, person] = meet(o);
-    const LocalTime now{LocalDate(static_cast<int>(nowMs() / 86'400'000)), {static_cast<int>(nowMs() / 60'000 % 1440)}};
+    const auto [sheet, changes, person] = meet(o, true);
+    const LocalTime now = localNow();
+    if (const auto may = exchange::checkAcceptance(sheet, now.date); !may)
+        throw Refused{o.file + ", " + may.error().input + ": " + may.error().message};
     const auto id = record(o.store, {"", person, now, nowMs(), "", sheet});
     return {fmt::format("accepted for {}: recorded as {}\n", person, id), {{"id", id}, {"changes", changes.size()}}};
 }

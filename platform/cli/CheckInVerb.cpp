@@ -21,8 +21,8 @@ Answer checkIn(const Options& o)
     for (const auto& w : o.with)
         line.with.insert(wordOption<Circumstance>("--with", w));
     const LocalTime happened = happenedOption(o.date, o.at, {12 * 60});
-    const std::string person = personToRecord(factsIn(o.store), o.person, o.newPerson);
-    const std::string id = record(o.store, {"", person, happened, nowMs(), "", line});
+    const Who who = personToRecord(factsIn(o.store), o.person, o.newPerson);
+    const std::string id = record(o.store, {"", who.id, happened, nowMs(), "", line}, who.newName);
     return {fmt::format("{} {} on {}: recorded as {}\n", o.site, o.level, happened.date.iso(), id), {{"id", id}}};
 }
 

@@ -1,10 +1,9 @@
 #include "Verb.h"
 
 #include "codec/RecordJson.h"
+#include "journal/Destination.h"
+#include "journal/People.h"
 
-#include <chrono>
-#include <ctime>
-#include <filesystem>
 #include <fmt/format.h>
 #include <memory>
 
@@ -43,19 +42,11 @@ void shift(Fact& fact, int days)
         fact.payload);
 }
 
-LocalDate localToday()
-{
-    const std::time_t seconds = nowMs() / 1000;
-    std::tm local{};
-    localtime_r(&seconds, &local);
-    return LocalDate::of(local.tm_year + 1900, local.tm_mon + 1, local.tm_mday).value();
-}
-
 Answer demo(const std::string& out, const std::string& today)
 {
-    const LocalDate day = today.empty() ? localToday() : dateOption("--today", today);
-    if (std::filesystem::exists(out))
-        throw Refused{"--out: " + out + " is there already; name a file that is not, so that nothing is lost"};
+    const LocalDate day = today.empty() ? localNow().date : dateOption("--today", today);
+    if (const auto may = journal::mayWriteTo(out, "", false); !may)
+        throw Refused{"--out: " + out + " " + may.error().message};
     const auto incoming = orRefuse(codec::readRecordJson("demo record", demoRecord));
     std::vector<Fact> facts;
     LocalDate last(-1000000);
@@ -65,6 +56,7 @@ Answer demo(const std::string& out, const std::string& today)
     }
     for (Fact& f : facts)
         shift(f, day - 1 - last);
+    journal::renameEarlierPersons(facts);
     auto journal = orRefuse(journal::Journal::open(out));
     orRefuse(journal.appendAll(facts));
     Answer answer;

@@ -25,7 +25,7 @@ const Verb dueVerb{"due", "reminders due at a moment", [](CLI::App& sub) {
                            const auto at = LocalTime::parse(args->at);
                            if (!at)
                                throw Usage{"--at: '" + args->at + "' is no local time; write YYYY-MM-DDTHH:MM"};
-                           const auto journal = orRefuse(journal::Journal::openExisting(args->store));
+                           const auto journal = orRefuse(journal::Journal::openToRead(args->store));
                            const auto facts = orRefuse(journal.readAll());
                            const auto diary = diary::readDiary(facts, personOf(facts, args->person), at->date);
                            const auto list = args->upcoming ? situation::upcomingReminders(diary, at->at)

@@ -5,6 +5,8 @@
 #include "exchange/Calendar.h"
 #include "exchange/Fhir.h"
 #include "exchange/Tables.h"
+#include "journal/Destination.h"
+#include "journal/OwnFile.h"
 
 #include <filesystem>
 #include <fmt/format.h>
@@ -53,8 +55,7 @@ Made makeCalendar(const Options& o, const std::vector<Fact>& facts)
     const exchange::CalendarText text{"Firstdew",
                                       {"Bath: hands", "Bath: feet", "Bath: hand and foot", "Pad session: armpits"},
                                       "Your session is in half an hour"};
-    const LocalDate today =
-        o.today.empty() ? LocalDate(static_cast<int>(nowMs() / 86'400'000)) : dateOption("--today", o.today);
+    const LocalDate today = o.today.empty() ? localNow().date : dateOption("--today", o.today);
     const std::string person = personOf(facts, "");
     const auto events = exchange::calendarEvents(diary::readDiary(facts, person, today), person);
     const auto sequence = exchange::calendarSequence(facts.size(), today);
@@ -76,18 +77,30 @@ std::vector<Fact> chosen(const std::vector<Fact>& all, const std::string& person
     return out;
 }
 
-/// Tables go into a folder of their own; an existing one must be empty, or told to be filled with --force.
+/// Tables go into a folder of their own. An existing one must be empty, or told to be filled with --force; then tables
+/// of an earlier export go first, so that no two records are mixed. What is not ours stays.
 void makeFolder(const Options& o)
 {
-    std::error_code ec;
-    const bool there = std::filesystem::exists(o.out, ec);
-    if (there && !std::filesystem::is_directory(o.out, ec))
-        throw Refused{"--out: " + o.out + " is a file, and the tables need a folder; choose another name"};
-    if (there && !std::filesystem::is_empty(o.out, ec) && !o.force)
+    if (const auto may = journal::mayFillFolder(o.out, o.store); !may)
+        throw Refused{"--out: " + may.error().input + " " + may.error().message};
+    std::error_code failed;
+    if (!std::filesystem::exists(o.out, failed)) {
+        (void)orRefuse(journal::makeOwnFolder(o.out));
+        return;
+    }
+    const bool empty = std::filesystem::is_empty(o.out, failed);
+    if (failed)
+        throw Refused{"--out: the folder " + o.out + " cannot be read (" + failed.message() + "); check who owns it"};
+    if (!empty && !o.force)
         throw Refused{"--out: the folder " + o.out + " is not empty; choose another name, or say --force"};
-    if (!there && !std::filesystem::create_directory(o.out, ec))
-        throw Refused{"--out: the folder " + o.out + " cannot be made (" + ec.message() + "); check the path"};
-    std::filesystem::permissions(o.out, std::filesystem::perms::owner_all, ec);
+    std::vector<std::filesystem::path> ours;
+    for (const std::string& name : exchange::tableNames()) {
+        const auto table = std::filesystem::path(o.out) / name;
+        checkOut(table.string(), o.store, true);
+        ours.push_back(table);
+    }
+    for (const auto& table : ours)
+        (void)orRefuse(journal::wipe(table));
 }
 
 Answer exportRecord(const Options& o)
@@ -99,13 +112,15 @@ Answer exportRecord(const Options& o)
             known += (known.empty() ? "" : ", ") + name;
         throw Usage{"--format: '" + o.format + "' is none of " + known};
     }
-    const auto store = orRefuse(journal::Journal::openExisting(o.store));
+    const auto store = orRefuse(journal::Journal::openToRead(o.store));
     const Made made = maker->second(o, chosen(orRefuse(store.readAll()), o.person));
     const bool oneFile = made.files.size() == 1 && made.files.begin()->first.empty();
-    if (!oneFile)
+    if (oneFile)
+        checkOut(o.out, o.store, o.force);
+    else
         makeFolder(o);
     for (const auto& [name, content] : made.files)
-        writeWhole(oneFile ? o.out : (std::filesystem::path(o.out) / name).string(), content, o.force || !oneFile);
+        writeWhole(oneFile ? o.out : (std::filesystem::path(o.out) / name).string(), content, oneFile && o.force);
     Answer answer;
     answer.json = made.counts;
     answer.json["format"] = o.format;

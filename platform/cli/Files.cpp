@@ -1,23 +1,43 @@
 #include "Files.h"
 
+#include "journal/Destination.h"
 #include "journal/OwnFile.h"
 
-#include <filesystem>
+#include <sys/stat.h>
 
 namespace firstdew::cli {
 
-std::string readWhole(const std::string& file) { return orRefuse(journal::readFile(file, kMostBytes)); }
+namespace {
+
+/// Names the option, and the one that helps where a file is there already.
+[[noreturn]] void refuseOut(const facts::Error& e)
+{
+    throw Refused{"--out: " + e.input + " " + e.message +
+                  (e.code == "file-exists" ? std::string(", or say --force") : std::string())};
+}
+
+} // namespace
+
+std::string readWhole(const std::string& file, std::size_t most) { return orRefuse(journal::readFile(file, most)); }
+
+void checkOut(const std::string& out, const std::string& store, bool replace)
+{
+    if (const auto may = journal::mayWriteTo(out, store, replace); !may)
+        refuseOut(may.error());
+}
 
 void writeWhole(const std::string& file, const std::string& content, bool replace)
 {
-    std::error_code ec;
-    if (!replace && std::filesystem::exists(file, ec))
-        throw Refused{"--out: " + file + " is there already; choose another name, or say --force"};
-    (void)orRefuse(journal::replaceFile(file, content));
+    const auto written = replace ? journal::replaceFile(file, content) : journal::writeNewFile(file, content);
+    if (!written)
+        refuseOut(written.error());
 }
 
 std::string passphraseFrom(const std::string& file)
 {
+    struct stat s {};
+    if (::stat(file.c_str(), &s) == 0 && S_ISREG(s.st_mode) && (s.st_mode & (S_IRGRP | S_IROTH)) != 0)
+        throw Refused{"--passphrase-file: others can read " + file + "; change that with 'chmod 600' and its name"};
     const std::string content = orRefuse(journal::readFile(file, 4096));
     std::string line = content.substr(0, content.find_first_of("\r\n"));
     if (line.empty())

@@ -5,14 +5,19 @@
 // Files that verbs read and write: whole or not at all, for the owner alone.
 namespace firstdew::cli {
 
-inline constexpr std::size_t kMostBytes = 256U << 20U;
+/// Bytes of the largest file that a verb reads.
+inline constexpr std::size_t kMostBytes = 128U << 20U;
 
-std::string readWhole(const std::string& file);
+std::string readWhole(const std::string& file, std::size_t most = kMostBytes);
 
-/// Refused: a file that is there already, unless `replace`.
+/// Refused before any work is done: a place where nothing may be written (journal/Destination), `store` being the one
+/// that is read, if any; a file that is there already, unless `replace`.
+void checkOut(const std::string& out, const std::string& store, bool replace);
+
+/// Writes what checkOut allowed. A file that came in between stays, unless `replace`.
 void writeWhole(const std::string& file, const std::string& content, bool replace);
 
-/// The first line of a file, without its end. Refused: an empty one.
+/// The first line of a file, without its end. Refused: an empty one, and a file that others can read.
 std::string passphraseFrom(const std::string& file);
 
 } // namespace firstdew::cli

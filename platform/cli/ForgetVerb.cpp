@@ -21,8 +21,9 @@ Answer forget(const Options& o)
         throw Usage{"--person or --everything: say which of the two is to be deleted"};
     auto store = orRefuse(journal::Journal::openExisting(o.store));
     const auto facts = orRefuse(store.readAll());
-    const auto doomed = o.everything ? static_cast<std::ptrdiff_t>(facts.size())
-                                     : std::ranges::count(facts, personOf(facts, o.person), &Fact::person);
+    const std::string person = o.everything ? "" : personOf(facts, o.person);
+    const auto doomed =
+        o.everything ? static_cast<std::ptrdiff_t>(facts.size()) : std::ranges::count(facts, person, &Fact::person);
     if (!o.yes)
         throw Refused{fmt::format("--yes: {} facts and all copies kept beside the store would be gone for good; export "
                                   "or back up first, then say --yes",
@@ -33,7 +34,7 @@ Answer forget(const Options& o)
         }
         (void)orRefuse(journal::Journal::destroy(o.store));
     } else {
-        (void)orRefuse(store.forget(o.person));
+        (void)orRefuse(store.forget(person));
     }
     return {fmt::format("{} facts deleted\n", doomed), {{"deleted", doomed}}};
 }

@@ -21,6 +21,7 @@ namespace fs = std::filesystem;
 struct Options {
     std::string file, store, person;
     bool dryRun = false;
+    bool asNewPerson = false;
 };
 
 bool isJson(const std::string& text)
@@ -40,9 +41,15 @@ std::vector<Incoming> readOne(const std::string& file, const std::string& person
 std::vector<Incoming> readFolder(const std::string& folder, const std::string& person)
 {
     std::vector<std::string> tables;
+    std::uintmax_t bytes = 0;
     for (const auto& entry : fs::directory_iterator(folder))
-        if (entry.path().extension() == ".csv" && entry.path().filename() != "columns.csv")
+        if (entry.path().extension() == ".csv" && entry.path().filename() != "columns.csv") {
             tables.push_back(entry.path().string());
+            bytes += entry.file_size();
+        }
+    if (bytes > kMostBytes)
+        throw Refused{fmt::format("{}: the tables are larger than {} MB together; this cannot be the right folder",
+                                  folder, kMostBytes >> 20U)};
     if (tables.empty())
         throw Refused{folder + ": there is no table *.csv in this folder; choose another"};
     std::sort(tables.begin(), tables.end());
@@ -54,29 +61,48 @@ std::vector<Incoming> readFolder(const std::string& folder, const std::string& p
 }
 
 /// For rows that name nobody: the person named, or the only one here; with several, each row has to say.
-std::string personFor(const std::vector<Fact>& recorded, const std::string& named)
+Who personFor(const std::vector<Fact>& recorded, const std::string& named)
 {
     if (named.empty() && personsIn(recorded).size() > 1)
-        return "";
-    return personOf(recorded, named);
+        return {};
+    return personToRecord(recorded, named, false);
+}
+
+/// Adds the option that helps.
+template <class T>
+T orOffer(Result<T> result)
+{
+    if (!result && (result.error().code == "person-differs" || result.error().code == "person-unsure"))
+        throw Refused{result.error().input + ": " + result.error().message + " with --as-new-person"};
+    return orRefuse(std::move(result));
 }
 
 Answer importFile(const Options& o)
 {
-    const auto recorded = factsIn(o.store);
-    const std::string person = personFor(recorded, o.person);
-    const auto incoming = fs::is_directory(o.file) ? readFolder(o.file, person) : readOne(o.file, person);
-    const auto plan = orRefuse(journal::planImport(recorded, incoming));
+    const auto doubtful = o.asNewPerson ? journal::Doubtful::AsNewPerson : journal::Doubtful::Refuse;
+    Who who;
+    std::vector<Incoming> incoming;
     Answer answer;
-    answer.json = {
-        {"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};
-    answer.text = fmt::format("{} read, {} new, {} known already\n", incoming.size(), plan.fresh.size(), plan.known);
+    {
+        const auto recorded = factsIn(o.store, !o.dryRun);
+        who = personFor(recorded, o.person);
+        incoming = fs::is_directory(o.file) ? readFolder(o.file, who.id) : readOne(o.file, who.id);
+        const auto plan = orOffer(journal::planImport(recorded, incoming, doubtful));
+        answer.json = {
+            {"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};
+    }
+    answer.text = fmt::format("{} read, {} new, {} known already\n", incoming.size(), answer.json["added"].get<int>(),
+                              answer.json["known"].get<int>());
     if (o.dryRun) {
         answer.text += "nothing was changed: this was a dry run\n";
         return answer;
     }
     auto store = orRefuse(journal::Journal::open(o.store));
-    const auto imported = orRefuse(journal::importInto(store, incoming));
+    const auto imported = orOffer(journal::importInto(store, incoming, doubtful));
+    const auto named = std::ranges::find(incoming, who.id, [](const Incoming& i) { return i.fact.person; });
+    if (!who.newName.empty() && named != incoming.end())
+        (void)orRefuse(
+            store.append({"", who.id, named->fact.happened, nowMs(), "", Person{who.newName, {}, {}, {}, {}}}));
     if (!imported.kept.empty()) {
         answer.json["kept"] = imported.kept.string();
         answer.text += fmt::format("what was there before is kept in {}\n", imported.kept.string());
@@ -90,6 +116,8 @@ const Verb verb("import", "add facts from a file or folder that export made, or 
                     sub.add_option("FILE", o->file, "JSON, a CSV table, or a folder of tables")->required();
                     sub.add_option("--store", o->store, "the person's store")->required();
                     sub.add_option("--person", o->person, "whose rows, where they name nobody");
+                    sub.add_flag("--as-new-person", o->asNewPerson,
+                                 "somebody who is not surely the person recorded becomes a person of their own");
                     sub.add_flag("--dry-run", o->dryRun, "say what would be added, and change nothing");
                     return [o] { return importFile(*o); };
                 });

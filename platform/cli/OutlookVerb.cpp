@@ -103,7 +103,7 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                std::optional<DiarySite> only;
                                if (!args->site.empty())
                                    only = wordOption<DiarySite>("--site", args->site);
-                               const auto journal = orRefuse(journal::Journal::openExisting(args->store));
+                               const auto journal = orRefuse(journal::Journal::openToRead(args->store));
                                const auto facts = orRefuse(journal.readAll());
                                const auto person = personOf(facts, args->person);
                                const auto situation = situation::assess(diary::readDiary(facts, person, today));

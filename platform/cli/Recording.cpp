@@ -1,11 +1,11 @@
 #include "Recording.h"
 
+#include "codec/CleanText.h"
 #include "codec/FactJson.h"
+#include "journal/People.h"
 
-#include <algorithm>
 #include <cmath>
-#include <filesystem>
-#include <fmt/ranges.h>
+#include <fmt/format.h>
 
 namespace firstdew::cli {
 
@@ -15,6 +15,15 @@ namespace {
 
 constexpr int kDaysBack = 50 * 366;
 constexpr long long kDayMs = 86'400'000;
+
+/// What a person who is new may be called.
+std::string newName(const std::string& named)
+{
+    if (named.size() > 64 || named.find_first_of("/\\") != std::string::npos || !codec::isClean(named) ||
+        !codec::isOneLine(named))
+        throw Refused{"--person: '" + named + "' is no name; give up to 64 letters, without slashes"};
+    return named;
+}
 
 } // namespace
 
@@ -41,32 +50,40 @@ Milliamps currentOption(const std::string& option, double value)
     return {value};
 }
 
-std::vector<Fact> factsIn(const std::string& store)
+std::vector<Fact> factsIn(const std::string& store, bool toWrite)
 {
-    std::error_code ec;
-    if (!std::filesystem::exists(store, ec) && !ec)
+    const auto there = toWrite ? journal::Journal::openExisting(store) : journal::Journal::openToRead(store);
+    if (!there && there.error().code == "store-missing")
         return {};
-    return orRefuse(orRefuse(journal::Journal::openExisting(store)).readAll());
+    if (!there)
+        (void)orRefuse(facts::Result<facts::Done>(there.error()));
+    return orRefuse(there->readAll());
 }
 
-std::string personToRecord(const std::vector<Fact>& facts, const std::string& named, bool isNew)
+Who personToRecord(const std::vector<Fact>& facts, const std::string& named, bool isNew)
 {
-    const auto known = personsIn(facts);
-    const bool there = std::ranges::find(known, named) != known.end();
+    const bool there = !personsCalled(facts, named).empty();
     if (isNew && (named.empty() || there))
         throw Refused{"--new-person: name somebody with --person who is not in this store yet"};
-    if (!isNew && !named.empty() && !there && !known.empty())
+    if (isNew || (facts.empty() && !named.empty()))
+        return {journal::drawId(), newName(named)};
+    if (!named.empty() && !there)
         throw Refused{
             fmt::format("--person: nobody called '{}' in this store; it knows {}. For somebody new add --new-person",
-                        named, fmt::join(known, ", "))};
-    return isNew ? named : personOf(facts, named);
+                        named, peopleIn(facts))};
+    const std::string known = personOf(facts, named);
+    return {known.empty() ? journal::drawId() : known, {}};
 }
 
-std::string record(const std::string& store, Fact fact)
+std::string record(const std::string& store, Fact fact, const std::string& newName)
 {
     (void)orRefuse(codec::canBeKept(fact));
+    std::vector<Fact> both;
+    if (!newName.empty())
+        both.push_back({"", fact.person, fact.happened, fact.recordedMs, "", Person{newName, {}, {}, {}, {}}});
+    both.push_back(std::move(fact));
     auto journal = orRefuse(journal::Journal::open(store));
-    return orRefuse(journal.append(std::move(fact)));
+    return orRefuse(journal.appendAll(std::move(both))).back();
 }
 
 } // namespace firstdew::cli

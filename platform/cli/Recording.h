@@ -13,14 +13,22 @@ facts::LocalTime happenedOption(const std::string& date, const std::string& at, 
 /// taken: what was seen has to be kept.
 facts::Milliamps currentOption(const std::string& option, double value);
 
-/// What is in the store, or nothing where there is none yet. Refused: a file that cannot be read as a store.
-std::vector<facts::Fact> factsIn(const std::string& store);
+/// What is in the store, or nothing where there is none yet. Who is going to write reads what the store is once it was
+/// brought up to date: persons may be called otherwise in an older one. Refused: a file that cannot be read as a store.
+std::vector<facts::Fact> factsIn(const std::string& store, bool toWrite = true);
+
+/// Somebody whose facts are recorded. A name is given where the person is new and was named.
+struct Who {
+    std::string id;
+    std::string newName;
+};
 
 /// Whose record is meant: the person named, or the only one. Somebody the store does not know has to be announced by
-/// `isNew`, so that a slip of the finger does not begin another person's record.
-std::string personToRecord(const std::vector<facts::Fact>& facts, const std::string& named, bool isNew);
+/// `isNew`, so that a slip of the finger does not begin another person's record. Who is new gets an id drawn at random.
+Who personToRecord(const std::vector<facts::Fact>& facts, const std::string& named, bool isNew);
 
-/// Adds one fact, making the store where there is none; nothing is made for a fact that cannot be kept.
-std::string record(const std::string& store, facts::Fact fact);
+/// Adds one fact, making the store where there is none, after the name of a person who is new; nothing is made for a
+/// fact that cannot be kept. Returns the fact's id.
+std::string record(const std::string& store, facts::Fact fact, const std::string& newName = {});
 
 } // namespace firstdew::cli

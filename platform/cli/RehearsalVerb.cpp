@@ -54,6 +54,8 @@ World worldOf(const std::string& file)
     const json content = json::parse(readWhole(file), nullptr, false);
     if (!content.is_object())
         throw Refused{file + ": is no JSON object; see the rehearsal verb's keys"};
+    if (content.empty()) // flatten() makes one nameless value of it
+        return world;
     const auto keys = keysOf(world);
     const json flat = content.flatten();
     for (const auto& [path, value] : flat.items()) {

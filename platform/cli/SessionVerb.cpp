@@ -1,5 +1,6 @@
 #include "Recording.h"
 
+#include "diary/Diary.h"
 #include "protocol/CareSheets.h"
 #include "protocol/Limits.h"
 
@@ -78,13 +79,13 @@ Answer session(const Options& o)
     const Session s = sessionOf(o);
     const LocalTime happened = happenedOption(o.date, o.at, {18 * 60});
     const auto facts = factsIn(o.store);
-    const std::string person = personToRecord(facts, o.person, o.newPerson);
-    const auto known = diary::readDiary(facts, person, happened.date);
+    const Who who = personToRecord(facts, o.person, o.newPerson);
+    const auto known = diary::readDiary(facts, who.id, happened.date);
     if (!o.again)
         refuseTwice(known, s);
     Answer answer;
     answer.json["warnings"] = cautions(known, s);
-    const std::string id = record(o.store, {"", person, happened, nowMs(), "", s});
+    const std::string id = record(o.store, {"", who.id, happened, nowMs(), "", s}, who.newName);
     answer.json["id"] = id;
     answer.text = fmt::format("session at {} on {}: recorded as {}\n", o.site, happened.date.iso(), id);
     for (const std::string line : answer.json["warnings"])

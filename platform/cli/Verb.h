@@ -69,8 +69,20 @@ E wordOption(const std::string& option, const std::string& text)
 
 /// Milliseconds since 1970 by the wall clock; a test fixes it with FIRSTDEW_NOW_MS.
 long long nowMs();
+/// The same moment by the clock on the wall here.
+facts::LocalTime localNow();
 
-/// The person meant: the one named, or the only one in the store; otherwise refused with the names known.
+/// The text on one line, without what would steer a terminal.
+std::string oneLine(std::string_view text);
+
+/// The person meant: the one named, by id or name, or the only one in the store; otherwise refused with those known. A
+/// store that holds nobody gives an empty id.
 std::string personOf(const std::vector<facts::Fact>& facts, const std::string& named);
+
+/// Everybody in the store as a person is called there: "Anna (8f03…)", or the id alone.
+std::string peopleIn(const std::vector<facts::Fact>& facts);
+
+/// Who is called `named`, by id or by the name last recorded.
+std::vector<std::string> personsCalled(const std::vector<facts::Fact>& facts, const std::string& named);
 
 } // namespace firstdew::cli

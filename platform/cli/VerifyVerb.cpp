@@ -28,7 +28,7 @@ Answer answerOf(const journal::Health& health)
 
 Answer verify(const std::string& store)
 {
-    const auto opened = journal::Journal::openExisting(store);
+    const auto opened = journal::Journal::openToRead(store);
     if (!opened && opened.error().code == "store-damaged")
         return answerOf({false, 0, {opened.error().message}});
     if (!opened)

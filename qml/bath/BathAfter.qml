@@ -5,14 +5,15 @@ import Firstdew
 Frame {
     id: page
     readonly property var a: BathModel.afterwards
-    // Nothing is taken for said that was not: the next bath builds on it.
-    property string comfort: ""
+    // What was not entered stays empty: the next session builds on it.
+    property int comfort: -1 // not said
     property real comfortable: a.comfortable || 0
     property bool touched: false
-    readonly property bool said: touched || ["nothing-felt", "comfortable", "strong"].includes(comfort)
+    readonly property bool said: touched || comfort === Comfort.NothingFelt || comfort === Comfort.Comfortable || comfort === Comfort.Strong
     property var skin: []
     readonly property real step: 0.5
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
+    function names(comforts: var): var { return comforts.map(c => ({ value: c, text: Appearance.phrases.comfort(c) })) }
     function change(by) {
         if (said && comfortable > 0)
             comfortable = Math.max(step, Math.min(a.limit, comfortable + by))
@@ -20,48 +21,50 @@ Frame {
             comfortable = comfortable > 0 ? comfortable : a.target
         touched = true
     }
+    Label { visible: text !== ""; role: Label.Strong; Layout.fillWidth: true; text: page.a.why || "" }
     Card {
-        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("Current at zero, machine off, then lift out.") }
-        Label { Layout.fillWidth: true; text: qsTr("Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.") }
-        Label { visible: BathModel.cellsLow; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
+        Label { role: Label.Strong; Layout.fillWidth: true; text: page.a.pads ? qsTr("Current at zero, machine off, then take the pads off.") : qsTr("Current at zero, machine off, then lift out.") }
+        Label { Layout.fillWidth: true; text: [qsTr("Dry your skin and the kit completely."), page.a.cells ? qsTr("Take the batteries out.") : "", qsTr("Look at the skin tomorrow.")].filter(s => s).join(" ") }
+        Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
     }
     OneOf {
         label: qsTr("How did it feel?")
-        options: ["nothing-felt", "comfortable", "strong", "unpleasant", "painful"].map(c => ({ value: c, text: Look.words.comfort(c) }))
+        options: page.names(Appearance.phrases.comforts)
         value: page.comfort
         onChosen: c => page.comfort = c
     }
     Stepper {
         label: qsTr("Highest comfortable reading")
-        shown: page.said && page.comfortable > 0 ? Look.words.milliamps(page.comfortable) : qsTr("Not said")
+        shown: page.said && page.comfortable > 0 ? Appearance.phrases.milliamps(page.comfortable) : qsTr("Not entered")
         onLess: page.change(-page.step)
         onMore: page.change(page.step)
     }
     ColumnLayout {
         Layout.fillWidth: true
         spacing: Theme.small
-        Label { role: "label"; text: qsTr("Skin now"); Layout.fillWidth: true }
+        Label { role: Label.Small; text: qsTr("Skin now"); Layout.fillWidth: true }
         SomeOf {
-            tokens: Look.words.skinFindings
-            name: token => Look.words.skin(token)
+            values: Appearance.phrases.skinFindings
+            name: value => Appearance.phrases.skin(value)
             chosen: page.skin
-            alone: "fine"
+            alone: SkinFinding.Fine
             onToggled: now => page.skin = now
         }
     }
     Label {
-        visible: page.skin.includes("redness") || page.skin.includes("itch")
+        visible: page.skin.includes(SkinFinding.Redness) || page.skin.includes(SkinFinding.Itch)
         Layout.fillWidth: true
-        role: "label"
-        text: qsTr("Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.")
+        role: Label.Small
+        text: qsTr("Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.")
     }
     Label {
-        visible: page.skin.includes("blister") || page.skin.includes("burn")
+        visible: page.skin.includes(SkinFinding.Blister) || page.skin.includes(SkinFinding.Burn)
         Layout.fillWidth: true
-        role: "strong"
+        role: Label.Strong
         color: Theme.danger
-        text: qsTr("No further bath until a clinician has seen it. Seek help if it is painful or large.")
+        text: qsTr("No further session there until a clinician has seen it. Seek help if it is painful or large.")
     }
-    Field { id: note; label: qsTr("Note, if you wish") }
-    ActionButton { kind: ButtonFace.Now; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
+    Field { id: note; label: qsTr("Note (optional)") }
+    Label { visible: page.skin.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Look at your skin and say how it is.") }
+    ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
 }

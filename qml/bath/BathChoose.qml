@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
-    title: Look.words.place("bath")
+    title: Appearance.phrases.place(Place.Session)
     Heading { text: qsTr("Where") }
     Repeater {
         model: BathModel.sites.length
@@ -17,7 +17,7 @@ Frame {
     Heading { text: qsTr("Who can tap the phone") }
     Repeater {
         model: BathModel.ways.length
-        ChoiceRow { required property int index; readonly property var line: BathModel.ways[index] || ({}); text: line.name || ""; hint: line.hint || ""; checked: BathModel.way === line.way; onClicked: BathModel.chooseWay(line.way) }
+        ChoiceRow { required property int index; readonly property var line: BathModel.ways[index] || ({}); text: line.name || ""; hint: line.hint || ""; enabled: line.allowed === true; checked: BathModel.way === line.way; onClicked: BathModel.chooseWay(line.way) }
     }
     OneOf {
         visible: BathModel.sided
@@ -27,12 +27,12 @@ Frame {
         onChosen: side => BathModel.chooseSide(side)
     }
     Card {
-        kind: BathModel.allowed ? "plain" : "danger"
-        Label { role: "strong"; text: BathModel.limitText; Layout.fillWidth: true }
-        Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
+        kind: BathModel.allowed ? Card.Plain : Card.Danger
+        Label { role: Label.Strong; text: BathModel.limitText; Layout.fillWidth: true }
+        Label { visible: PlanModel.person.child && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
-        Label { visible: text !== ""; role: "label"; text: BathModel.lengthText; Layout.fillWidth: true }
+        Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }
-    Label { visible: text !== ""; role: "strong"; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
+    Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
     ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
 }

@@ -8,8 +8,9 @@ GridLayout {
     property bool flowing: false
     property bool alarm: false
     property bool under: false
+    property string out
     readonly property string stop: under ? qsTr("Stop: a tap anywhere") : qsTr("Stop")
-    readonly property var texts: flowing ? [qsTr("It is unpleasant"), qsTr("Out of the water"), stop] : [stop]
+    readonly property var texts: flowing ? [qsTr("It is unpleasant"), out, stop] : [stop]
     readonly property var words: texts.join(" ").split(" ")
     readonly property real third: (width - 2 * columnSpacing) / 3 - 2 * Theme.tight
     function fits(metrics) { return words.every(word => metrics.advanceWidth(word) <= third) }
@@ -22,6 +23,6 @@ GridLayout {
     FontMetrics { id: usual; font.family: Theme.family; font.pixelSize: Theme.shared; font.weight: Theme.strong }
     FontMetrics { id: small; font.family: Theme.family; font.pixelSize: Theme.label; font.weight: Theme.strong }
     ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: qsTr("It is unpleasant"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.discomfort() }
-    ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: qsTr("Out of the water"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
+    ActionButton { visible: exits.flowing; leastHigh: Theme.bathTarget; side: Theme.tight; textSize: exits.textSize; text: exits.out; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.outOfWater() }
     ActionButton { leastHigh: Theme.bathTarget; kind: exits.alarm ? ButtonFace.Alarm : ButtonFace.Danger; side: Theme.tight; textSize: exits.textSize; text: exits.stop; Layout.columnSpan: exits.columns === 2 ? 2 : 1; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.stop() }
 }

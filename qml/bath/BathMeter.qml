@@ -13,7 +13,7 @@ Rectangle {
     property real pending: -1
     readonly property real value: pending >= 0 ? pending : running.lastReading || 0
     readonly property real step: 0.5
-    readonly property real most: 60
+    readonly property real most: running.mostReading || 0
     implicitHeight: column.implicitHeight + 2 * Theme.tight
     radius: Theme.radius
     color: Theme.card
@@ -42,8 +42,8 @@ Rectangle {
             Layout.fillWidth: true
             columns: Theme.largeText && meter.roomy ? 1 : 2
             rowSpacing: 0
-            Label { role: "strong"; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
-            Label { role: "strong"; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            Label { role: Label.Strong; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
+            Label { role: Label.Strong; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
         }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
         Label { visible: !meter.under; text: qsTr("Your machine's meter shows:"); Layout.fillWidth: true }
@@ -53,7 +53,7 @@ Rectangle {
             spacing: Theme.tight
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
-                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Enter") : Look.words.milliamps(meter.value)
+                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Enter") : Appearance.phrases.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
                 textSize: meter.pending < 0 && meter.running.hasReading !== true ? Theme.narrow : Theme.title
                 leastHigh: Theme.bathTarget
@@ -73,8 +73,8 @@ Rectangle {
         RowLayout {
             Layout.fillWidth: true
             spacing: Theme.small
-            Label { role: "display"; text: pad.typed === "" ? "–" : pad.typed; color: pad.tooHigh ? Theme.danger : Theme.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-            Label { role: "strong"; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            Label { role: Label.Display; text: pad.typed === "" ? "–" : pad.typed; color: pad.tooHigh ? Theme.danger : Theme.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+            Label { role: Label.Strong; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
         }
         GridLayout {
             columns: 3

@@ -31,9 +31,9 @@ Frame {
     }
     Repeater {
         model: BathModel.waits
-        Card { id: wait; required property string modelData; kind: "danger"; Label { role: "strong"; text: wait.modelData; Layout.fillWidth: true } }
+        Card { id: wait; required property string modelData; kind: Card.Danger; Label { role: Label.Strong; text: wait.modelData; Layout.fillWidth: true } }
     }
-    Label { visible: !BathModel.skinTold; role: "label"; Layout.fillWidth: true; text: qsTr("Answer all three, then tick each line.") }
+    Label { visible: !BathModel.skinTold; role: Label.Small; Layout.fillWidth: true; text: qsTr("Answer all three, then tick each line.") }
     Heading { text: qsTr("Tick each line") }
     Repeater {
         model: BathModel.preparation.length // the lines stay, and with them the keyboard's place, when one is ticked
@@ -45,14 +45,14 @@ Frame {
             onClicked: BathModel.tick(line.item)
         }
     }
-    Label { visible: BathModel.cellsLow; role: "strong"; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
+    Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
     Card {
         visible: BathModel.way === "hands-under"
-        kind: "now"
-        Label { role: "strong"; Layout.fillWidth: true; text: qsTr("With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.") }
+        kind: Card.Now
+        Label { role: Label.Strong; Layout.fillWidth: true; text: qsTr("You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.") }
     }
     ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
-    Label { visible: BathModel.refusal !== ""; role: "strong"; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
+    Label { visible: BathModel.refusal !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
     ActionButton { kind: ButtonFace.Now; text: qsTr("Begin"); Layout.fillWidth: true; enabled: BathModel.ready; onClicked: BathModel.start() }
     ActionButton { kind: ButtonFace.Quiet; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
 }

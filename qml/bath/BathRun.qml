@@ -11,6 +11,11 @@ Item {
     readonly property bool under: r.under === true
     readonly property bool wide: width > height
     readonly property color ink: alarm ? Theme.dangerInk : Theme.ink
+    // With the hands under, any key stops as well as a tap anywhere.
+    onUnderChanged: if (under) forceActiveFocus()
+    Component.onCompleted: if (under) forceActiveFocus()
+    Keys.enabled: under
+    Keys.onPressed: event => { event.accepted = true; BathModel.stop() }
     Accessible.role: Accessible.Pane
     Accessible.name: r.step || ""
     Rectangle { anchors.fill: parent; color: page.alarm ? Theme.danger : Theme.paper }
@@ -38,15 +43,20 @@ Item {
                     Layout.fillWidth: true
                     columns: Theme.largeText ? 1 : 2
                     rowSpacing: 0
-                    Label { text: [page.person, page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
+                    Label { text: [page.person, BathModel.siteName, page.r.waveform, page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
                     Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
-                    role: page.height > Theme.tall ? "display" : "title"
+                    role: page.height > Theme.tall ? Label.Display : Label.Title
                     Layout.fillWidth: true
                     text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence || ""
                     color: page.ink
                     Accessible.role: Accessible.Heading
+                }
+                Label { visible: text !== ""; text: page.r.note || ""; color: page.ink; Layout.fillWidth: true }
+                Repeater {
+                    model: page.r.list || []
+                    Label { required property string modelData; text: "– " + modelData; color: page.ink; Layout.fillWidth: true }
                 }
                 Item {
                     id: clock
@@ -88,10 +98,11 @@ Item {
                         Text { text: page.r.target || ""; color: page.ink; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong; anchors.horizontalCenter: parent.horizontalCenter; Accessible.ignored: true }
                     }
                 }
-                Label { visible: page.alarm; role: "strong"; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead === true; running: page.r; roomy: page.height > Theme.tall; Layout.fillWidth: true }
-                Label { visible: BathModel.refusal !== ""; role: "strong"; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
+                Label { visible: page.r.unsaved === true; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
+                Label { visible: BathModel.refusal !== ""; role: Label.Strong; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
             }
         }
 
@@ -109,7 +120,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.primary()
             }
-            BathExits { flowing: page.r.flowing === true && !page.under; alarm: page.alarm; under: page.under; Layout.fillWidth: true }
+            BathExits { flowing: page.r.flowing === true && !page.under; alarm: page.alarm; under: page.under; out: page.r.out || ""; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

@@ -12,19 +12,20 @@ Frame {
     }
     Loader {
         id: all
+        readonly property var form: item
         active: BathModel.askAll
         visible: active
         Layout.fillWidth: true
-        Layout.preferredHeight: item ? item.implicitHeight : 0
-        sourceComponent: HealthForm { anew: PlanModel.screeningDue === "full" }
+        Layout.preferredHeight: implicitHeight
+        sourceComponent: HealthForm { anew: PlanModel.screeningDue === ScreeningDue.Full }
     }
     ActionButton {
         visible: BathModel.askAll
         kind: ButtonFace.Now
         text: qsTr("That is all")
-        enabled: all.item !== null && all.item.complete
+        enabled: all.form && all.form.complete
         Layout.fillWidth: true
-        onClicked: if (all.item.save()) BathModel.answersDone()
+        onClicked: if (all.form.save()) BathModel.answersDone()
     }
     ActionButton { visible: !BathModel.askAll; kind: ButtonFace.Now; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
     ActionButton { visible: !BathModel.askAll; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() }
@@ -33,10 +34,10 @@ Frame {
         visible: active
         Layout.fillWidth: true
         sourceComponent: Card {
-            Label { role: "strong"; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Strong; text: qsTr("The list"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             Repeater {
-                model: PlanModel.screeningRows
-                Label { required property var modelData; role: "label"; text: Look.words.screeningShort(modelData.row); Layout.fillWidth: true }
+                model: PlanModel.questions
+                Label { required property healthQuestion modelData; role: Label.Small; text: Appearance.phrases.screeningShort(modelData.row); Layout.fillWidth: true }
             }
         }
     }

@@ -5,27 +5,29 @@ import Firstdew
 Item {
     id: around
     required property var pages // the window
-    function show(name, properties) { open(sheet, name, properties) }
-    function tellOfTrouble() { if (trouble.item) trouble.item.open(); else open(trouble, "TroubleSheet", {}) }
-    function open(loader, name, properties) {
-        loader.setSource(Qt.resolvedUrl(name + ".qml"), properties)
+    function show(part) { open(sheet, part) }
+    function tellOfTrouble() { if (trouble.shown) trouble.shown.open(); else open(trouble, Part.TroubleSheetPart) }
+    function open(loader, part) {
+        loader.source = ""
+        loader.source = Router.documentOf(part)
         loader.item.open()
     }
 
+    readonly property var keyboard: Qt.inputMethod
     // Asked only when it moves: asked before a window has the keyboard, Qt 6.4 falls over under Wayland. Systems tell it in
     // pixels of the screen.
     Connections {
         target: Qt.inputMethod
-        function onKeyboardRectangleChanged() { around.pages.keyboardHeight = Qt.inputMethod.keyboardRectangle.height / around.Screen.devicePixelRatio }
-        function onVisibleChanged() { around.pages.keyboardHeight = Qt.inputMethod.visible ? Qt.inputMethod.keyboardRectangle.height / around.Screen.devicePixelRatio : 0 }
+        function onKeyboardRectangleChanged() { around.pages.keyboardHeight = around.keyboard.keyboardRectangle.height / around.Screen.devicePixelRatio }
+        function onVisibleChanged() { around.pages.keyboardHeight = around.keyboard.visible ? around.keyboard.keyboardRectangle.height / around.Screen.devicePixelRatio : 0 }
     }
-    Shortcut { sequences: [StandardKey.Back, "Esc"]; onActivated: Router.back() }
-    Shortcut { sequence: "Ctrl+1"; onActivated: around.pages.go("today") }
-    Shortcut { sequence: "Ctrl+2"; onActivated: around.pages.go("bath") }
-    Shortcut { sequence: "Ctrl+3"; onActivated: around.pages.go("diary") }
-    Shortcut { sequence: "Ctrl+4"; onActivated: around.pages.go("plan") }
+    Shortcut { sequences: [StandardKey.Back, "Esc"]; onActivated: Router.back() } // qmllint disable unqualified
+    Shortcut { sequence: "Ctrl+1"; onActivated: around.pages.go(Place.Today) }
+    Shortcut { sequence: "Ctrl+2"; onActivated: around.pages.go(Place.Session) }
+    Shortcut { sequence: "Ctrl+3"; onActivated: around.pages.go(Place.Diary) }
+    Shortcut { sequence: "Ctrl+4"; onActivated: around.pages.go(Place.Plan) }
 
     // Few sheets are ever opened: each is read and made when it is. The one of trouble may lie over another.
     Loader { id: sheet }
-    Loader { id: trouble }
+    Loader { id: trouble; readonly property var shown: item }
 }

@@ -6,9 +6,9 @@ import Firstdew
 // The four places, below the page or, upright, beside it.
 Rectangle {
     id: bar
-    property string current: "today"
+    property int current: Place.Today
     property bool upright: false
-    signal chosen(string place)
+    signal chosen(int place)
     implicitHeight: Math.max(Theme.barHeight, row.implicitHeight)
     implicitWidth: Theme.barWidth
     color: Theme.card
@@ -27,12 +27,12 @@ Rectangle {
         columnSpacing: 0
         rowSpacing: 0
         Repeater {
-            model: ["today", "bath", "diary", "plan"]
+            model: [{ place: Place.Today, icon: "today" }, { place: Place.Session, icon: "bath" }, { place: Place.Diary, icon: "diary" }, { place: Place.Plan, icon: "plan" }]
             T.TabButton {
                 id: tab
-                required property string modelData
-                readonly property bool on: bar.current === modelData
-                text: Look.words.place(modelData)
+                required property var modelData
+                readonly property bool on: bar.current === modelData.place
+                text: Appearance.phrases.place(modelData.place)
                 checkable: false // the page shown decides which one is on
                 implicitWidth: Theme.target // the four share the bar; their text size depends on the width
                 implicitHeight: face.implicitHeight
@@ -43,13 +43,13 @@ Rectangle {
                 Accessible.name: text
                 Accessible.selected: on
                 Accessible.onPressAction: if (enabled) clicked()
-                Keys.onReturnPressed: bar.chosen(modelData)
-                Keys.onEnterPressed: bar.chosen(modelData)
-                onClicked: bar.chosen(modelData)
+                Keys.onReturnPressed: bar.chosen(modelData.place)
+                Keys.onEnterPressed: bar.chosen(modelData.place)
+                onClicked: bar.chosen(modelData.place)
                 background: ButtonFace {
                     id: face
                     text: tab.text
-                    iconName: tab.modelData
+                    iconName: tab.modelData.icon
                     down: tab.down
                     visualFocus: tab.visualFocus
                     kind: ButtonFace.Bare
@@ -62,7 +62,7 @@ Rectangle {
                     leastHigh: Theme.barHeight
                 }
                 Rectangle {
-                    x: bar.upright ? (Look.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
+                    x: bar.upright ? (Appearance.rightToLeft ? parent.width - width : 0) : (parent.width - width) / 2
                     y: bar.upright ? (parent.height - height) / 2 : 0
                     width: bar.upright ? Theme.focusLine : Theme.iconLarge
                     height: bar.upright ? Theme.iconLarge : Theme.focusLine

@@ -11,7 +11,7 @@ namespace firstdew::controls {
 /// The face of a button, painted in one item: ground, edge, picture, words and the keyboard's focus frame. Pages are
 /// full of buttons, and a face made of several items costs several times as much memory. ActionButton.qml is the
 /// button.
-class ButtonFace : public Drawn {
+class ButtonFace : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(Kind kind MEMBER m_kind NOTIFY wordsChanged)

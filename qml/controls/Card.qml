@@ -6,15 +6,16 @@ import Firstdew
 Rectangle {
     id: card
     default property alias content: column.data
-    property string kind: "plain" // plain, now, danger
+    enum Kind { Plain, Now, Danger }
+    property int kind: Card.Plain
     property alias spacing: column.spacing
     Layout.fillWidth: true
     implicitHeight: column.implicitHeight + 2 * Theme.margin
     implicitWidth: column.implicitWidth + 2 * Theme.margin
     radius: Theme.radius
-    color: kind === "now" ? Theme.nowWash : kind === "danger" ? Theme.dangerWash : Theme.card
-    border.width: kind === "plain" ? Theme.hair : 2
-    border.color: kind === "now" ? Theme.now : kind === "danger" ? Theme.danger : Theme.line
+    color: kind === Card.Now ? Theme.nowWash : kind === Card.Danger ? Theme.dangerWash : Theme.card
+    border.width: kind === Card.Plain ? Theme.hair : 2
+    border.color: kind === Card.Now ? Theme.now : kind === Card.Danger ? Theme.danger : Theme.line
     ColumnLayout {
         id: column
         anchors { left: parent.left; right: parent.right; top: parent.top; margins: Theme.margin }

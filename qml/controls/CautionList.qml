@@ -7,7 +7,7 @@ ColumnLayout {
     Layout.fillWidth: true
     spacing: Theme.gap
     Repeater {
-        model: Look.words.cautions()
+        model: Appearance.phrases.cautions()
         LeadLine { required property string modelData; iconName: "warning"; iconColor: Theme.danger; text: modelData }
     }
 }

@@ -5,25 +5,25 @@ import Firstdew
 // One site's check-in of today: four levels; once chosen, what went with it, and undo.
 Card {
     id: card
-    property var entry: null
+    property siteToday entry
     property bool changing: false
-    readonly property bool done: entry !== null && entry.checkedIn && !changing
+    readonly property bool done: entry.checkedIn && !changing
     Label {
         visible: !card.done
-        role: "lead"
+        role: Label.Lead
         Layout.fillWidth: true
-        text: card.entry ? qsTr("%1 today?").arg(Look.words.site(card.entry.site)) : ""
+        text: qsTr("%1 today?").arg(Appearance.phrases.site(card.entry.site))
         Accessible.role: Accessible.Heading
     }
     Late {
         wanted: card.done
-        part: "controls/CheckedIn"
+        part: Part.CheckedInPart
         onLoaded: { item.entry = Qt.binding(() => card.entry); item.change.connect(() => card.changing = true) }
     }
     LevelChoice {
         visible: !card.done
-        site: card.entry ? card.entry.site : ""
-        level: card.entry ? card.entry.level : ""
-        onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level) }
+        site: card.entry.site
+        level: card.entry.checkedIn ? card.entry.level : -1
+        onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level, Store.today) }
     }
 }

@@ -5,9 +5,7 @@ import Firstdew
 // What was said of a site today, the way to take it back, and what went with it.
 ColumnLayout {
     id: said
-    property var entry: null
-    readonly property string site: entry ? entry.site : ""
-    readonly property string level: entry ? entry.level : ""
+    property siteToday entry
     signal change
     spacing: Theme.gap
     GridLayout {
@@ -15,16 +13,16 @@ ColumnLayout {
         columns: Theme.largeText ? 2 : 3
         columnSpacing: Theme.gap
         Ripples {
-            level: Math.max(0, Look.words.levels.indexOf(said.level))
+            level: said.entry.level
             color: Theme.main
             stroke: 2.4
             Layout.preferredWidth: Theme.iconLarge
             Layout.preferredHeight: Theme.iconLarge * 0.8
         }
         Label {
-            role: "lead"
+            role: Label.Lead
             Layout.fillWidth: true
-            text: Look.words.siteIs(said.site, said.level)
+            text: Appearance.phrases.siteIs(said.entry.site, said.entry.level)
             Accessible.role: Accessible.Heading
         }
         ActionButton {
@@ -33,13 +31,13 @@ ColumnLayout {
             kind: ButtonFace.Quiet
             iconName: TodayModel.canUndo ? "undo" : ""
             text: TodayModel.canUndo ? qsTr("Undo") : qsTr("Change")
-            Accessible.description: Look.words.site(said.site)
+            Accessible.description: Appearance.phrases.site(said.entry.site)
             onClicked: if (TodayModel.canUndo) TodayModel.undo(); else said.change()
         }
     }
     Late {
-        wanted: said.level !== "" && said.level !== "dry"
-        part: "controls/StirredUp"
+        wanted: said.entry.checkedIn && said.entry.level !== Level.Dry
+        part: Part.StirredUpPart
         onLoaded: item.entry = Qt.binding(() => said.entry)
     }
 }

@@ -34,8 +34,8 @@ T.RadioButton {
             id: words
             Layout.rightMargin: Theme.gap
             spacing: Theme.tight / 2
-            Label { role: "strong"; text: control.text; color: control.enabled ? Theme.ink : Theme.inkSoft; Layout.fillWidth: true; Accessible.ignored: true }
-            Label { role: "label"; visible: text !== ""; text: control.hint; Layout.fillWidth: true; Accessible.ignored: true }
+            Label { role: Label.Strong; text: control.text; color: control.enabled ? Theme.ink : Theme.inkSoft; Layout.fillWidth: true; Accessible.ignored: true }
+            Label { role: Label.Small; visible: text !== ""; text: control.hint; Layout.fillWidth: true; Accessible.ignored: true }
         }
     }
     background: Rectangle {

@@ -3,7 +3,6 @@
 #include "Store.h"
 #include "outlook/DrySpells.h"
 #include "protocol/Sweat.h"
-#include "situation/Sites.h"
 #include "words/Names.h"
 
 #include <QPainter>
@@ -12,35 +11,34 @@
 namespace firstdew::controls {
 
 using namespace facts;
-using viewmodels::Store;
 
-void DampnessChart::take(DiarySite site)
+void DampnessChart::gather(DiarySite site)
 {
-    const Record& record = Store::instance()->record();
-    const auto leftOut = viewmodels::setOf<Circumstance>(without());
-    const auto stirred = [&](const situation::DayReport& r) {
+    const diary::Diary& diary = store().diary();
+    const auto leftOut = without();
+    const auto stirred = [&](const diary::DayReport& r) {
         return std::any_of(allOf<Circumstance>().begin(), allOf<Circumstance>().end(),
                            [&](Circumstance c) { return leftOut.contains(c) && r.with.contains(c); });
     };
     m_data = {};
-    for (const auto& r : situation::dayReports(record, site, Store::instance()->situation().today))
+    for (const auto& r : diary.at(site).reports)
         if (!stirred(r))
             m_data.levels.emplace_back(r.date, r.level);
     if (withBaths())
-        for (const auto& e : record.all<Session>())
+        for (const auto& e : diary.sessions)
             if (treats(e.payload.site).contains(site))
                 m_data.baths.push_back(e.happened.date);
-    for (const auto& e : record.all<Weighing>())
+    for (const auto& e : diary.weighings)
         if (e.payload.site == site)
             m_data.weighings.emplace_back(e.happened.date, protocol::mgPerMinute(e.payload));
-    for (const auto& d : outlook::beliefsOf(record, site, Store::instance()->situation().today))
+    for (const auto& d : outlook::beliefsOf(diary, site))
         m_data.chances.emplace_back(d.date, d.begun);
     m_data.chanceName = tr("Chance");
     for (const auto level : allOf<Level>())
         m_data.levelNames[level] = words::levelName(level);
 }
 
-void DampnessChart::show(LocalDate from, LocalDate to)
+void DampnessChart::setDays(LocalDate from, LocalDate to)
 {
     m_data.from = from;
     m_data.to = to;
@@ -61,10 +59,10 @@ bool DampnessChart::weighed() const
 
 void DampnessChart::paint(QPainter* painter) { charts::paintDampness(*painter, area(), m_data, look()); }
 
-QString DampnessChart::dayAt(qreal x, qreal y) const
+int DampnessChart::dayAt(qreal x, qreal y) const
 {
     const auto day = charts::dayAt(area(), m_data, look(), {x, y});
-    return day ? viewmodels::text(*day) : QString();
+    return day ? day->daysSince1970() : 0;
 }
 
 qreal DampnessChart::dayWidth() const { return charts::dayWidth(area(), m_data, look()); }

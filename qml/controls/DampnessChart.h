@@ -8,7 +8,7 @@
 namespace firstdew::controls {
 
 /// One site's line of dampness.
-class DampnessChart : public TimeChart {
+class DampnessChart : public firstdew::controls::TimeChart {
     Q_OBJECT
     QML_ELEMENT
     /// Whether check-ins, and whether weighings, stand in what is shown.
@@ -20,14 +20,14 @@ public:
     void paint(QPainter* painter) override;
     [[nodiscard]] int levels() const;
     [[nodiscard]] bool weighed() const;
-    /// The day under a point, ISO; empty beside the plot.
-    Q_INVOKABLE QString dayAt(qreal x, qreal y) const;
+    /// The day under a point; 0 beside the plot.
+    Q_INVOKABLE int dayAt(qreal x, qreal y) const;
     /// How wide a day is drawn.
     Q_INVOKABLE qreal dayWidth() const;
 
 protected:
-    void take(facts::DiarySite site) override;
-    void show(facts::LocalDate from, facts::LocalDate to) override;
+    void gather(facts::DiarySite site) override;
+    void setDays(facts::LocalDate from, facts::LocalDate to) override;
 
 private:
     charts::DampnessData m_data;

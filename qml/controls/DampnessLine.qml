@@ -6,19 +6,20 @@ import Firstdew
 // and how it felt. A tap opens the day; dragged, earlier days come.
 ColumnLayout {
     id: whole
-    property string site: ""
+    property int site: 0
     property int span: 90
     property int back: 0
     property bool baths: true
     property var without: []
     readonly property real readingsHeight: 72
     readonly property int few: 14 // check-ins from which the line tells something
-    signal dayTapped(string date)
+    signal dayTapped(int day)
     /// Dragged to that many days before today.
     signal dragged(int back)
     spacing: Theme.small
     DampnessChart {
         id: chart
+        diary: DiaryModel
         site: whole.site
         span: whole.span
         back: whole.back
@@ -32,13 +33,13 @@ ColumnLayout {
         accent: Theme.nowText
         family: Theme.family
         textSize: Theme.tiny
-        mirrored: Look.rightToLeft
+        mirrored: Appearance.rightToLeft
         Accessible.role: Accessible.Chart
-        Accessible.name: qsTr("Dampness over time, %1").arg(Look.words.site(site))
+        Accessible.name: qsTr("Dampness over time, %1").arg(Appearance.phrases.site(whole.site))
         TapHandler {
             onTapped: point => {
                 const day = chart.dayAt(point.position.x, point.position.y)
-                if (day !== "")
+                if (day !== 0)
                     whole.dayTapped(day)
             }
         }
@@ -51,10 +52,11 @@ ColumnLayout {
         }
     }
     Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in this time.") }
-    Label { visible: chart.levels > 0 && chart.levels < whole.few; role: "label"; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
-    Label { visible: chart.weighed || whole.baths; role: "tiny"; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Ticks below: baths.") : qsTr("Diamonds above: weighings, in mg a minute.") }
+    Label { visible: chart.levels > 0 && chart.levels < whole.few; role: Label.Small; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
+    Label { visible: chart.weighed || whole.baths; role: Label.Tiny; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Ticks below: baths.") : qsTr("Diamonds above: weighings, in mg a minute.") }
     ReadingsChart {
         id: readings
+        diary: DiaryModel
         visible: whole.baths && count > 0
         site: whole.site
         span: whole.span
@@ -69,7 +71,7 @@ ColumnLayout {
         textSize: Theme.tiny
         mirrored: chart.mirrored
         Accessible.role: Accessible.Chart
-        Accessible.name: qsTr("Meter readings at the baths, %1").arg(Look.words.site(site))
+        Accessible.name: qsTr("Meter readings at the baths, %1").arg(Appearance.phrases.site(whole.site))
     }
-    Label { visible: readings.visible; role: "tiny"; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.") }
+    Label { visible: readings.visible; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.") }
 }

@@ -5,23 +5,23 @@ import Firstdew
 // One of the last days, to be filled in or mended.
 Sheet {
     id: sheet
-    property string date: ""
-    readonly property var shown: TodayModel.lately.find(d => d.date === date)
-    title: Look.words.dayFull(date)
+    readonly property int day: Router.day
+    readonly property dayBehind shown: TodayModel.lately[TodayModel.lately.length - (Store.today - day)] ?? Empty.dayBehind
+    title: Appearance.phrases.dayFull(day)
     Repeater {
-        model: sheet.shown ? sheet.shown.sites.length : 0
+        model: sheet.shown.sites.length
         ColumnLayout {
             id: one
             required property int index
-            readonly property var line: sheet.shown && sheet.shown.sites[index] || { site: "", level: "" }
+            readonly property siteLevel line: sheet.shown.sites[index] ?? Empty.siteLevel
             Layout.fillWidth: true
             spacing: Theme.small
-            Label { text: Look.words.site(one.line.site); role: "strong" }
+            Label { text: Appearance.phrases.site(one.line.site); role: Label.Strong }
             LevelChoice {
                 dense: true
                 site: one.line.site
-                level: one.line.level
-                onChosen: level => TodayModel.checkIn(one.line.site, level, sheet.date)
+                level: one.line.noted ? one.line.level : -1
+                onChosen: level => TodayModel.checkIn(one.line.site, level, sheet.day)
             }
         }
     }

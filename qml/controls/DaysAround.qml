@@ -6,11 +6,11 @@ import Firstdew
 ColumnLayout {
     spacing: Theme.margin
     Card {
-        Label { role: "lead"; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        OutlookStrip { days: TodayModel.strip; Layout.fillWidth: true }
+        Label { role: Label.Lead; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        OutlookStrip { Layout.fillWidth: true }
     }
     Card {
-        Label { role: "lead"; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        DaysBack { days: TodayModel.lately; Layout.fillWidth: true }
+        Label { role: Label.Lead; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        DaysBack { Layout.fillWidth: true }
     }
 }

@@ -6,22 +6,21 @@ import Firstdew
 // Not a layout: in Qt 6.4 one within another's card is measured with days that are already deleted, and falls over.
 Row {
     id: row
-    property var days: []
     Repeater {
-        model: row.days.length // the days stay, and with them the keyboard's place, when one is filled in
+        model: TodayModel.lately.length // the days stay, and with them the keyboard's place, when one is filled in
         ActionButton {
             id: day
             required property int index
-            readonly property var shown: row.days[index] || { date: "", sites: [] }
-            readonly property bool gap: shown.sites.some(s => s.level === "")
-            width: row.width / Math.max(1, row.days.length)
+            readonly property dayBehind shown: TodayModel.lately[index] ?? Empty.dayBehind
+            readonly property bool gap: shown.gap
+            width: row.width / Math.max(1, TodayModel.lately.length)
             leastHigh: Math.max(Theme.target, column.implicitHeight + Theme.small)
             kind: ButtonFace.Bare
             wordless: true
             radius: Theme.radiusSmall
-            text: Look.words.dayFull(shown.date)
+            text: Appearance.phrases.dayFull(shown.day)
             Accessible.name: gap ? qsTr("%1, to fill in").arg(text) : text
-            onClicked: Router.sheet("DaySheet", { date: shown.date })
+            onClicked: Router.openDaySheet(shown.day)
             Column {
                 id: column
                 anchors.centerIn: parent
@@ -29,23 +28,24 @@ Row {
                 Repeater {
                     model: day.shown.sites.length
                     Item {
+                        id: mark
                         required property int index
-                        readonly property string level: (day.shown.sites[index] || { level: "" }).level
+                        readonly property siteLevel line: day.shown.sites[index] ?? Empty.siteLevel
                         width: Theme.icon
                         height: Theme.icon
                         anchors.horizontalCenter: parent.horizontalCenter
                         Ripples {
-                            visible: parent.level !== ""
+                            visible: mark.line.noted
                             anchors.fill: parent
                             anchors.margins: 2
-                            level: Math.max(0, Look.words.levels.indexOf(parent.level))
+                            level: mark.line.level
                             color: Theme.main
                         }
-                        Icon { visible: parent.level === ""; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }
+                        Icon { visible: !mark.line.noted; anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "plus"; color: Theme.nowText }
                     }
                 }
                 Text {
-                    text: Look.words.dayNumber(day.shown.date)
+                    text: Appearance.phrases.dayNumber(day.shown.day)
                     font.family: Theme.family
                     font.pixelSize: Theme.tiny
                     color: Theme.inkSoft

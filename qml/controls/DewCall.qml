@@ -5,9 +5,8 @@ import Firstdew
 // The call for a top-up: calm, at the top, not to be missed.
 Card {
     id: call
-    readonly property var matter: TodayModel.first >= 0 ? TodayModel.sites[TodayModel.first] : null
-    readonly property bool thisEvening: matter !== null && matter.reasons.some(r => r.kind === "put-off" && r.date === Store.today)
-    kind: "now"
+    readonly property siteToday matter: TodayModel.matter
+    kind: Card.Now
     RowLayout {
         spacing: Theme.gap
         Layout.fillWidth: true
@@ -15,18 +14,18 @@ Card {
         ColumnLayout {
             spacing: Theme.tight
             Layout.fillWidth: true
-            Label { role: "label"; color: Theme.ink; text: call.matter ? Look.words.site(call.matter.site) : ""; Layout.fillWidth: true }
-            Label { role: "title"; text: call.matter ? call.matter.title : ""; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Small; color: Theme.ink; text: Appearance.phrases.site(call.matter.site); Layout.fillWidth: true }
+            Label { role: Label.Title; text: call.matter.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         }
     }
     Label {
         Layout.fillWidth: true
-        text: call.matter && call.matter.reasons.length > 0 ? call.matter.reasons[0].text : ""
+        text: call.matter.reasons.length > 0 ? call.matter.reasons[0] : ""
     }
     Label {
         Layout.fillWidth: true
-        visible: call.thisEvening
-        role: "strong"
+        visible: call.matter.thisEvening
+        role: Label.Strong
         text: qsTr("You put it off to this evening. A reminder will come.")
     }
     ActionButton {
@@ -34,9 +33,9 @@ Card {
         text: qsTr("Start now")
         Layout.fillWidth: true
         onClicked: {
-            const m = call.matter
-            TodayModel.answer(m.site, "start-now")
-            Router.startBath(m.treatedAs)
+            const treated = call.matter.treatedAs
+            TodayModel.answer(call.matter.site, CallAnswer.StartNow)
+            Router.startBath(treated)
         }
     }
     GridLayout {
@@ -44,12 +43,12 @@ Card {
         columns: width > Theme.body * 18 ? 2 : 1
         columnSpacing: Theme.small
         rowSpacing: Theme.small
-        ActionButton { visible: !call.thisEvening; text: qsTr("This evening"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, "this-evening") }
-        ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, "tomorrow") }
+        ActionButton { visible: !call.matter.thisEvening; text: qsTr("This evening"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.ThisEvening) }
+        ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
     }
     Wrap {
         Layout.fillWidth: true
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.sheet("NotNowSheet", { site: call.matter.site }) }
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.page("WhyPage", { site: call.matter.site }) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
     }
 }

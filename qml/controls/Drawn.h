@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QQuickItem>
+#include <QtQml/qqmlregistration.h>
 
 class QPainter;
 
@@ -10,6 +11,7 @@ namespace firstdew::controls {
 /// picture: there the painter's own workings stay, several kilobytes for an icon.
 class Drawn : public QQuickItem {
     Q_OBJECT
+    QML_ANONYMOUS
 
 public:
     explicit Drawn(QQuickItem* parent = nullptr);

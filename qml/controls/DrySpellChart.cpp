@@ -1,6 +1,6 @@
 #include "DrySpellChart.h"
 
-#include "Store.h"
+#include "Edge.h"
 #include "outlook/DrySpells.h"
 #include "words/Sentences.h"
 
@@ -9,7 +9,6 @@
 namespace firstdew::controls {
 
 using namespace facts;
-using viewmodels::Store;
 
 namespace {
 constexpr std::size_t kMostBars = 12;
@@ -17,27 +16,33 @@ constexpr float kWideWash = 0.12F;   // of the line
 constexpr float kNarrowWash = 0.16F; // on top of it
 } // namespace
 
-DrySpellChart::DrySpellChart(QQuickItem* parent) : PaintedChart(parent)
+void DrySpellChart::setDiary(viewmodels::DiaryModel* diary)
 {
-    connect(Store::instance(), &Store::changed, this, &DrySpellChart::take);
+    if (m_diary == diary)
+        return;
+    m_diary = diary;
+    connect(diary, &viewmodels::DiaryModel::changed, this, &DrySpellChart::gather);
+    gather();
 }
 
-void DrySpellChart::setSite(const QString& site)
+void DrySpellChart::setSite(ui::DiarySite::Value site)
 {
     if (site == m_site)
         return;
     m_site = site;
-    take();
+    gather();
 }
 
-void DrySpellChart::take()
+void DrySpellChart::gather()
 {
+    if (m_diary == nullptr)
+        return;
     m_data = {};
     m_saying.clear();
     m_todaySaying.clear();
-    const auto site = viewmodels::valueOf<DiarySite>(m_site);
-    const Store& store = *Store::instance();
-    const auto spells = site ? outlook::drySpellsOf(store.record(), *site, store.situation().today) : std::nullopt;
+    const auto site = ui::core(m_site);
+    const viewmodels::Store& store = m_diary->store();
+    const auto spells = site ? outlook::drySpellsOf(store.diary(), *site) : std::nullopt;
     if (spells) {
         m_data.lasting = spells->lasting;
         m_data.usual = spells->usual;

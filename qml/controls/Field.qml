@@ -17,7 +17,7 @@ ColumnLayout {
     Layout.fillHeight: false
     spacing: Theme.tight
     // Qt 6.4 tells a screen reader no name of a field whose letters are hidden; there the words above it are read.
-    Label { role: "label"; text: field.label; Layout.fillWidth: true; Layout.preferredWidth: 1; Accessible.ignored: field.echoMode === TextInput.Normal }
+    Label { role: Label.Small; text: field.label; Layout.fillWidth: true; Layout.preferredWidth: 1; Accessible.ignored: field.echoMode === TextInput.Normal }
     T.TextField {
         id: input
         Layout.fillWidth: true
@@ -41,5 +41,5 @@ ColumnLayout {
             border.color: field.problem !== "" ? Theme.danger : input.activeFocus ? Theme.main : Theme.edge
         }
     }
-    Label { visible: text !== ""; role: "label"; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint; Layout.fillWidth: true }
+    Label { visible: text !== ""; role: Label.Small; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint; Layout.fillWidth: true }
 }

@@ -10,7 +10,7 @@ ColumnLayout {
     property var files: KeepModel.filesEnding(ending)
     Layout.fillWidth: true
     spacing: Theme.small
-    Label { visible: choice.files.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("Put a file that ends in %1 into %2, then look again.").arg(Look.words.asWritten("." + choice.ending)).arg(Look.words.asWritten(KeepModel.folder)) }
+    Label { visible: choice.files.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Put a file that ends in %1 into %2, then look again.").arg(Appearance.phrases.asWritten("." + choice.ending)).arg(Appearance.phrases.asWritten(KeepModel.folder)) }
     OneOf { visible: choice.files.length > 0; options: choice.files.map(f => ({ value: f.path, text: f.name })); value: choice.path; onChosen: v => choice.path = v }
     ActionButton { kind: ButtonFace.Quiet; text: qsTr("Look again"); onClicked: choice.files = KeepModel.filesEnding(choice.ending) }
 }

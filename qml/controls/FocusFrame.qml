@@ -10,6 +10,7 @@ Rectangle {
     color: Theme.clear
     border.width: Theme.focusLine
     border.color: Theme.main
-    visible: of && of.visualFocus === true
+    readonly property var control: of
+    visible: control && control.visualFocus === true
     z: 10
 }

@@ -6,7 +6,7 @@ import Firstdew
 Item {
     id: frame
     property string title: ""
-    property string titleRole: canGoBack ? "title" : "display" // beside the way back there is less room
+    property int titleRole: canGoBack ? Label.Title : Label.Display // beside the way back there is less room
     property bool canGoBack: false
     property bool personal: true // of one person, whose name stands there when there are several
     default property alias content: column.data
@@ -33,7 +33,7 @@ Item {
             RowLayout {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                Late { wanted: frame.canGoBack; part: "controls/BackButton"; Layout.fillWidth: false }
+                Late { wanted: frame.canGoBack; part: Part.BackButtonPart; Layout.fillWidth: false }
                 Label {
                     role: frame.titleRole
                     text: frame.title
@@ -44,7 +44,7 @@ Item {
             }
             Label {
                 visible: frame.personal && Store.several
-                role: "label"
+                role: Label.Small
                 text: Store.personName
                 Layout.fillWidth: true
                 Layout.topMargin: -Theme.gap
@@ -57,8 +57,8 @@ Item {
         if (y < flick.contentY || y + item.height > flick.contentY + flick.height)
             flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
     }
-    function showFocused() {
-        const item = focused
+    function showFocused() { follow(focused) }
+    function follow(item) {
         if (item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)))
             return // a finger is on the button: nothing may move away from under that
         for (let p = item; p; p = p.parent)

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Firstdew
 
 Label {
-    role: "lead"
+    role: Label.Lead
     font.weight: Theme.strong
     Layout.fillWidth: true
     Accessible.role: Accessible.Heading

@@ -8,40 +8,47 @@ ColumnLayout {
     property var answers: ({})
     /// Asked anew: only what was answered with yes still stands.
     property bool anew: false
-    readonly property var rows: PlanModel.screeningRows
-    readonly property bool complete: rows.every(r => answers[r.row] !== undefined)
-    readonly property var yes: rows.map(r => r.row).filter(r => answers[r] === true)
+    readonly property bool complete: every(answers)
+    function every(answers) {
+        for (let i = 0; i < PlanModel.questions.length; ++i)
+            if (answers[PlanModel.questions[i].row] === undefined)
+                return false
+        return true
+    }
     Layout.fillWidth: true
     spacing: Theme.margin
-    function save() { return PlanModel.setScreening(rows.map(r => r.row), yes) }
+    function save() { return PlanModel.answerQuestions(Object.keys(answers).map(Number).filter(row => answers[row] === true)) }
     Component.onCompleted: {
         const known = {}
-        for (const r of rows)
-            if (r.asked && (r.yes || !anew)) known[r.row] = r.yes
+        for (let i = 0; i < PlanModel.questions.length; ++i) {
+            const q = PlanModel.questions[i]
+            if (q.asked && (q.yes || !anew)) known[q.row] = q.yes
+        }
         answers = known
     }
     Repeater {
-        model: form.rows.length
+        model: PlanModel.questions.length
         Card {
             id: card
             required property int index
-            readonly property var line: form.rows[index] || ({})
+            readonly property healthQuestion line: PlanModel.questions[index] ?? Empty.healthQuestion
             readonly property bool isYes: form.answers[line.row] === true
-            kind: isYes && line.outcome === "stop" ? "danger" : "plain"
-            Label { text: Look.words.screening(card.line.row); Layout.fillWidth: true }
+            kind: isYes && line.outcome === RowOutcome.Stop ? Card.Danger : Card.Plain
+            Label { text: Appearance.phrases.screening(card.line.row); Layout.fillWidth: true }
             OneOf {
-                question: Look.words.screening(card.line.row)
-                options: [{ value: "no", text: qsTr("No") }, { value: "yes", text: qsTr("Yes") }]
-                value: form.answers[card.line.row] === undefined ? "" : card.isYes ? "yes" : "no"
-                onChosen: value => { const next = Object.assign({}, form.answers); next[card.line.row] = value === "yes"; form.answers = next }
+                question: Appearance.phrases.screening(card.line.row)
+                options: [{ value: false, text: qsTr("No") }, { value: true, text: qsTr("Yes") }]
+                value: form.answers[card.line.row]
+                onChosen: value => { const next = Object.assign({}, form.answers); next[card.line.row] = value; form.answers = next }
             }
             Label {
                 visible: card.isYes
                 Layout.fillWidth: true
-                color: card.line.outcome === "stop" ? Theme.danger : Theme.ink
-                text: card.line.clearedBy !== "" ? qsTr("Cleared by %1.").arg(card.line.clearedBy)
-                    : card.line.outcome === "stop" ? qsTr("No bath until a clinician has said that it is safe for you.")
-                    : card.line.outcome === "ask-first" ? qsTr("Ask a clinician first and note who said yes.")
+                color: card.line.outcome === RowOutcome.Stop ? Theme.danger : Theme.ink
+                text: card.line.clearedBy !== "" && !card.line.blocks ? qsTr("Approved by %1 until %2.").arg(card.line.clearedBy).arg(Appearance.phrases.dayFull(card.line.clearedUntil))
+                    : card.line.clearedBy !== "" ? qsTr("The approval by %1 has expired. Ask again before your next session.").arg(card.line.clearedBy)
+                    : card.line.outcome === RowOutcome.Stop ? qsTr("No bath until a clinician has said that it is safe for you.")
+                    : card.line.outcome === RowOutcome.AskFirst ? qsTr("Ask a clinician first and note who said yes.")
                     : qsTr("Usually no obstacle; one hospital lists it. Mention it to your clinician.")
             }
         }

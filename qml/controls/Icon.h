@@ -7,7 +7,7 @@
 namespace firstdew::controls {
 
 /// One of our own line icons in any colour of the theme.
-class Icon : public Drawn {
+class Icon : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString name MEMBER m_name NOTIFY changed)

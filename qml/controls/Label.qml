@@ -3,12 +3,13 @@ import Firstdew
 
 // Running text; `role` picks its size and weight.
 Text {
-    property string role: "body"
+    enum Role { Body, Display, Title, Lead, Strong, Small, Tiny }
+    property int role: Label.Body
     font.family: Theme.family
-    font.pixelSize: role === "display" ? Theme.display : role === "title" ? Theme.title : role === "lead" ? Theme.lead
-                  : role === "label" ? Theme.label : role === "tiny" ? Theme.tiny : Theme.body
-    font.weight: role === "display" || role === "title" || role === "strong" ? Theme.strong : Font.Normal
-    color: role === "label" || role === "tiny" ? Theme.inkSoft : Theme.ink
+    font.pixelSize: role === Label.Display ? Theme.display : role === Label.Title ? Theme.title : role === Label.Lead ? Theme.lead
+                  : role === Label.Small ? Theme.label : role === Label.Tiny ? Theme.tiny : Theme.body
+    font.weight: role === Label.Display || role === Label.Title || role === Label.Strong ? Theme.strong : Font.Normal
+    color: role === Label.Small || role === Label.Tiny ? Theme.inkSoft : Theme.ink
     wrapMode: Text.Wrap
     lineHeight: 1.15
     textFormat: Text.PlainText

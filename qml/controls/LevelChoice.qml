@@ -6,24 +6,24 @@ import Firstdew
 // Not a layout: in Qt 6.4 one whose columns follow its width keeps the old ones when it is widened within another's round.
 Grid {
     id: choice
-    property string site: ""
-    property string level: ""
+    property int site: 0
+    property int level: -1 // none
     property bool dense: false
-    signal chosen(string level)
-    readonly property real widest: Look.words.widestLevel(Theme.label, Theme.strong) + 2 * Theme.tight
+    signal chosen(int level)
+    readonly property real widest: Appearance.phrases.widestLevel(Theme.label, Theme.strong) + 2 * Theme.tight
     columns: width / 4 - Theme.small >= widest ? 4 : width / 2 - Theme.small >= widest ? 2 : 1
     readonly property real part: Math.max(1, Math.floor((width - Theme.small * (columns - 1)) / columns))
     columnSpacing: Theme.small
     rowSpacing: Theme.small
     Layout.fillWidth: true
     Repeater {
-        model: Look.words.levels
+        model: Appearance.phrases.levels
         ActionButton {
-            required property string modelData
+            required property int modelData
             required property int index
             readonly property bool on: choice.level === modelData
             kind: on ? ButtonFace.Main : ButtonFace.Choice
-            text: Look.words.level(modelData)
+            text: Appearance.phrases.level(modelData)
             ripples: index
             stacked: true
             pictureWide: Theme.iconLarge
@@ -33,7 +33,7 @@ Grid {
             leastHigh: choice.dense ? Theme.target : Theme.bathTarget
             // What is left of a whole pixel goes to the last in a line.
             width: choice.part + (index % choice.columns === choice.columns - 1 ? choice.width - choice.part * choice.columns - Theme.small * (choice.columns - 1) : 0)
-            Accessible.name: Look.words.siteIs(choice.site, modelData)
+            Accessible.name: Appearance.phrases.siteIs(choice.site, modelData)
             onClicked: choice.chosen(modelData)
         }
     }

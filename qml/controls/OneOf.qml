@@ -7,18 +7,18 @@ ColumnLayout {
     id: group
     property string label: ""
     property var options: []
-    property string value: ""
+    property var value // of one of the options; none of them: nothing is chosen
     property var closed: []
     /// What a screen reader says before the choices, where no label stands above them.
     property string question: label
-    signal chosen(string value)
+    signal chosen(var value)
     Layout.fillWidth: true
     Layout.fillHeight: false
     spacing: Theme.small
     Accessible.role: Accessible.Grouping
     Accessible.name: question
     Accessible.ignored: question === ""
-    Label { role: "label"; text: group.label; visible: text !== ""; Layout.fillWidth: true; Accessible.ignored: true }
+    Label { role: Label.Small; text: group.label; visible: text !== ""; Layout.fillWidth: true; Accessible.ignored: true }
     Wrap {
         Layout.fillWidth: true
         spacing: Theme.small

@@ -1,19 +1,17 @@
 #pragma once
 
 #include "Drawn.h"
+#include "Values.h"
 
-#include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
 namespace firstdew::controls {
 
 /// One site's days ahead, each with its chance of dampness as a rising bar; a planned bath stands above its day.
-class OutlookBars : public Drawn {
+class OutlookBars : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
-    /// As TodayModel::strip tells them.
-    Q_PROPERTY(QVariantList days MEMBER m_days NOTIFY changed)
-    Q_PROPERTY(int line MEMBER m_line NOTIFY changed) ///< which of the sites
+    Q_PROPERTY(firstdew::ui::SiteAhead ahead MEMBER m_ahead NOTIFY changed)
     Q_PROPERTY(qreal barHeight MEMBER m_barHeight NOTIFY changed)
     Q_PROPERTY(qreal gap MEMBER m_gap NOTIFY changed) ///< between two bars, and the bars' radius
     Q_PROPERTY(qreal iconSize MEMBER m_iconSize NOTIFY changed)
@@ -31,8 +29,7 @@ protected:
     void draw(QPainter* painter) override;
 
 private:
-    QVariantList m_days;
-    int m_line = 0;
+    ui::SiteAhead m_ahead;
     qreal m_barHeight = 0, m_gap = 0, m_iconSize = 0;
     QColor m_track, m_bar, m_bath;
 };

@@ -6,33 +6,29 @@ import Firstdew
 // Not a layout: in Qt 6.4 one within another's card is measured with lines that are already deleted, and falls over.
 Column {
     id: strip
-    property var days: []
-    readonly property var sites: days.length > 0 ? days[0].sites : []
     spacing: Theme.gap
     Repeater {
-        model: strip.sites.length
+        model: TodayModel.ahead.length
         ColumnLayout {
             id: line
             required property int index
-            readonly property var now: strip.sites[index] || { site: "", chance: -1 }
-            readonly property var then: strip.days.length > 0 && strip.days[strip.days.length - 1].sites[index] || now
+            readonly property siteAhead ahead: TodayModel.ahead[index] ?? Empty.siteAhead
             spacing: Theme.tight
             width: strip.width
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "label"; text: Look.words.site(line.now.site) }
+                Label { role: Label.Small; text: Appearance.phrases.site(line.ahead.site) }
                 Label {
-                    role: "label"
+                    role: Label.Small
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
-                    text: line.now.chance >= 0 ? qsTr("%1 today, %2 in two weeks").arg(Look.words.percent(line.now.chance)).arg(Look.words.percent(line.then.chance))
+                    text: line.ahead.known ? qsTr("%1 today, %2 in two weeks").arg(Appearance.phrases.percent(line.ahead.today)).arg(Appearance.phrases.percent(line.ahead.last))
                                                      : qsTr("No forecast before the first bath")
                 }
             }
             OutlookBars {
-                days: strip.days
-                line: line.index
+                ahead: line.ahead
                 barHeight: Theme.iconLarge
                 gap: Theme.tight
                 iconSize: Theme.iconSmall
@@ -42,23 +38,22 @@ Column {
                 Layout.fillWidth: true
                 Layout.preferredHeight: Theme.iconLarge + Theme.iconSmall + Theme.tight
                 Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Look.words.site(line.now.site))
+                Accessible.name: qsTr("Chance of dampness by day, %1").arg(Appearance.phrases.site(line.ahead.site))
             }
         }
     }
     Row {
         id: dates
         width: strip.width
-        layoutDirection: Qt.application.layoutDirection
+        layoutDirection: Appearance.rightToLeft ? Qt.RightToLeft : Qt.LeftToRight
         LayoutMirroring.enabled: false
         Repeater {
-            model: strip.days
+            model: TodayModel.daysAhead
             Text {
-                required property var modelData
                 required property int index
                 readonly property bool shown: index % (Theme.textScale > 1.4 ? 4 : 2) === 0
-                width: dates.width / Math.max(1, strip.days.length)
-                text: shown ? Look.words.dayNumber(modelData.date) : ""
+                width: dates.width / TodayModel.daysAhead
+                text: shown ? Appearance.phrases.dayNumber(Store.today + index) : ""
                 font.family: Theme.family
                 font.pixelSize: Theme.tiny
                 font.weight: index === 0 ? Theme.strong : Font.Normal

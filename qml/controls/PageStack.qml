@@ -1,8 +1,9 @@
 import QtQuick.Templates as T
+import Firstdew
 
 // The pages that lie over a place, the last on top.
 T.StackView {
-    function show(page, properties) { return push(page, properties, T.StackView.Immediate) }
+    function show(part) { return push(Router.documentOf(part), {}, T.StackView.Immediate) }
     function leave() { clear(T.StackView.Immediate) }
     function back() { if (depth > 1) pop(T.StackView.Immediate); else leave() }
 }

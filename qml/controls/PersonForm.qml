@@ -9,17 +9,17 @@ ColumnLayout {
     property alias birth: birth.text
     property alias adult: adult.text
     readonly property bool birthGood: birth.text !== "" && PlanModel.isPastDay(birth.text)
-    readonly property bool child: birthGood && PlanModel.ageGroup(birth.text) === "child"
+    readonly property bool child: birthGood && PlanModel.isChild(birth.text)
     /// Whether height and weight are asked for.
     property bool body: false
-    readonly property real cm: tall.text.trim() === "" ? 0 : Look.words.numberIn(tall.text)
-    readonly property real kg: heavy.text.trim() === "" ? 0 : Look.words.numberIn(heavy.text)
+    readonly property real cm: tall.text.trim() === "" ? 0 : Appearance.phrases.numberIn(tall.text)
+    readonly property real kg: heavy.text.trim() === "" ? 0 : Appearance.phrases.numberIn(heavy.text)
     readonly property bool tallGood: cm === 0 || (cm >= 40 && cm <= 250)
     readonly property bool heavyGood: kg === 0 || (kg >= 2 && kg <= 350)
     readonly property bool complete: birthGood && tallGood && heavyGood && (!child || adult.text.trim() !== "")
     function setBody(cm, kg) {
-        tall.text = cm > 0 ? Look.words.number(cm, cm % 1 === 0 ? 0 : 1) : ""
-        heavy.text = kg > 0 ? Look.words.number(kg, kg % 1 === 0 ? 0 : 1) : ""
+        tall.text = cm > 0 ? Appearance.phrases.shortNumber(cm) : ""
+        heavy.text = kg > 0 ? Appearance.phrases.shortNumber(kg) : ""
     }
     Layout.fillWidth: true
     spacing: Theme.margin

@@ -21,8 +21,8 @@ T.Button {
             id: texts
             anchors { left: parent.left; right: arrow.left; verticalCenter: parent.verticalCenter; leftMargin: Theme.margin; rightMargin: Theme.small }
             spacing: Theme.tight
-            Label { width: parent.width; role: "strong"; text: control.title; Accessible.ignored: true }
-            Label { width: parent.width; role: "label"; text: control.value; visible: text !== ""; Accessible.ignored: true }
+            Label { width: parent.width; role: Label.Strong; text: control.title; Accessible.ignored: true }
+            Label { width: parent.width; role: Label.Small; text: control.value; visible: text !== ""; Accessible.ignored: true }
         }
         Icon {
             id: arrow

@@ -10,15 +10,14 @@
 namespace firstdew::controls {
 
 using namespace facts;
-using viewmodels::Store;
 
-void ReadingsChart::take(DiarySite site)
+void ReadingsChart::gather(DiarySite site)
 {
     m_data = {};
     for (const auto level : allOf<Level>())
         m_data.names << words::levelName(level);
     m_data.names << DampnessChart::tr("Chance");
-    for (const auto& e : Store::instance()->record().all<Session>()) {
+    for (const auto& e : store().diary().sessions) {
         const Session& s = e.payload;
         if (!treats(s.site).contains(site) || !(s.comfortable || s.peak))
             continue;
@@ -32,7 +31,7 @@ void ReadingsChart::take(DiarySite site)
     }
 }
 
-void ReadingsChart::show(LocalDate from, LocalDate to)
+void ReadingsChart::setDays(LocalDate from, LocalDate to)
 {
     m_data.from = from;
     m_data.to = to;

@@ -8,7 +8,7 @@
 namespace firstdew::controls {
 
 /// What the meter showed at each bath of one site, and how it was felt.
-class ReadingsChart : public TimeChart {
+class ReadingsChart : public firstdew::controls::TimeChart {
     Q_OBJECT
     QML_ELEMENT
     /// Baths with a reading in what is shown.
@@ -20,8 +20,8 @@ public:
     [[nodiscard]] int count() const;
 
 protected:
-    void take(facts::DiarySite site) override;
-    void show(facts::LocalDate from, facts::LocalDate to) override;
+    void gather(facts::DiarySite site) override;
+    void setDays(facts::LocalDate from, facts::LocalDate to) override;
 
 private:
     charts::ReadingsData m_data;

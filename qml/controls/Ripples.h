@@ -11,7 +11,7 @@ namespace firstdew::controls {
 void paintRipples(QPainter* painter, const QRectF& where, int level, const QColor& color, qreal stroke);
 
 /// The same as an item.
-class Ripples : public Drawn {
+class Ripples : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int level MEMBER m_level NOTIFY changed)

@@ -1,7 +1,10 @@
 #pragma once
 
+#include "Enums.h"
+#include "Part.h"
+
 #include <QObject>
-#include <QVariantMap>
+#include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 namespace firstdew::controls {
@@ -13,28 +16,47 @@ class Router : public QObject {
     QML_SINGLETON
     /// The first picture was on the screen: what it had no need of may be made.
     Q_PROPERTY(bool drawn MEMBER m_drawn NOTIFY drawnChanged)
-    /// The site a bath was asked for from elsewhere; "" when none.
-    Q_PROPERTY(QString bathSite MEMBER m_bathSite NOTIFY bathSiteChanged)
+    /// A session was asked for from elsewhere, and at which site.
+    Q_PROPERTY(bool sessionAsked MEMBER m_sessionAsked NOTIFY sessionAskedChanged)
+    Q_PROPERTY(firstdew::ui::Site::Value sessionSite MEMBER m_sessionSite NOTIFY sessionAskedChanged)
+    /// What the page or sheet that was opened last is about.
+    Q_PROPERTY(int day MEMBER m_day NOTIFY subjectChanged)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER m_site NOTIFY subjectChanged)
+    Q_PROPERTY(firstdew::ui::Site::Value treated MEMBER m_treated NOTIFY subjectChanged)
 
 public:
     explicit Router(QObject* parent = nullptr) : QObject(parent) {}
-    /// To the bath, for that site.
-    Q_INVOKABLE void startBath(const QString& site);
+    /// To the session, for that site.
+    Q_INVOKABLE void startBath(firstdew::ui::Site::Value site);
+    Q_INVOKABLE void openDay(int day);
+    Q_INVOKABLE void openWhy(firstdew::ui::DiarySite::Value site);
+    Q_INVOKABLE void openCourse(firstdew::ui::Site::Value treated);
+    Q_INVOKABLE void openDaySheet(int day);
+    Q_INVOKABLE void openNotNow(firstdew::ui::DiarySite::Value site);
+    /// The document of a part.
+    Q_INVOKABLE QUrl documentOf(firstdew::ui::Part::Value part) const;
+    /// The part of that name; Nothing where there is none.
+    Q_INVOKABLE firstdew::ui::Part::Value partNamed(const QString& name) const;
 
 signals:
-    /// To one of the places of the bottom bar: today, bath, diary or plan.
-    void place(const QString& name);
-    /// The page of that file over the place, with those of its properties set.
-    void page(const QString& name, const QVariantMap& properties);
-    /// The sheet of that file over everything, with those of its properties set.
-    void sheet(const QString& name, const QVariantMap& properties);
+    /// To one of the places of the bottom bar.
+    void place(firstdew::ui::Place::Value place);
+    /// That page over the place.
+    void page(firstdew::ui::Part::Value page);
+    /// That sheet over everything.
+    void sheet(firstdew::ui::Part::Value sheet);
     void back();
     void drawnChanged();
-    void bathSiteChanged();
+    void sessionAskedChanged();
+    void subjectChanged();
 
 private:
     bool m_drawn = false;
-    QString m_bathSite;
+    bool m_sessionAsked = false;
+    ui::Site::Value m_sessionSite{};
+    int m_day = 0;
+    ui::DiarySite::Value m_site{};
+    ui::Site::Value m_treated{};
 };
 
 } // namespace firstdew::controls

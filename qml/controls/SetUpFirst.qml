@@ -7,7 +7,7 @@ Card {
     id: card
     property string title: ""
     property string purpose: ""
-    Label { role: "title"; visible: text !== ""; text: card.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+    Label { role: Label.Title; visible: text !== ""; text: card.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     Label { text: card.purpose; Layout.fillWidth: true }
-    ActionButton { kind: ButtonFace.Now; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page("FirstStart", {}) }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Set up"); Layout.fillWidth: true; onClicked: Router.page(Part.FirstStartPart) }
 }

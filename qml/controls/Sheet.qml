@@ -34,7 +34,7 @@ T.Popup {
             spacing: Theme.gap
             RowLayout {
                 Layout.fillWidth: true
-                Label { role: "title"; text: sheet.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Label { role: Label.Title; text: sheet.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
                 IconButton { iconName: "close"; text: qsTr("Close"); onClicked: sheet.close() }
             }
         }

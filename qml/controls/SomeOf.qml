@@ -2,25 +2,25 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// Some words of a closed set, each on or off. `tokens` and `name` come from Look.words; what is on is the page's.
+// Some values of a closed set, each on or off. `values` and `name` come from Appearance.phrases; what is on is the page's.
 Wrap {
     id: choice
-    property var tokens: []
+    property var values: []
     property var chosen: []
-    property var name: token => token
-    property string alone: "" // goes with no other
+    property var name: value => ""
+    property int alone: -1 // the value that goes with no other
     signal toggled(var now)
-    function otherwise(token) {
-        if (chosen.includes(token))
-            return chosen.filter(t => t !== token)
-        return token === alone ? [token] : chosen.filter(t => t !== alone).concat([token])
+    function otherwise(value) {
+        if (chosen.includes(value))
+            return chosen.filter(t => t !== value)
+        return value === alone ? [value] : chosen.filter(t => t !== alone).concat([value])
     }
     Layout.fillWidth: true
     spacing: Theme.small
     Repeater {
-        model: choice.tokens
+        model: choice.values
         Chip {
-            required property string modelData
+            required property int modelData
             text: choice.name(modelData)
             checked: choice.chosen.includes(modelData)
             onClicked: choice.toggled(choice.otherwise(modelData))

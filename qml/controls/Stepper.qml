@@ -12,14 +12,14 @@ ColumnLayout {
     Layout.fillWidth: true
     Layout.fillHeight: false
     spacing: Theme.tight
-    Label { role: "label"; text: stepper.label; Layout.fillWidth: true }
+    Label { role: Label.Small; text: stepper.label; Layout.fillWidth: true }
     // Large words need the whole line.
-    Label { visible: Theme.largeText; role: "strong"; text: stepper.shown; Layout.fillWidth: true }
+    Label { visible: Theme.largeText; role: Label.Strong; text: stepper.shown; Layout.fillWidth: true }
     RowLayout {
         Layout.fillWidth: true
         spacing: Theme.small
         ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("%1: earlier or less").arg(stepper.label); onClicked: stepper.less() }
-        Label { visible: !Theme.largeText; role: "strong"; text: stepper.shown; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+        Label { visible: !Theme.largeText; role: Label.Strong; text: stepper.shown; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
         ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("%1: later or more").arg(stepper.label); onClicked: stepper.more() }
     }
 }

@@ -5,13 +5,13 @@ import Firstdew
 // What went with a day's dampness.
 ColumnLayout {
     id: stirred
-    property var entry: null
+    property siteToday entry
     spacing: Theme.gap
-    Label { role: "label"; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
+    Label { role: Label.Small; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
     SomeOf {
-        tokens: Look.words.circumstances
-        name: token => Look.words.circumstance(token)
-        chosen: stirred.entry ? stirred.entry.with : []
-        onToggled: now => TodayModel.setCircumstances(stirred.entry.site, now)
+        values: Appearance.phrases.circumstances
+        name: value => Appearance.phrases.circumstance(value)
+        chosen: stirred.entry.with
+        onToggled: now => TodayModel.setCircumstances(stirred.entry.site, now, Store.today)
     }
 }

@@ -1,6 +1,6 @@
 #include "TimeChart.h"
 
-#include "Store.h"
+#include "Edge.h"
 
 namespace firstdew::controls {
 
@@ -8,27 +8,38 @@ namespace {
 constexpr float kWash = 0.28F; // of the line, below it
 }
 
-using viewmodels::Store;
-
 TimeChart::TimeChart(QQuickItem* parent) : PaintedChart(parent)
 {
-    connect(this, &TimeChart::asked, this, &TimeChart::takeAnew);
-    connect(this, &TimeChart::moved, this, &TimeChart::move);
-    connect(Store::instance(), &Store::changed, this, &TimeChart::takeAnew);
+    connect(this, &TimeChart::asked, this, &TimeChart::gatherAnew);
+    connect(this, &TimeChart::moved, this, &TimeChart::showDays);
 }
 
-void TimeChart::takeAnew()
+void TimeChart::setDiary(viewmodels::DiaryModel* diary)
 {
-    if (const auto site = viewmodels::valueOf<facts::DiarySite>(m_site)) {
-        take(*site);
-        move();
-    }
+    if (m_diary == diary)
+        return;
+    m_diary = diary;
+    connect(diary, &viewmodels::DiaryModel::changed, this, &TimeChart::gatherAnew);
+    emit asked();
 }
 
-void TimeChart::move()
+facts::SetOf<facts::Circumstance> TimeChart::without() const { return ui::coreSet(m_without); }
+
+void TimeChart::gatherAnew()
 {
-    const facts::LocalDate to = Store::instance()->situation().today - m_back;
-    show(to - (std::max(1, m_span) - 1), to);
+    const auto site = ui::core(m_site);
+    if (!site || m_diary == nullptr)
+        return;
+    gather(*site);
+    showDays();
+}
+
+void TimeChart::showDays()
+{
+    if (m_diary == nullptr)
+        return;
+    const facts::LocalDate to = store().situation().today - m_back;
+    setDays(to - (std::max(1, m_span) - 1), to);
     emit changed();
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "DiaryModel.h"
 #include "PaintedChart.h"
 #ifndef Q_MOC_RUN
 #include "facts/Words.h"
@@ -8,17 +9,22 @@
 namespace firstdew::controls {
 
 /// A chart of one site over some days.
-class TimeChart : public PaintedChart {
+class TimeChart : public firstdew::controls::PaintedChart {
     Q_OBJECT
     QML_ANONYMOUS
-    Q_PROPERTY(QString site MEMBER m_site NOTIFY asked)
-    Q_PROPERTY(int span MEMBER m_span NOTIFY moved)               ///< days
-    Q_PROPERTY(int back MEMBER m_back NOTIFY moved)               ///< days from the last one shown to today
-    Q_PROPERTY(bool baths MEMBER m_baths NOTIFY asked)            ///< whether baths are shown
-    Q_PROPERTY(QStringList without MEMBER m_without NOTIFY asked) ///< circumstances whose days are left out
+    /// Whose record is drawn.
+    Q_PROPERTY(firstdew::viewmodels::DiaryModel* diary READ diary WRITE setDiary NOTIFY asked REQUIRED)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER m_site NOTIFY asked)
+    Q_PROPERTY(int span MEMBER m_span NOTIFY moved)    ///< days
+    Q_PROPERTY(int back MEMBER m_back NOTIFY moved)    ///< days from the last one shown to today
+    Q_PROPERTY(bool baths MEMBER m_baths NOTIFY asked) ///< whether baths are shown
+    Q_PROPERTY(QList<firstdew::ui::Circumstance::Value> without MEMBER m_without NOTIFY
+                   asked) ///< circumstances whose days are left out
 
 public:
     explicit TimeChart(QQuickItem* parent = nullptr);
+    [[nodiscard]] viewmodels::DiaryModel* diary() const { return m_diary; }
+    void setDiary(viewmodels::DiaryModel* diary);
 
 signals:
     /// Another record, or another part of it, is to be drawn.
@@ -28,22 +34,24 @@ signals:
 
 protected:
     /// Reads the record anew; moving and drawing must stay quick without.
-    virtual void take(facts::DiarySite site) = 0;
+    virtual void gather(facts::DiarySite site) = 0;
     /// The days to draw.
-    virtual void show(facts::LocalDate from, facts::LocalDate to) = 0;
+    virtual void setDays(facts::LocalDate from, facts::LocalDate to) = 0;
     [[nodiscard]] charts::ChartLook look() const;
     [[nodiscard]] bool withBaths() const { return m_baths; }
-    [[nodiscard]] const QStringList& without() const { return m_without; }
+    [[nodiscard]] facts::SetOf<facts::Circumstance> without() const;
+    [[nodiscard]] const viewmodels::Store& store() const { return m_diary->store(); }
 
 private:
-    void takeAnew();
-    void move();
+    void gatherAnew();
+    void showDays();
 
-    QString m_site;
+    viewmodels::DiaryModel* m_diary = nullptr;
+    ui::DiarySite::Value m_site{};
     int m_span = 90;
     int m_back = 0;
     bool m_baths = true;
-    QStringList m_without;
+    QList<ui::Circumstance::Value> m_without;
 };
 
 } // namespace firstdew::controls

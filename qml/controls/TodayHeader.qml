@@ -8,12 +8,12 @@ RowLayout {
         visible: TodayModel.sites.length > 0
         iconName: "share"
         text: qsTr("Summary for your prescriber")
-        onClicked: Router.page("SummaryPage", {})
+        onClicked: Router.page(Part.SummaryPagePart)
     }
     IconButton {
         visible: Store.several
         iconName: "person"
         text: qsTr("Change person, now %1").arg(Store.personName)
-        onClicked: Router.page("People", {})
+        onClicked: Router.page(Part.PeoplePart)
     }
 }

@@ -7,20 +7,20 @@ Item {
     readonly property var steps: ({ "choose": choose, "screening": screening, "blocked": blocked, "prepare": prepare,
                                     "run": run, "meanwhile": meanwhile, "after": after })
     function takeAsked() {
-        if (Router.bathSite === "" || BathModel.busy)
+        if (!Router.sessionAsked || BathModel.busy)
             return
-        BathModel.chooseSite(Router.bathSite)
-        Router.bathSite = ""
+        Router.sessionAsked = false
+        BathModel.chooseSite(Router.sessionSite)
     }
     Component.onCompleted: takeAsked()
-    Connections { target: Router; function onBathSiteChanged() { page.takeAsked() } }
-    Connections { target: BathModel; function onFinished() { Router.place("today") } }
+    Connections { target: Router; function onSessionAskedChanged() { page.takeAsked() } }
+    Connections { target: BathModel; function onFinished() { Router.place(Place.Today) } }
     // No limit and no way of swapping polarity without a machine.
     Loader { anchors.fill: parent; sourceComponent: BathModel.page === "choose" && !PlanModel.machine.known ? setUp : page.steps[BathModel.page] }
     Component {
         id: setUp
         Frame {
-            title: Look.words.place("bath")
+            title: Appearance.phrases.place(Place.Session)
             SetUpFirst { purpose: qsTr("Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.") }
         }
     }

@@ -7,8 +7,8 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("How much the sweating bothers you")
-    property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    property int site: DiaryModel.sites[0] ?? DiarySite.Hands
+    SiteOf { site: page.site; onChosen: v => page.site = v }
     Label { Layout.fillWidth: true; text: qsTr("Over the last week, which comes nearest?") }
     Repeater {
         model: [qsTr("I hardly notice it, and it never gets in my way"), qsTr("I can live with it, and now and then it gets in my way"),

@@ -6,23 +6,25 @@ import Firstdew
 Frame {
     id: page
     canGoBack: true
-    property string date: Store.today
-    title: Look.words.dayFull(date)
-    titleRole: "title"
-    property var entries: DiaryModel.day(date)
-    onDateChanged: entries = DiaryModel.day(date)
-    Connections { target: DiaryModel; function onChanged() { page.entries = DiaryModel.day(page.date) } }
-    function weighed(e) {
-        return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Look.words.number(e.gain, 0)).arg(Look.words.number(e.minutes, e.minutes % 1 === 0 ? 0 : 1)).arg(Look.words.number(e.rate, 1))
-               + (e.judged === "above" ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === "usual" ? "\n" + qsTr("Within the usual range of healthy people.") : "")
+    property int day: Router.day
+    title: Appearance.phrases.dayFull(day)
+    titleRole: Label.Title
+    property int looks: 0 // counts the changes of the diary, so that the day is read anew
+    Connections { target: DiaryModel; function onChanged() { page.looks += 1 } }
+    function entries(looks: int): var { return DiaryModel.others(day) }
+    function noted(site: int, looks: int): notedLevel { return DiaryModel.noted(site, day) }
+    function skinNames(skin: var): string { return skin.map(s => Appearance.phrases.skin(s)).join(", ") }
+    function weighed(e: dayEntry): string {
+        return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Appearance.phrases.number(e.gain, 0)).arg(Appearance.phrases.shortNumber(e.minutes)).arg(Appearance.phrases.number(e.rate, 1))
+               + (e.judged === SweatJudged.Above ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === SweatJudged.Usual ? "\n" + qsTr("Within the usual range of healthy people.") : "")
     }
     GridLayout {
         Layout.fillWidth: true
         columns: Theme.largeText ? 1 : 2
         columnSpacing: Theme.small
         rowSpacing: Theme.small
-        ActionButton { text: qsTr("Day before"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, -1) }
-        ActionButton { text: qsTr("Day after"); enabled: page.date < Store.today; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.date = DiaryModel.plusDays(page.date, 1) }
+        ActionButton { text: qsTr("Day before"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.day -= 1 }
+        ActionButton { text: qsTr("Day after"); enabled: page.day < Store.today; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: page.day += 1 }
     }
     SetUpFirst {
         visible: DiaryModel.sites.length === 0
@@ -34,37 +36,37 @@ Frame {
         Card {
             id: card
             required property int index
-            readonly property string site: DiaryModel.sites[index] || ""
-            readonly property var line: page.entries.filter(e => e.kind === "check-in" && e.site === site).pop()
-            Heading { text: Look.words.site(card.site) }
-            LevelChoice { dense: true; site: card.site; level: card.line ? card.line.level : ""; onChosen: level => TodayModel.checkIn(card.site, level, page.date) }
+            readonly property int site: DiaryModel.sites[index] ?? 0
+            readonly property notedLevel line: page.noted(site, page.looks)
+            Heading { text: Appearance.phrases.site(card.site) }
+            LevelChoice { dense: true; site: card.site; level: card.line.known ? card.line.level : -1; onChosen: level => TodayModel.checkIn(card.site, level, page.day) }
             SomeOf {
-                visible: card.line !== undefined
-                tokens: Look.words.circumstances
-                name: token => Look.words.circumstance(token)
-                chosen: card.line ? card.line.with : []
-                onToggled: now => TodayModel.setCircumstances(card.site, now, page.date)
+                visible: card.line.known
+                values: Appearance.phrases.circumstances
+                name: value => Appearance.phrases.circumstance(value)
+                chosen: card.line.with
+                onToggled: now => TodayModel.setCircumstances(card.site, now, page.day)
             }
-            Label { visible: card.line !== undefined && card.line.corrected; role: "label"; text: qsTr("Corrected; the first entry is kept beside it."); Layout.fillWidth: true }
+            Label { visible: card.line.corrected; role: Label.Small; text: qsTr("Corrected; the first entry is kept beside it."); Layout.fillWidth: true }
         }
     }
     Repeater {
-        model: page.entries.filter(e => e.kind !== "check-in")
+        model: page.entries(page.looks)
         Card {
             id: other
-            required property var modelData
-            readonly property var e: modelData
-            Heading { text: other.e.kind === "session" ? Look.words.bath(other.e.site) : Look.words.site(other.e.site) }
+            required property dayEntry modelData
+            readonly property dayEntry e: modelData
+            Heading { text: other.e.kind === EntryKind.Session ? Appearance.phrases.bath(other.e.treated) : Appearance.phrases.site(other.e.site) }
             Label {
                 Layout.fillWidth: true
-                text: other.e.kind === "session" ? (other.e.completed ? qsTr("Finished, %1").arg(Look.words.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Look.words.waveform(other.e.waveform)))
-                                                   + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Look.words.milliamps(other.e.comfortable)) : "")
-                                                   + (other.e.comfort ? "\n" + Look.words.comfort(other.e.comfort) : "")
-                    : other.e.kind === "hdss" ? qsTr("Bother score %1 of 4").arg(other.e.score)
-                    : other.e.kind === "weighing" ? page.weighed(other.e)
-                    : qsTr("Skin: %1").arg(other.e.skin.map(s => Look.words.skin(s)).join(", "))
+                text: other.e.kind === EntryKind.Session ? (other.e.completed ? qsTr("Finished, %1").arg(Appearance.phrases.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Appearance.phrases.waveform(other.e.waveform)))
+                                                   + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Appearance.phrases.milliamps(other.e.comfortable)) : "")
+                                                   + (other.e.felt ? "\n" + Appearance.phrases.comfort(other.e.comfort) : "")
+                    : other.e.kind === EntryKind.Bother ? qsTr("Bother score %1 of 4").arg(other.e.score)
+                    : other.e.kind === EntryKind.Weighing ? page.weighed(other.e)
+                    : qsTr("Skin: %1").arg(page.skinNames(other.e.skin))
             }
-            Label { visible: text !== ""; role: "label"; text: other.e.note || ""; Layout.fillWidth: true }
+            Label { visible: text !== ""; role: Label.Small; text: other.e.note; Layout.fillWidth: true }
             ActionButton { kind: ButtonFace.Quiet; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
         }
     }

@@ -4,16 +4,21 @@ import Firstdew
 
 Frame {
     id: page
-    title: Look.words.place("diary")
+    title: Appearance.phrases.place(Place.Diary)
     property int span: 90
     property int back: 0 // days from the last one shown to today
-    property string onlySite: ""
+    property int onlySite: -1 // all
     property bool baths: true
     property var without: []
     readonly property int allDays: Math.max(31, DiaryModel.daysKept)
     readonly property int mostBack: Math.max(0, DiaryModel.daysKept - span)
-    readonly property bool filtered: onlySite !== "" || !baths || without.length > 0
-    readonly property string lastDay: DiaryModel.plusDays(Store.today, -back)
+    readonly property bool filtered: onlySite >= 0 || !baths || without.length > 0
+    readonly property int lastDay: Store.today - back
+    function places(sites: var): var {
+        const all = sites.map(s => ({ value: s, text: Appearance.phrases.site(s) }))
+        all.unshift({ value: -1, text: qsTr("Everywhere") })
+        return all
+    }
     function goBack(days) { back = Math.max(0, Math.min(mostBack, days)) }
     onSpanChanged: goBack(back)
 
@@ -44,23 +49,23 @@ Frame {
         Layout.fillWidth: true
         implicitHeight: Math.max(Theme.target, range.implicitHeight)
         IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.goBack(page.back + Math.ceil(page.span / 2)) }
-        Label { id: range; role: "label"; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Look.words.dayYear(DiaryModel.plusDays(page.lastDay, 1 - page.span))).arg(Look.words.dayYear(page.lastDay)) }
+        Label { id: range; role: Label.Small; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Appearance.phrases.dayYear(page.lastDay + 1 - page.span)).arg(Appearance.phrases.dayYear(page.lastDay)) }
         IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.goBack(page.back - Math.ceil(page.span / 2)) }
     }
     Label {
         visible: page.without.length > 0 && DiaryModel.sites.length > 0
-        role: "label"
+        role: Label.Small
         Layout.fillWidth: true
-        text: qsTr("Left out: days with %1").arg(page.without.map(token => Look.words.circumstance(token)).join(", "))
+        text: qsTr("Left out: days with %1").arg(page.without.map(value => Appearance.phrases.circumstance(value)).join(", "))
     }
     Repeater {
         model: DiaryModel.sites.length
         Card {
             id: card
             required property int index
-            readonly property string site: DiaryModel.sites[index] || ""
-            visible: page.onlySite === "" || page.onlySite === site
-            Label { role: "lead"; text: Look.words.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            readonly property int site: DiaryModel.sites[index] ?? 0
+            visible: page.onlySite < 0 || page.onlySite === site
+            Label { role: Label.Lead; text: Appearance.phrases.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
             DampnessLine {
                 Layout.fillWidth: true
                 site: card.site
@@ -69,18 +74,18 @@ Frame {
                 baths: page.baths
                 without: page.without
                 onDragged: days => page.goBack(days)
-                onDayTapped: date => Router.page("DayPage", { date: date })
+                onDayTapped: day => Router.openDay(day)
             }
         }
     }
-    ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page("SummaryPage", {}) }
+    ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) }
     Card {
         visible: DiaryModel.sites.length > 0
-        Label { role: "lead"; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.page("DayPage", { date: page.lastDay }) }
-        ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page("BotherPage", {}) }
-        ActionButton { text: qsTr("Skin after a bath"); Layout.fillWidth: true; onClicked: Router.page("SkinPage", {}) }
-        ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page("WeighPage", {}) }
+        Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
+        ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
+        ActionButton { text: qsTr("Skin after a bath"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
+        ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page(Part.WeighPagePart) }
     }
     Sheet {
         id: filter
@@ -88,18 +93,18 @@ Frame {
         OneOf {
             visible: options.length > 2
             label: qsTr("Where")
-            options: [{ value: "", text: qsTr("Everywhere") }].concat(DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })))
+            options: page.places(DiaryModel.sites)
             value: page.onlySite
             onChosen: v => page.onlySite = v
         }
         OneOf {
             label: qsTr("Baths and readings")
-            options: [{ value: "yes", text: qsTr("Shown") }, { value: "no", text: qsTr("Hidden") }]
-            value: page.baths ? "yes" : "no"
-            onChosen: v => page.baths = v === "yes"
+            options: [{ value: true, text: qsTr("Shown") }, { value: false, text: qsTr("Hidden") }]
+            value: page.baths
+            onChosen: v => page.baths = v
         }
-        Label { role: "label"; text: qsTr("Leave out days with"); Layout.fillWidth: true }
-        SomeOf { tokens: Look.words.circumstances; name: token => Look.words.circumstance(token); chosen: page.without; onToggled: now => page.without = now }
+        Label { role: Label.Small; text: qsTr("Leave out days with"); Layout.fillWidth: true }
+        SomeOf { values: Appearance.phrases.circumstances; name: value => Appearance.phrases.circumstance(value); chosen: page.without; onToggled: now => page.without = now }
         ActionButton { kind: ButtonFace.Main; text: qsTr("Done"); Layout.fillWidth: true; onClicked: filter.close() }
     }
 }

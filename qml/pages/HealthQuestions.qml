@@ -8,12 +8,12 @@ Frame {
     title: qsTr("Health questions")
     Label { Layout.fillWidth: true; text: qsTr("Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.") }
     Repeater {
-        model: PlanModel.screeningRows.filter(r => r.yes && r.clearedBy === "" && r.outcome !== "mention")
+        model: PlanModel.blocking
         Card {
             id: card
-            required property var modelData
-            kind: "danger"
-            Heading { text: qsTr("Not cleared: %1").arg(Look.words.screeningShort(card.modelData.row)) }
+            required property healthQuestion modelData
+            kind: Card.Danger
+            Heading { text: qsTr("Not cleared: %1").arg(Appearance.phrases.screeningShort(card.modelData.row)) }
             Field { id: who; label: qsTr("Who said that it is safe?"); hint: qsTr("Name of the doctor or nurse. It goes into your record with today's date.") }
             ActionButton { text: qsTr("Record that it is cleared"); Layout.fillWidth: true; enabled: who.text.trim() !== ""; onClicked: PlanModel.clearance(card.modelData.row, who.text) }
         }

@@ -6,20 +6,17 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Back-up, export and delete")
-    property var result: ({})
-    function calendarWords() {
-        return { "calendar": qsTr("Firstdew baths"), "hands": Look.words.bath("hands"), "feet": Look.words.bath("feet"), "hand-foot": Look.words.bath("hand-foot"), "armpits": Look.words.bath("armpits"), "alarm": qsTr("A bath is planned") }
-    }
+    property fileResult result
     Card {
-        visible: page.result.ok !== undefined
-        kind: page.result.ok ? "plain" : "danger"
-        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path ? qsTr("Done: %1").arg(Look.words.asWritten(page.result.path)) : qsTr("Done.")) : (page.result.message || "") }
-        ActionButton { visible: page.result.ok === true && (page.result.path || "") !== ""; iconName: "share"; text: qsTr("Share it"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.result.path) }
-        Label { visible: page.result.ok === false; role: "label"; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
+        visible: page.result.tried
+        kind: page.result.ok ? Card.Plain : Card.Danger
+        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path !== "" ? qsTr("Done: %1").arg(Appearance.phrases.asWritten(page.result.path)) : qsTr("Done.")) : page.result.message }
+        ActionButton { visible: page.result.ok && page.result.path !== ""; iconName: "share"; text: qsTr("Share it"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.result.path) }
+        Label { visible: page.result.tried && !page.result.ok; role: Label.Small; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
     }
     Card {
         Heading { text: qsTr("Back-up") }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
         Field { id: phrase; property bool shown: false; label: qsTr("Passphrase"); echoMode: shown ? TextInput.Normal : TextInput.Password; hint: qsTr("At least eight characters.") }
         ActionButton { kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
         ActionButton { kind: ButtonFace.Main; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
@@ -32,11 +29,11 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Export") }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("These files are not encrypted; share them with care.") }
-        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("json") }
-        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("csv") }
-        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("fhir") }
-        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs("ics", page.calendarWords()) }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("These files are not encrypted; share them with care.") }
+        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Json) }
+        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Tables) }
+        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Fhir) }
+        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew baths"), qsTr("A bath is planned")) }
     }
     Card {
         Heading { text: qsTr("Import") }
@@ -45,17 +42,18 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Delete") }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
-        ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName || qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
-        ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place("today") }) }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
+        ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName !== "" ? Store.personName : qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
+        ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place(Place.Today) }) }
     }
     Sheet {
         id: sure
         property string question: ""
         property var act: null
+        function go() { const then = act; then() }
         function ask(name, text, then) { title = name; question = text; act = then; open() }
         Label { Layout.fillWidth: true; text: sure.question }
-        ActionButton { kind: ButtonFace.Danger; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.act() } }
+        ActionButton { kind: ButtonFace.Danger; text: sure.title; Layout.fillWidth: true; onClicked: { sure.close(); sure.go() } }
         ActionButton { text: qsTr("Keep things as they are"); Layout.fillWidth: true; onClicked: sure.close() }
     }
 }

@@ -12,19 +12,18 @@ Frame {
         model: Store.people
         Card {
             id: card
-            required property var modelData
-            readonly property bool here: Store.person === modelData.id
+            required property personLine modelData
             GridLayout {
                 columns: Theme.largeText ? 1 : 3
                 Layout.fillWidth: true
                 ColumnLayout {
                     Layout.fillWidth: true
                     spacing: Theme.tight
-                    Label { role: "strong"; text: card.modelData.name || qsTr("Me"); Layout.fillWidth: true }
-                    Label { visible: card.modelData.adult !== ""; role: "label"; text: qsTr("Adult beside the child: %1").arg(card.modelData.adult); Layout.fillWidth: true }
+                    Label { role: Label.Strong; text: card.modelData.name !== "" ? card.modelData.name : qsTr("Me"); Layout.fillWidth: true }
+                    Label { visible: card.modelData.adult !== ""; role: Label.Small; text: qsTr("Adult beside the child: %1").arg(card.modelData.adult); Layout.fillWidth: true }
                 }
-                Label { visible: card.here; role: "label"; text: qsTr("Shown now") }
-                ActionButton { visible: !card.here; text: qsTr("Show"); Accessible.description: card.modelData.name; onClicked: { Store.person = card.modelData.id; Router.place("today") } }
+                Label { visible: card.modelData.here; role: Label.Small; text: qsTr("Shown now") }
+                ActionButton { visible: !card.modelData.here; text: qsTr("Show"); Accessible.description: card.modelData.name; onClicked: { Store.showPerson(card.modelData.id); Router.place(Place.Today) } }
             }
         }
     }
@@ -33,7 +32,7 @@ Frame {
         PersonForm {
             id: mine
             body: true
-            Component.onCompleted: { const p = PlanModel.person; name = p.name; birth = p.birth; adult = p.adult; setBody(p.height, p.weight) }
+            Component.onCompleted: { name = PlanModel.person.name; birth = PlanModel.person.birth; adult = PlanModel.person.adult; setBody(PlanModel.person.height, PlanModel.person.weight) }
         }
         ActionButton { text: qsTr("Save"); Layout.fillWidth: true; enabled: mine.complete; onClicked: PlanModel.setPerson(mine.name, mine.birth, mine.cm, mine.kg, mine.adult) }
     }
@@ -47,7 +46,7 @@ Frame {
             text: qsTr("Add")
             Layout.fillWidth: true
             enabled: who.complete && who.name.trim() !== ""
-            onClicked: { add.close(); if (PlanModel.addPerson(who.name, who.birth, who.adult)) Router.page("FirstStart", {}) }
+            onClicked: { add.close(); if (PlanModel.addPerson(who.name, who.birth, who.adult)) Router.page(Part.FirstStartPart) }
         }
     }
 }

@@ -4,10 +4,19 @@ import Firstdew
 
 Frame {
     id: page
-    title: Look.words.place("plan")
-    readonly property var machine: PlanModel.machine
-    readonly property var reminders: PlanModel.reminders
-    readonly property var sheet: PlanModel.careSheet
+    title: Appearance.phrases.place(Place.Plan)
+    readonly property machineKit machine: PlanModel.machine
+    readonly property reminderPlan reminders: PlanModel.reminders
+    readonly property sheetInUse sheet: PlanModel.careSheet
+    function names(people: var): string { return people.map(p => p.name !== "" ? p.name : qsTr("Me")).join(", ") }
+    function soundName(sound: int): string {
+        switch (sound) {
+        case SoundChoice.Voice: return qsTr("Voice only")
+        case SoundChoice.Tones: return qsTr("Tones only")
+        case SoundChoice.None: return qsTr("Vibration only")
+        default: return qsTr("Voice and tones")
+        }
+    }
 
     SetUpFirst {
         visible: PlanModel.sites.length === 0
@@ -18,27 +27,28 @@ Frame {
         Card {
             id: card
             required property int index
-            readonly property var line: PlanModel.sites[index] || ({ site: "", treatedAs: "", stage: "", next: "", sessions: [], fits: true, overrun: 0, paused: false })
+            readonly property sitePlan line: PlanModel.sites[index] ?? Empty.sitePlan
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: "lead"; text: Look.words.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                Label { role: "strong"; color: Theme.main; text: Look.words.stage(card.line.stage) }
+                Label { role: Label.Lead; text: Appearance.phrases.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage) }
             }
             Label {
-                visible: card.line.next !== ""
-                role: "label"
+                visible: card.line.next !== 0
+                role: Label.Small
                 Layout.fillWidth: true
-                text: qsTr("Next bath: %1").arg(Look.words.dayLong(card.line.next))
+                text: qsTr("Next bath: %1").arg(Appearance.phrases.dayLong(card.line.next))
             }
             Wrap {
-                visible: card.line.stage === "first-course"
+                visible: card.line.stage === Stage.FirstCourse
                 Layout.fillWidth: true
                 spacing: Theme.small
                 Repeater {
                     model: card.line.sessions
                     Rectangle {
-                        required property var modelData
+                        id: session
+                        required property courseLine modelData
                         implicitWidth: when.implicitWidth + 2 * Theme.gap
                         implicitHeight: when.implicitHeight + 2 * Theme.small
                         radius: Theme.radiusSmall
@@ -48,10 +58,10 @@ Frame {
                         Label {
                             id: when
                             anchors.centerIn: parent
-                            role: "label"
-                            color: parent.modelData.done ? Theme.mainInk : Theme.ink
-                            text: Look.words.dayShort(parent.modelData.date)
-                            Accessible.name: parent.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
+                            role: Label.Small
+                            color: session.modelData.done ? Theme.mainInk : Theme.ink
+                            text: Appearance.phrases.dayShort(session.modelData.day)
+                            Accessible.name: session.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
                         }
                     }
                 }
@@ -60,7 +70,7 @@ Frame {
             Wrap {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                ActionButton { text: card.line.stage === "not-started" ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.page("CoursePlan", { site: card.line.treatedAs }) }
+                ActionButton { text: card.line.stage === Stage.NotStarted ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.openCourse(card.line.treatedAs) }
                 ActionButton { text: card.line.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
             }
         }
@@ -68,79 +78,79 @@ Frame {
 
     Card {
         visible: PlanModel.limits.length > 0
-        Label { role: "lead"; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Label { role: Label.Lead; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         Label {
             visible: PlanModel.limits.length > 0 && PlanModel.person.birth === ""
             Layout.fillWidth: true
             text: qsTr("Your birthday is not set, so the lower limits for children count.")
         }
-        Label { visible: PlanModel.person.age === "child" && PlanModel.person.adult !== ""; role: "strong"; Layout.fillWidth: true; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult) }
+        Label { visible: PlanModel.person.child && PlanModel.person.adult !== ""; role: Label.Strong; Layout.fillWidth: true; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult) }
         Repeater {
             model: PlanModel.limits
             ColumnLayout {
                 id: limit
-                required property var modelData
+                required property limitLine modelData
                 Layout.fillWidth: true
                 spacing: Theme.tight
                 GridLayout {
                     columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
-                    Label { Layout.fillWidth: true; text: [Look.words.treated(limit.modelData.site), Look.words.waveform(limit.modelData.waveform)].join(" · ") }
-                    Label { role: "strong"; text: limit.modelData.allowed ? qsTr("at most %1").arg(Look.words.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                    Label { Layout.fillWidth: true; text: "%1 · %2".arg(Appearance.phrases.treated(limit.modelData.site)).arg(Appearance.phrases.waveform(limit.modelData.waveform)) }
+                    Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
                 }
-                Label { role: "label"; Layout.fillWidth: true; text: limit.modelData.source }
+                Label { role: Label.Small; Layout.fillWidth: true; text: limit.modelData.source }
             }
         }
     }
 
     PlanRow {
         title: qsTr("Health questions")
-        value: PlanModel.screeningDue === "full" ? qsTr("To be answered") : PlanModel.screeningRows.some(r => r.yes && r.clearedBy === "" && r.outcome !== "mention") ? qsTr("Something stands in the way") : qsTr("Answered")
-        onClicked: Router.page("HealthQuestions", {})
+        value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Something stands in the way") : qsTr("Answered")
+        onClicked: Router.page(Part.HealthQuestionsPart)
     }
     PlanRow {
         title: qsTr("Machine and kit")
         value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n bath(s) left", "", page.machine.sessionsLeft) : page.machine.name
-        onClicked: Router.page("MachinePage", {})
+        onClicked: Router.page(Part.MachinePagePart)
     }
     PlanRow {
         title: qsTr("Reminders")
-        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Look.words.clock(page.reminders.checkIn)).arg(Look.words.clock(page.reminders.quietFrom)).arg(Look.words.clock(page.reminders.quietUntil)) : qsTr("Off")
-        onClicked: Router.page("RemindersPage", {})
+        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Appearance.phrases.clock(page.reminders.checkIn)).arg(Appearance.phrases.clock(page.reminders.quietFrom)).arg(Appearance.phrases.clock(page.reminders.quietUntil)) : qsTr("Off")
+        onClicked: Router.page(Part.RemindersPagePart)
     }
     PlanRow {
         title: qsTr("Voice and tones")
-        value: ({ both: qsTr("Voice and tones"), voice: qsTr("Voice only"), tones: qsTr("Tones only"), none: qsTr("Vibration only") })[PlanModel.sound] || ""
-        onClicked: Router.page("SoundPage", {})
+        value: page.soundName(PlanModel.sound)
+        onClicked: Router.page(Part.SoundPagePart)
     }
     PlanRow {
         title: qsTr("Days away")
-        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Look.words.dayLong(PlanModel.away[0].from)).arg(Look.words.dayLong(PlanModel.away[0].to)) : qsTr("None")
-        onClicked: Router.page("AwayPage", {})
+        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
+        onClicked: Router.page(Part.AwayPagePart)
     }
     PlanRow {
         title: qsTr("People")
-        value: Store.people.map(p => p.name || qsTr("Me")).join(", ")
-        onClicked: Router.page("People", {})
+        value: page.names(Store.people)
+        onClicked: Router.page(Part.PeoplePart)
     }
     PlanRow {
         title: qsTr("Care sheet")
-        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Look.words.dayYear(page.sheet.given)) : qsTr("None yet")
-        onClicked: Router.page("CareSheetPage", {})
+        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Appearance.phrases.dayYear(page.sheet.given)) : qsTr("None yet")
+        onClicked: Router.page(Part.CareSheetPagePart)
     }
     PlanRow {
         title: qsTr("Appearance and language")
-        value: { const t = Look.theme; return t === "dark" ? qsTr("Dark") : t === "light" ? qsTr("Light") : qsTr("As the phone") }
-        onClicked: Router.page("SettingsPage", {})
+        value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("As the phone")
+        onClicked: Router.page(Part.SettingsPagePart)
     }
     PlanRow {
         title: qsTr("Back-up, export and delete")
         value: ""
-        onClicked: Router.page("KeepPage", {})
+        onClicked: Router.page(Part.KeepPagePart)
     }
     PlanRow {
         title: qsTr("About and cautions")
-        value: qsTr("Version %1").arg(Look.version)
-        onClicked: Router.page("About", {})
+        value: qsTr("Version %1").arg(Appearance.version)
+        onClicked: Router.page(Part.AboutPart)
     }
 }

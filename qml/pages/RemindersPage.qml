@@ -17,26 +17,30 @@ Frame {
     property real risk: PlanModel.risk
     readonly property var chances: [0.1, 0.2, 0.3, 0.4]
     Component.onCompleted: {
-        const r = PlanModel.reminders
-        on = r.on; checkIn = r.checkIn; sessions = r.sessions; quietFrom = r.quietFrom; quietUntil = r.quietUntil; backupMonthly = r.backupMonthly
+        on = PlanModel.reminders.on
+        checkIn = PlanModel.reminders.checkIn
+        sessions = PlanModel.reminders.sessions
+        quietFrom = PlanModel.reminders.quietFrom
+        quietUntil = PlanModel.reminders.quietUntil
+        backupMonthly = PlanModel.reminders.backupMonthly
     }
     function moved(minutes, by) { return (minutes + day + by) % day }
     Card {
-        OneOf { label: qsTr("Reminders"); options: [{ value: "on", text: qsTr("On") }, { value: "off", text: qsTr("Off") }]; value: page.on ? "on" : "off"; onChosen: v => page.on = v === "on" }
-        Stepper { label: qsTr("Daily check-in"); shown: Look.words.clock(page.checkIn); onLess: page.checkIn = page.moved(page.checkIn, -page.half); onMore: page.checkIn = page.moved(page.checkIn, page.half) }
-        Stepper { label: qsTr("Baths"); shown: Look.words.clock(page.sessions); onLess: page.sessions = page.moved(page.sessions, -page.half); onMore: page.sessions = page.moved(page.sessions, page.half) }
-        Stepper { label: qsTr("Quiet from"); shown: Look.words.clock(page.quietFrom); onLess: page.quietFrom = page.moved(page.quietFrom, -page.half); onMore: page.quietFrom = page.moved(page.quietFrom, page.half) }
-        Stepper { label: qsTr("Quiet until"); shown: Look.words.clock(page.quietUntil); onLess: page.quietUntil = page.moved(page.quietUntil, -page.half); onMore: page.quietUntil = page.moved(page.quietUntil, page.half) }
-        OneOf { label: qsTr("Remind of a back-up each month"); options: [{ value: "on", text: qsTr("Yes") }, { value: "off", text: qsTr("No") }]; value: page.backupMonthly ? "on" : "off"; onChosen: v => page.backupMonthly = v === "on" }
+        OneOf { label: qsTr("Reminders"); options: [{ value: true, text: qsTr("On") }, { value: false, text: qsTr("Off") }]; value: page.on; onChosen: v => page.on = v }
+        Stepper { label: qsTr("Daily check-in"); shown: Appearance.phrases.clock(page.checkIn); onLess: page.checkIn = page.moved(page.checkIn, -page.half); onMore: page.checkIn = page.moved(page.checkIn, page.half) }
+        Stepper { label: qsTr("Baths"); shown: Appearance.phrases.clock(page.sessions); onLess: page.sessions = page.moved(page.sessions, -page.half); onMore: page.sessions = page.moved(page.sessions, page.half) }
+        Stepper { label: qsTr("Quiet from"); shown: Appearance.phrases.clock(page.quietFrom); onLess: page.quietFrom = page.moved(page.quietFrom, -page.half); onMore: page.quietFrom = page.moved(page.quietFrom, page.half) }
+        Stepper { label: qsTr("Quiet until"); shown: Appearance.phrases.clock(page.quietUntil); onLess: page.quietUntil = page.moved(page.quietUntil, -page.half); onMore: page.quietUntil = page.moved(page.quietUntil, page.half) }
+        OneOf { label: qsTr("Remind of a back-up each month"); options: [{ value: true, text: qsTr("Yes") }, { value: false, text: qsTr("No") }]; value: page.backupMonthly; onChosen: v => page.backupMonthly = v }
     }
     Card {
         OneOf {
             label: qsTr("A top-up counts as due when the chance of dampness reaches")
-            options: page.chances.map(c => ({ value: String(c), text: Look.words.percent(c) }))
-            value: String(page.risk)
-            onChosen: v => page.risk = Number(v)
+            options: page.chances.map(c => ({ value: c, text: Appearance.phrases.percent(c) }))
+            value: page.risk
+            onChosen: v => page.risk = v
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.") }
     }
     ActionButton {
         kind: ButtonFace.Main

@@ -6,20 +6,20 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Skin after a bath")
-    property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
+    property int site: DiaryModel.sites[0] ?? DiarySite.Hands
     property var skin: []
-    readonly property bool serious: skin.includes("blister") || skin.includes("burn")
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    readonly property bool serious: skin.includes(SkinFinding.Blister) || skin.includes(SkinFinding.Burn)
+    SiteOf { site: page.site; onChosen: v => page.site = v }
     SomeOf {
-        tokens: Look.words.skinFindings
-        name: token => Look.words.skin(token)
+        values: Appearance.phrases.skinFindings
+        name: value => Appearance.phrases.skin(value)
         chosen: page.skin
-        alone: "fine"
+        alone: SkinFinding.Fine
         onToggled: now => page.skin = now
     }
     Card {
         visible: page.serious
-        kind: "danger"
+        kind: Card.Danger
         Label { Layout.fillWidth: true; text: qsTr("Burns or blisters: no bath there until a clinician has looked at it.") }
     }
     Field { id: note; label: qsTr("Note"); hint: qsTr("May stay empty.") }

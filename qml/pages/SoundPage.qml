@@ -4,11 +4,13 @@ import Firstdew
 
 // How a bath is led aloud.
 Frame {
+    id: page
+    readonly property var sounds: [{ value: SoundChoice.Both, text: qsTr("Voice and tones") }, { value: SoundChoice.Voice, text: qsTr("Voice only") }, { value: SoundChoice.Tones, text: qsTr("Tones only") }]
     readonly property bool canSpeak: BathModel.deviceSpeaks
 
-    Component.onCompleted: BathModel.askVoice(Look.language)
+    Component.onCompleted: BathModel.askVoice(Appearance.language)
     // The system's speech service may still be starting.
-    Timer { interval: 10000; repeat: true; running: !canSpeak; onTriggered: BathModel.askVoice(Look.language) }
+    Timer { interval: 10000; repeat: true; running: !page.canSpeak; onTriggered: BathModel.askVoice(Appearance.language) }
 
     canGoBack: true
     title: qsTr("Voice and tones")
@@ -16,33 +18,32 @@ Frame {
     Card {
         OneOf {
             label: qsTr("What is heard")
-            options: [{ value: "both", text: qsTr("Voice and tones") }, { value: "voice", text: qsTr("Voice only") }, { value: "tones", text: qsTr("Tones only") }]
-                     .concat(BathModel.canVibrate ? [{ value: "none", text: qsTr("Vibration only") }] : [])
+            options: BathModel.canVibrate ? page.sounds.concat([{ value: SoundChoice.None, text: qsTr("Vibration only") }]) : page.sounds
             value: PlanModel.sound
-            onChosen: v => { Store.setPreference("sound", v); if (v === "none") PlanModel.vibration = true }
+            onChosen: v => { PlanModel.sound = v; if (v === SoundChoice.None) PlanModel.vibration = true }
         }
-        Label { visible: PlanModel.sound === "none"; Layout.fillWidth: true; text: qsTr("With both hands under water nobody feels the phone: there, voice and tones are heard all the same.") }
+        Label { visible: PlanModel.sound === SoundChoice.None; Layout.fillWidth: true; text: qsTr("With both hands under water nobody feels the phone: there, voice and tones are heard all the same.") }
         OneOf {
-            visible: BathModel.canVibrate && PlanModel.sound !== "none"
+            visible: BathModel.canVibrate && PlanModel.sound !== SoundChoice.None
             label: qsTr("Each step also felt as a vibration")
-            options: [{ value: "on", text: qsTr("Yes") }, { value: "off", text: qsTr("No") }]
-            value: PlanModel.vibration ? "on" : "off"
-            onChosen: v => PlanModel.vibration = v === "on"
+            options: [{ value: true, text: qsTr("Yes") }, { value: false, text: qsTr("No") }]
+            value: PlanModel.vibration
+            onChosen: v => PlanModel.vibration = v
         }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
         OneOf {
             label: qsTr("Whose voice")
-            options: [{ value: "recorded", text: qsTr("Recorded voice") }, { value: "device", text: qsTr("Voice of this device") }]
+            options: [{ value: VoiceChoice.Recorded, text: qsTr("Recorded voice") }, { value: VoiceChoice.Device, text: qsTr("Voice of this device") }]
             value: PlanModel.voice
-            closed: canSpeak ? [] : ["device"]
-            onChosen: v => Store.setPreference("voice", v)
+            closed: page.canSpeak ? [] : [VoiceChoice.Device]
+            onChosen: v => PlanModel.voice = v
         }
-        Label { visible: !canSpeak; role: "label"; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
+        Label { visible: !page.canSpeak; role: Label.Small; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
         Label {
-            visible: Look.language !== "en" && !(canSpeak && PlanModel.voice === "device")
-            role: "label"
+            visible: !Appearance.english && !(page.canSpeak && PlanModel.voice === VoiceChoice.Device)
+            role: Label.Small
             Layout.fillWidth: true
-            text: canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")
+            text: page.canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")
         }
         ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     }

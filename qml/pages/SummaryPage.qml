@@ -10,7 +10,7 @@ Frame {
     Label { Layout.fillWidth: true; text: qsTr("One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.") }
     OneOf {
         label: qsTr("How far back")
-        options: [{ value: "30", text: qsTr("A month") }, { value: "91", text: qsTr("Three months") }, { value: "182", text: qsTr("Half a year") }, { value: "365", text: qsTr("A year") }]
+        options: [{ value: 30, text: qsTr("A month") }, { value: 90, text: qsTr("Three months") }, { value: 182, text: qsTr("Half a year") }, { value: 365, text: qsTr("A year") }]
         value: SummaryModel.days
         onChosen: days => SummaryModel.days = days
     }
@@ -23,14 +23,14 @@ Frame {
             model: SummaryModel.questions
             Item {
                 id: asked
-                required property var modelData
+                required property questionLine modelData
                 Layout.fillWidth: true
                 implicitHeight: Math.max(words.implicitHeight, back.implicitHeight)
                 Label { id: words; text: asked.modelData.text; anchors { left: parent.left; right: back.left; verticalCenter: parent.verticalCenter } }
                 IconButton { id: back; anchors.right: parent.right; iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
             }
         }
-        Label { visible: SummaryModel.questions.length === 0; role: "label"; Layout.fillWidth: true; text: qsTr("What you want to ask stands at the end of the page.") }
+        Label { visible: SummaryModel.questions.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("What you want to ask stands at the end of the page.") }
         Field { id: question; label: qsTr("Your question") }
         ActionButton { text: qsTr("Put it on the page"); Layout.fillWidth: true; enabled: question.text.trim() !== ""; onClicked: { SummaryModel.ask(question.text); question.text = "" } }
     }

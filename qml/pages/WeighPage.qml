@@ -6,16 +6,16 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Weighing")
-    property string site: DiaryModel.sites.length > 0 ? DiaryModel.sites[0] : "hands"
-    readonly property real before: Look.words.numberIn(first.text)
-    readonly property real after: Look.words.numberIn(second.text)
-    readonly property real minutes: Look.words.numberIn(time.text)
+    property int site: DiaryModel.sites[0] ?? DiarySite.Hands
+    readonly property real before: Appearance.phrases.numberIn(first.text)
+    readonly property real after: Appearance.phrases.numberIn(second.text)
+    readonly property real minutes: Appearance.phrases.numberIn(time.text)
     readonly property bool good: first.text !== "" && second.text !== "" && before > 0 && after >= before && minutes > 0
     Label { Layout.fillWidth: true; text: qsTr("Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.") }
-    OneOf { visible: options.length > 1; options: DiaryModel.sites.map(s => ({ value: s, text: Look.words.site(s) })); value: page.site; onChosen: v => page.site = v }
+    SiteOf { site: page.site; onChosen: v => page.site = v }
     Field { id: first; label: qsTr("Before, in milligrams"); inputMethodHints: Qt.ImhFormattedNumbersOnly }
     Field { id: second; label: qsTr("After, in milligrams"); inputMethodHints: Qt.ImhFormattedNumbersOnly; problem: text !== "" && first.text !== "" && !(page.after >= page.before) ? qsTr("It cannot weigh less afterwards; weigh again.") : "" }
     Field { id: time; label: qsTr("Minutes"); text: "5"; inputMethodHints: Qt.ImhFormattedNumbersOnly }
-    Label { visible: page.good; role: "strong"; Layout.fillWidth: true; text: page.good ? qsTr("%1 mg a minute").arg(Look.words.number((page.after - page.before) / page.minutes, 1)) : "" }
+    Label { visible: page.good; role: Label.Strong; Layout.fillWidth: true; text: page.good ? qsTr("%1 mg a minute").arg(Appearance.phrases.number((page.after - page.before) / page.minutes, 1)) : "" }
     ActionButton { kind: ButtonFace.Main; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.good; onClicked: if (DiaryModel.addWeighing(page.site, page.before, page.after, page.minutes)) Router.back() }
 }

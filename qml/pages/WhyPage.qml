@@ -7,16 +7,17 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Why?")
-    property string site: TodayModel.first >= 0 ? TodayModel.sites[TodayModel.first].site : ""
-    readonly property var matter: TodayModel.sites.find(s => s.site === site) || null
-    readonly property bool reckoned: matter !== null && spells.known && matter.stage !== "not-started" && matter.stage !== "first-course"
+    readonly property int site: Router.site
+    property siteToday matter: TodayModel.of(site)
+    Connections { target: TodayModel; function onChanged() { page.matter = TodayModel.of(page.site) } }
+    readonly property bool reckoned: matter.known && spells.known && matter.stage !== Stage.NotStarted && matter.stage !== Stage.FirstCourse
     Card {
-        visible: page.matter !== null
-        Label { role: "label"; text: page.matter ? Look.words.site(page.matter.site) : ""; Layout.fillWidth: true }
-        Heading { text: page.matter ? page.matter.title : "" }
+        visible: page.matter.known
+        Label { role: Label.Small; text: Appearance.phrases.site(page.matter.site); Layout.fillWidth: true }
+        Heading { text: page.matter.title }
         Repeater {
-            model: page.matter ? page.matter.reasons : []
-            LeadLine { required property var modelData; iconName: "drop"; iconColor: Theme.main; text: modelData.text }
+            model: page.matter.reasons
+            LeadLine { required property string modelData; iconName: "drop"; iconColor: Theme.main; text: modelData }
         }
     }
     Card {
@@ -26,9 +27,10 @@ Frame {
     Card {
         visible: page.reckoned
         Heading { text: qsTr("How long your dry spells last") }
-        Label { role: "tiny"; Layout.fillWidth: true; text: qsTr("Share of spells still dry") }
+        Label { role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Share of spells still dry") }
         DrySpellChart {
             id: spells
+            diary: DiaryModel
             site: page.site
             Layout.fillWidth: true
             Layout.preferredHeight: Theme.curve + 5 * Theme.tiny + barsHeight
@@ -38,22 +40,22 @@ Frame {
             accent: Theme.nowText
             family: Theme.family
             textSize: Theme.tiny
-            mirrored: Qt.application.layoutDirection === Qt.RightToLeft
+            mirrored: Appearance.rightToLeft
             Accessible.role: Accessible.Chart
             Accessible.name: qsTr("How long your dry spells last")
             Accessible.description: saying
         }
         Label { Layout.fillWidth: true; text: spells.saying }
         Label { visible: text !== ""; Layout.fillWidth: true; text: spells.todaySaying }
-        Label { role: "label"; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.") }
     }
     Label {
         visible: page.reckoned
-        role: "label"
+        role: Label.Small
         Layout.fillWidth: true
-        text: page.matter ? qsTr("Reckoned from %n dry spell(s) in your diary.", "", page.matter.spells)
+        text: page.matter.known ? qsTr("Reckoned from %n dry spell(s) in your diary.", "", page.matter.spells)
                             + " " + qsTr("Still going on, or ended by a bath while dry: %1.").arg(page.matter.censored)
-                            + (page.matter.due ? " " + qsTr("A top-up counts as due when the chance of dampness reaches %1: %2.").arg(Look.words.percent(page.matter.risk)).arg(Look.words.dayLong(page.matter.due)) : "") : ""
+                            + (page.matter.due !== 0 ? " " + qsTr("A top-up counts as due when the chance of dampness reaches %1: %2.").arg(Appearance.phrases.percent(page.matter.risk)).arg(Appearance.phrases.dayLong(page.matter.due)) : "") : ""
     }
-    Label { role: "label"; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }
+    Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }
 }

@@ -92,7 +92,7 @@ public:
     /// own.)
     explicit Theme(QObject* owner);
     ~Theme() override;
-    /// There is one as long as there is a Look.
+    /// There is one as long as there is an Appearance.
     static Theme* instance();
     static Theme* create(QQmlEngine*, QJSEngine*);
     /// What the person chose; `textScale` from 0.85 to 2.

@@ -1,7 +1,9 @@
 #include "BathChoice.h"
 
+#include "protocol/CareSheets.h"
 #include "protocol/MayBegin.h"
 #include "words/BathWords.h"
+#include "words/Errors.h"
 
 #include <QVariantMap>
 #include <algorithm>
@@ -37,14 +39,14 @@ void BathChoice::settle()
     const auto& s = m_store.situation();
     if (!m_chosen && s.first)
         m_site = s.sites[*s.first].treatedAs;
-    const auto* sheet = m_store.record().latest<CareSheet>();
-    const Machine m = machine();
-    const bool pulsed = m_site == Site::Armpits || (sheet && sheet->payload.waveform == Waveform::Pulsed) ||
-                        (s.age == AgeGroup::Child && m.pulsed) || !m.direct;
-    m_waveform = pulsed ? Waveform::Pulsed : Waveform::Direct;
-    const auto ways = protocol::waysFor(m_site);
-    if (std::find(ways.begin(), ways.end(), m_way) == ways.end())
-        m_way = ways.front();
+    m_waveform = protocol::waveformFor(m_store.diary(), m_site);
+    settleWay();
+}
+
+void BathChoice::settleWay()
+{
+    if (refusalOfWay())
+        m_way = protocol::waysFor(m_site, machine(), m_store.situation().age).front().way; // open ones first
 }
 
 QVariantList BathChoice::sites() const
@@ -54,7 +56,7 @@ QVariantList BathChoice::sites() const
         const auto& used = m_store.situation().sites;
         const bool inUse = std::any_of(used.begin(), used.end(), [&](const auto& s) { return s.treatedAs == site; });
         const auto phases = protocol::phasesFor(site);
-        out.append(QVariantMap{{"site", token(site)},
+        out.append(QVariantMap{{"site", static_cast<int>(site)},
                                {"name", words::siteName(site)},
                                {"minutes", words::minutes(phases.hold.s * phases.phases / 60)},
                                {"inUse", inUse}});
@@ -78,25 +80,31 @@ QVariantList BathChoice::waveforms() const
 QVariantList BathChoice::ways() const
 {
     QVariantList out;
-    for (const auto w : protocol::waysFor(m_site))
-        out.append(QVariantMap{{"way", token(w)}, {"name", words::wayName(w)}, {"hint", words::wayHint(w)}});
+    for (const auto& [way, bar] : protocol::waysFor(m_site, machine(), m_store.situation().age)) {
+        const auto error = protocol::refusalOfWay(m_site, way, machine(), m_store.situation().age);
+        out.append(QVariantMap{{"way", token(way)},
+                               {"name", words::wayName(way)},
+                               {"allowed", !bar},
+                               {"hint", error ? words::errorSentence(*error) : words::wayHint(way)}});
+    }
     return out;
 }
 
-Machine BathChoice::machine() const
+std::optional<Error> BathChoice::refusalOfWay() const
 {
-    const auto* m = m_store.record().latest<Machine>();
-    return m ? m->payload : Machine{};
+    return protocol::refusalOfWay(m_site, m_way, machine(), m_store.situation().age);
 }
+
+Machine BathChoice::machine() const { return m_store.diary().machine.value_or(Machine{}); }
 
 protocol::LimitAnswer BathChoice::limitWith(Waveform waveform) const
 {
-    return protocol::limitFor(protocol::limitQueryFor(m_store.record(), m_site, waveform, m_store.situation().today));
+    return protocol::limitFor(protocol::limitQueryFor(m_store.diary(), m_site, waveform));
 }
 
 protocol::CurrentAdvice BathChoice::advice() const
 {
-    return protocol::currentAdviceFor(m_store.record(), m_site, m_waveform, limit().limit, m_store.situation().today);
+    return protocol::currentAdviceFor(m_store.diary(), m_site, m_waveform, limit().limit);
 }
 
 Result<protocol::Script> BathChoice::script() const
@@ -109,18 +117,17 @@ Result<protocol::Script> BathChoice::script() const
     q.way = m_way;
     q.firstSide = m_side;
     q.limit = limit().limit;
-    if (const auto* sheet = m_store.record().latest<CareSheet>()) {
-        q.raise = sheet->payload.raise.value_or(q.raise);
-        q.lower = sheet->payload.lower.value_or(q.lower);
-        q.swapping = sheet->payload.swapping.value_or(q.swapping);
-    }
+    const auto allowances = protocol::allowancesFor(m_store.diary(), m_site);
+    q.raise = allowances.raise;
+    q.lower = allowances.lower;
+    q.swapping = allowances.swapping;
     return protocol::scriptFor(q);
 }
 
 std::string BathChoice::giver() const
 {
-    const auto* sheet = m_store.record().latest<CareSheet>();
-    return sheet ? sheet->payload.who : std::string();
+    const auto* sheet = protocol::sheetFor(m_store.diary(), m_site);
+    return sheet ? sheet->who : std::string();
 }
 
 } // namespace firstdew::viewmodels

@@ -27,6 +27,8 @@ public:
     /// Picks what the person most likely wants: the site that matters now unless one was chosen, the current that suits
     /// it.
     void settle();
+    /// Another way of working where the chosen one is not open.
+    void settleWay();
     /// The session is over: the next one is chosen anew.
     void forget();
 
@@ -36,6 +38,8 @@ public:
     [[nodiscard]] QVariantList ways() const;
 
     [[nodiscard]] facts::Machine machine() const;
+    /// Why the chosen way of working is not open.
+    [[nodiscard]] std::optional<facts::Error> refusalOfWay() const;
     [[nodiscard]] protocol::LimitAnswer limit() const { return limitWith(m_waveform); }
     [[nodiscard]] protocol::CurrentAdvice advice() const;
     [[nodiscard]] facts::Result<protocol::Script> script() const;

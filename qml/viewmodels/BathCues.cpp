@@ -10,7 +10,6 @@ namespace firstdew::viewmodels {
 
 namespace {
 
-constexpr const char* kVibration = "vibration";
 /// The end of a step is known to the second; what moves by less has not moved.
 constexpr long long kSameEndMs = 1500;
 
@@ -32,12 +31,7 @@ bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
 
 } // namespace
 
-bool wantsVibration(const Store& store) { return store.preference(kVibration).value_or("on") == "on"; }
-
-void setWantsVibration(Store& store, bool wanted)
-{
-    store.setPreference(QString::fromLatin1(kVibration), wanted ? QStringLiteral("on") : QStringLiteral("off"));
-}
+bool wantsVibration(const Store& store) { return store.diary().preferences.vibration; }
 
 void BathCues::give(const bath::Effect& effect)
 {
@@ -62,7 +56,10 @@ void BathCues::give(const bath::Effect& effect)
         m_ports.voice.tone("done");
         pulse();
         break;
-    case EffectKind::AskMeanwhile:
+    case EffectKind::AskMeanwhile: // nobody led, and current may flow: as loud as the alarm
+        m_ports.voice.alarm(prompt());
+        m_ports.haptics.alarm();
+        break;
     case EffectKind::Interrupted: break;
     }
 }

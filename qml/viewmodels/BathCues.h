@@ -22,7 +22,6 @@ struct BathPorts {
 
 /// Whether the person wants to feel each step; an alarm is felt whatever was chosen.
 [[nodiscard]] bool wantsVibration(const Store& store);
-void setWantsVibration(Store& store, bool wanted);
 
 /// Has a session heard, felt and shown outside the app, as far as the person chose and the system can.
 class BathCues {

@@ -1,12 +1,14 @@
 #include "BathModel.h"
 
 #include "BathView.h"
+#include "Edge.h"
+#include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
+#include "protocol/Skin.h"
 #include "words/BathWords.h"
 #include "words/Errors.h"
 
 #include <QPointer>
-#include <QQmlEngine>
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -16,11 +18,7 @@ using protocol::PrepItem;
 
 namespace {
 
-BathModel* theModel = nullptr;
 /// A clearance with no end of its own is asked again after this time (our own choice, cautious).
-constexpr int kClearanceDays = 180;
-/// Sessions left in the batteries at which new ones should be at hand (our own choice).
-constexpr int kCellsLow = 1;
 
 QString pageOf(bath::Phase phase)
 {
@@ -33,18 +31,9 @@ QString pageOf(bath::Phase phase)
 
 } // namespace
 
-BathModel* BathModel::instance() { return theModel; }
-
-BathModel* BathModel::create(QQmlEngine*, QJSEngine*)
-{
-    QQmlEngine::setObjectOwnership(theModel, QQmlEngine::CppOwnership);
-    return theModel;
-}
-
 BathModel::BathModel(Store& store, BathPorts ports)
     : m_store(store), m_cues(store, ports), m_choice(store), m_bath(store, m_cues)
 {
-    theModel = this;
     connect(&m_bath, &RunningBath::moved, this, &BathModel::ticked);
     connect(&m_bath, &RunningBath::turned, this, &BathModel::follow);
     connect(&m_bath, &RunningBath::refused, this, &BathModel::refuse);
@@ -91,9 +80,11 @@ QString BathModel::lengthText() const
     return script ? words::lengthSentence(*script) : QString();
 }
 
-void BathModel::chooseSite(const QString& site)
+ui::Site::Value BathModel::site() const { return ui::shown(m_choice.site()); }
+
+void BathModel::chooseSite(ui::Site::Value site)
 {
-    m_choice.setSite(valueOf<Site>(site).value_or(m_choice.site()));
+    m_choice.setSite(ui::core(site).value_or(m_choice.site()));
     emit changed();
 }
 
@@ -106,6 +97,7 @@ void BathModel::chooseWaveform(const QString& waveform)
 void BathModel::chooseWay(const QString& way)
 {
     m_choice.setWay(valueOf<WayOfWorking>(way).value_or(m_choice.way()));
+    m_choice.settleWay();
     emit changed();
 }
 
@@ -124,13 +116,16 @@ void BathModel::toPage(const QString& page)
 
 void BathModel::goOn()
 {
-    const LocalDate today = m_store.situation().today;
-    if (const auto may = protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), today);
-        !may && may.error().code == "session-today") {
+    if (skinBarred()) {
+        toPage(QStringLiteral("blocked"));
+        return;
+    }
+    if (const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
+        !may && !may.error().code.starts_with("screening") && may.error().code != "short-question-due") {
         refuse(words::errorSentence(may.error()));
         return;
     }
-    const auto due = protocol::screeningDue(m_store.record(), today);
+    const auto due = protocol::screeningDue(m_store.diary());
     m_askAll = due == protocol::ScreeningDue::Full;
     if (due == protocol::ScreeningDue::None)
         answersDone();
@@ -143,10 +138,9 @@ void BathModel::back()
     toPage(m_page == QLatin1String("prepare") && m_askAll ? QStringLiteral("screening") : QStringLiteral("choose"));
 }
 
-protocol::ScreeningVerdict BathModel::verdict() const
-{
-    return protocol::screen(m_store.record(), m_choice.site(), m_store.situation().today);
-}
+bool BathModel::skinBarred() const { return protocol::skinBar(m_store.diary(), m_choice.site()).has_value(); }
+
+protocol::ScreeningVerdict BathModel::verdict() const { return protocol::screen(m_store.diary(), m_choice.site()); }
 
 void BathModel::nothingChanged()
 {
@@ -162,7 +156,7 @@ void BathModel::somethingChanged()
 
 void BathModel::answersDone()
 {
-    if (verdict().outcome != protocol::ScreeningOutcome::Go) {
+    if (skinBarred() || verdict().outcome != protocol::ScreeningOutcome::Go) {
         toPage(QStringLiteral("blocked"));
         return;
     }
@@ -177,12 +171,15 @@ void BathModel::answersDone()
 QStringList BathModel::blockedBy() const
 {
     QStringList out;
+    for (const auto site : allOf<DiarySite>())
+        if (const auto bar = protocol::skinBar(m_store.diary(), site); bar && treats(m_choice.site()).contains(site))
+            out.append(tr("%1: %2").arg(words::siteName(site), words::skinName(bar->finding)));
     for (const auto row : verdict().deciding)
         out.append(words::screeningShort(row));
     return out;
 }
 
-bool BathModel::blockedForGood() const { return verdict().outcome == protocol::ScreeningOutcome::Stop; }
+bool BathModel::blockedForGood() const { return skinBarred() || verdict().outcome == protocol::ScreeningOutcome::Stop; }
 
 void BathModel::cleared(const QString& who)
 {
@@ -192,11 +189,15 @@ void BathModel::cleared(const QString& who)
         return;
     }
     std::vector<Payload> words;
+    for (const auto site : allOf<DiarySite>())
+        if (treats(m_choice.site()).contains(site) && protocol::skinBar(m_store.diary(), site))
+            words.emplace_back(SkinClearance{site, name.toStdString(), m_store.situation().today});
+    const bool onlySkin = !words.empty();
     for (const auto row : verdict().deciding)
-        words.emplace_back(
-            Clearance{row, name.toStdString(), m_store.situation().today, m_store.situation().today + kClearanceDays});
-    if (m_store.appendAll(std::move(words)))
-        answersDone();
+        words.emplace_back(Clearance{row, name.toStdString(), m_store.situation().today, {}});
+    if (!m_store.append(words))
+        return;
+    onlySkin ? goOn() : answersDone();
 }
 
 std::vector<PrepItem> BathModel::linesToTick() const
@@ -276,18 +277,25 @@ void BathModel::start()
     if (!ready())
         return;
     // The answers may have changed since the questions were passed, and the day with them.
-    if (verdict().outcome != protocol::ScreeningOutcome::Go) {
+    if (skinBarred() || verdict().outcome != protocol::ScreeningOutcome::Go) {
         toPage(QStringLiteral("blocked"));
         return;
     }
-    if (const auto gate =
-            protocol::mayBegin(m_store.record(), m_choice.site(), m_choice.waveform(), m_store.situation().today);
+    if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
         !gate) {
         refuse(words::errorSentence(gate.error()));
         return;
     }
+    if (const auto barred = m_choice.refusalOfWay()) {
+        refuse(words::errorSentence(*barred));
+        return;
+    }
     const auto script = m_choice.script();
-    if (!m_audible) // no prompt, and above all no alarm, would be heard
+    m_audible = m_audible || m_cues.prepare(); // it may be there by now
+    const bool under = m_choice.way() == WayOfWorking::HandsUnder;
+    if (!m_audible && under)
+        refuse(words::errorSentence({"voice-needed", "sound", {}}));
+    else if (!m_audible) // no prompt, and above all no alarm, would be heard
         refuse(words::errorSentence({"part-missing", "sound", {}}));
     else if (!script)
         refuse(words::errorSentence(script.error()));
@@ -303,7 +311,21 @@ void BathModel::refuse(const QString& why)
     emit refusalChanged();
 }
 
-QVariantMap BathModel::running() const { return m_bath.state() ? runningView(*m_bath.state()) : QVariantMap(); }
+QVariantMap BathModel::running() const
+{
+    if (!m_bath.state())
+        return {};
+    QVariantMap view = runningView(*m_bath.state());
+    view["unsaved"] = m_bath.unsaved();
+    // Where the voice speaks of the list, the list is shown.
+    QStringList list;
+    if (view["kind"] == token(protocol::StepKind::CheckList))
+        for (const auto item :
+             protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds))
+            list.append(words::prepText(item));
+    view["list"] = list;
+    return view;
+}
 
 void BathModel::reading(double mA) { m_bath.send(bath::Event{BathEventKind::Reading, Milliamps{mA}, {}}); }
 
@@ -317,23 +339,26 @@ QVariantMap BathModel::afterwards() const
 {
     if (!m_bath.state())
         return {};
-    return afterView(*m_bath.state());
+    QVariantMap view = afterView(*m_bath.state());
+    view["cells"] = m_choice.machine().power == PowerSource::Cells;
+    return view;
 }
 
-bool BathModel::cellsLow() const { return m_store.situation().cellSessionsLeft.value_or(kCellsLow + 1) <= kCellsLow; }
+bool BathModel::cellsLow() const { return protocol::cellsLow(m_store.situation().cellSessionsLeft); }
 
-void BathModel::save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note)
+void BathModel::save(int comfort, double comfortable, const QList<ui::SkinFinding::Value>& skin, const QString& note)
 {
     if (!m_bath.state())
         return;
     Session s = sessionOf(*m_bath.state());
-    s.comfort = valueOf<Comfort>(comfort);
-    s.skin = setOf<SkinFinding>(skin);
+    s.comfort = ui::core(static_cast<ui::Comfort::Value>(comfort));
+    s.skin = ui::coreSet(skin);
     if (comfortable > 0)
         s.comfortable = Milliamps{comfortable};
     s.machine = m_choice.machine().name;
     s.bath = m_bath.id();
     s.note = note.toStdString();
+    m_bath.flush();
     if (m_store.append(s))
         leave();
 }

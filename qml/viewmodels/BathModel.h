@@ -20,7 +20,7 @@ class BathModel : public QObject {
     /// choose, screening, blocked, prepare, run, meanwhile, after
     Q_PROPERTY(QString page READ page NOTIFY changed)
     Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
-    Q_PROPERTY(QString site READ site NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::Site::Value site READ site NOTIFY changed)
     Q_PROPERTY(QString siteName READ siteName NOTIFY changed)
     Q_PROPERTY(QVariantList waveforms READ waveforms NOTIFY changed)
     Q_PROPERTY(QString waveform READ waveform NOTIFY changed)
@@ -55,8 +55,6 @@ class BathModel : public QObject {
 
 public:
     BathModel(Store& store, BathPorts ports);
-    /// The one of the process, made by the program before the interface is loaded.
-    static BathModel* instance();
     static BathModel* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] QString page() const { return m_page; }
@@ -64,7 +62,7 @@ public:
     [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
     [[nodiscard]] QVariantList sites() const { return m_choice.sites(); }
-    [[nodiscard]] QString site() const { return token(m_choice.site()); }
+    [[nodiscard]] ui::Site::Value site() const;
     [[nodiscard]] QString siteName() const;
     [[nodiscard]] QVariantList waveforms() const { return m_choice.waveforms(); }
     [[nodiscard]] QString waveform() const { return token(m_choice.waveform()); }
@@ -88,7 +86,7 @@ public:
     [[nodiscard]] QVariantMap afterwards() const;
     [[nodiscard]] QString refusal() const { return m_refusal; }
 
-    Q_INVOKABLE void chooseSite(const QString& site);
+    Q_INVOKABLE void chooseSite(firstdew::ui::Site::Value site);
     Q_INVOKABLE void chooseWaveform(const QString& waveform);
     Q_INVOKABLE void chooseWay(const QString& way);
     Q_INVOKABLE void chooseSide(const QString& side);
@@ -121,7 +119,9 @@ public:
     Q_INVOKABLE void stop() { m_bath.send(facts::BathEventKind::Stop); }
     Q_INVOKABLE void meanwhile(const QString& answer);
 
-    Q_INVOKABLE void save(const QString& comfort, double comfortable, const QStringList& skin, const QString& note);
+    /// A comfort below 0 was not said.
+    Q_INVOKABLE void save(int comfort, double comfortable, const QList<firstdew::ui::SkinFinding::Value>& skin,
+                          const QString& note);
     Q_INVOKABLE void leave();
 
 signals:
@@ -135,6 +135,7 @@ private:
     /// Asked of the skin before the list.
     inline static const facts::SetOf<protocol::PrepItem> kQuestions{
         protocol::PrepItem::WoundsCovered, protocol::PrepItem::NoAntiperspirant, protocol::PrepItem::NotShaved};
+    [[nodiscard]] bool skinBarred() const;
     [[nodiscard]] protocol::ScreeningVerdict verdict() const;
     /// What is seen to and ticked; what an answer tells is not asked again.
     [[nodiscard]] std::vector<protocol::PrepItem> linesToTick() const;

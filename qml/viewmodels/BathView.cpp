@@ -9,7 +9,6 @@
 namespace firstdew::viewmodels {
 
 using namespace facts;
-using protocol::StepKind;
 
 namespace {
 
@@ -21,17 +20,13 @@ std::vector<bath::MeterReading> readingsOf(const bath::State& state)
     return all;
 }
 
-/// The highest reading of those up to `most`; 0 where there is none.
-double highest(const std::vector<bath::MeterReading>& readings, double most)
+double peakOf(const bath::State& state)
 {
     double peak = 0;
-    for (const auto& r : readings)
-        if (r.current.mA <= most)
-            peak = std::max(peak, r.current.mA);
+    for (const auto& r : readingsOf(state))
+        peak = std::max(peak, r.current.mA);
     return peak;
 }
-
-double peakOf(const bath::State& state) { return highest(readingsOf(state), bath::kMostPlausibleReading.mA); }
 
 } // namespace
 
@@ -60,7 +55,13 @@ QVariantMap runningView(const bath::State& s)
             {"lastReading", s.lastReading ? s.lastReading->current.mA : s.target().mA},
             {"alarm", s.alarm},
             {"flowing", s.current != bath::Current::Zero},
-            {"under", q.way == WayOfWorking::HandsUnder},
+            {"under", bath::handsAreUnder(s)},
+            {"mostReading", bath::kMostPlausibleReading.mA},
+            {"waveform", words::waveformName(q.waveform)},
+            {"note", words::noteAtSwap(s)},
+            {"out", words::pausedName(s)},
+            {"pads", q.site == Site::Armpits},
+            {"keptRunning", q.waveform == Waveform::Direct ? words::stillDirect() : words::stillPulsed()},
             {"primary", words::primaryName(s)},
             {"all", words::leftInAll(s)},
             {"canRead", step.phase > 0}};
@@ -70,11 +71,13 @@ QVariantMap afterView(const bath::State& s)
 {
     const double most = s.script.request.limit.mA;
     // What set off the alarm is not proposed as comfortable.
-    const double within = highest(readingsOf(s), most);
+    const double within = bath::mostComfortable(s).value_or(Milliamps{0}).mA;
     return {{"completed", s.phase == bath::Phase::Finished},
             {"peak", peakOf(s)},
             {"comfortable", within},
             {"target", s.target().mA},
+            {"why", words::endSentence(s)},
+            {"pads", s.script.request.site == Site::Armpits},
             {"limit", most}};
 }
 

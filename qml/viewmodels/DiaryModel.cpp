@@ -1,10 +1,8 @@
 #include "DiaryModel.h"
 
+#include "Edge.h"
 #include "protocol/Area.h"
 #include "protocol/Sweat.h"
-#include "situation/Sites.h"
-
-#include <algorithm>
 
 namespace firstdew::viewmodels {
 
@@ -12,167 +10,144 @@ using namespace facts;
 
 namespace {
 
-std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
-
 template <class P>
-void earliest(const Record& record, std::optional<LocalDate>& out)
+void earliest(const std::vector<Entry<P>>& entries, std::optional<LocalDate>& out)
 {
-    const auto& entries = record.all<P>();
     if (!entries.empty() && (!out || entries.front().happened.date < *out))
         out = entries.front().happened.date;
 }
 
-QVariantMap bathMap(const Entry<Session>& e, LocalDate from)
+ui::DayEntry entryOf(const Entry<Session>& e)
 {
     const Session& s = e.payload;
-    return {{"id", text(e.id)},
-            {"day", e.happened.date - from},
-            {"date", text(e.happened.date)},
-            {"site", token(s.site)},
-            {"waveform", token(s.waveform)},
-            {"completed", s.completed},
-            {"comfortable", s.comfortable ? s.comfortable->mA : -1},
-            {"peak", s.peak ? s.peak->mA : -1},
-            {"comfort", s.comfort ? token(*s.comfort) : QString()},
-            {"skin", tokens(s.skin)},
-            {"note", text(s.note)}};
+    ui::DayEntry out;
+    out.kind = ui::EntryKind::Session;
+    out.treated = ui::shown(s.site);
+    out.waveform = ui::shown(s.waveform);
+    out.completed = s.completed;
+    out.comfortable = s.comfortable ? s.comfortable->mA : -1;
+    out.felt = s.comfort.has_value();
+    out.comfort = ui::shown(s.comfort.value_or(Comfort{}));
+    out.note = text(s.note);
+    return out;
 }
 
-/// usual or above, against healthy adults; empty for a child, and where height and weight are not known.
-QString judgement(const Weighing& w, const Entry<Person>* person)
+ui::DayEntry entryOf(const Entry<Hdss>& e)
 {
-    if (Store::instance()->situation().age != AgeGroup::Adult || person == nullptr || !person->payload.height ||
-        !person->payload.weight)
-        return {};
-    const auto body = protocol::bodySurface(*person->payload.height, *person->payload.weight);
-    const auto rate = body ? protocol::sweatRate(w, body->cautious()) : Result<protocol::SweatRate>(body.error());
-    return !rate ? QString() : rate->above ? QStringLiteral("above") : QStringLiteral("usual");
+    ui::DayEntry out;
+    out.kind = ui::EntryKind::Bother;
+    out.site = ui::shown(e.payload.site);
+    out.score = e.payload.score;
+    return out;
+}
+
+ui::DayEntry entryOf(const Entry<SideEffect>& e)
+{
+    ui::DayEntry out;
+    out.kind = ui::EntryKind::SkinAfter;
+    out.site = ui::shown(e.payload.site);
+    out.skin = ui::shown(e.payload.skin);
+    out.note = text(e.payload.note);
+    return out;
+}
+
+ui::DayEntry entryOf(const Entry<Weighing>& e)
+{
+    ui::DayEntry out;
+    out.kind = ui::EntryKind::Weighing;
+    out.site = ui::shown(e.payload.site);
+    out.gain = e.payload.after.mg - e.payload.before.mg;
+    out.minutes = e.payload.minutes;
+    out.rate = protocol::mgPerMinute(e.payload);
+    return out;
+}
+
+/// Every entry of that kind and day.
+template <class P, class Then>
+void add(const std::vector<Entry<P>>& entries, LocalDate day, QList<ui::DayEntry>& out, const Then& then)
+{
+    for (const auto& e : entries) {
+        if (e.happened.date != day)
+            continue;
+        ui::DayEntry entry = entryOf(e);
+        entry.id = text(e.id);
+        then(e.payload, entry);
+        out << entry;
+    }
 }
 
 } // namespace
 
-DiaryModel::DiaryModel(QObject* parent) : QObject(parent)
-{
-    connect(Store::instance(), &Store::changed, this, &DiaryModel::changed);
-}
+DiaryModel::DiaryModel(Store& store) : m_store(store) { connect(&store, &Store::changed, this, &DiaryModel::changed); }
 
-QStringList DiaryModel::sites() const
+QList<ui::DiarySite::Value> DiaryModel::sites() const
 {
-    QStringList out;
-    for (const auto& s : situation::sitesInUse(Store::instance()->record()))
-        out << token(s.site);
+    QList<ui::DiarySite::Value> out;
+    for (const auto& s : m_store.diary().sitesInUse())
+        out << ui::shown(s.site);
     return out;
 }
 
 int DiaryModel::daysKept() const
 {
     std::optional<LocalDate> out;
-    earliest<CheckIn>(Store::instance()->record(), out);
-    earliest<Session>(Store::instance()->record(), out);
-    return out ? Store::instance()->situation().today - *out + 1 : 0;
+    earliest(m_store.diary().checkIns, out);
+    earliest(m_store.diary().sessions, out);
+    return out ? m_store.situation().today - *out + 1 : 0;
 }
 
-QVariantList DiaryModel::levels(const QString& site, const QString& from, const QString& to) const
+ui::NotedLevel DiaryModel::noted(ui::DiarySite::Value site, int day) const
 {
-    const auto where = valueOf<DiarySite>(site);
-    const auto first = dateOf(from);
-    const auto last = dateOf(to);
-    QVariantList out;
-    if (!where || !first || !last)
-        return out;
-    for (const auto& r : situation::dayReports(Store::instance()->record(), *where, *last))
-        if (r.date >= *first)
-            out << QVariantMap{{"day", r.date - *first},
-                               {"date", text(r.date)},
-                               {"level", static_cast<int>(r.level)},
-                               {"with", tokens(r.with)}};
+    const auto where = ui::core(site);
+    const auto* e = where ? m_store.diary().checkInOn(*where, LocalDate(day)) : nullptr;
+    if (e == nullptr)
+        return {};
+    return {true, ui::shown(e->payload.level), ui::shown(e->payload.with), e->corrected};
+}
+
+/// Against healthy adults: not for a child, nor where height and weight are not known.
+ui::SweatJudged::Value DiaryModel::judged(const Weighing& w) const
+{
+    const auto& person = m_store.diary().person;
+    if (m_store.situation().age != AgeGroup::Adult || !person || !person->height || !person->weight)
+        return ui::SweatJudged::NotJudged;
+    const auto body = protocol::bodySurface(*person->height, *person->weight);
+    const auto rate = body ? protocol::sweatRate(w, body->cautious()) : Result<protocol::SweatRate>(body.error());
+    return !rate ? ui::SweatJudged::NotJudged : rate->above ? ui::SweatJudged::Above : ui::SweatJudged::Usual;
+}
+
+QList<ui::DayEntry> DiaryModel::others(int day) const
+{
+    const LocalDate when(day);
+    const diary::Diary& diary = m_store.diary();
+    const auto asItIs = [](const auto&, ui::DayEntry&) {};
+    QList<ui::DayEntry> out;
+    add(diary.sessions, when, out, asItIs);
+    add(diary.scores, when, out, asItIs);
+    add(diary.skin, when, out, asItIs);
+    add(diary.weighings, when, out, [this](const Weighing& w, ui::DayEntry& e) { e.judged = judged(w); });
     return out;
 }
 
-QVariantList DiaryModel::baths(const QString& site, const QString& from, const QString& to) const
+bool DiaryModel::addHdss(ui::DiarySite::Value site, int score)
 {
-    const auto where = valueOf<DiarySite>(site);
-    const auto first = dateOf(from);
-    const auto last = dateOf(to);
-    QVariantList out;
-    if (!where || !first || !last)
-        return out;
-    for (const auto& e : Store::instance()->record().all<Session>())
-        if (treats(e.payload.site).contains(*where) && e.happened.date >= *first && e.happened.date <= *last)
-            out << bathMap(e, *first);
-    return out;
+    const auto where = ui::core(site);
+    return where && m_store.append(Hdss{*where, score}).has_value();
 }
 
-QVariantList DiaryModel::day(const QString& date) const
+bool DiaryModel::addSideEffect(ui::DiarySite::Value site, const QList<ui::SkinFinding::Value>& skin,
+                               const QString& note)
 {
-    const auto when = dateOf(date);
-    QVariantList out;
-    if (!when)
-        return out;
-    const Record& record = Store::instance()->record();
-    for (const auto& e : record.all<CheckIn>())
-        if (e.happened.date == *when)
-            out << QVariantMap{{"id", text(e.id)},
-                               {"kind", "check-in"},
-                               {"site", token(e.payload.site)},
-                               {"level", token(e.payload.level)},
-                               {"with", tokens(e.payload.with)},
-                               {"corrected", e.corrected}};
-    for (const auto& e : record.all<Session>())
-        if (e.happened.date == *when) {
-            auto map = bathMap(e, *when);
-            map["kind"] = "session";
-            out << map;
-        }
-    for (const auto& e : record.all<Hdss>())
-        if (e.happened.date == *when)
-            out << QVariantMap{
-                {"id", text(e.id)}, {"kind", "hdss"}, {"site", token(e.payload.site)}, {"score", e.payload.score}};
-    for (const auto& e : record.all<SideEffect>())
-        if (e.happened.date == *when)
-            out << QVariantMap{{"id", text(e.id)},
-                               {"kind", "side-effect"},
-                               {"site", token(e.payload.site)},
-                               {"skin", tokens(e.payload.skin)},
-                               {"note", text(e.payload.note)}};
-    const auto* person = record.latest<Person>();
-    for (const auto& e : record.all<Weighing>())
-        if (e.happened.date == *when)
-            out << QVariantMap{{"id", text(e.id)},
-                               {"kind", "weighing"},
-                               {"site", token(e.payload.site)},
-                               {"gain", e.payload.after.mg - e.payload.before.mg},
-                               {"minutes", e.payload.minutes},
-                               {"rate", protocol::mgPerMinute(e.payload)},
-                               {"judged", judgement(e.payload, person)}};
-    return out;
+    const auto where = ui::core(site);
+    return where && m_store.append(SideEffect{*where, ui::coreSet(skin), note.toStdString()}).has_value();
 }
 
-bool DiaryModel::addHdss(const QString& site, int score)
+bool DiaryModel::addWeighing(ui::DiarySite::Value site, double beforeMg, double afterMg, double minutes)
 {
-    const auto where = valueOf<DiarySite>(site);
-    return where && Store::instance()->append(Hdss{*where, score}).has_value();
+    const auto where = ui::core(site);
+    return where && m_store.append(Weighing{*where, {beforeMg}, {afterMg}, minutes}).has_value();
 }
 
-bool DiaryModel::addSideEffect(const QString& site, const QStringList& skin, const QString& note)
-{
-    const auto where = valueOf<DiarySite>(site);
-    return where &&
-           Store::instance()->append(SideEffect{*where, setOf<SkinFinding>(skin), note.toStdString()}).has_value();
-}
-
-bool DiaryModel::addWeighing(const QString& site, double beforeMg, double afterMg, double minutes)
-{
-    const auto where = valueOf<DiarySite>(site);
-    return where && Store::instance()->append(Weighing{*where, {beforeMg}, {afterMg}, minutes}).has_value();
-}
-
-bool DiaryModel::withdraw(const QString& id) { return Store::instance()->retract(id.toStdString(), "withdrawn"); }
-
-QString DiaryModel::plusDays(const QString& date, int days) const
-{
-    const auto when = dateOf(date);
-    return when ? text(*when + days) : QString();
-}
+bool DiaryModel::withdraw(const QString& id) { return m_store.retract(id.toStdString(), "withdrawn"); }
 
 } // namespace firstdew::viewmodels

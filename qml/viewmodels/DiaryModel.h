@@ -1,37 +1,44 @@
 #pragma once
 
 #include "Store.h"
+#include "Values.h"
 
 namespace firstdew::viewmodels {
 
-/// The diary as it is read: days with levels, and the baths among them.
+/// The diary as it is read and added to.
 class DiaryModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    Q_PROPERTY(QStringList sites READ sites NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::DiarySite::Value> sites READ sites NOTIFY changed)
     /// Days from the first check-in or session to today; 0 where there is none.
     Q_PROPERTY(int daysKept READ daysKept NOTIFY changed)
 
 public:
-    explicit DiaryModel(QObject* parent = nullptr);
-    [[nodiscard]] QStringList sites() const;
+    explicit DiaryModel(Store& store);
+    static DiaryModel* create(QQmlEngine*, QJSEngine*);
+    [[nodiscard]] const Store& store() const { return m_store; }
+
+    [[nodiscard]] QList<ui::DiarySite::Value> sites() const;
     [[nodiscard]] int daysKept() const;
-    /// Check-ins of `site` from `from` to `to` (ISO): [{day (offset from `from`), date, level (0-3), with}].
-    Q_INVOKABLE QVariantList levels(const QString& site, const QString& from, const QString& to) const;
-    /// Baths that treat `site`: [{day, date, completed, comfortable (mA or -1), peak, comfort, waveform}].
-    Q_INVOKABLE QVariantList baths(const QString& site, const QString& from, const QString& to) const;
-    /// Everything of one day: [{id, kind, site, ...}], latest last.
-    Q_INVOKABLE QVariantList day(const QString& date) const;
-    Q_INVOKABLE bool addHdss(const QString& site, int score);
-    Q_INVOKABLE bool addSideEffect(const QString& site, const QStringList& skin, const QString& note);
-    Q_INVOKABLE bool addWeighing(const QString& site, double beforeMg, double afterMg, double minutes);
+    /// The check-in of that site and day.
+    Q_INVOKABLE firstdew::ui::NotedLevel noted(firstdew::ui::DiarySite::Value site, int day) const;
+    /// What else was noted of that day.
+    Q_INVOKABLE QList<firstdew::ui::DayEntry> others(int day) const;
+    Q_INVOKABLE bool addHdss(firstdew::ui::DiarySite::Value site, int score);
+    Q_INVOKABLE bool addSideEffect(firstdew::ui::DiarySite::Value site,
+                                   const QList<firstdew::ui::SkinFinding::Value>& skin, const QString& note);
+    Q_INVOKABLE bool addWeighing(firstdew::ui::DiarySite::Value site, double beforeMg, double afterMg, double minutes);
     /// Takes the entry of that id out of the count; the record keeps it.
     Q_INVOKABLE bool withdraw(const QString& id);
-    Q_INVOKABLE QString plusDays(const QString& date, int days) const;
 
 signals:
     void changed();
+
+private:
+    [[nodiscard]] ui::SweatJudged::Value judged(const facts::Weighing& w) const;
+
+    Store& m_store;
 };
 
 } // namespace firstdew::viewmodels

@@ -1,5 +1,6 @@
 #include "KeepModel.h"
 
+#include "Tokens.h"
 #include "codec/RecordJson.h"
 #include "exchange/Calendar.h"
 #include "exchange/CareSheetFile.h"
@@ -8,7 +9,9 @@
 #include "journal/BackUp.h"
 #include "journal/Import.h"
 #include "journal/OwnFile.h"
+#include "journal/Repair.h"
 #include "words/Errors.h"
+#include "words/Names.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -22,61 +25,51 @@ namespace {
 
 constexpr std::size_t kMostBytes = 256U * 1024 * 1024;
 
-Store& store() { return *Store::instance(); }
+ui::FileResult refused(const Error& e) { return {true, false, words::errorSentence(e), {}}; }
 
-QVariantMap refused(const Error& e)
-{
-    return {{"ok", false}, {"code", text(e.code)}, {"input", text(e.input)}, {"message", words::errorSentence(e)}};
-}
+ui::FileResult done(const QString& path = {}) { return {true, true, {}, path}; }
 
-QVariantMap done(qlonglong count = 0, const QString& path = {})
-{
-    return {{"ok", true}, {"count", count}, {"path", path}};
-}
-
-Result<CareSheet> sheetIn(const QString& file)
-{
-    const auto content = journal::readFile(file.toStdString(), kMostBytes);
-    if (!content)
-        return content.error();
-    return exchange::readCareSheet(file.toStdString(), *content, store().situation().age);
-}
+/// Fields of a care sheet as its file names them, in the order of the values.
+constexpr std::array<std::string_view, 13> kFields{
+    "who",     "given",   "sites",      "plan",   "days", "waveform", "direct_limit_ma", "pulsed_limit_ma",
+    "raise_s", "lower_s", "swapping_s", "review", "notes"};
+static_assert(kFields.size() == ui::SheetField::Notes + 1);
 
 } // namespace
 
 QString KeepModel::folder() const { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
 
-QVariantMap KeepModel::written(const QString& ending, const std::string& content) const
+ui::FileResult KeepModel::written(const QString& ending, const std::string& content) const
 {
     QDir().mkpath(folder());
-    const QString path = QStringLiteral("%1/firstdew-%2.%3").arg(folder(), store().todayIso(), ending);
+    const QString path = QStringLiteral("%1/firstdew-%2.%3").arg(folder(), text(m_store.situation().today), ending);
     const auto put = journal::replaceFile(path.toStdString(), content);
-    return put ? done(0, path) : refused(put.error());
+    return put ? done(path) : refused(put.error());
 }
 
-QVariantMap KeepModel::writtenTables() const
+ui::FileResult KeepModel::writtenTables() const
 {
-    const QString path = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), store().todayIso());
+    const QString path = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), text(m_store.situation().today));
     QDir().mkpath(path);
-    const auto tables = exchange::tablesOf(store().allFacts());
+    const auto tables = exchange::tablesOf(m_store.allFacts());
     for (const auto& [name, table] : tables) {
         const auto put = journal::replaceFile((path + QLatin1Char('/')).toStdString() + name, table);
         if (!put)
             return refused(put.error());
     }
-    return done(static_cast<qlonglong>(tables.size()), path);
+    return done(path);
 }
 
-QVariantMap KeepModel::backUp(const QString& passphrase)
+ui::FileResult KeepModel::backUp(const QString& passphrase)
 {
-    const auto& journal = store().journalForWholeStoreActs();
+    const auto& journal = m_store.journalForWholeStoreActs();
     if (!journal)
-        return {{"ok", false}};
+        return {true, false, m_store.errorText(), {}};
     const auto sealed = journal::backUp(*journal, passphrase.toStdString());
     return sealed ? written("pgp", *sealed) : refused(sealed.error());
 }
 
-QVariantMap KeepModel::restore(const QString& file, const QString& passphrase)
+ui::FileResult KeepModel::restore(const QString& file, const QString& passphrase)
 {
     const auto content = journal::readFile(file.toStdString(), kMostBytes);
     if (!content)
@@ -84,34 +77,41 @@ QVariantMap KeepModel::restore(const QString& file, const QString& passphrase)
     const auto facts = journal::openBackUp(file.toStdString(), *content, passphrase.toStdString());
     if (!facts)
         return refused(facts.error());
-    store().journalForWholeStoreActs().reset();
-    const auto restored = journal::restore(store().file(), *facts);
-    store().reopen();
-    return restored ? done(static_cast<qlonglong>(restored->facts), text(restored->kept.string()))
-                    : refused(restored.error());
+    m_store.journalForWholeStoreActs().reset();
+    const auto restored = journal::restore(m_store.file(), *facts);
+    m_store.reopen();
+    return restored ? done(text(restored->kept.string())) : refused(restored.error());
 }
 
-QVariantMap KeepModel::exportAs(const QString& format, const QVariantMap& words)
+ui::FileResult KeepModel::exportAs(ui::ExportFormat::Value format)
 {
-    const long long stamp = store().clock().instant().wallMs;
-    if (format == QLatin1String("json"))
-        return written("json", codec::recordJson(store().allFacts()));
-    if (format == QLatin1String("csv"))
-        return writtenTables();
-    if (format == QLatin1String("fhir"))
-        return written("fhir.json", exchange::fhirBundle(store().allFacts(), {false, stamp}));
-    const auto word = [&](const char* key) { return words.value(QLatin1String(key)).toString().toStdString(); };
+    switch (format) {
+    case ui::ExportFormat::Json: return written("json", codec::recordJson(m_store.allFacts()));
+    case ui::ExportFormat::Tables: return writtenTables();
+    case ui::ExportFormat::Fhir:
+        return written("fhir.json",
+                       exchange::fhirBundle(m_store.allFacts(), {false, m_store.clock().instant().wallMs}));
+    }
+    return {};
+}
+
+ui::FileResult KeepModel::exportCalendar(const QString& name, const QString& alarm)
+{
+    const auto session = [](Site site) { return words::bathName(site).toStdString(); };
     const exchange::CalendarText calendar{
-        word("calendar"), {word("hands"), word("feet"), word("hand-foot"), word("armpits")}, word("alarm")};
-    const auto today = store().situation().today;
-    const auto events = exchange::calendarEvents(store().record(), store().person().toStdString(), today);
+        name.toStdString(),
+        {session(Site::Hands), session(Site::Feet), session(Site::HandFoot), session(Site::Armpits)},
+        alarm.toStdString()};
+    const auto today = m_store.situation().today;
+    const auto events = exchange::calendarEvents(m_store.diary(), m_store.person().toStdString());
     return written("ics", exchange::calendarFile(events, calendar,
-                                                 exchange::calendarSequence(store().allFacts().size(), today), stamp));
+                                                 exchange::calendarSequence(m_store.allFacts().size(), today),
+                                                 m_store.clock().instant().wallMs));
 }
 
-QVariantMap KeepModel::importFrom(const QString& file)
+ui::FileResult KeepModel::importFrom(const QString& file)
 {
-    auto& journal = store().journalForWholeStoreActs();
+    auto& journal = m_store.journalForWholeStoreActs();
     const auto content = journal::readFile(file.toStdString(), kMostBytes);
     if (!content)
         return refused(content.error());
@@ -119,60 +119,71 @@ QVariantMap KeepModel::importFrom(const QString& file)
     if (!incoming)
         return refused(incoming.error());
     if (!journal)
-        return {{"ok", false}};
+        return {true, false, m_store.errorText(), {}};
     const auto imported = journal::importInto(*journal, *incoming);
-    store().reload();
-    return imported ? done(static_cast<qlonglong>(imported->added), text(imported->kept.string()))
-                    : refused(imported.error());
+    m_store.reload();
+    return imported ? done(text(imported->kept.string())) : refused(imported.error());
 }
 
-QVariantMap KeepModel::readSheet(const QString& file)
+Result<CareSheet> KeepModel::sheetIn(const QString& file) const
+{
+    const auto content = journal::readFile(file.toStdString(), kMostBytes);
+    if (!content)
+        return content.error();
+    return exchange::readCareSheet(file.toStdString(), *content, m_store.situation().age);
+}
+
+ui::SheetRead KeepModel::readSheet(const QString& file)
 {
     const auto sheet = sheetIn(file);
     if (!sheet)
-        return refused(sheet.error());
+        return {true, false, words::errorSentence(sheet.error()), {}};
     std::optional<CareSheet> present;
-    if (const auto* e = store().record().latest<CareSheet>())
-        present = e->payload;
-    QVariantList changes;
+    if (const auto* sheetInUse = m_store.diary().careSheet())
+        present = *sheetInUse;
+    ui::SheetRead out{true, true, {}, {}};
     for (const auto& c : exchange::changesBy(*sheet, present))
-        changes << QVariantMap{{"field", text(c.field)}, {"before", text(c.before)}, {"after", text(c.after)}};
-    QVariantMap out = done(changes.size(), file);
-    out["who"] = text(sheet->who);
-    out["given"] = text(sheet->given);
-    out["changes"] = changes;
+        out.changes << ui::SheetChange{valueOf(kFields, c.field, ui::SheetField::Notes), text(c.before), text(c.after)};
     return out;
 }
 
 bool KeepModel::acceptSheet(const QString& file)
 {
     const auto sheet = sheetIn(file);
-    return sheet && store().append(*sheet).has_value();
+    return sheet && m_store.append(*sheet).has_value();
 }
 
-QVariantMap KeepModel::forgetPerson()
+ui::FileResult KeepModel::forgetPerson()
 {
-    auto& journal = store().journalForWholeStoreActs();
+    auto& journal = m_store.journalForWholeStoreActs();
     if (!journal)
-        return {{"ok", false}};
-    const auto forgotten = journal->forget(store().person().toStdString());
-    store().reload();
+        return {true, false, m_store.errorText(), {}};
+    const auto forgotten = journal->forget(m_store.person().toStdString());
+    m_store.reload();
     return forgotten ? done() : refused(forgotten.error());
 }
 
-QVariantMap KeepModel::forgetAll()
+ui::FileResult KeepModel::forgetAll()
 {
-    store().journalForWholeStoreActs().reset();
-    const auto gone = journal::Journal::destroy(store().file());
-    store().reopen();
+    m_store.journalForWholeStoreActs().reset();
+    const auto gone = journal::Journal::destroy(m_store.file());
+    m_store.reopen();
     return gone ? done() : refused(gone.error());
 }
 
-QVariantList KeepModel::filesEnding(const QString& ending) const
+ui::FileResult KeepModel::repair()
 {
-    QVariantList out;
+    m_store.journalForWholeStoreActs().reset();
+    const auto repaired = journal::repair(m_store.file());
+    m_store.reopen();
+    return repaired ? done(text(repaired->aside.string())) : refused(repaired.error());
+}
+
+QList<ui::FoundFile> KeepModel::filesEnding(const QString& ending) const
+{
+    QList<ui::FoundFile> out;
     for (const QFileInfo& f : QDir(folder()).entryInfoList({QStringLiteral("*.") + ending}, QDir::Files, QDir::Time))
-        out << QVariantMap{{"name", f.fileName()}, {"path", f.absoluteFilePath()}};
+        out << ui::FoundFile{f.fileName(), f.absoluteFilePath()};
     return out;
 }
 

@@ -1,13 +1,11 @@
 #pragma once
 
 #include "Store.h"
-
-#include <QUrl>
+#include "Values.h"
 
 namespace firstdew::viewmodels {
 
-/// Files in and out: back-up, restore, import, export, care sheet; and deleting. Every call gives a map
-/// {ok, code, message, input, count, path}; `message` is a sentence for the person.
+/// Files in and out: back-up, restore, import, export, care sheet; and deleting.
 class KeepModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -16,28 +14,35 @@ class KeepModel : public QObject {
     Q_PROPERTY(QString folder READ folder CONSTANT)
 
 public:
-    explicit KeepModel(QObject* parent = nullptr) : QObject(parent) {}
+    explicit KeepModel(Store& store) : m_store(store) {}
+    static KeepModel* create(QQmlEngine*, QJSEngine*);
     [[nodiscard]] QString folder() const;
 
-    Q_INVOKABLE QVariantMap backUp(const QString& passphrase);
-    Q_INVOKABLE QVariantMap restore(const QString& file, const QString& passphrase);
-    /// The whole record as JSON, a FHIR bundle or a folder of tables (json, fhir, csv), or planned baths (ics, words by
-    /// `calendarWords`: calendar, hands, feet, hand-foot, armpits, alarm).
-    Q_INVOKABLE QVariantMap exportAs(const QString& format, const QVariantMap& calendarWords = {});
-    Q_INVOKABLE QVariantMap importFrom(const QString& file);
-    /// Reads a care sheet; the changes it would bring, [{field, before, after}].
-    Q_INVOKABLE QVariantMap readSheet(const QString& file);
+    Q_INVOKABLE firstdew::ui::FileResult backUp(const QString& passphrase);
+    Q_INVOKABLE firstdew::ui::FileResult restore(const QString& file, const QString& passphrase);
+    /// The whole record as JSON, a folder of tables or a FHIR bundle.
+    Q_INVOKABLE firstdew::ui::FileResult exportAs(firstdew::ui::ExportFormat::Value format);
+    /// Planned sessions for a calendar; its name, and what an alarm says, come from the page.
+    Q_INVOKABLE firstdew::ui::FileResult exportCalendar(const QString& name, const QString& alarm);
+    Q_INVOKABLE firstdew::ui::FileResult importFrom(const QString& file);
+    /// Reads a care sheet, and tells the changes that it would bring.
+    Q_INVOKABLE firstdew::ui::SheetRead readSheet(const QString& file);
     Q_INVOKABLE bool acceptSheet(const QString& file);
     /// Removes the present person for good.
-    Q_INVOKABLE QVariantMap forgetPerson();
+    Q_INVOKABLE firstdew::ui::FileResult forgetPerson();
     /// Removes everything for good; a new, empty record follows.
-    Q_INVOKABLE QVariantMap forgetAll();
-    /// Files in the folder whose names end so, newest first: [{name, path}].
-    Q_INVOKABLE QVariantList filesEnding(const QString& ending) const;
+    Q_INVOKABLE firstdew::ui::FileResult forgetAll();
+    /// Makes a damaged record usable again, with what can still be read of it.
+    Q_INVOKABLE firstdew::ui::FileResult repair();
+    /// Files in the folder whose names end so, newest first.
+    Q_INVOKABLE QList<firstdew::ui::FoundFile> filesEnding(const QString& ending) const;
 
 private:
-    QVariantMap writtenTables() const;
-    QVariantMap written(const QString& ending, const std::string& content) const;
+    [[nodiscard]] facts::Result<facts::CareSheet> sheetIn(const QString& file) const;
+    [[nodiscard]] ui::FileResult writtenTables() const;
+    [[nodiscard]] ui::FileResult written(const QString& ending, const std::string& content) const;
+
+    Store& m_store;
 };
 
 } // namespace firstdew::viewmodels

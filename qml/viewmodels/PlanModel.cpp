@@ -1,11 +1,9 @@
 #include "PlanModel.h"
 
-#include "BathCues.h"
-
+#include "Edge.h"
 #include "exchange/CareSheetFile.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
-#include "situation/Sites.h"
 #include "words/Names.h"
 
 #include <algorithm>
@@ -18,185 +16,194 @@ namespace {
 
 std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
 
-Store& store() { return *Store::instance(); }
-
-template <class P>
-std::optional<P> latest(const Record& record)
-{
-    const auto* e = record.latest<P>();
-    return e == nullptr ? std::nullopt : std::optional(e->payload);
-}
-
 } // namespace
 
-PlanModel::PlanModel(QObject* parent) : QObject(parent)
-{
-    connect(Store::instance(), &Store::changed, this, &PlanModel::changed);
-}
+PlanModel::PlanModel(Store& store) : m_store(store) { connect(&store, &Store::changed, this, &PlanModel::changed); }
 
-QVariantList PlanModel::sites() const
+QList<ui::SitePlan> PlanModel::sites() const
 {
-    QVariantList out;
-    for (const auto& s : store().situation().sites) {
-        QVariantList sessions;
-        if (s.course)
+    QList<ui::SitePlan> out;
+    for (const auto& s : m_store.situation().sites) {
+        ui::SitePlan plan;
+        plan.known = true;
+        plan.site = ui::shown(s.site);
+        plan.treatedAs = ui::shown(s.treatedAs);
+        plan.stage = ui::shown(s.stage);
+        plan.paused = s.stage == situation::Stage::Paused;
+        plan.next = s.nextSession ? s.nextSession->daysSince1970() : 0;
+        if (s.course) {
             for (const auto& p : s.course->sessions)
-                sessions << QVariantMap{{"number", p.number},
-                                        {"date", text(p.date)},
-                                        {"done", p.state == protocol::CourseState::Done},
-                                        {"shift", p.shift}};
-        out << QVariantMap{{"site", token(s.site)},
-                           {"treatedAs", token(s.treatedAs)},
-                           {"stage", token(s.stage)},
-                           {"paused", s.stage == situation::Stage::Paused},
-                           {"hdssStart", s.hdssStart.value_or(0)},
-                           {"hdssNow", s.hdssNow.value_or(0)},
-                           {"response", s.response ? token(*s.response) : QString()},
-                           {"next", s.nextSession ? text(*s.nextSession) : QString()},
-                           {"sessions", sessions},
-                           {"windowEnd", s.course ? text(s.course->windowEnd) : QString()},
-                           {"fits", !s.course || s.course->fits},
-                           {"overrun", s.course ? s.course->overrunDays : 0}};
+                plan.sessions << ui::CourseLine{p.number, p.date.daysSince1970(),
+                                                p.state == protocol::CourseState::Done};
+            plan.windowEnd = s.course->windowEnd.daysSince1970();
+            plan.fits = s.course->fits;
+            plan.overrun = s.course->overrunDays;
+        }
+        out << plan;
     }
     return out;
 }
 
-QVariantList PlanModel::limits() const
+ui::SitePlan PlanModel::planOf(ui::Site::Value treatedAs) const
 {
-    QVariantList out;
-    const Record& record = store().record();
+    ui::SitePlan out;
+    for (const auto& plan : sites()) // of several that one session treats, the one with a course
+        if (plan.treatedAs == treatedAs && (!out.known || (out.sessions.isEmpty() && !plan.sessions.isEmpty())))
+            out = plan;
+    return out;
+}
+
+bool PlanModel::uses(ui::Site::Value site) const
+{
+    const auto& used = m_store.situation().sites;
+    return std::any_of(used.begin(), used.end(), [&](const auto& s) { return ui::shown(s.treatedAs) == site; });
+}
+
+QList<ui::LimitLine> PlanModel::limits() const
+{
+    QList<ui::LimitLine> out;
     SetOf<Site> kinds;
-    for (const auto& use : situation::sitesInUse(record))
+    for (const auto& use : m_store.diary().sitesInUse())
         kinds.insert(use.treatedAs);
-    const auto sheet = latest<CareSheet>(record);
+    const auto* sheet = m_store.diary().careSheet();
     for (const Site site : allOf<Site>()) {
         if (!kinds.contains(site))
             continue;
         for (const Waveform waveform : allOf<Waveform>()) {
-            const auto a =
-                protocol::limitFor(protocol::limitQueryFor(record, site, waveform, store().situation().today));
-            out << QVariantMap{{"site", token(site)},
-                               {"waveform", token(waveform)},
-                               {"allowed", a.allowed},
-                               {"limit", a.limit.mA},
-                               {"source", words::limitSource(a.binding, sheet ? sheet->who : std::string())}};
+            const auto a = protocol::limitFor(protocol::limitQueryFor(m_store.diary(), site, waveform));
+            out << ui::LimitLine{ui::shown(site), ui::shown(waveform), a.allowed, a.limit.mA,
+                                 words::limitSource(a.binding, sheet ? sheet->who : std::string())};
         }
     }
     return out;
 }
 
-QVariantMap PlanModel::machine() const
+ui::MachineKit PlanModel::machine() const
 {
-    const auto m = latest<Machine>(store().record());
-    const auto left = store().situation().cellSessionsLeft;
+    const auto& m = m_store.diary().machine;
     const Machine shown = m.value_or(Machine{});
-    return {{"known", m.has_value()},      {"name", text(shown.name)},         {"direct", shown.direct},
-            {"pulsed", shown.pulsed},      {"swap", token(shown.swap)},        {"remote", shown.remote},
-            {"power", token(shown.power)}, {"sessionsLeft", left.value_or(-1)}};
+    return {m.has_value(),
+            text(shown.name),
+            shown.direct,
+            shown.pulsed,
+            ui::shown(shown.swap),
+            shown.remote,
+            ui::shown(shown.power),
+            m_store.situation().cellSessionsLeft.value_or(-1),
+            shown.pad ? shown.pad->cm2 : 0};
 }
 
-QVariantMap PlanModel::reminders() const
+ui::ReminderPlan PlanModel::reminders() const
 {
-    const auto s = latest<ReminderSettings>(store().record()).value_or(ReminderSettings{});
-    return {{"known", store().record().latest<ReminderSettings>() != nullptr},
-            {"on", s.on},
-            {"checkIn", s.checkIn.minute},
-            {"sessions", s.sessions.minute},
-            {"quietFrom", s.quietFrom.minute},
-            {"quietUntil", s.quietUntil.minute},
-            {"backupMonthly", s.backupMonthly}};
+    const auto s = m_store.diary().reminderSettings.value_or(ReminderSettings{});
+    return {s.on, s.checkIn.minute, s.sessions.minute, s.quietFrom.minute, s.quietUntil.minute, s.backupMonthly};
 }
 
-QVariantMap PlanModel::careSheet() const
+ui::SheetInUse PlanModel::careSheet() const
 {
-    const auto s = latest<CareSheet>(store().record());
+    const auto* s = m_store.diary().careSheet();
     if (!s)
-        return {{"known", false}};
-    return {{"known", true},
-            {"who", words::giverName(s->who)},
-            {"given", text(s->given)},
-            {"directLimit", s->directLimit ? s->directLimit->mA : -1},
-            {"pulsedLimit", s->pulsedLimit ? s->pulsedLimit->mA : -1},
-            {"review", s->review ? text(*s->review) : QString()},
-            {"notes", text(s->notes)},
-            {"line", text(exchange::careSheetLine(*s))}};
+        return {};
+    return {true,
+            words::giverName(s->who),
+            s->given.daysSince1970(),
+            s->directLimit ? s->directLimit->mA : -1,
+            s->pulsedLimit ? s->pulsedLimit->mA : -1,
+            s->review ? s->review->daysSince1970() : 0,
+            text(s->notes),
+            text(exchange::careSheetLine(*s))};
 }
 
-QVariantMap PlanModel::person() const
+ui::PersonInUse PlanModel::person() const
 {
-    const auto p = latest<Person>(store().record());
+    const auto& p = m_store.diary().person;
     const Person shown = p.value_or(Person{});
-    return {{"known", p.has_value()},
-            {"name", text(shown.name)},
-            {"birth", shown.birth ? text(*shown.birth) : QString()},
-            {"height", shown.height ? shown.height->cm : 0},
-            {"weight", shown.weight ? shown.weight->kg : 0},
-            {"adult", text(shown.adult)},
-            {"age", token(store().situation().age)}};
+    return {p.has_value(),
+            text(shown.name),
+            shown.birth ? text(*shown.birth) : QString(),
+            shown.height ? shown.height->cm : 0,
+            shown.weight ? shown.weight->kg : 0,
+            text(shown.adult),
+            m_store.situation().age == AgeGroup::Child};
 }
 
-QString PlanModel::screeningDue() const
-{
-    switch (store().situation().screeningDue) {
-    case protocol::ScreeningDue::None: return "none";
-    case protocol::ScreeningDue::ShortQuestion: return "short-question";
-    case protocol::ScreeningDue::Full: return "full";
-    }
-    return {};
-}
+ui::ScreeningDue::Value PlanModel::screeningDue() const { return ui::shown(m_store.situation().screeningDue); }
 
-QVariantList PlanModel::screeningRows() const
+QList<ui::HealthQuestion> PlanModel::questions() const
 {
-    const Record& record = store().record();
-    SetOf<ScreeningRow> yes;
-    SetOf<ScreeningRow> asked;
-    for (const auto& e : record.all<Screening>())
-        for (const ScreeningRow row : allOf<ScreeningRow>())
-            if (e.payload.asked.contains(row)) {
-                asked.insert(row);
-                e.payload.yes.contains(row) ? yes.insert(row) : yes.erase(row);
-            }
-    QVariantList out;
-    for (const auto& rule : protocol::screeningRows()) {
-        if (protocol::knownByAge(rule.row))
-            continue;
-        const char* outcome = rule.outcome == protocol::RowOutcome::Stop       ? "stop"
-                              : rule.outcome == protocol::RowOutcome::AskFirst ? "ask-first"
-                                                                               : "mention";
-        QString cleared;
-        for (const auto& e : record.all<Clearance>())
-            if (e.payload.row == rule.row)
-                cleared = text(e.payload.who);
-        out << QVariantMap{{"row", token(rule.row)},
-                           {"outcome", outcome},
-                           {"asked", asked.contains(rule.row)},
-                           {"yes", yes.contains(rule.row)},
-                           {"clearedBy", cleared}};
-    }
+    QList<ui::HealthQuestion> out;
+    for (const auto& a : protocol::answersOf(m_store.diary()))
+        out << ui::HealthQuestion{ui::shown(a.rule.row),
+                                  ui::shown(a.rule.outcome),
+                                  a.asked,
+                                  a.yes,
+                                  a.clearance ? text(a.clearance->who) : QString(),
+                                  a.clearance ? a.clearance->until.daysSince1970() : 0,
+                                  a.blocks()};
     return out;
 }
 
-QString PlanModel::sound() const { return store().preferenceOr("sound", "both"); }
-
-QString PlanModel::voice() const { return store().preferenceOr("voice", "recorded"); }
-
-bool PlanModel::vibration() const { return wantsVibration(store()); }
-
-void PlanModel::setVibration(bool on) { setWantsVibration(store(), on); }
-
-double PlanModel::risk() const
+QList<ui::HealthQuestion> PlanModel::blocking() const
 {
-    return store().preferenceOr("risk", QString::number(outlook::Settings{}.risk)).toDouble();
+    QList<ui::HealthQuestion> out = questions();
+    out.removeIf([](const ui::HealthQuestion& q) { return !q.blocks; });
+    return out;
 }
 
-void PlanModel::setRisk(double chance) { store().setPreference("risk", QString::number(chance)); }
-
-QVariantList PlanModel::away() const
+ui::SetUpStep::Value PlanModel::setUpStep() const
 {
-    QVariantList out;
-    for (const auto& e : store().record().all<Away>())
-        if (e.payload.to >= store().situation().today)
-            out << QVariantMap{{"id", text(e.id)}, {"from", text(e.payload.from)}, {"to", text(e.payload.to)}};
+    if (!m_store.diary().preferences.cautionsRead)
+        return ui::SetUpStep::Cautions;
+    if (!m_store.diary().person)
+        return ui::SetUpStep::Person;
+    if (m_store.situation().sites.empty())
+        return ui::SetUpStep::Sites;
+    if (!m_store.diary().machine)
+        return ui::SetUpStep::Machine;
+    return m_store.situation().screeningDue == protocol::ScreeningDue::Full ? ui::SetUpStep::Health
+                                                                            : ui::SetUpStep::Hour;
+}
+
+void PlanModel::cautionsRead() { m_store.append(diary::cautionsReadPreference(m_store.diary().today)); }
+
+ui::SoundChoice::Value PlanModel::sound() const { return ui::shown(m_store.diary().preferences.cues); }
+
+void PlanModel::setSound(ui::SoundChoice::Value sound)
+{
+    if (const auto cues = ui::core(sound); cues && *cues != m_store.diary().preferences.cues)
+        m_store.append(diary::cuesPreference(*cues));
+}
+
+ui::VoiceChoice::Value PlanModel::voice() const { return ui::shown(m_store.diary().preferences.speaker); }
+
+void PlanModel::setVoice(ui::VoiceChoice::Value voice)
+{
+    if (const auto speaker = ui::core(voice); speaker && *speaker != m_store.diary().preferences.speaker)
+        m_store.append(diary::speakerPreference(*speaker));
+}
+
+bool PlanModel::vibration() const { return m_store.diary().preferences.vibration; }
+
+void PlanModel::setVibration(bool on)
+{
+    if (on != vibration())
+        m_store.append(diary::vibrationPreference(on));
+}
+
+double PlanModel::risk() const { return m_store.diary().preferences.risk.value_or(outlook::Settings{}.risk); }
+
+void PlanModel::setRisk(double chance)
+{
+    if (chance != risk())
+        m_store.append(diary::riskPreference(chance));
+}
+
+QList<ui::AwayDays> PlanModel::away() const
+{
+    QList<ui::AwayDays> out;
+    for (const auto& e : m_store.diary().away)
+        if (e.payload.to >= m_store.situation().today)
+            out << ui::AwayDays{text(e.id), e.payload.from.daysSince1970(), e.payload.to.daysSince1970()};
     return out;
 }
 
@@ -208,93 +215,100 @@ bool PlanModel::setPerson(const QString& name, const QString& birth, double heig
         p.height = Centimetres{heightCm};
     if (weightKg > 0)
         p.weight = Kilograms{weightKg};
-    return store().append(std::move(p)).has_value();
+    return m_store.append(std::move(p)).has_value();
 }
 
-bool PlanModel::useSite(const QString& site, bool inUse)
+bool PlanModel::useSite(ui::Site::Value site, bool inUse)
 {
-    const auto which = valueOf<Site>(site);
-    return which && store().append(SiteUse{*which, inUse}).has_value();
+    const auto which = ui::core(site);
+    return which && m_store.append(SiteUse{*which, inUse}).has_value();
 }
 
-bool PlanModel::setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote,
-                           const QString& power)
+bool PlanModel::setMachine(const QString& name, bool direct, bool pulsed, ui::PolaritySwap::Value swap, bool remote,
+                           ui::PowerSource::Value power, double pad)
 {
-    const auto how = valueOf<PolaritySwap>(swap);
-    const auto from = valueOf<PowerSource>(power);
+    const auto how = ui::core(swap);
+    const auto from = ui::core(power);
+    const auto padArea = pad > 0 ? std::optional(SquareCentimetres{pad}) : std::nullopt;
     return how && from &&
-           store().append(Machine{name.trimmed().toStdString(), direct, pulsed, *how, remote, *from}).has_value();
+           m_store.append(Machine{name.trimmed().toStdString(), direct, pulsed, *how, remote, *from, padArea})
+               .has_value();
 }
 
 bool PlanModel::cellsChanged()
 {
-    const auto m = latest<Machine>(store().record());
-    return m && store().append(CellsChanged{m->name}).has_value();
+    const auto& m = m_store.diary().machine;
+    return m && m_store.append(CellsChanged{m->name}).has_value();
 }
 
 bool PlanModel::setReminders(bool on, int checkIn, int sessions, int quietFrom, int quietUntil, bool backupMonthly)
 {
-    return store()
-        .append(ReminderSettings{{checkIn}, {sessions}, {quietFrom}, {quietUntil}, on, backupMonthly})
+    return m_store.append(ReminderSettings{{checkIn}, {sessions}, {quietFrom}, {quietUntil}, on, backupMonthly})
         .has_value();
 }
 
-bool PlanModel::setScreening(const QStringList& asked, const QStringList& yes)
+bool PlanModel::remindAt(int checkIn)
 {
-    return store().append(Screening{true, setOf<ScreeningRow>(asked), setOf<ScreeningRow>(yes)}).has_value();
+    const auto r = reminders();
+    return setReminders(true, checkIn, r.sessions, r.quietFrom, r.quietUntil, r.backupMonthly);
 }
 
-bool PlanModel::startCourse(const QString& site, const QString& plan, const QString& start, const QStringList& free)
+bool PlanModel::answerQuestions(const QList<ui::ScreeningRow::Value>& yes)
 {
-    const auto which = valueOf<Site>(site);
-    const auto what = valueOf<CourseTemplate>(plan);
-    const auto when = dateOf(start);
-    return which && what && when && store().append(Course{*which, *what, {}, *when, setOf<Weekday>(free)}).has_value();
+    Screening answers{true, {}, ui::coreSet(yes)};
+    for (const auto& rule : protocol::screeningRows())
+        if (!protocol::knownByAge(rule.row))
+            answers.asked.insert(rule.row);
+    return m_store.append(std::move(answers)).has_value();
 }
 
-bool PlanModel::moveCourse(const QString& site, int number, const QString& date)
+bool PlanModel::startCourse(ui::Site::Value site, ui::CourseTemplate::Value plan, int day,
+                            const QList<ui::Weekday::Value>& free)
 {
-    const auto which = valueOf<Site>(site);
-    const auto when = dateOf(date);
-    return which && when && store().append(CourseMove{*which, number, *when}).has_value();
+    const auto which = ui::core(site);
+    const auto what = ui::core(plan);
+    return which && what && m_store.append(Course{*which, *what, {}, LocalDate(day), ui::coreSet(free)}).has_value();
 }
 
-bool PlanModel::addAway(const QString& from, const QString& to)
+bool PlanModel::moveCourse(ui::Site::Value site, int number, int day)
 {
-    const auto first = dateOf(from);
-    const auto last = dateOf(to);
-    return first && last && *first <= *last && store().append(Away{*first, *last}).has_value();
+    const auto which = ui::core(site);
+    return which && m_store.append(CourseMove{*which, number, LocalDate(day)}).has_value();
 }
 
-bool PlanModel::pause(const QString& site, bool paused)
+bool PlanModel::addAway(int from, int to)
 {
-    const auto which = valueOf<Site>(site);
-    return which && store().append(Pause{*which, paused}).has_value();
+    return from <= to && m_store.append(Away{LocalDate(from), LocalDate(to)}).has_value();
 }
 
-bool PlanModel::clearance(const QString& row, const QString& who)
+bool PlanModel::pause(ui::Site::Value site, bool paused)
 {
-    const auto which = valueOf<ScreeningRow>(row);
+    const auto which = ui::core(site);
+    return which && m_store.append(Pause{*which, paused}).has_value();
+}
+
+bool PlanModel::clearance(ui::ScreeningRow::Value row, const QString& who)
+{
+    const auto which = ui::core(row);
     return which && !who.trimmed().isEmpty() &&
-           store().append(Clearance{*which, who.trimmed().toStdString(), store().now().date, std::nullopt}).has_value();
+           m_store.append(Clearance{*which, who.trimmed().toStdString(), m_store.now().date, std::nullopt}).has_value();
 }
 
 bool PlanModel::addPerson(const QString& name, const QString& birth, const QString& adult)
 {
-    return store()
-        .addPerson({name.trimmed().toStdString(), dateOf(birth), {}, {}, adult.trimmed().toStdString()})
+    return m_store.addPerson({name.trimmed().toStdString(), dateOf(birth), {}, {}, adult.trimmed().toStdString()})
         .has_value();
 }
 
-bool PlanModel::isPastDay(const QString& iso) const
+bool PlanModel::isPastDay(const QString& typed) const
 {
-    const auto day = dateOf(iso);
-    return day && *day <= store().now().date;
+    const auto day = dateOf(typed);
+    return day && *day <= m_store.now().date;
 }
 
-QString PlanModel::ageGroup(const QString& birth) const
+bool PlanModel::isChild(const QString& birth) const
 {
-    return token(protocol::ageGroupOn(dateOf(birth), store().now().date));
+    return protocol::ageGroupOn(dateOf(birth), m_store.now().date) == AgeGroup::Child;
 }
 
 } // namespace firstdew::viewmodels

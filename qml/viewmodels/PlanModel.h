@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Store.h"
+#include "Values.h"
 
 namespace firstdew::viewmodels {
 
@@ -9,71 +10,88 @@ class PlanModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    /// Per diary site: site, treatedAs, stage, paused, hdssStart, hdssNow, sessions: [{number,date,done,shift}],
-    /// windowEnd, fits, overrun.
-    Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
-    /// Per kind of session in use: site, waveform, limit, allowed, source (in words).
-    Q_PROPERTY(QVariantList limits READ limits NOTIFY changed)
-    Q_PROPERTY(QVariantMap machine READ machine NOTIFY changed)
-    Q_PROPERTY(QVariantMap reminders READ reminders NOTIFY changed)
-    Q_PROPERTY(QVariantMap careSheet READ careSheet NOTIFY changed)
-    Q_PROPERTY(QVariantMap person READ person NOTIFY changed)
-    /// none, short-question or full, and the rows that stand in the way.
-    Q_PROPERTY(QString screeningDue READ screeningDue NOTIFY changed)
-    Q_PROPERTY(QVariantList screeningRows READ screeningRows NOTIFY changed)
-    /// What is heard during a bath: both, voice or tones.
-    Q_PROPERTY(QString sound READ sound NOTIFY changed)
-    /// Whose voice speaks during a bath: recorded or device.
-    Q_PROPERTY(QString voice READ voice NOTIFY changed)
-    /// Whether each step of a bath is felt; the alarm is felt whatever was chosen.
+    Q_PROPERTY(QList<firstdew::ui::SitePlan> sites READ sites NOTIFY changed)
+    /// For each kind of session in use and each current.
+    Q_PROPERTY(QList<firstdew::ui::LimitLine> limits READ limits NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::MachineKit machine READ machine NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::ReminderPlan reminders READ reminders NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::SheetInUse careSheet READ careSheet NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::PersonInUse person READ person NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::ScreeningDue::Value screeningDue READ screeningDue NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::HealthQuestion> questions READ questions NOTIFY changed)
+    /// Those of them that stand in the way of a session.
+    Q_PROPERTY(QList<firstdew::ui::HealthQuestion> blocking READ blocking NOTIFY changed)
+    /// What the first start has still to ask.
+    Q_PROPERTY(firstdew::ui::SetUpStep::Value setUpStep READ setUpStep NOTIFY changed)
+    /// What is heard during a session.
+    Q_PROPERTY(firstdew::ui::SoundChoice::Value sound READ sound WRITE setSound NOTIFY changed)
+    /// Whose voice speaks during a session.
+    Q_PROPERTY(firstdew::ui::VoiceChoice::Value voice READ voice WRITE setVoice NOTIFY changed)
+    /// Whether each step of a session is felt; the alarm is felt whatever was chosen.
     Q_PROPERTY(bool vibration READ vibration WRITE setVibration NOTIFY changed)
     /// The chance of dampness at which a top-up counts as due.
     Q_PROPERTY(double risk READ risk NOTIFY changed)
-    Q_PROPERTY(QVariantList away READ away NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::AwayDays> away READ away NOTIFY changed)
 
 public:
-    explicit PlanModel(QObject* parent = nullptr);
-    [[nodiscard]] QVariantList sites() const;
-    [[nodiscard]] QVariantList limits() const;
-    [[nodiscard]] QVariantMap machine() const;
-    [[nodiscard]] QVariantMap reminders() const;
-    [[nodiscard]] QVariantMap careSheet() const;
-    [[nodiscard]] QVariantMap person() const;
-    [[nodiscard]] QString screeningDue() const;
-    [[nodiscard]] QVariantList screeningRows() const;
-    [[nodiscard]] QString sound() const;
-    [[nodiscard]] QString voice() const;
-    [[nodiscard]] bool vibration() const;
-    void setVibration(bool on);
-    [[nodiscard]] double risk() const;
-    [[nodiscard]] QVariantList away() const;
+    explicit PlanModel(Store& store);
+    static PlanModel* create(QQmlEngine*, QJSEngine*);
 
+    [[nodiscard]] QList<ui::SitePlan> sites() const;
+    [[nodiscard]] QList<ui::LimitLine> limits() const;
+    [[nodiscard]] ui::MachineKit machine() const;
+    [[nodiscard]] ui::ReminderPlan reminders() const;
+    [[nodiscard]] ui::SheetInUse careSheet() const;
+    [[nodiscard]] ui::PersonInUse person() const;
+    [[nodiscard]] ui::ScreeningDue::Value screeningDue() const;
+    [[nodiscard]] QList<ui::HealthQuestion> questions() const;
+    [[nodiscard]] QList<ui::HealthQuestion> blocking() const;
+    [[nodiscard]] ui::SetUpStep::Value setUpStep() const;
+    [[nodiscard]] ui::SoundChoice::Value sound() const;
+    [[nodiscard]] ui::VoiceChoice::Value voice() const;
+    [[nodiscard]] bool vibration() const;
+    [[nodiscard]] double risk() const;
+    [[nodiscard]] QList<ui::AwayDays> away() const;
+    void setSound(ui::SoundChoice::Value sound);
+    void setVoice(ui::VoiceChoice::Value voice);
+    void setVibration(bool on);
+
+    /// The plan of what a session treats; not known where that is not in use.
+    Q_INVOKABLE firstdew::ui::SitePlan planOf(firstdew::ui::Site::Value treatedAs) const;
+    Q_INVOKABLE bool uses(firstdew::ui::Site::Value site) const;
+    Q_INVOKABLE void cautionsRead();
     Q_INVOKABLE bool setPerson(const QString& name, const QString& birth, double heightCm, double weightKg,
                                const QString& adult);
-    Q_INVOKABLE bool useSite(const QString& site, bool inUse);
-    Q_INVOKABLE bool setMachine(const QString& name, bool direct, bool pulsed, const QString& swap, bool remote,
-                                const QString& power);
+    Q_INVOKABLE bool useSite(firstdew::ui::Site::Value site, bool inUse);
+    Q_INVOKABLE bool setMachine(const QString& name, bool direct, bool pulsed, firstdew::ui::PolaritySwap::Value swap,
+                                bool remote, firstdew::ui::PowerSource::Value power, double pad);
     Q_INVOKABLE bool cellsChanged();
     /// A chance from 0.01 to 0.9.
     Q_INVOKABLE void setRisk(double chance);
     /// Times as minutes of the day.
     Q_INVOKABLE bool setReminders(bool on, int checkIn, int sessions, int quietFrom, int quietUntil,
                                   bool backupMonthly);
-    Q_INVOKABLE bool setScreening(const QStringList& asked, const QStringList& yes);
-    Q_INVOKABLE bool startCourse(const QString& site, const QString& plan, const QString& start,
-                                 const QStringList& free);
-    Q_INVOKABLE bool moveCourse(const QString& site, int number, const QString& date);
-    Q_INVOKABLE bool addAway(const QString& from, const QString& to);
-    Q_INVOKABLE bool pause(const QString& site, bool paused);
-    Q_INVOKABLE bool clearance(const QString& row, const QString& who);
+    /// Reminders are on, with a check-in at that minute of the day; the rest stays as it is.
+    Q_INVOKABLE bool remindAt(int checkIn);
+    /// Answers to all questions: those of the rows named are yes.
+    Q_INVOKABLE bool answerQuestions(const QList<firstdew::ui::ScreeningRow::Value>& yes);
+    Q_INVOKABLE bool startCourse(firstdew::ui::Site::Value site, firstdew::ui::CourseTemplate::Value plan, int day,
+                                 const QList<firstdew::ui::Weekday::Value>& free);
+    Q_INVOKABLE bool moveCourse(firstdew::ui::Site::Value site, int number, int day);
+    Q_INVOKABLE bool addAway(int from, int to);
+    Q_INVOKABLE bool pause(firstdew::ui::Site::Value site, bool paused);
+    Q_INVOKABLE bool clearance(firstdew::ui::ScreeningRow::Value row, const QString& who);
     Q_INVOKABLE bool addPerson(const QString& name, const QString& birth, const QString& adult);
-    /// Whether `iso` is a day that has been (a birthday, say).
-    Q_INVOKABLE bool isPastDay(const QString& iso) const;
-    /// adult or child, by the birthday given.
-    Q_INVOKABLE QString ageGroup(const QString& birth) const;
+    /// Whether a text is a day that has been (a birthday, say).
+    Q_INVOKABLE bool isPastDay(const QString& typed) const;
+    /// Whether somebody born on that day counts as a child.
+    Q_INVOKABLE bool isChild(const QString& birth) const;
 
 signals:
     void changed();
+
+private:
+    Store& m_store;
 };
 
 } // namespace firstdew::viewmodels

@@ -1,54 +1,29 @@
 #include "RunningBath.h"
 
-#include "situation/Sites.h"
 #include "words/Errors.h"
 
 #include <QUuid>
 #include <algorithm>
+#include <utility>
+#include <variant>
 
 namespace firstdew::viewmodels {
 
 using namespace facts;
-using protocol::StepKind;
 
 namespace {
 
 constexpr int kTickMs = 100;
 constexpr int kSecondMs = 1000;
+/// What happened is on the screen before the disk is asked, which may take its time.
+constexpr int kWriteAfterMs = 250;
+/// A disk that failed is asked again after this time; each try may hold the session up.
+constexpr int kTryAgainMs = 30'000;
 
 /// All that is told by the clock is told at a whole second of its step: that moment is met, and not passed by a tick.
 int untilNextTick(const bath::State& state)
 {
     return static_cast<int>(std::min<long long>(kTickMs, kSecondMs - state.stepElapsedMs % kSecondMs));
-}
-
-BathPrepared preparedOf(const protocol::ScriptRequest& q, Milliamps target)
-{
-    BathPrepared p;
-    p.bath = QUuid::createUuid().toString(QUuid::Id128).toStdString();
-    p.site = q.site;
-    p.waveform = q.waveform;
-    p.age = q.age;
-    p.swap = q.swap;
-    p.way = q.way;
-    p.firstSide = q.firstSide;
-    p.limit = q.limit;
-    p.target = target;
-    p.raise = q.raise;
-    p.lower = q.lower;
-    p.swapping = q.swapping;
-    return p;
-}
-
-/// The events kept of that session, in their order.
-std::vector<BathEvent> eventsOf(const Record& record, const std::string& bath)
-{
-    std::vector<BathEvent> events;
-    for (const auto& e : record.all<BathEvent>())
-        if (e.payload.bath == bath)
-            events.push_back(e.payload);
-    std::sort(events.begin(), events.end(), [](const auto& a, const auto& b) { return a.sequence < b.sequence; });
-    return events;
 }
 
 } // namespace
@@ -61,17 +36,42 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
         if (m_ticker.isActive())
             m_ticker.start(untilNextTick(*m_state));
     });
+    m_writer.setSingleShot(true);
+    connect(&m_writer, &QTimer::timeout, this, &RunningBath::flush);
+}
+
+RunningBath::~RunningBath() { flush(); }
+
+bath::Before RunningBath::earlierToday(Site site) const
+{
+    std::vector<bath::State> earlier;
+    const LocalDate today = m_store.now().date;
+    const std::string person = m_store.person().toStdString();
+    for (const Fact& f : m_store.allFacts()) {
+        const auto* p = std::get_if<BathPrepared>(&f.payload);
+        if (p == nullptr || f.person != person || f.happened.date != today ||
+            (treats(p->site).bits() & treats(site).bits()) == 0)
+            continue;
+        if (auto state = bath::replay(*p, eventsOf(m_store, p->bath)))
+            earlier.push_back(std::move(*state));
+    }
+    return bath::sumOf(earlier);
 }
 
 bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers)
 {
-    const BathPrepared prepared = preparedOf(script.request, target);
-    if (!m_store.appendAll({answers, prepared}))
+    bath::State state = bath::prepared(script, target, earlierToday(script.request.site));
+    if (bath::enoughForToday(state)) {
+        emit refused(words::errorSentence({"enough-for-today", "site", {}}));
         return false;
-    m_id = prepared.bath;
+    }
+    m_id = QUuid::createUuid().toString(QUuid::Id128).toStdString();
+    const Payload begun[] = {answers, bath::preparationOf(state, m_id)};
+    if (!m_store.append(begun))
+        return false;
     m_sequence = 0;
-    m_state = bath::prepared(script, target);
-    m_state->last = m_store.clock().instant();
+    state.last = state.kept = m_store.clock().instant();
+    m_state = std::move(state);
     watch();
     emit turned();
     // The list was confirmed line by line just now.
@@ -81,36 +81,57 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
 
 std::optional<BathPrepared> RunningBath::comeBack()
 {
-    const auto& record = m_store.record();
-    const auto* prepared = record.latest<BathPrepared>();
-    if (!prepared || !situation::bathRunning(record))
+    const diary::LedSession* led = m_store.diary().unwritten();
+    if (led == nullptr)
         return std::nullopt;
-    const auto events = eventsOf(record, prepared->payload.bath);
-    auto state = bath::replay(prepared->payload, events);
+    const BathPrepared prepared = *led->prepared;
+    const std::vector<BathEvent> events = led->events;
+    auto state = bath::replay(prepared, events);
     if (!state) {
         emit refused(words::errorSentence(state.error()));
         return std::nullopt;
     }
-    m_id = prepared->payload.bath;
+    m_id = prepared.bath;
     m_sequence = events.empty() ? 0 : events.back().sequence + 1;
     m_state = *state;
+    if (m_state->phase == bath::Phase::AwaitingMeanwhile)
+        keep({{{BathEventKind::Away, {}, {}}, m_state->last}}); // the last moment in which it led
     watch();
-    return prepared->payload;
+    return prepared;
 }
 
-/// On disk before anything is said or shown of it. A disk that fails must not stop the lead: safety first.
-void RunningBath::keep(const bath::Event& event, Instant now)
+void RunningBath::keep(const std::vector<bath::Kept>& events)
 {
-    BathEvent kept;
-    kept.bath = m_id;
-    kept.sequence = m_sequence;
-    kept.event = event.kind;
-    kept.reading = event.reading;
-    kept.meanwhile = event.meanwhile;
-    kept.wallMs = now.wallMs;
-    kept.monotonicMs = now.monotonicMs;
-    if (m_store.appendQuietly(kept))
-        ++m_sequence;
+    for (const auto& [event, at] : events) {
+        BathEvent kept;
+        kept.bath = m_id;
+        kept.sequence = m_sequence++;
+        kept.event = event.kind;
+        kept.reading = event.reading;
+        kept.meanwhile = event.meanwhile;
+        kept.wallMs = at.wallMs;
+        kept.monotonicMs = at.monotonicMs;
+        m_waiting.push_back(std::move(kept));
+    }
+    if (!m_waiting.empty() && !m_writer.isActive())
+        m_writer.start(m_unsaved ? kTryAgainMs : kWriteAfterMs);
+}
+
+void RunningBath::flush()
+{
+    m_writer.stop();
+    std::size_t done = 0;
+    for (; done < m_waiting.size(); ++done) {
+        const Payload payload = m_waiting[done];
+        if (!m_store.append({&payload, 1}, Store::Assess::Later))
+            break;
+    }
+    m_waiting.erase(m_waiting.begin(), m_waiting.begin() + static_cast<std::ptrdiff_t>(done));
+    const bool before = std::exchange(m_unsaved, !m_waiting.empty());
+    if (before != m_unsaved)
+        emit moved();
+    if (m_unsaved)
+        m_writer.start(kTryAgainMs);
 }
 
 void RunningBath::send(const bath::Event& event)
@@ -118,27 +139,27 @@ void RunningBath::send(const bath::Event& event)
     if (!m_state)
         return;
     const bool asked = event.kind != BathEventKind::Tick;
-    const Instant now = m_store.clock().instant();
-    auto outcome = bath::step(*m_state, event, now);
+    auto outcome = bath::step(*m_state, event, m_store.clock().instant());
     if (!outcome) {
         if (asked)
             emit refused(words::errorSentence(outcome.error()));
         return;
     }
-    if (outcome->journal)
-        keep(event, now);
-    if (asked)
-        emit refused({});
     const bool turns = outcome->state.phase != m_state->phase;
+    if (turns && m_state->phase == bath::Phase::AwaitingMeanwhile)
+        m_cues.hush(); // the question is answered
     m_state = outcome->state;
     for (const auto& effect : outcome->effects)
         m_cues.give(effect);
     m_cues.follow(*m_state);
+    if (asked)
+        emit refused({});
     if (turns) {
         watch();
         emit turned();
     }
     emit moved();
+    keep(outcome->keep);
 }
 
 bool RunningBath::over() const
@@ -150,20 +171,13 @@ void RunningBath::primary()
 {
     if (!m_state)
         return;
-    const bool flowing = m_state->current == bath::Current::Flowing;
-    switch (m_state->script.steps[m_state->step].kind) {
-    case StepKind::CheckList: send(BathEventKind::Begin); break;
-    case StepKind::Raise: send(BathEventKind::Raised); break;
-    case StepKind::Hold: send(flowing ? BathEventKind::Lowered : BathEventKind::Raised); break;
-    case StepKind::Lower: send(BathEventKind::Lowered); break;
-    case StepKind::Swap: send(flowing ? BathEventKind::Lowered : BathEventKind::Swapped); break;
-    case StepKind::MoveSide: send(flowing ? BathEventKind::Lowered : BathEventKind::MovedSide); break;
-    default: break;
-    }
+    if (const auto event = bath::mainEvent(*m_state))
+        send(*event);
 }
 
 void RunningBath::end()
 {
+    flush();
     m_state.reset();
     watch();
     m_cues.hush();

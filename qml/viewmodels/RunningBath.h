@@ -8,8 +8,8 @@
 
 namespace firstdew::viewmodels {
 
-/// One session from its beginning to its end: ticks, keeps every event before its effect, and finds its place again
-/// after the app was gone.
+/// One session from its beginning to its end: ticks, has every event heard, felt and shown, then keeps it, and finds
+/// its place again after the app was gone. A disk that hangs or fails holds nothing up that protects the person.
 class RunningBath : public QObject {
     Q_OBJECT
 
@@ -21,6 +21,13 @@ public:
     [[nodiscard]] const std::string& id() const { return m_id; }
     /// Finished or stopped, and not yet let go of.
     [[nodiscard]] bool over() const;
+    /// Whether events wait that could not be kept so far.
+    [[nodiscard]] bool unsaved() const { return m_unsaved; }
+    /// What that skin had of current today already.
+    [[nodiscard]] bath::Before earlierToday(facts::Site site) const;
+    /// Keeps what waits to be kept.
+    void flush();
+    ~RunningBath() override;
 
     /// Begins by that script: the answers and the plan are recorded first. False where they could not be.
     bool begin(const protocol::Script& script, facts::Milliamps target, const facts::Preparation& answers);
@@ -42,7 +49,7 @@ signals:
     void refused(const QString& why);
 
 private:
-    void keep(const bath::Event& event, facts::Instant now);
+    void keep(const std::vector<bath::Kept>& events);
     /// Time counts, and the screen stays on, while the session is not over.
     void watch();
 
@@ -52,6 +59,9 @@ private:
     std::optional<bath::State> m_state;
     std::string m_id;
     int m_sequence = 0;
+    std::vector<facts::BathEvent> m_waiting; ///< to be kept, in this order
+    QTimer m_writer;
+    bool m_unsaved = false;
 };
 
 } // namespace firstdew::viewmodels

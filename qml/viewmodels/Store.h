@@ -1,18 +1,19 @@
 #pragma once
 
+#include "Values.h"
 // The meta-object compiler of Qt 6.4 cannot read the standard library's concepts.
 #ifndef Q_MOC_RUN
-#include "Opened.h"
+#include "StoreContent.h"
 #include "ports/Clock.h"
 #endif
 
 #include <QObject>
 #include <QTimer>
-#include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -22,96 +23,93 @@ class QJSEngine;
 namespace firstdew::viewmodels {
 
 /// The open journal, one person's record out of it, and where things stand today. Everything shown is
-/// read from here; everything recorded goes through append(). One per process.
+/// read from here; everything recorded goes through append().
 class Store : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    Q_PROPERTY(bool open READ isOpen NOTIFY changed)
-    Q_PROPERTY(bool empty READ isEmpty NOTIFY changed)
-    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY changed)
+    /// Why there is no record to show; None where there is one.
+    Q_PROPERTY(firstdew::ui::Trouble::Value trouble READ trouble NOTIFY changed)
+    Q_PROPERTY(QString file READ fileName CONSTANT)
     Q_PROPERTY(QString personName READ personName NOTIFY changed)
-    Q_PROPERTY(QVariantList people READ people NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::PersonLine> people READ people NOTIFY changed)
     /// Whether there is more than one of them; costs far less than to ask for all.
     Q_PROPERTY(bool several READ several NOTIFY changed)
-    Q_PROPERTY(QString today READ todayIso NOTIFY changed)
-    Q_PROPERTY(QString errorCode READ errorCode NOTIFY failed)
+    /// Days since 1970-01-01.
+    Q_PROPERTY(int today READ todayNumber NOTIFY changed)
+    /// What went wrong last, in a sentence.
     Q_PROPERTY(QString errorText READ errorText NOTIFY failed)
 
 public:
-    /// `read` is what was read of that file today, where that was done beforehand.
-    Store(ports::Clock& clock, std::string file, std::optional<Opened> read = {});
+    /// When the situation follows what is recorded. A running session does not wait for it.
+    enum class Assess { AtOnce, Later };
 
-    /// The one Store of the process, made by the program before the interface is loaded.
-    static Store* instance();
+    /// `read` is what was read of that file today, where that was done beforehand.
+    Store(ports::Clock& clock, std::string file, std::optional<StoreContent> read = {});
     static Store* create(QQmlEngine*, QJSEngine*);
 
-    [[nodiscard]] bool isOpen() const { return m_now.journal.has_value(); }
-    [[nodiscard]] bool isEmpty() const { return m_now.facts.empty(); }
-    [[nodiscard]] QString person() const { return QString::fromStdString(m_now.person); }
+    /// The store could be opened and read.
+    [[nodiscard]] bool isOpen() const { return m_content.known; }
+    [[nodiscard]] ui::Trouble::Value trouble() const;
+    [[nodiscard]] QString fileName() const { return QString::fromStdString(m_file); }
+    [[nodiscard]] QString person() const { return QString::fromStdString(m_content.person); }
     [[nodiscard]] QString personName() const;
-    void setPerson(const QString& id);
-    [[nodiscard]] QVariantList people() const;
+    [[nodiscard]] QList<ui::PersonLine> people() const;
     [[nodiscard]] bool several() const;
-    [[nodiscard]] QString todayIso() const;
-    [[nodiscard]] QString errorCode() const { return QString::fromStdString(m_error.code); }
+    [[nodiscard]] int todayNumber() const { return m_content.situation.today.daysSince1970(); }
     [[nodiscard]] QString errorText() const;
 
     [[nodiscard]] const ports::Clock& clock() const { return m_clock; }
     [[nodiscard]] facts::LocalTime now() const { return m_clock.localNow(); }
-    [[nodiscard]] const facts::Record& record() const { return m_now.record; }
-    [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_now.facts; }
-    [[nodiscard]] const situation::Situation& situation() const { return m_now.situation; }
+    /// The present person's record as it reads today.
+    [[nodiscard]] const diary::Diary& diary() const { return m_content.diary; }
+    [[nodiscard]] const std::vector<facts::Fact>& allFacts() const { return m_content.facts; }
+    [[nodiscard]] const situation::Situation& situation() const { return m_content.situation; }
     [[nodiscard]] const std::string& file() const { return m_file; }
-    /// The latest value of a preference of this person, or nothing.
-    [[nodiscard]] std::optional<std::string> preference(std::string_view key) const;
-
-    /// Records one fact of the present person; on disk when this returns. Gives its id, or nothing after
-    /// emitting failed(). `happened` is now where left out; `corrects` is the id of the fact it replaces.
+    /// Records facts of the present person in one transaction, all or none. When this returns true they are on disk
+    /// and in diary(); otherwise failed() was emitted, but not where Later: the session says that on its own page.
+    bool append(std::span<const facts::Payload> payloads, Assess when = Assess::AtOnce);
+    /// The same for one fact; gives its id. `happened` is now where left out; `corrects` is the id of the fact it
+    /// replaces.
     std::optional<std::string> append(facts::Payload payload, std::optional<facts::LocalTime> happened = {},
                                       std::string corrects = {});
-    /// Records several at once, all or none.
-    bool appendAll(std::vector<facts::Payload> payloads);
-    /// Records an event of a running session without judging everything anew, so that the session goes on at once.
-    bool appendQuietly(facts::Payload payload);
     /// Withdraws the fact of that id.
     bool retract(const std::string& id, std::string reason);
     /// Begins the record of somebody further and makes it the present one. Gives the id.
     std::optional<std::string> addPerson(facts::Person person);
+    /// Judges anew where the day has turned since.
+    void followClock();
     /// The journal itself, for whole-store acts (restore, import, delete); call reload() after.
-    [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs() { return m_now.journal; }
+    [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs() { return m_content.journal; }
 
+    Q_INVOKABLE void showPerson(const QString& id);
     Q_INVOKABLE void reload();
-    Q_INVOKABLE void setPreference(const QString& key, const QString& value);
-    Q_INVOKABLE QString preferenceOr(const QString& key, const QString& otherwise) const;
-    void reopen();
+    Q_INVOKABLE void reopen();
 
 signals:
     void changed();
     void failed();
-    /// Something was recorded; `id` names it, so that it can be taken back.
-    void recorded(const QString& id);
 
 private:
     [[nodiscard]] facts::LocalDate today() const { return m_clock.localNow().date; }
-    void look();
-    void tellOfError();
+    std::optional<std::vector<std::string>> write(std::vector<facts::Fact> facts, Assess when);
     void fail(const facts::Error& error);
-    facts::Fact factOf(facts::Payload payload, facts::LocalTime happened, std::string corrects) const;
+    [[nodiscard]] facts::Fact factOf(facts::Payload payload, facts::LocalTime happened, std::string corrects) const;
 
     ports::Clock& m_clock;
     std::string m_file;
-    Opened m_now;
+    StoreContent m_content;
     facts::Error m_error;
     QTimer m_midnight;
 };
 
-/// Text and dates across the edge to QML.
+/// Text across the edge to QML.
 [[nodiscard]] inline QString text(std::string_view s)
 {
     return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
 }
 [[nodiscard]] inline QString text(facts::LocalDate d) { return QString::fromStdString(d.iso()); }
+/// The tokens of core as text, for notices and what the system keeps.
 template <class E>
 [[nodiscard]] QString token(E value)
 {
@@ -121,15 +119,6 @@ template <class E>
 [[nodiscard]] std::optional<E> valueOf(const QString& token)
 {
     return facts::fromWord<E>(token.toStdString());
-}
-template <class E>
-[[nodiscard]] QStringList tokens(facts::SetOf<E> set)
-{
-    QStringList out;
-    for (const E e : facts::allOf<E>())
-        if (set.contains(e))
-            out << token(e);
-    return out;
 }
 template <class E>
 [[nodiscard]] facts::SetOf<E> setOf(const QStringList& list)

@@ -7,7 +7,6 @@
 #include <QDir>
 #include <QLocale>
 #include <QMimeDatabase>
-#include <QQmlEngine>
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -15,44 +14,36 @@ namespace firstdew::viewmodels {
 using namespace facts;
 
 namespace {
-SummaryModel* theModel = nullptr;
-constexpr int kDays = 91;
 constexpr int kMostDays = 3660;
-constexpr const char* kDaysKey = "summary-days";
 } // namespace
 
 SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
     : m_store(store), m_sharer(sharer), m_opener(opener), m_folder(std::move(folder))
 {
-    theModel = this;
     connect(&store, &Store::changed, this, &SummaryModel::changed);
 }
 
-SummaryModel* SummaryModel::instance() { return theModel; }
+int SummaryModel::days() const { return m_store.diary().preferences.summaryDays; }
 
-SummaryModel* SummaryModel::create(QQmlEngine*, QJSEngine*)
+void SummaryModel::setDays(int days)
 {
-    QQmlEngine::setObjectOwnership(theModel, QQmlEngine::CppOwnership);
-    return theModel;
+    if (days != this->days())
+        m_store.append(diary::summaryDaysPreference(days));
 }
 
-QString SummaryModel::days() const { return m_store.preferenceOr(kDaysKey, QString::number(kDays)); }
-
-void SummaryModel::setDays(const QString& days) { m_store.setPreference(kDaysKey, days); }
-
-QVariantList SummaryModel::questions() const
+QList<ui::QuestionLine> SummaryModel::questions() const
 {
-    QVariantList out;
-    for (const auto& e : m_store.record().all<Question>())
-        out << QVariantMap{{"id", text(e.id)}, {"text", text(e.payload.text)}};
+    QList<ui::QuestionLine> out;
+    for (const auto& e : m_store.diary().questions)
+        out << ui::QuestionLine{text(e.id), text(e.payload.text)};
     return out;
 }
 
 void SummaryModel::share()
 {
     const LocalDate to = m_store.situation().today;
-    const int back = std::clamp(days().toInt(), 1, kMostDays);
-    const auto contents = summary::contentsFor(m_store.record(), to - (back - 1), to);
+    const int back = std::clamp(days(), 1, kMostDays);
+    const auto contents = summary::contentsFor(m_store.diary(), to - (back - 1));
     QDir().mkpath(m_folder);
     const QString file =
         QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Store.h"
+#include "Values.h"
 #include "ports/Opener.h"
 #include "ports/Sharer.h"
 
@@ -14,22 +15,21 @@ class SummaryModel : public QObject {
     /// What became of the last page; empty before the first.
     Q_PROPERTY(QString message READ message NOTIFY messageChanged)
     Q_PROPERTY(QString file READ file NOTIFY messageChanged)
-    /// How many days back the page reaches, remembered; a number as text, as choices carry it.
-    Q_PROPERTY(QString days READ days WRITE setDays NOTIFY changed)
-    /// Questions that stand on the page: [{id, text}].
-    Q_PROPERTY(QVariantList questions READ questions NOTIFY changed)
+    /// How many days back the page reaches, remembered.
+    Q_PROPERTY(int days READ days WRITE setDays NOTIFY changed)
+    /// Questions that stand on the page.
+    Q_PROPERTY(QList<firstdew::ui::QuestionLine> questions READ questions NOTIFY changed)
 
 public:
     /// `folder` is where the pages are kept.
     SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder);
-    static SummaryModel* instance();
     static SummaryModel* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] QString message() const { return m_message; }
     [[nodiscard]] QString file() const { return m_file; }
-    [[nodiscard]] QString days() const;
-    void setDays(const QString& days);
-    [[nodiscard]] QVariantList questions() const;
+    [[nodiscard]] int days() const;
+    void setDays(int days);
+    [[nodiscard]] QList<ui::QuestionLine> questions() const;
     /// Writes the page and hands it to the system.
     Q_INVOKABLE void share();
     /// Hands a file made elsewhere to the system; whether it took it.

@@ -1,7 +1,8 @@
 #include "TodayModel.h"
 
+#include "Edge.h"
+#include "Tokens.h"
 #include "protocol/Screening.h"
-#include "situation/Sites.h"
 #include "words/Sentences.h"
 
 #include <algorithm>
@@ -9,37 +10,19 @@
 namespace firstdew::viewmodels {
 
 using namespace facts;
+using situation::Advice;
+using situation::ReasonKind;
 
 namespace {
 
-constexpr int kStripDays = 14;
-constexpr int kLatelyDays = 7;
-
-QVariantMap reasonMap(const situation::Reason& r, LocalDate today)
-{
-    return {{"kind", token(r.kind)},
-            {"date", r.date ? text(*r.date) : QString()},
-            {"text", words::reasonSentence(r, today)}};
-}
-
-/// The check-in that counts for a site on a day: the latest recorded one.
-const Entry<CheckIn>* checkInOn(const Record& record, DiarySite site, LocalDate day)
-{
-    const Entry<CheckIn>* out = nullptr;
-    for (const auto& e : record.all<CheckIn>())
-        if (e.payload.site == site && e.happened.date == day)
-            out = &e;
-    return out;
-}
+constexpr int kDaysAhead = 14;
+constexpr int kDaysBehind = 7;
 
 double chanceOn(const outlook::Forecast& forecast, LocalDate day)
 {
-    if (!forecast.lastSession)
-        return -1;
-    for (const auto& d : forecast.days)
-        if (d.date == day)
-            return d.begun;
-    return -1;
+    const auto found = std::find_if(forecast.days.begin(), forecast.days.end(),
+                                    [&](const auto& d) { return forecast.lastSession && d.date == day; });
+    return found == forecast.days.end() ? -1 : found->begun;
 }
 
 bool plannedOn(const situation::SiteSituation& s, LocalDate day)
@@ -50,104 +33,132 @@ bool plannedOn(const situation::SiteSituation& s, LocalDate day)
     return s.nextSession == day;
 }
 
+int dayNumber(const std::optional<LocalDate>& day) { return day ? day->daysSince1970() : 0; }
+
 } // namespace
 
-TodayModel::TodayModel(QObject* parent) : QObject(parent)
-{
-    connect(Store::instance(), &Store::changed, this, &TodayModel::changed);
-}
+TodayModel::TodayModel(Store& store) : m_store(store) { connect(&store, &Store::changed, this, &TodayModel::changed); }
 
 bool TodayModel::unready() const
 {
-    const Store& store = *Store::instance();
-    return !store.situation().sites.empty() &&
-           (store.record().latest<Machine>() == nullptr || !protocol::everyRowAnswered(store.record()));
+    return !m_store.situation().sites.empty() &&
+           (!m_store.diary().machine || !protocol::everyRowAnswered(m_store.diary()));
 }
 
-QVariantList TodayModel::sites() const
+ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
 {
-    const Store& store = *Store::instance();
-    QVariantList out;
-    for (const auto& s : store.situation().sites) {
-        QVariantList reasons;
-        for (const auto& r : s.reasons)
-            reasons << reasonMap(r, store.situation().today);
-        const auto* line = checkInOn(store.record(), s.site, store.situation().today);
-        out << QVariantMap{{"site", token(s.site)},
-                           {"treatedAs", token(s.treatedAs)},
-                           {"stage", token(s.stage)},
-                           {"advice", token(s.advice)},
-                           {"title", words::headline(s.advice, s.treatedAs)},
-                           {"checkedIn", line != nullptr},
-                           {"level", line == nullptr ? QString() : token(line->payload.level)},
-                           {"with", line == nullptr ? QStringList() : tokens(line->payload.with)},
-                           {"reasons", reasons},
-                           {"next", s.nextSession ? text(*s.nextSession) : QString()},
-                           {"lastSession", s.lastSession ? text(*s.lastSession) : QString()},
-                           {"spells", static_cast<int>(s.forecast.spells.size())},
-                           {"censored", s.forecast.censored},
-                           {"usualFrom", s.forecast.usualFrom},
-                           {"usualTo", s.forecast.usualTo},
-                           {"risk", s.forecast.risk},
-                           {"due", s.forecast.due ? text(*s.forecast.due) : QString()}};
+    const LocalDate today = m_store.situation().today;
+    ui::SiteToday out;
+    out.known = true;
+    out.site = ui::shown(s.site);
+    out.treatedAs = ui::shown(s.treatedAs);
+    out.stage = ui::shown(s.stage);
+    out.advice = ui::shown(s.advice);
+    out.calls = s.advice == Advice::FirstDewTopUp || s.advice == Advice::TopUpDue || s.advice == Advice::RestartCourse;
+    out.title = words::headline(s.advice, s.treatedAs);
+    if (const auto* line = m_store.diary().checkInOn(s.site, today)) {
+        out.checkedIn = true;
+        out.level = ui::shown(line->payload.level);
+        out.with = ui::shown(line->payload.with);
     }
-    return out;
-}
-
-int TodayModel::first() const
-{
-    const auto first = Store::instance()->situation().first;
-    return first ? static_cast<int>(*first) : -1;
-}
-
-QVariantList TodayModel::strip() const
-{
-    const auto& situation = Store::instance()->situation();
-    QVariantList out;
-    for (int i = 0; i < kStripDays; ++i) {
-        const LocalDate day = situation.today + i;
-        QVariantList sites;
-        for (const auto& s : situation.sites)
-            sites << QVariantMap{
-                {"site", token(s.site)}, {"chance", chanceOn(s.forecast, day)}, {"bath", plannedOn(s, day)}};
-        out << QVariantMap{{"date", text(day)}, {"sites", sites}};
-    }
-    return out;
-}
-
-QVariantList TodayModel::lately() const
-{
-    const Store& store = *Store::instance();
-    QVariantList out;
-    for (int i = kLatelyDays; i >= 1; --i) {
-        const LocalDate day = store.situation().today - i;
-        QVariantList sites;
-        for (const auto& s : store.situation().sites) {
-            const auto* line = checkInOn(store.record(), s.site, day);
-            sites << QVariantMap{{"site", token(s.site)},
-                                 {"level", line == nullptr ? QString() : token(line->payload.level)}};
+    for (const auto& r : s.reasons) {
+        out.reasons << words::reasonSentence(r, today);
+        if (r.kind == ReasonKind::PutOff) {
+            if (out.putOff.isEmpty())
+                out.putOff = out.reasons.constLast();
+            out.thisEvening = out.thisEvening || r.date == today;
         }
-        out << QVariantMap{{"date", text(day)}, {"sites", sites}};
+    }
+    if (!s.reasons.empty() && s.reasons.front().kind != ReasonKind::PutOff)
+        out.why = out.reasons.constFirst();
+    out.next = dayNumber(s.nextSession);
+    out.spells = static_cast<int>(s.forecast.spells.size());
+    out.censored = s.forecast.censored;
+    out.risk = s.forecast.risk;
+    out.due = dayNumber(s.forecast.due);
+    return out;
+}
+
+QList<ui::SiteToday> TodayModel::sites() const
+{
+    QList<ui::SiteToday> out;
+    for (const auto& s : m_store.situation().sites)
+        out << tell(s);
+    return out;
+}
+
+ui::SiteToday TodayModel::matter() const
+{
+    const auto& situation = m_store.situation();
+    return situation.first ? tell(situation.sites[*situation.first]) : ui::SiteToday{};
+}
+
+ui::SiteToday TodayModel::of(ui::DiarySite::Value site) const
+{
+    for (const auto& s : m_store.situation().sites)
+        if (ui::shown(s.site) == site)
+            return tell(s);
+    return {};
+}
+
+QList<ui::SiteAhead> TodayModel::ahead() const
+{
+    const auto& situation = m_store.situation();
+    QList<ui::SiteAhead> out;
+    for (const auto& s : situation.sites) {
+        ui::SiteAhead line;
+        line.site = ui::shown(s.site);
+        for (int i = 0; i < kDaysAhead; ++i) {
+            line.chances << chanceOn(s.forecast, situation.today + i);
+            line.sessions << plannedOn(s, situation.today + i);
+        }
+        line.known = line.chances.constFirst() >= 0;
+        line.today = line.chances.constFirst();
+        line.last = line.chances.constLast();
+        out << line;
     }
     return out;
 }
 
-bool TodayModel::checkIn(const QString& site, const QString& level, const QString& date)
+int TodayModel::daysAhead() const { return kDaysAhead; }
+
+QList<ui::DayBehind> TodayModel::lately() const
 {
-    Store& store = *Store::instance();
-    const auto where = valueOf<DiarySite>(site);
-    const auto how = valueOf<Level>(level);
-    const auto day = date.isEmpty() ? std::optional(store.now().date) : LocalDate::parse(date.toStdString());
-    if (!where || !how || !day)
+    QList<ui::DayBehind> out;
+    for (int i = kDaysBehind; i >= 1; --i) {
+        const LocalDate day = m_store.situation().today - i;
+        ui::DayBehind behind;
+        behind.day = day.daysSince1970();
+        for (const auto& s : m_store.situation().sites) {
+            ui::SiteLevel line;
+            line.site = ui::shown(s.site);
+            if (const auto* noted = m_store.diary().checkInOn(s.site, day)) {
+                line.noted = true;
+                line.level = ui::shown(noted->payload.level);
+            }
+            behind.gap = behind.gap || !line.noted;
+            behind.sites << line;
+        }
+        out << behind;
+    }
+    return out;
+}
+
+bool TodayModel::checkIn(ui::DiarySite::Value site, ui::Level::Value level, int day)
+{
+    const auto where = ui::core(site);
+    const auto how = ui::core(level);
+    if (!where || !how)
         return false;
-    const auto* present = checkInOn(store.record(), *where, *day);
-    const bool isToday = *day == store.now().date;
+    const LocalDate date(day);
+    const auto* present = m_store.diary().checkInOn(*where, date);
+    const bool isToday = date == m_store.now().date;
     const LocalTime happened = present != nullptr ? present->happened
-                               : isToday          ? store.now()
-                                                  : LocalTime{*day, {12 * 60}};
+                               : isToday          ? m_store.now()
+                                                  : LocalTime{date, {12 * 60}};
     const CheckIn line{*where, *how, present == nullptr ? SetOf<Circumstance>{} : present->payload.with};
     const bool correction = present != nullptr;
-    const auto id = store.append(line, happened, correction ? present->id : std::string());
+    const auto id = m_store.append(line, happened, correction ? present->id : std::string());
     if (!id)
         return false;
     m_lastCheckIn = *id;
@@ -156,19 +167,13 @@ bool TodayModel::checkIn(const QString& site, const QString& level, const QStrin
     return true;
 }
 
-bool TodayModel::setCircumstances(const QString& site, const QStringList& with, const QString& date)
+bool TodayModel::setCircumstances(ui::DiarySite::Value site, const QList<ui::Circumstance::Value>& with, int day)
 {
-    Store& store = *Store::instance();
-    const auto where = valueOf<DiarySite>(site);
-    const auto day = date.isEmpty() ? std::optional(store.now().date) : LocalDate::parse(date.toStdString());
-    if (!where || !day)
-        return false;
-    const auto* present = checkInOn(store.record(), *where, *day);
-    if (present == nullptr)
-        return false;
-    return store
-        .append(CheckIn{*where, present->payload.level, setOf<Circumstance>(with)}, present->happened, present->id)
-        .has_value();
+    const auto where = ui::core(site);
+    const auto* present = where ? m_store.diary().checkInOn(*where, LocalDate(day)) : nullptr;
+    return present != nullptr &&
+           m_store.append(CheckIn{*where, present->payload.level, ui::coreSet(with)}, present->happened, present->id)
+               .has_value();
 }
 
 void TodayModel::undo()
@@ -176,32 +181,37 @@ void TodayModel::undo()
     if (m_lastCheckIn.empty())
         return;
     const std::string id = std::exchange(m_lastCheckIn, {});
-    Store& store = *Store::instance();
-    const auto fact =
-        std::find_if(store.allFacts().begin(), store.allFacts().end(), [&](const Fact& f) { return f.id == id; });
-    if (fact == store.allFacts().end())
+    const auto& all = m_store.allFacts();
+    const auto fact = std::find_if(all.begin(), all.end(), [&](const Fact& f) { return f.id == id; });
+    if (fact == all.end())
         return;
     if (!m_lastWasCorrection) {
-        store.retract(id, "undo");
+        m_store.retract(id, "undo");
         return;
     }
-    const auto before = std::find_if(store.allFacts().begin(), store.allFacts().end(),
-                                     [&](const Fact& f) { return f.id == fact->corrects; });
-    if (before != store.allFacts().end())
-        store.append(before->payload, before->happened, id);
+    const auto before = std::find_if(all.begin(), all.end(), [&](const Fact& f) { return f.id == fact->corrects; });
+    if (before != all.end())
+        m_store.append(before->payload, before->happened, id);
 }
 
-bool TodayModel::answer(const QString& site, const QString& answer, const QString& reason)
+bool TodayModel::answer(ui::DiarySite::Value site, ui::CallAnswer::Value answer)
 {
-    const auto where = valueOf<DiarySite>(site);
-    const auto what = valueOf<CallAnswer>(answer);
-    return where && what && Store::instance()->append(CallAnswered{*where, *what, reason.toStdString()}).has_value();
+    const auto where = ui::core(site);
+    const auto what = ui::core(answer);
+    return where && what && m_store.append(CallAnswered{*where, *what, {}}).has_value();
 }
 
-bool TodayModel::reviewDone(const QString& treatedAs, bool keepGoing)
+bool TodayModel::notThisTime(ui::DiarySite::Value site, ui::NotNow::Value why)
 {
-    const auto site = valueOf<Site>(treatedAs);
-    return site && Store::instance()->append(ReviewDone{*site, keepGoing}).has_value();
+    const auto where = ui::core(site);
+    return where &&
+           m_store.append(CallAnswered{*where, CallAnswer::NotThisTime, tokenOf(kNotNowTokens, why)}).has_value();
+}
+
+bool TodayModel::reviewDone(ui::Site::Value treatedAs, bool keepGoing)
+{
+    const auto site = ui::core(treatedAs);
+    return site && m_store.append(ReviewDone{*site, keepGoing}).has_value();
 }
 
 } // namespace firstdew::viewmodels

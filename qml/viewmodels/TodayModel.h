@@ -1,50 +1,60 @@
 #pragma once
 
 #include "Store.h"
+#include "Values.h"
 
 namespace firstdew::viewmodels {
 
-/// What Today shows and does. Sites, levels, stages and reasons cross as their tokens; pages put them into words.
+/// What Today shows and does.
 class TodayModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    /// Per site: site, treatedAs, stage, advice, title, checkedIn, level, with, reasons, next, lastSession.
-    Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
-    /// Index of what matters now, or -1.
-    Q_PROPERTY(int first READ first NOTIFY changed)
-    /// Fourteen days: date, sites: [{site, chance (of clamminess begun, -1 unknown), bath}].
-    Q_PROPERTY(QVariantList strip READ strip NOTIFY changed)
-    /// The last seven days before today: date, sites: [{site, level or ""}].
-    Q_PROPERTY(QVariantList lately READ lately NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::SiteToday> sites READ sites NOTIFY changed)
+    /// The site that matters now; not known where none does.
+    Q_PROPERTY(firstdew::ui::SiteToday matter READ matter NOTIFY changed)
+    /// The next fourteen days of each site.
+    Q_PROPERTY(QList<firstdew::ui::SiteAhead> ahead READ ahead NOTIFY changed)
+    Q_PROPERTY(int daysAhead READ daysAhead CONSTANT)
+    /// The last seven days before today, the earliest first.
+    Q_PROPERTY(QList<firstdew::ui::DayBehind> lately READ lately NOTIFY changed)
     /// Sites are in use, but the machine or the answers to the health questions are not all known.
     Q_PROPERTY(bool unready READ unready NOTIFY changed)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
 
 public:
-    explicit TodayModel(QObject* parent = nullptr);
+    explicit TodayModel(Store& store);
+    static TodayModel* create(QQmlEngine*, QJSEngine*);
 
-    [[nodiscard]] QVariantList sites() const;
-    [[nodiscard]] int first() const;
-    [[nodiscard]] QVariantList strip() const;
-    [[nodiscard]] QVariantList lately() const;
+    [[nodiscard]] QList<ui::SiteToday> sites() const;
+    [[nodiscard]] ui::SiteToday matter() const;
+    [[nodiscard]] QList<ui::SiteAhead> ahead() const;
+    [[nodiscard]] int daysAhead() const;
+    [[nodiscard]] QList<ui::DayBehind> lately() const;
     [[nodiscard]] bool unready() const;
     [[nodiscard]] bool canUndo() const { return !m_lastCheckIn.empty(); }
 
-    /// Records (or, where the day has one, corrects) the level of `site` on `date` (ISO; empty: today).
-    Q_INVOKABLE bool checkIn(const QString& site, const QString& level, const QString& date = {});
+    /// What there is to tell of a site today.
+    Q_INVOKABLE firstdew::ui::SiteToday of(firstdew::ui::DiarySite::Value site) const;
+    /// Records (or, where the day has one, corrects) the level of a site on a day.
+    Q_INVOKABLE bool checkIn(firstdew::ui::DiarySite::Value site, firstdew::ui::Level::Value level, int day);
     /// Sets the circumstances of that day's check-in, which must be there.
-    Q_INVOKABLE bool setCircumstances(const QString& site, const QStringList& with, const QString& date = {});
+    Q_INVOKABLE bool setCircumstances(firstdew::ui::DiarySite::Value site,
+                                      const QList<firstdew::ui::Circumstance::Value>& with, int day);
     /// Takes back the last check-in made here.
     Q_INVOKABLE void undo();
-    /// Answers the call for a top-up: start-now, this-evening, tomorrow, not-this-time.
-    Q_INVOKABLE bool answer(const QString& site, const QString& answer, const QString& reason = {});
-    Q_INVOKABLE bool reviewDone(const QString& treatedAs, bool keepGoing);
+    /// Answers the call for a top-up.
+    Q_INVOKABLE bool answer(firstdew::ui::DiarySite::Value site, firstdew::ui::CallAnswer::Value answer);
+    Q_INVOKABLE bool notThisTime(firstdew::ui::DiarySite::Value site, firstdew::ui::NotNow::Value why);
+    Q_INVOKABLE bool reviewDone(firstdew::ui::Site::Value treatedAs, bool keepGoing);
 
 signals:
     void changed();
 
 private:
+    [[nodiscard]] ui::SiteToday tell(const situation::SiteSituation& s) const;
+
+    Store& m_store;
     std::string m_lastCheckIn;
     bool m_lastWasCorrection = false;
 };

@@ -22,8 +22,13 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
     case CurrentReason::AfterComfortable: return Words::tr("%1 was comfortable last time.").arg(last);
     case CurrentReason::AfterDiscomfort: return Words::tr("%1 was unpleasant last time, so less.").arg(last);
     case CurrentReason::AtLimit: return Words::tr("This is the limit.");
-    case CurrentReason::AfterInterruption: return Words::tr("The last bath was not finished, so the same level again.");
+    case CurrentReason::AfterInterruption:
+        return Words::tr("The last session was not finished, so the same level again.");
     case CurrentReason::TryPulsed: return Words::tr("Pulsed current is felt less; try it, if your machine has it.");
+    case CurrentReason::AfterIrritation:
+        return Words::tr("The skin was irritated after %1, so clearly less.").arg(last);
+    case CurrentReason::AfterLapse:
+        return Words::tr("It has been a while since your last session here, so start lower than %1.").arg(last);
     case CurrentReason::SameAgain: return Words::tr("The same level as last time, until it was comfortable.");
     case CurrentReason::TryDirect:
         return Words::tr("Direct current may work better now; ask the adult or nurse who helps.");
@@ -32,6 +37,14 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
 }
 
 const protocol::Step& stepOf(const bath::State& state) { return state.script.steps[state.step]; }
+
+QString swappedName(const protocol::ScriptRequest& q)
+{
+    if (q.swap == PolaritySwap::Switch)
+        return Words::tr("Switch flipped");
+    return q.swap == PolaritySwap::Pads && q.site == Site::Armpits ? Words::tr("Pads exchanged")
+                                                                   : Words::tr("Leads swapped");
+}
 
 /// The phase waits at zero, to be raised again.
 bool waitsAtZero(const bath::State& state)
@@ -61,9 +74,8 @@ QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)
     for (const auto r : advice.reasons)
         out.append(currentReason(r, advice.last ? milliamps(advice.last->mA) : QString()));
     if (first < advice.target)
-        out.append(
-            Words::tr("At first %1: %2 stay free below the limit until two readings agree, since current may drift up.")
-                .arg(milliamps(first.mA), milliamps(bath::kDriftRoom.mA)));
+        out.append(Words::tr("Start at %1. Current can creep up, so leave %2 to spare at first.")
+                       .arg(milliamps(first.mA), milliamps(bath::kDriftRoom.mA)));
     return out.join(QLatin1Char(' '));
 }
 
@@ -78,19 +90,21 @@ QString prepText(PrepItem item)
 {
     switch (item) {
     case PrepItem::JewelleryOff: return Words::tr("Jewellery, watch and piercings off (not needed above the neck)");
-    case PrepItem::SkinChecked: return Words::tr("Skin looked at: no new redness, blister or burn");
+    case PrepItem::SkinChecked: return Words::tr("I've checked my skin: no new redness, blister or burn");
     case PrepItem::WoundsCovered:
         return Words::tr("Cuts under a thin layer of petroleum jelly, only on the broken skin");
     case PrepItem::NoAntiperspirant: return Words::tr("No antiperspirant with aluminium there for 24 hours");
     case PrepItem::NotShaved: return Words::tr("Not shaved there for three days");
     case PrepItem::WarmWater:
-        return Words::tr("Warm tap water, about %1 ml in each bath").arg(protocol::kWaterPerBathMl);
-    case PrepItem::BathsOnTable: return Words::tr("Hand baths on a table that is not metal");
-    case PrepItem::BathsOnFloor: return Words::tr("Foot baths on the floor");
+        return Words::tr("Warm tap water, about %1 ml in each tray").arg(protocol::kWaterPerBathMl);
+    case PrepItem::BathsOnTable: return Words::tr("Hand trays on a table that is not metal");
+    case PrepItem::BathsOnFloor: return Words::tr("Foot trays on the floor");
     case PrepItem::PlateUnderGrid: return Words::tr("Each plate under its grid; skin never touches a plate");
     case PrepItem::PadsSoaked: return Words::tr("Pads soaked through, and tight");
     case PrepItem::LeadsIn: return Words::tr("Machine off, current at zero, leads in");
-    case PrepItem::SomebodyNear: return Words::tr("Somebody near, or a remote control at hand");
+    case PrepItem::HelperStays: return Words::tr("My helper stays beside me the whole session");
+    case PrepItem::RemoteInReach:
+        return Words::tr("Remote control within reach of my hands in the water, placed as its maker says");
     case PrepItem::CellsIn: return Words::tr("Batteries in");
     }
     return {};
@@ -104,35 +118,69 @@ QString waitSentence(const protocol::PrepWait& wait, LocalDate today)
 
 QString primaryName(const bath::State& state)
 {
-    const StepKind kind = stepOf(state).kind;
-    const bool under = state.script.request.way == WayOfWorking::HandsUnder;
-    const bool toZeroFirst = kind == StepKind::Swap || kind == StepKind::MoveSide || (under && state.alarm);
-    if (state.current == bath::Current::Flowing && toZeroFirst)
-        return Words::tr("It is at zero");
-    if (kind == StepKind::CheckList)
-        return Words::tr("All checked, begin");
-    if (kind == StepKind::Hold)
-        return waitsAtZero(state) ? Words::tr("Raised again") : QString();
-    if (under)
+    const auto event = bath::mainEvent(state);
+    if (!event)
         return {};
-    switch (kind) {
-    case StepKind::Raise: return Words::tr("It is comfortable");
-    case StepKind::Lower: return Words::tr("It is at zero");
-    case StepKind::Swap: return Words::tr("Swapped");
-    case StepKind::MoveSide: return Words::tr("Changed side");
+    const StepKind kind = stepOf(state).kind;
+    switch (*event) {
+    case BathEventKind::Begin: return Words::tr("All checked, begin");
+    case BathEventKind::SwitchedOn:
+        if (kind != StepKind::SwitchOn)
+            return Words::tr("Meter at zero: hands in again");
+        return state.script.request.waveform == Waveform::Direct ? Words::tr("On, at zero, direct current")
+                                                                 : Words::tr("On, at zero, pulsed light on");
+    case BathEventKind::Raised:
+        return kind == StepKind::Hold ? Words::tr("Raised again") : Words::tr("It is comfortable");
+    case BathEventKind::Lowered:
+        return kind == StepKind::HandsOut ? Words::tr("At zero, hands out and dry") : Words::tr("Current is at zero");
+    case BathEventKind::Swapped: return swappedName(state.script.request);
+    case BathEventKind::MovedSide: return Words::tr("Changed side");
     default: return {};
     }
+}
+
+QString pausedName(const bath::State& state)
+{
+    return state.script.request.site == Site::Armpits ? Words::tr("A pad came off") : Words::tr("I took them out");
+}
+
+QString stillDirect() { return Words::tr("It kept running, in direct current"); }
+
+QString stillPulsed() { return Words::tr("It kept running, pulsed light on"); }
+
+QString noteAtSwap(const bath::State& state)
+{
+    const StepKind kind = stepOf(state).kind;
+    return kind == StepKind::Swap || kind == StepKind::MoveSide
+               ? Words::tr("Any small cuts? Cover them with a thin layer of petroleum jelly again.")
+               : QString();
+}
+
+QString endSentence(const bath::State& state)
+{
+    switch (state.stoppedBy) {
+    case bath::StoppedBy::Enough: return Words::tr("It is enough for today. What you did is kept.");
+    case bath::StoppedBy::TooLongAgo:
+        return Words::tr("That was more than ten minutes ago, so this session is over. What you did is kept.");
+    case bath::StoppedBy::OtherVersion:
+        return Words::tr("Another version of Firstdew led this session. It cannot go on from there. What you did is "
+                         "kept. Machine off now.");
+    case bath::StoppedBy::Person: break;
+    }
+    return {};
 }
 
 QString nowSentence(const bath::State& state)
 {
     if (waitsAtZero(state))
         return Words::tr("The phase waits at zero. Raise again when you are ready.");
+    if (state.resume && stepOf(state).kind == StepKind::CheckList)
+        return Words::tr("The session goes on. Machine off, current at zero; confirm the list again.");
     if (state.restarts > 0 && stepOf(state).kind == StepKind::CheckList)
         return Words::tr(
             "The session starts again from its beginning. Machine off, current at zero; confirm the list.");
     const auto& q = state.script.request;
-    return stepSentence(stepOf(state), q.site, q.swap, q.way);
+    return stepSentence(stepOf(state), q);
 }
 
 QString nextName(const bath::State& state)

@@ -22,6 +22,15 @@ namespace firstdew::words {
 /// What the large button of the running page is for, where there is something to tell it; the step's own work, or
 /// that the current is at zero where that has to come first.
 [[nodiscard]] QString primaryName(const bath::State& state);
+/// What says that a limb left the water, or a pad the skin, while current flowed.
+[[nodiscard]] QString pausedName(const bath::State& state);
+/// The answer that the machine ran on, with the waveform that it has to have.
+[[nodiscard]] QString stillDirect();
+[[nodiscard]] QString stillPulsed();
+/// What is asked again at the swap; empty elsewhere.
+[[nodiscard]] QString noteAtSwap(const bath::State& state);
+/// Why the session ended early, where it was not the person who ended it.
+[[nodiscard]] QString endSentence(const bath::State& state);
 /// What to do now, in one sentence.
 [[nodiscard]] QString nowSentence(const bath::State& state);
 /// The step after this one, with its length where that is of use.

@@ -30,6 +30,13 @@ std::optional<QString> ofSession(const std::string& code)
     if (oneOf(code, {"screening-stops", "screening-asks"}))
         return Words::tr(
             "A health question stands in the way. Leave the machine off until a clinician has cleared it.");
+    if (code == "skin-bars")
+        return Words::tr(
+            "A blister or burn was noted there. Leave the machine off until a clinician has looked at it.");
+    if (code == "birth-date-missing")
+        return Words::tr("Enter the date of birth first. The limit of the current depends on it.");
+    if (code == "waveform-prescribed")
+        return Words::tr("Your care sheet prescribes the other current here. Choose that one.");
     if (code == "machine-unsuited")
         return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
     if (code == "machine-lacks-waveform")
@@ -38,6 +45,23 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr("Armpits are treated with pulsed current only");
     if (oneOf(code, {"reading-not-a-number", "reading-negative", "reading-implausible"}))
         return Words::tr("No meter shows that. Read it again; if in doubt, lower the current.");
+    if (code == "way-needs-remote")
+        return Words::tr(
+            "With both hands in the water you need a remote control, and none is entered for your machine. "
+            "Ask somebody to stay beside you.");
+    if (code == "way-adults-only")
+        return Words::tr("A child is never alone with both hands in the water. Somebody stays beside the child.");
+    if (code == "way-not-for-site")
+        return Words::tr("Choose who can tap the phone.");
+    if (code == "enough-for-today")
+        return Words::tr(
+            "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
+    if (code == "starting-again")
+        return Words::tr("Machine off. The session starts again once you confirm the list.");
+    if (code == "voice-needed")
+        return Words::tr(
+            "With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask "
+            "somebody to stay beside you.");
     if (code == "current-flows")
         return Words::tr("The current may still be flowing. Lower it to zero first.");
     return std::nullopt;

@@ -160,9 +160,9 @@ QString wayHint(WayOfWorking way)
 {
     switch (way) {
     case WayOfWorking::FreeHand: return Words::tr("You tap each step yourself.");
-    case WayOfWorking::Helper: return Words::tr("The other person taps and enters the readings.");
+    case WayOfWorking::Helper: return Words::tr("They stay beside you the whole session, tap and enter the readings.");
     case WayOfWorking::HandsUnder:
-        return Words::tr("Nothing to touch. Every step is spoken ahead; a tap anywhere stops.");
+        return Words::tr("You raise and lower with the remote. For the swap you take your hands out and tap.");
     }
     return {};
 }
@@ -188,6 +188,7 @@ QString skinName(SkinFinding finding)
     case SkinFinding::Itch: return Words::tr("Itching");
     case SkinFinding::Blister: return Words::tr("Blister");
     case SkinFinding::Burn: return Words::tr("Burn");
+    case SkinFinding::Pain: return Words::tr("Pain");
     }
     return {};
 }
@@ -285,6 +286,9 @@ QString limitSource(protocol::LimitRow row, const std::string& giver)
     case LimitRow::ChildPulsed: return Words::tr("Our own cautious choice, children");
     case LimitRow::CareSheet: return Words::tr("Set by %1").arg(giverName(giver));
     case LimitRow::Density: return Words::tr("Lowered for the size of the treated skin");
+    case LimitRow::PadUnknown:
+        return Words::tr("Kept low because the size of the pads is not known. Enter it under Machine and kit.");
+    case LimitRow::PrescribedWaveform: return Words::tr("%1 prescribed the other current").arg(giverName(giver));
     case LimitRow::ArmpitsPulsedOnly: return Words::tr("Armpits are treated with pulsed current only");
     case LimitRow::MachineLacksWaveform: return Words::tr("Your machine does not have it");
     }

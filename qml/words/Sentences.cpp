@@ -92,6 +92,11 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::ScreeningStale:
         return r.days > 0 ? Words::tr("The health questions were last answered %n day(s) ago.", nullptr, r.days)
                           : Words::tr("The health questions have not been answered yet.");
+    case ReasonKind::SkinBars:
+        return Words::tr("%1, noted %2. No session here until a clinician has looked at it.")
+            .arg(skinName(r.finding.value_or(SkinFinding::Burn)), date);
+    case ReasonKind::BirthDateMissing:
+        return Words::tr("Enter the date of birth first: the limit of the current depends on it.");
     case ReasonKind::MachineUnsuited:
         return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
     case ReasonKind::NoResponse:
@@ -175,10 +180,12 @@ QString stepName(const protocol::Step& step)
     using protocol::StepKind;
     switch (step.kind) {
     case StepKind::CheckList: return Words::tr("Check list");
+    case StepKind::SwitchOn: return Words::tr("Switch on");
     case StepKind::Announce: return Words::tr("Hands in");
     case StepKind::Raise: return Words::tr("Raise slowly");
     case StepKind::Hold: return Words::tr("Hold still");
     case StepKind::Lower: return Words::tr("Lower to zero");
+    case StepKind::HandsOut: return Words::tr("Hands out");
     case StepKind::Swap: return Words::tr("Swap polarity");
     case StepKind::MoveSide: return Words::tr("Change side");
     case StepKind::Finish: return Words::tr("Lift out");
@@ -186,25 +193,54 @@ QString stepName(const protocol::Step& step)
     return {};
 }
 
-QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, WayOfWorking way)
+namespace {
+
+QString swapSentence(Site site, PolaritySwap swap)
+{
+    const bool pads = site == Site::Armpits;
+    if (swap == PolaritySwap::Switch)
+        return pads ? Words::tr("Current at zero? Soak the pads again and flip the polarity switch.")
+                    : Words::tr("Current at zero? Flip the polarity switch.");
+    if (!pads)
+        return Words::tr("Current at zero? Swap the two leads.");
+    return swap == PolaritySwap::Pads
+               ? Words::tr("Current at zero? Soak the pads again and exchange them, right with left.")
+               : Words::tr("Current at zero? Soak the pads again and swap the two leads.");
+}
+
+} // namespace
+
+QString stepSentence(const protocol::Step& step, const protocol::ScriptRequest& request)
 {
     using protocol::StepKind;
-    const bool under = way == WayOfWorking::HandsUnder;
+    const bool under = request.way == WayOfWorking::HandsUnder;
+    const bool pads = request.site == Site::Armpits;
     switch (step.kind) {
     case StepKind::CheckList: return Words::tr("Machine off, current at zero. Confirm the list.");
-    case StepKind::Announce: return Words::tr("Current at zero? Put your hands in now and keep them still.");
+    case StepKind::SwitchOn:
+        return request.waveform == Waveform::Direct
+                   ? Words::tr("Switch the machine on. Meter at zero, set to direct current?")
+                   : Words::tr("Switch the machine on. Meter at zero, light for pulsed current on?");
+    case StepKind::Announce: return Words::tr("Put your hands in now and keep them still.");
     case StepKind::Raise:
-        return under ? Words::tr("The current may be raised now, slowly.")
+        return under ? Words::tr("Raise the current slowly with the remote.")
                      : Words::tr("Raise the current slowly to a comfortable level.");
-    case StepKind::Hold: return Words::tr("Hold still. Everything stays under water.");
-    case StepKind::Lower: return Words::tr("Lower the current slowly to zero.");
-    case StepKind::Swap:
-        if (site == Site::Armpits)
-            return Words::tr("Current at zero? Soak the pads again and swap polarity.");
-        return swap == PolaritySwap::Leads ? Words::tr("Current at zero? Swap the two leads.")
-                                           : Words::tr("Current at zero? Flip the polarity switch.");
+    case StepKind::Hold:
+        return pads ? Words::tr("Hold still. Both pads stay where they are.")
+                    : Words::tr("Hold still. Everything stays under water.");
+    case StepKind::Lower:
+        return under ? Words::tr("Lower the current slowly to zero with the remote.")
+                     : Words::tr("Lower the current slowly to zero.");
+    case StepKind::HandsOut:
+        return step.prompt == protocol::Prompt::HandsOutLast
+                   ? Words::tr("Meter at zero? Only then hands out. Dry them, machine off, and tap.")
+                   : Words::tr("Meter at zero? Only then hands out. Dry them and tap.");
+    case StepKind::Swap: return swapSentence(request.site, request.swap);
     case StepKind::MoveSide: return Words::tr("Current at zero? Change to the other side.");
-    case StepKind::Finish: return Words::tr("Machine off, then lift out. Dry skin and kit.");
+    case StepKind::Finish:
+        return pads    ? Words::tr("Machine off, then take the pads off. Dry skin and kit.")
+               : under ? Words::tr("Dry skin and kit.")
+                       : Words::tr("Machine off, then lift out. Dry skin and kit.");
     }
     return {};
 }

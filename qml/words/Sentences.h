@@ -33,7 +33,7 @@ namespace firstdew::words {
 [[nodiscard]] std::map<std::string, std::string> noticeWords();
 
 /// What to do in a step of the running session, in one sentence.
-[[nodiscard]] QString stepSentence(const protocol::Step& step, Site site, PolaritySwap swap, WayOfWorking way);
+[[nodiscard]] QString stepSentence(const protocol::Step& step, const protocol::ScriptRequest& request);
 [[nodiscard]] QString stepName(const protocol::Step& step);
 
 /// The cautions everybody is shown.

@@ -77,7 +77,7 @@ struct App {
     std::vector<std::pair<LocalTime, Level>> checkIns() const
     {
         std::vector<std::pair<LocalTime, Level>> out;
-        for (const auto& line : store.record().all<CheckIn>())
+        for (const auto& line : store.diary().checkIns)
             out.emplace_back(line.happened, line.payload.level);
         return out;
     }
@@ -152,8 +152,8 @@ TEST_CASE("answers from notices are in the record before anything is planned")
     REQUIRE(app.notifier.order.size() >= 2);
     CHECK(app.notifier.order.front() == "answers");
     CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-01T20:07"), Level::Clammy}});
-    REQUIRE(app.store.record().all<ReminderHandled>().size() == 1);
-    CHECK(app.store.record().all<ReminderHandled>().front().payload.until == at("2026-03-02T09:50"));
+    REQUIRE(app.store.diary().remindersHandled.size() == 1);
+    CHECK(app.store.diary().remindersHandled.front().payload.until == at("2026-03-02T09:50"));
     CHECK(app.notifier.upcoming.front().at == at("2026-03-02T09:50"));
 }
 

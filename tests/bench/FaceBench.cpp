@@ -1,8 +1,5 @@
-#include "BathModel.h"
-#include "Look.h"
+#include "AppContext.h"
 #include "Pages.h"
-#include "Store.h"
-#include "SummaryModel.h"
 #include "SystemClock.h"
 #include "journal/Journal.h"
 #include "ports/Absent.h"
@@ -288,7 +285,7 @@ int main(int argc, char** argv)
     fill(file, clock.localNow().date);
     sqlite3_auto_extension(reinterpret_cast<void (*)()>(watchStores));
     viewmodels::Store store(clock, file);
-    viewmodels::Look look({"light", "en", "today", "bench", 1, 390, 844});
+    viewmodels::Appearance appearance(store, {diary::Theme::Light, "en", "today", "bench", 1, 390, 844});
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;
@@ -297,9 +294,11 @@ int main(int argc, char** argv)
     ports::AbsentOpener opener;
     viewmodels::BathModel bath(store, {voice, wake, haptics, notice});
     viewmodels::SummaryModel summary(store, sharer, opener, folder.path());
+    viewmodels::AppContext context(store, appearance, bath, summary);
     QQmlApplicationEngine engine;
+    context.giveTo(engine);
     engine.addImportPath("qrc:/");
-    engine.load(QUrl("qrc:/Firstdew/Main.qml"));
+    engine.load(QUrl("qrc:/Firstdew/AppWindow.qml"));
     auto* window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
     benchTaps(window, folder.path().toStdString());
     benchFrames(window, engine);

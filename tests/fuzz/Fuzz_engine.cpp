@@ -27,6 +27,9 @@ BathPrepared preparation(FuzzedDataProvider& data)
     p.age = data.PickValueInArray({AgeGroup::Adult, AgeGroup::Child});
     p.way = data.PickValueInArray({WayOfWorking::HandsUnder, WayOfWorking::FreeHand, WayOfWorking::Helper});
     p.limit = {static_cast<double>(data.ConsumeIntegralInRange<int>(0, 30))};
+    p.swap = data.PickValueInArray({PolaritySwap::Leads, PolaritySwap::Switch, PolaritySwap::Pads});
+    p.steps = protocol::kSteps;
+    p.runsBefore = data.ConsumeIntegralInRange<int>(0, 3);
     p.raise = {data.ConsumeIntegralInRange<int>(10, 200)};
     p.lower = {data.ConsumeIntegralInRange<int>(10, 200)};
     p.target = Milliamps{data.ConsumeFloatingPointInRange<double>(-5, 50)};
@@ -36,7 +39,7 @@ BathPrepared preparation(FuzzedDataProvider& data)
 Event anyEvent(FuzzedDataProvider& data)
 {
     Event e;
-    e.kind = static_cast<BathEventKind>(data.ConsumeIntegralInRange<int>(0, static_cast<int>(BathEventKind::Tick) + 1));
+    e.kind = static_cast<BathEventKind>(data.ConsumeIntegralInRange<int>(0, static_cast<int>(BathEventKind::Away) + 1));
     if (e.kind == BathEventKind::Reading && data.ConsumeBool())
         e.reading = Milliamps{data.ConsumeBool() ? data.ConsumeIntegralInRange<int>(-1, 120) / 2.0
                                                  : data.ConsumeFloatingPoint<double>()};
@@ -53,7 +56,7 @@ struct Clocks {
     void pass(FuzzedDataProvider& data)
     {
         const long long ms =
-            data.PickValueInArray<long long>({0, 100, 500, 1'000, 20'000, 60'000, 89'999, 90'001, 700'000});
+            data.PickValueInArray<long long>({0, 100, 500, 1'000, 9'000, 10'001, 20'000, 60'000, 90'001, 700'000});
         now.monotonicMs += ms;
         now.wallMs += ms;
         if (data.ConsumeIntegralInRange<int>(0, 15) != 0)
@@ -69,21 +72,22 @@ struct Clocks {
 struct Onlooker {
     bool mayFlow = false;
 
-    /// Timed lowering that has passed: it was announced and waited for.
-    void clockWent(const State& before, const State& after, bool stepSaid)
+    /// What is done at zero is reached on the person's word alone.
+    void stepWent(const Event& e, const State& before, const State& after) const
     {
-        for (std::size_t i = before.step; i < after.step; ++i) {
-            const auto& step = before.script.steps[i];
-            if (step.kind != StepKind::Lower || !step.timed)
-                continue;
-            require(stepSaid || !before.alarm);
-            mayFlow = false;
-        }
+        using enum BathEventKind;
+        const auto kind = after.script.steps[after.step].kind;
+        if (after.step == before.step || (kind != StepKind::Swap && kind != StepKind::MoveSide &&
+                                          kind != StepKind::Finish && kind != StepKind::SwitchOn))
+            return;
+        require(e.kind == Lowered || e.kind == Begin || e.kind == SwitchedOn ||
+                (e.kind == Resumed && e.meanwhile == Meanwhile::SwitchedOff));
     }
     void saw(const Event& e, const State& after)
     {
         using enum BathEventKind;
-        if (e.kind == Lowered || e.kind == Begin || (e.kind == Resumed && e.meanwhile == Meanwhile::SwitchedOff))
+        if (e.kind == Lowered || e.kind == Begin || e.kind == SwitchedOn ||
+            (e.kind == Resumed && e.meanwhile == Meanwhile::SwitchedOff))
             mayFlow = false;
         const auto kind = after.script.steps[after.step].kind;
         const bool raising = kind == StepKind::Raise && after.current != Current::Zero;
@@ -128,9 +132,9 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* bytes, size_t size)
         require(!script.error().message.empty());
         return 0;
     }
-    State s = prepared(*script, *p.target);
+    State s = prepared(*script, *p.target, {*p.runsBefore, {}});
     Clocks clocks;
-    s.last = clocks.now;
+    s.last = s.kept = clocks.now;
     Onlooker onlooker;
     std::vector<BathEvent> kept;
     for (int n = 0; n < 200 && data.remaining_bytes() > 0; ++n) {
@@ -143,20 +147,16 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* bytes, size_t size)
         }
         const State& t = out->state;
         holds(t, p.limit);
-        onlooker.clockWent(s, t, e.kind == BathEventKind::Lowered || e.kind == BathEventKind::Resumed);
+        onlooker.stepWent(e, s, t);
         const bool touched = e.kind == BathEventKind::Swapped || e.kind == BathEventKind::MovedSide;
-        require(!touched || t.phase == Phase::Finished || !onlooker.mayFlow);
+        require(!touched || !onlooker.mayFlow);
         onlooker.saw(e, t);
-        const bool off =
-            std::ranges::any_of(out->effects, [](const Effect& f) { return f.prompt == protocol::Prompt::MachineOff; });
-        // A reading that comes as the last step ends finds the session over: then the machine has to go off.
-        require(t.phase == Phase::Finished ? !onlooker.mayFlow || off
-                                           : t.current != Current::Zero || !onlooker.mayFlow);
-        if (out->journal) {
+        require(t.current != Current::Zero || !onlooker.mayFlow);
+        for (const auto& [event, at] : out->keep) {
             BathEvent b;
-            b.bath = p.bath, b.sequence = static_cast<int>(kept.size()), b.event = e.kind;
-            b.reading = e.reading, b.meanwhile = e.meanwhile;
-            b.wallMs = clocks.now.wallMs, b.monotonicMs = clocks.now.monotonicMs;
+            b.bath = p.bath, b.sequence = static_cast<int>(kept.size()), b.event = event.kind;
+            b.reading = event.reading, b.meanwhile = event.meanwhile;
+            b.wallMs = at.wallMs, b.monotonicMs = at.monotonicMs;
             kept.push_back(b);
         }
         s = t;

@@ -56,7 +56,7 @@ TEST_CASE("A tap, Space or Enter gives a level once; a finger that slides away a
             wet = item;
     });
     REQUIRE(wet != nullptr);
-    const auto given = [&] { return ui.store.record().all<CheckIn>().size(); };
+    const auto given = [&] { return ui.store.diary().checkIns.size(); };
     const auto before = given();
     const auto mouse = [&](QEvent::Type type, QPointF at) {
         const bool up = type == QEvent::MouseButtonRelease;
@@ -154,10 +154,10 @@ TEST_CASE("A visible button follows changes of theme and text size")
     const auto ink = wet->property("ink").value<QColor>();
     const double wide = wet->implicitWidth();
     const QImage light = pictureOf(ui, wet);
-    ui.look.setTheme("dark");
+    ui.appearance.setTheme(ui::ThemeChoice::Dark);
     CHECK(wet->property("ink").value<QColor>() != ink);
     CHECK(pictureOf(ui, wet) != light);
-    ui.look.setTextScale(2);
+    ui.appearance.setTextScale(2);
     ui.settled();
     CHECK(wet->implicitWidth() > wide);
 }

@@ -1,15 +1,20 @@
 #include "Application.h"
 #include "BathModel.h"
+#include "PlanModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "ports/Absent.h"
 
 #include <catch2/catch.hpp>
 
+#include <QElapsedTimer>
+#include <QEventLoop>
 #include <QFile>
 #include <QTemporaryDir>
 
 #include <algorithm>
+#include <sqlite3.h>
+#include <variant>
 
 using namespace firstdew;
 using namespace firstdew::facts;
@@ -47,7 +52,8 @@ struct Speaking final : ports::Voice {
     bool prepare() override { return ready; }
     void say(const std::string&) override {}
     void tone(const std::string&) override {}
-    void alarm(const std::string&) override {}
+    std::vector<std::string> alarms;
+    void alarm(const std::string& prompt) override { alarms.push_back(prompt); }
     void hush() override {}
 };
 
@@ -68,16 +74,32 @@ struct Led {
     Outside outside;
     viewmodels::BathModel bath{store, {voice, awake, haptics, outside}};
 
+    /// Begun, and the waveform confirmed.
     void begin()
     {
         askToBegin();
         REQUIRE(bath.page() == "run");
+        REQUIRE(bath.running()["kind"] == "switch-on");
+        bath.primary();
     }
-    void askToBegin()
+    /// Time goes by, and the session ticks.
+    void pass(int seconds)
     {
-        REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains}));
+        constexpr int kStep = 5;
+        for (; seconds > 0; seconds -= kStep) {
+            clock.ms += 1000LL * std::min(seconds, kStep);
+            QEventLoop tick;
+            QObject::connect(&bath, &viewmodels::BathModel::ticked, &tick, &QEventLoop::quit);
+            tick.exec();
+        }
+    }
+    void askToBegin(ui::Site::Value site = ui::Site::Feet, const char* way = "free-hand", bool remote = false)
+    {
+        REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, remote, PowerSource::Mains, {}}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
-        bath.chooseSite("feet");
+        REQUIRE(store.append(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}}));
+        bath.chooseSite(site);
+        bath.chooseWay(way);
         bath.goOn();
         Screening all;
         for (const auto row : allOf<ScreeningRow>())
@@ -103,7 +125,7 @@ TEST_CASE("No session begins where its alarm could not be heard")
     s.askToBegin();
     CHECK(s.bath.page() == "prepare");
     CHECK(s.bath.refusal() == "A part of this program is missing. Install Firstdew again.");
-    CHECK(s.store.record().latest<BathPrepared>() == nullptr);
+    CHECK(s.store.diary().ledSessions.empty());
     CHECK_FALSE(s.awake.on);
 }
 
@@ -116,7 +138,7 @@ TEST_CASE("Outside the app the session is shown from its beginning to its end, w
     REQUIRE_FALSE(s.outside.shown.empty());
     CHECK(s.outside.shown.back().title == s.title());
 
-    s.clock.ms += 20'000;
+    s.pass(20);
     s.bath.primary(); // it is comfortable: the phase begins
     REQUIRE(s.bath.running()["kind"] == "hold");
     CHECK(s.outside.shown.back().title == s.title());
@@ -124,7 +146,7 @@ TEST_CASE("Outside the app the session is shown from its beginning to its end, w
     CHECK(phase.endWallMs == s.clock.ms + 15 * 60'000); // feet: fifteen minutes a phase, common practice, no source
 
     const auto before = s.outside.shown.size();
-    s.clock.ms += 30'000;
+    s.pass(30);
     s.bath.reading(8);
     CHECK(s.outside.shown.size() == before); // the same to the eye is not shown again
 
@@ -132,7 +154,7 @@ TEST_CASE("Outside the app the session is shown from its beginning to its end, w
     CHECK(s.outside.shown.size() == before + 1);
     CHECK_FALSE(s.outside.shown.back().endWallMs);
     CHECK(s.outside.shown.back().text != phase.text);
-    s.clock.ms += 60'000;
+    s.pass(60);
     s.bath.primary(); // raised again
     REQUIRE(s.outside.shown.back().endWallMs);
     CHECK(*s.outside.shown.back().endWallMs == s.clock.ms + 15 * 60'000 - 30'000);
@@ -147,7 +169,7 @@ TEST_CASE("Each step is felt where the person wants it, the alarm always")
 {
     const bool wanted = GENERATE(true, false);
     Led s;
-    s.store.setPreference("vibration", wanted ? "on" : "off");
+    REQUIRE(s.store.append(diary::vibrationPreference(wanted)));
     s.begin();
     s.bath.primary();
     CHECK((s.haptics.count("pulse") > 0) == wanted);
@@ -162,9 +184,8 @@ TEST_CASE("Whoever chose nothing feels each step")
 {
     Led s;
     CHECK(viewmodels::wantsVibration(s.store));
-    viewmodels::setWantsVibration(s.store, false);
+    viewmodels::PlanModel(s.store).setVibration(false);
     CHECK_FALSE(viewmodels::wantsVibration(s.store));
-    CHECK(s.store.preference("vibration") == "off");
 }
 
 TEST_CASE("After an interruption nothing outside the app says what the machine does, until the person has said it")
@@ -182,6 +203,108 @@ TEST_CASE("After an interruption nothing outside the app says what the machine d
     CHECK_FALSE(s.outside.up);
     s.bath.meanwhile("switched-off");
     CHECK(s.outside.up == (s.bath.page() == "run"));
+}
+
+TEST_CASE("Both hands under is refused without a remote control, and without a voice, with words")
+{
+    Led plain;
+    plain.askToBegin(ui::Site::Hands, "hands-under");
+    CHECK(plain.bath.way() == "helper");
+    CHECK(plain.bath.ways().back().toMap()["allowed"] == false);
+    CHECK(plain.bath.ways().back().toMap()["hint"].toString().contains("remote control"));
+
+    Led mute;
+    mute.voice.ready = false;
+    mute.askToBegin(ui::Site::Hands, "hands-under", true);
+    REQUIRE(mute.bath.way() == "hands-under");
+    CHECK(mute.bath.page() == "prepare");
+    CHECK(mute.bath.refusal().contains("the voice cannot be made ready"));
+    mute.voice.ready = true; // it is there now
+    mute.bath.start();
+    CHECK(mute.bath.page() == "run");
+}
+
+TEST_CASE("An absence is asked aloud, with the alarm, and what answers it makes it silent")
+{
+    Led s;
+    s.begin();
+    s.bath.primary();
+    s.clock.ms += 20'000;
+    for (int i = 0; i < 200 && s.bath.page() != "meanwhile"; ++i)
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    REQUIRE(s.bath.page() == "meanwhile");
+    CHECK(s.haptics.count("alarm") == 1);
+    CHECK(s.voice.alarms == std::vector<std::string>{"what-did-it-do"});
+    const auto stills = s.haptics.count("still");
+    s.bath.meanwhile("kept-running");
+    CHECK(s.bath.page() == "run");
+    CHECK(s.haptics.count("still") > stills);
+}
+
+TEST_CASE("A store that is locked holds up neither the alarm nor the session, and the page says so")
+{
+    Led s;
+    s.begin();
+    s.bath.primary();
+    sqlite3* other = nullptr; // a program that writes and does not come to an end
+    REQUIRE(sqlite3_open((s.folder.path() + "/record.db").toUtf8(), &other) == SQLITE_OK);
+    REQUIRE(sqlite3_exec(other, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) == SQLITE_OK);
+    int failures = 0;
+    QObject::connect(&s.store, &viewmodels::Store::failed, &s.store, [&] { ++failures; });
+    QElapsedTimer since;
+    since.start();
+    s.bath.reading(40);
+    CHECK(since.elapsed() < 300);
+    CHECK(s.bath.running()["alarm"].toBool());
+    CHECK(s.voice.alarms.size() == 1);
+    for (int i = 0; i < 400 && !s.bath.running()["unsaved"].toBool(); ++i)
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    CHECK(s.bath.running()["unsaved"].toBool());
+    CHECK(failures == 0); // no sheet covers the session
+    sqlite3_close(other);
+    s.bath.stop();
+    s.bath.save(-1, 0, {ui::SkinFinding::Fine}, "");
+    CHECK(s.bath.page() == "choose");
+    std::vector<int> sequence;
+    for (const auto& f : s.store.allFacts())
+        if (const auto* e = std::get_if<BathEvent>(&f.payload))
+            sequence.push_back(e->sequence);
+    REQUIRE(sequence.size() >= 5);
+    for (std::size_t i = 0; i < sequence.size(); ++i)
+        CHECK(sequence[i] == static_cast<int>(i));
+}
+
+TEST_CASE("A session that ended is asked about although the app was closed before it was written down")
+{
+    Led s;
+    s.begin();
+    s.bath.primary();
+    s.bath.reading(8);
+    s.bath.stop();
+    s.bath.leave(); // closed
+    viewmodels::BathModel again(s.store, {s.voice, s.awake, s.haptics, s.outside});
+    CHECK(again.page() == "after");
+    CHECK(again.afterwards()["comfortable"] == 8.0);
+}
+
+TEST_CASE("After three runs in a day it is enough, whether in one session or in several")
+{
+    Led s;
+    for (int run = 0; run < 3; ++run) {
+        if (run == 0)
+            s.begin();
+        else {
+            s.askToBegin();
+            REQUIRE(s.bath.page() == "run");
+            s.bath.primary();
+        }
+        s.bath.primary();
+        s.bath.stop();
+        s.bath.save(-1, 0, {ui::SkinFinding::Fine}, "");
+    }
+    s.askToBegin();
+    CHECK(s.bath.page() == "prepare");
+    CHECK(s.bath.refusal().startsWith("It is enough for today."));
 }
 
 TEST_CASE("The page that was made is shown in the person's own program, and it is said where none shows it")

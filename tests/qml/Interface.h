@@ -1,11 +1,8 @@
 #pragma once
 
+#include "AppContext.h"
 #include "Application.h"
-#include "BathModel.h"
-#include "Look.h"
 #include "Pages.h"
-#include "Store.h"
-#include "SummaryModel.h"
 #include "SystemClock.h"
 #include "ports/Absent.h"
 
@@ -29,13 +26,29 @@ using namespace facts;
 struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
                        Qt::LayoutDirection direction = Qt::LeftToRight)
-        : clock(LocalTime::parse("2026-03-20T19:00")), store(clock, (folder.path() + "/record.db").toStdString()),
-          look({theme, "en", "today", "test", textScale, size.width(), size.height()})
+        : Interface(size, theme, textScale, direction, {})
     {
-        fill();
+    }
+
+    /// Over a file that `made` made.
+    Interface(QSize size, const QString& theme, const std::function<void(const QString&)>& made)
+        : Interface(size, theme, 1, Qt::LeftToRight, made)
+    {
+    }
+
+    Interface(QSize size, const QString& theme, double textScale, Qt::LayoutDirection direction,
+              const std::function<void(const QString&)>& made)
+        : file((made ? made(folder.path() + "/record.db") : void(), folder.path() + "/record.db")),
+          clock(LocalTime::parse("2026-03-20T19:00")), store(clock, file.toStdString()),
+          appearance(store, {facts::fromWord<diary::Theme>(theme.toStdString()), "en", "today", "test", textScale,
+                             size.width(), size.height()})
+    {
+        if (!made)
+            fill();
         QGuiApplication::setLayoutDirection(direction);
+        context.giveTo(engine);
         engine.addImportPath("qrc:/");
-        engine.load(QUrl("qrc:/Firstdew/Main.qml"));
+        engine.load(QUrl("qrc:/Firstdew/AppWindow.qml"));
         REQUIRE_FALSE(engine.rootObjects().isEmpty());
         window = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
         REQUIRE(window != nullptr);
@@ -46,7 +59,7 @@ struct Interface {
     void fillFor(const char* name)
     {
         store.append(Person{name, LocalDate::parse("1990-04-23"), {}, {}, {}});
-        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Cells});
+        store.append(Machine{"Invented", true, true, PolaritySwap::Leads, true, PowerSource::Cells, {}});
         store.append(SiteUse{Site::Hands, true});
         store.append(SiteUse{Site::Feet, true});
         store.append(Session{Site::Hands, Waveform::Direct, Milliamps{14}, Milliamps{12}, true, {}, {}, {}, "", "", ""},
@@ -87,8 +100,9 @@ struct Interface {
         if (bath.page() != "choose")
             bath.leave();
         const bool shown = app::showPage(*window, "Bath");
-        bath.chooseSite(step == "under" ? "hands" : "feet");
-        bath.chooseWay(step == "under" ? "hands-under" : "free-hand");
+        const bool under = step.startsWith("under");
+        bath.chooseSite(under ? ui::Site::Hands : ui::Site::Feet);
+        bath.chooseWay(under ? "hands-under" : "free-hand");
         bath.goOn();
         if (step == "screening")
             return shown && bath.page() == "screening";
@@ -111,7 +125,11 @@ struct Interface {
         if (step == "prepare")
             return bath.page() == "prepare";
         bath.start();
-        bath.primary();
+        if (step == "under-dry")
+            return bath.page() == "run";
+        bath.primary(); // the waveform is confirmed
+        if (!under)
+            bath.primary();
         if (step == "alarm")
             bath.reading(40);
         if (step == "after")
@@ -128,9 +146,10 @@ struct Interface {
 
     bool application = (needApplication(), true);
     QTemporaryDir folder;
+    QString file;
     app::SystemClock clock;
     viewmodels::Store store;
-    viewmodels::Look look;
+    viewmodels::Appearance appearance;
     ports::AbsentVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;
@@ -139,6 +158,7 @@ struct Interface {
     ports::AbsentOpener opener;
     viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
     viewmodels::SummaryModel summary{store, sharer, opener, folder.path()};
+    viewmodels::AppContext context{store, appearance, bath, summary};
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
 };

@@ -137,7 +137,7 @@ TEST_CASE("What is said before a bath names the level that the session first ask
     const QString first = ui.bath.running()["target"].toString();
     CHECK(first == "17 mA"); // 3 mA under the limit of 20
     CHECK(ui.bath.adviceText().contains("18.5 mA was comfortable"));
-    CHECK(ui.bath.adviceText().contains("At first " + first));
+    CHECK(ui.bath.adviceText().contains("Start at " + first));
 }
 
 TEST_CASE("Everything that can be touched is large enough and has a name")
@@ -283,9 +283,10 @@ TEST_CASE("What could not be saved is said at once, over whatever sheet is open"
               [&](QQuickItem* item) { there = there || (isText(item) && item->property("text") == title); });
         return there;
     };
-    const QString day = ui.look.words()->dayFull("2026-03-17");
+    const int day17 = LocalDate::parse("2026-03-17")->daysSince1970();
+    const QString day = ui.appearance.phrases()->dayFull(day17);
     const QString trouble = "That could not be saved";
-    run("Router.sheet('DaySheet', { date: '2026-03-17' })");
+    run("Router.openDaySheet(Store.today - 3)");
     REQUIRE(shows(day));
     CHECK_FALSE(shows(trouble));
 
@@ -293,13 +294,13 @@ TEST_CASE("What could not be saved is said at once, over whatever sheet is open"
     REQUIRE(sqlite3_open((ui.folder.path() + "/record.db").toUtf8(), &other) == SQLITE_OK);
     REQUIRE(sqlite3_exec(other, "BEGIN IMMEDIATE", nullptr, nullptr, nullptr) == SQLITE_OK);
     const auto before = ui.store.allFacts().size();
-    CHECK_FALSE(run("TodayModel.checkIn('hands', 'wet', '2026-03-17')").toBool());
+    CHECK_FALSE(run("TodayModel.checkIn(DiarySite.Hands, Level.Wet, Store.today - 3)").toBool());
     CHECK(ui.store.allFacts().size() == before);
     CHECK(shows(trouble));
     CHECK(shows(day));
     sqlite3_close(other);
 
-    CHECK(run("TodayModel.checkIn('hands', 'wet', '2026-03-17')").toBool());
+    CHECK(run("TodayModel.checkIn(DiarySite.Hands, Level.Wet, Store.today - 3)").toBool());
     CHECK(ui.store.allFacts().size() == before + 1);
 }
 
@@ -443,7 +444,7 @@ TEST_CASE("A language chosen later is spoken at once, on pages already open")
     REQUIRE(german.load(":/i18n/firstdew_de"));
     QCoreApplication::installTranslator(&german);
     QLocale::setDefault(words::localeFor("de"));
-    ui.look.setLanguage("de");
+    ui.appearance.setLanguage("de");
     ui.engine.retranslate();
     ui.settled();
     const QStringList now = texts();

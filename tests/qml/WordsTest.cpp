@@ -1,5 +1,5 @@
-#include "Words.h"
 #include "Application.h"
+#include "Phrases.h"
 #include "charts/DampnessPainter.h"
 #include "words/Errors.h"
 #include "words/Sentences.h"
@@ -51,12 +51,12 @@ TEST_CASE("Every language writes the digits that machines and meters show")
 
 TEST_CASE("A number typed is read whichever digits and sign of the decimal the keyboard has")
 {
-    const viewmodels::Words words(nullptr);
-    CHECK(words.numberIn("12.5") == 12.5);
-    CHECK(words.numberIn(" 12,5 ") == 12.5);
-    CHECK(words.numberIn(QString::fromUtf8("١٢٫٥")) == 12.5);
-    CHECK(std::isnan(words.numberIn("")));
-    CHECK(std::isnan(words.numberIn("twelve")));
+    using viewmodels::Phrases;
+    CHECK(Phrases::numberIn("12.5") == 12.5);
+    CHECK(Phrases::numberIn(" 12,5 ") == 12.5);
+    CHECK(Phrases::numberIn(QString::fromUtf8("١٢٫٥")) == 12.5);
+    CHECK(std::isnan(Phrases::numberIn("")));
+    CHECK(std::isnan(Phrases::numberIn("twelve")));
 }
 
 TEST_CASE("A day is tapped where it is drawn, whichever way time runs")

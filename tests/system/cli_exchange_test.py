@@ -3,9 +3,11 @@
 
 Usage: cli_exchange_test.py PATH-OF-FIRSTDEW-CLI
 """
+import contextlib
 import csv
 import json
 import os
+import sqlite3
 import stat
 import subprocess
 import unittest
@@ -18,6 +20,7 @@ class Exchange(CliTest):
         super().setUp()
         self.word = self.folder / 'word'
         self.word.write_text('a word nobody knows\n', encoding='utf-8')
+        self.word.chmod(0o600)
         self.record()
 
     def record(self):
@@ -138,6 +141,7 @@ class Exchange(CliTest):
         bad = self.folder / 'bad.pgp'
         wrong = self.folder / 'wrong'
         wrong.write_text('another word', encoding='utf-8')
+        wrong.chmod(0o600)
         call = ('restore', '--store', self.store, '--in', bad, '--passphrase-file')
         bad.write_bytes(good)
         self.refused(1, *call, wrong, saying='passphrase')
@@ -153,11 +157,13 @@ class Exchange(CliTest):
         self.refused(2, 'backup', '--store', self.store, '--out', self.folder / 'c.pgp', saying='--passphrase-file')
 
     def test_forgetting_is_asked_for_twice_and_final(self):
-        self.refused(1, 'forget', '--store', self.store, '--person', 'p1', saying='--yes')
+        with contextlib.closing(sqlite3.connect(self.store)) as db:
+            (who,), = db.execute('SELECT DISTINCT person FROM fact').fetchall()
+        self.refused(1, 'forget', '--store', self.store, '--person', who, saying='--yes')
         self.refused(2, 'forget', '--store', self.store, '--yes', saying='--everything')
         self.refused(1, 'forget', '--store', self.store, '--person', 'p9', '--yes', saying="'p9'")
         self.assertIn('quoted', self.every_byte())
-        self.assertEqual(self.ok('forget', '--store', self.store, '--person', 'p1', '--yes'), {'deleted': 4})
+        self.assertEqual(self.ok('forget', '--store', self.store, '--person', who, '--yes'), {'deleted': 4})
         self.assertNotIn('quoted', self.every_byte())
         self.assertEqual(self.ok('verify', '--store', self.store)['facts'], 0)
         self.ok('forget', '--store', self.store, '--everything', '--yes')

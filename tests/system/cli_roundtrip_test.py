@@ -39,6 +39,7 @@ class RoundTrip(CliTest):
     def test_through_a_back_up_and_gpg(self):
         word = self.folder / 'word'
         word.write_text('a word nobody knows', encoding='utf-8')
+        word.chmod(0o600)
         back_up = self.folder / 'demo.pgp'
         self.ok('backup', '--store', self.store, '--out', back_up, '--passphrase-file', word)
         home = self.folder / 'gnupg'

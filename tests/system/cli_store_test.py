@@ -19,8 +19,8 @@ class Recording(CliTest):
         self.assertRegex(answer['id'], r'\A[0-9a-f]{32}\Z')
         self.assertEqual(stat.S_IMODE(os.stat(self.store).st_mode), 0o600)
         with contextlib.closing(sqlite3.connect(self.store)) as db:
-            rows = db.execute('SELECT id, person, kind, happened_minute, body FROM fact').fetchall()
-        self.assertEqual(rows, [(answer['id'], 'p1', 'check-in', 450,
+            rows = db.execute('SELECT id, kind, happened_minute, body FROM fact').fetchall()
+        self.assertEqual(rows, [(answer['id'], 'check-in', 450,
                                  '{"level":"clammy","site":"hands","with":["heat","stress"]}')])
 
     def test_a_session_is_logged_and_the_store_is_whole(self):

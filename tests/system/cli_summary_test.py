@@ -50,6 +50,7 @@ class Parts(CliTest):
         alone = shutil.copy(cli.CLI, self.folder)
         word = self.folder / 'word'
         word.write_text('a long passphrase', encoding='utf-8')
+        word.chmod(0o600)
         for verb in (['summary', '--from', '2026-01-01', '--to', '2026-03-01'], ['backup', '--passphrase-file', word]):
             out = self.folder / f'{verb[0]}.out'
             done = subprocess.run([alone, *map(str, verb), '--store', self.store, '--out', out], capture_output=True, text=True, check=False)

@@ -112,11 +112,14 @@ class Bath(CliTest):
             self.assertEqual([s['kind'] for s in steps[at - 1:at + 2]], ['lower', 'swap', 'raise'])
             self.assertEqual(steps[at]['prompt'], prompt)
 
-    def test_with_the_hands_under_everything_between_runs_by_the_clock(self):
+    def test_with_the_hands_under_what_needs_dry_hands_waits_for_a_tap(self):
         steps = self.bath('hands', '--hands-under')['steps']
-        self.assertTrue(all(s['timed'] for s in steps[1:-1]))
-        self.assertEqual({s['kind']: s['seconds'] for s in steps if s['kind'] in ('raise', 'lower', 'swap')},
-                         {'raise': 60, 'lower': 20, 'swap': 45})
+        self.assertEqual([s['kind'] for s in steps if not s['timed']],
+                         ['check-list', 'switch-on', 'hands-out', 'swap', 'hands-out', 'finish'])
+        self.assertEqual({s['kind']: s['seconds'] for s in steps if s['kind'] in ('announce', 'raise', 'lower')},
+                         {'announce': 15, 'raise': 60, 'lower': 60})
+        self.refused(1, 'bath', '--site', 'hands', '--waveform', 'direct', '--age', 'child', '--hands-under',
+                     saying='choose a helper')
 
     def test_refused(self):
         call = ('bath', '--waveform', 'direct', '--age', 'adult', '--site')

@@ -71,6 +71,7 @@ class Listening(unittest.TestCase):
         for name in self.app.below('Tick each line'):
             self.app.press(name)
         self.app.press('Begin')
+        self.app.press('On, at zero, direct current')
 
     def played(self, prompts):
         """(time, id, length) of every prompt heard, in order."""
@@ -83,10 +84,10 @@ class Listening(unittest.TestCase):
         return sorted(found)
 
     def script(self):
-        """(time, prompt) of a session with both hands under water."""
+        """(time, prompt) of the first phase with both hands under water, from the confirmed waveform to the hands out."""
         steps = self.cli('bath', '--site', 'hands', '--waveform', 'direct', '--age', 'adult', '--hands-under')['steps']
         start, said = 0, []
-        for step in (s for s in steps if s['timed'] or s['kind'] == 'finish'):
+        for step in steps[2:[s['kind'] for s in steps].index('hands-out') + 1]:
             length = step['seconds'] if step['timed'] else 0
             said.append((start, step['prompt']))
             if step['kind'] == 'hold':
@@ -95,7 +96,7 @@ class Listening(unittest.TestCase):
             if length > 20:
                 said.append((start + length - 10, 'ten-seconds'))
             start += length
-        return sorted(said + [(start, 'done')], key=lambda s: s[0])
+        return sorted(said, key=lambda s: s[0])
 
     def hear(self, script, start=None, speed=1):
         """Holds what was heard to the script that began at `start` or, where that is not known, with its first prompt; prints how
@@ -154,12 +155,12 @@ class Listening(unittest.TestCase):
         """When the session began by its journal, on the clock of time.monotonic()."""
         with contextlib.closing(sqlite3.connect(f'file:{self.store}?mode=ro', uri=True)) as db:
             events = [json.loads(body) for body, in db.execute("SELECT body FROM fact WHERE kind = 'bath-event'")]
-        wall = max(e['wall_ms'] for e in events if e['event'] == 'begin')
+        wall = max(e['wall_ms'] for e in events if e['event'] == 'switched-on')
         return wall / 1000 - time.time() + time.monotonic()
 
 
 class Sound(Listening):
-    def test_hands_under_is_led_by_the_script_alone(self):
+    def test_hands_under_is_led_by_the_script_while_nobody_can_tap(self):
         self.start()
         self.begin('Both hands under water')
         start = self.begun()
@@ -168,12 +169,12 @@ class Sound(Listening):
         self.assertEqual(said[-1][1], 'look-at-meter')
         self.hear(said, start)
 
-    def test_a_whole_session_sped_up_is_led_by_the_script_to_its_last_word(self):
+    def test_a_phase_sped_up_is_led_by_the_script_until_dry_hands_tap(self):
         self.start(SPEED)
         self.begin('Both hands under water')
         script = self.script()
         time.sleep(script[-1][0] / SPEED)
-        ui.wait_for('the last word', lambda: self.played(['done']))
+        ui.wait_for('the last word', lambda: self.played(['hands-out']))
         self.hear(script, speed=SPEED)
 
     def test_the_sound_says_that_it_is_spoken_help(self):

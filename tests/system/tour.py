@@ -108,6 +108,7 @@ class Tour:
         self.tick_everything()
         self.done('every line of the preparation is ticked')
         self.app.press('Begin')
+        self.app.press('On, at zero, direct current')
         self.app.press('It is comfortable')
         self.app.see('Phase 1 of 2')
         self.app.press(re.compile('Enter the meter reading'))
@@ -126,7 +127,7 @@ class Tour:
         self.app.see(re.compile(r'.*Both feet, Phase 1 of 2, Hold.*'))
         self.done('killed and started again: the same phase, and the question what the machine did meanwhile')
         self.app.press('I do not know')
-        self.app.see(re.compile('It is comfortable|All checked, begin'))
+        self.app.see('All checked, begin')
         self.done('not known: machine off, and the script starts again from its beginning')
 
     def phase(self, number):
@@ -136,17 +137,18 @@ class Tour:
         for key in '16':
             self.app.press(key)
         self.app.press('Enter')
-        self.app.press('It is at zero')
+        self.app.press('Current is at zero')
 
     def to_the_end(self):
-        if self.app.find('All checked, begin'):
-            self.app.press('All checked, begin')
+        self.app.press('All checked, begin')
+        self.app.press('On, at zero, direct current')
         self.phase(1)
         self.done('the first phase is over and the current at zero')
-        self.app.press('Swapped')
+        self.app.press('Leads swapped')
         self.phase(2)
         self.app.showing('Done')
         self.done('polarity swapped at zero, the second phase over: done')
+        self.app.press('Fine', 'check box')
         self.app.press('Keep in the diary')
 
     def call_is_over(self):

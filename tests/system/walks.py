@@ -141,7 +141,7 @@ class Bath(Walk):
         self.see(t('Phase %1 of %2', number, 2, of='Words'))
         self.enter(reading)
         self.picture(f'phase-{number}')
-        self.press(t('It is at zero', of='Words'))
+        self.press(t('Current is at zero', of='Words'))
 
     def enter(self, reading):
         t = self.say
@@ -153,12 +153,14 @@ class Bath(Walk):
 
     def run_through(self):
         t = self.say
+        self.picture('switch-on')
+        self.press(t('On, at zero, direct current', of='Words'))
         self.see(t('It is comfortable', of='Words'), 'push button')
         self.picture('raise')
         self.phase(1, '12')
-        self.see(t('Swapped', of='Words'), 'push button')
+        self.see(t('Leads swapped', of='Words'), 'push button')
         self.picture('swap')
-        self.press(t('Swapped', of='Words'))
+        self.press(t('Leads swapped', of='Words'))
         self.phase(2, '13')
 
     def afterwards(self, before):
@@ -189,11 +191,11 @@ class Helper(Bath):
         self.picture('too-high')
         self.enter(reading)
         self.gone(t('Too high. Turn it down on the machine now.'))
-        return self.press(t('It is at zero', of='Words'))
+        return self.press(t('Current is at zero', of='Words'))
 
 
 class Under(Bath):
-    """Both hands under water: nothing is touched until it is done; and a tap anywhere stops."""
+    """Both hands under water: dry hands tap, and while they are under a tap anywhere stops."""
     site, way, sounds = 'Both hands', 'Both hands under water', 'hands'
 
     def walk(self):
@@ -202,10 +204,14 @@ class Under(Bath):
 
     def run_through(self):
         t = self.say
+        self.press(t('On, at zero, direct current', of='Words'))
         for number in (1, 2):
             self.see(t('Phase %1 of %2', number, 2, of='Words'))
             self.see(t('Hold still. Everything stays under water.', of='Words'), 'heading')
             self.picture(f'hold-{number}')
+            self.press(t('At zero, hands out and dry', of='Words'))
+            if number == 1:
+                self.press(t('Leads swapped', of='Words'))
 
     def stopped_by_a_tap(self):
         t = self.say
@@ -219,10 +225,12 @@ class Under(Bath):
         self.press(t('Nothing has changed'))
         self.prepare()
         self.press(t('Begin'))
+        self.press(t('On, at zero, direct current', of='Words'))
         self.see(t('Phase %1 of %2', 1, 2, of='Words'))
         self.tap(self.width // 2, self.height // 3)
         self.app.showing(t('Stopped'))
         self.picture('stopped')
+        self.tick(t('Fine', of='Words'))
         self.press(t('Keep in the diary'))
         self.kept('session', {'site': 'hands', 'completed': False, 'comfort': None, 'comfortable_ma': None}, before)
 

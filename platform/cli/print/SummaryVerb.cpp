@@ -1,3 +1,4 @@
+#include "Files.h"
 #include "Verb.h"
 
 #include "print/SummaryPdf.h"
@@ -5,7 +6,9 @@
 
 #include <QGuiApplication>
 #include <QTranslator>
+#include <cstdlib>
 #include <fmt/format.h>
+#include <iostream>
 #include <memory>
 
 namespace firstdew::cli {
@@ -16,7 +19,19 @@ using namespace facts;
 
 struct Options {
     std::string store, from, to, out, paper = "a4", language = "en", person;
+    bool force = false;
 };
+
+/// What Qt misses of a desktop is nobody's concern here. What it cannot do without would end the program by abort().
+void hear(QtMsgType type, const QMessageLogContext&, const QString& message)
+{
+    if (type != QtFatalMsg)
+        return;
+    std::cerr << "firstdew-cli: the page could not be drawn (" << oneLine(message.toStdString())
+              << "); nothing was written, check that Firstdew is installed whole\n";
+    std::cerr.flush();
+    std::_Exit(1);
+}
 
 Answer summary(const Options& o)
 {
@@ -29,14 +44,14 @@ Answer summary(const Options& o)
     const QString language = QString::fromStdString(o.language);
     if (!words::languages().contains(language))
         throw Usage{"--language: '" + o.language + "' is none of en, de, es, ar"};
-    const auto journal = orRefuse(journal::Journal::openExisting(o.store));
+    checkOut(o.out, o.store, o.force);
+    const auto journal = orRefuse(journal::Journal::openToRead(o.store));
     const auto facts = orRefuse(journal.readAll());
     const auto diary = diary::readDiary(facts, personOf(facts, o.person), to);
 
     // A page is drawn without a screen.
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {
-    }); // what Qt misses of a desktop is nobody's concern here
+    qInstallMessageHandler(hear);
     int argc = 1;
     char name[] = "firstdew-cli";
     char* argv[] = {name, nullptr};
@@ -64,6 +79,7 @@ const Verb verb("summary", "the prescriber's page as PDF", [](CLI::App& sub) {
     sub.add_option("--paper", o->paper, "a4 or letter (a4)");
     sub.add_option("--language", o->language, "en, de, es or ar (en)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");
+    sub.add_flag("--force", o->force, "replace what is there");
     return [o] { return summary(*o); };
 });
 

@@ -32,7 +32,11 @@ struct Run {
     std::vector<Effect> effects;
     std::vector<BathEvent> kept;
 
-    explicit Run(const ScriptRequest& q) : state(prepared(scriptFor(q).value(), {14})) { state.last = now; }
+    explicit Run(const ScriptRequest& q, const Before& before = {})
+        : state(prepared(scriptFor(q).value(), {14}, before))
+    {
+        state.last = state.kept = now;
+    }
 
     Result<Outcome> send(Event e)
     {
@@ -40,14 +44,14 @@ struct Run {
         if (out) {
             state = out->state;
             effects.insert(effects.end(), out->effects.begin(), out->effects.end());
-            if (out->journal) {
+            for (const Kept& k : out->keep) {
                 BathEvent b;
                 b.sequence = static_cast<int>(kept.size());
-                b.event = e.kind;
-                b.reading = e.reading;
-                b.meanwhile = e.meanwhile;
-                b.wallMs = now.wallMs;
-                b.monotonicMs = now.monotonicMs;
+                b.event = k.event.kind;
+                b.reading = k.event.reading;
+                b.meanwhile = k.event.meanwhile;
+                b.wallMs = k.at.wallMs;
+                b.monotonicMs = k.at.monotonicMs;
                 kept.push_back(b);
             }
         }
@@ -70,10 +74,29 @@ struct Run {
         return static_cast<int>(std::count_if(effects.begin(), effects.end(),
                                               [&](const Effect& e) { return e.kind == k && (!p || e.prompt == p); }));
     }
-    void toHold()
+    /// The list and the waveform are confirmed.
+    void begin()
     {
         (void)send(BathEventKind::Begin);
+        (void)send(BathEventKind::SwitchedOn);
+    }
+    void toHold()
+    {
+        begin();
         (void)send(BathEventKind::Raised);
+    }
+    /// By the clock alone, up to that step.
+    void passTo(StepKind wanted)
+    {
+        for (int i = 0; i < 7200 && kind() != wanted && state.phase == Phase::Running; ++i)
+            pass(1);
+    }
+    /// Both clocks go on, and nobody led.
+    void away(int seconds)
+    {
+        now.wallMs += 1000LL * seconds;
+        now.monotonicMs += 1000LL * seconds;
+        (void)send(BathEventKind::Tick);
     }
 };
 

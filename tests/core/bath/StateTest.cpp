@@ -29,7 +29,7 @@ void eachChangeCounts(const T& base, const std::vector<std::function<void(T&)>>&
 TEST_CASE("two states of a session that differ in one thing are not the same")
 {
     Run run(request(Site::Hands));
-    REQUIRE(run.send(BathEventKind::Begin));
+    run.begin();
     REQUIRE(run.read(3));
     eachChangeCounts<State>(run.state, {
                                            [](State& s) { s.script.request.limit.mA += 1; },
@@ -41,9 +41,15 @@ TEST_CASE("two states of a session that differ in one thing are not the same")
                                            [](State& s) { ++s.sessionMs; },
                                            [](State& s) { ++s.last.wallMs; },
                                            [](State& s) { ++s.last.monotonicMs; },
-                                           [](State& s) { ++s.kept.at.wallMs; },
-                                           [](State& s) { ++s.kept.stepElapsedMs; },
-                                           [](State& s) { ++s.kept.sessionMs; },
+                                           [](State& s) { ++s.kept.wallMs; },
+                                           [](State& s) { ++s.heldMs; },
+                                           [](State& s) { ++s.asked.wallMs; },
+                                           [](State& s) { ++s.before.runs; },
+                                           [](State& s) { s.before.charge.mAmin += 1; },
+                                           [](State& s) { s.planned.mA += 1; },
+                                           [](State& s) { ++s.spent; },
+                                           [](State& s) { s.resume = Resume{}; },
+                                           [](State& s) { s.stoppedBy = StoppedBy::Enough; },
                                            [](State& s) { s.wanted.mA += 1; },
                                            [](State& s) { s.steady = !s.steady; },
                                            [](State& s) { s.lastReading.reset(); },
@@ -100,9 +106,9 @@ TEST_CASE("the whole time left is what is left of the step and all of those to c
 {
     Run run(request(Site::Feet));
     CHECK(remainingInAll(run.state) == run.state.script.total());
-    REQUIRE(run.send(BathEventKind::Begin));
+    run.begin();
     const Seconds begun = remainingInAll(run.state);
-    CHECK(begun < run.state.script.total()); // the check list is behind
+    CHECK(begun < run.state.script.total()); // list and waveform are behind
     run.pass(10);
     CHECK(remainingInAll(run.state).s == begun.s - 10);
     REQUIRE(run.send(BathEventKind::Stop));
@@ -131,10 +137,7 @@ TEST_CASE("a level aimed for that is none, or above the limit, gives way to the 
 
 TEST_CASE("kept events that do not follow from each other, or from what was prepared, are not made up for")
 {
-    BathPrepared p;
-    p.bath = "b1";
-    p.site = Site::Feet;
-    p.limit = {15};
+    BathPrepared p = preparationOf(Run(request(Site::Feet)).state, "b1");
     BathEvent begin;
     begin.bath = "b1";
     begin.event = BathEventKind::Begin;

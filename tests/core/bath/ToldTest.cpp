@@ -101,15 +101,16 @@ struct Teller {
         }
         return *this;
     }
-    /// From the beginning to the moment in which the last step runs out, and has not been told so.
-    void toLastSecond()
+    /// From the beginning to the moment in which the meter is to be at zero for the last time.
+    void toLastWord()
     {
-        does(BathEventKind::Begin);
-        while (remainingInAll(run.state).s > 16)
-            run.pass(1, 1000);
+        using enum BathEventKind;
+        run.begin();
+        run.passTo(StepKind::HandsOut);
+        (void)run.send(Lowered);
+        (void)run.send(Swapped);
+        run.passTo(StepKind::HandsOut);
         heard = run.effects.size();
-        run.now.wallMs += 1000;
-        run.now.monotonicMs += 1000;
     }
     /// The phone was off, or asleep.
     Teller& away(int seconds)
@@ -149,13 +150,16 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
     using enum BathEventKind;
     std::vector<std::string> lines;
 
-    Teller under(lines, "hands under, nothing touched", request(Site::Hands, WayOfWorking::HandsUnder));
-    under.does(Begin).waits(1700);
+    Teller under(lines, "hands under, touched with dry hands alone", request(Site::Hands, WayOfWorking::HandsUnder));
+    under.does(Begin).does(SwitchedOn).waits(760).does(Swapped).does(Lowered).waits(60).does(Swapped).waits(740);
+    under.does(Lowered);
     under.dose();
 
     Teller free(lines, "feet, a hand free, read every minute", request(Site::Feet));
     free.does(Raised)
         .does(Begin)
+        .does(Raised)
+        .does(SwitchedOn)
         .waits(20)
         .reads(8)
         .does(Raised)
@@ -181,6 +185,7 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
 
     Teller high(lines, "hands with a helper, too high", request(Site::Hands, WayOfWorking::Helper));
     high.does(Begin)
+        .does(SwitchedOn)
         .reads(15)
         .reads(15.1)
         .waits(8)
@@ -200,6 +205,7 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
         .waits(5)
         .does(OutOfWater)
         .does(Begin)
+        .does(SwitchedOn)
         .does(Raised)
         .reads(11)
         .does(Stop)
@@ -211,6 +217,7 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
         sides.does(phase == 1   ? Begin
                    : phase == 3 ? MovedSide
                                 : Swapped)
+            .does(SwitchedOn)
             .reads(10)
             .does(Raised)
             .waits(605)
@@ -221,32 +228,36 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
     for (const Meanwhile m : allOf<Meanwhile>()) {
         Teller gone(lines, fmt::format("away in a phase, {}", word(m)).c_str(), request(Site::Feet));
         gone.does(Begin)
+            .does(SwitchedOn)
             .does(Raised)
             .reads(10)
             .waits(30)
             .reads(16)
-            .away(89)
+            .away(9)
             .waits(2)
             .away(91)
             .does(Raised)
             .reads(12)
+            .waits(12)
             .answers(m)
             .waits(5)
+            .does(Begin)
+            .does(SwitchedOn)
             .does(Lowered)
             .does(Raised)
             .reads(10)
             .waits(70);
         gone.away(200).does(OutOfWater).waits(3).does(Stop);
         gone.dose();
-        Teller atEnd(lines, fmt::format("back as the last step runs out, {}", word(m)).c_str(),
+        Teller atEnd(lines, fmt::format("back at the last word, {}", word(m)).c_str(),
                      request(Site::Hands, WayOfWorking::HandsUnder));
-        atEnd.toLastSecond();
-        atEnd.answers(m);
+        atEnd.toLastWord();
+        atEnd.away(20).answers(m);
     }
     for (const BathEventKind kind : allOf<BathEventKind>()) {
-        Teller atEnd(lines, fmt::format("{} as the last step runs out", word(kind)).c_str(),
+        Teller atEnd(lines, fmt::format("{} at the last word", word(kind)).c_str(),
                      request(Site::Hands, WayOfWorking::HandsUnder));
-        atEnd.toLastSecond();
+        atEnd.toLastWord();
         if (kind == Reading)
             atEnd.reads(5);
         else

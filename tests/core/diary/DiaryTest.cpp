@@ -88,18 +88,18 @@ TEST_CASE("a led session runs from its first event until it is stopped or logged
     BathPrepared prepared;
     prepared.bath = "b1";
     d.add(prepared, kDay);
-    CHECK(d.on(kEndOfTime).running() == nullptr);
+    CHECK(d.on(kDay).running() == nullptr);
     BathEvent e;
     e.bath = "b1";
     d.add(e, kDay);
-    CHECK(d.on(kEndOfTime).running() != nullptr);
+    CHECK(d.on(kDay).running() != nullptr);
     Facts stopped = d;
     e.sequence = 1;
     e.event = BathEventKind::Stop;
-    CHECK(stopped.add(e, kDay).on(kEndOfTime).running() == nullptr);
+    CHECK(stopped.add(e, kDay).on(kDay).running() == nullptr);
     Session s;
     s.bath = "b1";
-    CHECK(d.add(s, kDay).on(kEndOfTime).running() == nullptr);
+    CHECK(d.add(s, kDay).on(kDay).running() == nullptr);
 }
 
 TEST_CASE("the event with the highest number counts, and events of other led sessions do not")
@@ -115,14 +115,14 @@ TEST_CASE("the event with the highest number counts, and events of other led ses
         return e;
     };
     d.add(event("b1", 0, BathEventKind::Begin), kDay).add(prepared, kDay);
-    CHECK(d.on(kEndOfTime).running() == nullptr);
+    CHECK(d.on(kDay).running() == nullptr);
     d.add(event("b2", 1, BathEventKind::Stop), kDay).add(event("b2", 0, BathEventKind::Begin), kDay);
-    CHECK(d.on(kEndOfTime).running() == nullptr);
+    CHECK(d.on(kDay).running() == nullptr);
     d.add(event("b2", 2, BathEventKind::Tick), kDay).add(event("b1", 3, BathEventKind::Stop), kDay);
-    CHECK(d.on(kEndOfTime).running() != nullptr);
+    CHECK(d.on(kDay).running() != nullptr);
     Session s;
     s.bath = "b1";
-    CHECK(d.add(s, kDay).on(kEndOfTime).running() != nullptr);
+    CHECK(d.add(s, kDay).on(kDay).running() != nullptr);
 }
 
 TEST_CASE("a pause of one kind of session does not pause another")
@@ -130,4 +130,27 @@ TEST_CASE("a pause of one kind of session does not pause another")
     Facts d;
     d.add(SiteUse{Site::Hands, true}, kDay).add(Pause{Site::Feet, true}, kDay);
     CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
+}
+
+TEST_CASE("a session that nobody ended or wrote down is taken up, and holds reminders back until the next day")
+{
+    BathPrepared prepared;
+    prepared.bath = "b";
+    BathEvent begin;
+    begin.bath = "b";
+    BathEvent stop = begin;
+    stop.sequence = 1;
+    stop.event = BathEventKind::Stop;
+    Facts d;
+    d.add(prepared, kDay).add(begin, kDay);
+    CHECK(d.on(kDay + 1).running() != nullptr);
+    CHECK(d.on(kDay + 2).running() == nullptr);
+    CHECK(d.on(kDay + 2).unwritten() != nullptr);
+    d.add(stop, kDay);
+    CHECK(d.on(kDay).running() == nullptr);
+    CHECK(d.on(kDay + 1).unwritten() != nullptr);
+    CHECK(d.on(kDay + 2).unwritten() == nullptr);
+    Session s;
+    s.bath = "b";
+    CHECK(d.add(s, kDay).on(kDay).unwritten() == nullptr);
 }

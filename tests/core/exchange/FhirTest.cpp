@@ -1,6 +1,7 @@
 #include "exchange/Fhir.h"
 
 #include "core/RandomFacts.h"
+#include "exchange/FhirId.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -50,4 +51,23 @@ TEST_CASE("ids are written in FHIR's alphabet")
     CHECK(bundle["entry"][0]["resource"]["id"] == "p.1");
     CHECK(bundle["entry"][1]["resource"]["id"] == "a-b.c");
     CHECK(bundle["entry"][1]["resource"]["subject"]["reference"] == "Patient/p.1");
+}
+
+TEST_CASE("ids that differ only where FHIR has no such character stay apart")
+{
+    FhirIds ids;
+    std::set<std::string> out;
+    const std::string longest(64, '_');
+    const std::string other = std::string(63, '_') + ":";
+    const std::vector<std::string> all{"a_b",  "a-b", "a.b",   "a:b", "x.a.5fb",
+                                       "x.n5", "ab",  longest, other, "00000000000000000000000000000001"};
+    for (const auto& id : all) {
+        const std::string& written = ids.of(id);
+        CHECK(written.size() <= 64);
+        CHECK(written.find_first_of("_:") == std::string::npos);
+        CHECK(ids.of(id) == written);
+        out.insert(written);
+    }
+    CHECK(out.size() == all.size());
+    CHECK(ids.of("a-b") == "a-b");
 }

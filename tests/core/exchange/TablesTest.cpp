@@ -130,7 +130,8 @@ TEST_CASE("what is wrong in a table is told with its line and column")
     CHECK(readTable("x.csv", "kind,kind\n", "p1", 1).error().input == "x.csv, line 1, kind");
     CHECK_FALSE(readTable("x.csv", "", "p1", 1).ok());
     CHECK(readTable("x.csv", "happened,site,level,with\n2026-03-05T07:30,hands,dry,\n", "p1", 1).error().code ==
-          "column-missing");
+          "not-a-table");
+    CHECK(readTable("x.csv", "Dear doctor", "p1", 1).error().code == "not-a-table");
 }
 
 TEST_CASE("of every table each cell that holds something else is refused by its column, and said what belongs there")

@@ -1,5 +1,6 @@
 #include "facts/Record.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 using namespace firstdew::facts;
@@ -59,6 +60,31 @@ TEST_CASE("a retraction removes its fact, and a missing original does no harm")
     REQUIRE(record.all<CheckIn>().size() == 1);
     CHECK(record.all<CheckIn>()[0].id == "z");
     CHECK(record.all<Retraction>().size() == 1);
+}
+
+TEST_CASE("of a chain of a hundred thousand corrections the last one counts")
+{
+    std::vector<Fact> facts;
+    for (int i = 0; i < 100'000; ++i)
+        facts.push_back(checkIn(std::to_string(i), "2026-03-01", i == 99'999 ? Level::Wet : Level::Dry, i,
+                                i > 0 ? std::to_string(i - 1) : ""));
+    std::reverse(facts.begin(), facts.end());
+    const auto record = recordOf(facts, "p1");
+    REQUIRE(record.all<CheckIn>().size() == 1);
+    CHECK(record.all<CheckIn>()[0].payload.level == Level::Wet);
+}
+
+TEST_CASE("a circle of corrections gives one entry, whichever fact comes first")
+{
+    std::vector<Fact> facts{
+        checkIn("a", "2026-03-01", Level::Dry, 1, "c"), checkIn("b", "2026-03-01", Level::Clammy, 3, "a"),
+        checkIn("c", "2026-03-01", Level::Wet, 2, "b"), checkIn("tail", "2026-03-01", Level::Dripping, 0, "b")};
+    for (int turn = 0; turn < 4; ++turn) {
+        std::rotate(facts.begin(), facts.begin() + 1, facts.end());
+        const auto record = recordOf(facts, "p1");
+        REQUIRE(record.all<CheckIn>().size() == 1);
+        CHECK(record.all<CheckIn>()[0].id == "b");
+    }
 }
 
 TEST_CASE("tokens and values of every enumeration match one to one")

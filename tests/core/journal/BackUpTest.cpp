@@ -193,7 +193,7 @@ TEST_CASE("a forgotten person is in no byte of any file, and the others are all 
     REQUIRE(journal.value().forget("p1").ok());
     CHECK(everything(scratch).find("Marigold") == std::string::npos);
     CHECK(everything(scratch).find("\"p1\"") == std::string::npos);
-    CHECK(copiesOf(scratch / "store.db").empty());
+    CHECK(copiesOf(scratch / "store.db")->empty());
     CHECK(*journal->readAll() == others);
     CHECK(journal->check().ok);
 }
@@ -225,7 +225,7 @@ TEST_CASE("a second damaged store is kept beside the first")
         CHECK(*Journal::openExisting(scratch / "store.db")->readAll() == facts);
     }
     CHECK_FALSE(replaceDamaged(scratch / "none.db", facts).ok());
-    CHECK(copiesOf(scratch / "none.db").empty());
+    CHECK(copiesOf(scratch / "none.db")->empty());
 }
 
 TEST_CASE("a destroyed store leaves no file behind, and spares its neighbours")
@@ -350,12 +350,12 @@ TEST_CASE("a copy that cannot be put in its place is told, and the store goes on
     const Scratch scratch;
     auto journal = Journal::open(scratch / "store.db");
     REQUIRE(journal.value().appendAll(testing::RandomFacts(19).many(5)).ok());
-    std::filesystem::create_directories(scratch / "store.db.x.copy" / "inside");
-    const auto inTheWay = journal.value().keepCopy("x");
+    std::filesystem::create_directories(scratch / "store.db.before-import.copy" / "inside");
+    const auto inTheWay = journal.value().keepCopy("before-import");
     CHECK(inTheWay.error().code == "file-failed");
-    CHECK(inTheWay.error().input == (scratch / "store.db.x.copy").string());
+    CHECK(inTheWay.error().input == (scratch / "store.db.before-import.copy").string());
     std::filesystem::create_directories(scratch / "store.db.y.copy.part" / "inside");
-    CHECK(journal.value().keepCopy("y").error().code == "store-unreadable");
+    CHECK(journal.value().keepCopy("before-restore").error().code == "store-unreadable");
     CHECK(journal.value().keepCopy("no/such").error().code == "file-missing");
     CHECK(journal->check().ok);
 }
@@ -364,9 +364,9 @@ TEST_CASE("where a copy cannot be removed, forgetting says so")
 {
     const Scratch scratch;
     auto journal = Journal::open(scratch / "store.db");
-    std::filesystem::create_directory(scratch / "store.db.x.copy");
+    std::filesystem::create_directory(scratch / "store.db.before-import.copy");
     CHECK(journal.value().forget("p1").error().code == "file-failed");
-    CHECK(Journal::destroy(scratch / "store.db").error().input == (scratch / "store.db.x.copy").string());
+    CHECK(Journal::destroy(scratch / "store.db").error().input == (scratch / "store.db.before-import.copy").string());
     CHECK(std::filesystem::exists(scratch / "store.db"));
 }
 

@@ -17,11 +17,11 @@ namespace {
 
 constexpr const char* kTwo = R"({"format":"firstdew-record","version":1,
 "facts":[
-{"id":"a","person":"p1","happened":"2026-03-05T07:30","recorded_ms":1,
+{"id":"a","person":"abababababababababababababababab","happened":"2026-03-05T07:30","recorded_ms":1,
  "kind":"check-in",
  "is":{"site":"feet",
        "level":"dry","with":[]}},
-{"id":"b","person":"p1","happened":"2026-03-06T07:30","recorded_ms":2,"kind":"question","is":{"text":"why?"}}
+{"id":"b","person":"abababababababababababababababab","happened":"2026-03-06T07:30","recorded_ms":2,"kind":"question","is":{"text":"why?"}}
 ]}
 )";
 
@@ -42,7 +42,7 @@ TEST_CASE("an import adds what is new after keeping a copy, and a refused one ch
     CHECK(first->kept.empty());
 
     CHECK(importInto(journal.value(), incoming)->known == 20);
-    CHECK(copiesOf(scratch / "store.db").empty());
+    CHECK(copiesOf(scratch / "store.db")->empty());
 
     incoming.push_back({facts[25], "x.json", 21});
     const auto second = importInto(journal.value(), incoming);

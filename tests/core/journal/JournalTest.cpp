@@ -169,7 +169,11 @@ TEST_CASE("a file that is no store is refused and left untouched")
     CHECK(testing::contentOf(scratch / "letter.txt") == std::string(5000, 'x'));
 
     testing::writeTo(scratch / "empty.db", "");
-    CHECK(codeOf(Journal::openExisting(scratch / "empty.db")) == "store-foreign");
+    CHECK(codeOf(Journal::openToRead(scratch / "none.db")) == "store-missing");
+    CHECK_FALSE(std::filesystem::exists(scratch / "none.db"));
+    CHECK(Journal::openToRead(scratch / "empty.db")->readAll()->empty());
+    CHECK(std::filesystem::file_size(scratch / "empty.db") == 0);
+    CHECK(Journal::openExisting(scratch / "empty.db")->check().ok);
     testing::writeTo(scratch / "empty.db.before-import.copy", "whatever it is");
     CHECK(codeOf(Journal::open(scratch / "empty.db")) == "store-damaged");
     testing::writeTo(scratch / "tiny.txt", "x");

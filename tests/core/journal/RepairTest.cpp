@@ -181,7 +181,7 @@ TEST_CASE("where nothing can be read, nothing is changed")
     REQUIRE_FALSE(refused.ok());
     CHECK(refused.error().code == "store-damaged");
     CHECK(testing::contentOf(scratch / "store.db") == bytes);
-    CHECK(copiesOf(scratch / "store.db").empty());
+    CHECK(copiesOf(scratch / "store.db")->empty());
 }
 
 TEST_CASE("a repair for which no working copy can be made changes nothing")

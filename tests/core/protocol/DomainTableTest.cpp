@@ -96,9 +96,13 @@ bath::State holding(std::vector<double> readings)
         s = bath::step(s, e, now)->state;
     };
     send({BathEventKind::Begin, {}, {}});
+    send({BathEventKind::SwitchedOn, {}, {}});
     send({BathEventKind::Raised, {}, {}});
-    for (const double mA : readings)
+    for (const double mA : readings) {
+        for (int second = 0; second < 59; ++second)
+            send({BathEventKind::Tick, {}, {}});
         send({BathEventKind::Reading, Milliamps{mA}, {}});
+    }
     return s;
 }
 
@@ -266,7 +270,14 @@ TEST_CASE("the session")
     const auto phases = [](Site s) { return double(phasesFor(s).phases); };
     const auto minutes = [](Site s) { return phasesFor(s).hold.s / 60.0; };
     const auto total = [](Site s) { return script(s).holdTotal().s / 60.0; };
-    const auto first = [](Site s) { return double(waysFor(s).front() == WayOfWorking::FreeHand); };
+    const auto first = [](Site s) {
+        return double(waysFor(s, {}, AgeGroup::Adult).front().way == WayOfWorking::FreeHand);
+    };
+    const auto open = [](bool remote, AgeGroup age) {
+        Machine m;
+        m.remote = remote;
+        return double(!barOf(Site::Hands, WayOfWorking::HandsUnder, m, age));
+    };
     hold({
         {"hands: phases", T, "", 2, phases(Hands)},
         {"hands: minutes a phase", T, "", 10, minutes(Hands)},
@@ -281,8 +292,17 @@ TEST_CASE("the session")
         {"armpits: minutes a phase", T, "", 10, minutes(Armpits)},
         {"armpits: minutes in all", T, "", 20, total(Armpits)},
         {"hands under: raising, s", C, "", 60, seconds(under, StepKind::Raise)},
-        {"hands under: lowering, s", C, "", 20, seconds(under, StepKind::Lower)},
+        {"hands under: lowering, s", C, "", 60, seconds(under, StepKind::Lower)},
         {"hands under: swapping, s", C, "", 45, seconds(under, StepKind::Swap)},
+        {"hands under: from the tap to the hands in, s", C, "", 15, seconds(under, StepKind::Announce)},
+        {"hands under: open with a remote control", T, "", 1, open(true, AgeGroup::Adult)},
+        {"hands under: open without", T, "", 0, open(false, AgeGroup::Adult)},
+        {"hands under: open to a child", C, "", 0, open(true, AgeGroup::Child)},
+        {"restarts of one skin in a day", C, "", 2, bath::kMostRestarts},
+        {"of the planned charge in a day", C, "", 1.5, bath::kMostOfPlanned},
+        {"switched off: minutes to go on in", C, "", 10, bath::kResumableMs / 60000.0},
+        {"steady: s between two readings", C, "", 45, bath::kSteadyApartMs / 1000.0},
+        {"a tick is late after, s", C, "", 10, bath::kLateMs / 1000.0},
         {"hands under: least allowance, s", C, "", 20, kLeastAllowance.s},
         {"hands under: most, s", C, "", 180, kMostAllowance.s},
         {"hands leave no hand free", T, "", 0, first(Hands)},
@@ -300,9 +320,10 @@ TEST_CASE("the session")
         {"leads in while the machine is off", T, "", 1, double(prepares(PrepItem::LeadsIn, Armpits))},
         {"pads soaked", T, "", 1, double(prepares(PrepItem::PadsSoaked, Armpits))},
         {"cells in", T, "", 1, double(prepares(PrepItem::CellsIn, Feet))},
-        {"somebody near while both hands are in", T, "", 1,
-         double(prepares(PrepItem::SomebodyNear, Hands, WayOfWorking::HandsUnder))},
-        {"armpits: pads soaked again between phases", T, "", 1, double(says(script(Armpits), Prompt::SoakPads))},
+        {"a remote control in reach while both hands are in", T, "", 1,
+         double(prepares(PrepItem::RemoteInReach, Hands, WayOfWorking::HandsUnder))},
+        {"a helper stays", T, "", 1, double(prepares(PrepItem::HelperStays, Hands, WayOfWorking::Helper))},
+        {"armpits: pads soaked again between phases", T, "", 1, double(says(script(Armpits), Prompt::SoakPadsLeads))},
     });
 }
 

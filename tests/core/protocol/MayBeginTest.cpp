@@ -106,7 +106,7 @@ TEST_CASE("height and weight give the contact area, and the care sheet gives a l
     sheet.directLimit = Milliamps{12};
     d.add(sheet, kToday);
     CHECK(mayBegin(d.on(kToday), Site::Hands, Waveform::Direct)->binding == LimitRow::CareSheet);
-    const auto pads = mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed, SquareCentimetres{40});
+    const auto pads = mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed, {}, SquareCentimetres{40});
     CHECK(pads->binding == LimitRow::Density);
     CHECK(pads->limit.mA == 20);
 }
@@ -224,4 +224,20 @@ TEST_CASE("pads of unknown size allow 12 mA at most, and known ones half a milli
     may = mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed);
     CHECK(may->limit.mA == 20);
     CHECK(may->binding == LimitRow::Density);
+}
+
+TEST_CASE("both hands under without a remote control, or a child alone, does not begin")
+{
+    Facts d;
+    d.adult().screened(kToday).add(Machine{}, kToday);
+    const auto under = [&] { return mayBegin(d.on(kToday), Site::Hands, Waveform::Direct, WayOfWorking::HandsUnder); };
+    CHECK(under().error().code == "way-needs-remote");
+    CHECK(mayBegin(d.on(kToday), Site::Hands, Waveform::Direct, WayOfWorking::Helper).ok());
+    Machine remote;
+    remote.remote = true;
+    d.add(remote, kToday);
+    CHECK(under().ok());
+    d.add(Person{"Ben", day("2015-01-01"), {}, {}, "Ada"}, kToday)
+        .add(Clearance{ScreeningRow::UnderEighteen, "Dr Vance", kToday, {}}, kToday);
+    CHECK(under().error().code == "way-adults-only");
 }

@@ -38,8 +38,10 @@ TEST_CASE("the list holds exactly what the site, the machine and the way of work
     m.power = PowerSource::Cells;
     const auto hands = preparationFor(Site::Hands, m, WayOfWorking::HandsUnder, false);
     CHECK(has(hands, PrepItem::BathsOnTable));
-    CHECK(has(hands, PrepItem::SomebodyNear));
+    CHECK(has(hands, PrepItem::RemoteInReach));
     CHECK(has(hands, PrepItem::CellsIn));
+    CHECK_FALSE(has(hands, PrepItem::HelperStays));
+    CHECK(has(preparationFor(Site::Hands, m, WayOfWorking::Helper, false), PrepItem::HelperStays));
     CHECK_FALSE(has(hands, PrepItem::BathsOnFloor));
     CHECK_FALSE(has(hands, PrepItem::PadsSoaked));
     CHECK_FALSE(has(hands, PrepItem::WoundsCovered));

@@ -4,6 +4,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace firstdew::protocol;
 using build::day;
 using build::Facts;
@@ -214,4 +216,36 @@ TEST_CASE("all questions count as answered once each was asked, and nobody is as
     CHECK_FALSE(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
     shortQuestion(d, kToday + 1, {ScreeningRow::Pregnancy}, {ScreeningRow::Pregnancy});
     CHECK(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
+}
+
+TEST_CASE("each question tells its latest answer, and whose clearance counts that day")
+{
+    Facts d;
+    d.adult().screened(kToday - 10, {ScreeningRow::Pregnancy, ScreeningRow::FixedBraces});
+    const auto answerTo = [&](ScreeningRow row, LocalDate on) {
+        const auto all = answersOf(d.on(on));
+        return *std::find_if(all.begin(), all.end(), [&](const RowAnswer& a) { return a.rule.row == row; });
+    };
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday).blocks());
+    CHECK(answerTo(ScreeningRow::FixedBraces, kToday).yes);
+    CHECK_FALSE(answerTo(ScreeningRow::FixedBraces, kToday).blocks()); // mentioned alone
+    CHECK(answerTo(ScreeningRow::MetalImplant, kToday).asked);
+    CHECK_FALSE(answerTo(ScreeningRow::MetalImplant, kToday).yes);
+
+    d.add(Clearance{ScreeningRow::Pregnancy, "Dr Ames", kToday - 5, kToday + 5}, kToday - 5);
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday).clearance->who == "Dr Ames");
+    CHECK_FALSE(answerTo(ScreeningRow::Pregnancy, kToday).blocks());
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday + 6).blocks()); // it has expired, and is shown as such
+    CHECK(answerTo(ScreeningRow::Pregnancy, kToday + 6).clearance->who == "Dr Ames");
+
+    shortQuestion(d, kToday, {ScreeningRow::Pregnancy}, {});
+    CHECK_FALSE(answerTo(ScreeningRow::Pregnancy, kToday + 6).yes);
+}
+
+TEST_CASE("what age decides is no question")
+{
+    for (const RowAnswer& a : answersOf(Facts().on(kToday))) {
+        CHECK_FALSE(knownByAge(a.rule.row));
+        CHECK_FALSE(a.asked);
+    }
 }

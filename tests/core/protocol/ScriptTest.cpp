@@ -33,13 +33,15 @@ TEST_CASE(
 {
     for (const auto site : allOf<Site>())
         for (const auto way : allOf<WayOfWorking>()) {
+            if (way == WayOfWorking::HandsUnder && site != Site::Hands)
+                continue;
             const auto script = scriptFor(request(site, way));
             REQUIRE(script);
             std::vector<StepKind> kinds;
             for (const Step& s : script->steps)
-                if (s.kind != StepKind::Announce)
+                if (s.kind != StepKind::Announce && s.kind != StepKind::HandsOut)
                     kinds.push_back(s.kind);
-            std::vector<StepKind> want{StepKind::CheckList};
+            std::vector<StepKind> want{StepKind::CheckList, StepKind::SwitchOn};
             for (int phase = 1; phase <= phasesFor(site).phases; ++phase) {
                 if (phase > 1)
                     want.push_back(site == Site::HandFoot && phase == 3 ? StepKind::MoveSide : StepKind::Swap);
@@ -68,26 +70,55 @@ TEST_CASE("the side chosen first comes first")
     auto q = request(Site::HandFoot);
     q.firstSide = Side::Left;
     const auto script = scriptFor(q);
-    CHECK(script->steps[1].side == Side::Left);
+    CHECK(script->steps[2].side == Side::Left);
     CHECK(script->steps[script->steps.size() - 2].side == Side::Right);
 }
 
-TEST_CASE("with both hands under water every step is timed; the default allowances are 60, 20 and 45 s")
+TEST_CASE("with both hands under water, steps done with dry hands wait for a tap, and the others are timed")
 {
     const auto script = scriptFor(request(Site::Hands, WayOfWorking::HandsUnder));
     REQUIRE(script);
-    for (std::size_t i = 1; i + 1 < script->steps.size(); ++i)
-        CHECK(script->steps[i].timed);
-    CHECK_FALSE(script->steps.front().timed);
+    std::vector<StepKind> waits;
+    for (const Step& s : script->steps)
+        if (!s.timed)
+            waits.push_back(s.kind);
+    using enum StepKind;
+    CHECK(waits == std::vector{CheckList, SwitchOn, HandsOut, Swap, HandsOut, Finish});
     const auto length = [&](StepKind kind) {
         for (const Step& s : script->steps)
             if (s.kind == kind)
                 return s.length.s;
         return 0;
     };
-    CHECK(length(StepKind::Raise) == 60);
-    CHECK(length(StepKind::Lower) == 20);
-    CHECK(length(StepKind::Swap) == 45);
+    CHECK(length(Announce) == 15);
+    CHECK(length(Raise) == 60);
+    CHECK(length(Lower) == 60);
+}
+
+TEST_CASE("what is said fits the site, the machine and the way of working")
+{
+    const auto said = [](Site site, WayOfWorking way, PolaritySwap swap, StepKind kind) {
+        auto q = request(site, way);
+        q.swap = swap;
+        for (const Step& s : scriptFor(q)->steps)
+            if (s.kind == kind)
+                return s.prompt;
+        return Prompt::Done;
+    };
+    using enum StepKind;
+    const auto free = WayOfWorking::FreeHand;
+    CHECK(said(Site::Feet, free, PolaritySwap::Leads, Swap) == Prompt::SwapLeads);
+    CHECK(said(Site::Feet, free, PolaritySwap::Switch, Swap) == Prompt::FlipSwitch);
+    CHECK(said(Site::Armpits, free, PolaritySwap::Leads, Swap) == Prompt::SoakPadsLeads);
+    CHECK(said(Site::Armpits, free, PolaritySwap::Switch, Swap) == Prompt::SoakPadsSwitch);
+    CHECK(said(Site::Armpits, free, PolaritySwap::Pads, Swap) == Prompt::SoakPadsExchange);
+    CHECK(said(Site::Armpits, free, PolaritySwap::Leads, Hold) == Prompt::HoldPads);
+    CHECK(said(Site::Armpits, free, PolaritySwap::Leads, Finish) == Prompt::TakePadsOff);
+    CHECK(said(Site::Armpits, free, PolaritySwap::Leads, SwitchOn) == Prompt::SwitchOnPulsed);
+    CHECK(said(Site::Feet, free, PolaritySwap::Leads, SwitchOn) == Prompt::SwitchOnDirect);
+    CHECK(said(Site::Hands, WayOfWorking::HandsUnder, PolaritySwap::Leads, Raise) == Prompt::RaiseByRemote);
+    CHECK(said(Site::Hands, WayOfWorking::HandsUnder, PolaritySwap::Leads, Lower) == Prompt::LowerByRemote);
+    CHECK(said(Site::Hands, WayOfWorking::HandsUnder, PolaritySwap::Leads, Finish) == Prompt::DryAll);
 }
 
 TEST_CASE("a script refuses direct current at armpits, a limit above the table and impossible allowances")
@@ -107,10 +138,27 @@ TEST_CASE("a script refuses direct current at armpits, a limit above the table a
     CHECK(scriptFor(q).error().code == "allowance-out-of-range");
 }
 
-TEST_CASE("only a session of the hands leaves no free hand")
+TEST_CASE("both hands under water need a remote control and an adult, and each refusal says what is safe instead")
 {
-    // common practice, no source
-    CHECK(waysFor(Site::Hands) == std::vector{WayOfWorking::HandsUnder, WayOfWorking::Helper});
+    // a remote control or a helper: common practice, no source; adults only: our own choice
+    using enum WayOfWorking;
+    Machine plain;
+    Machine remote;
+    remote.remote = true;
+    const auto hands = [](const Machine& m, AgeGroup age) { return waysFor(Site::Hands, m, age); };
+    CHECK(hands(remote, AgeGroup::Adult) == std::vector<WayAnswer>{{Helper, {}}, {HandsUnder, {}}});
+    CHECK(hands(plain, AgeGroup::Adult) == std::vector<WayAnswer>{{Helper, {}}, {HandsUnder, WayBar::NeedsRemote}});
+    CHECK(hands(remote, AgeGroup::Child) == std::vector<WayAnswer>{{Helper, {}}, {HandsUnder, WayBar::AdultsOnly}});
     for (const auto site : {Site::Feet, Site::HandFoot, Site::Armpits})
-        CHECK(waysFor(site) == std::vector{WayOfWorking::FreeHand, WayOfWorking::Helper});
+        CHECK(waysFor(site, remote, AgeGroup::Adult) == std::vector<WayAnswer>{{FreeHand, {}}, {Helper, {}}});
+    CHECK_FALSE(refusalOfWay(Site::Hands, HandsUnder, remote, AgeGroup::Adult));
+    CHECK(refusalOfWay(Site::Hands, HandsUnder, plain, AgeGroup::Adult)->code == "way-needs-remote");
+    CHECK(refusalOfWay(Site::Hands, HandsUnder, remote, AgeGroup::Child)->code == "way-adults-only");
+    CHECK(refusalOfWay(Site::Feet, HandsUnder, remote, AgeGroup::Adult)->code == "way-not-for-site");
+    CHECK(refusalOfWay(Site::Hands, FreeHand, remote, AgeGroup::Adult)->code == "way-not-for-site");
+    auto child = request(Site::Hands, HandsUnder);
+    child.age = AgeGroup::Child;
+    child.limit = {10};
+    CHECK(scriptFor(child).error().code == "way-adults-only");
+    CHECK(scriptFor(request(Site::Armpits, HandsUnder)).error().code == "way-not-for-site");
 }

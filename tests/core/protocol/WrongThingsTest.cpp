@@ -76,6 +76,7 @@ public:
     void toHold()
     {
         go(BathEventKind::Begin);
+        go(BathEventKind::SwitchedOn);
         go(BathEventKind::Raised);
     }
     [[nodiscard]] const bath::State& state() const { return m_state; }

@@ -18,7 +18,7 @@ struct Options {
     bool handsUnder = false;
 };
 
-Answer bath(const Options& o)
+Answer describe(const Options& o)
 {
     protocol::ScriptRequest q;
     q.site = wordOption<Site>("--site", o.site);
@@ -55,7 +55,8 @@ Answer bath(const Options& o)
     return answer;
 }
 
-const Verb verb("bath", "the script of one session", [](CLI::App& sub) {
+std::function<Answer()> declare(CLI::App& sub)
+{
     auto o = std::make_shared<Options>();
     sub.add_option("--site", o->site, anyOf<Site>())->required();
     sub.add_option("--waveform", o->waveform, "direct or pulsed")->required();
@@ -63,7 +64,15 @@ const Verb verb("bath", "the script of one session", [](CLI::App& sub) {
     sub.add_option("--polarity", o->polarity, "how it is reversed: leads or switch (leads)");
     sub.add_option("--first-side", o->side, "hand-foot: right or left (right)");
     sub.add_flag("--hands-under", o->handsUnder, "both hands in the water, nobody to help");
-    return [o] { return bath(*o); };
+    return [o] { return describe(*o); };
+}
+
+const Verb verb("script", "the script of one session", declare);
+
+// The verb's name in earlier versions, in no list.
+const Verb earlier("bath", "the script of one session", [](CLI::App& sub) {
+    sub.group("");
+    return declare(sub);
 });
 
 } // namespace

@@ -3,80 +3,83 @@ import Firstdew
 
 Window {
     id: window
-    width: Look.startWidth
-    height: Look.startHeight
+    width: Appearance.startWidth
+    height: Appearance.startHeight
     visible: true
     title: Router.drawn ? "Firstdew" : "" // X11 reads a table of letters for it
     color: Theme.paper
-    property string place: Look.startPage
+    property int place: Appearance.startPlace
     Component.onCompleted: {
         Router.place.connect(go)
         Router.page.connect(open)
-        Router.back.connect(() => { if (over.item) over.item.back() })
-        Router.sheet.connect((name, properties) => { around.active = true; around.item.show(name, properties) })
-        Store.failed.connect(() => { around.active = true; around.item.tellOfTrouble() })
+        Router.back.connect(() => { if (stack) stack.back() })
+        Router.sheet.connect(part => { around.active = true; around.item.show(part) })
+        Store.failed.connect(() => { if (!window.troubled) { around.active = true; around.item.tellOfTrouble() } })
         // A session that was running comes first, and one that has not been written down yet.
         if (BathModel.page !== "choose")
-            place = "bath"
+            place = Place.Session
     }
-    readonly property bool rightToLeft: Look.rightToLeft
+    readonly property bool rightToLeft: Appearance.rightToLeft
+    /// There is no record to show: nothing may look as if it were empty.
+    readonly property bool troubled: Store.trouble !== Trouble.None
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
+
+    readonly property var stack: over.item // a PageStack, made with the first page
 
     /// What the on-screen keyboard covers.
     property real keyboardHeight: 0
 
-    function go(name) {
-        if (over.item)
-            over.item.leave()
-        place = name
+    function go(where) {
+        if (stack)
+            stack.leave()
+        place = where
     }
-    function pageUrl(name) { return Qt.resolvedUrl("pages/" + name + ".qml") }
-    function open(name, properties) {
+    function open(part) {
         over.active = true
-        return over.item.show(pageUrl(name), properties || {})
+        return stack.show(part)
     }
     // What the first picture has no need of is made after it.
     onFrameSwapped: if (!Router.drawn) afterwards.start()
     Timer { id: afterwards; interval: 0; onTriggered: Router.drawn = true } // the picture itself is shown first
-
     // Sizes are bound and not left to a layout: a page is made at the size that it keeps.
     Item {
         id: places
         width: window.width
         height: window.height - window.keyboardHeight
-        visible: !(over.item && over.item.depth > 0)
+        visible: !window.troubled && !(window.stack && window.stack.depth > 0)
         // A screen that lies on its side has no height to give away: the places stand beside the page.
         readonly property bool low: height < Theme.lowHeight && width > height
         readonly property real beside: low && bar.visible ? bar.width : 0
         readonly property real below: !low && bar.visible ? bar.height : 0
 
-        component Place: Loader {
-            property string name: ""
-            property string page: ""
+        component PlaceLoader: Loader {
+            property int name: Place.Today
+            property int page: Part.TodayPart
             property bool wanted: current
             readonly property bool current: window.place === name
             onCurrentChanged: if (current) wanted = true
-            active: wanted
+            active: wanted && !window.troubled
             visible: current
             x: window.rightToLeft ? 0 : places.beside
             width: places.width - places.beside
             height: places.height - places.below
-            source: window.pageUrl(page)
+            source: Router.documentOf(page)
         }
-        Place { name: "today"; page: "Today" }
-        Place { name: "bath"; page: "Bath" }
-        Place { name: "diary"; page: "Diary" }
-        Place { name: "plan"; page: "Plan" }
+        PlaceLoader { name: Place.Today; page: Part.TodayPart }
+        PlaceLoader { name: Place.Session; page: Part.BathPart }
+        PlaceLoader { name: Place.Diary; page: Part.DiaryPart }
+        PlaceLoader { name: Place.Plan; page: Part.PlanPart }
         Loader {
             id: bar
+            readonly property var shown: item
             // Nothing but the session while it runs.
-            visible: !(window.place === "bath" && BathModel.busy)
+            visible: !(window.place === Place.Session && BathModel.busy)
             x: places.low && window.rightToLeft ? places.width - width : 0
             y: places.height - height
             width: places.low ? Theme.barWidth : places.width
-            height: places.low ? places.height : item ? item.implicitHeight : Theme.barHeight
-            source: Router.drawn ? Qt.resolvedUrl("controls/BottomBar.qml") : ""
+            height: places.low ? places.height : shown ? shown.implicitHeight : Theme.barHeight
+            source: Router.drawn ? Router.documentOf(Part.BottomBarPart) : ""
             onLoaded: {
                 item.current = Qt.binding(() => window.place)
                 item.upright = Qt.binding(() => places.low)
@@ -85,18 +88,25 @@ Window {
         }
     }
 
+    Loader {
+        width: window.width
+        height: window.height - window.keyboardHeight
+        active: window.troubled
+        source: Router.documentOf(Part.StoreTroublePart)
+    }
+
     // Pages over the places.
     Loader {
         id: over
         anchors { fill: parent; bottomMargin: window.keyboardHeight }
         active: false
-        visible: item && item.depth > 0
-        source: Qt.resolvedUrl("controls/PageStack.qml")
+        visible: window.stack && window.stack.depth > 0 && !window.troubled
+        source: Router.documentOf(Part.PageStackPart)
     }
 
     Loader {
         id: around
         active: Router.drawn
-        Component.onCompleted: setSource(Qt.resolvedUrl("controls/AroundPages.qml"), { pages: window })
+        Component.onCompleted: setSource(Router.documentOf(Part.AroundPagesPart), { pages: window })
     }
 }

@@ -1,7 +1,11 @@
 #pragma once
 
-#include "Words.h"
+#include "Enums.h"
+#include "Phrases.h"
 #include "theme/Theme.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
+#include "diary/Preferences.h"
+#endif
 
 #include <QObject>
 #include <QString>
@@ -12,48 +16,55 @@ class QJSEngine;
 
 namespace firstdew::viewmodels {
 
+class Store;
+
 /// How the interface is to look: chosen by the person (kept as preferences) unless the start asked otherwise.
-class Look : public QObject {
+class Appearance : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
     Q_PROPERTY(bool dark READ dark NOTIFY changed)
-    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::ThemeChoice::Value theme READ theme WRITE setTheme NOTIFY changed)
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
+    /// The language of the recorded voice.
+    Q_PROPERTY(bool english READ english NOTIFY changed)
     /// One reads from right to left.
     Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
     /// Texts, dates and numbers of the present language.
-    Q_PROPERTY(firstdew::viewmodels::Words* words READ words NOTIFY changed)
-    Q_PROPERTY(QString startPage READ startPage CONSTANT)
+    Q_PROPERTY(firstdew::viewmodels::Phrases* phrases READ phrases NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::Place::Value startPlace READ startPlace CONSTANT)
     Q_PROPERTY(int startWidth READ startWidth CONSTANT)
     Q_PROPERTY(int startHeight READ startHeight CONSTANT)
     Q_PROPERTY(QString version READ version CONSTANT)
 
 public:
-    /// What the command line asked for; empty or 0: not asked.
+    /// What the command line asked for, as it writes it; empty or 0: not asked.
     struct Asked {
-        QString theme, language, page = QStringLiteral("today"), version;
+        std::optional<diary::Theme> theme;
+        QString language;
+        std::string place = "today";
+        QString version;
         double textScale = 0;
         int width = 390, height = 844;
     };
-    explicit Look(Asked asked);
-    static Look* instance();
-    static Look* create(QQmlEngine*, QJSEngine*);
+    Appearance(Store& store, Asked asked);
+    static Appearance* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] bool dark() const;
-    [[nodiscard]] QString theme() const; ///< light, dark or system
+    [[nodiscard]] ui::ThemeChoice::Value theme() const;
     [[nodiscard]] qreal textScale() const;
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
+    [[nodiscard]] bool english() const { return language() == QLatin1String("en"); }
     [[nodiscard]] bool rightToLeft() const;
-    [[nodiscard]] Words* words() { return &m_words; }
-    [[nodiscard]] QString startPage() const { return m_asked.page; }
+    [[nodiscard]] Phrases* phrases() { return &m_phrases; }
+    [[nodiscard]] ui::Place::Value startPlace() const;
     [[nodiscard]] int startWidth() const { return m_asked.width; }
     [[nodiscard]] int startHeight() const { return m_asked.height; }
     [[nodiscard]] QString version() const { return m_asked.version; }
-    void setTheme(const QString& theme);
+    void setTheme(ui::ThemeChoice::Value theme);
     /// Shows a theme without recording it as chosen.
-    void showTheme(const QString& theme);
+    void showTheme(ui::ThemeChoice::Value theme);
     void setTextScale(qreal scale);
     void setLanguage(const QString& language);
 
@@ -62,11 +73,12 @@ signals:
     void directionChanged();
 
 private:
-    void dressTheme();
+    void applyTheme();
 
+    Store& m_store;
     Asked m_asked;
     Theme m_theme{this};
-    Words m_words{this};
+    Phrases m_phrases;
 };
 
 } // namespace firstdew::viewmodels

@@ -1,0 +1,39 @@
+#include "AppContext.h"
+
+#include <QVariant>
+
+namespace firstdew::viewmodels {
+
+namespace {
+
+constexpr const char* kProperty = "firstdew";
+
+/// The engine does not delete what the program owns.
+template <class T>
+T* lent(T& object)
+{
+    QQmlEngine::setObjectOwnership(&object, QQmlEngine::CppOwnership);
+    return &object;
+}
+
+} // namespace
+
+void AppContext::giveTo(QQmlEngine& engine) { engine.setProperty(kProperty, QVariant::fromValue<void*>(this)); }
+
+AppContext& AppContext::of(const QQmlEngine& engine)
+{
+    auto* context = static_cast<AppContext*>(engine.property(kProperty).value<void*>());
+    Q_ASSERT_X(context != nullptr, "AppContext", "a page is loaded before the context is given");
+    return *context;
+}
+
+Store* Store::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).store); }
+Appearance* Appearance::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).appearance); }
+BathModel* BathModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).bath); }
+SummaryModel* SummaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).summary); }
+TodayModel* TodayModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).today); }
+DiaryModel* DiaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).diary); }
+PlanModel* PlanModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).plan); }
+KeepModel* KeepModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).keep); }
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "Appearance.h"
+#include "BathModel.h"
+#include "DiaryModel.h"
+#include "KeepModel.h"
+#include "PlanModel.h"
+#include "Store.h"
+#include "SummaryModel.h"
+#include "TodayModel.h"
+
+#include <QQmlEngine>
+
+namespace firstdew::viewmodels {
+
+/// What the pages show and do. The program makes it and gives it to an engine before that loads a page; the singletons
+/// of the pages are its members.
+struct AppContext {
+    AppContext(Store& theStore, Appearance& theAppearance, BathModel& theBath, SummaryModel& theSummary)
+        : store(theStore), appearance(theAppearance), bath(theBath), summary(theSummary)
+    {
+    }
+
+    Store& store;
+    Appearance& appearance;
+    BathModel& bath;
+    SummaryModel& summary;
+    TodayModel today{store};
+    DiaryModel diary{store};
+    PlanModel plan{store};
+    KeepModel keep{store};
+
+    void giveTo(QQmlEngine& engine);
+    [[nodiscard]] static AppContext& of(const QQmlEngine& engine);
+};
+
+} // namespace firstdew::viewmodels

@@ -1,0 +1,457 @@
+#pragma once
+
+#include "Enums.h"
+
+#include <QList>
+#include <QString>
+#include <QStringList>
+
+// What the pages show, as values. Days are days since 1970-01-01; 0 stands for none.
+namespace firstdew::ui {
+
+/// One of those whose records are in the store.
+class PersonLine {
+    Q_GADGET
+    QML_VALUE_TYPE(personLine)
+    Q_PROPERTY(QString id MEMBER id FINAL)
+    Q_PROPERTY(QString name MEMBER name FINAL)
+    Q_PROPERTY(QString adult MEMBER adult FINAL)
+    Q_PROPERTY(bool here MEMBER here FINAL)
+
+public:
+    QString id;
+    QString name;
+    QString adult;     ///< the adult beside a child
+    bool here = false; ///< the record of this one is shown
+    bool operator==(const PersonLine&) const = default;
+};
+
+/// How a site stands today, and what is advised.
+class SiteToday {
+    Q_GADGET
+    QML_VALUE_TYPE(siteToday)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
+    Q_PROPERTY(firstdew::ui::Site::Value treatedAs MEMBER treatedAs FINAL)
+    Q_PROPERTY(firstdew::ui::Stage::Value stage MEMBER stage FINAL)
+    Q_PROPERTY(firstdew::ui::Advice::Value advice MEMBER advice FINAL)
+    Q_PROPERTY(bool calls MEMBER calls FINAL)
+    Q_PROPERTY(QString title MEMBER title FINAL)
+    Q_PROPERTY(bool checkedIn MEMBER checkedIn FINAL)
+    Q_PROPERTY(firstdew::ui::Level::Value level MEMBER level FINAL)
+    Q_PROPERTY(QList<firstdew::ui::Circumstance::Value> with MEMBER with FINAL)
+    Q_PROPERTY(QStringList reasons MEMBER reasons FINAL)
+    Q_PROPERTY(QString putOff MEMBER putOff FINAL)
+    Q_PROPERTY(QString why MEMBER why FINAL)
+    Q_PROPERTY(bool thisEvening MEMBER thisEvening FINAL)
+    Q_PROPERTY(int next MEMBER next FINAL)
+    Q_PROPERTY(int spells MEMBER spells FINAL)
+    Q_PROPERTY(int censored MEMBER censored FINAL)
+    Q_PROPERTY(qreal risk MEMBER risk FINAL)
+    Q_PROPERTY(int due MEMBER due FINAL)
+
+public:
+    bool known = false; ///< false where there is none to tell of
+    DiarySite::Value site{};
+    Site::Value treatedAs{}; ///< the session that treats it
+    Stage::Value stage{};
+    Advice::Value advice{};
+    bool calls = false; ///< a top-up or a course is called for
+    QString title;
+    bool checkedIn = false;
+    Level::Value level{};            ///< where checked in
+    QList<Circumstance::Value> with; ///< what went with it
+    QStringList reasons;             ///< in sentences, the weightiest first
+    QString putOff;                  ///< that the person put it off, in a sentence
+    QString why;                     ///< the weightiest reason other than that
+    bool thisEvening = false;        ///< put off to this evening
+    int next = 0;                    ///< day of the next session; 0: none
+    int spells = 0;                  ///< dry spells known
+    int censored = 0;                ///< of them without an end of their own
+    qreal risk = 0;                  ///< the chance at which a top-up counts as due
+    int due = 0;                     ///< the day on which it does; 0: none
+    bool operator==(const SiteToday&) const = default;
+};
+
+/// The days ahead of a site, from today on.
+class SiteAhead {
+    Q_GADGET
+    QML_VALUE_TYPE(siteAhead)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(qreal today MEMBER today FINAL)
+    Q_PROPERTY(qreal last MEMBER last FINAL)
+    Q_PROPERTY(QList<qreal> chances MEMBER chances FINAL)
+    Q_PROPERTY(QList<bool> sessions MEMBER sessions FINAL)
+
+public:
+    DiarySite::Value site{};
+    bool known = false; ///< there is a forecast
+    qreal today = 0;    ///< chance that dampness has begun
+    qreal last = 0;     ///< the same on the last day
+    QList<qreal> chances;
+    QList<bool> sessions; ///< whether one is planned that day
+    bool operator==(const SiteAhead&) const = default;
+};
+
+/// The level of a site on a day.
+class SiteLevel {
+    Q_GADGET
+    QML_VALUE_TYPE(siteLevel)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
+    Q_PROPERTY(bool noted MEMBER noted FINAL)
+    Q_PROPERTY(firstdew::ui::Level::Value level MEMBER level FINAL)
+
+public:
+    DiarySite::Value site{};
+    bool noted = false;
+    Level::Value level{}; ///< where noted
+    bool operator==(const SiteLevel&) const = default;
+};
+
+/// A day before today.
+class DayBehind {
+    Q_GADGET
+    QML_VALUE_TYPE(dayBehind)
+    Q_PROPERTY(int day MEMBER day FINAL)
+    Q_PROPERTY(bool gap MEMBER gap FINAL)
+    Q_PROPERTY(QList<firstdew::ui::SiteLevel> sites MEMBER sites FINAL)
+
+public:
+    int day = 0;
+    bool gap = false; ///< a site has no check-in
+    QList<SiteLevel> sites;
+    bool operator==(const DayBehind&) const = default;
+};
+
+/// What was noted of a site on a day.
+class NotedLevel {
+    Q_GADGET
+    QML_VALUE_TYPE(notedLevel)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(firstdew::ui::Level::Value level MEMBER level FINAL)
+    Q_PROPERTY(QList<firstdew::ui::Circumstance::Value> with MEMBER with FINAL)
+    Q_PROPERTY(bool corrected MEMBER corrected FINAL)
+
+public:
+    bool known = false;
+    Level::Value level{};
+    QList<Circumstance::Value> with;
+    bool corrected = false; ///< the first entry is kept beside it
+    bool operator==(const NotedLevel&) const = default;
+};
+
+/// Anything else that was noted of a day.
+class DayEntry {
+    Q_GADGET
+    QML_VALUE_TYPE(dayEntry)
+    Q_PROPERTY(QString id MEMBER id FINAL)
+    Q_PROPERTY(firstdew::ui::EntryKind::Value kind MEMBER kind FINAL)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
+    Q_PROPERTY(firstdew::ui::Site::Value treated MEMBER treated FINAL)
+    Q_PROPERTY(bool completed MEMBER completed FINAL)
+    Q_PROPERTY(firstdew::ui::Waveform::Value waveform MEMBER waveform FINAL)
+    Q_PROPERTY(qreal comfortable MEMBER comfortable FINAL)
+    Q_PROPERTY(bool felt MEMBER felt FINAL)
+    Q_PROPERTY(firstdew::ui::Comfort::Value comfort MEMBER comfort FINAL)
+    Q_PROPERTY(QList<firstdew::ui::SkinFinding::Value> skin MEMBER skin FINAL)
+    Q_PROPERTY(QString note MEMBER note FINAL)
+    Q_PROPERTY(int score MEMBER score FINAL)
+    Q_PROPERTY(qreal gain MEMBER gain FINAL)
+    Q_PROPERTY(qreal minutes MEMBER minutes FINAL)
+    Q_PROPERTY(qreal rate MEMBER rate FINAL)
+    Q_PROPERTY(firstdew::ui::SweatJudged::Value judged MEMBER judged FINAL)
+
+public:
+    QString id;
+    EntryKind::Value kind{};
+    DiarySite::Value site{}; ///< of all but a session
+    Site::Value treated{};   ///< of a session
+    bool completed = false;
+    Waveform::Value waveform{};
+    qreal comfortable = -1; ///< mA; below 0: not said
+    bool felt = false;      ///< how it felt was said
+    Comfort::Value comfort{};
+    QList<SkinFinding::Value> skin;
+    QString note;
+    int score = 0;  ///< 1 to 4
+    qreal gain = 0; ///< mg
+    qreal minutes = 0;
+    qreal rate = 0; ///< mg a minute
+    SweatJudged::Value judged{};
+    bool operator==(const DayEntry&) const = default;
+};
+
+/// A session of a course.
+class CourseLine {
+    Q_GADGET
+    QML_VALUE_TYPE(courseLine)
+    Q_PROPERTY(int number MEMBER number FINAL)
+    Q_PROPERTY(int day MEMBER day FINAL)
+    Q_PROPERTY(bool done MEMBER done FINAL)
+
+public:
+    int number = 0; ///< from 1
+    int day = 0;
+    bool done = false;
+    bool operator==(const CourseLine&) const = default;
+};
+
+/// The plan of a site.
+class SitePlan {
+    Q_GADGET
+    QML_VALUE_TYPE(sitePlan)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
+    Q_PROPERTY(firstdew::ui::Site::Value treatedAs MEMBER treatedAs FINAL)
+    Q_PROPERTY(firstdew::ui::Stage::Value stage MEMBER stage FINAL)
+    Q_PROPERTY(bool paused MEMBER paused FINAL)
+    Q_PROPERTY(int next MEMBER next FINAL)
+    Q_PROPERTY(QList<firstdew::ui::CourseLine> sessions MEMBER sessions FINAL)
+    Q_PROPERTY(int windowEnd MEMBER windowEnd FINAL)
+    Q_PROPERTY(bool fits MEMBER fits FINAL)
+    Q_PROPERTY(int overrun MEMBER overrun FINAL)
+
+public:
+    bool known = false;
+    DiarySite::Value site{};
+    Site::Value treatedAs{};
+    Stage::Value stage{};
+    bool paused = false;
+    int next = 0; ///< day of the next session; 0: none
+    QList<CourseLine> sessions;
+    int windowEnd = 0; ///< last day of the course; 0: none
+    bool fits = true;
+    int overrun = 0; ///< days past its end
+    bool operator==(const SitePlan&) const = default;
+};
+
+/// The highest current of a kind of session.
+class LimitLine {
+    Q_GADGET
+    QML_VALUE_TYPE(limitLine)
+    Q_PROPERTY(firstdew::ui::Site::Value site MEMBER site FINAL)
+    Q_PROPERTY(firstdew::ui::Waveform::Value waveform MEMBER waveform FINAL)
+    Q_PROPERTY(bool allowed MEMBER allowed FINAL)
+    Q_PROPERTY(qreal limit MEMBER limit FINAL)
+    Q_PROPERTY(QString source MEMBER source FINAL)
+
+public:
+    Site::Value site{};
+    Waveform::Value waveform{};
+    bool allowed = false;
+    qreal limit = 0; ///< mA
+    QString source;  ///< in words
+    bool operator==(const LimitLine&) const = default;
+};
+
+/// The machine and what it runs on.
+class MachineKit {
+    Q_GADGET
+    QML_VALUE_TYPE(machineKit)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(QString name MEMBER name FINAL)
+    Q_PROPERTY(bool direct MEMBER direct FINAL)
+    Q_PROPERTY(bool pulsed MEMBER pulsed FINAL)
+    Q_PROPERTY(firstdew::ui::PolaritySwap::Value swap MEMBER swap FINAL)
+    Q_PROPERTY(bool remote MEMBER remote FINAL)
+    Q_PROPERTY(firstdew::ui::PowerSource::Value power MEMBER power FINAL)
+    Q_PROPERTY(int sessionsLeft MEMBER sessionsLeft FINAL)
+    Q_PROPERTY(double pad MEMBER pad FINAL)
+
+public:
+    bool known = false;
+    QString name;
+    bool direct = true;
+    bool pulsed = false;
+    PolaritySwap::Value swap{};
+    bool remote = false;
+    PowerSource::Value power{};
+    int sessionsLeft = -1; ///< in the batteries; below 0: not known
+    double pad = 0;        ///< area of one armpit pad in cm2; 0: not known
+    bool operator==(const MachineKit&) const = default;
+};
+
+/// When to remind; times as minutes of the day.
+class ReminderPlan {
+    Q_GADGET
+    QML_VALUE_TYPE(reminderPlan)
+    Q_PROPERTY(bool on MEMBER on FINAL)
+    Q_PROPERTY(int checkIn MEMBER checkIn FINAL)
+    Q_PROPERTY(int sessions MEMBER sessions FINAL)
+    Q_PROPERTY(int quietFrom MEMBER quietFrom FINAL)
+    Q_PROPERTY(int quietUntil MEMBER quietUntil FINAL)
+    Q_PROPERTY(bool backupMonthly MEMBER backupMonthly FINAL)
+
+public:
+    bool on = true;
+    int checkIn = 0;
+    int sessions = 0;
+    int quietFrom = 0;
+    int quietUntil = 0;
+    bool backupMonthly = false;
+    bool operator==(const ReminderPlan&) const = default;
+};
+
+/// The care sheet that counts.
+class SheetInUse {
+    Q_GADGET
+    QML_VALUE_TYPE(sheetInUse)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(QString who MEMBER who FINAL)
+    Q_PROPERTY(int given MEMBER given FINAL)
+    Q_PROPERTY(qreal directLimit MEMBER directLimit FINAL)
+    Q_PROPERTY(qreal pulsedLimit MEMBER pulsedLimit FINAL)
+    Q_PROPERTY(int review MEMBER review FINAL)
+    Q_PROPERTY(QString notes MEMBER notes FINAL)
+    Q_PROPERTY(QString line MEMBER line FINAL)
+
+public:
+    bool known = false;
+    QString who;
+    int given = 0;          ///< day
+    qreal directLimit = -1; ///< mA; below 0: none
+    qreal pulsedLimit = -1; ///< mA; below 0: none
+    int review = 0;         ///< day; 0: none
+    QString notes;
+    QString line; ///< the whole sheet, for a code to scan
+    bool operator==(const SheetInUse&) const = default;
+};
+
+/// The person whose record is shown.
+class PersonInUse {
+    Q_GADGET
+    QML_VALUE_TYPE(personInUse)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(QString name MEMBER name FINAL)
+    Q_PROPERTY(QString birth MEMBER birth FINAL)
+    Q_PROPERTY(qreal height MEMBER height FINAL)
+    Q_PROPERTY(qreal weight MEMBER weight FINAL)
+    Q_PROPERTY(QString adult MEMBER adult FINAL)
+    Q_PROPERTY(bool child MEMBER child FINAL)
+
+public:
+    bool known = false;
+    QString name;
+    QString birth;    ///< YYYY-MM-DD
+    qreal height = 0; ///< cm; 0: not said
+    qreal weight = 0; ///< kg; 0: not said
+    QString adult;    ///< the adult beside a child
+    bool child = false;
+    bool operator==(const PersonInUse&) const = default;
+};
+
+/// A question of the screening, and the latest answer.
+class HealthQuestion {
+    Q_GADGET
+    QML_VALUE_TYPE(healthQuestion)
+    Q_PROPERTY(firstdew::ui::ScreeningRow::Value row MEMBER row FINAL)
+    Q_PROPERTY(firstdew::ui::RowOutcome::Value outcome MEMBER outcome FINAL)
+    Q_PROPERTY(bool asked MEMBER asked FINAL)
+    Q_PROPERTY(bool yes MEMBER yes FINAL)
+    Q_PROPERTY(QString clearedBy MEMBER clearedBy FINAL)
+    Q_PROPERTY(int clearedUntil MEMBER clearedUntil FINAL)
+    Q_PROPERTY(bool blocks MEMBER blocks FINAL)
+
+public:
+    ScreeningRow::Value row{};
+    RowOutcome::Value outcome{}; ///< of a yes
+    bool asked = false;
+    bool yes = false;
+    QString clearedBy;    ///< who said that it is safe; empty: nobody
+    int clearedUntil = 0; ///< last day of that; it has expired where `blocks` is true all the same
+    bool blocks = false;  ///< a yes that stands in the way
+    bool operator==(const HealthQuestion&) const = default;
+};
+
+/// Days on which no session is planned.
+class AwayDays {
+    Q_GADGET
+    QML_VALUE_TYPE(awayDays)
+    Q_PROPERTY(QString id MEMBER id FINAL)
+    Q_PROPERTY(int from MEMBER from FINAL)
+    Q_PROPERTY(int to MEMBER to FINAL)
+
+public:
+    QString id;
+    int from = 0;
+    int to = 0;
+    bool operator==(const AwayDays&) const = default;
+};
+
+/// What became of a file.
+class FileResult {
+    Q_GADGET
+    QML_VALUE_TYPE(fileResult)
+    Q_PROPERTY(bool tried MEMBER tried FINAL)
+    Q_PROPERTY(bool ok MEMBER ok FINAL)
+    Q_PROPERTY(QString message MEMBER message FINAL)
+    Q_PROPERTY(QString path MEMBER path FINAL)
+
+public:
+    bool tried = false;
+    bool ok = false;
+    QString message; ///< why not, in a sentence
+    QString path;    ///< where it lies
+    bool operator==(const FileResult&) const = default;
+};
+
+/// A field that a new care sheet changes; values as the sheet writes them.
+class SheetChange {
+    Q_GADGET
+    QML_VALUE_TYPE(sheetChange)
+    Q_PROPERTY(firstdew::ui::SheetField::Value field MEMBER field FINAL)
+    Q_PROPERTY(QString before MEMBER before FINAL)
+    Q_PROPERTY(QString after MEMBER after FINAL)
+
+public:
+    SheetField::Value field{};
+    QString before;
+    QString after;
+    bool operator==(const SheetChange&) const = default;
+};
+
+/// A care sheet as read from a file.
+class SheetRead {
+    Q_GADGET
+    QML_VALUE_TYPE(sheetRead)
+    Q_PROPERTY(bool tried MEMBER tried FINAL)
+    Q_PROPERTY(bool ok MEMBER ok FINAL)
+    Q_PROPERTY(QString message MEMBER message FINAL)
+    Q_PROPERTY(QList<firstdew::ui::SheetChange> changes MEMBER changes FINAL)
+
+public:
+    bool tried = false;
+    bool ok = false;
+    QString message; ///< why not, in a sentence
+    QList<SheetChange> changes;
+    bool operator==(const SheetRead&) const = default;
+};
+
+/// A file that may be chosen.
+class FoundFile {
+    Q_GADGET
+    QML_VALUE_TYPE(foundFile)
+    Q_PROPERTY(QString name MEMBER name FINAL)
+    Q_PROPERTY(QString path MEMBER path FINAL)
+
+public:
+    QString name;
+    QString path;
+    bool operator==(const FoundFile&) const = default;
+};
+
+/// A question for the prescriber.
+class QuestionLine {
+    Q_GADGET
+    QML_VALUE_TYPE(questionLine)
+    Q_PROPERTY(QString id MEMBER id FINAL)
+    Q_PROPERTY(QString text MEMBER text FINAL)
+
+public:
+    QString id;
+    QString text;
+    bool operator==(const QuestionLine&) const = default;
+};
+
+} // namespace firstdew::ui
