@@ -6,7 +6,7 @@
 
 namespace firstdew::testing {
 
-/// How much a test tried, for the table in DEVELOPERS.md (tests/figures.py): a line in the file that FIRSTDEW_TALLY
+/// How much a test tried, for the table in tests/bench/README.md (tests/figures.py): a line in the file that FIRSTDEW_TALLY
 /// names, nothing where it names none.
 inline void tally(std::string_view what, long long tried)
 {
