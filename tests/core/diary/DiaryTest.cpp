@@ -132,7 +132,7 @@ TEST_CASE("a pause of one kind of session does not pause another")
     CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
 }
 
-TEST_CASE("a session that nobody ended or wrote down is taken up, and holds reminders back until the next day")
+TEST_CASE("a session neither stopped nor logged can be continued, and holds reminders back until the next day")
 {
     BathPrepared prepared;
     prepared.bath = "b";

@@ -226,7 +226,7 @@ TEST_CASE("pads of unknown size allow 12 mA at most, and known ones half a milli
     CHECK(may->binding == LimitRow::Density);
 }
 
-TEST_CASE("both hands under without a remote control, or a child alone, does not begin")
+TEST_CASE("both hands under water without a remote control, or a child alone, does not begin")
 {
     Facts d;
     d.adult().screened(kToday).add(Machine{}, kToday);

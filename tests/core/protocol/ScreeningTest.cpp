@@ -218,7 +218,7 @@ TEST_CASE("all questions count as answered once each was asked, and nobody is as
     CHECK(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
 }
 
-TEST_CASE("each question tells its latest answer, and whose clearance counts that day")
+TEST_CASE("each question gives its latest answer and the clearance that counts that day")
 {
     Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::Pregnancy, ScreeningRow::FixedBraces});
@@ -242,7 +242,7 @@ TEST_CASE("each question tells its latest answer, and whose clearance counts tha
     CHECK_FALSE(answerTo(ScreeningRow::Pregnancy, kToday + 6).yes);
 }
 
-TEST_CASE("what age decides is no question")
+TEST_CASE("rows that age decides are not asked")
 {
     for (const RowAnswer& a : answersOf(Facts().on(kToday))) {
         CHECK_FALSE(knownByAge(a.rule.row));

@@ -95,7 +95,7 @@ TEST_CASE("with both hands under water, steps done with dry hands wait for a tap
     CHECK(length(Lower) == 60);
 }
 
-TEST_CASE("what is said fits the site, the machine and the way of working")
+TEST_CASE("the prompts fit the site, the machine and the way of working")
 {
     const auto said = [](Site site, WayOfWorking way, PolaritySwap swap, StepKind kind) {
         auto q = request(site, way);
