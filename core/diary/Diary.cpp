@@ -20,7 +20,7 @@ constexpr Site aloneFor(DiarySite site)
     return Site::Hands;
 }
 
-/// The kind of the latest session or course that treats `site`; of both at one minute the session.
+/// The kind of the latest session or course that treats `site`. A session wins over a course at the same minute.
 std::optional<Site> lastTreatedAs(const Diary& diary, DiarySite site)
 {
     const auto treating = [&](const auto& e) { return treats(e.payload.site).contains(site); };

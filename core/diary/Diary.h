@@ -22,37 +22,37 @@ namespace firstdew::diary {
 
 using namespace facts;
 
-/// What was reported of a site on one day: the highest level of the day and, of equal reports, the later one.
+/// The report that counts for a site on one day: the highest level and, among equal levels, the later report.
 struct DayReport {
     LocalDate date;
     Level level{};
     SetOf<Circumstance> with;
     bool operator==(const DayReport&) const = default;
 
-    /// Some circumstance went with it, which makes it weaker evidence than a report at rest.
+    /// The report names a circumstance, such as heat. It is weaker evidence than a report at rest.
     [[nodiscard]] bool stirred() const { return !with.empty(); }
 };
 
-/// A course and what became of it.
+/// A course and its review.
 struct CourseSet {
     Course course;
-    LocalTime set;                        ///< when it was recorded as the plan
-    std::optional<LocalDate> firstReview; ///< the day it was first reviewed, on or after its start
-    bool keepGoing = true;                ///< by its latest review
+    LocalTime set;                        ///< when the person chose this course
+    std::optional<LocalDate> firstReview; ///< day of its first review, on or after its start
+    bool keepGoing = true;                ///< answer of its latest review
     bool operator==(const CourseSet&) const = default;
 };
 
-/// Everything known of one diary site. Hand + foot sessions count for hands and for feet.
+/// Everything known about one diary site. Hand + foot sessions count for hands and for feet.
 struct SiteDiary {
     std::vector<LocalDate> sessionDays; ///< days with a completed session, ascending, each once
     std::vector<DayReport> reports;     ///< one a day, ascending
-    std::vector<CourseSet> courses;     ///< in the order set; the last one counts
+    std::vector<CourseSet> courses;     ///< in the order chosen; the last one counts
     bool operator==(const SiteDiary&) const = default;
 
     [[nodiscard]] const CourseSet* course() const { return courses.empty() ? nullptr : &courses.back(); }
 };
 
-/// A diary site in use and the kind of session that treats it.
+/// A diary site that the person follows, and the kind of session that treats it.
 struct SiteInUse {
     DiarySite site{};
     Site treatedAs{};
@@ -63,21 +63,21 @@ struct SiteInUse {
 struct HealthAnswer {
     bool yes = false;
     LocalTime when;
-    std::size_t position = 0; ///< among all facts, in the order recorded
+    std::size_t position = 0; ///< index among all facts, in the order recorded
     bool operator==(const HealthAnswer&) const = default;
 };
 
-/// A led session as it was recorded while it ran.
+/// A led session, as recorded while it ran.
 struct LedSession {
     std::optional<BathPrepared> prepared;
     LocalDate on;                  ///< the day it was prepared
     std::vector<BathEvent> events; ///< by sequence
-    bool logged = false;           ///< a Session fact names it
+    bool logged = false;           ///< true if a Session fact names it
     bool operator==(const LedSession&) const = default;
 };
 
-/// What a later computation keeps with a diary to save work. It is no part of what the diary says: a copy starts
-/// without it, and two diaries that differ only in it are equal.
+/// A cache that a later computation keeps in the diary. It is not part of the diary's value: a copy starts without it,
+/// and two diaries that differ only in it are equal.
 template <class T>
 class Memo {
 public:
@@ -105,11 +105,11 @@ private:
     mutable std::shared_ptr<T> m_kept;
 };
 
-/// One person's record as it reads on one day: each question to the record is answered here, once, and every rule,
-/// page, reminder and report asks the diary. Corrections are applied. What is dated after `today` (by a clock that was
-/// ahead, or from beyond the date line) has not happened yet; choices, kit and plan count whatever their date, and so
-/// do a session and an answer that make today's session less safe (see the members that say so). Entries stand in the
-/// order in which they happened, then in which they were recorded.
+/// What one person's record means on one day. Every rule, page, reminder and report asks the diary, so each question to
+/// the record has one answer. Corrections are applied. Events dated after `today` are left out: they come from a clock
+/// that was ahead or from the other side of the date line. Choices, kit and plan count whatever their date. A session
+/// or an answer dated ahead also counts where ignoring it would be less safe; the members below say so. Entries are
+/// sorted by the time they happened, then by the time they were recorded.
 struct Diary {
     LocalDate today;
 
@@ -119,7 +119,7 @@ struct Diary {
     // What happened.
     PerWord<DiarySite, SiteDiary> sites;
     std::vector<Entry<Session>> sessions;
-    std::vector<Entry<Session>> sessionsTomorrow; ///< dated the day after `today`: they were done today or before
+    std::vector<Entry<Session>> sessionsTomorrow; ///< dated the day after `today`, so they took place today or earlier
     std::vector<Entry<CheckIn>> checkIns;
     std::vector<Entry<SideEffect>> skin;
     std::vector<Entry<Hdss>> scores;
@@ -128,10 +128,10 @@ struct Diary {
     std::vector<Entry<Preparation>> preparations;
     std::vector<Entry<Question>> questions;
     std::map<std::string, LedSession> ledSessions;
-    std::string latestLed; ///< key of the led session prepared last; empty where there was none
+    std::string latestLed; ///< key of the led session prepared last; empty if there is none
 
     // Whether it is safe.
-    PerWord<ScreeningRow, std::vector<HealthAnswer>> answers; ///< a yes dated after `today` is among them
+    PerWord<ScreeningRow, std::vector<HealthAnswer>> answers; ///< includes each yes dated after `today`
     std::optional<LocalDate> fullScreening;                   ///< day of the latest full screening
     std::optional<LocalDate> anyScreening;                    ///< day of the latest screening, full or short
     std::vector<Entry<Clearance>> clearances;
@@ -143,7 +143,7 @@ struct Diary {
     std::vector<Entry<ReviewDone>> reviews;
     std::vector<Entry<Away>> away;
     std::vector<Entry<CareSheet>> careSheets;
-    PerWord<Site, std::optional<bool>> chosen; ///< whether a kind of session was chosen (true) or dropped (false)
+    PerWord<Site, std::optional<bool>> chosen; ///< true: the person chose this kind of session; false: dropped it
     PerWord<Site, bool> paused{};
 
     // Kit, reminders and choices.
@@ -160,32 +160,31 @@ struct Diary {
     [[nodiscard]] const SiteDiary& at(DiarySite site) const { return sites[site]; }
     /// The care sheet accepted last, or nullptr.
     [[nodiscard]] const CareSheet* careSheet() const;
-    /// Whether that question is answered yes: by the answer of the latest moment or by the one recorded last. They
-    /// differ where the clock was set back in between; then the cautious one counts.
+    /// Whether the answer with the latest time or the answer recorded last is yes. The two differ if the clock was set
+    /// back in between; then the yes counts.
     [[nodiscard]] bool answeredYes(ScreeningRow row) const;
-    /// The latest answer given up to today, whatever was answered on days that have not come yet.
+    /// The latest answer up to today. Answers dated ahead are ignored.
     [[nodiscard]] std::optional<bool> answerSoFar(ScreeningRow row) const;
-    /// The session that is running: prepared today or yesterday, begun, neither stopped nor logged. Nullptr where none
-    /// is.
+    /// The running session: prepared today or yesterday, begun, neither stopped nor logged. Nullptr if there is none.
     [[nodiscard]] const LedSession* running() const;
-    /// The session to be taken up, not logged yet: one that was never stopped, or one in which more happened than its
-    /// beginning, stopped today or yesterday. Nullptr where none is.
+    /// The led session that the person still has to log. It was never stopped, or it was stopped today or yesterday
+    /// after more than its beginning. Nullptr if there is none.
     [[nodiscard]] const LedSession* unwritten() const;
-    /// The site's report of that day, or nullptr.
+    /// The report that counts for the site on that day, or nullptr.
     [[nodiscard]] const DayReport* reportOn(DiarySite site, LocalDate day) const;
-    /// The check-in that counts for a site on a day, to be corrected: the one recorded last. Nullptr where none is.
+    /// The latest check-in for a site on a day, which a new check-in corrects. Nullptr if there is none.
     [[nodiscard]] const Entry<CheckIn>* checkInOn(DiarySite site, LocalDate day) const;
-    /// The diary sites the person follows, in the order hands, feet, armpits: those chosen, and those never dropped
-    /// about which something was recorded.
+    /// The diary sites that the person follows, in the order hands, feet, armpits. The person chose them, or recorded
+    /// something about them and never dropped them.
     [[nodiscard]] std::vector<SiteInUse> sitesInUse() const;
 };
 
-/// As of this day everything recorded has happened: for exports, which leave nothing out.
+/// A day after every recorded one. Exports read the diary as of it, so that they leave nothing out.
 inline constexpr LocalDate kEndOfTime{10'000'000};
 
-/// Reads a record as of `today`. The only reader of a Record.
+/// Reads a record as of `today`. This is the only function that reads a Record.
 [[nodiscard]] Diary readDiary(const Record& record, LocalDate today);
-/// Reads one person's record out of all facts, which stand in the order recorded.
+/// Reads the record of one person. `facts` holds all facts in the order recorded.
 [[nodiscard]] Diary readDiary(std::span<const Fact> facts, std::string_view person, LocalDate today);
 
 } // namespace firstdew::diary

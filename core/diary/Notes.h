@@ -6,7 +6,7 @@
 
 namespace firstdew::diary {
 
-/// Kinds that have not happened yet when they are dated after today. The others are choices, kit and plan.
+/// Whether a kind is an event, which is ignored while its date is in the future. The others are choices, kit and plan.
 template <class P>
 inline constexpr bool kHappens =
     std::is_same_v<P, CheckIn> || std::is_same_v<P, Session> || std::is_same_v<P, Screening> ||
@@ -14,7 +14,7 @@ inline constexpr bool kHappens =
     std::is_same_v<P, ReviewDone> || std::is_same_v<P, Hdss> || std::is_same_v<P, Weighing> ||
     std::is_same_v<P, SideEffect> || std::is_same_v<P, CallAnswered>;
 
-/// Takes entries into a diary, one at a time. None may come before the last one of its kind.
+/// Adds entries to a diary, one at a time. Within each kind they must come in order of time.
 class Notes {
 public:
     explicit Notes(Diary& diary) : m_diary(diary) {}
@@ -71,7 +71,8 @@ public:
             m_diary.fullScreening = e.happened.date;
     }
 
-    /// The answers alone: of a screening dated after today only what was answered yes counts.
+    /// Adds the answers only, not the day of the screening. With `onlyYes` it skips every no: a no dated ahead must not
+    /// clear anything.
     void answer(const Entry<Screening>& e, bool onlyYes)
     {
         for (const ScreeningRow row : allOf<ScreeningRow>()) {

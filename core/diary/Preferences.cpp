@@ -17,7 +17,7 @@ constexpr std::string_view kLanguage = "language";
 constexpr std::string_view kSummaryDays = "summary-days";
 constexpr std::string_view kCautionsRead = "cautions-read";
 
-/// The whole text as a number within [least, most], whatever the locale.
+/// The text as a number, or nullopt if some of it is not part of the number or the number is outside [least, most].
 template <class N>
 std::optional<N> numberIn(std::string_view text, N least, N most)
 {

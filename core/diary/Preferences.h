@@ -10,12 +10,12 @@ namespace firstdew::diary {
 using namespace facts;
 
 enum class Theme { System, Light, Dark };
-/// What is heard in a session.
+/// What a session plays.
 enum class Cues { Both, Voice, Tones, None };
-/// Who speaks the prompts: the recorded clips, or the phone's own voice.
+/// What speaks the prompts: recorded clips or the phone's own voice.
 enum class Speaker { Recorded, Device };
 
-/// What the person chose, parsed once. An unset or unreadable choice keeps the default.
+/// The person's settings, parsed once. A setting that is missing or unreadable keeps its default.
 struct Preferences {
     std::optional<double> risk; ///< chance of clamminess at which a top-up is due, 0.01 to 0.9
     Cues cues = Cues::Both;
@@ -29,11 +29,11 @@ struct Preferences {
     bool operator==(const Preferences&) const = default;
 };
 
-/// Takes over one stored choice; an unknown key or a value out of range changes nothing. Numbers have a decimal point
-/// in every locale.
+/// Applies one stored setting. An unknown key or a value out of range changes nothing. Numbers have a decimal point in
+/// every locale.
 void apply(Preferences& preferences, const Preference& stored);
 
-/// The choice as it is stored.
+/// The setting as it is stored.
 [[nodiscard]] Preference riskPreference(double risk);
 [[nodiscard]] Preference cuesPreference(Cues cues);
 [[nodiscard]] Preference speakerPreference(Speaker speaker);

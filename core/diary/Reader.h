@@ -10,8 +10,9 @@
 
 namespace firstdew::diary {
 
-/// All facts of a store and the diary of one person in it, kept true from one fact to the next. A fact that follows all
-/// others of its kind is taken in at once; a correction, a fact out of order and one dated ahead read everything anew.
+/// Holds all facts of a store and keeps one person's diary up to date. A fact that is newer than all others of its kind
+/// is added to the diary directly. A correction, a fact out of order or a fact dated ahead makes the reader read
+/// everything again.
 class Reader {
 public:
     Reader() { m_diary.today = LocalDate(); }
@@ -21,11 +22,11 @@ public:
     [[nodiscard]] const std::vector<Fact>& facts() const { return m_facts; }
     [[nodiscard]] const std::string& person() const { return m_person; }
 
-    /// Takes in a fact that was recorded after all others.
+    /// Adds a fact that was recorded after all others.
     void add(Fact fact);
-    /// Reads as of another day.
+    /// Moves the diary to another day.
     void turnTo(LocalDate today);
-    /// Reads another person's diary.
+    /// Switches to the diary of another person.
     void setPerson(std::string person);
 
 private:
@@ -37,9 +38,9 @@ private:
     std::vector<Fact> m_facts;
     std::string m_person;
     Diary m_diary;
-    std::array<Moment, std::variant_size_v<Payload>> m_latest; ///< of each kind
+    std::array<Moment, std::variant_size_v<Payload>> m_latest; ///< of each kind of fact
     std::unordered_set<std::string> m_corrected;               ///< ids that some fact corrects
-    bool m_ahead = false;                                      ///< something is dated after today
+    bool m_ahead = false;                                      ///< some fact is dated after today
 };
 
 } // namespace firstdew::diary

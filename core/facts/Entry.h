@@ -6,14 +6,14 @@
 
 namespace firstdew::facts {
 
-/// A recorded payload as it counts, with its corrections applied.
+/// A recorded payload with its corrections applied.
 template <class P>
 struct Entry {
     std::string id;
     LocalTime happened;
     long long recordedMs{};
-    std::size_t position{}; ///< among all facts, in the order in which they were recorded
-    bool corrected = false; ///< this stands in place of an earlier entry
+    std::size_t position{}; ///< index among all facts, in the order recorded
+    bool corrected = false; ///< this entry replaces an earlier one
     P payload;
     bool operator==(const Entry&) const = default;
 };

@@ -21,18 +21,18 @@ void forEachOf(Each each, std::type_identity<std::variant<P...>>)
     (each(std::type_identity<P>{}), ...);
 }
 
-/// Calls `each` with the type identity of every kind of payload, in their order.
+/// Calls `each` with the type identity of every kind of payload, in the order of `Payload`.
 template <class Each>
 void forEachPayload(Each each)
 {
     forEachOf(each, std::type_identity<Payload>{});
 }
 
-/// One thing recorded, never changed afterwards. A correction is a further fact whose `corrects`
-/// names the first one; the latest recorded correction counts.
+/// One recorded thing. A fact never changes. A correction is another fact whose `corrects` names the
+/// first one; the correction recorded last counts.
 struct Fact {
-    std::string id;         ///< 32 hex digits, random; the journal gives one where it is empty
-    std::string person;     ///< whose record; ids of persons are chosen at creation, e.g. "p1"
+    std::string id;         ///< 32 random hex digits; the journal fills in an empty one
+    std::string person;     ///< id of the person whose record this belongs to
     LocalTime happened;     ///< by the person's clock
     long long recordedMs{}; ///< wall clock at recording, ms since 1970 UTC
     std::string corrects;   ///< id of the fact this one replaces, or empty
@@ -46,7 +46,7 @@ struct Fact {
     return std::visit([](const auto& p) { return p.kind; }, payload);
 }
 
-/// Ids of all persons with at least one fact, in order of first record.
+/// Ids of all persons with at least one fact, in the order of their first fact.
 [[nodiscard]] std::vector<std::string> personsIn(std::span<const Fact> facts);
 
 } // namespace firstdew::facts

@@ -14,7 +14,7 @@ using std::chrono::year_month_day;
 
 year_month_day civil(LocalDate d) { return year_month_day{sys_days{days{d.daysSince1970()}}}; }
 
-/// Reads exactly `text.size()` decimal digits.
+/// Reads a text that consists of decimal digits only.
 std::optional<int> digits(std::string_view text)
 {
     int value = 0;

@@ -9,16 +9,16 @@ namespace firstdew::facts {
 
 enum class Weekday { Mon, Tue, Wed, Thu, Fri, Sat, Sun };
 
-/// A day of the person's own calendar (proleptic Gregorian), without time or zone.
-/// Stored as days since 1970-01-01; differences are whole days.
+/// A day of the person's calendar (proleptic Gregorian), without time or zone.
+/// Stored as days since 1970-01-01, so differences are whole days.
 class LocalDate {
 public:
     constexpr LocalDate() = default;
     constexpr explicit LocalDate(int daysSince1970) : m_days(daysSince1970) {}
 
-    /// The date of that year, month (1-12) and day (1-31), or nothing if there is no such day.
+    /// The date of that year, month (1-12) and day (1-31), or nullopt if the calendar has no such day.
     [[nodiscard]] static std::optional<LocalDate> of(int year, int month, int day);
-    /// Reads `YYYY-MM-DD` (ISO 8601, years 0001-9999) and nothing else.
+    /// Reads `YYYY-MM-DD` (ISO 8601, years 0001-9999). Returns nullopt for anything else.
     [[nodiscard]] static std::optional<LocalDate> parse(std::string_view iso);
 
     [[nodiscard]] std::string iso() const;
@@ -49,7 +49,7 @@ struct MinuteOfDay {
     [[nodiscard]] std::string text() const;
 };
 
-/// A local day and minute, as the person's clock showed it. No zone: the platform turns it into an instant.
+/// A local day and minute, as the person's clock showed it. It has no zone; the platform converts it to an instant.
 struct LocalTime {
     LocalDate date;
     MinuteOfDay at;
@@ -60,8 +60,8 @@ struct LocalTime {
     [[nodiscard]] LocalTime plusMinutes(int minutes) const;
 };
 
-/// An instant twice over: by the wall clock (ms since 1970 UTC) and by a clock that never jumps
-/// (ms since an arbitrary start, of this boot only). Used for events of a running session alone.
+/// An instant on two clocks: the wall clock (ms since 1970 UTC) and a monotonic clock
+/// (ms since an arbitrary start, valid for this boot only). Only events of a running session use it.
 struct Instant {
     long long wallMs = 0;
     long long monotonicMs = 0;

@@ -8,19 +8,18 @@
 #include <string>
 #include <vector>
 
-// What can be recorded. Each kind is a plain struct that lists its own fields once, in `fields`;
-// the store, the exports, the import and the tests all work from that list, so a new field or a
-// new kind is written here and nowhere else.
+// Every kind of fact that can be recorded. Each kind is a plain struct that lists its fields once, in `fields`.
+// The store, the exports, the import and their tests all work from that list.
 namespace firstdew::facts {
 
-/// Least and most a number may be, where a payload is narrower than its type. A payload's `fields`
-/// names it as a third argument: f("score", self.score, Range{1, 4}).
+/// The smallest and largest allowed number, if the type itself allows more. A payload passes it as the third
+/// argument in `fields`: f("score", self.score, Range{1, 4}).
 struct Range {
     double least = 0;
     double most = 0;
 };
 
-/// Questions of the screening; what each answer means is decided in protocol/Screening.
+/// Questions of the screening. protocol/Screening decides what each answer means.
 enum class ScreeningRow {
     Pregnancy,
     PoweredImplant,
@@ -40,24 +39,24 @@ FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "m
                "large-wound", "fixed-braces");
 
 enum class BathEventKind {
-    Begin,      ///< check list confirmed, first phase may be raised
+    Begin,      ///< the check list is confirmed; the current may be raised for the first phase
     Raised,     ///< the person says the current has reached the comfortable level
     Reading,    ///< the meter shows `reading`
-    Discomfort, ///< it is unpleasant: lower
+    Discomfort, ///< it is unpleasant; the current must be lowered
     Lowered,    ///< the person says the current is at zero
-    Swapped,    ///< polarity reversed, at zero current
-    MovedSide,  ///< hand + foot: now sitting on the other side, at zero current
+    Swapped,    ///< the polarity was reversed at zero current
+    MovedSide,  ///< hand + foot: the person moved to the other side at zero current
     OutOfWater, ///< a limb left the water while current may have flowed
-    Stop,       ///< ended by the person
-    Resumed,    ///< the app is back; `meanwhile` says what the machine did
-    Tick,       ///< time alone moved the session on
-    SwitchedOn, ///< machine on, meter at zero, waveform as planned
-    Away        ///< the app did not lead from this moment on
+    Stop,       ///< the person ended the session
+    Resumed,    ///< the app runs again; `meanwhile` says what the machine did
+    Tick,       ///< time alone advanced the session
+    SwitchedOn, ///< the machine is on, the meter shows zero and the waveform is the planned one
+    Away        ///< the app stopped leading at this moment
 };
 FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
                "out-of-water", "stop", "resumed", "tick", "switched-on", "away");
 
-/// The person's answer on coming back to an interrupted session.
+/// What the machine did while the app was away, as the person answers.
 enum class Meanwhile { KeptRunning, SwitchedOff, LimbsOut, DoNotKnow };
 FIRSTDEW_WORDS(Meanwhile, "kept-running", "switched-off", "limbs-out", "do-not-know");
 
@@ -69,7 +68,7 @@ struct Person {
     std::optional<LocalDate> birth;
     std::optional<Centimetres> height;
     std::optional<Kilograms> weight;
-    std::string adult; ///< for a child: the adult beside them
+    std::string adult; ///< name of the adult who is present, if the person is a child
     static constexpr std::string_view kind = "person";
     static void fields(auto& self, auto&& f)
     {
@@ -104,7 +103,7 @@ struct Machine {
     bool operator==(const Machine&) const = default;
 };
 
-/// New cells were put into the machine of that name.
+/// The machine of that name got new cells.
 struct CellsChanged {
     std::string machine;
     static constexpr std::string_view kind = "cells-changed";
@@ -121,7 +120,7 @@ struct CheckIn {
     bool operator==(const CheckIn&) const = default;
 };
 
-/// A treatment session as logged afterwards. `bath` names the running session it came from, if any.
+/// A session as logged afterwards. `bath` is the id of the led session it came from, if any.
 struct Session {
     Site site{};
     Waveform waveform{};
@@ -145,7 +144,7 @@ struct Session {
     bool operator==(const Session&) const = default;
 };
 
-/// What a running session was prepared with; its events follow as BathEvent of the same `bath`.
+/// The settings of a led session. Its events follow as BathEvent facts with the same `bath`.
 struct BathPrepared {
     std::string bath;
     Site site{};
@@ -155,13 +154,13 @@ struct BathPrepared {
     WayOfWorking way{};
     Side firstSide{};
     Milliamps limit;
-    std::optional<Milliamps> target; ///< the level aimed for at the start, at most the limit
+    std::optional<Milliamps> target; ///< the level to aim for at the start; at most the limit
     Seconds raise{60};
     Seconds lower{60};
     Seconds swapping{45};
-    std::optional<int> steps;                    ///< version of the order of steps; absent before there were versions
-    std::optional<int> runsBefore;               ///< runs with current earlier on that day, of that skin
-    std::optional<MilliampMinutes> chargeBefore; ///< their charge
+    std::optional<int> steps;                    ///< version of the order of steps; absent in facts older than versions
+    std::optional<int> runsBefore;               ///< number of runs with current earlier on that day on that skin
+    std::optional<MilliampMinutes> chargeBefore; ///< charge of these runs
     static constexpr std::string_view kind = "bath-prepared";
     static void fields(auto& self, auto&& f)
     {
@@ -201,7 +200,7 @@ struct Screening {
     bool operator==(const Screening&) const = default;
 };
 
-/// A clinician's word that one screening answer does not stand in the way.
+/// A clinician has said that one screening answer does not prevent treatment.
 struct Clearance {
     ScreeningRow row{};
     std::string who;
@@ -215,7 +214,7 @@ struct Clearance {
     bool operator==(const Clearance&) const = default;
 };
 
-/// A clinician's word that a blister or burn at a site has been seen and the site may be treated again.
+/// A clinician has seen the blister or burn at a site and allows treatment again.
 struct SkinClearance {
     DiarySite site{};
     std::string who;
@@ -225,7 +224,7 @@ struct SkinClearance {
     bool operator==(const SkinClearance&) const = default;
 };
 
-/// What the person says of skin and products before a session.
+/// What the person says about skin and products before a session.
 struct Preparation {
     Site site{};
     std::optional<LocalTime> antiperspirant; ///< last use of an aluminium-salt antiperspirant on the site
@@ -245,7 +244,7 @@ struct Course {
     CourseTemplate plan{};
     std::vector<int> days; ///< prescribed days, day 1 = start; empty: the template's own
     LocalDate start;
-    SetOf<Weekday> free; ///< weekdays on which a session fits; empty: all
+    SetOf<Weekday> free; ///< weekdays that suit the person; empty: all
     static constexpr std::string_view kind = "course";
     static void fields(auto& self, auto&& f)
     {
@@ -255,7 +254,7 @@ struct Course {
     bool operator==(const Course&) const = default;
 };
 
-/// The person put session `number` (from 1) of the running course on `date` by hand.
+/// The person moved session `number` (from 1) of the running course to `date`.
 struct CourseMove {
     Site site{};
     int number = 1;
@@ -268,7 +267,7 @@ struct CourseMove {
     bool operator==(const CourseMove&) const = default;
 };
 
-/// The response at a course's end was looked at, and the site goes on to keeping dry (or not).
+/// The response at the end of a course was reviewed, and the person continues with top-ups or not.
 struct ReviewDone {
     Site site{};
     bool keepGoing = true;
@@ -315,7 +314,7 @@ struct Weighing {
     bool operator==(const Weighing&) const = default;
 };
 
-/// Seen or felt after a session, the next day for instance.
+/// A finding after a session, for example on the next day.
 struct SideEffect {
     DiarySite site{};
     SetOf<SkinFinding> skin;
@@ -362,7 +361,7 @@ struct ReminderHandled {
     bool operator==(const ReminderHandled&) const = default;
 };
 
-/// What the prescriber set. Limits can only lower the trade's; absent fields leave things as they are.
+/// What the prescriber set. A limit can only lower the limit of core/protocol. An absent field changes nothing.
 struct CareSheet {
     std::string who;
     LocalDate given;
@@ -388,7 +387,7 @@ struct CareSheet {
     bool operator==(const CareSheet&) const = default;
 };
 
-/// A question the person wants to put to the prescriber.
+/// A question that the person wants to ask the prescriber.
 struct Question {
     std::string text;
     static constexpr std::string_view kind = "question";
@@ -396,7 +395,7 @@ struct Question {
     bool operator==(const Question&) const = default;
 };
 
-/// Chosen by the person; the default where never set.
+/// One setting that the person chose. diary/Preferences.h reads the keys and holds the defaults.
 struct Preference {
     std::string key;
     std::string value;
@@ -405,7 +404,7 @@ struct Preference {
     bool operator==(const Preference&) const = default;
 };
 
-/// The corrected fact is withdrawn and nothing stands in its place.
+/// Deletes the fact that it corrects. Nothing replaces that fact.
 struct Retraction {
     std::string reason;
     static constexpr std::string_view kind = "retraction";

@@ -10,8 +10,8 @@ namespace {
 
 using ById = std::unordered_map<std::string_view, const Fact*>;
 
-/// The first fact of each chain of corrections. Every fact is followed once, however long its chain. A circle, which
-/// only a damaged file can hold, counts as one chain; its first id by the alphabet stands for it.
+/// Finds the first fact of each chain of corrections. It follows every fact once, so that long chains stay cheap. A
+/// circle, which only a damaged file can contain, counts as one chain, and its smallest id is the root.
 class Roots {
 public:
     explicit Roots(const ById& byId) : m_byId(byId) {}
@@ -69,7 +69,7 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
     }
 
     Roots roots(byId);
-    ById standing; // root id -> the fact that counts
+    ById standing; // by root id: the fact that counts
     if (anyCorrection) {
         for (const Fact& f : facts) {
             if (f.person != person)

@@ -18,8 +18,8 @@ struct Columns<std::variant<P...>> {
 };
 } // namespace detail
 
-/// One person's facts with corrections applied, each kind in the order in which it happened
-/// (then recorded). No rule of the trade is applied here.
+/// One person's facts with corrections applied. Each kind is sorted by the time it happened, then by the
+/// time it was recorded. Only core/diary reads a Record; everyone else asks the Diary.
 class Record {
 public:
     template <class P>
@@ -27,7 +27,7 @@ public:
     {
         return std::get<std::vector<Entry<P>>>(m_columns);
     }
-    /// The latest of a kind, or nothing.
+    /// The latest entry of a kind, or nullptr.
     template <class P>
     [[nodiscard]] const Entry<P>* latest() const
     {
@@ -44,9 +44,9 @@ private:
     detail::Columns<Payload>::type m_columns;
 };
 
-/// The record of `person` out of all facts, which stand in the order recorded. A correction of a correction
-/// replaces both; of two corrections of one fact the later recorded counts; a correction whose original
-/// is missing stands for itself. A correction counts at its own `happened`.
+/// Picks the record of `person` out of all facts, which must be in the order recorded. A correction of a
+/// correction replaces both. Of two corrections of one fact, the one recorded later counts. A correction whose
+/// original is missing counts by itself. A correction counts at its own `happened`.
 [[nodiscard]] Record recordOf(std::span<const Fact> facts, std::string_view person);
 
 } // namespace firstdew::facts

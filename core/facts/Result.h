@@ -6,15 +6,15 @@
 
 namespace firstdew::facts {
 
-/// What went wrong, for a person or a log: which input, what about it, and what to do.
-/// Plain English; screens translate by `code` where they show it.
+/// What went wrong, for a person or a log: the input at fault, its fault, and the remedy.
+/// `message` is plain English; screens translate by `code`.
 struct Error {
     std::string code;    ///< stable token, e.g. "reading-out-of-range"
     std::string input;   ///< the field, file or line at fault
     std::string message; ///< one sentence: what is wrong and what to do
 };
 
-/// A value or an Error. Nothing in core throws across its edge; fallible calls return this.
+/// A value or an Error. Calls that can fail return this, because core lets no exception out.
 template <class T>
 class [[nodiscard]] Result {
 public:

@@ -2,8 +2,7 @@
 
 #include <compare>
 
-// Quantities carry their unit in the name of their only field, so that a bare number never
-// crosses a function's edge.
+// Each quantity names its unit in its only field, so that no function takes or returns a bare number.
 namespace firstdew::facts {
 
 struct Milliamps {

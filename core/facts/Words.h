@@ -7,36 +7,37 @@
 #include <string_view>
 #include <utility>
 
-// The closed sets of words a record is written in, and the tokens by which files and scripts name them.
+// The enumerations that facts use, and the tokens that stand for their values in files and on the command line.
 namespace firstdew::facts {
 
-/// Where a session goes.
+/// What a session treats.
 enum class Site { Hands, Feet, HandFoot, Armpits };
-/// What a diary line is about; a hand + foot session treats hands and feet.
+/// What a check-in is about. A hand + foot session treats two of them, hands and feet.
 enum class DiarySite { Hands, Feet, Armpits };
 enum class Level { Dry, Clammy, Wet, Dripping };
 enum class Circumstance { Heat, Exertion, Stress, Illness };
 enum class Waveform { Direct, Pulsed };
 enum class AgeGroup { Adult, Child };
 enum class Side { Right, Left };
-/// How polarity is reversed between phases: by exchanging the two leads, by the machine's own switch, or by exchanging
-/// the armpit pads between the sides.
+/// How the polarity is reversed between phases: the person exchanges the two leads, uses the machine's switch or
+/// exchanges the armpit pads between the sides.
 enum class PolaritySwap { Leads, Switch, Pads };
 /// Who can touch the phone while current flows.
 enum class WayOfWorking { FreeHand, Helper, HandsUnder };
 enum class PowerSource { Cells, Mains };
-/// How the session felt, on the person's own word.
+/// How the session felt, as the person says.
 enum class Comfort { NothingFelt, Comfortable, Strong, Unpleasant, Painful };
 enum class SkinFinding { Fine, Redness, Dryness, Itch, Blister, Burn, Pain };
 /// Answers to the call for a top-up.
 enum class CallAnswer { StartNow, ThisEvening, Tomorrow, NotThisTime };
 enum class CourseTemplate { Seven, MonWedFri, Daily, Prescribed };
 
-/// Table of words of an enumeration, in the order of its values.
+/// The tokens of an enumeration, in the order of its values.
 template <class E>
 struct Words;
 
-/// Whether an enumeration has a name for that value. GCC and Clang both write one without a name as a cast, "(E)4".
+/// Whether the value is an enumerator. C++20 cannot list enumerators, so this reads how the compiler writes the value:
+/// GCC and Clang write one without an enumerator as a cast, "(Site)4".
 template <auto V>
 consteval bool hasName()
 {
@@ -44,14 +45,16 @@ consteval bool hasName()
     return written[written.rfind("V = ") + 4] != '(';
 }
 
-/// As many words as names, or it does not build.
+/// Gives an enumeration its tokens, one for each enumerator and in the same order.
 #define FIRSTDEW_WORDS(E, ...)                                                                                         \
     template <>                                                                                                        \
     struct Words<E> {                                                                                                  \
         static constexpr auto list = std::to_array<std::string_view>({__VA_ARGS__});                                   \
     };                                                                                                                 \
-    static_assert(::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size() - 1)>() &&                           \
-                  !::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size())>())
+    static_assert(::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size() - 1)>(),                             \
+                  #E " has more tokens than enumerators");                                                             \
+    static_assert(!::firstdew::facts::hasName<static_cast<E>(Words<E>::list.size())>(),                                \
+                  #E " has an enumerator without a token")
 
 FIRSTDEW_WORDS(Site, "hands", "feet", "hand-foot", "armpits");
 FIRSTDEW_WORDS(DiarySite, "hands", "feet", "armpits");
@@ -90,7 +93,7 @@ template <Worded E>
     return std::nullopt;
 }
 
-/// Every value of a worded enumeration, in order.
+/// Every value of an enumeration with tokens, in order.
 template <Worded E>
 [[nodiscard]] constexpr auto allOf()
 {
@@ -100,7 +103,7 @@ template <Worded E>
     return out;
 }
 
-/// One T for each value of a worded enumeration.
+/// One T for each value of an enumeration with tokens.
 template <Worded E, class T>
 struct PerWord {
     std::array<T, Words<E>::list.size()> values{};
@@ -109,7 +112,7 @@ struct PerWord {
     constexpr bool operator==(const PerWord&) const = default;
 };
 
-/// A set of values of a worded enumeration.
+/// A set of values of an enumeration with tokens.
 template <Worded E>
 class SetOf {
 public:

@@ -9,8 +9,8 @@ namespace firstdew::outlook {
 
 namespace {
 
-constexpr int kLongest = 365;     // days shown
-constexpr double kTail = 0.05;    // what is left of the curve where it ends
+constexpr int kLongest = 365;     // days on the curve at most
+constexpr double kTail = 0.05;    // the curve ends at this chance
 constexpr int kBeyondPresent = 2; // days shown after the present one
 
 } // namespace
@@ -57,7 +57,7 @@ std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Setti
                                          spell.lastSession + spell.watched, 0, settings.rules);
         for (std::size_t i = 0; i < states.size(); ++i) {
             const LocalDate day = spell.lastSession + static_cast<int>(i);
-            // The day of the next session is counted from that session.
+            // The day of the next session belongs to the next spell.
             if (!out.empty() && out.back().date == day)
                 out.pop_back();
             out.push_back({day, 1 - states[i].dry, states[i]});

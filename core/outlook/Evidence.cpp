@@ -9,9 +9,9 @@ namespace firstdew::outlook {
 namespace {
 
 constexpr double kForever = std::numeric_limits<double>::infinity();
-constexpr double kNegligible = 1e-7; // against the greatest weight
+constexpr double kNegligible = 1e-7; // relative to the greatest weight
 
-/// P(report of a day | state dry, clammy, sweating); a day without report says nothing.
+/// P(report of a day | state dry, clammy, sweating). A day without a report gives 1 for each state.
 std::vector<std::array<double, 3>> signsOf(std::span<const DayReport> reports, LocalDate lastSession, int days,
                                            const FilterRules& rules)
 {
@@ -31,7 +31,7 @@ std::vector<std::array<double, 3>> signsOf(std::span<const DayReport> reports, L
 
 Evidence evidenceOf(const Interval& interval)
 {
-    // An exact time has no mass of its own here; a minute either way stands for it.
+    // A single point has no mass, so a minute on either side represents an exact time.
     const double minute = 1.0 / 1440;
     const bool exact = interval.right && *interval.right == interval.left;
     const double from = exact ? std::max(0.0, interval.left - minute) : interval.left;
@@ -43,8 +43,8 @@ Evidence evidenceOf(std::span<const DayReport> reports, LocalDate lastSession, i
 {
     const auto n = static_cast<std::size_t>(std::max(0, days));
     const auto signs = signsOf(reports, lastSession, static_cast<int>(n), rules);
-    // Backwards: likelihood of the reports of day d and after from a clammy and from a sweating day d. Years of reports
-    // would underflow, hence the logarithms.
+    // Backwards: likelihood of the reports from day d on if day d is clammy, and if it is sweating. Logarithms, because
+    // years of reports would underflow.
     std::vector<double> logOnset(n + 2, 0);
     double clammy = 1;
     double sweating = 1;

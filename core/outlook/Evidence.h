@@ -9,7 +9,7 @@
 
 namespace firstdew::outlook {
 
-/// What one spell says about its time to clammy T: the likelihood is
+/// The likelihood of one spell as a function of its time to clammy T:
 /// regardless + sum of weight * P(from < T <= to) over the pieces.
 struct Evidence {
     struct Piece {
@@ -19,15 +19,15 @@ struct Evidence {
         bool operator==(const Piece&) const = default;
     };
     std::vector<Piece> pieces;
-    double regardless = 0; ///< of what was reported if the session never took hold, whatever T would have been
+    double regardless = 0; ///< likelihood of the reports if the session had no effect, for every T
     bool operator==(const Evidence&) const = default;
 };
 
-/// An interval taken at its word.
+/// The evidence of an interval without errors.
 [[nodiscard]] Evidence evidenceOf(const Interval& interval);
 
-/// The reports of the `days` days after `lastSession` as what they are: signs that can mislead, more so on a stirred
-/// day. Each day of onset is weighed by how well it explains all of them. Scaled so that the greatest weight is 1.
+/// The evidence of the reports on the `days` days after `lastSession`. A report can be wrong, more often on a stirred
+/// day. The weight of each day of onset is the likelihood of all reports. The greatest weight is scaled to 1.
 [[nodiscard]] Evidence evidenceOf(std::span<const DayReport> reports, LocalDate lastSession, int days,
                                   const FilterRules& rules = {});
 

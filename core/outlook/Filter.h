@@ -6,8 +6,8 @@
 
 namespace firstdew::outlook {
 
-/// The hidden state after each day from the day of the last session on, given reports up to each day.
-/// Element i is the belief on lastSession + i; days after `until` are predicted only, up to `horizon` days more.
+/// The belief about the hidden state on each day, given the reports up to that day. Element i is the belief on
+/// lastSession + i. The `horizon` days after `until` are predicted without reports.
 [[nodiscard]] std::vector<StateProbability> filterStates(const Predictive& clock, std::span<const DayReport> reports,
                                                          LocalDate lastSession, LocalDate until, int horizon,
                                                          const FilterRules& rules = {});

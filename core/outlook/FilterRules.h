@@ -4,12 +4,12 @@
 
 namespace firstdew::outlook {
 
-/// How reports and returns behave. All our own choices; what they are worth in worlds that behave otherwise is judged
-/// by rehearsal (COSTS.md).
+/// How often reports are wrong and how fast sweating returns. All numbers are our own choice. COSTS.md tests them in
+/// worlds that behave differently.
 struct FilterRules {
     double stayDryAfterSession = 0.95; ///< chance that a session left the site dry
-    double sweatingIfNot = 0.25;       ///< where it did not: chance that it left full sweating
-    double clammyToSweating = 0.25;    ///< chance a day that clamminess turns to full sweating
+    double sweatingIfNot = 0.25;       ///< if it did not: chance that it left the site fully sweating
+    double clammyToSweating = 0.25;    ///< chance per day that clamminess turns into full sweating
     /// P(level reported | state), state dry, clammy, sweating; on a calm and on a stirred day.
     std::array<std::array<double, 4>, 3> calm{
         {{0.980, 0.015, 0.004, 0.001}, {0.10, 0.75, 0.12, 0.03}, {0.02, 0.13, 0.50, 0.35}}};

@@ -17,12 +17,12 @@ using Vector = std::array<double, 2>;
 
 constexpr int kMostSteps = 200;
 constexpr int kHalvings = 40;
-constexpr double kSmall = 1e-200; // a product of chances above it has lost nothing
-constexpr double kFew = 8;        // equal chances that are sooner multiplied than raised
-constexpr double kEnough = 1e-13; // of the Newton decrement, relative to the log likelihood
+constexpr double kSmall = 1e-200; // a product of chances above this has full precision
+constexpr double kFew = 8;        // up to this many equal chances, multiplying is faster than pow()
+constexpr double kEnough = 1e-13; // bound of the Newton decrement, relative to the log likelihood
 
-/// W at one place: density, its logarithm and that one's slope; the distribution function from both sides, without loss
-/// in either tail. The side that is at least a half is 1 less the other, and loses nothing by it.
+/// W at one point: the density, its logarithm and the slope of that logarithm, and both sides of the distribution
+/// function. The smaller side is computed directly, so that neither tail loses precision.
 struct Weibull {
     double hazard, survivor, upTo, density, logDensity, slope, curvature;
 
@@ -54,13 +54,13 @@ struct Normal {
     static double logDensityOf(double z) { return -0.5 * (z * z + std::log(2 * std::numbers::pi)); }
 };
 
-/// Intervals by their ends: whole days come again and again, and what depends on an end alone is worked out once.
+/// Intervals by their ends. Whole days repeat, so that what depends on one end is computed once.
 class Spells {
 public:
     static constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
     struct Kind {
-        std::size_t left = kNone;  ///< into `logs`; none where the interval begins at 0
-        std::size_t right = kNone; ///< none where it is open
+        std::size_t left = kNone;  ///< index in `logs`; kNone if the interval begins at 0
+        std::size_t right = kNone; ///< kNone if the interval is open
         double count = 0;
     };
 
@@ -107,7 +107,7 @@ struct Slopes {
     double value = 0;
     Vector gradient{};
     std::array<Vector, 2> hessian{};
-    double chances = 1; ///< product of those whose logarithm `value` lacks still: one logarithm does for many
+    double chances = 1; ///< product of the chances not yet in `value`: one logarithm serves many
 
     void addLog(double chance, double count)
     {
@@ -146,7 +146,7 @@ void addExact(Slopes& s, double slope, double count, double log, const W& at)
     s.hessian[1][1] -= count / (slope * slope);
 }
 
-/// `left` and `right` are null where the interval has no such end; with neither it says nothing.
+/// `left` and `right` are null if the interval has no such end. An interval without ends carries no information.
 template <class W>
 void addInterval(Slopes& s, double count, const W* left, double logLeft, const W* right, double logRight)
 {
@@ -169,7 +169,7 @@ void addInterval(Slopes& s, double count, const W* left, double logLeft, const W
     s.addOuter(-count, gradient);
 }
 
-/// `at` is room for W at every end.
+/// `at` is scratch space for W at every end.
 template <class W>
 Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
 {
@@ -191,7 +191,7 @@ Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
     return s;
 }
 
-/// Where to begin: mean and deviation of the logarithms of the middles, and of what a spell's own length leaves open.
+/// The starting point: mean and deviation of the logarithms of the midpoints, plus the spread within the intervals.
 Vector startOf(const Spells& spells)
 {
     double n = 0;
@@ -199,10 +199,10 @@ Vector startOf(const Spells& spells)
     double squares = 0;
     for (const auto& [left, right, count] : spells.kinds()) {
         if (left == Spells::kNone && right == Spells::kNone)
-            continue; // says nothing
+            continue; // no information
         const double last = spells.logs()[right != Spells::kNone ? right : left];
-        const double first =
-            left != Spells::kNone ? spells.logs()[left] : last - 2 * std::numbers::ln2; // the middle is half of it
+        const double first = left != Spells::kNone ? spells.logs()[left]
+                                                   : last - 2 * std::numbers::ln2; // the midpoint is half of `right`
         const double middle = (first + last) / 2;
         const double open = right != Spells::kNone ? last - first : 0;
         n += count;
@@ -215,11 +215,10 @@ Vector startOf(const Spells& spells)
 
 Error noEstimate()
 {
-    return {"no-estimate", "intervals",
-            "the likelihood has no maximum here; record more spells that end in clamminess"};
+    return {"no-estimate", "intervals", "the likelihood has no maximum; record more spells that end in clamminess"};
 }
 
-/// Why no estimate can exist, judged before any step is taken.
+/// The error if no estimate can exist; checked before the first step.
 std::optional<Error> emptyOfEvidence(std::span<const Interval> data)
 {
     double latest = 0;
@@ -233,17 +232,16 @@ std::optional<Error> emptyOfEvidence(std::span<const Interval> data)
         }
     }
     if (std::isinf(soonest))
-        return Error{"no-events", "intervals",
-                     "every time is censored on the right; record at least two that came to an end"};
+        return Error{"no-events", "intervals", "every time is right-censored; record at least two that ended"};
     if (latest < soonest || (exact && latest == soonest))
         return Error{"no-spread", "intervals",
-                     "one and the same time explains every interval, so no spread can be estimated; record more"};
+                     "a single time explains all intervals, so that no spread can be estimated; record more"};
     return std::nullopt;
 }
 
 double determinant(const std::array<Vector, 2>& m) { return m[0][0] * m[1][1] - m[0][1] * m[1][0]; }
 
-/// One damped Newton step; false once nothing is left to gain.
+/// One damped Newton step. Returns false once the likelihood cannot rise further.
 template <class W>
 bool step(const Spells& spells, Vector& b, Slopes& s, std::vector<W>& at)
 {
@@ -330,14 +328,15 @@ facts::Result<FamilyFit> fitOf(Family family, const Spells& spells)
 std::optional<Error> faultIn(std::span<const Interval> data)
 {
     if (data.empty())
-        return Error{"no-data", "intervals", "there is no interval at all; give at least two"};
+        return Error{"no-data", "intervals", "no interval given; give at least two"};
     for (std::size_t i = 0; i < data.size(); ++i) {
         const Interval& x = data[i];
         const auto at = [&] { return "interval " + std::to_string(i + 1); };
         if (!std::isfinite(x.left) || x.left < 0 || x.left > 1e6)
-            return Error{"bad-left", at(), "left is no number of days from 0 to a million"};
+            return Error{"bad-left", at(), "left must be a number of days from 0 to 1 000 000"};
         if (x.right && (!std::isfinite(*x.right) || *x.right < x.left || *x.right <= 0 || *x.right > 1e6))
-            return Error{"bad-right", at(), "right is before left, or no number of days above 0 and up to a million"};
+            return Error{"bad-right", at(),
+                         "right must be a number of days above 0, at least left and at most 1 000 000"};
     }
     return std::nullopt;
 }
@@ -368,7 +367,7 @@ double FamilyFit::quantile(double p) const { return std::exp(location + spread *
 
 double FamilyFit::logQuantileError(double p) const
 {
-    const double by = spread * standardQuantile(family, p); // derivative by log spread
+    const double by = spread * standardQuantile(family, p); // derivative with respect to log spread
     return std::sqrt(std::max(0.0, covariance[0][0] + 2 * by * covariance[0][1] + by * by * covariance[1][1]));
 }
 

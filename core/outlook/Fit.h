@@ -9,8 +9,8 @@
 
 namespace firstdew::outlook {
 
-/// What is known of one time, in days: it lies in (left, right]; without `right` it is longer than `left`
-/// (right-censored), with left 0 it is left-censored, and with right equal to left it is exactly that.
+/// One time in days, as far as it is known: it lies in (left, right]. Without `right` it is longer than `left`
+/// (right-censored). With left 0 it is left-censored. With right equal to left it is exact.
 struct Interval {
     double left = 0;
     std::optional<double> right;
@@ -24,7 +24,7 @@ struct FamilyFit {
     Family family{};
     double location = 0;
     double spread = 1;
-    double logLikelihood = 0; ///< of the times themselves, not of their logarithms
+    double logLikelihood = 0; ///< of the times, not of their logarithms
     /// Covariance of (location, log spread), the inverse of the observed information.
     std::array<std::array<double, 2>, 2> covariance{};
 
@@ -32,7 +32,7 @@ struct FamilyFit {
     [[nodiscard]] std::array<double, 2> parameters() const;
     /// Their standard errors (delta method).
     [[nodiscard]] std::array<double, 2> standardErrors() const;
-    /// Days by which the time has come with chance `p`, 0 < p < 1.
+    /// The time in days that is not exceeded with chance `p`, 0 < p < 1.
     [[nodiscard]] double quantile(double p) const;
     /// Standard error of log quantile(p), for intervals on the logarithmic scale.
     [[nodiscard]] double logQuantileError(double p) const;
@@ -40,12 +40,12 @@ struct FamilyFit {
     [[nodiscard]] double survivor(double days) const;
 };
 
-/// Nothing, or why the intervals cannot be judged: none at all, an end that is negative, infinite or out of order.
+/// The error in the intervals, or nullopt: no interval, or an end that is negative, infinite or out of order.
 [[nodiscard]] std::optional<facts::Error> faultIn(std::span<const Interval> data);
 
 /// Fits a family by Newton's method in (location / spread, 1 / spread), where the log likelihood is concave.
-/// Errors: see faultIn; `no-events` where every time is right-censored; `no-spread` where one and the same time would
-/// explain everything, so that no estimate exists; `no-estimate` where the likelihood has no inner maximum.
+/// Errors: see faultIn; `no-events` if every time is right-censored; `no-spread` if a single time explains all
+/// intervals, so that no estimate exists; `no-estimate` if the likelihood has no inner maximum.
 [[nodiscard]] facts::Result<FamilyFit> fit(Family family, std::span<const Interval> data);
 
 } // namespace firstdew::outlook

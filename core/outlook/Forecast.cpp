@@ -12,13 +12,13 @@ namespace {
 
 constexpr int kHorizon = 28; // days shown ahead
 
-/// What the reports since the last session say when taken at their word.
+/// What the reports since the last session say if none is wrong.
 struct Present {
-    int dry = 0;                 ///< days after the last session of the latest dry report
-    std::optional<int> returned; ///< of the clamminess that stands, with no dry report since
+    int dry = 0;                 ///< day of the latest dry report, counted from the last session
+    std::optional<int> returned; ///< day of the clamminess, if no dry report followed
 };
 
-/// Clamminess stands twice in a row, or at rest once the spell is older than its soonest usual end.
+/// Clamminess counts if it is reported twice in a row, or at rest once the spell has reached its soonest usual end.
 Present presentOf(std::span<const DayReport> reports, LocalDate lastSession, double soonest)
 {
     Present p;
@@ -39,7 +39,7 @@ Present presentOf(std::span<const DayReport> reports, LocalDate lastSession, dou
     return p;
 }
 
-/// The day by which the chance of clamminess reaches `p`, from what was known at the last dry report.
+/// The day by which the chance of clamminess reaches `p`, given the last dry report.
 LocalDate dayOf(const Predictive& clock, LocalDate lastSession, const Present& present, double p)
 {
     const int day = static_cast<int>(std::ceil(clock.quantile(p, present.dry) - 1e-9));
@@ -56,7 +56,7 @@ public:
         m_bearable = settings.costs.needlessTopUp / (settings.costs.needlessTopUp + waiting);
     }
 
-    /// Whether, by what was believed `day` days after the last session, waiting one more would do the greater harm.
+    /// Whether waiting one more day has the greater expected harm, by the belief `day` days after the last session.
     [[nodiscard]] bool call(const Predictive& clock, std::span<const StateProbability> states, std::size_t day) const
     {
         const auto d = static_cast<double>(day);
@@ -65,7 +65,7 @@ public:
         return 1 - dry(states[day]) * stays > m_bearable;
     }
 
-    /// The first day of the call that stands on `day`, or the first one on which it will.
+    /// The day on which the call began if there is one on `day`, otherwise the day on which it will begin.
     [[nodiscard]] int callDay(const Predictive& clock, std::span<const StateProbability> states, std::size_t day) const
     {
         if (call(clock, states, day)) {
@@ -79,11 +79,11 @@ public:
     }
 
 private:
-    /// That the session may not have taken is no reason for another one; only reports are.
+    /// Removes the prior chance that the session had no effect: only reports justify another one.
     [[nodiscard]] double dry(const StateProbability& p) const { return std::min(1.0, p.dry / m_took); }
 
     double m_took;
-    double m_bearable; ///< chance of dampness tomorrow up to which waiting is the lesser harm
+    double m_bearable; ///< chance of dampness tomorrow up to which waiting has less harm
 };
 
 } // namespace

@@ -30,16 +30,16 @@ struct DayChance {
 /// One treated spell as evidence: time from its last session to the first clammy level.
 struct Spell {
     LocalDate lastSession;
-    int left = 0;             ///< days known dry
-    std::optional<int> right; ///< day by which clamminess was seen; nothing: still dry at `left` (censored)
-    bool gotDry = true;       ///< false: never dry after the session, no dry spell
+    int left = 0;             ///< days known to be dry
+    std::optional<int> right; ///< day on which clamminess was reported; nullopt: still dry at `left` (censored)
+    bool gotDry = true;       ///< false: the session had no effect, so there was no dry spell
     int watched = 0;          ///< days from the last session to the next one, or to today
     bool operator==(const Spell&) const = default;
 };
 
-/// Harm of waiting a day in which dampness has begun, against that of a needless top-up. A top-up is called for where
-/// the expected harm of waiting until tomorrow is the greater. Defaults chosen by rehearsal: see COSTS.md. They hold
-/// for the default risk; a person who accepts a greater risk minds waiting less, in proportion to the odds.
+/// Harm of one day of untreated dampness and harm of a needless top-up. The app calls for a top-up as soon as waiting
+/// until tomorrow has the greater expected harm. The defaults were chosen by rehearsal, see COSTS.md. They hold for the
+/// default risk. For a person who accepts a greater risk, waiting counts less, in proportion to the odds.
 struct Costs {
     double waitingADay = 6;
     double needlessTopUp = 1;
@@ -57,8 +57,8 @@ struct Forecast {
     std::vector<Spell> spells;            ///< evidence, oldest first, the present one last
     int censored = 0;
     StateProbability today;
-    std::optional<LocalDate> due; ///< by then the chance of clamminess reaches the risk
-    /// Day on which a top-up is called for, unless something is reported meanwhile; never after `due`.
+    std::optional<LocalDate> due; ///< day by which the chance of clamminess reaches the risk
+    /// Day on which the app calls for a top-up if nothing is reported before; never after `due`.
     std::optional<LocalDate> call;
     double risk = 0.2;
     /// Days (not before the last session) by which clamminess has begun with chance 0.1, 0.2, 0.5, 0.8, 0.9.
@@ -67,13 +67,13 @@ struct Forecast {
     double usualFrom = 0;        ///< 10 %, 50 % and 90 % quantile of this person's dry spell, in days
     double usualMedian = 0;
     double usualTo = 0;
-    double soonest = 0;    ///< 5 % quantile of it: clammy at rest from then on is first dew
-    bool firstDew = false; ///< today the expected harm of waiting until tomorrow exceeds that of a needless top-up
+    double soonest = 0;    ///< its 5 % quantile: a clammy report at rest from this day on is first dew
+    bool firstDew = false; ///< today, waiting has more expected harm than a needless top-up
 };
 
 inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};
 
-/// The outlook of one diary site today.
+/// The outlook of one diary site on the diary's day.
 [[nodiscard]] Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& settings = {});
 
 } // namespace firstdew::outlook

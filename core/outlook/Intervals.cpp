@@ -7,11 +7,10 @@ namespace firstdew::outlook {
 
 namespace {
 
-/// A clammy report this soon after the session, with no dry one before it: the session never took hold.
+/// If the site is clammy this soon after the session and was not dry before, the session had no effect.
 constexpr int kNeverDryWithin = 2;
 
-/// The first clammy report that the next one does not contradict: clammy on a stirred day and dry the next is no
-/// return.
+/// The first clammy report that counts as a return. Clammy on a stirred day followed by a dry report does not.
 std::vector<DayReport>::const_iterator firstReturn(std::vector<DayReport>::const_iterator from,
                                                    std::vector<DayReport>::const_iterator to)
 {
@@ -48,10 +47,10 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
     const auto& reports = site.reports;
     const auto ofOneCourse = [&](LocalDate a, LocalDate b) {
         return std::any_of(site.courses.begin(), site.courses.end(), [&](const diary::CourseSet& c) {
-            return a >= c.course.start && b <= c.firstReview.value_or(today); // without its review it is not over
+            return a >= c.course.start && b <= c.firstReview.value_or(today); // a course without a review is not over
         });
     };
-    const auto firstAfter = [&](LocalDate day) { // the first report behind that day
+    const auto firstAfter = [&](LocalDate day) { // the first report after that day
         return std::upper_bound(reports.begin(), reports.end(), day,
                                 [](LocalDate d, const DayReport& r) { return d < r.date; });
     };
@@ -59,10 +58,10 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         const bool present = i + 1 == sessions.size();
         if (!present && sessions[i + 1] - sessions[i] <= 1)
-            continue; // the spell of treatment goes on
+            continue; // the treated spell continues
         if (!present && ofOneCourse(sessions[i], sessions[i + 1]))
             continue;
-        // The day of the next session counts: it was reported before the session that it led to.
+        // The report on the day of the next session was given before that session, so it still belongs to this spell.
         out.push_back(
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
         out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];

@@ -6,9 +6,10 @@ namespace firstdew::outlook {
 
 /// Treated spells of a site as evidence, oldest first; the present one last.
 ///
-/// Sessions on neighbouring days are one treated spell, and its last session starts the clock. A first clammy
-/// level with a dry day before it is interval-censored, without one left-censored; a top-up while still dry, or
-/// today, right-censors. Sessions of a course before its end start no spell: there the rhythm is the course's.
+/// Sessions on neighbouring days belong to one treated spell; the clock starts at the last of them. A first clammy
+/// report after a dry day is interval-censored, without a dry day left-censored. A top-up while dry, or the diary's
+/// day, right-censors. A session followed by another one of the same course starts no spell, because the course and
+/// not the skin decides when the next one comes.
 [[nodiscard]] std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today);
 
 } // namespace firstdew::outlook

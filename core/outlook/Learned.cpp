@@ -29,7 +29,7 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
                         kept->reports.size() <= reports.size() &&
                         std::equal(kept->spells.begin(), kept->spells.end(), past.begin()) &&
                         std::equal(kept->reports.begin(), kept->reports.end(), reports.begin());
-    // A report slipped in just behind those kept belongs to a spell that was learned already.
+    // A report added later may fall into a spell that was already learned.
     const bool whole =
         stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
                    reports[kept->reports.size()].date > kept->spells.back().lastSession + kept->spells.back().watched);

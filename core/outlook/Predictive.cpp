@@ -16,9 +16,9 @@ constexpr std::size_t kOfFamily = kMedians * kShapes; // Weibull times first, th
 constexpr std::size_t kPoints = 2 * kOfFamily;
 constexpr std::size_t kWholeDays = 64;     // nodes of time at 0, 1, ... 64 days, then at a constant ratio
 constexpr double kLongest = 3660;          // days
-constexpr double kNothing = 1e-30;         // a survivor below this counts as 0
-constexpr double kLeastLikelihood = 1e-12; // so that no spell can rule out everything
-constexpr double kVanishing = 1e-100;      // a weight below this counts as 0: denormal numbers are slow
+constexpr double kNothing = 1e-30;         // a survivor below this is treated as 0
+constexpr double kLeastLikelihood = 1e-12; // so that no spell rules out every point
+constexpr double kVanishing = 1e-100;      // a weight below this is treated as 0, because denormal numbers are slow
 
 // The constants below are our own choice. COSTS.md judges the coverage of the intervals by rehearsal; a test holds the
 // prior predictive to a median of 10 days with 90 % between 3 and 35.
@@ -219,8 +219,8 @@ void Predictive::updateCurve()
 
 namespace {
 
-// Between two nodes of time the log survivor follows the Weibull through both, so that it bends as it does on the grid;
-// within the first day, the one through the ends of the first two days. Where none goes through, a straight line.
+// Between two nodes of time the log survivor follows the Weibull through both, so that it has the right curvature.
+// Within the first day it follows the Weibull through days 1 and 2. If no Weibull fits, it is a straight line.
 
 double exponentOfFirstDay(const std::vector<double>& curve)
 {
@@ -239,7 +239,7 @@ double logSurvivorBetween(const std::vector<double>& curve, std::size_t next, do
     return before * std::pow(curve[next] / before, std::log(days / t[next - 1]) / std::log(t[next] / t[next - 1]));
 }
 
-/// The inverse: when the log survivor, `wanted` of at most 0, is reached between the nodes before `next` and `next`.
+/// The inverse: the time between node `next` - 1 and node `next` at which the log survivor is `wanted` (at most 0).
 double daysBetween(const std::vector<double>& curve, std::size_t next, double wanted)
 {
     const std::vector<double>& t = grid().nodes;
@@ -274,7 +274,7 @@ double Predictive::quantile(double p, double left) const
     const double wanted = std::log1p(-p) + std::log(now);
     const auto at = std::partition_point(m_curve.begin(), m_curve.end(), [&](double v) { return v > wanted; });
     const auto node = static_cast<std::size_t>(at - m_curve.begin());
-    if (node == 0) // only where p is next to nothing
+    if (node == 0) // only if p is tiny
         return std::max(0.0, left);
     if (at == m_curve.end())
         return std::max(left, g.nodes[std::min(node, g.nodes.size() - 1)]);

@@ -10,10 +10,10 @@ namespace firstdew::outlook {
 namespace {
 
 constexpr double kForever = std::numeric_limits<double>::infinity();
-constexpr double kGap = 1e-8; // of the log likelihood to its maximum
+constexpr double kGap = 1e-8; // allowed distance of the log likelihood from its maximum
 constexpr int kMostRounds = 20000;
 
-/// Ends at one time in the order: an exact time begins, anything ends, anything else begins after.
+/// Order of ends at the same time: exact times begin, then intervals end, then other intervals begin.
 enum class EndKind { ExactLeft, Right, OpenLeft };
 
 struct End {
@@ -29,7 +29,7 @@ End leftOf(const Interval& x)
 
 End rightOf(const Interval& x) { return {x.right.value_or(kForever), EndKind::Right}; }
 
-/// Innermost intervals: a beginning that the next end in order closes. Mass can lie nowhere else.
+/// Innermost intervals: a beginning directly followed by an end. All mass lies in them.
 std::vector<std::pair<End, End>> innermost(std::span<const Interval> data)
 {
     std::vector<End> ends;
@@ -103,10 +103,10 @@ private:
         }
     }
 
-    /// Bounds from above what the log likelihood can still gain.
+    /// Upper bound of what the log likelihood can still gain.
     double excess() const { return *std::max_element(m_gradient.begin(), m_gradient.end()) - n(); }
 
-    /// Moves mass from where it helps least to where it helps most, as far as that pays.
+    /// Moves mass from where it helps least to where it helps most, as far as the likelihood rises.
     void exchange()
     {
         std::size_t worst = m_masses.size();
@@ -123,7 +123,7 @@ private:
         refresh();
     }
 
-    /// Amount whose move makes the likelihood greatest: a zero of its slope, which falls as more is moved.
+    /// The amount of mass that maximises the likelihood when moved: the zero of the slope, which falls with the amount.
     double bestMove(std::size_t from, std::size_t to) const
     {
         const auto slope = [&](double amount) {

@@ -6,7 +6,7 @@
 
 namespace firstdew::rehearsal {
 
-/// What a draw is for; draws of different purposes are independent.
+/// The purpose of a draw. Draws with different purposes are independent.
 enum class Draw : std::uint64_t {
     Median,
     Shape,
@@ -22,8 +22,8 @@ enum class Draw : std::uint64_t {
     Judged
 };
 
-/// Chance by lookup: a number that depends on seed, person, purpose and index alone. So a person lives through the same
-/// days whatever the policy, and the answer does not depend on the order or the thread in which people are simulated.
+/// Random numbers by lookup: a number depends only on seed, person, purpose and index. A person therefore lives through
+/// the same days under every policy, and the order of simulation and the threads do not affect the result.
 class Chance {
 public:
     Chance(std::uint64_t seed, std::uint64_t person) : m_key(mix(mix(seed + kStep) ^ (person + kStep))) {}

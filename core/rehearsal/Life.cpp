@@ -19,7 +19,7 @@ const LocalDate kDayZero(0);
 constexpr int kWeek = 7;
 constexpr int kCheckInAt = 20 * 60;
 constexpr int kSessionAt = 20 * 60 + 30;
-constexpr int kJudgedAmong = 20; // first forecasts
+constexpr int kJudgedAmong = 20; // the judged spell is one of this many first ones
 
 void count(Tally& tally, Skin skin)
 {
@@ -117,7 +117,7 @@ private:
                      stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
     }
 
-    /// The forecast made after a session against the spell that it began.
+    /// Compares the forecast made after a session with the spell that followed.
     void foresee(int day)
     {
         if (m_body.skin() != Skin::Dry)

@@ -4,18 +4,18 @@
 
 namespace firstdew::rehearsal {
 
-/// What a person went through.
+/// What happened to a person.
 struct Tally {
     int sessions = 0;
     int clammyDays = 0;
     int sweatingDays = 0;
 };
 
-/// How well it was foreseen.
+/// How good the forecasts were.
 struct Foresight {
     std::array<int, 3> covered{};
     std::array<int, 10> pit{};
-    std::optional<std::size_t> judged; ///< tenth of the one spell drawn beforehand
+    std::optional<std::size_t> judged; ///< tenth in which the one spell drawn beforehand ended
     int before = 0;
     int onTheDay = 0;
     int spells = 0;
@@ -23,10 +23,10 @@ struct Foresight {
     int days = 0;
 };
 
-/// A person under the weekly or the late policy.
+/// Simulates a person under the weekly or the late policy.
 [[nodiscard]] Tally liveByCalendar(const Request& request, Chance chance, bool weekly);
 
-/// A person who keeps a diary as the world lets them and does what is advised on the day it is advised.
+/// Simulates a person who keeps a diary, with the errors of the world, and follows each advice on its day.
 [[nodiscard]] Tally liveByAdvice(const Request& request, Chance chance, Foresight& foresight);
 
 } // namespace firstdew::rehearsal

@@ -104,8 +104,7 @@ std::optional<Error> outOfRange(const Request& r)
     const auto check = [](const char* name, double value, double least, double most) -> std::optional<Error> {
         if (value >= least && value <= most)
             return std::nullopt;
-        return Error{"out-of-range", name,
-                     "has to lie between " + std::to_string(least) + " and " + std::to_string(most)};
+        return Error{"out-of-range", name, "must be between " + std::to_string(least) + " and " + std::to_string(most)};
     };
     const World& w = r.world;
     for (const auto& fault :

@@ -12,32 +12,33 @@ namespace firstdew::rehearsal {
 
 /// When a person treats.
 enum class Policy {
-    Early,  ///< as this program advises, day by day
-    Weekly, ///< every seventh day, and the course again where full sweating is back
-    Late    ///< not before full sweating is back, then the course again
+    Early,  ///< as the app advises, day by day
+    Weekly, ///< every seventh day; the course again when full sweating is back
+    Late    ///< only when full sweating is back; then the course again
 };
 inline constexpr std::size_t kPolicies = 3;
-inline constexpr std::size_t kTerciles = 3; ///< of the true median dry spell: shortest third first
+inline constexpr std::size_t kTerciles = 3; ///< thirds of people by true median dry spell, shortest first
 
-/// Per person and year.
+/// Means per person and year.
 struct Figures {
     double sessions = 0;
     double clammyDays = 0;
     double sweatingDays = 0;
-    double minutes = 0; ///< in the bath: 20 a session, as for both hands
+    double minutes = 0; ///< treated time: 20 minutes a session, as for both hands
 };
 
-/// What was forecast at the start of a spell against what the body did, and what was believed each day.
+/// How forecasts at the start of a spell and daily beliefs compare with the truth.
 struct Calibration {
     std::array<double, 3> coverage{}; ///< share of spells inside the central 50, 80 and 95 % intervals
     std::array<long long, 10> pit{};  ///< spells by tenth of their own predictive distribution
-    /// The same of one spell a person, so that each is independent of the others: which one, of the first twenty, is
-    /// drawn before the first. Whoever had fewer is left out, since a choice among those had would prefer short ones.
+    /// The same with one spell per person, so that the values are independent. The number of that spell, 1 to 20, is
+    /// drawn beforehand. People with fewer spells are left out, because a draw among the spells they had would prefer
+    /// short ones.
     std::array<long long, 10> pitOneEach{};
     Flatness flatness;       ///< of `pitOneEach`
-    double brier = 0;        ///< mean square of chance of dampness less 0 or 1
-    double dueHitRate = 0;   ///< share of spells clammy before their due day began, at midnight
-    double onTheDayRate = 0; ///< share of spells clammy by the check-in of the due day itself
+    double brier = 0;        ///< mean square of the difference between the chance of dampness and the truth (0 or 1)
+    double dueHitRate = 0;   ///< share of spells that are clammy before their due day begins at midnight
+    double onTheDayRate = 0; ///< share of spells that are clammy by the check-in of their due day
     long long spells = 0;
     long long days = 0;
 };
@@ -47,7 +48,7 @@ struct Request {
     int people = 1000; ///< 1 to 1 000 000
     int days = 730;    ///< 1 to 36 600
     unsigned long long seed = 1;
-    int threads = 1; ///< the answer does not depend on it
+    int threads = 1; ///< does not affect the result
     outlook::Settings settings;
 };
 
@@ -57,7 +58,7 @@ struct Outcome {
     Calibration calibration; ///< of the early policy
 };
 
-/// Lets `people` simulated people live through `days` days under each policy. Errors: a number out of its range.
+/// Simulates `people` people over `days` days under each policy. Errors: a number out of range.
 [[nodiscard]] facts::Result<Outcome> rehearse(const Request& request);
 
 } // namespace firstdew::rehearsal

@@ -2,7 +2,7 @@
 
 namespace firstdew::rehearsal {
 
-constexpr double kLongestGap = 7; // days between two sessions of the default course
+constexpr double kLongestGap = 7; // days between two sessions of the default course at most
 
 Body::Body(const World& world, Chance chance)
     : m_world(world), m_chance(chance),
@@ -13,7 +13,7 @@ Body::Body(const World& world, Chance chance)
     begin();
 }
 
-/// A new dry spell, drawn from the person's Weibull distribution as it is on this day.
+/// Draws a new dry spell from the person's Weibull distribution on this day.
 void Body::begin()
 {
     const double season =
@@ -21,7 +21,8 @@ void Body::begin()
     const double median = m_median * season * std::pow(1 - m_world.wearOff, m_day / 365.25);
     const double u = m_chance.uniform(Draw::Spell, m_spells);
     m_spell = median * std::pow(-std::log(u) / std::numbers::ln2, 1 / m_shape);
-    // Rayleigh: sweating comes back by and by, not at any moment with the same chance, as the outlook has it.
+    // Rayleigh: the chance of sweating rises with time. The outlook assumes a constant chance per day, so it can be
+    // wrong.
     const double mean = m_world.daysClammyBeforeSweating;
     m_clammy = mean * std::sqrt(-std::log(m_chance.uniform(Draw::Clammy, m_spells)) * 4 / std::numbers::pi);
     ++m_spells;

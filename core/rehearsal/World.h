@@ -4,10 +4,10 @@
 
 namespace firstdew::rehearsal {
 
-/// How simulated people sweat and how they report it. Everything here is invented, in the range of common practice; it
-/// is not the outlook's model, so that the outlook can be wrong about it.
+/// How simulated people sweat and how they report it. All numbers are invented, in the range of common practice. The
+/// model differs from the outlook's model, so that the outlook can be wrong.
 struct World {
-    /// Each person's own median dry spell and Weibull shape, log-normal between people.
+    /// Median dry spell and Weibull shape of each person, log-normal between people.
     double medianDays = 10;
     double medianSdlog = 0.6;
     double shape = 3;
@@ -21,27 +21,27 @@ struct World {
     double seasonAmplitude = 0; ///< relative swing of the median over the period, 0 to below 1
     double seasonPeriod = 365;  ///< days
     double wearOff = 0;         ///< share of the median lost per year, 0 to below 1
-    /// Chance that one session leaves a clammy site dry: one or two are usually enough (common practice, no source).
+    /// Chance that one session dries a clammy site. One or two are usually enough (common practice, no source).
     double takesClammy = 0.8;
-    /// Sessions that full sweating takes, evenly distributed from least to most: a good part of the first course again.
+    /// Number of sessions that dry a fully sweating site, uniform from least to most: a large part of the first course.
     double courseLeast = 3;
     double courseMost = 7;
 };
 
 enum class Skin { Dry, Clammy, Sweating };
 
-/// The true course of one site of one person: time of day does not matter, day 0 is that of the first session.
+/// The true state of one site of one person. Time of day does not matter. Day 0 is the day of the first session.
 class Body {
 public:
     Body(const World& world, Chance chance);
 
-    /// Passes to day `day`, which must not go back.
+    /// Advances to day `day`, which must not be earlier than the present one.
     void pass(int day);
-    /// A session in the evening of the present day. Once a course has taken, the site stays dry between its sessions;
-    /// the dry spell is that after its last one.
+    /// A session in the evening of the present day. Once a course has dried the site, it stays dry until the course
+    /// ends. The dry spell starts after the last session.
     void treat(bool ofCourse);
     [[nodiscard]] Skin skin() const { return m_skin; }
-    /// Days that the present dry spell will last from its last session, if nothing is done.
+    /// Length of the present dry spell from its last session, if nothing is done.
     [[nodiscard]] double spell() const { return m_spell; }
     [[nodiscard]] double ownMedian() const { return m_median; }
 
@@ -57,8 +57,8 @@ private:
     int m_since = 0; ///< day of the last session
     double m_spell = 0;
     double m_clammy = 0; ///< days from clammy to sweating
-    int m_toGo = 0;      ///< sessions until full sweating gives way
-    bool m_held = false; ///< by a course that has taken and goes on
+    int m_toGo = 0;      ///< sessions until full sweating ends
+    bool m_held = false; ///< a course has dried the site and continues
     std::uint64_t m_spells = 0;
     std::uint64_t m_sessions = 0;
     std::uint64_t m_relapses = 0;

@@ -12,7 +12,7 @@ namespace {
 
 constexpr int kSettlingDays = 1; // our own choice
 
-/// Everything the rules of one site look at.
+/// Everything that the rules of one site use.
 struct View {
     const Diary& diary;
     LocalDate today;
@@ -46,7 +46,7 @@ Reason because(ReasonKind kind, LocalDate date)
     return r;
 }
 
-/// Re-plans the running course around what was done, moved and kept free.
+/// Plans the running course again around sessions done, sessions moved and days away.
 std::optional<protocol::CoursePlan> planOf(const View& v)
 {
     const Course& course = v.course->course;
@@ -63,7 +63,7 @@ std::optional<protocol::CoursePlan> planOf(const View& v)
             q.done.push_back(d);
     const int done = static_cast<int>(q.done.size());
     for (const auto& e : v.diary.courseMoves)
-        // A move of a session since done, or of a course before this one, must not undo the others.
+        // A move that concerns an earlier course or a session already done must not make the other moves fail.
         if (e.payload.site == course.site && e.payload.date >= v.today && e.payload.number > done &&
             e.happened >= v.course->set) {
             std::erase_if(q.fixed, [&](const auto& f) { return f.first == e.payload.number; });
@@ -71,7 +71,7 @@ std::optional<protocol::CoursePlan> planOf(const View& v)
         }
     auto plan = protocol::planCourse(q);
     if (!plan && !q.fixed.empty()) {
-        // A day chosen by hand that no longer fits must not leave the person without a plan.
+        // A day chosen by hand may no longer fit. The person still needs a plan.
         q.fixed.clear();
         plan = protocol::planCourse(q);
     }
@@ -151,7 +151,7 @@ Reason usualSpell(const View& v, const SiteSituation& s)
     return r;
 }
 
-/// The trade's reading of the latest reports since the last session.
+/// Decides by the latest reports since the last session.
 void readReports(const View& v, SiteSituation& s)
 {
     if (v.sinceSession.empty())
@@ -163,7 +163,7 @@ void readReports(const View& v, SiteSituation& s)
     const int age = v.sessions.empty() ? 0 : last.date - v.sessions.back();
     const bool twice = v.sinceSession.size() >= 2 && v.sinceSession[v.sinceSession.size() - 2].level != Level::Dry &&
                        last.date - v.sinceSession[v.sinceSession.size() - 2].date <= 2;
-    // The day after a session the skin settles: one wet report then is no reason for a new course (our own choice).
+    // On the day after a session the skin settles. One wet report then does not restart the course (our own choice).
     const bool settling = !v.sessions.empty() && age <= kSettlingDays && !twice;
     if (last.level >= Level::Wet && atRest && !settling) {
         s.stage = Stage::SweatingAgain;
@@ -173,7 +173,7 @@ void readReports(const View& v, SiteSituation& s)
         return;
     }
     const bool old = v.sessions.empty() || age >= s.forecast.soonest;
-    // Younger than that, the expected harm decides; the day after a session the skin is left to settle.
+    // In a younger spell the expected harm decides, but not on the day after a session, when the skin settles.
     const bool likely = age > kSettlingDays && s.forecast.firstDew;
     if (!settling && (twice || (atRest && (old || likely)))) {
         s.stage = Stage::FirstDew;
@@ -186,7 +186,7 @@ void readReports(const View& v, SiteSituation& s)
         }
         return;
     }
-    // What was found at rest stands until a dry report or a session; weaker evidence fades.
+    // A finding at rest holds until a dry report or a session. Weaker evidence counts for one more day.
     if (v.today - last.date > 1)
         return;
     s.advice = Advice::Watch;
@@ -194,8 +194,8 @@ void readReports(const View& v, SiteSituation& s)
     s.reasons.push_back(because(atRest ? atRestKind : ReasonKind::ClammyStirred, last.date));
 }
 
-/// Where the reports call for nothing: the rhythm does, once the due day has come, or once waiting until tomorrow does
-/// more harm than a top-up today that may prove needless. A stray clammy report alone only makes the rhythm be watched.
+/// Calls for a top-up by the forecast if the reports do not: on the due day, or as soon as waiting until tomorrow does
+/// more harm than a top-up that proves needless. A single weak clammy report delays this to the due day.
 void callByForecast(const View& v, SiteSituation& s)
 {
     if (!s.forecast.due || v.today - *s.forecast.lastSession <= kSettlingDays)
@@ -227,7 +227,7 @@ void dryStage(const View& v, SiteSituation& s)
         s.reasons.push_back(usualSpell(v, s));
 }
 
-/// What the person answered to the present call, if it was after the report that raised it.
+/// Applies the person's answer to the present call. A newer report overrides the answer "not this time".
 void heedAnswer(const View& v, SiteSituation& s)
 {
     if (s.advice != Advice::FirstDewTopUp && s.advice != Advice::TopUpDue && s.advice != Advice::RestartCourse)
@@ -268,7 +268,7 @@ bool callsForSession(Advice advice)
            advice == Advice::RestartCourse;
 }
 
-/// What stands against any session at the site today, apart from the skin.
+/// Every reason, apart from the skin, that prevents a session at the site today.
 std::vector<Reason> barsOf(const View& v)
 {
     std::vector<Reason> out;
@@ -286,7 +286,7 @@ std::vector<Reason> barsOf(const View& v)
     return out;
 }
 
-/// No advice to treat stands against the skin, the screening or a machine that must not be used there.
+/// Blocks any advice to treat if the skin, the screening or the machine forbids a session.
 void guard(const View& v, SiteSituation& s)
 {
     std::vector<Reason> reasons;
@@ -349,7 +349,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
     return s;
 }
 
-/// What matters first: a call to treat, then what bars one, then the rest.
+/// Rank of an advice among several sites. A blocked site comes first, then calls to treat, then the rest.
 int urgency(Advice advice)
 {
     switch (advice) {

@@ -30,7 +30,7 @@ enum class Advice {
     Blocked
 };
 
-/// Why an advice is given, as data; screens and papers put it into sentences.
+/// Why an advice is given, as data. Screens and the printed page turn it into sentences.
 enum class ReasonKind {
     NoCourseYet,        ///< the site has no first course
     CourseSessionToday, ///< number, count
@@ -50,13 +50,13 @@ enum class ReasonKind {
     ScreeningAsks,    ///< row
     ScreeningStale,   ///< days since the last full screening; 0 = never
     SkinBars,         ///< finding, date: a blister or burn that no clinician has seen
-    BirthDateMissing, ///< no limit can be told without it
-    MachineUnsuited,  ///< no waveform of this machine may be used at the site
+    BirthDateMissing, ///< without it the limit is unknown
+    MachineUnsuited,  ///< the site allows no waveform of this machine
     NoResponse,
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff ///< the call was put off by the person; date to which, none for not this time
+    PutOff ///< the person put the call off; date: until when, none: not this time
 };
 
 struct Reason {
@@ -72,14 +72,14 @@ struct Reason {
     std::optional<SkinFinding> finding;
 };
 
-/// Where one diary site stands. Hand + foot sessions count for both of their sites.
+/// Where one diary site stands. Hand + foot sessions count for hands and for feet.
 struct SiteSituation {
     DiarySite site{};
-    Site treatedAs{}; ///< the kind of session in use for it
+    Site treatedAs{}; ///< the kind of session that treats it
     Stage stage{};
     Advice advice{};
-    std::vector<Reason> reasons;          ///< deciding one first
-    std::optional<LocalDate> nextSession; ///< course day, or the day on which the next top-up is called for
+    std::vector<Reason> reasons;          ///< the deciding reason first
+    std::optional<LocalDate> nextSession; ///< next day of the course, or the day on which the app calls for a top-up
     std::optional<protocol::CoursePlan> course;
     std::optional<protocol::Response> response;
     std::optional<int> hdssStart;
@@ -92,15 +92,15 @@ struct SiteSituation {
 struct Situation {
     LocalDate today;
     AgeGroup age{};
-    std::vector<SiteSituation> sites; ///< in use, in the order hands, feet, armpits
+    std::vector<SiteSituation> sites; ///< sites in use, in the order hands, feet, armpits
     protocol::ScreeningDue screeningDue{};
     std::optional<int> cellSessionsLeft;
-    /// Index into `sites` of what matters now, one thing first; nothing when no site is in use.
+    /// Index in `sites` of the most urgent one; nullopt if no site is in use.
     std::optional<std::size_t> first;
 };
 
-/// Where things stand today. Pure: the same diary gives the same answer. `costs` and `rules` of `settings` say how
-/// evidence is weighed; the risk is the person's own, where they chose one.
+/// Where things stand today. The function is pure: the same diary gives the same answer. `costs` and `rules` in
+/// `settings` say how to weigh evidence. The person's own risk, if they chose one, replaces `settings.risk`.
 [[nodiscard]] Situation assess(const Diary& diary, const outlook::Settings& settings = {});
 
 } // namespace firstdew::situation

@@ -12,15 +12,15 @@ namespace {
 
 constexpr int kHorizonDays = 28;
 constexpr std::size_t kAtMost = 60;
-/// Our own choice: a due top-up is named on its day and then ever more rarely, so as never to nag.
+/// Days after the due day on which the top-up is mentioned: ever more rarely, so as not to nag (our own choice).
 constexpr int kDueRepeats[] = {0, 1, 3, 7, 14, 21};
-/// First dew is worth a word on each of the first days, since a prompt top-up is the point; then it fades likewise.
+/// First dew is mentioned on each of the first days, because a prompt top-up matters most, then ever more rarely.
 constexpr int kFirstDewRepeats[] = {0, 1, 2, 3, 5, 7, 14, 21};
 
 bool among(std::span<const int> days, int day) { return std::find(days.begin(), days.end(), day) != days.end(); }
 
-/// Pushes a time out of the quiet hours: to their end, or, where they run past midnight, from the evening part
-/// back to the minute before they begin, so that it stays on its day.
+/// Moves a time out of the quiet hours to their end. If the quiet hours run past midnight, a time in their evening
+/// part moves to the minute before they begin, so that it stays on its day.
 MinuteOfDay outsideQuiet(MinuteOfDay at, const ReminderSettings& s)
 {
     const int from = s.quietFrom.minute;
@@ -30,7 +30,7 @@ MinuteOfDay outsideQuiet(MinuteOfDay at, const ReminderSettings& s)
     if (from < until)
         return at.minute >= from && at.minute < until ? s.quietUntil : at;
     if (at.minute >= from)
-        return {from - 1}; // above zero: it is later than `until`
+        return {from - 1}; // not negative, because `from` is later than `until`
     return {std::max(at.minute, until)};
 }
 
@@ -78,7 +78,8 @@ private:
         m_out.push_back({kind, site, {m_day, outsideQuiet(at, m_settings)}, since, key});
     }
 
-    /// One for the day, whichever of several sites are still open: its key names a site only where there is no other.
+    /// Adds one reminder for the day, however many sites are open. The key must not change when one of several sites is
+    /// answered, so it names a site only if there is just one.
     void checkIn()
     {
         std::vector<DiarySite> asked;
@@ -114,7 +115,7 @@ private:
             topUp(s);
     }
 
-    /// The person's answer to the call, if it was given on `day`.
+    /// The person's answer to the call on `day`, if any.
     std::optional<CallAnswer> answerOn(const SiteSituation& s, LocalDate day) const
     {
         std::optional<CallAnswer> out;
@@ -135,7 +136,7 @@ private:
         if (!chosen && !(stands && among(kFirstDewRepeats, m_day - called)))
             return;
         m_sessionDay = true;
-        // At once in the morning, or at the session hour where the person chose the evening or this day.
+        // In the morning, or at the hour for sessions if the person chose this evening or this day.
         const bool later = chosen || answerOn(s, m_day) == CallAnswer::ThisEvening;
         add(ReminderKind::FirstDew, s.site, later ? m_settings.sessions : m_settings.quietUntil, called);
     }
@@ -175,7 +176,7 @@ private:
                 add(ReminderKind::HdssDue, s.site, m_settings.checkIn, m_day);
             return;
         }
-        // On the day it falls due, and once a week until it is answered.
+        // On the due day, then once a week until it is answered.
         const int late = m_day - (*last + every);
         if (late >= 0 && late % 7 == 0)
             add(ReminderKind::HdssDue, s.site, m_settings.checkIn, *last + every);
@@ -223,7 +224,7 @@ private:
     std::vector<Reminder> m_out;
 };
 
-/// Drops what the person dismissed and moves what they snoozed.
+/// Drops dismissed reminders and moves snoozed ones.
 void applyHandled(const Diary& diary, const ReminderSettings& settings, std::vector<Reminder>& list)
 {
     for (const auto& e : diary.remindersHandled) {

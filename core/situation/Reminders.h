@@ -23,24 +23,24 @@ enum class ReminderKind {
 struct Reminder {
     ReminderKind kind{};
     std::optional<DiarySite> site;
-    LocalTime at;    ///< when it is to be shown; never inside quiet hours
-    LocalDate since; ///< day from which the cause stands
-    std::string key; ///< stable for one cause and day, e.g. "check-in:hands:2026-03-05"
+    LocalTime at;    ///< when to show it; never in quiet hours
+    LocalDate since; ///< day on which the cause began
+    std::string key; ///< the same for one cause and day, e.g. "check-in:hands:2026-03-05"
 };
 
-/// The day's reminders that are not done or dismissed. A notice that is up may stay while its cause is among them.
+/// The reminders of the day that are neither done nor dismissed. A visible notice may stay while it is in `standing`.
 struct TodaysReminders {
-    std::vector<Reminder> due;      ///< to be shown now: those of `standing` whose time has come, none in quiet hours
-    std::vector<Reminder> standing; ///< whether or not their time has come, or is one of quiet
+    std::vector<Reminder> due;      ///< those of `standing` to show now: their time has come; empty in quiet hours
+    std::vector<Reminder> standing; ///< all of the day, whatever the time
 };
 
 /// Both are empty while a session runs.
 [[nodiscard]] TodaysReminders todaysReminders(const Diary& diary, MinuteOfDay now);
 
-/// Reminders whose time has come by `now` of the diary's day and which are not done, dismissed or snoozed past it.
+/// The reminders to show at `now` on the diary's day: TodaysReminders::due.
 [[nodiscard]] std::vector<Reminder> dueReminders(const Diary& diary, MinuteOfDay now);
 
-/// The next 28 days' reminders from `now` on, earliest first, at most 60.
+/// The reminders after `now` within the next 28 days, earliest first, at most 60.
 [[nodiscard]] std::vector<Reminder> upcomingReminders(const Diary& diary, MinuteOfDay now);
 
 } // namespace firstdew::situation

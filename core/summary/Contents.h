@@ -7,7 +7,7 @@ namespace firstdew::summary {
 using namespace facts;
 using diary::Diary;
 
-/// One site's part of the prescriber's page.
+/// The part of the prescriber's page about one site.
 struct SiteContents {
     DiarySite site{};
     situation::SiteSituation situation;
@@ -20,30 +20,30 @@ struct SiteContents {
     std::optional<MilliampMinutes> meanCharge;
     std::vector<std::pair<LocalDate, Level>> line;
     std::vector<LocalDate> sessions;
-    PerWord<Circumstance, int> stirred; ///< days with each circumstance noted
-    int courseDone = 0;                 ///< sessions of the first course done by the last day, of sessionsPlanned
+    PerWord<Circumstance, int> stirred; ///< days on which each circumstance was reported
+    int courseDone = 0;                 ///< sessions of the first course done by the last day, out of sessionsPlanned
     std::vector<std::pair<LocalDate, double>> weighings; ///< mg a minute
 };
 
-/// Everything the page says, as numbers and enumerations; the printer puts it into words.
+/// Everything on the page, as numbers and enumerations. platform/print turns it into words.
 struct Contents {
     std::string personId;
     std::string name;
     LocalDate from;
     LocalDate to;
     std::optional<Machine> machine;
-    std::optional<int> cellSessionsLeft; ///< about how many sessions the batteries still last
+    std::optional<int> cellSessionsLeft; ///< estimated number of sessions until the cells are empty
     std::vector<SiteContents> sites;
-    std::vector<Entry<Session>> sessions; ///< all of the period, oldest first
+    std::vector<Entry<Session>> sessions; ///< all sessions of the period, oldest first
     std::vector<Entry<SideEffect>> sideEffects;
     std::vector<Entry<Clearance>> clearances;
-    bool screened = false; ///< whether the health questions were ever answered by then
+    bool screened = false; ///< whether the health questions were answered by the last day
     std::vector<ScreeningRow> screeningYes;
     std::vector<std::string> questions;
     std::optional<CareSheet> careSheet;
 };
 
-/// What the page holds of the days from `from` to the diary's day.
+/// The contents of the page for the days from `from` to the diary's day.
 [[nodiscard]] Contents contentsFor(const Diary& diary, LocalDate from);
 
 } // namespace firstdew::summary

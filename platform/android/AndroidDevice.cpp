@@ -9,10 +9,10 @@ namespace {
 using nlohmann::json;
 
 constexpr int kPulseMs = 60;
-/// Three long ones: over before the engine repeats an alarm that stands.
+/// Three long vibrations. They end before the engine repeats the alarm.
 const std::vector<int> kAlarmMs{0, 600, 200, 600, 200, 600};
 
-/// For what a session does without: a refusal is a line in the log.
+/// Logs a failure. For calls that a session can do without.
 void tryTo(const JavaSide& java, const char* verb, const json& document)
 {
     if (const auto told = java.ask(verb, document); !told)
@@ -41,7 +41,7 @@ void AndroidHaptics::shake(const std::vector<int>& timings) { tryTo(m_java, "vib
 
 void AndroidWakeGuard::keepAwake(bool on) { tryTo(m_java, "awake", {{"on", on}}); }
 
-/// Refused, the bath goes on, but the system may stop an app that it does not see.
+/// If the system refuses, the session continues, but the system may stop the app in the background.
 void BathNotice::show(const ports::SessionStep& step)
 {
     tryTo(m_java, "bath", {{"title", step.title}, {"text", step.text}, {"end", step.endWallMs.value_or(0)}});

@@ -12,7 +12,7 @@
 
 namespace firstdew::androidside {
 
-/// The system's share sheet, through a provider that gives that one file alone.
+/// Opens the system's share sheet. A provider gives access to that one file only.
 class AndroidSharer : public ports::Sharer {
 public:
     explicit AndroidSharer(const JavaSide& java) : m_java(java) {}
@@ -22,7 +22,7 @@ private:
     const JavaSide& m_java;
 };
 
-/// The app that shows such files, through the same provider. Folders are shown by none.
+/// Opens a file in the app for its type, through the same provider. Android has no app that shows folders.
 class AndroidOpener : public ports::Opener {
 public:
     explicit AndroidOpener(const JavaSide& java) : m_java(java) {}
@@ -32,7 +32,7 @@ private:
     const JavaSide& m_java;
 };
 
-/// The phone's motor. What a call throws is no matter to a session, and is left at a line in the log.
+/// The phone's vibration motor. A failed call is only logged, because a session can continue without vibration.
 class AndroidHaptics : public ports::Haptics {
 public:
     explicit AndroidHaptics(const JavaSide& java) : m_java(java) {}
@@ -42,13 +42,13 @@ public:
     void still() override;
 
 private:
-    /// Milliseconds still and shaking in turn; none: ends what runs.
+    /// Alternating pauses and vibrations in milliseconds. An empty list ends the vibration.
     void shake(const std::vector<int>& timings);
 
     const JavaSide& m_java;
 };
 
-/// Keeps the activity's window on, and has other programs play softly meanwhile, so that the prompts are heard.
+/// Keeps the screen on. Asks other programs to play softly meanwhile, so that the prompts are heard.
 class AndroidWakeGuard : public ports::WakeGuard {
 public:
     explicit AndroidWakeGuard(const JavaSide& java) : m_java(java) {}
@@ -58,7 +58,7 @@ private:
     const JavaSide& m_java;
 };
 
-/// The foreground notification of a running bath, with its countdown.
+/// The foreground notification of a running session, with its countdown.
 class BathNotice : public ports::SessionNotice {
 public:
     explicit BathNotice(const JavaSide& java) : m_java(java) {}

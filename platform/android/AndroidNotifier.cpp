@@ -11,7 +11,7 @@ using ports::PlannedNotice;
 
 namespace {
 
-/// What is due has no time of its own left: any that is past.
+/// A due reminder needs a time in the past. Any will do.
 constexpr const char* kPast = "1970-01-01T00:00";
 
 json entry(const ports::Notice& notice, const std::string& at)
@@ -44,7 +44,8 @@ AndroidNotifier::AndroidNotifier(const JavaSide& java, std::map<std::string, std
 {
 }
 
-/// What stands and is not due is planned, and a notice that is up and planned stays.
+/// Keeps visible notices whose cause still holds: a standing reminder that is not due is planned, and planned ones
+/// stay.
 void AndroidNotifier::show(const std::vector<ports::Notice>& due, const ports::Standing&)
 {
     m_due = due;
@@ -76,7 +77,7 @@ void AndroidNotifier::sync()
         return;
     const auto told = m_java.ask("sync", all);
     if (!told)
-        return; // Not held: the next look tries again.
+        return; // m_held stays unchanged, so that the next call tries again.
     m_held = std::move(all);
     m_leave = Leave{told->value("exact", false), told->value("allowed", false)};
 }
@@ -93,7 +94,7 @@ std::vector<NoticeAnswer> AndroidNotifier::answers()
         const auto answer = answerFrom(j);
         if (!answer)
             std::clog << "firstdew: an answer from a notice cannot be read: " << j.dump() << '\n';
-        // An empty one in its place, so that the count is right and it does not bar the way for those after it.
+        // An empty answer keeps the count right, so that later answers are not blocked.
         out.push_back(answer.value_or(NoticeAnswer{}));
     }
     return out;

@@ -10,31 +10,32 @@
 
 namespace firstdew::androidside {
 
-/// What the system lets us do.
+/// What the system permits.
 struct Leave {
-    bool exact = false;   ///< alarms come to the minute; otherwise they may come late
-    bool allowed = false; ///< notices are shown at all
+    bool exact = false;   ///< alarms are on time to the minute; otherwise they may be late
+    bool allowed = false; ///< the app may show notifications
 };
 
-/// Reminders through the system's alarms and notifications.
+/// Shows reminders through the system's alarms and notifications.
 class AndroidNotifier : public ports::Notifier {
 public:
-    /// `words` are the person's, by id: channel-reminders, channel-bath, may-come-late, missed-title, missed-text.
+    /// `words` are texts in the person's language, by id: channel-reminders, channel-bath, may-come-late, missed-title,
+    /// missed-text.
     AndroidNotifier(const JavaSide& java, std::map<std::string, std::string> words);
 
-    /// What is due now; together with what is planned it is all that the system holds.
+    /// Sets what is due now. The system holds these and the planned reminders, and nothing else.
     void show(const std::vector<ports::Notice>& due, const ports::Standing& standing) override;
     [[nodiscard]] bool plansAhead() const override { return true; }
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
-    /// One that cannot be read is an empty one, with a line in the log.
+    /// An answer that cannot be read becomes an empty one and is logged.
     [[nodiscard]] std::vector<ports::NoticeAnswer> answers() override;
     void dropAnswers(std::size_t count) override;
-    /// In another language from now on.
+    /// Changes the language of the texts.
     void speak(std::map<std::string, std::string> words);
 
-    /// As of the last time that the system took our reminders; nothing before.
+    /// The permissions when the system last accepted reminders; nullopt before the first time.
     [[nodiscard]] std::optional<Leave> leave() const { return m_leave; }
-    /// Asks the person for leave to show notices.
+    /// Asks the person for permission to show notifications.
     void askLeave() const;
 
 private:
@@ -44,7 +45,7 @@ private:
     std::map<std::string, std::string> m_words;
     std::vector<ports::Notice> m_due;
     std::vector<ports::PlannedNotice> m_planned;
-    nlohmann::json m_held; ///< what the system took last
+    nlohmann::json m_held; ///< the reminders that the system accepted last
     std::optional<Leave> m_leave;
 };
 

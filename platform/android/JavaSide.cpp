@@ -9,7 +9,7 @@ namespace {
 
 constexpr const char* kBridge = "org.firstdew.Bridge";
 
-/// Frees the local references made meanwhile, however the scope is left: a thread of C++ never returns to Java.
+/// Frees the local references of the scope. Java does not free them, because a C++ thread never returns to Java.
 class Frame {
 public:
     explicit Frame(JNIEnv* env) : m_env(env), m_open(env->PushLocalFrame(16) == 0) {}
@@ -79,7 +79,7 @@ JNIEnv* JavaSide::environment() const
 #endif
 }
 
-/// By the app's own class loader: on a thread that C++ made, FindClass knows the system's classes alone.
+/// Uses the app's class loader, because FindClass on a C++ thread finds only system classes.
 void JavaSide::findBridge(JNIEnv* env)
 {
     const jmethodID getClassLoader =
@@ -105,7 +105,7 @@ void JavaSide::findBridge(JNIEnv* env)
 Error JavaSide::thrown(JNIEnv* env, const std::string& verb) const
 {
     const jthrowable what = env->ExceptionOccurred();
-    // No call is allowed while it is pending.
+    // JNI allows no other call while an exception is pending.
     env->ExceptionClear();
     std::string said = "the system gave no answer";
     const jmethodID toString =
@@ -123,7 +123,7 @@ Result<nlohmann::json> JavaSide::ask(const std::string& verb, const nlohmann::js
     if (env == nullptr || m_ask == nullptr)
         return Error{"no-java", verb, "the Java side is not there"};
     const Frame frame(env);
-    // ASCII alone, since JNI's strings are not quite UTF-8.
+    // ASCII only, because JNI strings use modified UTF-8.
     const std::string ascii = document.dump(-1, ' ', true, nlohmann::json::error_handler_t::replace);
     const jstring question = env->NewStringUTF(verb.c_str());
     const jstring details = env->NewStringUTF(ascii.c_str());

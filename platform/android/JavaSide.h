@@ -8,16 +8,16 @@
 
 namespace firstdew::androidside {
 
-/// The door to the Java side: org.firstdew.Bridge, a verb and a JSON document each way.
+/// Calls org.firstdew.Bridge: a verb and a JSON document in, a JSON document out.
 class JavaSide {
 public:
-    /// `context` is the app's activity or application; it is kept by a reference of its own.
+    /// `context` is the app's activity or application. This object holds its own reference to it.
     JavaSide(JavaVM* machine, jobject context);
     ~JavaSide();
     JavaSide(const JavaSide&) = delete;
     JavaSide& operator=(const JavaSide&) = delete;
 
-    /// What the Java side answers. Errors: "no-java" where it cannot be reached, "java" with what it threw.
+    /// Returns the answer. Errors: "no-java" if Java cannot be reached, "java" with the exception's text.
     [[nodiscard]] facts::Result<nlohmann::json> ask(const std::string& verb, const nlohmann::json& document) const;
 
 private:

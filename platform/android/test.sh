@@ -1,6 +1,6 @@
 #!/bin/sh
-# Links manifest and resources with Android's own tool, compiles the Java side and tests it on the JVM.
-# Needs Maven Central once (or what stands for it in the person's Maven settings). Last line: `N passed, N failed`.
+# Links manifest and resources with aapt2, compiles the Java part and tests it on the JVM.
+# Downloads from Maven Central, or the mirror in your Maven settings, on the first run. Last line: `N passed, N failed`.
 set -eu
 cd "$(dirname "$0")/../.."
 sh platform/linux/setup.sh

@@ -7,32 +7,32 @@
 
 namespace firstdew::iosside {
 
-/// The system's share sheet. (What has been checked of it: see AppleNotifier.h.)
+/// Opens the system's share sheet. AppleNotifier.h says what was checked.
 class AppleSharer : public ports::Sharer {
 public:
     [[nodiscard]] bool share(const std::string& file, const std::string& mimeType) override;
 };
 
-/// The system's preview of a file; a folder in its app for files.
+/// Shows a file in the system's preview and a folder in the Files app.
 class AppleOpener : public ports::Opener {
 public:
     [[nodiscard]] bool open(const std::string& path) override;
 };
 
-/// The phone's own feedback for a step; its strongest vibration for an alarm.
+/// Plays the system's haptic feedback for a step and its strongest vibration for an alarm.
 class AppleHaptics : public ports::Haptics {
 public:
     [[nodiscard]] bool present() const override;
     void pulse() override;
     void alarm() override;
-    /// One vibration cannot be ended; it lasts less than a second.
+    /// Does nothing: iOS cannot end a vibration, which lasts less than a second.
     void still() override {}
 };
 
-/// Covers the app while it is not in front, so that the switcher's picture shows nothing of the record.
+/// Covers the app while it is in the background, so that the app switcher shows nothing of the record.
 void coverWhenLeft();
 
-/// Keeps the screen on while a session runs, and lets prompts be heard over the silent switch and over other sound.
+/// Keeps the screen on during a session. Makes prompts audible despite the silent switch and other sound.
 class AppleWakeGuard : public ports::WakeGuard {
 public:
     void keepAwake(bool on) override;

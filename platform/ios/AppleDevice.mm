@@ -43,7 +43,7 @@ bool AppleSharer::share(const std::string& file, const std::string&)
         return false;
     UIActivityViewController* sheet = [[UIActivityViewController alloc] initWithActivityItems:@[ [NSURL fileURLWithPath:path] ]
                                                                         applicationActivities:nil];
-    // A tablet hangs the sheet on something; a phone does not mind.
+    // A tablet needs an anchor for the sheet. A phone ignores it.
     sheet.popoverPresentationController.sourceView = front.view;
     [front presentViewController:sheet animated:YES completion:nil];
     return true;
@@ -64,7 +64,7 @@ bool AppleOpener::open(const std::string& path)
         [UIApplication.sharedApplication openURL:files.URL options:@{} completionHandler:nil];
         return true;
     }
-    // Kept until the next one: the system holds neither of the two.
+    // Kept until the next call, because the system keeps a reference to neither.
     static UIDocumentInteractionController* shown;
     static FirstdewPreview* host;
     host = [[FirstdewPreview alloc] init];

@@ -1,9 +1,8 @@
 #pragma once
 
-// What has been checked of this folder, and what has not: there is no machine here with Apple's compiler and
-// frameworks, so none of it was ever built or run on iOS. Its syntax and its use of our own headers are checked by
-// clang against declarations that tests/ios/stubs repeats from Apple's documentation; how the system behaves is not
-// checked.
+// This folder has never been built or run on iOS, because that needs Apple's compiler and frameworks. clang checks its
+// syntax and its use of our headers, against the declarations in tests/ios/stubs, which follow Apple's documentation.
+// Nothing checks how the system behaves.
 
 #include "ports/Notifier.h"
 
@@ -15,11 +14,11 @@
 
 namespace firstdew::iosside {
 
-/// Reminders through UserNotifications. The system holds what is planned, by the hour of the person's own clock, and
-/// shows it with the app closed, after a restart and in another zone; it holds at most 64.
+/// Shows reminders through UserNotifications. The system stores planned reminders by local time. It shows them with the
+/// app closed, after a restart and in another time zone. It stores at most 64.
 class AppleNotifier : public ports::Notifier {
 public:
-    /// `words` are the buttons', by id: dry, clammy, start, later. `opened` is called with the place to open.
+    /// `words` are the labels of the buttons, by id: dry, clammy, start, later. `opened` gets the place to open.
     AppleNotifier(const std::map<std::string, std::string>& words,
                   std::function<void(const std::string& place)> opened);
     ~AppleNotifier() override;
@@ -31,7 +30,7 @@ public:
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     [[nodiscard]] std::vector<ports::NoticeAnswer> answers() override;
     void dropAnswers(std::size_t count) override;
-    /// The buttons in another language from now on.
+    /// Changes the language of the buttons.
     void speak(const std::map<std::string, std::string>& words);
 
 private:

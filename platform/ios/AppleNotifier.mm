@@ -8,9 +8,9 @@ using namespace firstdew;
 namespace
 {
 
-// Answers wait here until the app has written them into the record.
+// Answers that the app has not written into the record yet.
 NSString* const kAnswers = @"answers";
-// Keys that were shown: a notice that the person wiped away is not shown again.
+// Keys already shown, so that a dismissed notice is not shown again.
 NSString* const kShown = @"shown";
 NSString* const kCheckIn = @"check-in";
 NSString* const kStart = @"start";
@@ -33,7 +33,7 @@ UNMutableNotificationContent* contentOf(const ports::Notice& notice)
     content.title = text(notice.title);
     content.body = text(notice.text);
     content.sound = UNNotificationSound.defaultSound;
-    // The system wants its buttons by category, named beforehand.
+    // iOS requires that buttons are registered by category beforehand.
     for (const ports::NoticeAction& a : notice.actions)
         if (a.id == "dry")
             content.categoryIdentifier = kCheckIn;
@@ -42,7 +42,7 @@ UNMutableNotificationContent* contentOf(const ports::Notice& notice)
     return content;
 }
 
-/// Without a time zone: the person's own clock, wherever it is.
+/// Has no time zone, so that it follows the person's clock when they travel.
 UNNotificationTrigger* triggerAt(facts::LocalTime at)
 {
     const std::string iso = at.iso();
@@ -77,7 +77,7 @@ UNNotificationAction* action(NSString* id, const std::map<std::string, std::stri
 {
     (void)center;
     (void)notification;
-    // The open app shows on its own first screen what is due.
+    // The open app shows due reminders on Today.
     done(UNNotificationPresentationOptionNone);
 }
 
@@ -114,7 +114,7 @@ struct AppleNotifier::Inside {
     UNUserNotificationCenter* center = UNUserNotificationCenter.currentNotificationCenter;
     FirstdewNoticeDelegate* delegate = [[FirstdewNoticeDelegate alloc] init];
 
-    /// Adding a request with a known identifier replaces it, so that adding twice is adding once.
+    /// A request with a known identifier replaces the old one, so that a repeated call is harmless.
     void add(NSString* key, UNNotificationContent* content, UNNotificationTrigger* trigger)
     {
         [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:key content:content trigger:trigger]

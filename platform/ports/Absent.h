@@ -12,14 +12,20 @@
 
 namespace firstdew::ports {
 
-/// Where a system has no such thing: does nothing and says so in the log, once for each call.
+/// Stand-ins for what a system lacks. They do nothing and log each call.
 class AbsentVoice final : public Voice {
 public:
-    void say(const std::string& prompt) override { std::clog << "firstdew: no voice here for " << prompt << '\n'; }
-    void tone(const std::string& name) override { std::clog << "firstdew: no tones here for " << name << '\n'; }
+    void say(const std::string& prompt) override
+    {
+        std::clog << "firstdew: this system has no voice for " << prompt << '\n';
+    }
+    void tone(const std::string& name) override
+    {
+        std::clog << "firstdew: this system has no tones for " << name << '\n';
+    }
     void alarm(const std::string& prompt) override
     {
-        std::clog << "firstdew: no alarm sound here for " << prompt << '\n';
+        std::clog << "firstdew: this system has no alarm sound for " << prompt << '\n';
     }
     void hush() override {}
 };
@@ -29,7 +35,7 @@ public:
     void keepAwake(bool on) override
     {
         if (on)
-            std::clog << "firstdew: the screen cannot be kept on here\n";
+            std::clog << "firstdew: this system cannot keep the screen on\n";
     }
 };
 
@@ -37,12 +43,12 @@ class AbsentSharer final : public Sharer {
 public:
     bool share(const std::string&, const std::string& mimeType) override
     {
-        std::clog << "firstdew: nothing here takes " << mimeType << '\n';
+        std::clog << "firstdew: this system cannot share " << mimeType << '\n';
         return false;
     }
 };
 
-/// Says so once: a session would call it at every step.
+/// Logs once, because a session calls it at every step.
 class AbsentHaptics final : public Haptics {
 public:
     [[nodiscard]] bool present() const override { return false; }
@@ -54,7 +60,7 @@ private:
     void say()
     {
         if (!m_said)
-            std::clog << "firstdew: nothing vibrates here\n";
+            std::clog << "firstdew: this system cannot vibrate\n";
         m_said = true;
     }
     bool m_said = false;
@@ -64,18 +70,18 @@ class AbsentOpener final : public Opener {
 public:
     bool open(const std::string& path) override
     {
-        std::clog << "firstdew: nothing here shows " << path << '\n';
+        std::clog << "firstdew: this system cannot show " << path << '\n';
         return false;
     }
 };
 
-/// Says so once for each session.
+/// Logs once for each session.
 class AbsentSessionNotice final : public SessionNotice {
 public:
     void show(const SessionStep&) override
     {
         if (!m_said)
-            std::clog << "firstdew: the running session is shown by the app alone here\n";
+            std::clog << "firstdew: this system shows the running session only in the app\n";
         m_said = true;
     }
     void over() override { m_said = false; }
@@ -88,7 +94,7 @@ class AbsentNotifier final : public Notifier {
 public:
     void show(const std::vector<Notice>& due, const Standing&) override
     {
-        std::clog << "firstdew: " << due.size() << " reminders due, no notices here\n";
+        std::clog << "firstdew: " << due.size() << " reminders due, but this system has no notices\n";
     }
 };
 

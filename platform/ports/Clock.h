@@ -4,13 +4,13 @@
 
 namespace firstdew::ports {
 
-/// The only way in which the time of day enters the app.
+/// The only source of time in the app.
 class Clock {
 public:
     virtual ~Clock() = default;
-    /// Day and minute on the person's own clock, in the zone the device is set to.
+    /// Day and minute on the person's clock, in the zone of the device.
     [[nodiscard]] virtual facts::LocalTime localNow() const = 0;
-    /// Now, for the events of a running session.
+    /// The present instant, for events of a running session.
     [[nodiscard]] virtual facts::Instant instant() const = 0;
 };
 

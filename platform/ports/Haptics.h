@@ -2,17 +2,17 @@
 
 namespace firstdew::ports {
 
-/// What a hand on the phone, or the board under it, feels.
+/// Vibration, felt by a hand on the phone or through the board under it.
 class Haptics {
 public:
     virtual ~Haptics() = default;
-    /// Whether there is anything here that can vibrate.
+    /// Whether the device can vibrate.
     [[nodiscard]] virtual bool present() const = 0;
     /// One short pulse.
     virtual void pulse() = 0;
-    /// Strong, at once; ends by itself within a few seconds. Called again, it begins anew.
+    /// Starts a strong vibration that ends by itself within a few seconds. Another call starts it again.
     virtual void alarm() = 0;
-    /// Ends an alarm that still runs.
+    /// Ends a running alarm.
     virtual void still() = 0;
 };
 

@@ -4,11 +4,11 @@
 
 namespace firstdew::ports {
 
-/// Shows a file or a folder in the program that the person uses for such.
+/// Shows a file or a folder in the program that the person uses for it.
 class Opener {
 public:
     virtual ~Opener() = default;
-    /// False where it is not there, or where the system has nothing that shows it.
+    /// Returns false if the path does not exist or if no program can show it.
     [[nodiscard]] virtual bool open(const std::string& path) = 0;
 };
 

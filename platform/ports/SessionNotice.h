@@ -5,20 +5,19 @@
 
 namespace firstdew::ports {
 
-/// A step of the running session, for somebody who looks at the phone and not at the app.
+/// A step of the running session, shown outside the app.
 struct SessionStep {
     std::string title;
     std::string text;
-    std::optional<long long>
-        endWallMs; ///< when it ends, ms since 1970 UTC; nothing for a step that waits for the person
+    std::optional<long long> endWallMs; ///< end, ms since 1970 UTC; nullopt if the step waits for the person
     bool operator==(const SessionStep&) const = default;
 };
 
-/// Shows outside the app that a session runs, with its countdown, and so keeps the system from ending the app.
+/// Shows the running session and its countdown outside the app. This keeps the system from ending the app.
 class SessionNotice {
 public:
     virtual ~SessionNotice() = default;
-    /// Shows it, or brings what is shown up to date. Where the system refuses, the session goes on without.
+    /// Shows or updates the notice. If the system refuses, the session continues without it.
     virtual void show(const SessionStep& step) = 0;
     virtual void over() = 0;
 };

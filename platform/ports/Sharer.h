@@ -4,11 +4,11 @@
 
 namespace firstdew::ports {
 
-/// Hands a file to the system: its viewer, mail or share sheet.
+/// Hands a file to the system: to its viewer, mail program or share sheet.
 class Sharer {
 public:
     virtual ~Sharer() = default;
-    /// False where the system has nothing that takes it; the file stays where it is.
+    /// Returns false if no program takes the file. The file stays where it is.
     [[nodiscard]] virtual bool share(const std::string& file, const std::string& mimeType) = 0;
 };
 

@@ -7,8 +7,8 @@
 
 namespace firstdew::print {
 
-/// The document, saying in which language it is (a BCP 47 tag), for those who have it read to them
-/// (ISO 32000-1:2008, 14.9.2). Refused: bytes that are no PDF.
+/// Returns the document with its language set (a BCP 47 tag), which screen readers need
+/// (ISO 32000-1:2008, 14.9.2). Errors: the bytes are not a PDF.
 [[nodiscard]] facts::Result<std::string> inLanguage(std::string_view pdf, const std::string& language);
 
 } // namespace firstdew::print

@@ -39,10 +39,10 @@ const QColor kWash(0xc5, 0xdc, 0xe0);
 constexpr int kDpi = 300;
 constexpr double kPoint = kDpi / 72.0;
 
-/// A noun within a list; German keeps its capital.
+/// A noun inside a list. German keeps its capital letter.
 QString noun(const QString& name) { return QLocale().language() == QLocale::German ? name : name.toLower(); }
 
-/// Writes down the page from top to bottom, in points.
+/// Draws the page from top to bottom. All lengths are in points.
 class Sheet {
 public:
     Sheet(QPainter& painter, QSizeF size)
@@ -57,7 +57,7 @@ public:
     [[nodiscard]] double y() const { return m_y; }
     /// Whether the page reads from right to left.
     [[nodiscard]] bool mirrored() const { return m_mirrored; }
-    /// The left edge of a column that begins `x` from where lines begin.
+    /// The left edge of a column that begins `x` after the start of the line.
     [[nodiscard]] double left(double x, double w) const { return m_mirrored ? m_width - x - w : x; }
     void skip(double points) { m_y += points; }
     void moveTo(double y) { m_y = y; }
@@ -72,8 +72,8 @@ public:
         return f;
     }
 
-    /// Draws text wrapped to a column, which begins `x` from where lines begin, and returns its height. Text is set in
-    /// a large size and scaled, so that widths are those of the outlines and not rounded to the screen's.
+    /// Draws text wrapped to a column that begins `x` after the start of the line, and returns its height. The text is
+    /// set in a large size and scaled down, so that its widths are not rounded to screen pixels.
     double text(double x, double y, double w, const QString& text, double size, QColor colour, bool strong = false,
                 bool draw = true, Qt::Alignment align = Qt::AlignLeft)
     {
@@ -104,7 +104,7 @@ public:
         m_y += 3;
     }
 
-    /// What else is drawn, in points.
+    /// The painter for other drawings, in points.
     QPainter& painter()
     {
         scaleTo(1);
@@ -112,7 +112,7 @@ public:
     }
 
 private:
-    /// Words broken into lines, in hundredths of their size.
+    /// Text broken into lines, in hundredths of the type size.
     struct Composed {
         QTextLayout layout;
         double height = 0;
@@ -123,7 +123,7 @@ private:
         Typeface(bool strong, QPaintDevice* device) : font(Sheet::font(strong), device), metrics(font) {}
     };
 
-    /// Composed once, since what is measured is drawn later, and in a table most words stand in many rows.
+    /// Cached, because text is measured before it is drawn, and tables repeat most of their words.
     const Composed& composed(const QString& text, double room, bool strong, bool toTheRight)
     {
         auto& place = m_composed[{text, room, strong, toTheRight}];
@@ -132,7 +132,7 @@ private:
         loadTypefacesFor(text);
         place = std::make_unique<Composed>();
         const auto& [font, metrics] = strong ? m_strong : m_plain;
-        // The lines keep one distance whichever typeface their letters come from; Arabic letters need more of it.
+        // A fixed line height keeps the lines even if typefaces mix. Arabic letters need more of it.
         const double leading = metrics.height() * (m_mirrored ? 1.22 : 1);
         QTextLayout& layout = place->layout;
         layout.setText(QString(text).replace(QLatin1Char('\n'), QChar(QChar::LineSeparator)));
@@ -140,7 +140,7 @@ private:
         QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
         option.setTextDirection(m_p.layoutDirection());
         layout.setTextOption(option);
-        layout.setCacheEnabled(true); // what was shaped to break the lines serves to draw them
+        layout.setCacheEnabled(true); // keeps the shaped text for drawing
         layout.beginLayout();
         for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
             line.setLineWidth(room);
@@ -152,8 +152,8 @@ private:
         return *place;
     }
 
-    /// The units of what is drawn next, in points. Every change stands in the file and has to be compressed, so none is
-    /// made that changes nothing.
+    /// Sets the unit of the following drawings, in points. Each change adds to the file, so repeated values are
+    /// skipped.
     void scaleTo(double k)
     {
         if (m_k == k)
@@ -167,7 +167,7 @@ private:
     double m_height;
     bool m_mirrored;
     double m_y = 0;
-    double m_k = 0; ///< the scale now
+    double m_k = 0; ///< the present scale
     Typeface m_plain{false, m_p.device()};
     Typeface m_strong{true, m_p.device()};
     std::map<std::tuple<QString, double, bool, bool>, std::unique_ptr<Composed>> m_composed;
@@ -180,7 +180,7 @@ struct Row {
 
 QString listed(const QStringList& parts) { return parts.join(Page::tr(", ", "between the parts of a list")); }
 
-/// Median with the middle 80 %, and on how much it rests.
+/// The median, the middle 80 % and the number of spells behind them.
 QString drySpell(const outlook::Forecast& f)
 {
     const QString span = Page::tr("median %1 days (80 %: %2 to %3)")
@@ -383,7 +383,7 @@ QString legend(const summary::Contents& c)
     return weighed ? line + QLatin1Char(' ') + Page::tr("Diamonds above: weighings, in mg a minute.") : line;
 }
 
-/// The first page: all that has to be seen. Gives whether some sessions had no room.
+/// Draws the first page with everything important. Returns true if some sessions had no room.
 bool paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
 {
     Sheet sheet(painter, size);
@@ -403,7 +403,7 @@ bool paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
                Qt::AlignRight);
     sheet.skip(7);
     paintRest(sheet, c);
-    constexpr double kHeading = 3 * kTableLine; // with the names of the columns
+    constexpr double kHeading = 3 * kTableLine; // includes the names of the columns
     const double room = sheet.height() - footerHeight - kTableLine - sheet.y() - kHeading;
     const auto lines = static_cast<std::size_t>(std::max(0.0, room / kTableLine));
     const std::size_t first = c.sessions.size() > lines ? c.sessions.size() - lines : 0;
@@ -415,7 +415,7 @@ bool paintPage(QPainter& painter, QSizeF size, const summary::Contents& c)
     return first > 0;
 }
 
-/// The second page: every session of the period, the latest where even that is too little.
+/// Draws the second page: all sessions of the period, or the latest ones if the page is full.
 void paintDetails(QPainter& painter, QSizeF size, const summary::Contents& c)
 {
     Sheet sheet(painter, size);
@@ -433,7 +433,7 @@ void paintDetails(QPainter& painter, QSizeF size, const summary::Contents& c)
 
 namespace {
 
-/// From where it lies in the program, without a copy.
+/// Uses the data inside the program without a copy.
 void loadTypeface(const char* name)
 {
     const QResource file(QStringLiteral(":/firstdew/fonts/%1").arg(QLatin1String(name)));

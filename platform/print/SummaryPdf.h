@@ -9,14 +9,14 @@ namespace firstdew::print {
 
 enum class Paper { A4, Letter };
 
-/// Loads the program's own typefaces; once, before the first page. Needs a QGuiApplication.
+/// Loads the typefaces of the program. Call it once, before the first page. Needs a QGuiApplication.
 void loadTypefaces();
-/// The same for the letters of `text` that those lack: Arabic ones, read by few, and large.
+/// Loads the Arabic typeface if `text` needs it. It is separate because it is large and few people need it.
 void loadTypefacesFor(const QString& text);
 
-/// Writes the prescriber's page as PDF/A-1b with its fonts inside: one page, and a second for the sessions where the
-/// first has no room for all. The file is put in place whole and is its owner's alone. Returns the number of pages.
-/// Refused: a place that cannot be written.
+/// Writes the prescriber's page as PDF/A-1b with embedded fonts. A second page lists the sessions if the first has no
+/// room for all. The file appears complete or not at all, and only its owner can read it. Returns the number of pages.
+/// Errors: the file cannot be written.
 [[nodiscard]] facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file);
 
 } // namespace firstdew::print

@@ -15,7 +15,7 @@ struct DeviceVoice::Inside {
     std::unique_ptr<QProcess> speaker;
     QString language;
     Now now = Now::Absent;
-    int number = 0; // of what is said: an end that comes late from what was stopped is none of this one's
+    int number = 0; // of the present prompt, so that a late end of a stopped prompt is ignored
     QTimer late;
 };
 
@@ -50,7 +50,7 @@ void DeviceVoice::look(const QString& language)
     speaker->start(m_inside->program, {language});
 }
 
-/// What it says: "ready", and of each text by its number "begun", "ended" or "failed".
+/// Reads the speaker's output: "ready", then "begun", "ended" or "failed" with the number of the text.
 void DeviceVoice::hear(const QByteArray& line)
 {
     const auto is = [&](const char* word) {
@@ -82,7 +82,7 @@ void DeviceVoice::overdue()
     emit ended(true);
 }
 
-/// Without a wait: it may be the one that is calling.
+/// Does not wait for the process, because this may run inside one of its signals.
 void DeviceVoice::dismiss()
 {
     QProcess* speaker = m_inside->speaker.release();
@@ -98,7 +98,7 @@ void DeviceVoice::dismiss()
     speaker->kill();
 }
 
-/// From here on there is no voice, until one is looked for again.
+/// Drops the voice. The next search may find it again.
 void DeviceVoice::giveUp()
 {
     const Now was = std::exchange(m_inside->now, Now::Absent);
@@ -138,7 +138,7 @@ void DeviceVoice::stop()
     m_inside->speaker->write("stop\n");
 }
 
-#else // a system without programs beside one another
+#else // the system has no child processes
 
 struct DeviceVoice::Inside {};
 

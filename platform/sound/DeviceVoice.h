@@ -6,42 +6,41 @@
 
 namespace firstdew::sound {
 
-/// The voice that the device itself has for a language. It speaks in a program of its own (sound/Speaker.cpp): an
-/// engine that hangs or dies takes nothing of a session with it. What has not answered in its time is taken for not
-/// there.
+/// The device's own voice for a language. It runs in a separate program (sound/Speaker.cpp), so that an engine that
+/// hangs or dies does not affect a session. A voice that does not answer in time counts as missing.
 class DeviceVoice : public QObject {
     Q_OBJECT
 
 public:
-    /// How long to wait, in milliseconds.
+    /// Time limits in milliseconds.
     struct Patience {
-        int answers = 30'000; ///< for a voice to be found: some engines have hundreds to list
-        int begins = 2'500;   ///< for a prompt to be heard
-        int ends = 20'000;    ///< for its end: none is so long
+        int answers = 30'000; ///< to find a voice; some engines list hundreds
+        int begins = 2'500;   ///< to begin a prompt
+        int ends = 20'000;    ///< to end a prompt; longer than any prompt takes
     };
-    /// `program` speaks; without one there is no voice.
+    /// `program` is the path of the speaker. If it is empty, there is no voice.
     explicit DeviceVoice(const QString& program, Patience patience, QObject* parent = nullptr);
     explicit DeviceVoice(const QString& program, QObject* parent = nullptr) : DeviceVoice(program, Patience(), parent)
     {
     }
     ~DeviceVoice() override;
 
-    /// Looks for a voice for that language, unless it is at hand or being looked for; answered() follows where it
-    /// looks.
+    /// Starts a search for a voice for that language, unless it is ready or a search runs. A search ends with
+    /// answered().
     void look(const QString& language);
-    /// Whether one for that language is at hand.
+    /// Whether a voice for that language is ready.
     [[nodiscard]] bool speaks(const QString& language) const;
-    /// Whether one for that language is being looked for.
+    /// Whether a search for that language runs.
     [[nodiscard]] bool looksFor(const QString& language) const;
-    /// Only while it speaks a language, and is not busy.
+    /// Requires a voice that is ready and not busy.
     void say(const QString& text);
     [[nodiscard]] bool busy() const;
-    /// Silent, without ended().
+    /// Stops the voice. ended() does not follow.
     void stop();
 
 signals:
     void answered();
-    /// What was asked for has been said, or could not be.
+    /// The prompt has ended or failed.
     void ended(bool said);
 
 private:

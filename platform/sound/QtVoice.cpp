@@ -8,9 +8,9 @@ namespace firstdew::sound {
 
 namespace {
 
-/// A prompt that would begin later than this after its moment says something that is no longer true.
+/// A prompt that begins later than this may no longer be true.
 constexpr qint64 kTooLateMs = 8000;
-/// Every clip begins with silence of this length at the least (assets/voice/make.py); behind a tone it is not needed.
+/// Every clip begins with at least this much silence (assets/voice/make.py). It is not needed after a tone.
 constexpr int kLeadMs = 25;
 
 const QString kSpoken = QStringLiteral(":/firstdew/voice/en/");
@@ -50,7 +50,7 @@ QtVoice::QtVoice(const QString& speaker, QObject* parent) : QObject(parent), m_d
 VoiceLine& QtVoice::line()
 {
     if (!m_line) {
-        // A sound server that quietens other programs beside spoken help goes by the role, for which Qt has no call.
+        // The role lets the sound server lower other programs. Qt has no function for it.
         if (!qEnvironmentVariableIsSet("PULSE_PROP"))
             qputenv("PULSE_PROP", "media.role=a11y");
         m_line.emplace();
@@ -103,8 +103,7 @@ void QtVoice::enqueue(const std::string& id, bool spoken)
     goOn();
 }
 
-/// Clips and tones join what is on the line without a gap; the device's voice waits for its end, and all for the
-/// voice's.
+/// Clips and tones follow each other without a gap. The device's voice waits for them, and they wait for it.
 void QtVoice::goOn()
 {
     while (!m_waiting.empty() && !m_device.busy()) {
@@ -135,7 +134,7 @@ void QtVoice::play(const Waiting& next)
 void QtVoice::afterSaid(bool said)
 {
     if (!said)
-        m_waiting.push_front(m_said); // the recorded voice says it
+        m_waiting.push_front(m_said); // the recorded voice repeats it
     goOn();
 }
 
@@ -154,7 +153,7 @@ void QtVoice::tone(const std::string& name)
 void QtVoice::alarm(const std::string& prompt)
 {
     hush();
-    // An alarm is heard whatever was chosen.
+    // The person's settings do not silence an alarm.
     enqueue("alarm", false);
     enqueue(prompt, true);
 }

@@ -10,12 +10,12 @@
 
 namespace firstdew::sound {
 
-/// Tones, and clips or the device's own voice, one after the other.
+/// Plays tones and prompts one after the other. Prompts are recorded clips or the device's own voice.
 class QtVoice : public QObject, public ports::Voice {
     Q_OBJECT
 
 public:
-    /// `speaker` is the program of the device's voice (DeviceVoice.h); without one the recorded voice says everything.
+    /// `speaker` is the program of the device's voice (DeviceVoice.h). If it is empty, the recorded voice speaks.
     explicit QtVoice(const QString& speaker = {}, QObject* parent = nullptr);
     void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
     void ask(const std::string& language, std::function<void(bool)> answer) override;
@@ -41,13 +41,13 @@ private:
     [[nodiscard]] bool byDevice(const Waiting& next) const;
 
     ports::VoiceChoice m_choice;
-    std::optional<VoiceLine> m_line; // made when something is to be heard for the first time
+    std::optional<VoiceLine> m_line; // created at the first sound
     std::function<void(bool)> m_tellSilence;
     DeviceVoice m_device;
     std::map<QString, QByteArray> m_clips;
     std::deque<Waiting> m_waiting;
     Waiting m_said;
-    std::function<void()> m_asking; // who waits for whether the device has a voice
+    std::function<void()> m_asking; // called when it is known whether the device has a voice
     QElapsedTimer m_clock;
     QTimer m_next;
 };

@@ -1,7 +1,7 @@
-// firstdew-speaker LANGUAGE: reads out what comes in with the voice the device has for that language, through Qt
-// TextToSpeech. It is a program of its own because an engine may hang while its voices are listed, or die while it
-// speaks. In, a line each: "NUMBER TEXT", or "stop". Out: "ready", then by number "begun", "ended" or "failed". Ends
-// with 1 where the device has no voice for the language, and when nothing more can come in.
+// firstdew-speaker LANGUAGE: reads text aloud with the device's voice for that language, through Qt TextToSpeech. It is
+// a separate program because an engine may hang while it lists its voices, or die while it speaks.
+// Input, one per line: "NUMBER TEXT" or "stop". Output: "ready", then "begun", "ended" or "failed" with the number.
+// Exits with 1 if the device has no voice for the language. Exits when the input ends.
 #include <QCoreApplication>
 #include <QLocale>
 #include <QSocketNotifier>
@@ -15,7 +15,7 @@
 
 namespace {
 
-/// The engine's voice for that language, or nothing.
+/// The engine's voice for that language, or nullopt.
 std::unique_ptr<QTextToSpeech> voiceOf(const QString& engine, QLocale::Language language)
 {
     auto speech = std::make_unique<QTextToSpeech>(engine);
@@ -33,8 +33,8 @@ std::unique_ptr<QTextToSpeech> voiceOf(const QString& engine, QLocale::Language 
 std::unique_ptr<QTextToSpeech> voiceFor(QLocale::Language language)
 {
     QStringList engines = QTextToSpeech::availableEngines();
-    engines.removeAll(QStringLiteral("mock"));  // says nothing
-    engines.removeAll(QStringLiteral("flite")); // that of Qt 6.4 ends the program when its output is taken away
+    engines.removeAll(QStringLiteral("mock"));  // produces no sound
+    engines.removeAll(QStringLiteral("flite")); // in Qt 6.4 it ends the program when the output disappears
     for (const QString& engine : engines)
         if (auto speech = voiceOf(engine, language))
             return speech;
@@ -73,7 +73,7 @@ private:
             tell("begun");
         else if (state == QTextToSpeech::Error)
             tell("failed");
-        else if (state == QTextToSpeech::Ready && m_begun) // and not the end of what was stopped before
+        else if (state == QTextToSpeech::Ready && m_begun) // m_begun tells it from the end of a stopped text
             tell("ended");
     }
     void tell(const char* what) const
@@ -83,7 +83,7 @@ private:
     }
 
     QTextToSpeech& m_speech;
-    QByteArray m_number; // of what is being said
+    QByteArray m_number; // of the present text
     bool m_begun = false;
 };
 
@@ -91,7 +91,7 @@ private:
 
 int main(int argc, char** argv)
 {
-    prctl(PR_SET_PDEATHSIG, SIGKILL); // one that hangs would not see that nobody listens any more
+    prctl(PR_SET_PDEATHSIG, SIGKILL); // a hanging engine would not notice that the app has ended
     QCoreApplication application(argc, argv);
     if (argc != 2)
         return 2;

@@ -9,10 +9,10 @@ namespace firstdew::sound {
 namespace {
 
 constexpr int kSampleRate = 16'000;
-/// A sound server begins to play when this much is there, or the little more that is asked of a slow one.
+/// A sound server starts to play once it has about this much.
 constexpr int kAheadMs = 60;
 constexpr int kFeedMs = 20;
-/// The line stays open so long after its end: an output may come late, and what comes soon after is prompt.
+/// The line stays open this long after its end: the output may lag, and a sound soon after starts without delay.
 constexpr int kLingerMs = 1500;
 constexpr int kRetryMs = 1000; // while there is no output (our own choice)
 
@@ -42,10 +42,10 @@ VoiceLine::VoiceLine(QObject* parent) : QObject(parent)
 VoiceLine::~VoiceLine()
 {
     hush();
-    m_sink.reset(); // lets events through, which still find everything here
+    m_sink.reset(); // processes events, so everything else must still exist
 }
 
-/// Makes the sink for the output that is the system's choice now; a headset may have come or gone since.
+/// Opens the system's present output. A headset may have been plugged in or out since the last time.
 bool VoiceLine::prepare()
 {
     const QAudioDevice device = QMediaDevices::defaultAudioOutput();
@@ -55,14 +55,14 @@ bool VoiceLine::prepare()
         return true;
     m_device = device;
     if (m_sink)
-        m_sink.release()->deleteLater(); // lets events through, which must not happen amidst of something
+        m_sink.release()->deleteLater(); // deleting processes events, which is not safe in this function
     m_sink = std::make_unique<QAudioSink>(device, format());
     m_sink->setBufferSize(format().bytesForDuration(1000 * kAheadMs));
     connect(m_sink.get(), &QAudioSink::stateChanged, this, &VoiceLine::stateChanged);
     return true;
 }
 
-/// The output went away while something was heard.
+/// The output was lost while something played.
 void VoiceLine::stateChanged(QAudio::State state)
 {
     if (sender() == m_sink.get() && state == QAudio::StoppedState && m_sink->error() != QAudio::NoError)
@@ -96,11 +96,11 @@ void VoiceLine::add(const QByteArray& samples)
     m_silentAt = m_clock.elapsed() + leftMs() + format().durationForBytes(static_cast<qint32>(samples.size())) / 1000;
     m_rest += samples;
     feed();
-    // Not before what belongs behind it has had its turn.
+    // Later: a slot that runs now may add the next sound.
     QMetaObject::invokeMethod(this, &VoiceLine::fillUp, Qt::QueuedConnection);
 }
 
-/// A tone too short for the server to begin with is followed by silence.
+/// Adds silence after a tone that is too short for the server to start.
 void VoiceLine::fillUp()
 {
     if (m_out && leftMs() < 2 * kAheadMs) {

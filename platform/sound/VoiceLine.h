@@ -10,27 +10,26 @@
 
 namespace firstdew::sound {
 
-/// One line of sound to the output the person uses: what is added is heard behind what was added before, without a gap,
-/// and at once where the line is silent. Open only while something is heard, so that silence costs nothing.
+/// A stream of sound to the person's output. Added samples follow earlier ones without a gap, or start at once if the
+/// line is silent. The output is open only while something plays, so that silence costs no power.
 class VoiceLine : public QObject {
     Q_OBJECT
 
 public:
     explicit VoiceLine(QObject* parent = nullptr);
     ~VoiceLine() override;
-    /// What all samples are: 16 bits, 16 kHz, one channel.
+    /// The format of all samples: 16 bits, 16 kHz, one channel.
     [[nodiscard]] static QAudioFormat format();
-    /// Opens the output that the person uses, so that the first sound is as prompt as the last. Returns false if there
-    /// is none.
+    /// Opens the output early, so that the first sound starts without delay. Returns false if there is no output.
     bool prepare();
     void add(const QByteArray& samples);
-    /// How long what was added is still heard.
+    /// The time until all added samples have been heard.
     [[nodiscard]] qint64 leftMs() const;
-    /// Silent at once; what was not heard yet is dropped.
+    /// Stops at once and drops the samples not yet heard.
     void hush();
 
 signals:
-    /// True: what was added is not heard. False: the output is there again.
+    /// True: the output is lost, and added samples are not heard. False: the output is back.
     void silent(bool silent);
 
 private:
@@ -43,8 +42,8 @@ private:
 
     std::unique_ptr<QAudioSink> m_sink;
     QAudioDevice m_device;
-    QPointer<QIODevice> m_out; // the sink takes it away when it stops
-    QByteArray m_rest;         // what the system has not taken yet
+    QPointer<QIODevice> m_out; // deleted by the sink when it stops
+    QByteArray m_rest;         // samples that the system has not accepted yet
     QElapsedTimer m_clock;
     qint64 m_silentAt = 0;
     QTimer m_feeder;

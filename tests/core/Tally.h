@@ -6,8 +6,8 @@
 
 namespace firstdew::testing {
 
-/// How much a test tried, for the table in DEVELOPERS.md (tests/figures.py): a line in the file that FIRSTDEW_TALLY
-/// names, nothing where it names none.
+/// How much a test tried, for the table in tests/bench/README.md (tests/figures.py): a line in the file that
+/// FIRSTDEW_TALLY names, nothing where it names none.
 inline void tally(std::string_view what, long long tried)
 {
     if (const char* file = std::getenv("FIRSTDEW_TALLY"))

@@ -22,7 +22,7 @@ std::vector<DiarySite> inUse(const Facts& d)
 
 } // namespace
 
-TEST_CASE("hand + foot is two diary sites treated in one session")
+TEST_CASE("one hand + foot session treats two diary sites")
 {
     const auto used = Facts().add(SiteUse{Site::HandFoot, true}, kDay).on(kEndOfTime).sitesInUse();
     REQUIRE(used.size() == 2);
@@ -31,7 +31,7 @@ TEST_CASE("hand + foot is two diary sites treated in one session")
     CHECK(used[1].treatedAs == Site::HandFoot);
 }
 
-TEST_CASE("what was never chosen counts once something is recorded, and what was dropped does not")
+TEST_CASE("a site never chosen is in use once something is recorded about it, and a dropped site is not")
 {
     CHECK(inUse(Facts()).empty());
     CHECK(inUse(Facts().checkIn(DiarySite::Armpits, kDay, Level::Dry)) == std::vector{DiarySite::Armpits});
@@ -40,7 +40,7 @@ TEST_CASE("what was never chosen counts once something is recorded, and what was
     CHECK(inUse(Facts().add(SiteUse{Site::Feet, false}, kDay).add(SiteUse{Site::Feet, true}, kDay + 1)).size() == 1);
 }
 
-TEST_CASE("of two chosen ways to treat a site the one last used counts")
+TEST_CASE("of two chosen kinds of session for a site, the one used last counts")
 {
     Facts d;
     d.add(SiteUse{Site::Hands, true}, kDay).add(SiteUse{Site::HandFoot, true}, kDay).session(Site::Hands, kDay + 1);
@@ -58,7 +58,7 @@ TEST_CASE("a pause holds until it is lifted")
     CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
 }
 
-TEST_CASE("session days are completed ones, each once, up to the day asked for")
+TEST_CASE("session days have a completed session, appear once and end with the diary's day")
 {
     Facts d;
     d.session(Site::Hands, kDay).session(Site::HandFoot, kDay).session(Site::Hands, kDay + 3);
@@ -71,7 +71,7 @@ TEST_CASE("session days are completed ones, each once, up to the day asked for")
     CHECK(d.on(kDay + 9).at(DiarySite::Feet).sessionDays == std::vector{kDay});
 }
 
-TEST_CASE("of several reports of a day the wettest counts, with what went with it")
+TEST_CASE("the wettest of several reports on a day counts, with its circumstances")
 {
     Facts d;
     d.checkIn(DiarySite::Hands, kDay, Level::Clammy, {Circumstance::Heat}).checkIn(DiarySite::Hands, kDay, Level::Dry);
@@ -82,7 +82,7 @@ TEST_CASE("of several reports of a day the wettest counts, with what went with i
     CHECK(d.on(kDay).at(DiarySite::Feet).reports.empty());
 }
 
-TEST_CASE("a bath runs from its first event to its stop or its logged session")
+TEST_CASE("a led session runs from its first event until it is stopped or logged")
 {
     Facts d;
     BathPrepared prepared;
@@ -102,7 +102,7 @@ TEST_CASE("a bath runs from its first event to its stop or its logged session")
     CHECK(d.add(s, kDay).on(kDay).running() == nullptr);
 }
 
-TEST_CASE("of the events of a bath the last in number counts, and other baths are not this one")
+TEST_CASE("the event with the highest number counts, and events of other led sessions do not")
 {
     Facts d;
     BathPrepared prepared;
@@ -125,14 +125,14 @@ TEST_CASE("of the events of a bath the last in number counts, and other baths ar
     CHECK(d.add(s, kDay).on(kDay).running() != nullptr);
 }
 
-TEST_CASE("a pause of another kind of session is none of this one")
+TEST_CASE("a pause of one kind of session does not pause another")
 {
     Facts d;
     d.add(SiteUse{Site::Hands, true}, kDay).add(Pause{Site::Feet, true}, kDay);
     CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
 }
 
-TEST_CASE("a session that nobody ended or wrote down is taken up, and holds reminders back until the next day")
+TEST_CASE("a session neither stopped nor logged can be continued, and holds reminders back until the next day")
 {
     BathPrepared prepared;
     prepared.bath = "b";

@@ -46,7 +46,7 @@ private:
 
 } // namespace
 
-TEST_CASE("a diary that takes facts one by one equals one read anew after each of them")
+TEST_CASE("a diary that adds facts one by one equals a diary read from all of them")
 {
     for (unsigned seed = 1; seed <= 8; ++seed) {
         const auto facts = Stream(seed).facts();
@@ -67,7 +67,7 @@ TEST_CASE("a diary that takes facts one by one equals one read anew after each o
     }
 }
 
-TEST_CASE("a copy of a diary starts without what was learned from it, and is equal all the same")
+TEST_CASE("a copy of a diary starts without its cache and still equals the original")
 {
     const auto facts = Stream(3).facts();
     const Diary diary = readDiary(facts, "me", kStart + 20);

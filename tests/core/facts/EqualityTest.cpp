@@ -98,7 +98,7 @@ int eachFieldCounts(const P& base, bool inside)
 
 } // namespace
 
-TEST_CASE("two facts of a kind that differ in one field are not the same, whichever field it is")
+TEST_CASE("facts of one kind that differ in any field are not equal")
 {
     int kinds = 0;
     forEachPayload([&](auto each) {
@@ -113,7 +113,7 @@ TEST_CASE("two facts of a kind that differ in one field are not the same, whiche
     CHECK(kinds == std::variant_size_v<Payload>);
 }
 
-TEST_CASE("a fact of another person, day, moment or origin is another fact")
+TEST_CASE("facts that differ in person, time, recording or correction are not equal")
 {
     const Fact fact{"a1", "p1", {LocalDate(20000), {480}}, 7, "", Question{"how long?"}};
     CHECK(fact == Fact(fact));

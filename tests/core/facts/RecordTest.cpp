@@ -19,7 +19,7 @@ Fact checkIn(std::string id, const char* day, Level level, long long recorded, s
 
 } // namespace
 
-TEST_CASE("entries come in the order they happened, whenever they were recorded")
+TEST_CASE("entries are sorted by the time they happened, not by the time they were recorded")
 {
     const std::vector<Fact> facts{checkIn("b", "2026-03-02", Level::Clammy, 1),
                                   checkIn("a", "2026-03-01", Level::Dry, 2)};
@@ -30,7 +30,7 @@ TEST_CASE("entries come in the order they happened, whenever they were recorded"
     CHECK(recordOf(facts, "p2").all<CheckIn>().empty());
 }
 
-TEST_CASE("a correction stands in place of its original, and the last recorded one counts")
+TEST_CASE("a correction replaces its original, and the correction recorded last counts")
 {
     const std::vector<Fact> facts{checkIn("c2", "2026-03-01", Level::Wet, 9, "a"),
                                   checkIn("a", "2026-03-01", Level::Dry, 1),
@@ -41,7 +41,7 @@ TEST_CASE("a correction stands in place of its original, and the last recorded o
     CHECK(record.all<CheckIn>()[0].corrected);
 }
 
-TEST_CASE("a correction of a correction replaces both, even when the clock went back meanwhile")
+TEST_CASE("a correction of a correction replaces both, even if the clock was set back in between")
 {
     const std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 100),
                                   checkIn("b", "2026-03-01", Level::Wet, 50, "a"),
@@ -51,7 +51,7 @@ TEST_CASE("a correction of a correction replaces both, even when the clock went 
     CHECK(record.all<CheckIn>()[0].payload.level == Level::Clammy);
 }
 
-TEST_CASE("a retraction leaves nothing, and a lost original does no harm")
+TEST_CASE("a retraction removes its fact, and a missing original does no harm")
 {
     std::vector<Fact> facts{checkIn("a", "2026-03-01", Level::Dry, 1),
                             checkIn("z", "2026-03-02", Level::Wet, 2, "gone")};
@@ -62,7 +62,7 @@ TEST_CASE("a retraction leaves nothing, and a lost original does no harm")
     CHECK(record.all<Retraction>().size() == 1);
 }
 
-TEST_CASE("a hundred thousand corrections of one another end at the last")
+TEST_CASE("of a chain of a hundred thousand corrections the last one counts")
 {
     std::vector<Fact> facts;
     for (int i = 0; i < 100'000; ++i)
@@ -74,7 +74,7 @@ TEST_CASE("a hundred thousand corrections of one another end at the last")
     CHECK(record.all<CheckIn>()[0].payload.level == Level::Wet);
 }
 
-TEST_CASE("a circle of corrections is one entry, wherever it is entered")
+TEST_CASE("a circle of corrections gives one entry, whichever fact comes first")
 {
     std::vector<Fact> facts{
         checkIn("a", "2026-03-01", Level::Dry, 1, "c"), checkIn("b", "2026-03-01", Level::Clammy, 3, "a"),
@@ -87,7 +87,7 @@ TEST_CASE("a circle of corrections is one entry, wherever it is entered")
     }
 }
 
-TEST_CASE("words and values of every closed set match one to one")
+TEST_CASE("tokens and values of every enumeration match one to one")
 {
     for (const auto level : allOf<Level>())
         CHECK(fromWord<Level>(word(level)) == level);

@@ -51,7 +51,7 @@ TEST_CASE("dry spells are shown as the curve and the quantiles of one distributi
     CHECK(s->now.dry == forecast.today.dry);
 }
 
-TEST_CASE("what today's report changed is told apart from what was to be expected")
+TEST_CASE("the belief before today's report differs from the belief after it")
 {
     Facts d = everyFortnight(6);
     const LocalDate today = kStart + 6 * 14 + 8;
@@ -70,7 +70,7 @@ TEST_CASE("what today's report changed is told apart from what was to be expecte
     CHECK(after->now.dry < 0.6 * after->beforeReport.dry);
 }
 
-TEST_CASE("nothing is shown before the first treated spell, and a forgotten one ends somewhere")
+TEST_CASE("nothing is shown before the first treated spell, and the curve of a spell without reports ends")
 {
     Facts d;
     d.checkIn(DiarySite::Hands, kStart, Level::Wet);
@@ -83,7 +83,7 @@ TEST_CASE("nothing is shown before the first treated spell, and a forgotten one 
     CHECK(years->lasting.size() <= 366);
 }
 
-TEST_CASE("each day from a session on has one belief, raised by a clammy report and set back by a session")
+TEST_CASE("each day after a session has one belief; a clammy report raises it and a session resets it")
 {
     Facts d = everyFortnight(8);
     const LocalDate today = kStart + 7 * 14 + 13;

@@ -85,7 +85,7 @@ double likelihood(const Evidence& e, const Predictive& clock)
 
 } // namespace
 
-TEST_CASE("the filter is the exact belief given every way the states could have gone")
+TEST_CASE("the filter equals exact enumeration of all state sequences")
 {
     std::mt19937 random(3);
     const auto clock = clockOf({{3, 5}, {4, 6}});
@@ -101,7 +101,7 @@ TEST_CASE("the filter is the exact belief given every way the states could have 
     }
 }
 
-TEST_CASE("the evidence of a spell weighs one rhythm against another as enumeration does")
+TEST_CASE("the evidence of a spell equals enumeration of all state sequences")
 {
     std::mt19937 random(4);
     const auto quick = clockOf({{2, 3}, {2, 3}, {1, 3}});
@@ -117,7 +117,7 @@ TEST_CASE("the evidence of a spell weighs one rhythm against another as enumerat
     }
 }
 
-TEST_CASE("ten years of reports without a session are evidence too, and no number overflows")
+TEST_CASE("ten years of reports without a session give evidence without overflow")
 {
     for (const Level level : {Level::Dry, Level::Clammy, Level::Dripping}) {
         std::vector<DayReport> reports;

@@ -34,7 +34,7 @@ std::vector<Interval> someIntervals()
 
 } // namespace
 
-TEST_CASE("a fit that cannot exist is refused with its reason")
+TEST_CASE("a fit that cannot exist returns an error with its reason")
 {
     for (const Family f : {Family::Weibull, Family::LogNormal}) {
         CHECK(refusal(f, {}) == "no-data");
@@ -52,7 +52,7 @@ TEST_CASE("a fit that cannot exist is refused with its reason")
     }
 }
 
-TEST_CASE("an estimate is finite, at a maximum, and its quantiles rise; or it is refused")
+TEST_CASE("an estimate is finite and at a maximum with rising quantiles, or it is an error")
 {
     CHECK(rc::check([] {
         const auto data = someIntervals();

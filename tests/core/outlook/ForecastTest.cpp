@@ -40,7 +40,7 @@ TEST_CASE("the prior alone has its median at ten days and 90 % between 3 and 35"
     CHECK(prior.survivor(3) - prior.survivor(35) == Approx(0.9).margin(0.01));
 }
 
-TEST_CASE("spells are interval-, right- and left-censored by what was reported")
+TEST_CASE("reports make spells interval-, right- or left-censored")
 {
     Facts d;
     d.session(Site::Hands, kStart).session(Site::Hands, kStart + 1); // neighbouring days: one treated spell
@@ -68,7 +68,7 @@ TEST_CASE("spells are interval-, right- and left-censored by what was reported")
     CHECK(feet[0].lastSession == kStart + 10);
 }
 
-TEST_CASE("clammy on a stirred day and dry the next is no return")
+TEST_CASE("clammy on a stirred day and dry on the next day is not a return")
 {
     Facts d;
     d.session(Site::Hands, kStart);
@@ -80,7 +80,7 @@ TEST_CASE("clammy on a stirred day and dry the next is no return")
     CHECK(spells[0].left == 6);
 }
 
-TEST_CASE("a regular person's forecast comes to their own rhythm")
+TEST_CASE("the forecast of a regular person approaches their own rhythm")
 {
     const Facts d = regular(8, 13, 15);
     const auto f = forecastFor(d.on(kStart + 7 * 15 + 3), DiarySite::Hands);

@@ -137,7 +137,7 @@ private:
 
 } // namespace
 
-TEST_CASE("the predictive distribution is the integral over both parameters, to the third digit")
+TEST_CASE("the predictive distribution equals the integral over both parameters to three digits")
 {
     const std::vector<std::vector<Interval>> people{
         {},
@@ -155,7 +155,7 @@ TEST_CASE("the predictive distribution is the integral over both parameters, to 
     }
 }
 
-TEST_CASE("whatever was recorded, survivor and quantiles are finite and in order")
+TEST_CASE("survivor and quantiles are finite and ordered for every record")
 {
     CHECK(orderly(learned({})));
     CHECK(orderly(learned({{9, 10}})));
@@ -178,7 +178,7 @@ TEST_CASE("whatever was recorded, survivor and quantiles are finite and in order
     }));
 }
 
-TEST_CASE("two hundred equal spells leave little doubt, and longer spells lengthen the forecast")
+TEST_CASE("two hundred equal spells give a narrow forecast, and longer spells lengthen it")
 {
     const auto sure = learned(std::vector<Interval>(200, {13, 14}));
     CHECK(sure.quantile(0.5) == Approx(13.5).margin(1));
@@ -192,7 +192,7 @@ TEST_CASE("two hundred equal spells leave little doubt, and longer spells length
     }
 }
 
-TEST_CASE("within a day the survivor bends as the hazard does, and quantiles are its inverse to the minute")
+TEST_CASE("within a day the survivor follows the hazard, and quantiles invert it to the minute")
 {
     for (const auto& spells : std::vector<std::vector<Interval>>{{}, {{2, 3}, {3, 4}, {2, 3}}, {{20, 25}, {18, 20}}}) {
         const auto p = learned(spells);
@@ -205,7 +205,7 @@ TEST_CASE("within a day the survivor bends as the hazard does, and quantiles are
     }
 }
 
-TEST_CASE("what was seen lately tells more than the same seen long ago")
+TEST_CASE("recent spells count more than the same spells long ago")
 {
     // Twelve short spells, then twelve long ones, against the reverse; neither forgets the other half.
     std::vector<Interval> slower(12, {5, 6});
@@ -224,7 +224,7 @@ TEST_CASE("what was seen lately tells more than the same seen long ago")
         CHECK(waited.survivor(t) == Approx(prior.survivor(t)).epsilon(1e-4));
 }
 
-TEST_CASE("learning spell by spell is learning them at once")
+TEST_CASE("learning spells one by one equals learning them at once")
 {
     const std::vector<Interval> spells{{3, 5}, {8, {}}, {7, 9}, {4, {}}, {5, 6}};
     Predictive slow(std::span<const Evidence>{});

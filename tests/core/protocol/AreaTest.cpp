@@ -41,7 +41,7 @@ TEST_CASE("the contact area is the smallest on the path, and the hand's with han
     CHECK(contactArea(Site::Hands, AgeGroup::Adult, body, SquareCentimetres{60})->cm2 == 60);
 }
 
-TEST_CASE("a small child's hand brings the warning under the limit")
+TEST_CASE("the hand of a small child gives a warning below the limit")
 {
     // 85 cm and 12 kg: 0.53 m², one hand about 50 cm², 0.2 mA/cm² at 10 mA; worked by hand
     const auto body = bodySurface({85}, {12});
@@ -53,7 +53,7 @@ TEST_CASE("a small child's hand brings the warning under the limit")
     CHECK(limit.warnAbove->mA == Approx(0.2 * 10'000 * 0.0094 * 0.521).epsilon(0.01));
 }
 
-TEST_CASE("a height or a weight that nobody has is refused")
+TEST_CASE("an impossible height or weight is refused")
 {
     for (const double bad : {0.0, -170.0, 1.7, 1e9, std::nan(""), HUGE_VAL})
         CHECK(bodySurface({bad}, {70}).error().code == "height-out-of-range");
@@ -61,7 +61,7 @@ TEST_CASE("a height or a weight that nobody has is refused")
         CHECK(bodySurface({170}, {bad}).error().code == "weight-out-of-range");
 }
 
-TEST_CASE("both formulae agree to a tenth for grown people")
+TEST_CASE("both formulae agree to a tenth for adults")
 {
     CHECK(rc::check([] {
         const double cm = *rc::gen::inRange(145, 201);

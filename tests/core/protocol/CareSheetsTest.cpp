@@ -50,7 +50,7 @@ TEST_CASE("a care sheet from the future does not count")
     CHECK(sheetFor(d.on(kDay + 1), Site::Hands) != nullptr);
 }
 
-TEST_CASE("hand + foot obeys the limits of the hands, of the feet and its own")
+TEST_CASE("hand + foot keeps the limits of the hands, of the feet and its own")
 {
     Facts d;
     d.adult().add(sheetOf(kDay - 3, 14, {Site::Hands}), kDay).add(sheetOf(kDay - 2, 11, {Site::Feet}), kDay);
@@ -79,7 +79,7 @@ TEST_CASE("another waveform than the prescribed one is refused")
 }
 
 // Common practice, no source.
-TEST_CASE("pulsed is offered first at armpits, to children, and where 10 mA of direct current was not tolerated")
+TEST_CASE("pulsed is offered first at armpits, to children and after 10 mA of direct current was not tolerated")
 {
     Facts d;
     d.adult().add(Machine{"", true, true, {}, false, {}, {}}, kDay - 9);
@@ -95,7 +95,7 @@ TEST_CASE("pulsed is offered first at armpits, to children, and where 10 mA of d
     CHECK(waveformFor(child.on(kDay), Site::Hands) == Waveform::Pulsed);
 }
 
-TEST_CASE("what is done by hand has the prescriber's time")
+TEST_CASE("the care sheet sets the time for each step done by hand")
 {
     CareSheet s = sheetOf(kDay - 1, 12, {Site::Hands});
     s.lower = Seconds{90};

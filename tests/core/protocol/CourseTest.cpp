@@ -72,7 +72,7 @@ std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const
 
 } // namespace
 
-TEST_CASE("the seven sessions stand on days 1, 2, 4, 7, 10, 15 and 22")
+TEST_CASE("the seven sessions are on days 1, 2, 4, 7, 10, 15 and 22")
 {
     // Days 1, 2, 4, 7, 10 and 22: NHS hospital leaflet WPR26540; day 15: from memory; seven in four weeks: common
     // practice, no source.
@@ -159,7 +159,7 @@ TEST_CASE("every shift has its reason")
         CHECK((s.why == ShiftReason::None) == (s.shift == 0 && s.number != 4));
 }
 
-TEST_CASE("a course nothing was said of is followed from day 1, and planned again after each miss")
+TEST_CASE("a course without input starts on day 1 and is planned again after each missed session")
 {
     auto q = sevenFrom("2026-03-02");
     q.free = {Weekday::Mon, Weekday::Tue, Weekday::Thu, Weekday::Fri};
@@ -180,7 +180,7 @@ TEST_CASE("a course nothing was said of is followed from day 1, and planned agai
     CHECK(courseSoFar(q)->done.size() == 7);
 }
 
-TEST_CASE("where the window cannot be kept, the plan says by how many days it overruns")
+TEST_CASE("a plan that exceeds its window says by how many days")
 {
     auto q = sevenFrom("2026-03-02");
     q.away = {{day("2026-03-02"), day("2026-03-27")}};
@@ -191,7 +191,7 @@ TEST_CASE("where the window cannot be kept, the plan says by how many days it ov
     CHECK(plan->overrunDays == 5); // seven days in a row from 28 March end on 3 April, five after the 29th
 }
 
-TEST_CASE("a session put on a day by hand stays there and the rest is planned around it")
+TEST_CASE("a session put on a day by hand stays there, and the plan fits the others around it")
 {
     auto q = sevenFrom("2026-03-02");
     q.fixed = {{3, day("2026-03-10")}};
@@ -264,7 +264,7 @@ TEST_CASE("the plan is the best of all plans, found by trying every one")
     CHECK(impossible > 10);
 }
 
-TEST_CASE("days of a course that make no sense are refused by name")
+TEST_CASE("impossible days of a course are refused by name")
 {
     auto q = sevenFrom("2026-03-02");
     q.plan = CourseTemplate::Prescribed;
@@ -285,7 +285,7 @@ TEST_CASE("days of a course that make no sense are refused by name")
     CHECK(planCourse(q).error().code == "no-open-days");
 }
 
-TEST_CASE("a session put on a day that is none for it is refused, and said why")
+TEST_CASE("a session put on an impossible day is refused with the reason")
 {
     const auto code = [](std::vector<std::pair<int, LocalDate>> fixed, std::vector<LocalDate> done = {}) {
         auto q = sevenFrom("2026-03-02");
@@ -310,7 +310,7 @@ TEST_CASE("a session put on a day that is none for it is refused, and said why")
     CHECK(code({{2, start + 5}, {4, start + 7}}).empty());
 }
 
-TEST_CASE("a list of days longer than any course is refused, and what was missed is neither to come nor done")
+TEST_CASE("too many days, a missed day in the future and a day both missed and done are refused")
 {
     auto q = sevenFrom("2026-03-02");
     q.plan = CourseTemplate::Prescribed;

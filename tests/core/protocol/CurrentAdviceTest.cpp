@@ -35,7 +35,7 @@ bool says(const CurrentAdvice& a, CurrentReason reason)
 
 } // namespace
 
-TEST_CASE("only what was done by then, there and with that current counts")
+TEST_CASE("only earlier sessions at that site with that waveform count")
 {
     const auto first = [](const Facts& d) {
         const auto a = currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit);
@@ -53,7 +53,7 @@ TEST_CASE("only what was done by then, there and with that current counts")
     CHECK_FALSE(first(Facts().add(sessionAt(12), kDay)));
 }
 
-TEST_CASE("one step up from what was comfortable, the same where it was strong, one step down where it hurt")
+TEST_CASE("the level steps up after comfortable, stays after strong and steps down after pain")
 {
     CHECK(after(sessionAt(12)).target == Milliamps{13});
     CHECK(after(sessionAt(12, Comfort::NothingFelt)).target == Milliamps{13});
@@ -96,14 +96,14 @@ TEST_CASE("a blister or a burn counts as hurt, at the time or seen later on that
     CHECK_FALSE(says(red, CurrentReason::AfterDiscomfort));
 }
 
-TEST_CASE("direct current not tolerated at ten speaks for pulsed, above it or pulsed itself does not")
+TEST_CASE("direct current not tolerated at 10 mA suggests pulsed; above 10 mA or with pulsed current nothing does")
 {
     CHECK(says(after(sessionAt(10, Comfort::Painful)), CurrentReason::TryPulsed));
     CHECK_FALSE(says(after(sessionAt(10.5, Comfort::Painful)), CurrentReason::TryPulsed));
     CHECK_FALSE(says(after(sessionAt(10, Comfort::Painful, Waveform::Pulsed)), CurrentReason::TryPulsed));
 }
 
-TEST_CASE("nothing goes above the limit, and that is the first thing said")
+TEST_CASE("the limit caps the advised level and is the first reason given")
 {
     const auto a = after(sessionAt(20));
     CHECK(a.target == kLimit);
@@ -111,7 +111,7 @@ TEST_CASE("nothing goes above the limit, and that is the first thing said")
     CHECK(after(sessionAt(19)).reasons.front() == CurrentReason::AfterComfortable);
 }
 
-TEST_CASE("an older child comfortable at 20 mA pulsed is pointed to direct current, nobody else is")
+TEST_CASE("only an older child comfortable at 20 mA pulsed is advised to try direct current")
 {
     const auto told = [](const Session& s, std::optional<LocalDate> birth) {
         return says(after(s, Facts().add(Person{"Kim", birth, {}, {}, {}}, kDay - 9), {30}), CurrentReason::TryDirect);

@@ -22,7 +22,7 @@ LimitQuery ask(Site site, Waveform waveform, AgeGroup age)
 
 } // namespace
 
-TEST_CASE("the trade's four limits")
+TEST_CASE("the four limits of current")
 {
     // Common practice; NHS hospital leaflet WPR26540: adults 20 mA, children 15 mA
     CHECK(limitFor(ask(Site::Hands, Waveform::Direct, AgeGroup::Adult)).limit.mA == 20);
@@ -52,7 +52,7 @@ TEST_CASE("a waveform the machine lacks is refused")
     CHECK_FALSE(limitFor(q).allowed);
 }
 
-TEST_CASE("a prescriber lowers a limit and never raises it")
+TEST_CASE("a care sheet can lower a limit and never raise it")
 {
     auto q = ask(Site::Hands, Waveform::Direct, AgeGroup::Adult);
     q.sheets = {CareSheet{}};
@@ -67,7 +67,7 @@ TEST_CASE("a prescriber lowers a limit and never raises it")
     CHECK(limitFor(q).limit.mA == 8);
 }
 
-TEST_CASE("a small contact area lowers the limit, a fair one warns")
+TEST_CASE("a small contact area lowers the limit, and a medium one gives a warning")
 {
     auto q = ask(Site::Armpits, Waveform::Pulsed, AgeGroup::Adult);
     q.contact = SquareCentimetres{50};
@@ -80,14 +80,14 @@ TEST_CASE("a small contact area lowers the limit, a fair one warns")
     CHECK_FALSE(limitFor(q).warnAbove);
 }
 
-TEST_CASE("a person is a child until the eighteenth birthday, and where the birth date is unknown")
+TEST_CASE("a person is a child until the eighteenth birthday or if the birth date is unknown")
 {
     CHECK(ageGroupOn(day("2008-03-02"), day("2026-03-01")) == AgeGroup::Child);
     CHECK(ageGroupOn(day("2008-03-02"), day("2026-03-02")) == AgeGroup::Adult);
     CHECK(ageGroupOn(std::nullopt, day("2026-03-02")) == AgeGroup::Child);
 }
 
-TEST_CASE("no input whatever lifts a limit above the trade's")
+TEST_CASE("no input raises a limit above the table")
 {
     CHECK(rc::check([](double sheet, double area) {
         for (const auto site : allOf<Site>())

@@ -37,7 +37,7 @@ TEST_CASE("a screened adult may begin, and is told the limit")
     CHECK(may->limit.mA == 20);
 }
 
-TEST_CASE("nothing begins unscreened, after 28 days, or before the short question of the day")
+TEST_CASE("no session begins without a screening, with one older than 28 days, or before the short question of the day")
 {
     CHECK(codeOf(Facts().adult()) == "screening-due");
     CHECK(codeOf(Facts().adult().screened(kToday - 28)) == "screening-due");
@@ -47,7 +47,7 @@ TEST_CASE("nothing begins unscreened, after 28 days, or before the short questio
     CHECK(codeOf(asked).empty());
 }
 
-TEST_CASE("an answer that changes after a session was prepared blocks it at its beginning")
+TEST_CASE("an answer that changes after the preparation blocks the session at its beginning")
 {
     Facts d;
     d.adult().screened(kToday);
@@ -58,7 +58,7 @@ TEST_CASE("an answer that changes after a session was prepared blocks it at its 
     CHECK(codeOf(d).empty());
 }
 
-TEST_CASE("a child needs a clinician's word, and then has the child's limit")
+TEST_CASE("a child needs a clinician's clearance and then has the child's limit")
 {
     Facts d;
     d.add(Person{"Kim", day("2012-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
@@ -67,7 +67,7 @@ TEST_CASE("a child needs a clinician's word, and then has the child's limit")
     CHECK(mayBegin(d.on(kToday), Site::Hands, Waveform::Direct)->limit.mA == 15);
 }
 
-TEST_CASE("one completed session of the same skin a day")
+TEST_CASE("the same skin has at most one completed session a day")
 {
     Facts d;
     d.adult().screened(kToday).session(Site::HandFoot, kToday);
@@ -82,7 +82,7 @@ TEST_CASE("one completed session of the same skin a day")
     CHECK(codeOf(broken).empty());
 }
 
-TEST_CASE("the machine and the site rule out a waveform")
+TEST_CASE("the machine and the site can each rule out a waveform")
 {
     Facts d;
     d.adult().screened(kToday).add(directOnly(), kToday);
@@ -92,7 +92,7 @@ TEST_CASE("the machine and the site rule out a waveform")
     CHECK(codeOf(d, Site::Armpits, Waveform::Direct) == "armpits-pulsed-only");
 }
 
-TEST_CASE("height and weight bring the contact area, the sheet its lower limit")
+TEST_CASE("height and weight give the contact area, and the care sheet gives a lower limit")
 {
     Facts d;
     d.add(Person{"Ada", day("1990-01-01"), Centimetres{170}, Kilograms{70}, {}}, day("2000-01-01")).screened(kToday);
@@ -111,7 +111,7 @@ TEST_CASE("height and weight bring the contact area, the sheet its lower limit")
     CHECK(pads->limit.mA == 20);
 }
 
-TEST_CASE("whichever answer stands in the way is named in plain words, and what to do")
+TEST_CASE("each blocking answer is named in plain words with the remedy")
 {
     struct Case {
         ScreeningRow row;
@@ -140,12 +140,12 @@ TEST_CASE("whichever answer stands in the way is named in plain words, and what 
     CHECK(may.error().message.find("leave the machine off") != std::string::npos);
 }
 
-TEST_CASE("a fixed brace is mentioned and stops nothing")
+TEST_CASE("a fixed brace does not block a session")
 {
     CHECK(codeOf(Facts().adult().screened(kToday, {ScreeningRow::FixedBraces})).empty());
 }
 
-TEST_CASE("direct current at the armpits is refused with what this machine leaves to do")
+TEST_CASE("the refusal of direct current at the armpits says what this machine allows")
 {
     Facts d;
     d.adult().screened(kToday);
@@ -183,7 +183,7 @@ TEST_CASE("a session dated tomorrow counts as today's, one of yesterday or the d
     CHECK(with(kToday + 2).empty());
 }
 
-TEST_CASE("where nobody is known the limits are a child's, and half of the measures is no body surface")
+TEST_CASE("without a person the limits are those of a child, and height or weight alone gives no body surface")
 {
     const auto nobody = limitQueryFor(Facts().on(kToday), Site::Hands, Waveform::Direct);
     CHECK(nobody.age == AgeGroup::Child);
@@ -226,7 +226,7 @@ TEST_CASE("pads of unknown size allow 12 mA at most, and known ones half a milli
     CHECK(may->binding == LimitRow::Density);
 }
 
-TEST_CASE("both hands under without a remote control, or a child alone, does not begin")
+TEST_CASE("both hands under water without a remote control, or a child alone, does not begin")
 {
     Facts d;
     d.adult().screened(kToday).add(Machine{}, kToday);

@@ -31,7 +31,7 @@ Session at(Site site, Waveform waveform, double comfortable, Comfort comfort = C
 
 } // namespace
 
-TEST_CASE("the list holds what a site, a machine and a way of working need, and nothing else")
+TEST_CASE("the list holds exactly what the site, the machine and the way of working need")
 {
     // common practice, no source
     Machine m;
@@ -58,7 +58,7 @@ TEST_CASE("the list holds what a site, a machine and a way of working need, and 
     CHECK(kWaterPerBathMl == 350);
 }
 
-TEST_CASE("waits are worked out from the answers")
+TEST_CASE("waits follow from the answers")
 {
     // 24 h after antiperspirant, three days after shaving: common practice, no source
     const LocalTime now{day("2026-03-05"), {8 * 60}};
@@ -108,7 +108,7 @@ TEST_CASE("an older child comfortable at 20 mA pulsed is advised to try direct c
     CHECK(advice.reasons.back() == CurrentReason::TryDirect);
 }
 
-TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nobody called comfortable")
+TEST_CASE("the current is not stepped up after a session that hurt, was strong or was not called comfortable")
 {
     // our own choice, cautious
     const LocalDate today = day("2026-03-05");
@@ -147,7 +147,7 @@ TEST_CASE("nothing is stepped up on a session that hurt, was strong, or that nob
     CHECK(advise(blister).target.mA == 10);
 }
 
-TEST_CASE("whatever was recorded, the level advised is never above the limit nor below zero")
+TEST_CASE("the advised level is never above the limit or below zero, for any record")
 {
     CHECK(rc::check([](const std::vector<std::tuple<double, int, bool>>& past, unsigned char limit) {
         build::Facts d;

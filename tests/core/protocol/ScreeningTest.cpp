@@ -26,7 +26,7 @@ Facts& shortQuestion(Facts& d, LocalDate on, SetOf<ScreeningRow> asked, SetOf<Sc
 
 } // namespace
 
-TEST_CASE("each row of the screening has the outcome the trade gives it, at every site")
+TEST_CASE("each row of the screening has its outcome at every site")
 {
     for (const auto site : allOf<Site>()) {
         // NHS dermatology leaflets (Newcastle; South Tees); Hölzle, Kanerva's Occup. Dermatology 2018
@@ -53,14 +53,14 @@ TEST_CASE("each row of the screening has the outcome the trade gives it, at ever
     CHECK(screeningRows().size() == allOf<ScreeningRow>().size());
 }
 
-TEST_CASE("fixed braces are mentioned and do not block")
+TEST_CASE("fixed braces give a note and do not block")
 {
     const auto verdict = screen(Facts().adult().screened(kToday, {ScreeningRow::FixedBraces}).on(kToday), Site::Hands);
     CHECK(verdict.mention == std::vector{ScreeningRow::FixedBraces});
     CHECK(verdict.deciding.empty());
 }
 
-TEST_CASE("age decides by the birth date, whatever was answered")
+TEST_CASE("the birth date decides the age, not the answer")
 {
     Facts d;
     d.add(Person{"Kim", day("2022-03-03"), {}, {}, {}}, day("2025-01-01")).screened(kToday);
@@ -70,7 +70,7 @@ TEST_CASE("age decides by the birth date, whatever was answered")
     CHECK(screen(older.on(kToday), Site::Hands).deciding == std::vector{ScreeningRow::UnderEighteen});
 }
 
-TEST_CASE("a clinician's clearance opens the one row it names, until it expires")
+TEST_CASE("a clearance clears only the row it names, until it expires")
 {
     Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant, ScreeningRow::EczemaAtSite});
@@ -97,7 +97,7 @@ TEST_CASE("a clearance holds for 180 days at most, a pregnancy's for 28, whateve
     CHECK_FALSE(clearanceOf(Facts().on(kToday), ScreeningRow::Pregnancy));
 }
 
-TEST_CASE("a yes that is recorded last counts, though the clock was set back meanwhile, and a later no takes it back")
+TEST_CASE("a yes recorded last counts even if the clock was set back, and a later no revokes it")
 {
     const auto answer = [](Facts& d, int minute, SetOf<ScreeningRow> yes) {
         Screening s;
@@ -118,7 +118,7 @@ TEST_CASE("a yes that is recorded last counts, though the clock was set back mea
     CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
-TEST_CASE("a clearance with no name behind it opens nothing")
+TEST_CASE("a clearance without a name clears nothing")
 {
     Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
@@ -126,7 +126,7 @@ TEST_CASE("a clearance with no name behind it opens nothing")
     CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
-TEST_CASE("a state of things newly arisen after the clearance needs a new one")
+TEST_CASE("a yes that is new since the clearance needs a new clearance")
 {
     Facts d;
     d.adult().screened(kToday - 40, {ScreeningRow::TumourOrThrombosis});
@@ -166,7 +166,7 @@ TEST_CASE("the full screening is due when there is none, and again after 28 days
     CHECK(screeningDue(d.on(kToday + 3)) == ScreeningDue::None);
 }
 
-TEST_CASE("a clearance given or written down later opens nothing today")
+TEST_CASE("a clearance dated or recorded later clears nothing today")
 {
     Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::MetalImplant});
@@ -180,7 +180,7 @@ TEST_CASE("a clearance given or written down later opens nothing today")
     CHECK(outcome(kToday - 1, kToday + 1) == ScreeningOutcome::Stop);
 }
 
-TEST_CASE("a state of things told before the clinician spoke, or asked of anew without a change, stays cleared")
+TEST_CASE("a yes from before the clearance, or repeated unchanged, stays cleared")
 {
     const auto row = ScreeningRow::MetalImplant;
     Facts d;
@@ -193,7 +193,7 @@ TEST_CASE("a state of things told before the clinician spoke, or asked of anew w
     CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
 }
 
-TEST_CASE("nobody known, or no birth date: no age speaks against it, what was answered does")
+TEST_CASE("without a birth date the age rows do not block, and the answers still do")
 {
     CHECK(screen(Facts().screened(kToday).on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
     Facts d;
@@ -203,7 +203,7 @@ TEST_CASE("nobody known, or no birth date: no age speaks against it, what was an
     CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
-TEST_CASE("every question counts as answered once each was asked at some time, and age is asked of nobody")
+TEST_CASE("all questions count as answered once each was asked, and nobody is asked about age")
 {
     Facts d;
     d.adult();
@@ -218,7 +218,7 @@ TEST_CASE("every question counts as answered once each was asked at some time, a
     CHECK(everyRowAnswered(d.on(firstdew::diary::kEndOfTime)));
 }
 
-TEST_CASE("each question tells its latest answer, and whose clearance counts that day")
+TEST_CASE("each question gives its latest answer and the clearance that counts that day")
 {
     Facts d;
     d.adult().screened(kToday - 10, {ScreeningRow::Pregnancy, ScreeningRow::FixedBraces});
@@ -242,7 +242,7 @@ TEST_CASE("each question tells its latest answer, and whose clearance counts tha
     CHECK_FALSE(answerTo(ScreeningRow::Pregnancy, kToday + 6).yes);
 }
 
-TEST_CASE("what age decides is no question")
+TEST_CASE("rows that age decides are not asked")
 {
     for (const RowAnswer& a : answersOf(Facts().on(kToday))) {
         CHECK_FALSE(knownByAge(a.rule.row));

@@ -74,7 +74,7 @@ TEST_CASE("the side chosen first comes first")
     CHECK(script->steps[script->steps.size() - 2].side == Side::Right);
 }
 
-TEST_CASE("with the hands under, what is done with dry hands waits for a tap, and the rest has its allowances")
+TEST_CASE("with both hands under water, steps done with dry hands wait for a tap, and the others are timed")
 {
     const auto script = scriptFor(request(Site::Hands, WayOfWorking::HandsUnder));
     REQUIRE(script);
@@ -95,7 +95,7 @@ TEST_CASE("with the hands under, what is done with dry hands waits for a tap, an
     CHECK(length(Lower) == 60);
 }
 
-TEST_CASE("what is said fits the site, the machine and the way of working")
+TEST_CASE("the prompts fit the site, the machine and the way of working")
 {
     const auto said = [](Site site, WayOfWorking way, PolaritySwap swap, StepKind kind) {
         auto q = request(site, way);
@@ -121,7 +121,7 @@ TEST_CASE("what is said fits the site, the machine and the way of working")
     CHECK(said(Site::Hands, WayOfWorking::HandsUnder, PolaritySwap::Leads, Finish) == Prompt::DryAll);
 }
 
-TEST_CASE("armpits with direct current, a limit above the trade's and odd allowances are refused")
+TEST_CASE("a script refuses direct current at armpits, a limit above the table and impossible allowances")
 {
     auto q = request(Site::Armpits);
     q.waveform = Waveform::Direct;
@@ -138,7 +138,7 @@ TEST_CASE("armpits with direct current, a limit above the trade's and odd allowa
     CHECK(scriptFor(q).error().code == "allowance-out-of-range");
 }
 
-TEST_CASE("both hands under needs a remote control and an adult; every bar says what is safe instead")
+TEST_CASE("both hands under water need a remote control and an adult, and each refusal says what is safe instead")
 {
     // a remote control or a helper: common practice, no source; adults only: our own choice
     using enum WayOfWorking;

@@ -38,7 +38,7 @@ std::string refusal(const Facts& d, Site site = Site::Hands, LocalDate today = k
 
 } // namespace
 
-TEST_CASE("a blister or burn from whatever page bars its skin, in every session that treats it")
+TEST_CASE("a blister or burn recorded on any page bars every session that treats that skin")
 {
     for (const SkinFinding finding : {SkinFinding::Blister, SkinFinding::Burn}) {
         const auto after = person().add(sessionWith({finding}), kDay - 2);
@@ -54,7 +54,7 @@ TEST_CASE("a blister or burn from whatever page bars its skin, in every session 
     CHECK(refusal(person().add(sessionWith({SkinFinding::Redness, SkinFinding::Itch}), kDay - 2)).empty());
 }
 
-TEST_CASE("only a clinician's word, named, dated on that day or later and recorded after it, frees the skin")
+TEST_CASE("only a clinician's clearance, named, dated on that day or later and recorded after it, frees the skin")
 {
     const auto burned = person().add(sessionWith({SkinFinding::Burn}), kDay - 2);
     const auto with = [&](SkinClearance clearance, LocalDate recorded) {
@@ -73,7 +73,7 @@ TEST_CASE("only a clinician's word, named, dated on that day or later and record
     CHECK(refusal(again) == "skin-bars");
 }
 
-TEST_CASE("a barred site gets no call and no reminder of a session, and says why")
+TEST_CASE("a barred site has no call and no session reminder, and gives the reason")
 {
     auto d = person().add(SiteUse{Site::Hands, true}, kDay - 60);
     for (int i = 40; i > 1; i -= 8)
@@ -91,7 +91,7 @@ TEST_CASE("a barred site gets no call and no reminder of a session, and says why
         CHECK((r.kind != situation::ReminderKind::FirstDew && r.kind != situation::ReminderKind::TopUpDue));
 }
 
-TEST_CASE("skin irritated the next day lowers the level by 2 mA, pulsed by 4 mA, and never lets it rise")
+TEST_CASE("skin irritated on the next day lowers the level by 2 mA, pulsed by 4 mA")
 {
     const auto target = [](Waveform waveform, SetOf<SkinFinding> skin, int daysAfter) {
         auto s = sessionWith({});

@@ -27,7 +27,7 @@ TEST_CASE("the published limits are mean and two deviations, to within the round
     CHECK(normalSweat(DiarySite::Armpits).upperNormal == 136);
 }
 
-TEST_CASE("what the paper gained, by the minute and by body surface")
+TEST_CASE("the weight gain of the paper per minute and per body surface")
 {
     const auto rate = sweatRate(paper(1000, 1500, 5), {1.8});
     REQUIRE(rate);
@@ -46,7 +46,7 @@ TEST_CASE("the other cut-off is 100 mg in five minutes, whatever the time taken"
     CHECK(sweatRate(paper(1000, 1021, 1), {1.8})->aboveFiveMinuteCut);
 }
 
-TEST_CASE("weighings that cannot be are refused")
+TEST_CASE("impossible weighings are refused")
 {
     const double nan = std::nan("");
     CHECK(sweatRate(paper(1000, 999, 5), {1.8}).error().code == "lighter-after");

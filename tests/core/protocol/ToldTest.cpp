@@ -167,7 +167,7 @@ TEST_CASE("told: the steps of every kind of session")
     build::checkTold("scripts", lines);
 }
 
-TEST_CASE("told: first courses as days are done, missed, away, not free and moved by hand")
+TEST_CASE("told: first courses with days done, missed, away, not free and moved by hand")
 {
     std::vector<std::string> lines;
     const LocalDate monday = day("2026-01-05");
@@ -246,7 +246,7 @@ TEST_CASE("told: first courses as days are done, missed, away, not free and move
     build::checkTold("courses", lines);
 }
 
-TEST_CASE("told: what is prepared for every site, machine and way of working, and how long an answer makes one wait")
+TEST_CASE("told: the preparation for every site, machine and way of working, and the waits after each answer")
 {
     std::vector<std::string> lines;
     for (const Site site : allOf<Site>())
@@ -284,7 +284,7 @@ TEST_CASE("told: what is prepared for every site, machine and way of working, an
     build::checkTold("preparation", lines);
 }
 
-TEST_CASE("told: which heights and weights can be a body")
+TEST_CASE("told: the heights and weights that are accepted")
 {
     std::vector<std::string> lines;
     for (const double cm : {39.9, 40.0, 250.0, 250.1})

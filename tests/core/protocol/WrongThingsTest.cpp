@@ -99,7 +99,7 @@ Facts screenedToday() { return Facts().adult().screened(kToday); }
 
 } // namespace
 
-TEST_CASE("wrong at the bath: each order is refused and changes nothing")
+TEST_CASE("each wrong event in a session is refused and changes nothing")
 {
     Bath s;
     s.refuses("raise before the check list", BathEventKind::Raised, "not-raising", "leave the current at zero");
@@ -131,7 +131,7 @@ TEST_CASE("wrong at the bath: each order is refused and changes nothing")
     s.refuses("swap after the end", BathEventKind::Swapped, "session-ended", "machine off and current zero");
 }
 
-TEST_CASE("25 mA of direct current on the meter: alarm at once, and nothing else goes on")
+TEST_CASE("25 mA of direct current on the meter raises the alarm at once and stops the script")
 {
     Bath s;
     s.toHold();
@@ -142,7 +142,7 @@ TEST_CASE("25 mA of direct current on the meter: alarm at once, and nothing else
     CHECK(out->effects.front().prompt == Prompt::TooHigh);
 }
 
-TEST_CASE("wrong before the bath: no script, no beginning")
+TEST_CASE("wrong input before a session gives neither script nor permission")
 {
     refused("25 mA direct", scriptFor(request(AgeGroup::Adult, 25)), "limit-out-of-range",
             "nothing may be raised above the trade's limit");
@@ -186,7 +186,7 @@ TEST_CASE("wrong before the bath: no script, no beginning")
             "screening-stops", "until a clinician has cleared it");
 }
 
-TEST_CASE("wrong on paper: courses, readings, scores, bodies and scales that cannot be")
+TEST_CASE("impossible courses, readings, scores, bodies and weighings are refused")
 {
     CourseRequest q;
     q.start = q.today = kToday;

@@ -46,7 +46,7 @@ World halfTheDaysMissed()
 
 } // namespace
 
-TEST_CASE("a rehearsal depends on its seed and not on the threads")
+TEST_CASE("the result of a rehearsal depends on its seed and not on the threads")
 {
     Request r;
     r.people = 12;
@@ -65,7 +65,7 @@ TEST_CASE("a rehearsal depends on its seed and not on the threads")
     CHECK(ran(r).calibration.brier != one.calibration.brier);
 }
 
-TEST_CASE("a body's dry spells are Weibull about its own median, and its chance is even")
+TEST_CASE("simulated dry spells follow a Weibull distribution, and random numbers are uniform")
 {
     // Weibull with median m and shape k: P(T <= m) = 1/2 and P(T <= m * 2^(1/k)) = 3/4, whoever's k
     World w;
@@ -85,7 +85,7 @@ TEST_CASE("a body's dry spells are Weibull about its own median, and its chance 
     CHECK(logMedian == Approx(std::log(10)).margin(4 * 0.6 / std::sqrt(kPeople)));
 }
 
-TEST_CASE("a body left to itself turns clammy, then sweats, and a kept course dries it again")
+TEST_CASE("an untreated site turns clammy, then sweats, and a course dries it again")
 {
     Body body(World{}, Chance(1, 1));
     CHECK(body.skin() == Skin::Dry);
@@ -160,7 +160,7 @@ TEST_CASE("in the default world the forecasts are honest and early treatment pay
     }
 }
 
-TEST_CASE("in worse worlds the forecasts stay near")
+TEST_CASE("in worse worlds the forecasts stay close")
 {
     for (const World& world : {season(), doubleFalseReports(), halfTheDaysMissed()}) {
         Request r;

@@ -35,7 +35,7 @@ Facts courseDone(int hdssBefore, int hdssAfter)
 
 } // namespace
 
-TEST_CASE("a course is gone through day by day, judged at its end and then kept dry")
+TEST_CASE("a course runs day by day, is reviewed at its end and leads to keeping dry")
 {
     auto d = person();
     Course c;
@@ -56,7 +56,7 @@ TEST_CASE("a course is gone through day by day, judged at its end and then kept 
     CHECK(hands(done, kStart + 23).lastSession == kStart + 21);
 }
 
-TEST_CASE("without a response the way leads to the prescriber")
+TEST_CASE("without a response the advice is to ask the prescriber")
 {
     auto d = courseDone(3, 3);
     CHECK(hands(d, kStart + 22).advice == Advice::AskPrescriber);
@@ -65,7 +65,7 @@ TEST_CASE("without a response the way leads to the prescriber")
     CHECK(hands(d, kStart + 23).advice == Advice::AskPrescriber);
 }
 
-TEST_CASE("who does not go on after the course is sent to the prescriber, and told why")
+TEST_CASE("a person who stops after the course is sent to the prescriber with the reason")
 {
     auto done = courseDone(4, 3);
     done.add(ReviewDone{Site::Hands, false}, kStart + 23);
@@ -76,7 +76,7 @@ TEST_CASE("who does not go on after the course is sent to the prescriber, and to
     CHECK(s.reasons.front().kind == ReasonKind::NoResponse);
 }
 
-TEST_CASE("a site says how it is treated")
+TEST_CASE("a site names the kind of session that treats it")
 {
     auto d = person();
     d.session(Site::HandFoot, kStart).session(Site::Armpits, kStart, Waveform::Pulsed);
@@ -87,7 +87,7 @@ TEST_CASE("a site says how it is treated")
     CHECK(sites.at(2).treatedAs == Site::Armpits);
 }
 
-TEST_CASE("no call to treat stands against a stop answer, and a clinician's word lifts it")
+TEST_CASE("a stop answer blocks every call to treat until a clinician clears it")
 {
     auto d = person().session(Site::Hands, kStart);
     const LocalDate late = kStart + 40;
@@ -110,7 +110,7 @@ TEST_CASE("armpits are never treated with a machine that has direct current alon
     CHECK(s.reasons.front().kind == ReasonKind::MachineUnsuited);
 }
 
-TEST_CASE("a call is put off for a day, or until something new is reported")
+TEST_CASE("a call can be put off for a day or until a new report")
 {
     auto d = person().session(Site::Hands, kStart);
     const LocalDate due = *hands(d, kStart).nextSession;
@@ -125,7 +125,7 @@ TEST_CASE("a call is put off for a day, or until something new is reported")
     CHECK(hands(d, due + 6).advice == Advice::FirstDewTopUp);
 }
 
-TEST_CASE("a paused site says nothing")
+TEST_CASE("a paused site gives no advice")
 {
     auto d = person().session(Site::Hands, kStart).add(Pause{Site::Hands, true}, kStart + 1);
     CHECK(hands(d, kStart + 60).stage == Stage::Paused);
@@ -141,7 +141,7 @@ TEST_CASE("the person's own risk moves the due day")
     CHECK(*hands(Facts(d).add(Preference{"risk", "seven"}, kStart), kStart).forecast.due == usual);
 }
 
-TEST_CASE("dearer waiting never calls later, and dearer top-ups never sooner")
+TEST_CASE("a higher cost of waiting never calls later, and a higher cost of top-ups never sooner")
 {
     auto d = person().session(Site::Hands, kStart);
     for (int i = 1; i < 60; ++i) {
@@ -154,7 +154,7 @@ TEST_CASE("dearer waiting never calls later, and dearer top-ups never sooner")
     }
 }
 
-TEST_CASE("what was learned before changes no answer, whatever is added, filled in or put right meanwhile")
+TEST_CASE("the cache changes no answer when facts are added, filled in or corrected")
 {
     std::mt19937 random(11);
     const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
@@ -202,7 +202,7 @@ bool says(const SiteSituation& s, ReasonKind kind)
 
 } // namespace
 
-TEST_CASE("days away push a course's sessions out of them")
+TEST_CASE("sessions of a course move out of days away")
 {
     auto d = person().add(courseFrom(kStart), kStart, 0).session(Site::Hands, kStart);
     CHECK(hands(d, kStart + 1).nextSession == kStart + 1);
@@ -221,7 +221,7 @@ TEST_CASE("a course that does not fit its four weeks says by how much it runs ov
     CHECK(s.course->overrunDays > 0);
 }
 
-TEST_CASE("a course that cannot be planned leads to the prescriber, not to a session")
+TEST_CASE("a course that cannot be planned leads to the prescriber and not to a session")
 {
     Course c = courseFrom(kStart);
     c.plan = CourseTemplate::Prescribed; // and names no days
@@ -232,7 +232,7 @@ TEST_CASE("a course that cannot be planned leads to the prescriber, not to a ses
     CHECK(says(s, ReasonKind::CourseOverrun));
 }
 
-TEST_CASE("a session moved twice stands on the later choice, and a move that no longer fits gives way to the plan")
+TEST_CASE("the later of two moves of a session counts, and a move that no longer fits is ignored")
 {
     auto d = person().add(courseFrom(kStart), kStart, 0);
     d.add(CourseMove{Site::Hands, 1, kStart + 2}, kStart);
@@ -249,7 +249,7 @@ TEST_CASE("a session moved twice stands on the later choice, and a move that no 
     CHECK(hands(others, kStart).nextSession == kStart);
 }
 
-TEST_CASE("scores of other sites and of days to come say nothing of the response")
+TEST_CASE("scores of other sites and of future days do not affect the response")
 {
     auto d = courseDone(4, 2);
     d.add(Hdss{DiarySite::Feet, 4}, kStart + 22).add(Hdss{DiarySite::Hands, 4}, kStart + 23);
@@ -259,7 +259,7 @@ TEST_CASE("scores of other sites and of days to come say nothing of the response
     CHECK(says(hands(courseDone(4, 3), kStart + 22), ReasonKind::ResponseGood));
 }
 
-TEST_CASE("a first score given late counts as the one before")
+TEST_CASE("a first score given late counts as the score before the course")
 {
     auto d = person().add(courseFrom(kStart), kStart, 0).session(Site::Hands, kStart);
     d.add(Hdss{DiarySite::Hands, 3}, kStart + 1);
@@ -272,7 +272,7 @@ TEST_CASE("a first score given late counts as the one before")
     CHECK_FALSE(none.response);
 }
 
-TEST_CASE("a course is looked at by its own review alone")
+TEST_CASE("only its own review ends a course")
 {
     auto d = courseDone(4, 2);
     d.add(ReviewDone{Site::Feet, true}, kStart + 23).add(ReviewDone{Site::Hands, true}, kStart - 1);
@@ -301,7 +301,7 @@ TEST_CASE("wet at rest calls for the course again, wet in the heat does not")
     CHECK_FALSE(says(hands(d, kStart + 4), ReasonKind::ClammyStirred));
 }
 
-TEST_CASE("a call for this evening stands, and one answered before today is as good as new")
+TEST_CASE("a call put off to this evening still holds, and an answer from an earlier day expires")
 {
     auto d = person().session(Site::Hands, kStart);
     const LocalDate due = *hands(d, kStart).nextSession;
@@ -322,7 +322,7 @@ TEST_CASE("a call for this evening stands, and one answered before today is as g
     CHECK(hands(others, due + 1).advice == Advice::Watch);
 }
 
-TEST_CASE("what needs a clinician's word first is told apart from what stops")
+TEST_CASE("answers that need a clinician are told apart from answers that stop")
 {
     auto d = person().session(Site::Hands, kStart);
     d.screened(kStart + 1, {ScreeningRow::EczemaAtSite});
@@ -332,7 +332,7 @@ TEST_CASE("what needs a clinician's word first is told apart from what stops")
     CHECK(s.reasons.front().row == ScreeningRow::EczemaAtSite);
 }
 
-TEST_CASE("a machine unsuited to armpits bars neither the hands nor what calls for no session")
+TEST_CASE("a machine unsuited to armpits blocks neither the hands nor advice without a session")
 {
     Machine m;
     m.name = "invented";
@@ -347,14 +347,14 @@ TEST_CASE("a machine unsuited to armpits bars neither the hands nor what calls f
     CHECK(assess(d.on(kStart + 40)).sites.at(1).advice == Advice::TopUpDue);
 }
 
-TEST_CASE("before anything was done, an answer in the way is told at once")
+TEST_CASE("a blocking answer is shown before the first session")
 {
     auto d = Facts().adult().screened(kStart, {ScreeningRow::MetalIud}).add(SiteUse{Site::Hands, true}, kStart);
     CHECK(hands(d, kStart).stage == Stage::NotStarted);
     CHECK(hands(d, kStart).advice == Advice::Blocked);
 }
 
-TEST_CASE("of several sites the most pressing comes first")
+TEST_CASE("the most urgent of several sites comes first")
 {
     auto d = person().add(SiteUse{Site::Hands, true}, kStart); // not begun
     CHECK(assess(Facts().on(kStart)).first == std::nullopt);
@@ -376,7 +376,7 @@ TEST_CASE("of several sites the most pressing comes first")
     CHECK(assess(stuck.on(kStart + 22)).first == 0U);
 }
 
-TEST_CASE("a call that stands on a stale screening says so")
+TEST_CASE("a call with a stale screening says so")
 {
     auto d = person().session(Site::Hands, kStart);
     const LocalDate late = kStart + 60;
@@ -384,7 +384,7 @@ TEST_CASE("a call that stands on a stale screening says so")
     CHECK_FALSE(says(hands(Facts(d).screened(late - 1), late), ReasonKind::ScreeningStale));
 }
 
-TEST_CASE("a risk that cannot be is not taken, and other choices are no risk")
+TEST_CASE("an impossible risk is ignored, and other settings do not change the risk")
 {
     auto d = person().session(Site::Hands, kStart);
     const auto due = [&](const char* key, const char* value) {
@@ -398,7 +398,7 @@ TEST_CASE("a risk that cannot be is not taken, and other choices are no risk")
     CHECK(due("language", "0.9") == usual);
 }
 
-TEST_CASE("a course looked at before any session: reports alone are read, and an answer to a call is heard")
+TEST_CASE("after a review without any session, reports and answers to calls count")
 {
     auto d = person().add(courseFrom(kStart), kStart, 0).add(ReviewDone{Site::Hands, true}, kStart + 1);
     const auto s = hands(d, kStart + 2);

@@ -30,7 +30,7 @@ std::string dateOf(const Facts& d, int number, const char* today)
 
 } // namespace
 
-TEST_CASE("a session moved by hand stands where it was put")
+TEST_CASE("a session moved by hand stays on its day")
 {
     auto d = onCourse();
     d.add(CourseMove{Site::Hands, 3, day("2026-03-06")}, day("2026-03-02"));
@@ -39,7 +39,7 @@ TEST_CASE("a session moved by hand stands where it was put")
     CHECK(dateOf(d, 3, "2026-03-02") == "2026-03-05"); // the later word counts
 }
 
-TEST_CASE("a moved session that is done leaves the other moves standing")
+TEST_CASE("a moved session that is done does not undo the other moves")
 {
     auto d = onCourse();
     d.add(CourseMove{Site::Hands, 1, day("2026-03-03")}, day("2026-03-02"));
@@ -48,7 +48,7 @@ TEST_CASE("a moved session that is done leaves the other moves standing")
     CHECK(dateOf(d, 4, "2026-03-03") == "2026-03-12");
 }
 
-TEST_CASE("a move of an earlier course does not reach into the next")
+TEST_CASE("a move of an earlier course does not affect the next course")
 {
     auto d = onCourse();
     d.add(CourseMove{Site::Hands, 2, day("2026-04-20")}, day("2026-03-02"));

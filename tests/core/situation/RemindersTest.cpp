@@ -51,7 +51,7 @@ Course course(LocalDate start)
 
 } // namespace
 
-TEST_CASE("the check-in is asked at the person's hour and no more once it is given")
+TEST_CASE("the check-in reminder comes at the person's hour and stops once the check-in is given")
 {
     auto d = person().session(Site::Hands, kStart);
     CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 19, 59)), ReminderKind::CheckIn));
@@ -61,7 +61,7 @@ TEST_CASE("the check-in is asked at the person's hour and no more once it is giv
     CHECK(holds(dueAt(d, at(kStart + 3, 20)), ReminderKind::CheckIn));
 }
 
-TEST_CASE("quiet hours are kept, and what falls into them moves out of them")
+TEST_CASE("no reminder comes in quiet hours, and those that would are moved")
 {
     auto d = person().session(Site::Hands, kStart);
     ReminderSettings s;
@@ -102,7 +102,7 @@ TEST_CASE("quiet hours in the middle of the day begin and end on their minutes")
     CHECK_FALSE(dueAt(d, at(kStart + 2, 15)).empty());
 }
 
-TEST_CASE("a course's sessions are named on their days at the person's hour, and not once they are done")
+TEST_CASE("sessions of a course have a reminder on their day until they are done")
 {
     auto d = person();
     Course c;
@@ -124,7 +124,7 @@ TEST_CASE("a course's sessions are named on their days at the person's hour, and
     CHECK_FALSE(holds(dueAt(d, at(kStart + 1, 18)), ReminderKind::TopUpDue));
 }
 
-TEST_CASE("with a session to come, a screening gone stale is named as well")
+TEST_CASE("a stale screening has a reminder on the day of a session")
 {
     auto d = person();
     Course c;
@@ -135,7 +135,7 @@ TEST_CASE("with a session to come, a screening gone stale is named as well")
     CHECK(holds(dueAt(d, at(kStart + 40, 20)), ReminderKind::Screening));
 }
 
-TEST_CASE("the skin is looked at the day after a session, and not once it was")
+TEST_CASE("the skin check has a reminder on the day after a session until it is done")
 {
     auto d = person().session(Site::Hands, kStart);
     CHECK_FALSE(holds(dueAt(d, at(kStart, 21)), ReminderKind::SkinCheck));
@@ -144,7 +144,7 @@ TEST_CASE("the skin is looked at the day after a session, and not once it was")
     CHECK_FALSE(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
 }
 
-TEST_CASE("a due top-up is named on its day, ever more rarely after, and withdrawn by a session")
+TEST_CASE("a due top-up has a reminder on its day, then ever more rarely, until a session")
 {
     auto d = person().session(Site::Hands, kStart);
     const LocalDate due = *assess(d.on(kStart)).sites.at(0).nextSession;
@@ -157,7 +157,7 @@ TEST_CASE("a due top-up is named on its day, ever more rarely after, and withdra
     CHECK_FALSE(holds(dueAt(d, at(due, 21)), ReminderKind::TopUpDue));
 }
 
-TEST_CASE("clamminess noticed is a reminder of its own, in the morning")
+TEST_CASE("first dew has a reminder of its own in the morning")
 {
     auto d = person().session(Site::Hands, kStart);
     for (int i = 8; i <= 9; ++i)
@@ -166,7 +166,7 @@ TEST_CASE("clamminess noticed is a reminder of its own, in the morning")
     CHECK_FALSE(holds(dueAt(d, at(kStart + 10, 21)), ReminderKind::TopUpDue));
 }
 
-TEST_CASE("nothing is said twice of one cause on one day, and what was dismissed stays away")
+TEST_CASE("one cause gives one reminder a day, and a dismissed reminder does not return")
 {
     auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
     std::set<std::string> keys;
@@ -189,7 +189,7 @@ TEST_CASE("a snoozed reminder comes back at its hour")
     CHECK(holds(dueAt(d, at(kStart + 1, 15)), ReminderKind::SkinCheck));
 }
 
-TEST_CASE("during a session, and with reminders off, nothing is said")
+TEST_CASE("there are no reminders during a session or with reminders off")
 {
     auto d = person().session(Site::Hands, kStart);
     CHECK_FALSE(dueAt(d, at(kStart + 1, 20)).empty());
@@ -205,7 +205,7 @@ TEST_CASE("during a session, and with reminders off, nothing is said")
     CHECK(dueAt(d.add(off, kStart), at(kStart + 1, 20)).empty());
 }
 
-TEST_CASE("the check-in of a day is one reminder, however many sites are still open")
+TEST_CASE("the check-in of a day is one reminder for all open sites")
 {
     auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
     const auto key = [&] {
@@ -221,7 +221,7 @@ TEST_CASE("the check-in of a day is one reminder, however many sites are still o
     CHECK(key() == "none");
 }
 
-TEST_CASE("a reminder stands from the beginning of its day until it is done, in quiet hours too")
+TEST_CASE("a reminder is standing from the start of its day until it is done, also in quiet hours")
 {
     auto d = person().session(Site::Hands, kStart);
     const auto stands = [&](int hour) {
@@ -235,7 +235,7 @@ TEST_CASE("a reminder stands from the beginning of its day until it is done, in 
     CHECK_FALSE(stands(23));
 }
 
-TEST_CASE("a paused site is reminded of nothing, and the others go on by themselves")
+TEST_CASE("a paused site has no reminders, and other sites keep theirs")
 {
     auto d = person().session(Site::Hands, kStart).add(Pause{Site::Hands, true}, kStart + 1);
     CHECK(upcomingAt(d, at(kStart + 1, 6)).empty());
@@ -246,7 +246,7 @@ TEST_CASE("a paused site is reminded of nothing, and the others go on by themsel
         CHECK(r.site == DiarySite::Feet);
 }
 
-TEST_CASE("where quiet ends as it begins there is none")
+TEST_CASE("there are no quiet hours if they end when they begin")
 {
     auto d = person().session(Site::Hands, kStart);
     ReminderSettings s;
@@ -258,7 +258,7 @@ TEST_CASE("where quiet ends as it begins there is none")
     CHECK(holds(dueAt(d, at(kStart + 2, 22)), ReminderKind::CheckIn));
 }
 
-TEST_CASE("no session is named while an answer stands against it")
+TEST_CASE("a blocked session has no reminder")
 {
     auto d = person().add(course(kStart), kStart, 0);
     CHECK(holds(dueAt(d, at(kStart, 21)), ReminderKind::CourseSession));
@@ -268,7 +268,7 @@ TEST_CASE("no session is named while an answer stands against it")
     CHECK(holds(next, ReminderKind::CheckIn));
 }
 
-TEST_CASE("a course whose days cannot be read names no session")
+TEST_CASE("a course with unreadable days has no session reminder")
 {
     Course c = course(kStart);
     c.plan = CourseTemplate::Prescribed;
@@ -279,7 +279,7 @@ TEST_CASE("a course whose days cannot be read names no session")
     CHECK(holds(next, ReminderKind::CheckIn));
 }
 
-TEST_CASE("a call put off until tomorrow comes at the session hour, and one refused stays away")
+TEST_CASE("a call put off until tomorrow comes at the hour for sessions, and a declined call does not return")
 {
     auto d = person().session(Site::Hands, kStart);
     const LocalDate due = *assess(d.on(kStart)).sites.at(0).nextSession;
@@ -296,7 +296,7 @@ TEST_CASE("a call put off until tomorrow comes at the session hour, and one refu
     CHECK(namedOn(never, due, 25, ReminderKind::TopUpDue).empty());
 }
 
-TEST_CASE("clamminess noticed fades like any call, comes in the evening where that was chosen, and waits where put off")
+TEST_CASE("reminders of first dew become rarer, come in the evening if chosen and wait if put off")
 {
     auto d = person().session(Site::Hands, kStart);
     for (int i = 8; i <= 9; ++i)
@@ -313,7 +313,7 @@ TEST_CASE("clamminess noticed fades like any call, comes in the evening where th
     CHECK(holds(dueAt(tomorrow, at(called + 4, 18)), ReminderKind::FirstDew));
 }
 
-TEST_CASE("another site's skin is not this one's")
+TEST_CASE("a skin check of another site does not count")
 {
     auto d = person().session(Site::Hands, kStart);
     d.add(SideEffect{DiarySite::Feet, {SkinFinding::Fine}, ""}, kStart + 1);
@@ -321,8 +321,7 @@ TEST_CASE("another site's skin is not this one's")
     CHECK(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
 }
 
-TEST_CASE(
-    "the score is asked a week after the last in a course, a month after it in keeping dry, and weekly until given")
+TEST_CASE("the score is due a week after the last in a course, a month later when keeping dry, and weekly until given")
 {
     const auto inCourse = person().add(course(kStart), kStart, 0);
     CHECK(namedOn(inCourse, kStart, 16, ReminderKind::HdssDue) == std::vector{7, 14});
@@ -338,7 +337,7 @@ TEST_CASE(
     CHECK(namedOn(chosen, kStart, 3, ReminderKind::HdssDue).empty());
 }
 
-TEST_CASE("a finished course is to be looked at from the day after its last session, weekly until it was")
+TEST_CASE("a finished course has a review reminder from the day after its last session, weekly until reviewed")
 {
     auto d = person().add(course(kStart), kStart, 0);
     for (const int n : {1, 2, 4, 7, 10, 15})
@@ -350,7 +349,7 @@ TEST_CASE("a finished course is to be looked at from the day after its last sess
     CHECK(namedOn(d, kStart + 23, 16, ReminderKind::PrescriberReview).empty());
 }
 
-TEST_CASE("the prescriber's own day of review is named on that day alone")
+TEST_CASE("the prescriber's review day has a reminder on that day only")
 {
     auto d = person().session(Site::Hands, kStart);
     CareSheet sheet;
@@ -362,7 +361,7 @@ TEST_CASE("the prescriber's own day of review is named on that day alone")
     CHECK(count(upcomingAt(d, at(kStart, 6)), ReminderKind::PrescriberReview) == 1);
 }
 
-TEST_CASE("cells that last for one more session at most are named on the days of sessions")
+TEST_CASE("cells that last at most one more session have a reminder on session days")
 {
     auto d = person().add(course(kStart), kStart, 0);
     Machine m;
@@ -381,7 +380,7 @@ TEST_CASE("cells that last for one more session at most are named on the days of
     CHECK_FALSE(holds(dueAt(d, at(kStart + 3, 21)), ReminderKind::Cells));
 }
 
-TEST_CASE("a back-up is named on the first of each month, where that was asked for")
+TEST_CASE("the back-up has a reminder on the first of each month if the person wants it")
 {
     auto d = person().session(Site::Hands, kStart);
     CHECK(count(upcomingAt(d, at(day("2026-01-20"), 6)), ReminderKind::BackUp) == 0);
@@ -395,7 +394,7 @@ TEST_CASE("a back-up is named on the first of each month, where that was asked f
     CHECK(r->key == "back-up:2026-02-01");
 }
 
-TEST_CASE("a reminder snoozed into quiet hours waits for their end, and no other moves with it")
+TEST_CASE("a reminder snoozed into quiet hours waits for their end, and the others do not move")
 {
     auto d = person().session(Site::Hands, kStart);
     const auto due = dueAt(d, at(kStart + 1, 21));
@@ -412,7 +411,7 @@ TEST_CASE("a reminder snoozed into quiet hours waits for their end, and no other
     CHECK(dueAt(kept, at(kStart + 1, 21)).size() == 2);
 }
 
-TEST_CASE("of many reminders to come, the first sixty are given")
+TEST_CASE("the list of future reminders ends after sixty")
 {
     auto d = person();
     for (const Site site : {Site::Hands, Site::Feet, Site::Armpits}) {
@@ -430,7 +429,7 @@ TEST_CASE("of many reminders to come, the first sixty are given")
     CHECK(next.back().at.date < kStart + 20);
 }
 
-TEST_CASE("keeping dry without a session there is no top-up to name")
+TEST_CASE("without any session there is no top-up reminder")
 {
     const auto d = person().add(course(kStart), kStart, 0).add(ReviewDone{Site::Hands, true}, kStart + 1);
     const auto next = upcomingAt(d, at(kStart + 2, 6));
@@ -439,7 +438,7 @@ TEST_CASE("keeping dry without a session there is no top-up to name")
     CHECK_FALSE(holds(next, ReminderKind::SkinCheck));
 }
 
-TEST_CASE("wet at rest is named as clamminess noticed is")
+TEST_CASE("wet at rest has the same reminder as first dew")
 {
     auto d = person().session(Site::Hands, kStart).checkIn(DiarySite::Hands, kStart + 9, Level::Wet);
     CHECK(holds(dueAt(d, at(kStart + 10, 7)), ReminderKind::FirstDew));

@@ -56,7 +56,7 @@ bool gives(const SiteSituation& s, ReasonKind kind)
 
 } // namespace
 
-TEST_CASE("a fresh user: nobody is told to top up who has not begun")
+TEST_CASE("a new user is not told to top up")
 {
     const auto s = assess(person().add(SiteUse{Site::Hands, true}, kStart).on(kStart)).sites.at(0);
     CHECK(s.stage == Stage::NotStarted);
@@ -64,13 +64,13 @@ TEST_CASE("a fresh user: nobody is told to top up who has not begun")
     CHECK_FALSE(s.forecast.due);
 }
 
-TEST_CASE("a fresh user's one clammy day before any course calls for nothing but a beginning")
+TEST_CASE("one clammy day before any course leads only to the first course")
 {
     const auto s = assess(person().checkIn(kHands, kStart, Level::Dripping).on(kStart)).sites.at(0);
     CHECK(s.stage == Stage::NotStarted);
 }
 
-TEST_CASE("day 9 of a usual 14, clammy at rest: earlier than usual, but clammy at rest is the sign; top up today")
+TEST_CASE("day 9 of a usual 14, clammy at rest: top up today")
 {
     Regular r(6, 13);
     r.dryUntil(8);
@@ -82,7 +82,7 @@ TEST_CASE("day 9 of a usual 14, clammy at rest: earlier than usual, but clammy a
     CHECK(s.nextSession == r.last + 9);
 }
 
-TEST_CASE("day 9 of a usual 14, clammy in the heat: anybody's hands are; look again tomorrow")
+TEST_CASE("day 9 of a usual 14, clammy in the heat: watch until tomorrow")
 {
     Regular r(6, 13);
     r.dryUntil(8);
@@ -96,7 +96,7 @@ TEST_CASE("day 9 of a usual 14, clammy in the heat: anybody's hands are; look ag
     CHECK(r.on(10).forecast.today.dry > 0.9);
 }
 
-TEST_CASE("two hot clammy days: once may be the heat, twice is the sweating coming back")
+TEST_CASE("two hot clammy days in a row call for a top-up")
 {
     Regular r(6, 13);
     r.dryUntil(8);
@@ -107,7 +107,7 @@ TEST_CASE("two hot clammy days: once may be the heat, twice is the sweating comi
     CHECK(s.reasons.front().kind == ReasonKind::ClammyTwice);
 }
 
-TEST_CASE("wet at once, at rest: it is fully back, and one top-up will not do")
+TEST_CASE("wet at rest without a clammy day restarts the course")
 {
     Regular r(6, 13);
     r.dryUntil(5);
@@ -117,7 +117,7 @@ TEST_CASE("wet at once, at rest: it is fully back, and one top-up will not do")
     CHECK(s.advice == Advice::RestartCourse);
 }
 
-TEST_CASE("wet after sport is no relapse: look again tomorrow")
+TEST_CASE("wet after sport is not a relapse: watch until tomorrow")
 {
     Regular r(6, 13);
     r.dryUntil(5);
@@ -126,7 +126,7 @@ TEST_CASE("wet after sport is no relapse: look again tomorrow")
     CHECK(r.on(6).advice == Advice::Watch);
 }
 
-TEST_CASE("ten days past due without a word: the top-up is due, whatever was not written down")
+TEST_CASE("ten days past due without a report: the top-up is due")
 {
     Regular r(6, 13);
     const auto due = *r.on(0).forecast.due;
@@ -138,7 +138,7 @@ TEST_CASE("ten days past due without a word: the top-up is due, whatever was not
     CHECK(s.forecast.today.dry < 0.2);
 }
 
-TEST_CASE("clammy the day after a session: let the skin settle and look again; clammy once more, treat again")
+TEST_CASE("clammy on the day after a session: watch; clammy again: top up")
 {
     Regular r(6, 13);
     r.diary.checkIn(kHands, r.last + 1, Level::Clammy);
@@ -147,7 +147,7 @@ TEST_CASE("clammy the day after a session: let the skin settle and look again; c
     CHECK(r.on(2).advice == Advice::FirstDewTopUp);
 }
 
-TEST_CASE("hands clammy, feet dry: treat the hands and leave the feet alone")
+TEST_CASE("hands clammy, feet dry: treat only the hands")
 {
     Regular r(6, 13);
     r.diary.session(Site::Feet, r.last);
@@ -160,7 +160,7 @@ TEST_CASE("hands clammy, feet dry: treat the hands and leave the feet alone")
     CHECK(all.first == std::size_t{0});
 }
 
-TEST_CASE("who has always lasted a week is due before the week is over, not at ten days like everybody")
+TEST_CASE("a person with spells of a week is due within the week, not after the usual ten days")
 {
     const Regular r(10, 6);
     const int due = *r.on(0).forecast.due - r.last;
@@ -171,7 +171,7 @@ TEST_CASE("who has always lasted a week is due before the week is over, not at t
     CHECK(r.on(due).advice == Advice::TopUpDue);
 }
 
-TEST_CASE("who has always lasted a month is left in peace for three weeks")
+TEST_CASE("a person with spells of a month is not called for three weeks")
 {
     Regular r(10, 29);
     const int due = *r.on(0).forecast.due - r.last;
@@ -182,7 +182,7 @@ TEST_CASE("who has always lasted a month is left in peace for three weeks")
     CHECK(r.on(20).nextSession > r.last + 20);
 }
 
-TEST_CASE("short spells in summer, long ones in winter: the forecast follows, and two clammy days are heard at once")
+TEST_CASE("the forecast follows short summer and long winter spells, and two clammy days call at once")
 {
     Regular r(12, 20);
     const int winter = *r.on(0).forecast.due - r.last;
@@ -207,7 +207,7 @@ TEST_CASE("short spells in summer, long ones in winter: the forecast follows, an
     CHECK(*r.on(0).forecast.due - r.last > september + 2);
 }
 
-TEST_CASE("a diary filled in afterwards, in any order, tells what one kept daily tells")
+TEST_CASE("a diary filled in later in any order gives the same situation as one kept daily")
 {
     Regular r(6, 13);
     r.dryUntil(8);
@@ -221,7 +221,7 @@ TEST_CASE("a diary filled in afterwards, in any order, tells what one kept daily
     CHECK(filled.forecast.today.dry == kept.forecast.today.dry);
 }
 
-TEST_CASE("a slip of the finger put right is as if it had never been")
+TEST_CASE("a corrected check-in gives the same situation as a right one")
 {
     Regular r(6, 13);
     r.dryUntil(8);
@@ -240,7 +240,7 @@ TEST_CASE("a slip of the finger put right is as if it had never been")
     CHECK(*after.forecast.due >= *before.forecast.due);
 }
 
-TEST_CASE("during the first course the diary calls for no top-up: the course goes on as planned")
+TEST_CASE("during the first course the diary calls for no top-up")
 {
     auto d = person();
     Course c;
@@ -253,7 +253,7 @@ TEST_CASE("during the first course the diary calls for no top-up: the course goe
     CHECK((s.advice == Advice::None || s.advice == Advice::DoCourseSession));
 }
 
-TEST_CASE("one stray clammy word in the first days of a long rhythm does not send anybody to the bath")
+TEST_CASE("one clammy report early in a long rhythm does not call for a session")
 {
     Regular r(8, 29);
     r.dryUntil(3);

@@ -43,7 +43,7 @@ std::string told(const Situation& s)
 
 } // namespace
 
-TEST_CASE("a clock set back: what is dated ahead waits for its day, and then counts")
+TEST_CASE("after the clock is set back, facts dated ahead count from their day on")
 {
     std::mt19937 random(29);
     for (int round = 0; round < 20; ++round) {
@@ -71,7 +71,7 @@ TEST_CASE("a clock set back: what is dated ahead waits for its day, and then cou
     }
 }
 
-TEST_CASE("a clock set back does not take a stop answer away, nor the rest of the skin")
+TEST_CASE("after the clock is set back, a stop answer and the rest of the skin still hold")
 {
     const auto code = [](const Facts& d, LocalDate on) {
         const auto may = mayBegin(d.on(on), Site::Hands, Waveform::Direct);
@@ -95,14 +95,14 @@ TEST_CASE("a clock set back does not take a stop answer away, nor the rest of th
     CHECK(code(west, kStart + 2).empty());
 }
 
-TEST_CASE("a screening answered ahead of the calendar has to be answered again")
+TEST_CASE("a screening dated ahead has to be answered again")
 {
     auto d = Facts().adult().screened(kStart + 3);
     CHECK(assess(d.on(kStart)).screeningDue == ScreeningDue::Full);
     CHECK(assess(d.on(kStart + 3)).screeningDue == ScreeningDue::None);
 }
 
-TEST_CASE("a day had twice keeps its wettest word, and a day left out is no gap of two")
+TEST_CASE("a day lived twice keeps its wettest report, and a skipped day does not separate two reports")
 {
     auto d = person().session(Site::Hands, kStart);
     for (int i = 1; i < 9; ++i)
@@ -119,7 +119,7 @@ TEST_CASE("a day had twice keeps its wettest word, and a day left out is no gap 
     CHECK(s.reasons.front().kind == ReasonKind::ClammyTwice);
 }
 
-TEST_CASE("a reminder dismissed on a day had twice stays away the second time")
+TEST_CASE("a reminder dismissed on a day lived twice does not return the second time")
 {
     auto d = person().add(Hdss{kHands, 2}, kStart, 0).session(Site::Hands, kStart);
     const LocalTime evening{kStart + 2, {20 * 60}};
@@ -131,7 +131,7 @@ TEST_CASE("a reminder dismissed on a day had twice stays away the second time")
             CHECK(r.key != due.front().key);
 }
 
-TEST_CASE("a course over the leap day counts it as a day like any other")
+TEST_CASE("a course counts the leap day like any other day")
 {
     // 2028 is a leap year: the seven sessions of days 1, 2, 4, 7, 10, 15 and 22, counted on the calendar by hand
     auto d = Facts().adult().screened(day("2028-02-20"));
@@ -155,7 +155,7 @@ TEST_CASE("a course over the leap day counts it as a day like any other")
     CHECK(assess(young.on(day("2026-03-01"))).age == AgeGroup::Adult);
 }
 
-TEST_CASE("unopened for 29 days: the screening is stale, nothing is piled up, and what is due is called for once")
+TEST_CASE("after 29 days unopened, the screening is stale and each due reminder comes once")
 {
     auto d = person().add(Hdss{kHands, 2}, kStart, 0).session(Site::Hands, kStart);
     d.checkIn(kHands, kStart, Level::Dry);

@@ -130,7 +130,7 @@ TEST_CASE("told: a first course with a day missed, a week away, a move by hand, 
     build::checkTold("course", lines);
 }
 
-TEST_CASE("told: dampness comes back in every way it can, and the call is answered in every way")
+TEST_CASE("told: every way in which dampness returns, and every answer to the call")
 {
     struct Report {
         int after;
@@ -173,7 +173,7 @@ TEST_CASE("told: dampness comes back in every way it can, and the call is answer
     build::checkTold("dampness", lines);
 }
 
-TEST_CASE("told: a rhythm by the forecast alone, its answers, and a risk of the person's own")
+TEST_CASE("told: a rhythm by the forecast alone, its answers and a personal risk")
 {
     std::vector<std::string> lines;
     auto d = person().session(Site::Feet, kStart).session(Site::Feet, kStart + 9).session(Site::Feet, kStart + 20);
@@ -237,7 +237,7 @@ TEST_CASE("told: what bars a session, what is paused, and what matters first of 
     build::checkTold("bars", lines);
 }
 
-TEST_CASE("told: hours of reminders, quiet ones, and what was handled")
+TEST_CASE("told: hours of reminders, quiet hours and handled reminders")
 {
     std::vector<std::string> lines;
     const auto base = person().session(Site::Hands, kStart).add(Hdss{DiarySite::Hands, 2}, kStart);

@@ -30,7 +30,7 @@ const SiteContents& of(const Contents& c, DiarySite site)
 
 } // namespace
 
-TEST_CASE("The page counts what lies within its days, the first and the last included")
+TEST_CASE("the page counts its days including the first and the last")
 {
     Facts d;
     d.adult().screened(day("2026-01-01"));
@@ -62,7 +62,7 @@ TEST_CASE("The page counts what lies within its days, the first and the last inc
     CHECK(hands.line.front() == std::pair{day("2026-02-01"), Level::Dry});
 }
 
-TEST_CASE("Highest current and mean charge are of the sessions that say them, done or broken off")
+TEST_CASE("highest current and mean charge cover all sessions that state them, completed or stopped early")
 {
     Facts d;
     d.adult();
@@ -84,7 +84,7 @@ TEST_CASE("Highest current and mean charge are of the sessions that say them, do
     CHECK_FALSE(bare.sites.front().meanCharge);
 }
 
-TEST_CASE("Sessions stand by the day they happened, however late they were written down")
+TEST_CASE("sessions are listed by the day they happened, not by the day they were recorded")
 {
     Facts d;
     d.adult().session(Site::Hands, day("2026-02-20")).session(Site::Feet, day("2026-02-10"));
@@ -93,7 +93,7 @@ TEST_CASE("Sessions stand by the day they happened, however late they were writt
     CHECK(c.sessions[0].payload.site == Site::Feet);
 }
 
-TEST_CASE("A health question counts by its latest answer until the last day")
+TEST_CASE("the latest answer up to the last day counts for a health question")
 {
     Facts d;
     CHECK_FALSE(contentsFor(d.on(day("2026-02-28")), day("2026-02-01")).screened);
@@ -111,7 +111,7 @@ TEST_CASE("A health question counts by its latest answer until the last day")
     CHECK_FALSE(contentsFor(d.on(day("2025-12-31")), day("2025-01-01")).screened);
 }
 
-TEST_CASE("Course, machine and weighings are on the page")
+TEST_CASE("the page holds course, machine and weighings")
 {
     Facts d;
     d.adult().screened(day("2026-02-01"));

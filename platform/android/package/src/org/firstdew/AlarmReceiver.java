@@ -4,7 +4,7 @@ import android.content.BroadcastReceiver;
 import android.content.Context;
 import android.content.Intent;
 
-/** A reminder's alarm rings. Not exported: only the system calls it, through our own pending intent. */
+/** Receives the alarm of a reminder. Not exported, because only the system calls it, through our pending intent. */
 public final class AlarmReceiver extends BroadcastReceiver {
     @Override
     public void onReceive(Context context, Intent intent) {

@@ -10,8 +10,8 @@ import org.json.JSONException;
 import org.json.JSONObject;
 
 /**
- * The person answers on the notification. The answer is kept with its time; the app writes it into the record when it
- * next runs, so that there is one writer of the record.
+ * Receives an answer given on a notification and stores it with its time. The app writes it into the record when it
+ * runs next, so that the record has only one writer.
  */
 public final class AnswerReceiver extends BroadcastReceiver {
     @Override

@@ -8,17 +8,17 @@ import android.content.pm.ServiceInfo;
 import android.os.Build;
 import android.os.IBinder;
 
-/** Keeps the app alive while a bath runs, with its countdown in a notification that stays. */
+/** Keeps the app alive during a session and shows its countdown in a permanent notification. */
 public final class BathService extends Service {
     private static final int ID = 2;
 
-    /** Starts it, or brings what it shows up to date. {@code endMillis} is when the step ends; 0 where it has no end. */
+    /** Starts the service or updates it. {@code endMillis} is the end of the step; 0 if it has none. */
     static void show(Context context, String title, String text, long endMillis) {
         context.startForegroundService(
             new Intent(context, BathService.class).putExtra("title", title).putExtra("text", text).putExtra("end", endMillis));
     }
 
-    /** Ends it, and looks for reminders that waited for the end. */
+    /** Ends the service and shows reminders that waited for the end. */
     static void end(Context context) {
         context.stopService(new Intent(context, BathService.class));
         new Held(context).setBathRunning(false);
@@ -34,7 +34,7 @@ public final class BathService extends Service {
             startForeground(ID, notice, ServiceInfo.FOREGROUND_SERVICE_TYPE_MEDIA_PLAYBACK);
         else
             startForeground(ID, notice);
-        // Not started again by the system after a kill: only the app knows where the bath stood, and it asks the person.
+        // The system must not restart it after a kill: only the app knows the state of the session, and it asks the person.
         return START_NOT_STICKY;
     }
 

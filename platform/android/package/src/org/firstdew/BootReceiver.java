@@ -7,7 +7,7 @@ import android.content.Intent;
 
 import java.util.Set;
 
-/** The system forgot our alarms, or its clock, its zone or its leave to ring on time changed: set them again. */
+/** Sets the alarms again after a restart or a change of the clock, the zone or the permission for exact alarms. */
 public final class BootReceiver extends BroadcastReceiver {
     private static final Set<String> CAUSES = Set.of(Intent.ACTION_BOOT_COMPLETED, Intent.ACTION_MY_PACKAGE_REPLACED,
         Intent.ACTION_TIME_CHANGED, Intent.ACTION_TIMEZONE_CHANGED,
@@ -18,7 +18,7 @@ public final class BootReceiver extends BroadcastReceiver {
         if (!CAUSES.contains(intent.getAction()))
             return;
         if (Intent.ACTION_BOOT_COMPLETED.equals(intent.getAction()))
-            // No bath outlives a restart of the phone.
+            // A restart of the phone ends every session.
             new Held(context).setBathRunning(false);
         new Reminders(context).rearm();
     }

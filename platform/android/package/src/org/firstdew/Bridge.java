@@ -13,16 +13,16 @@ import java.util.List;
 import org.json.JSONArray;
 import org.json.JSONObject;
 
-/** The one door between the app's C++ and this side: a verb and a JSON document in, a JSON document out. */
+/** The only entry from C++ to Java: a verb and a JSON document in, a JSON document out. */
 public final class Bridge {
     private Bridge() {}
 
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
      * {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
-     * The answer is ASCII alone, since JNI's own encoding is not quite UTF-8.
+     * The answer is ASCII only, because JNI uses modified UTF-8.
      *
-     * @throws Exception where it could not be done; the caller is told
+     * @throws Exception if the verb fails; C++ reports it
      */
     public static String ask(Context context, String verb, String document) throws Exception {
         return ascii(answer(context, verb, new JSONObject(document)).toString());
@@ -84,7 +84,7 @@ public final class Bridge {
         return new JSONObject().put("exact", reminders.exact()).put("allowed", new Notices(context).allowed());
     }
 
-    /** Asks the person for leave to notify, where the system wants it asked for. */
+    /** Asks the person for permission to notify, on systems that require it. */
     private static void askLeave(Context context) {
         if (context instanceof Activity && Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
             ((Activity) context).requestPermissions(new String[] {Manifest.permission.POST_NOTIFICATIONS}, 1);
@@ -102,7 +102,7 @@ public final class Bridge {
         });
     }
 
-    /** The list of recent apps shows nothing of the record. The person's own screenshots stay possible where the system can tell. */
+    /** Hides the record in the list of recent apps. Screenshots stay possible on systems that can tell them apart. */
     private static void veil(Context context) {
         if (!(context instanceof Activity))
             return;

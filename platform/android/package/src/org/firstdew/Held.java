@@ -15,12 +15,12 @@ import org.json.JSONException;
 import org.json.JSONObject;
 
 /**
- * What is held while the app is closed, in the app's own preferences: the reminders wanted, those shown already, the
- * person's words for channels, and answers given from notifications that the app has not yet taken in.
- * Written with commit(), so that it is there after the process is killed.
+ * What the app's preferences hold while the app is closed: the wanted reminders, the keys already shown, the names of
+ * the channels, and answers from notifications that the app has not read yet.
+ * Uses commit(), so that a killed process loses nothing.
  */
 final class Held {
-    /** Longer than any bath; our own choice. */
+    /** Longer than any session (our own choice). */
     static final long BATH_MILLIS = 2 * 60 * 60 * 1000L;
     private static final String FILE = "held";
     private final SharedPreferences kept;
@@ -29,7 +29,7 @@ final class Held {
         kept = context.getSharedPreferences(FILE, Context.MODE_PRIVATE);
     }
 
-    /** By key, in the order in which they were wanted. */
+    /** By key, in the order in which the app asked for them. */
     Map<String, Reminder> wanted() {
         Map<String, Reminder> out = new LinkedHashMap<>();
         try {
@@ -39,7 +39,7 @@ final class Held {
                 out.put(r.key, r);
             }
         } catch (JSONException | RuntimeException damaged) {
-            // The app says anew what it wants each time that it opens.
+            // The app sends its reminders again each time it opens.
             return new LinkedHashMap<>();
         }
         return out;
@@ -70,7 +70,7 @@ final class Held {
         setShown(shown);
     }
 
-    /** The words of a channel or a line in the person's language; the id itself before the app has said any. */
+    /** The text of an id in the person's language, or the id itself before the app has sent any texts. */
     String word(String id) {
         return kept.getString("word." + id, id);
     }
@@ -84,7 +84,7 @@ final class Held {
         edit.commit();
     }
 
-    /** Each step of a bath says so anew; one that has said nothing for hours was killed with the app. */
+    /** Each step of a session renews this. A session without a new step for hours was killed with the app. */
     boolean bathRunning() {
         long silent = Now.millis() - kept.getLong("bath", Long.MIN_VALUE / 2);
         return silent >= 0 && silent < BATH_MILLIS;
@@ -97,7 +97,7 @@ final class Held {
             kept.edit().remove("bath").commit();
     }
 
-    /** The place that a tapped notification is about, once. */
+    /** Returns the place of a tapped notification and forgets it. */
     String takePlace() {
         String place = kept.getString("place", "");
         kept.edit().remove("place").commit();
@@ -122,7 +122,7 @@ final class Held {
         }
     }
 
-    /** Forgets the first {@code count} answers: those that the app has written into the record. */
+    /** Drops the first {@code count} answers, which the app has written into the record. */
     void dropAnswers(int count) {
         JSONArray all = answers();
         List<Object> rest = new ArrayList<>();

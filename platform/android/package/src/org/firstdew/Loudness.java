@@ -5,14 +5,14 @@ import android.media.AudioAttributes;
 import android.media.AudioFocusRequest;
 import android.media.AudioManager;
 
-/** Has other programs play softly while a bath is led by voice. */
+/** Asks other programs to play softly while the voice leads a session. */
 final class Loudness {
-    /** One for the process: only the request that was granted can be given back. */
+    /** One for the process, because only the granted request can be returned. */
     private static final AudioFocusRequest REQUEST =
         new AudioFocusRequest.Builder(AudioManager.AUDIOFOCUS_GAIN_TRANSIENT_MAY_DUCK)
             .setAudioAttributes(new AudioAttributes.Builder().setUsage(AudioAttributes.USAGE_MEDIA)
                 .setContentType(AudioAttributes.CONTENT_TYPE_SPEECH).build())
-            .setOnAudioFocusChangeListener(change -> { }) // a call that takes it away also takes the speaker; the screen goes on
+            .setOnAudioFocusChangeListener(change -> { }) // a phone call takes the speaker too, and the screen continues
             .build();
     private final AudioManager audio;
 

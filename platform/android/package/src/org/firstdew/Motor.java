@@ -10,7 +10,7 @@ import android.os.Vibrator;
 import org.json.JSONArray;
 import org.json.JSONException;
 
-/** What makes the phone shake. */
+/** The vibration motor. */
 final class Motor {
     private static final int ONCE = -1;
     private final Vibrator vibrator;
@@ -23,7 +23,7 @@ final class Motor {
         return vibrator != null && vibrator.hasVibrator();
     }
 
-    /** Milliseconds still and shaking in turn, in place of what runs; none: ends what runs. */
+    /** Starts alternating pauses and vibrations in milliseconds. An empty list ends the vibration. */
     void shake(JSONArray timings) throws JSONException {
         if (!present())
             return;
@@ -36,8 +36,8 @@ final class Motor {
         run(VibrationEffect.createWaveform(millis, ONCE));
     }
 
-    /** As an alarm: felt with the screen off and in a phone that is set to be silent, since a current may be running. */
-    @SuppressWarnings("deprecation") // what phones before Android 13 have
+    /** Vibrates as an alarm does: also with the screen off and in silent mode, because a current may be flowing. */
+    @SuppressWarnings("deprecation") // needed before Android 13
     private void run(VibrationEffect effect) {
         if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
             vibrator.vibrate(effect, VibrationAttributes.createForUsage(VibrationAttributes.USAGE_ALARM));

@@ -11,7 +11,7 @@ import android.net.Uri;
 
 import java.util.Map;
 
-/** The notifications themselves: two channels, and the buttons on a reminder. */
+/** Shows the notifications: two channels, and the buttons on a reminder. */
 final class Notices {
     static final String REMINDERS = "reminders";
     static final String BATH = "bath";
@@ -28,13 +28,13 @@ final class Notices {
         manager = context.getSystemService(NotificationManager.class);
     }
 
-    /** Makes the channels, or renames them when the person's language changed. Says so where alarms may come late. */
+    /** Creates the channels or renames them after a change of language. The description says if alarms may be late. */
     void makeChannels(boolean exact) {
         NotificationChannel reminders =
             new NotificationChannel(REMINDERS, held.word("channel-reminders"), NotificationManager.IMPORTANCE_HIGH);
         reminders.setDescription(exact ? "" : held.word("may-come-late"));
         manager.createNotificationChannel(reminders);
-        // Without sound: the bath speaks for itself.
+        // Silent, because the session has its own voice.
         manager.createNotificationChannel(
             new NotificationChannel(BATH, held.word("channel-bath"), NotificationManager.IMPORTANCE_LOW));
     }
@@ -48,7 +48,7 @@ final class Notices {
         manager.notify(r.key, ID, notice.build());
     }
 
-    /** Several came while the phone was off: one line for all. */
+    /** Shows one notification for several reminders that came due while the phone was off. */
     void showMissed() {
         makeChannels(new Reminders(context).exact());
         manager.notify(MISSED, ID, common(held.word("missed-title"), held.word("missed-text")).setContentIntent(open("today", MISSED)).build());
@@ -62,12 +62,12 @@ final class Notices {
         withdraw(MISSED);
     }
 
-    /** Whether the person lets the app show notifications at all. */
+    /** Whether the person allows notifications. */
     boolean allowed() {
         return manager.areNotificationsEnabled();
     }
 
-    /** The running bath, with its countdown drawn by the system itself. */
+    /** The running session. The system draws the countdown. */
     Notification bath(String title, String text, long endMillis) {
         makeChannels(new Reminders(context).exact());
         Notification.Builder notice = new Notification.Builder(context, BATH).setSmallIcon(icon()).setContentTitle(title).setContentText(text)
@@ -80,7 +80,7 @@ final class Notices {
     private Notification.Builder common(String title, String text) {
         return new Notification.Builder(context, REMINDERS).setSmallIcon(icon()).setContentTitle(title).setContentText(text)
             .setStyle(new Notification.BigTextStyle().bigText(text)).setCategory(Notification.CATEGORY_REMINDER).setAutoCancel(true)
-            // What it is about is nobody else's business: a locked screen shows that there is one, not what it says.
+            // A locked screen hides the text, because other people may see it.
             .setVisibility(Notification.VISIBILITY_PRIVATE);
     }
 

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 
-/** The only way in which the time of day enters this side; tests put another clock in. */
+/** The only source of time in the Java part. Tests replace the clock. */
 final class Now {
     static Clock clock = Clock.systemUTC();
 
@@ -14,7 +14,7 @@ final class Now {
         return clock.millis();
     }
 
-    /** What the person's clock shows, in the zone the phone is set to. */
+    /** The local time in the zone of the phone. */
     static LocalDateTime local() {
         return LocalDateTime.ofInstant(clock.instant(), ZoneId.systemDefault());
     }

@@ -4,7 +4,7 @@ import android.app.Activity;
 import android.content.Intent;
 import android.os.Bundle;
 
-/** A notification was tapped: notes the place that it is about, opens the app and is gone. It shows nothing itself. */
+/** Handles a tapped notification: stores the place it belongs to, opens the app and ends. It shows nothing itself. */
 public final class OpenActivity extends Activity {
     static final String PLACE = "org.firstdew.PLACE";
 

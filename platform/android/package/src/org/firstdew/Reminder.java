@@ -9,13 +9,13 @@ import org.json.JSONArray;
 import org.json.JSONException;
 import org.json.JSONObject;
 
-/** One reminder that the app wants the system to show, at a time of the person's own day. */
+/** One reminder that the system shows at a local time. */
 final class Reminder {
     final String key;
     final LocalDateTime at;
     final String title;
     final String text;
-    /** What can be answered right on it: the label by the id (dry, clammy, later, start), in order. */
+    /** The labels of its buttons by id (dry, clammy, later, start), in order. */
     final Map<String, String> actions;
 
     Reminder(String key, LocalDateTime at, String title, String text, Map<String, String> actions) {
@@ -46,7 +46,7 @@ final class Reminder {
         return new Reminder(key, other, title, text, actions);
     }
 
-    /** The instant at which the person's clock shows {@code at}; a time that the clocks leap over comes as they leap. */
+    /** The instant at which the local time is {@code at}. A time that daylight saving skips comes at the change. */
     long millis(ZoneId zone) {
         return at.atZone(zone).toInstant().toEpochMilli();
     }

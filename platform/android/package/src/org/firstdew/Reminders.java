@@ -19,7 +19,7 @@ import java.util.Set;
 
 /** Keeps the system's alarms and notifications in step with the reminders wanted. Every method may be called twice. */
 final class Reminders {
-    /** A reminder put off comes again after this time; our own choice. */
+    /** A reminder that was put off returns after this time (our own choice). */
     static final Duration LATER = Duration.ofHours(1);
     private static final long WAIT_MILLIS = 15 * 60 * 1000L;
 
@@ -35,12 +35,12 @@ final class Reminders {
         notices = new Notices(context);
     }
 
-    /** Whether the system lets alarms come to the minute; otherwise they may come late. */
+    /** Whether alarms are on time to the minute. Otherwise they may be late. */
     boolean exact() {
         return Build.VERSION.SDK_INT < Build.VERSION_CODES.S || alarms.canScheduleExactAlarms();
     }
 
-    /** Makes alarms and notifications agree with {@code wanted}: sets the new and changed, takes back those gone. */
+    /** Makes alarms and notifications agree with {@code wanted}: sets new and changed ones and cancels the others. */
     void sync(Collection<Reminder> wanted) {
         Map<String, Reminder> next = new LinkedHashMap<>();
         for (Reminder r : wanted)
@@ -49,7 +49,7 @@ final class Reminders {
         for (Reminder r : before.values())
             if (!next.containsKey(r.key))
                 takeBack(r);
-        // Written before the alarms are set: a crash between leaves reminders that the next look sets again.
+        // Stored before the alarms are set, so that after a crash the next call sets them.
         held.setWanted(next.values());
         Set<String> shown = held.shown();
         shown.retainAll(next.keySet());
@@ -60,8 +60,8 @@ final class Reminders {
     }
 
     /**
-     * Sets the alarms of all reminders still to come, by the clock and zone of now, and shows what came meanwhile:
-     * one as itself, several as one line, so that a phone that was off does not ring ten times.
+     * Sets the alarms of all future reminders by the present clock and zone, and shows those that came due meanwhile.
+     * Several share one notification, so that a phone that was off does not ring ten times.
      */
     void rearm() {
         List<Reminder> missed = arm();
@@ -74,7 +74,7 @@ final class Reminders {
         }
     }
 
-    /** Sets the alarms of those to come; answers those whose time has come and which were not shown: none during a bath. */
+    /** Sets the alarms of future reminders. Returns the due ones not shown yet, or none during a session. */
     private List<Reminder> arm() {
         long now = Now.millis();
         ZoneId zone = ZoneId.systemDefault();
@@ -100,26 +100,26 @@ final class Reminders {
         held.addShown(r.key);
     }
 
-    /** The alarm of that reminder rang. During a bath it waits. */
+    /** Shows the reminder whose alarm rang. During a session it waits. */
     void ring(String key) {
         Reminder r = held.wanted().get(key);
         if (r == null || held.shown().contains(key))
             return;
         if (held.bathRunning()) {
-            // The end of the bath looks too; this is for a bath that ends with the app.
+            // The end of the session checks too. This alarm is for a session that ends because the app is killed.
             arm(r, Now.millis() + WAIT_MILLIS);
             return;
         }
         long due = r.millis(ZoneId.systemDefault());
         if (due > Now.millis()) {
-            // The clock or the zone was changed since it was set.
+            // The clock or the zone has changed since the alarm was set.
             arm(r, due);
             return;
         }
         show(r);
     }
 
-    /** The person has answered it: its notification goes, and it does not come again. */
+    /** The person has answered it. Removes its notification, and it does not return. */
     void done(String key) {
         notices.withdraw(key);
         held.addShown(key);
@@ -155,7 +155,7 @@ final class Reminders {
             alarms.setAndAllowWhileIdle(AlarmManager.RTC_WAKEUP, millis, alarmOf(r));
     }
 
-    /** The same for the same key, so that setting it again replaces it. */
+    /** Equal for equal keys, so that setting an alarm again replaces it. */
     private PendingIntent alarmOf(Reminder r) {
         Intent intent = new Intent(context, AlarmReceiver.class).setData(Uri.fromParts("firstdew", r.key, null));
         return PendingIntent.getBroadcast(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);

@@ -18,32 +18,32 @@ import java.nio.file.StandardCopyOption;
 import java.util.Map;
 
 /**
- * Lets an app that the person chose read the one file that was shared with it: never the record, never another file,
- * never for writing. Not exported; a reader needs the leave that goes with the share.
+ * Lets an app that the person chose read the one file shared with it. It never gives access to the record or to another
+ * file, and never for writing. Not exported: a reader needs the permission that comes with the share.
  */
 public final class ShareProvider extends ContentProvider {
     static final long KEPT_MILLIS = 60 * 60 * 1000L;
     private static final Map<String, String> TYPES = Map.of("pdf", "application/pdf", "csv", "text/csv", "json", "application/json",
         "ics", "text/calendar", "pgp", "application/pgp-encrypted", "svg", "image/svg+xml");
 
-    /** Offers the file to the apps that take it. */
+    /** Offers the file to the apps that accept its type. */
     static void share(Context context, File file, String type) throws IOException {
         Uri uri = lend(context, file);
         Intent send = new Intent(Intent.ACTION_SEND).setType(type).putExtra(Intent.EXTRA_STREAM, uri)
             .addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION);
-        // The chooser passes the leave on by the clip alone.
+        // The chooser passes the permission on only through the clip.
         send.setClipData(android.content.ClipData.newRawUri(null, uri));
         context.startActivity(Intent.createChooser(send, null).addFlags(Intent.FLAG_ACTIVITY_NEW_TASK));
     }
 
-    /** Has it shown by the app for such files. Throws where there is none. */
+    /** Opens the file in the app for its type. Throws if there is none. */
     static void open(Context context, File file) throws IOException {
         Uri uri = lend(context, file);
         context.startActivity(new Intent(Intent.ACTION_VIEW).setDataAndType(uri, typeOf(file.getName()))
             .addFlags(Intent.FLAG_GRANT_READ_URI_PERMISSION | Intent.FLAG_ACTIVITY_NEW_TASK));
     }
 
-    /** The name under which others may read it. It is copied, so that what is given away stays as it was. */
+    /** The address under which others may read a copy of the file. A copy, so that the shared content cannot change. */
     private static Uri lend(Context context, File file) throws IOException {
         if (!file.isFile())
             throw new FileNotFoundException(file.getPath());
@@ -53,7 +53,7 @@ public final class ShareProvider extends ContentProvider {
         return new Uri.Builder().scheme("content").authority(context.getPackageName() + ".share").appendPath(copy.getName()).build();
     }
 
-    /** What was shared does not lie about for ever; another app may still be reading what was shared just now. */
+    /** Deletes old shared copies. Recent ones stay, because another app may still read them. */
     private static void dropOld(Context context) {
         File[] copies = folder(context).listFiles();
         for (File copy : copies == null ? new File[0] : copies)
