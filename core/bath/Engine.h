@@ -1,5 +1,6 @@
 #pragma once
 
+#include "diary/Diary.h"
 #include "facts/Fact.h"
 #include "facts/Result.h"
 #include "protocol/Script.h"
@@ -143,6 +144,8 @@ struct Outcome {
 
 /// What sessions of one skin on one day come to.
 [[nodiscard]] Before sumOf(std::span<const State> earlier);
+/// What the led sessions of today come to that treated skin which `site` treats, too.
+[[nodiscard]] Before earlierToday(const diary::Diary& diary, Site site);
 /// Whether that skin has had as many runs, or as much charge, as one day may bring it.
 [[nodiscard]] bool enoughForToday(const State& state);
 

@@ -93,4 +93,14 @@ Result<State> replay(const BathPrepared& prepared, std::span<const BathEvent> ev
     return s;
 }
 
+Before earlierToday(const diary::Diary& diary, Site site)
+{
+    std::vector<State> earlier;
+    for (const auto& [id, led] : diary.ledSessions)
+        if (led.prepared && led.on == diary.today && (treats(led.prepared->site).bits() & treats(site).bits()) != 0)
+            if (auto state = replay(*led.prepared, led.events))
+                earlier.push_back(std::move(*state));
+    return sumOf(earlier);
+}
+
 } // namespace firstdew::bath

@@ -122,7 +122,7 @@ public:
     {
         m_bounds.see(depth, event, parsed);
         if (depth == 1 && event == json::parse_event_t::key)
-            m_inFacts = parsed.get_ref<const std::string&>() == "facts";
+            field(parsed.get_ref<const std::string&>());
         if (!m_inFacts)
             return outside(depth, event, parsed);
         if (depth < kFactDepth || (depth == kFactDepth && event == json::parse_event_t::key))
@@ -145,6 +145,14 @@ public:
 private:
     // Depths as the parser counts them: the document's keys 1, a fact 2, its keys 3, its payload's keys 4.
     static constexpr int kFactDepth = 2;
+
+    /// A field of the document itself.
+    void field(const std::string& name)
+    {
+        m_inFacts = name == "facts";
+        if (!m_inFacts && name != "format" && name != "version" && !m_refused)
+            m_refused = errorAt(m_file, *m_line, {"field-unknown", name, "is not a field known here"});
+    }
 
     /// Of other fields only plain values are of use.
     static bool outside(int depth, json::parse_event_t event, const json& parsed)

@@ -2,6 +2,7 @@
 
 #include "Appearance.h"
 #include "Pages.h"
+#include "words/Names.h"
 
 #include <QGuiApplication>
 #include <QImage>

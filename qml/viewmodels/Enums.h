@@ -184,6 +184,8 @@ enum Value : int {
     ScreeningStops,
     ScreeningAsks,
     ScreeningStale,
+    SkinBars,
+    BirthDateMissing,
     MachineUnsuited,
     NoResponse,
     ResponseGood,

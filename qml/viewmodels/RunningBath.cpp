@@ -42,25 +42,9 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
 
 RunningBath::~RunningBath() { flush(); }
 
-bath::Before RunningBath::earlierToday(Site site) const
-{
-    std::vector<bath::State> earlier;
-    const LocalDate today = m_store.now().date;
-    const std::string person = m_store.person().toStdString();
-    for (const Fact& f : m_store.allFacts()) {
-        const auto* p = std::get_if<BathPrepared>(&f.payload);
-        if (p == nullptr || f.person != person || f.happened.date != today ||
-            (treats(p->site).bits() & treats(site).bits()) == 0)
-            continue;
-        if (auto state = bath::replay(*p, eventsOf(m_store, p->bath)))
-            earlier.push_back(std::move(*state));
-    }
-    return bath::sumOf(earlier);
-}
-
 bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers)
 {
-    bath::State state = bath::prepared(script, target, earlierToday(script.request.site));
+    bath::State state = bath::prepared(script, target, bath::earlierToday(m_store.diary(), script.request.site));
     if (bath::enoughForToday(state)) {
         emit refused(words::errorSentence({"enough-for-today", "site", {}}));
         return false;

@@ -23,8 +23,6 @@ public:
     [[nodiscard]] bool over() const;
     /// Whether events wait that could not be kept so far.
     [[nodiscard]] bool unsaved() const { return m_unsaved; }
-    /// What that skin had of current today already.
-    [[nodiscard]] bath::Before earlierToday(facts::Site site) const;
     /// Keeps what waits to be kept.
     void flush();
     ~RunningBath() override;

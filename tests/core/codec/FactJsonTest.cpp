@@ -135,6 +135,8 @@ struct Whole {
             field = {170};
         else if constexpr (std::same_as<T, Kilograms>)
             field = {70};
+        else if constexpr (std::same_as<T, SquareCentimetres>)
+            field = {24};
     }
 };
 

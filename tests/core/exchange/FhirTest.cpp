@@ -44,13 +44,13 @@ TEST_CASE("whatever was recorded, the bundle keeps FHIR's rules for every elemen
     }));
 }
 
-TEST_CASE("ids are written in FHIR's alphabet")
+TEST_CASE("ids are written in FHIR's alphabet, other characters by their code")
 {
     const std::vector<Fact> facts{{"a_b:c", "p:1", {LocalDate(20500), {0}}, 1, "", Hdss{DiarySite::Feet, 2}}};
     const auto bundle = json::parse(fhirBundle(facts, {}));
-    CHECK(bundle["entry"][0]["resource"]["id"] == "p.1");
-    CHECK(bundle["entry"][1]["resource"]["id"] == "a-b.c");
-    CHECK(bundle["entry"][1]["resource"]["subject"]["reference"] == "Patient/p.1");
+    CHECK(bundle["entry"][0]["resource"]["id"] == "x.p.3a1");
+    CHECK(bundle["entry"][1]["resource"]["id"] == "x.a.5fb.3ac");
+    CHECK(bundle["entry"][1]["resource"]["subject"]["reference"] == "Patient/x.p.3a1");
 }
 
 TEST_CASE("ids that differ only where FHIR has no such character stay apart")

@@ -125,7 +125,7 @@ TEST_CASE("an import that breaks off adds nothing, and can be had again", "[faul
 {
     const auto facts = inOrder(44, 60);
     const std::vector<Fact> before(facts.begin(), facts.begin() + 30);
-    std::vector<Incoming> incoming;
+    std::vector<codec::Incoming> incoming;
     for (const Fact& fact : facts)
         incoming.push_back({fact, "x.json", 1});
     const auto act = [&](const std::filesystem::path& file) {
