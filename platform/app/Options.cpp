@@ -23,11 +23,8 @@ QString ownStore()
     return folder + QStringLiteral("/record.db");
 }
 
-} // namespace
-
-Result<Options> optionsFrom(const QStringList& arguments, bool testing)
+void declareOptions(QCommandLineParser& parser)
 {
-    QCommandLineParser parser;
     parser.addOptions({{"store", "the record to open", "file"},
                        {"page", "place to start at: today, bath, diary or plan", "place"},
                        {"size", "size of the window, e.g. 390x844", "WxH"},
@@ -42,6 +39,14 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
                        {"test-now", "for tests: the local time to start from", "YYYY-MM-DDTHH:MM"},
                        {"test-speed", "for tests: speed of the session clock", "factor"},
                        {"test-first-frame", "for tests: print when the first frame with the check-in was shown"}});
+}
+
+} // namespace
+
+Result<Options> optionsFrom(const QStringList& arguments, bool testing)
+{
+    QCommandLineParser parser;
+    declareOptions(parser);
     if (!parser.parse(QStringList{QStringLiteral("firstdew")} + arguments))
         return usage("command line", parser.errorText());
     if (!parser.positionalArguments().isEmpty())

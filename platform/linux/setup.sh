@@ -1,31 +1,72 @@
 #!/bin/sh
-# Installs the Debian packages of packages.txt that are missing, as root or through sudo.
-# With all of them there it changes nothing and asks for nothing.
+# Installs the Debian packages that are missing, as root or through sudo. With all of them there it changes nothing.
+# Usage: sh platform/linux/setup.sh [--list] [run|tour|test]...
+# Each word names a list, packages-WORD.txt; without a word: all three. --list: prints what is missing, installs nothing.
 set -eu
 cd "$(dirname "$0")"
 
-# Asks about all at once: dpkg-query names the unknown ones on standard error and fails, the others it answers.
+list_only=no
+if [ "${1:-}" = --list ]; then
+    list_only=yes
+    shift
+fi
+[ $# -gt 0 ] || set -- run tour test
+for list in "$@"; do
+    [ -e "packages-$list.txt" ] || { echo "setup.sh: no list packages-$list.txt" >&2; exit 2; }
+done
+# One line a package: its name, or NAME|OTHER where Debian's releases call it differently.
+wanted=$(for list in "$@"; do sed 's/[[:space:]]*#.*//; /^$/d' "packages-$list.txt"; done | sort -u)
+
+# The lines of which no name is installed. dpkg-query answers for the names that it knows and fails for the others.
 missing() {
-    listed=$(grep -Ev '^[[:space:]]*(#|$)' packages.txt | sort -u)
-    # shellcheck disable=SC2086  # one word a package
-    there=$(dpkg-query -W -f='${Package} ${db:Status-Status}\n' $listed 2>/dev/null | sed -n 's/ installed$//p' | sort -u)
-    printf '%s\n' "$listed" | grep -Fxv "${there:-/}" || true
+    # shellcheck disable=SC2046  # one word a name
+    there=$(dpkg-query -W -f='${Package} ${db:Status-Status}\n' $(echo "$wanted" | tr '|' ' ') 2>/dev/null |
+        sed -n 's/ installed$//p' | sort -u | tr '\n' ' ')
+    for line in $wanted; do
+        found=no
+        for name in $(echo "$line" | tr '|' ' '); do
+            case " $there " in *" $name "*) found=yes ;; esac
+        done
+        [ $found = yes ] || echo "$line"
+    done
 }
 
-packages=$(missing)
-[ -n "$packages" ] || exit 0
+# For each line the first name that this release has.
+chosen() {
+    for line in "$@"; do
+        name=
+        for candidate in $(echo "$line" | tr '|' ' '); do
+            if apt-cache show "$candidate" >/dev/null 2>&1; then
+                name=$candidate
+                break
+            fi
+        done
+        [ -n "$name" ] || { echo "setup.sh: this release has no package $line" >&2; exit 1; }
+        echo "$name"
+    done
+}
+
+lines=$(missing)
+[ -n "$lines" ] || exit 0
+if [ $list_only = yes ]; then
+    # shellcheck disable=SC2086
+    chosen $lines
+    exit 0
+fi
 if [ "$(id -u)" -eq 0 ]; then
     as_root=
 elif command -v sudo >/dev/null; then
     as_root=sudo
 else
-    echo "setup.sh: missing packages, and neither root nor sudo to install them:" $packages >&2
+    echo "setup.sh: missing packages, and neither root nor sudo to install them:" $lines >&2
     exit 1
 fi
-echo "installing:" $packages
 # DPkg::Lock::Timeout: another apt may be at work.
 $as_root apt-get -o DPkg::Lock::Timeout=600 update -qq
 # shellcheck disable=SC2086
+packages=$(chosen $lines)
+echo "installing:" $packages
+# shellcheck disable=SC2086
 $as_root env DEBIAN_FRONTEND=noninteractive apt-get -o DPkg::Lock::Timeout=600 install -y -qq --no-install-recommends $packages
-packages=$(missing)
-[ -z "$packages" ] || { echo "setup.sh: still missing:" $packages >&2; exit 1; }
+lines=$(missing)
+[ -z "$lines" ] || { echo "setup.sh: still missing:" $lines >&2; exit 1; }

@@ -14,6 +14,7 @@ fail() {
 
 sh platform/linux/setup.sh || fail "the set-up failed"
 mkdir -p "$build"
+build=$(realpath "$build")
 app=ON
 [ -e platform/CMakeLists.txt ] && [ -e qml/CMakeLists.txt ] || app=OFF
 cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DFIRSTDEW_APP=$app >"$build/configure.log" 2>&1 ||
@@ -23,7 +24,7 @@ cmake --build "$build" -j "$jobs" || fail "the build failed"
 results=$build/results.xml
 rm -f "$results"
 status=0
-ctest --test-dir "$build" -j "$jobs" --output-on-failure --no-tests=error --output-junit "$PWD/$results" "$@" || status=$?
+ctest --test-dir "$build" -j "$jobs" --output-on-failure --no-tests=error --output-junit "$results" "$@" || status=$?
 [ -s "$results" ] || fail "ctest left no results"
 # A test that did not run counts as failed: it has shown nothing.
 count() { sed -n "s/^[[:space:]]*$1=\"\([0-9]*\)\".*/\1/p" "$results" | head -n 1; }

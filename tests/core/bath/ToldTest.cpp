@@ -143,13 +143,9 @@ struct Teller {
     }
 };
 
-} // namespace
-
-TEST_CASE("told: sessions in the three ways of working, with what can go wrong in each")
+void tellHandsUnderAndFree(std::vector<std::string>& lines)
 {
     using enum BathEventKind;
-    std::vector<std::string> lines;
-
     Teller under(lines, "hands under, touched with dry hands alone", request(Site::Hands, WayOfWorking::HandsUnder));
     under.does(Begin).does(SwitchedOn).waits(760).does(Swapped).does(Lowered).waits(60).does(Swapped).waits(740);
     under.does(Lowered);
@@ -182,7 +178,11 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
     free.does(Lowered).does(Swapped).waits(10).reads(4).does(Raised).waits(905).does(Lowered).waits(5);
     free.does(Lowered).does(Stop);
     free.dose();
+}
 
+void tellTooHighAndOneSideAtATime(std::vector<std::string>& lines)
+{
+    using enum BathEventKind;
     Teller high(lines, "hands with a helper, too high", request(Site::Hands, WayOfWorking::Helper));
     high.does(Begin)
         .does(SwitchedOn)
@@ -224,7 +224,11 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
             .reads(10)
             .does(Lowered);
     sides.does(MovedSide).waits(5).dose();
+}
 
+void tellAbsences(std::vector<std::string>& lines)
+{
+    using enum BathEventKind;
     for (const Meanwhile m : allOf<Meanwhile>()) {
         Teller gone(lines, fmt::format("away in a phase, {}", word(m)).c_str(), request(Site::Feet));
         gone.does(Begin)
@@ -254,6 +258,11 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
         atEnd.toLastWord();
         atEnd.away(20).answers(m);
     }
+}
+
+void tellEveryEventAtBothEnds(std::vector<std::string>& lines)
+{
+    using enum BathEventKind;
     for (const BathEventKind kind : allOf<BathEventKind>()) {
         Teller atEnd(lines, fmt::format("{} at the last word", word(kind)).c_str(),
                      request(Site::Hands, WayOfWorking::HandsUnder));
@@ -268,5 +277,16 @@ TEST_CASE("told: sessions in the three ways of working, with what can go wrong i
         else
             unbegun.does(kind);
     }
+}
+
+} // namespace
+
+TEST_CASE("told: sessions in the three ways of working, with what can go wrong in each")
+{
+    std::vector<std::string> lines;
+    tellHandsUnderAndFree(lines);
+    tellTooHighAndOneSideAtATime(lines);
+    tellAbsences(lines);
+    tellEveryEventAtBothEnds(lines);
     checkTold("sessions", lines);
 }

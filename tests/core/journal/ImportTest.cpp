@@ -21,7 +21,8 @@ constexpr const char* kTwo = R"({"format":"firstdew-record","version":1,
  "kind":"check-in",
  "is":{"site":"feet",
        "level":"dry","with":[]}},
-{"id":"b","person":"abababababababababababababababab","happened":"2026-03-06T07:30","recorded_ms":2,"kind":"question","is":{"text":"why?"}}
+{"id":"b","person":"abababababababababababababababab","happened":"2026-03-06T07:30","recorded_ms":2,
+ "kind":"question","is":{"text":"why?"}}
 ]}
 )";
 

@@ -78,6 +78,55 @@ std::vector<CareSheet> sheetsOf(const CareSheet& sheet, Site site)
     return sheet.sites.empty() || sheet.sites.contains(site) ? std::vector{sheet} : std::vector<CareSheet>{};
 }
 
+void tellMovedByHand(std::vector<std::string>& lines, LocalDate monday)
+{
+    CourseRequest q;
+    for (const int later : {20, 21, 22}) {
+        q = course(CourseTemplate::Seven, monday);
+        q.today = monday + later;
+        tell(lines, fmt::format("nothing done by day {}", later + 1), q);
+    }
+    q = course(CourseTemplate::Seven, monday);
+    q.fixed = {{2, monday + 2}};
+    tell(lines, "the second put on day 3", q);
+    q.fixed = {{2, monday + 3}, {3, monday + 4}};
+    tell(lines, "the second on day 4, the third on day 5", q);
+    q.fixed = {{3, monday}};
+    tell(lines, "the third put on day 1", q);
+    q.fixed = {{8, monday + 3}};
+    tell(lines, "an eighth", q);
+    q.fixed = {{0, monday + 3}};
+    tell(lines, "a session before the first", q);
+    q.fixed = {{7, monday + 40}};
+    tell(lines, "the seventh put beyond the window", q);
+    q.fixed = {{2, monday + 3}, {3, monday + 3}};
+    tell(lines, "two on one day", q);
+    q.done = {monday};
+    q.fixed = {{1, monday + 3}};
+    tell(lines, "one that is done put on another day", q);
+}
+
+void tellMissed(std::vector<std::string>& lines, LocalDate monday)
+{
+    auto q = course(CourseTemplate::Seven, monday);
+    q.today = monday + 12;
+    for (const std::vector<int>& missed : {std::vector<int>{}, {2}, {2, 3, 5}, {1, 8}}) {
+        q.missed.clear();
+        for (const int n : missed)
+            q.missed.push_back(monday + (n - 1));
+        const auto so = courseSoFar(q);
+        REQUIRE(so);
+        const auto days = [&](const std::vector<LocalDate>& list) {
+            std::string out;
+            for (const LocalDate d : list)
+                out += fmt::format(" {}", d - monday + 1);
+            return out.empty() ? std::string(" none") : out;
+        };
+        lines.push_back(fmt::format("day 13, missed {}: done{}; missed{}; no session on{}", missed, days(so->done),
+                                    days(so->missed), days(so->notSessionDays)));
+    }
+}
+
 } // namespace
 
 TEST_CASE("told: the limit of every site, current and age, with and without a sheet, a machine and an area")
@@ -201,48 +250,8 @@ TEST_CASE("told: first courses with days done, missed, away, not free and moved 
         q.done.push_back(monday + i);
     q.today = monday + 9;
     tell(lines, "nine done", q);
-
-    for (const int later : {20, 21, 22}) {
-        q = course(CourseTemplate::Seven, monday);
-        q.today = monday + later;
-        tell(lines, fmt::format("nothing done by day {}", later + 1), q);
-    }
-    q = course(CourseTemplate::Seven, monday);
-    q.fixed = {{2, monday + 2}};
-    tell(lines, "the second put on day 3", q);
-    q.fixed = {{2, monday + 3}, {3, monday + 4}};
-    tell(lines, "the second on day 4, the third on day 5", q);
-    q.fixed = {{3, monday}};
-    tell(lines, "the third put on day 1", q);
-    q.fixed = {{8, monday + 3}};
-    tell(lines, "an eighth", q);
-    q.fixed = {{0, monday + 3}};
-    tell(lines, "a session before the first", q);
-    q.fixed = {{7, monday + 40}};
-    tell(lines, "the seventh put beyond the window", q);
-    q.fixed = {{2, monday + 3}, {3, monday + 3}};
-    tell(lines, "two on one day", q);
-    q.done = {monday};
-    q.fixed = {{1, monday + 3}};
-    tell(lines, "one that is done put on another day", q);
-
-    q = course(CourseTemplate::Seven, monday);
-    q.today = monday + 12;
-    for (const std::vector<int>& missed : {std::vector<int>{}, {2}, {2, 3, 5}, {1, 8}}) {
-        q.missed.clear();
-        for (const int n : missed)
-            q.missed.push_back(monday + (n - 1));
-        const auto so = courseSoFar(q);
-        REQUIRE(so);
-        const auto days = [&](const std::vector<LocalDate>& list) {
-            std::string out;
-            for (const LocalDate d : list)
-                out += fmt::format(" {}", d - monday + 1);
-            return out.empty() ? std::string(" none") : out;
-        };
-        lines.push_back(fmt::format("day 13, missed {}: done{}; missed{}; no session on{}", missed, days(so->done),
-                                    days(so->missed), days(so->notSessionDays)));
-    }
+    tellMovedByHand(lines, monday);
+    tellMissed(lines, monday);
     build::checkTold("courses", lines);
 }
 

@@ -1,0 +1,26 @@
+#include "diary/Preferences.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::diary;
+
+TEST_CASE("a chosen number is read with a decimal point, whatever the locale")
+{
+    Preferences p;
+    apply(p, {"risk", "0.5"});
+    CHECK(p.risk == 0.5);
+    apply(p, {"text-scale", "1.25"});
+    CHECK(p.textScale == 1.25);
+    apply(p, {"risk", "0,25"});
+    CHECK(p.risk == 0.5);
+}
+
+TEST_CASE("a chosen number is stored as it is read")
+{
+    for (const double chosen : {0.01, 0.05, 0.2, 0.333, 0.9}) {
+        CHECK(riskPreference(chosen).value.find(',') == std::string::npos);
+        Preferences p;
+        apply(p, riskPreference(chosen));
+        CHECK(p.risk == chosen);
+    }
+}
