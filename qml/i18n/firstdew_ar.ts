@@ -87,10 +87,6 @@
         <translation>توقفت الجلسة</translation>
     </message>
     <message>
-        <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
-        <translation>جفف الجلد والأدوات تمامًا. أخرج البطاريات. انظر إلى الجلد غدًا.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end.</source>
         <translation>البطاريات على وشك النفاد.</translation>
     </message>
@@ -107,28 +103,48 @@
         <translation>الجلد الآن</translation>
     </message>
     <message>
-        <source>Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.</source>
-        <translation>يهدأ الجلد المتهيج بالراحة ومرطب بسيط. إن لم يهدأ فاسأل صيدليًا.</translation>
-    </message>
-    <message>
-        <source>No further bath until a clinician has seen it. Seek help if it is painful or large.</source>
-        <translation>لا حمّام آخر حتى يراه طبيب. اطلب المساعدة إذا كان مؤلمًا أو كبيرًا.</translation>
-    </message>
-    <message>
-        <source>Note, if you wish</source>
-        <translation>ملاحظة إن شئت</translation>
-    </message>
-    <message>
         <source>Keep in the diary</source>
         <translation>الحفظ في اليوميات</translation>
     </message>
     <message>
-        <source>Not said</source>
-        <translation>لم يُذكر</translation>
-    </message>
-    <message>
         <source>Current at zero, machine off, then lift out.</source>
         <translation>التيار عند الصفر، الجهاز مطفأ، ثم أخرِج اليدين أو القدمين.</translation>
+    </message>
+    <message>
+        <source>Current at zero, machine off, then take the pads off.</source>
+        <translation>اخفض التيار إلى الصفر، وأطفئ الجهاز، ثم انزع اللبّادتين.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit completely.</source>
+        <translation>جفف جلدك والأدوات تمامًا.</translation>
+    </message>
+    <message>
+        <source>Take the batteries out.</source>
+        <translation>أخرِج البطاريات.</translation>
+    </message>
+    <message>
+        <source>Look at the skin tomorrow.</source>
+        <translation>انظر إلى الجلد غدًا.</translation>
+    </message>
+    <message>
+        <source>Not entered</source>
+        <translation>لم تُدخَل</translation>
+    </message>
+    <message>
+        <source>Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.</source>
+        <translation>يهدأ الجلد المتهيّج بالراحة وبمرطّب بسيط. قد يفيد كريم هيدروكورتيزون خفيف: اسأل الصيدلي.</translation>
+    </message>
+    <message>
+        <source>No further session there until a clinician has seen it. Seek help if it is painful or large.</source>
+        <translation>لا جلسة أخرى هناك حتى يفحص الموضعَ مختص صحي (طبيب أو ممرض). إن كانت الإصابة مؤلمة أو كبيرة فاطلب المساعدة.</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>ملاحظة (اختيارية)</translation>
+    </message>
+    <message>
+        <source>Look at your skin and say how it is.</source>
+        <translation>انظر إلى جلدك وقل كيف حاله.</translation>
     </message>
 </context>
 <context>
@@ -216,10 +232,6 @@
         <translation>إنه مزعج</translation>
     </message>
     <message>
-        <source>Out of the water</source>
-        <translation>خرجت من الماء</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>إيقاف</translation>
     </message>
@@ -243,10 +255,6 @@
         <translation>ماذا فعل الجهاز في هذه الأثناء؟</translation>
     </message>
     <message>
-        <source>It kept running</source>
-        <translation>ظل يعمل</translation>
-    </message>
-    <message>
         <source>I switched it off</source>
         <translation>أطفأته</translation>
     </message>
@@ -259,12 +267,12 @@
         <translation>لا أعرف</translation>
     </message>
     <message>
-        <source>If you are unsure: machine off now. The session then starts again from its beginning.</source>
-        <translation>إن لم تكن متأكدًا: أطفئ الجهاز الآن. تبدأ الجلسة عندئذ من أولها.</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>If you are unsure: machine off now. Switched off less than ten minutes ago, the session goes on; otherwise it starts again or ends, and what you did is kept.</source>
+        <translation>إن لم تكن متأكدًا: أطفئ الجهاز الآن. إن أُطفئ قبل أقل من عشر دقائق تستمر الجلسة؛ وإلا فإنها تبدأ من جديد أو تنتهي، ويبقى ما أنجزته محفوظًا.</translation>
     </message>
 </context>
 <context>
@@ -377,16 +385,16 @@
         <translation>نعم</translation>
     </message>
     <message>
-        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
-        <translation>واليدان تحت الماء لا تلمس شيئًا. تُعلَن كل خطوة مسبقًا، ولمسة في أي مكان من الشاشة بالمرفق أو الأنف توقف الجلسة. الهاتف لا يرى التيار: راقب المقياس بنفسك.</translation>
-    </message>
-    <message>
         <source>Answer all three, then tick each line.</source>
         <translation>أجب عن الأسئلة الثلاثة، ثم ضع علامة عند كل سطر.</translation>
     </message>
     <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>البطاريات توشك على النفاد. جهّز بطاريات جديدة.</translation>
+    </message>
+    <message>
+        <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
+        <translation>ارفع التيار واخفضه بجهاز التحكم عن بعد. ما دامت يداك في الماء يكفي لإيقاف الجلسة أي زر، أو لمسة في أي مكان من الشاشة بالمرفق أو الأنف. عند التبديل: المقياس عند الصفر، أخرِج يديك، جففهما، بدّل، ثم المس الشاشة. الهاتف ينتظرك. وهو لا يرى التيار: راقب المقياس بنفسك.</translation>
     </message>
 </context>
 <context>
@@ -406,6 +414,10 @@
     <message>
         <source>Aim</source>
         <translation>الهدف</translation>
+    </message>
+    <message>
+        <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
+        <translation>لم يمكن حفظ الخطوات الأخيرة بعد. الجلسة مستمرة، وستتكرر محاولة الحفظ.</translation>
     </message>
 </context>
 <context>
@@ -1021,10 +1033,6 @@
         <translation>نعم</translation>
     </message>
     <message>
-        <source>Cleared by %1.</source>
-        <translation>سمح به %1.</translation>
-    </message>
-    <message>
         <source>No bath until a clinician has said that it is safe for you.</source>
         <translation>لا حمّام حتى يقول طبيب إنه آمن لك.</translation>
     </message>
@@ -1035,6 +1043,14 @@
     <message>
         <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
         <translation>لا يمنع عادةً؛ ذكره أحد المستشفيات. أخبر طبيبك به.</translation>
+    </message>
+    <message>
+        <source>Approved by %1 until %2.</source>
+        <translation>صرّح به %1 حتى %2.</translation>
+    </message>
+    <message>
+        <source>The approval by %1 has expired. Ask again before your next session.</source>
+        <translation>انتهت مدة تصريح %1. اسأل مرة أخرى قبل جلستك القادمة.</translation>
     </message>
 </context>
 <context>
@@ -1256,6 +1272,18 @@
     <message>
         <source>Mains adapter</source>
         <translation>محوّل كهرباء</translation>
+    </message>
+    <message>
+        <source>Size of one armpit pad in cm² (length × width)</source>
+        <translation>مساحة لبّادة إبط واحدة بوحدة سم² (الطول × العرض)</translation>
+    </message>
+    <message>
+        <source>Optional. Until it is entered, the limit for armpits stays low.</source>
+        <translation>اختياري. يبقى حد الإبطين منخفضًا إلى أن تُدخلها.</translation>
+    </message>
+    <message>
+        <source>By exchanging the armpit pads</source>
+        <translation>بتبديل لبّادتي الإبطين</translation>
     </message>
 </context>
 <context>
@@ -1943,22 +1971,6 @@
         <translation>اخفض التيار إلى الصفر. ببطء.</translation>
     </message>
     <message>
-        <source>Current at zero? Now swap the two leads.</source>
-        <translation>هل التيار عند الصفر؟ بدّل السلكين الآن.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Now flip the polarity switch.</source>
-        <translation>هل التيار عند الصفر؟ اقلب مفتاح القطبية الآن.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Soak the pads again, and swap polarity.</source>
-        <translation>هل التيار عند الصفر؟ انقع الوسائد ثانية وبدّل القطبية.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Now change to the other side.</source>
-        <translation>هل التيار عند الصفر؟ انتقل الآن إلى الجانب الآخر.</translation>
-    </message>
-    <message>
         <source>Machine off. Now lift out, and dry your skin.</source>
         <translation>أطفئ الجهاز. ثم ارفع من الماء وجفف جلدك.</translation>
     </message>
@@ -2005,6 +2017,82 @@
     <message>
         <source>This is how loud I am. Can you hear me over the water?</source>
         <translation>هذا هو مستوى صوتي. هل تسمعني مع صوت الماء؟</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Is the meter at zero, and is it set to direct current? Then tap.</source>
+        <translation>شغّل الجهاز. هل المقياس عند الصفر، وهل الجهاز مضبوط على التيار المستمر؟ إذن المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Is the meter at zero, and is the light for pulsed current on? Then tap.</source>
+        <translation>شغّل الجهاز. هل المقياس عند الصفر، وهل ضوء التيار النبضي مضاء؟ إذن المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly with the remote. It may prickle. It must not hurt.</source>
+        <translation>ارفع التيار ببطء بجهاز التحكم عن بعد. قد تشعر بوخز. ولا يجوز أن تتألم.</translation>
+    </message>
+    <message>
+        <source>Hold still. Both pads stay where they are.</source>
+        <translation>اثبت. تبقى اللبّادتان في مكانهما.</translation>
+    </message>
+    <message>
+        <source>Lower the current to zero with the remote. Slowly.</source>
+        <translation>اخفض التيار إلى الصفر بجهاز التحكم عن بعد. ببطء.</translation>
+    </message>
+    <message>
+        <source>Is the meter at zero? Only then take your hands out. Dry them, and tap.</source>
+        <translation>هل المقياس عند الصفر؟ عندئذ فقط أخرِج يديك. جففهما والمس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Is the meter at zero? Only then take your hands out. Dry them, switch the machine off, and tap.</source>
+        <translation>هل المقياس عند الصفر؟ عندئذ فقط أخرِج يديك. جففهما، وأطفئ الجهاز، والمس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now swap the two leads. Cover small cuts again. Then tap.</source>
+        <translation>هل التيار عند الصفر؟ الآن بدّل السلكين. غطِّ الجروح الصغيرة مرة أخرى. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now flip the polarity switch. Cover small cuts again. Then tap.</source>
+        <translation>هل التيار عند الصفر؟ الآن اقلب مفتاح القطبية. غطِّ الجروح الصغيرة مرة أخرى. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and swap the two leads. Then tap.</source>
+        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، وبدّل السلكين. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and flip the polarity switch. Then tap.</source>
+        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، واقلب مفتاح القطبية. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and exchange them, right with left. Then tap.</source>
+        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، وضع اليمنى مكان اليسرى واليسرى مكان اليمنى. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now change to the other side. Cover small cuts again. Then tap.</source>
+        <translation>هل التيار عند الصفر؟ الآن انتقل إلى الجانب الآخر. غطِّ الجروح الصغيرة مرة أخرى. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now take the pads off, and dry your skin.</source>
+        <translation>أطفئ الجهاز. ثم انزع اللبّادتين وجفف جلدك.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit.</source>
+        <translation>جفف جلدك والأدوات.</translation>
+    </message>
+    <message>
+        <source>I was away. What did the machine do? If you do not know, machine off. Then answer on the screen.</source>
+        <translation>كان التطبيق متوقفًا. ماذا فعل الجهاز؟ إن كنت لا تعرف فأطفئ الجهاز. ثم أجب على الشاشة.</translation>
+    </message>
+    <message>
+        <source>It is enough for today.</source>
+        <translation>هذا يكفي لليوم.</translation>
+    </message>
+    <message>
+        <source>That was too long ago. This session is over. What you did is kept.</source>
+        <translation>مضى على ذلك وقت طويل. انتهت هذه الجلسة. ما أنجزته محفوظ.</translation>
+    </message>
+    <message>
+        <source>Stopped. Current at zero, machine off, then take the pads off.</source>
+        <translation>توقفت الجلسة. اخفض التيار إلى الصفر، وأطفئ الجهاز، ثم انزع اللبّادتين.</translation>
     </message>
 </context>
 <context>
@@ -2256,6 +2344,97 @@
     <message>
         <source>Did anything stir it up?</source>
         <translation>هل كان هناك سبب؟</translation>
+    </message>
+</context>
+<context>
+    <name>StoreTrouble</name>
+    <message>
+        <source>Your record could not be opened</source>
+        <translation>تعذّر فتح سجلك</translation>
+    </message>
+    <message>
+        <source>The file with your record is damaged.</source>
+        <translation>الملف الذي فيه سجلك تالف.</translation>
+    </message>
+    <message>
+        <source>A newer Firstdew wrote this record.</source>
+        <translation>هذا السجل كتبه إصدار أحدث من Firstdew.</translation>
+    </message>
+    <message>
+        <source>Another program is using your record.</source>
+        <translation>برنامج آخر يستعمل سجلك.</translation>
+    </message>
+    <message>
+        <source>Your record cannot be written to.</source>
+        <translation>لا يمكن الكتابة في سجلك.</translation>
+    </message>
+    <message>
+        <source>The file in its place is not a Firstdew record, or is damaged at its very beginning.</source>
+        <translation>الملف الموجود مكانه ليس سجلًا من Firstdew، أو أنه تالف في أوله.</translation>
+    </message>
+    <message>
+        <source>The file with your record is not there or cannot be read.</source>
+        <translation>الملف الذي فيه سجلك غير موجود أو تتعذر قراءته.</translation>
+    </message>
+    <message>
+        <source>Firstdew can put what is still readable, and what a copy beside it holds, into a new file. The damaged file is kept.</source>
+        <translation>يستطيع Firstdew أن يضع في ملف جديد كل ما يمكن قراءته بعد، وما تحويه نسخة بجانبه. ويُحتفظ بالملف التالف.</translation>
+    </message>
+    <message>
+        <source>Update Firstdew, then open it again.</source>
+        <translation>حدّث Firstdew ثم افتحه مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Close that program, then try again.</source>
+        <translation>أغلق ذلك البرنامج ثم حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Let yourself write to the file and its folder, then try again.</source>
+        <translation>امنح نفسك إذن الكتابة في الملف وفي مجلده، ثم حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Move that file elsewhere, put your record in its place, then try again.</source>
+        <translation>انقل ذلك الملف إلى مكان آخر، وضع سجلك مكانه، ثم حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Look whether the folder is there and belongs to you, then try again.</source>
+        <translation>تحقق من أن المجلد موجود وأنه لك، ثم حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>حاول مرة أخرى بعد لحظة.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed in it.</source>
+        <translation>لم يتغير فيه شيء.</translation>
+    </message>
+    <message>
+        <source>Leave the machine off until your record is open: your limits and answers stand in it.</source>
+        <translation>اترك الجهاز مطفأ حتى يُفتح سجلك: ففيه حدودك وإجاباتك.</translation>
+    </message>
+    <message>
+        <source>Repair the record</source>
+        <translation>إصلاح السجل</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>حاول مرة أخرى</translation>
+    </message>
+    <message>
+        <source>Restore a back-up</source>
+        <translation>استعادة نسخة احتياطية</translation>
+    </message>
+    <message>
+        <source>It takes the place of the damaged file, which is kept.</source>
+        <translation>تحل محل الملف التالف، ويُحتفظ بالملف التالف.</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-up</source>
+        <translation>كلمة سر النسخة</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>استعادة</translation>
     </message>
 </context>
 <context>
@@ -2945,14 +3124,6 @@
         <translation>تلمس أنت عند كل خطوة.</translation>
     </message>
     <message>
-        <source>The other person taps and enters the readings.</source>
-        <translation>الشخص الآخر يلمس ويدخل القراءات.</translation>
-    </message>
-    <message>
-        <source>Nothing to touch. Every step is spoken ahead; a tap anywhere stops.</source>
-        <translation>لا شيء تلمسه. تُعلن كل خطوة قبلها؛ ولمسة في أي مكان توقف الجلسة.</translation>
-    </message>
-    <message>
         <source>no response</source>
         <translation>لا استجابة</translation>
     </message>
@@ -3105,10 +3276,6 @@
         <translation>الجهاز مطفأ والتيار عند الصفر. أكّد القائمة.</translation>
     </message>
     <message>
-        <source>The current may be raised now, slowly.</source>
-        <translation>يمكن الآن رفع التيار ببطء.</translation>
-    </message>
-    <message>
         <source>Raise the current slowly to a comfortable level.</source>
         <translation>ارفع التيار ببطء إلى مستوى مريح.</translation>
     </message>
@@ -3119,10 +3286,6 @@
     <message>
         <source>Lower the current slowly to zero.</source>
         <translation>اخفض التيار ببطء إلى الصفر.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Soak the pads again and swap polarity.</source>
-        <translation>هل التيار عند الصفر؟ انقع الوسائد ثانية وبدّل القطبية.</translation>
     </message>
     <message>
         <source>Current at zero? Swap the two leads.</source>
@@ -3282,10 +3445,6 @@
         <translation>هذا هو الحد.</translation>
     </message>
     <message>
-        <source>The last bath was not finished, so the same level again.</source>
-        <translation>لم يكتمل الحمّام الأخير، لذا المستوى نفسه ثانية.</translation>
-    </message>
-    <message>
         <source>Pulsed current is felt less; try it, if your machine has it.</source>
         <translation>التيار النبضي يُحس به أقل؛ جرّبه إن كان جهازك يعطيه.</translation>
     </message>
@@ -3322,10 +3481,6 @@
         <translation>خلعت الحلي والساعة والأقراط الثاقبة (لا يلزم فوق الرقبة)</translation>
     </message>
     <message>
-        <source>Skin looked at: no new redness, blister or burn</source>
-        <translation>نظرت إلى الجلد: لا احمرار ولا فقاعة ولا حرق جديد</translation>
-    </message>
-    <message>
         <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
         <translation>الجروح تحت طبقة رقيقة من الفازلين، على الجلد المجروح فقط</translation>
     </message>
@@ -3336,10 +3491,6 @@
     <message>
         <source>Not shaved there for three days</source>
         <translation>لا حلاقة هناك منذ ثلاثة أيام</translation>
-    </message>
-    <message>
-        <source>Warm tap water, about %1 ml in each bath</source>
-        <translation>ماء صنبور دافئ، نحو %1 مل في كل حوض</translation>
     </message>
     <message>
         <source>Each plate under its grid; skin never touches a plate</source>
@@ -3354,20 +3505,12 @@
         <translation>الجهاز مطفأ والتيار عند الصفر والأسلاك موصولة</translation>
     </message>
     <message>
-        <source>Somebody near, or a remote control at hand</source>
-        <translation>شخص قريب أو جهاز تحكم عن بعد في المتناول</translation>
-    </message>
-    <message>
         <source>Batteries in</source>
         <translation>البطاريات في مكانها</translation>
     </message>
     <message>
         <source>Ready %1 from %2: %3</source>
         <translation>جاهز %1 من الساعة %2: %3</translation>
-    </message>
-    <message>
-        <source>It is at zero</source>
-        <translation>إنه عند الصفر</translation>
     </message>
     <message>
         <source>All checked, begin</source>
@@ -3380,10 +3523,6 @@
     <message>
         <source>It is comfortable</source>
         <translation>إنه مريح</translation>
-    </message>
-    <message>
-        <source>Swapped</source>
-        <translation>تم التبديل</translation>
     </message>
     <message>
         <source>Changed side</source>
@@ -3418,10 +3557,6 @@
         <translation>بحسب ما سجّلته حتى الآن، احتمال أن تكون الرطوبة قد بدأت هو %1 اليوم؛ والمنحنى أعلاه لا يأخذ ذلك في الحسبان.</translation>
     </message>
     <message>
-        <source>Current at zero? Put your hands in now and keep them still.</source>
-        <translation>التيار عند الصفر؟ ضع يديك الآن في الماء وأبقهما ساكنتين.</translation>
-    </message>
-    <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
         <translation>لا تستخدم لتوليد التيار إلا جهازًا صُنع لهذا العلاج، مع ما جاء معه.</translation>
     </message>
@@ -3442,14 +3577,6 @@
         <translation>احتمال الرطوبة %2 أو أكثر (منذ: %1).</translation>
     </message>
     <message>
-        <source>Hand baths on a table that is not metal</source>
-        <translation>حوضا اليدين على طاولة غير معدنية</translation>
-    </message>
-    <message>
-        <source>Foot baths on the floor</source>
-        <translation>حوضا القدمين على الأرض</translation>
-    </message>
-    <message>
         <source>Raise slowly</source>
         <translation>ارفع ببطء</translation>
     </message>
@@ -3462,8 +3589,236 @@
         <translation>اخفض إلى الصفر</translation>
     </message>
     <message>
-        <source>At first %1: %2 stay free below the limit until two readings agree, since current may drift up.</source>
-        <translation>في البداية %1: يبقى %2 دون الحد حتى تتفق قراءتان، لأن التيار قد يرتفع من تلقاء نفسه.</translation>
+        <source>The last session was not finished, so the same level again.</source>
+        <translation>لم تكتمل الجلسة السابقة، لذا المستوى نفسه مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>The skin was irritated after %1, so clearly less.</source>
+        <translation>تهيّج الجلد بعد %1، لذا أقل بوضوح.</translation>
+    </message>
+    <message>
+        <source>It has been a while since your last session here, so start lower than %1.</source>
+        <translation>مضى وقت منذ جلستك السابقة هنا، لذا ابدأ بأقل من %1.</translation>
+    </message>
+    <message>
+        <source>Switch flipped</source>
+        <translation>قلبتُ المفتاح</translation>
+    </message>
+    <message>
+        <source>Pads exchanged</source>
+        <translation>بدّلتُ اللبّادتين</translation>
+    </message>
+    <message>
+        <source>Leads swapped</source>
+        <translation>بدّلتُ السلكين</translation>
+    </message>
+    <message>
+        <source>Start at %1. Current can creep up, so leave %2 to spare at first.</source>
+        <translation>ابدأ عند %1. قد يرتفع التيار شيئًا فشيئًا من نفسه، لذا اترك في البداية هامشًا قدره %2.</translation>
+    </message>
+    <message>
+        <source>I&apos;ve checked my skin: no new redness, blister or burn</source>
+        <translation>فحصتُ جلدي: لا احمرار جديد ولا بثرة مائية ولا حرق</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 ml in each tray</source>
+        <translation>ماء صنبور دافئ، نحو %1 مل في كل حوض</translation>
+    </message>
+    <message>
+        <source>Hand trays on a table that is not metal</source>
+        <translation>حوضا اليدين على طاولة غير معدنية</translation>
+    </message>
+    <message>
+        <source>Foot trays on the floor</source>
+        <translation>حوضا القدمين على الأرض</translation>
+    </message>
+    <message>
+        <source>My helper stays beside me the whole session</source>
+        <translation>من يساعدني يبقى بجانبي طوال الجلسة</translation>
+    </message>
+    <message>
+        <source>Remote control within reach of my hands in the water, placed as its maker says</source>
+        <translation>جهاز التحكم عن بعد في متناول يديّ وهما في الماء، وموضوع كما تقول الشركة الصانعة</translation>
+    </message>
+    <message>
+        <source>Meter at zero: hands in again</source>
+        <translation>المقياس عند الصفر: أُدخل يديّ مرة أخرى</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current</source>
+        <translation>مشغّل، عند الصفر، تيار مستمر</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on</source>
+        <translation>مشغّل، عند الصفر، ضوء التيار النبضي مضاء</translation>
+    </message>
+    <message>
+        <source>At zero, hands out and dry</source>
+        <translation>عند الصفر، ويداي خارج الماء وجافتان</translation>
+    </message>
+    <message>
+        <source>Current is at zero</source>
+        <translation>التيار عند الصفر</translation>
+    </message>
+    <message>
+        <source>A pad came off</source>
+        <translation>انفصلت لبّادة</translation>
+    </message>
+    <message>
+        <source>I took them out</source>
+        <translation>أخرجتهما من الماء</translation>
+    </message>
+    <message>
+        <source>It kept running, in direct current</source>
+        <translation>ظل يعمل، بالتيار المستمر</translation>
+    </message>
+    <message>
+        <source>It kept running, pulsed light on</source>
+        <translation>ظل يعمل، وضوء التيار النبضي مضاء</translation>
+    </message>
+    <message>
+        <source>Any small cuts? Cover them with a thin layer of petroleum jelly again.</source>
+        <translation>هل توجد جروح صغيرة؟ غطِّها مرة أخرى بطبقة رقيقة من الفازلين.</translation>
+    </message>
+    <message>
+        <source>It is enough for today. What you did is kept.</source>
+        <translation>هذا يكفي لليوم. ما أنجزته محفوظ.</translation>
+    </message>
+    <message>
+        <source>That was more than ten minutes ago, so this session is over. What you did is kept.</source>
+        <translation>مضى على ذلك أكثر من عشر دقائق، لذا انتهت هذه الجلسة. ما أنجزته محفوظ.</translation>
+    </message>
+    <message>
+        <source>Another version of Firstdew led this session. It cannot go on from there. What you did is kept. Machine off now.</source>
+        <translation>بدأت هذه الجلسة بإصدار آخر من Firstdew. لا يمكن متابعتها من حيث توقفت. ما أنجزته محفوظ. أطفئ الجهاز الآن.</translation>
+    </message>
+    <message>
+        <source>The session goes on. Machine off, current at zero; confirm the list again.</source>
+        <translation>تستمر الجلسة. أطفئ الجهاز، والتيار عند الصفر؛ ثم أكّد القائمة مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>A blister or burn was noted there. Leave the machine off until a clinician has looked at it.</source>
+        <translation>دُوّنت هناك بثرة مائية أو حرق. اترك الجهاز مطفأ حتى يفحص الموضعَ مختص صحي (طبيب أو ممرض).</translation>
+    </message>
+    <message>
+        <source>Enter the date of birth first. The limit of the current depends on it.</source>
+        <translation>أدخل تاريخ الميلاد أولًا. فحد التيار يتوقف عليه.</translation>
+    </message>
+    <message>
+        <source>Your care sheet prescribes the other current here. Choose that one.</source>
+        <translation>ورقة الرعاية تصف هنا التيار الآخر. اختر ذلك التيار.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you need a remote control, and none is entered for your machine. Ask somebody to stay beside you.</source>
+        <translation>إذا كانت كلتا يديك في الماء فأنت تحتاج إلى جهاز تحكم عن بعد، ولم يُدوَّن أي واحد لجهازك. اطلب من شخص أن يبقى بجانبك.</translation>
+    </message>
+    <message>
+        <source>A child is never alone with both hands in the water. Somebody stays beside the child.</source>
+        <translation>لا يُترك طفل وحده أبدًا وكلتا يديه في الماء. يبقى شخص بجانب الطفل.</translation>
+    </message>
+    <message>
+        <source>Choose who can tap the phone.</source>
+        <translation>اختر من يستطيع لمس الهاتف.</translation>
+    </message>
+    <message>
+        <source>It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.</source>
+        <translation>هذا يكفي لليوم. اترك الجهاز مطفأ؛ الجلسة التالية غدًا على الأقرب.</translation>
+    </message>
+    <message>
+        <source>Machine off. The session starts again once you confirm the list.</source>
+        <translation>أطفئ الجهاز. تبدأ الجلسة من جديد حين تؤكّد القائمة.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask somebody to stay beside you.</source>
+        <translation>إذا كانت كلتا يديك في الماء فأنت تعتمد على ما تسمعه، ولا يمكن تجهيز الصوت. اطلب من شخص أن يبقى بجانبك.</translation>
+    </message>
+    <message>
+        <source>They stay beside you the whole session, tap and enter the readings.</source>
+        <translation>يبقى من يساعدك بجانبك طوال الجلسة، ويلمس الشاشة ويُدخل القراءات.</translation>
+    </message>
+    <message>
+        <source>You raise and lower with the remote. For the swap you take your hands out and tap.</source>
+        <translation>ترفع التيار وتخفضه بجهاز التحكم عن بعد. عند التبديل تُخرج يديك وتلمس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>ألم</translation>
+    </message>
+    <message>
+        <source>Kept low because the size of the pads is not known. Enter it under Machine and kit.</source>
+        <translation>يبقى منخفضًا لأن مساحة اللبّادات غير معروفة. أدخلها في «الجهاز واللوازم».</translation>
+    </message>
+    <message>
+        <source>%1 prescribed the other current</source>
+        <translation>وصف %1 التيار الآخر</translation>
+    </message>
+    <message>
+        <source>%1, noted %2. No session here until a clinician has looked at it.</source>
+        <translation>%1، تاريخ التدوين: %2. لا جلسة هنا حتى يفحص الموضعَ مختص صحي (طبيب أو ممرض).</translation>
+    </message>
+    <message>
+        <source>Enter the date of birth first: the limit of the current depends on it.</source>
+        <translation>أدخل تاريخ الميلاد أولًا: فحد التيار يتوقف عليه.</translation>
+    </message>
+    <message>
+        <source>Switch on</source>
+        <translation>شغّل الجهاز</translation>
+    </message>
+    <message>
+        <source>Hands out</source>
+        <translation>أخرِج اليدين</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and flip the polarity switch.</source>
+        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى واقلب مفتاح القطبية.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and exchange them, right with left.</source>
+        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، وضع اليمنى مكان اليسرى واليسرى مكان اليمنى.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and swap the two leads.</source>
+        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى وبدّل السلكين.</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Meter at zero, set to direct current?</source>
+        <translation>شغّل الجهاز. هل المقياس عند الصفر، والجهاز مضبوط على التيار المستمر؟</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Meter at zero, light for pulsed current on?</source>
+        <translation>شغّل الجهاز. هل المقياس عند الصفر، وضوء التيار النبضي مضاء؟</translation>
+    </message>
+    <message>
+        <source>Put your hands in now and keep them still.</source>
+        <translation>أدخل يديك الآن وأبقهما ساكنتين.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly with the remote.</source>
+        <translation>ارفع التيار ببطء بجهاز التحكم عن بعد.</translation>
+    </message>
+    <message>
+        <source>Hold still. Both pads stay where they are.</source>
+        <translation>اثبت. تبقى اللبّادتان في مكانهما.</translation>
+    </message>
+    <message>
+        <source>Lower the current slowly to zero with the remote.</source>
+        <translation>اخفض التيار ببطء إلى الصفر بجهاز التحكم عن بعد.</translation>
+    </message>
+    <message>
+        <source>Meter at zero? Only then hands out. Dry them, machine off, and tap.</source>
+        <translation>هل المقياس عند الصفر؟ عندئذ فقط أخرِج يديك. جففهما، وأطفئ الجهاز، والمس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Meter at zero? Only then hands out. Dry them and tap.</source>
+        <translation>هل المقياس عند الصفر؟ عندئذ فقط أخرِج يديك. جففهما والمس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Machine off, then take the pads off. Dry skin and kit.</source>
+        <translation>أطفئ الجهاز ثم انزع اللبّادتين. جفف الجلد والأدوات.</translation>
+    </message>
+    <message>
+        <source>Dry skin and kit.</source>
+        <translation>جفف الجلد والأدوات.</translation>
     </message>
 </context>
 <context>
@@ -3500,6 +3855,10 @@
     <message>
         <source>Write down who cleared it, so that the summary can say so.</source>
         <translation>اكتب من سمح به، ليظهر في الملخص.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

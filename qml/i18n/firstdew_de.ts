@@ -87,10 +87,6 @@
         <translation>Abgebrochen</translation>
     </message>
     <message>
-        <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
-        <translation>Trocknen Sie Haut und Zubehör vollständig. Batterien herausnehmen. Sehen Sie sich morgen die Haut an.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end.</source>
         <translation>Die Batterien sind bald leer.</translation>
     </message>
@@ -107,28 +103,48 @@
         <translation>Haut jetzt</translation>
     </message>
     <message>
-        <source>Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.</source>
-        <translation>Gereizte Haut beruhigt sich mit Ruhe und einfacher Pflegecreme. Wenn nicht, fragen Sie in der Apotheke.</translation>
-    </message>
-    <message>
-        <source>No further bath until a clinician has seen it. Seek help if it is painful or large.</source>
-        <translation>Kein weiteres Bad, bis es ärztlich angesehen wurde. Holen Sie Hilfe, wenn es schmerzt oder groß ist.</translation>
-    </message>
-    <message>
-        <source>Note, if you wish</source>
-        <translation>Notiz, wenn Sie mögen</translation>
-    </message>
-    <message>
         <source>Keep in the diary</source>
         <translation>Ins Tagebuch eintragen</translation>
     </message>
     <message>
-        <source>Not said</source>
-        <translation>Nicht angegeben</translation>
-    </message>
-    <message>
         <source>Current at zero, machine off, then lift out.</source>
         <translation>Strom auf null, Maschine aus, dann herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Current at zero, machine off, then take the pads off.</source>
+        <translation>Strom auf null, Gerät aus, dann die Elektrodenpolster abnehmen.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit completely.</source>
+        <translation>Haut und Zubehör ganz trocknen.</translation>
+    </message>
+    <message>
+        <source>Take the batteries out.</source>
+        <translation>Die Batterien herausnehmen.</translation>
+    </message>
+    <message>
+        <source>Look at the skin tomorrow.</source>
+        <translation>Morgen die Haut ansehen.</translation>
+    </message>
+    <message>
+        <source>Not entered</source>
+        <translation>Nicht eingegeben</translation>
+    </message>
+    <message>
+        <source>Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.</source>
+        <translation>Gereizte Haut erholt sich mit Ruhe und einfacher Feuchtigkeitscreme. Eine milde Hydrocortisoncreme kann helfen: Fragen Sie in der Apotheke.</translation>
+    </message>
+    <message>
+        <source>No further session there until a clinician has seen it. Seek help if it is painful or large.</source>
+        <translation>Dort keine weitere Sitzung, bis eine Ärztin oder ein Arzt es angesehen hat. Holen Sie Hilfe, wenn es schmerzt oder groß ist.</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>Bemerkung (freiwillig)</translation>
+    </message>
+    <message>
+        <source>Look at your skin and say how it is.</source>
+        <translation>Sehen Sie Ihre Haut an und sagen Sie, wie sie ist.</translation>
     </message>
 </context>
 <context>
@@ -216,10 +232,6 @@
         <translation>Zu stark</translation>
     </message>
     <message>
-        <source>Out of the water</source>
-        <translation>Aus dem Wasser</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Stopp</translation>
     </message>
@@ -243,10 +255,6 @@
         <translation>Was hat das Gerät inzwischen getan?</translation>
     </message>
     <message>
-        <source>It kept running</source>
-        <translation>Es lief weiter</translation>
-    </message>
-    <message>
         <source>I switched it off</source>
         <translation>Ich habe es ausgeschaltet</translation>
     </message>
@@ -259,12 +267,12 @@
         <translation>Ich weiß es nicht</translation>
     </message>
     <message>
-        <source>If you are unsure: machine off now. The session then starts again from its beginning.</source>
-        <translation>Wenn Sie unsicher sind: Gerät jetzt aus. Die Sitzung beginnt dann wieder von vorn.</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>If you are unsure: machine off now. Switched off less than ten minutes ago, the session goes on; otherwise it starts again or ends, and what you did is kept.</source>
+        <translation>Wenn Sie unsicher sind: jetzt Gerät aus. Wurde es vor weniger als zehn Minuten ausgeschaltet, geht die Sitzung weiter; sonst beginnt sie von vorn oder endet. Was Sie gemacht haben, bleibt erhalten.</translation>
     </message>
 </context>
 <context>
@@ -377,16 +385,16 @@
         <translation>Ja</translation>
     </message>
     <message>
-        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
-        <translation>Mit beiden Händen unter Wasser berühren Sie nichts. Jeder Schritt wird vorher angesagt, und ein Tippen irgendwo auf den Bildschirm, mit Ellbogen oder Nase, hält an. Das Telefon sieht den Strom nicht: Behalten Sie die Anzeige selbst im Blick.</translation>
-    </message>
-    <message>
         <source>Answer all three, then tick each line.</source>
         <translation>Alle drei beantworten, dann jede Zeile abhaken.</translation>
     </message>
     <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>Die Batterien sind bald leer. Neue bereitlegen.</translation>
+    </message>
+    <message>
+        <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
+        <translation>Sie regeln mit der Fernbedienung hoch und herunter. Solange Ihre Hände im Wasser sind, heißt jede Taste und jedes Tippen auf den Bildschirm, mit Ellbogen oder Nase: Stopp. Zum Umpolen: Anzeige auf null, Hände heraus, abtrocknen, umpolen, tippen. Das Telefon wartet. Es sieht den Strom nicht: Achten Sie selbst auf die Anzeige.</translation>
     </message>
 </context>
 <context>
@@ -406,6 +414,10 @@
     <message>
         <source>Aim</source>
         <translation>Ziel</translation>
+    </message>
+    <message>
+        <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
+        <translation>Die letzten Schritte ließen sich noch nicht speichern. Die Sitzung geht weiter; es wird noch einmal versucht.</translation>
     </message>
 </context>
 <context>
@@ -1017,10 +1029,6 @@
         <translation>Ja</translation>
     </message>
     <message>
-        <source>Cleared by %1.</source>
-        <translation>Erlaubt von %1.</translation>
-    </message>
-    <message>
         <source>No bath until a clinician has said that it is safe for you.</source>
         <translation>Kein Bad, bis es ärztlich für unbedenklich erklärt ist.</translation>
     </message>
@@ -1031,6 +1039,14 @@
     <message>
         <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
         <translation>Meist kein Hindernis; eine Klinik führt es auf. Sprechen Sie es an.</translation>
+    </message>
+    <message>
+        <source>Approved by %1 until %2.</source>
+        <translation>Freigegeben von %1, gültig bis %2.</translation>
+    </message>
+    <message>
+        <source>The approval by %1 has expired. Ask again before your next session.</source>
+        <translation>Die Freigabe von %1 ist abgelaufen. Fragen Sie vor Ihrer nächsten Sitzung noch einmal.</translation>
     </message>
 </context>
 <context>
@@ -1252,6 +1268,18 @@
     <message>
         <source>Mains adapter</source>
         <translation>Netzteil</translation>
+    </message>
+    <message>
+        <source>Size of one armpit pad in cm² (length × width)</source>
+        <translation>Größe eines Elektrodenpolsters für die Achsel in cm² (Länge × Breite)</translation>
+    </message>
+    <message>
+        <source>Optional. Until it is entered, the limit for armpits stays low.</source>
+        <translation>Freiwillig. Bis sie eingegeben ist, bleibt die Grenze für die Achseln niedrig.</translation>
+    </message>
+    <message>
+        <source>By exchanging the armpit pads</source>
+        <translation>Durch Tausch der Elektrodenpolster an den Achseln</translation>
     </message>
 </context>
 <context>
@@ -1907,22 +1935,6 @@
         <translation>Den Strom auf null herunterregeln. Langsam.</translation>
     </message>
     <message>
-        <source>Current at zero? Now swap the two leads.</source>
-        <translation>Strom auf null? Jetzt die beiden Kabel vertauschen.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Now flip the polarity switch.</source>
-        <translation>Strom auf null? Jetzt den Polschalter umlegen.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Soak the pads again, and swap polarity.</source>
-        <translation>Strom auf null? Die Kissen neu tränken und umpolen.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Now change to the other side.</source>
-        <translation>Strom auf null? Jetzt zur anderen Seite wechseln.</translation>
-    </message>
-    <message>
         <source>Machine off. Now lift out, and dry your skin.</source>
         <translation>Gerät aus. Jetzt herausheben und die Haut abtrocknen.</translation>
     </message>
@@ -1969,6 +1981,82 @@
     <message>
         <source>This is how loud I am. Can you hear me over the water?</source>
         <translation>So laut bin ich. Hören Sie mich trotz des Wassers?</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Is the meter at zero, and is it set to direct current? Then tap.</source>
+        <translation>Das Gerät einschalten. Steht die Anzeige auf null, und ist es auf Gleichstrom gestellt? Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Is the meter at zero, and is the light for pulsed current on? Then tap.</source>
+        <translation>Das Gerät einschalten. Steht die Anzeige auf null, und leuchtet das Licht für Pulsstrom? Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly with the remote. It may prickle. It must not hurt.</source>
+        <translation>Den Strom mit der Fernbedienung langsam hochregeln. Es darf kribbeln. Es darf nicht schmerzen.</translation>
+    </message>
+    <message>
+        <source>Hold still. Both pads stay where they are.</source>
+        <translation>Stillhalten. Beide Elektrodenpolster bleiben, wo sie sind.</translation>
+    </message>
+    <message>
+        <source>Lower the current to zero with the remote. Slowly.</source>
+        <translation>Den Strom mit der Fernbedienung auf null herunterregeln. Langsam.</translation>
+    </message>
+    <message>
+        <source>Is the meter at zero? Only then take your hands out. Dry them, and tap.</source>
+        <translation>Steht die Anzeige auf null? Erst dann die Hände herausnehmen. Abtrocknen und tippen.</translation>
+    </message>
+    <message>
+        <source>Is the meter at zero? Only then take your hands out. Dry them, switch the machine off, and tap.</source>
+        <translation>Steht die Anzeige auf null? Erst dann die Hände herausnehmen. Abtrocknen, das Gerät ausschalten und tippen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now swap the two leads. Cover small cuts again. Then tap.</source>
+        <translation>Strom auf null? Jetzt die beiden Kabel vertauschen. Kleine Schnitte wieder abdecken. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now flip the polarity switch. Cover small cuts again. Then tap.</source>
+        <translation>Strom auf null? Jetzt den Polschalter umlegen. Kleine Schnitte wieder abdecken. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and swap the two leads. Then tap.</source>
+        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und die beiden Kabel vertauschen. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and flip the polarity switch. Then tap.</source>
+        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und den Polschalter umlegen. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and exchange them, right with left. Then tap.</source>
+        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und tauschen, rechts gegen links. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now change to the other side. Cover small cuts again. Then tap.</source>
+        <translation>Strom auf null? Jetzt zur anderen Seite wechseln. Kleine Schnitte wieder abdecken. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now take the pads off, and dry your skin.</source>
+        <translation>Gerät aus. Jetzt die Elektrodenpolster abnehmen und die Haut abtrocknen.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit.</source>
+        <translation>Die Haut und das Zubehör trocknen.</translation>
+    </message>
+    <message>
+        <source>I was away. What did the machine do? If you do not know, machine off. Then answer on the screen.</source>
+        <translation>Ich war weg. Was hat das Gerät getan? Wenn Sie es nicht wissen: Gerät aus. Dann auf dem Bildschirm antworten.</translation>
+    </message>
+    <message>
+        <source>It is enough for today.</source>
+        <translation>Für heute ist es genug.</translation>
+    </message>
+    <message>
+        <source>That was too long ago. This session is over. What you did is kept.</source>
+        <translation>Das ist zu lange her. Diese Sitzung ist beendet. Was Sie gemacht haben, bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Stopped. Current at zero, machine off, then take the pads off.</source>
+        <translation>Angehalten. Strom auf null, Gerät aus, dann die Elektrodenpolster abnehmen.</translation>
     </message>
 </context>
 <context>
@@ -2220,6 +2308,97 @@
     <message>
         <source>Did anything stir it up?</source>
         <translation>War etwas der Anlass?</translation>
+    </message>
+</context>
+<context>
+    <name>StoreTrouble</name>
+    <message>
+        <source>Your record could not be opened</source>
+        <translation>Ihre Aufzeichnung ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>The file with your record is damaged.</source>
+        <translation>Die Datei mit Ihrer Aufzeichnung ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>A newer Firstdew wrote this record.</source>
+        <translation>Ein neueres Firstdew hat diese Aufzeichnung geschrieben.</translation>
+    </message>
+    <message>
+        <source>Another program is using your record.</source>
+        <translation>Ein anderes Programm benutzt Ihre Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>Your record cannot be written to.</source>
+        <translation>In Ihre Aufzeichnung lässt sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>The file in its place is not a Firstdew record, or is damaged at its very beginning.</source>
+        <translation>Die Datei an ihrer Stelle ist keine Aufzeichnung von Firstdew oder ist gleich am Anfang beschädigt.</translation>
+    </message>
+    <message>
+        <source>The file with your record is not there or cannot be read.</source>
+        <translation>Die Datei mit Ihrer Aufzeichnung ist nicht da oder lässt sich nicht lesen.</translation>
+    </message>
+    <message>
+        <source>Firstdew can put what is still readable, and what a copy beside it holds, into a new file. The damaged file is kept.</source>
+        <translation>Firstdew kann in eine neue Datei schreiben, was noch lesbar ist und was eine Kopie daneben enthält. Die beschädigte Datei bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Update Firstdew, then open it again.</source>
+        <translation>Aktualisieren Sie Firstdew, dann öffnen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Close that program, then try again.</source>
+        <translation>Schließen Sie dieses Programm, dann versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Let yourself write to the file and its folder, then try again.</source>
+        <translation>Geben Sie sich das Recht, in die Datei und ihren Ordner zu schreiben, dann versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Move that file elsewhere, put your record in its place, then try again.</source>
+        <translation>Legen Sie diese Datei woanders ab und Ihre Aufzeichnung an ihre Stelle, dann versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Look whether the folder is there and belongs to you, then try again.</source>
+        <translation>Sehen Sie nach, ob der Ordner da ist und Ihnen gehört, dann versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Versuchen Sie es gleich noch einmal.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed in it.</source>
+        <translation>Daran wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>Leave the machine off until your record is open: your limits and answers stand in it.</source>
+        <translation>Lassen Sie das Gerät aus, bis Ihre Aufzeichnung offen ist: Darin stehen Ihre Grenzen und Antworten.</translation>
+    </message>
+    <message>
+        <source>Repair the record</source>
+        <translation>Aufzeichnung reparieren</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Restore a back-up</source>
+        <translation>Eine Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>It takes the place of the damaged file, which is kept.</source>
+        <translation>Sie tritt an die Stelle der beschädigten Datei; diese bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-up</source>
+        <translation>Kennwort der Sicherung</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
     </message>
 </context>
 <context>
@@ -2889,14 +3068,6 @@
         <translation>Sie tippen jeden Schritt selbst.</translation>
     </message>
     <message>
-        <source>The other person taps and enters the readings.</source>
-        <translation>Die andere Person tippt und gibt die Werte ein.</translation>
-    </message>
-    <message>
-        <source>Nothing to touch. Every step is spoken ahead; a tap anywhere stops.</source>
-        <translation>Nichts zu berühren. Jeder Schritt wird vorher angesagt; ein Tippen irgendwo hält an.</translation>
-    </message>
-    <message>
         <source>no response</source>
         <translation>kein Ansprechen</translation>
     </message>
@@ -3049,10 +3220,6 @@
         <translation>Gerät aus, Strom auf null. Bestätigen Sie die Liste.</translation>
     </message>
     <message>
-        <source>The current may be raised now, slowly.</source>
-        <translation>Der Strom darf jetzt langsam hochgeregelt werden.</translation>
-    </message>
-    <message>
         <source>Raise the current slowly to a comfortable level.</source>
         <translation>Den Strom langsam hochregeln, bis er noch angenehm ist.</translation>
     </message>
@@ -3063,10 +3230,6 @@
     <message>
         <source>Lower the current slowly to zero.</source>
         <translation>Den Strom langsam auf null herunterregeln.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Soak the pads again and swap polarity.</source>
-        <translation>Strom auf null? Kissen neu tränken und umpolen.</translation>
     </message>
     <message>
         <source>Current at zero? Swap the two leads.</source>
@@ -3226,10 +3389,6 @@
         <translation>Das ist die Grenze.</translation>
     </message>
     <message>
-        <source>The last bath was not finished, so the same level again.</source>
-        <translation>Das letzte Bad wurde nicht beendet, deshalb derselbe Wert noch einmal.</translation>
-    </message>
-    <message>
         <source>Pulsed current is felt less; try it, if your machine has it.</source>
         <translation>Pulsstrom ist weniger zu spüren; versuchen Sie ihn, wenn Ihr Gerät ihn hat.</translation>
     </message>
@@ -3266,10 +3425,6 @@
         <translation>Schmuck, Uhr und Piercings abgelegt (oberhalb des Halses nicht nötig)</translation>
     </message>
     <message>
-        <source>Skin looked at: no new redness, blister or burn</source>
-        <translation>Haut angesehen: keine neue Rötung, Blase oder Verbrennung</translation>
-    </message>
-    <message>
         <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
         <translation>Verletzungen unter einer dünnen Schicht Vaseline, nur auf der verletzten Haut</translation>
     </message>
@@ -3280,10 +3435,6 @@
     <message>
         <source>Not shaved there for three days</source>
         <translation>Dort seit drei Tagen nicht rasiert</translation>
-    </message>
-    <message>
-        <source>Warm tap water, about %1 ml in each bath</source>
-        <translation>Warmes Leitungswasser, etwa %1 ml je Schale</translation>
     </message>
     <message>
         <source>Each plate under its grid; skin never touches a plate</source>
@@ -3298,20 +3449,12 @@
         <translation>Gerät aus, Strom auf null, Kabel eingesteckt</translation>
     </message>
     <message>
-        <source>Somebody near, or a remote control at hand</source>
-        <translation>Jemand in der Nähe oder eine Fernbedienung zur Hand</translation>
-    </message>
-    <message>
         <source>Batteries in</source>
         <translation>Batterien eingelegt</translation>
     </message>
     <message>
         <source>Ready %1 from %2: %3</source>
         <translation>Bereit %1 ab %2: %3</translation>
-    </message>
-    <message>
-        <source>It is at zero</source>
-        <translation>Er ist auf null</translation>
     </message>
     <message>
         <source>All checked, begin</source>
@@ -3324,10 +3467,6 @@
     <message>
         <source>It is comfortable</source>
         <translation>Es ist angenehm</translation>
-    </message>
-    <message>
-        <source>Swapped</source>
-        <translation>Umgepolt</translation>
     </message>
     <message>
         <source>Changed side</source>
@@ -3362,10 +3501,6 @@
         <translation>Nach Ihren bisherigen Einträgen liegt die Wahrscheinlichkeit, dass die Feuchte begonnen hat, heute bei %1; die Kurve oben weiß nichts von ihnen.</translation>
     </message>
     <message>
-        <source>Current at zero? Put your hands in now and keep them still.</source>
-        <translation>Strom auf null? Jetzt die Hände hinein und still halten.</translation>
-    </message>
-    <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
         <translation>Nutzen Sie für den Strom nur eine Maschine, die für diese Behandlung gemacht ist, mit dem mitgelieferten Zubehör.</translation>
     </message>
@@ -3386,14 +3521,6 @@
         <translation>Die Wahrscheinlichkeit von Feuchte liegt bei %2 oder mehr (seit: %1).</translation>
     </message>
     <message>
-        <source>Hand baths on a table that is not metal</source>
-        <translation>Schalen für die Hände auf einem Tisch, der nicht aus Metall ist</translation>
-    </message>
-    <message>
-        <source>Foot baths on the floor</source>
-        <translation>Schalen für die Füße auf dem Boden</translation>
-    </message>
-    <message>
         <source>Raise slowly</source>
         <translation>Langsam hochregeln</translation>
     </message>
@@ -3406,8 +3533,236 @@
         <translation>Auf null herunterregeln</translation>
     </message>
     <message>
-        <source>At first %1: %2 stay free below the limit until two readings agree, since current may drift up.</source>
-        <translation>Zuerst %1: %2 bleiben unter der Grenze frei, bis zwei Messwerte übereinstimmen, denn der Strom kann von selbst steigen.</translation>
+        <source>The last session was not finished, so the same level again.</source>
+        <translation>Die letzte Sitzung wurde nicht beendet, deshalb noch einmal derselbe Wert.</translation>
+    </message>
+    <message>
+        <source>The skin was irritated after %1, so clearly less.</source>
+        <translation>Nach %1 war die Haut gereizt, deshalb deutlich weniger.</translation>
+    </message>
+    <message>
+        <source>It has been a while since your last session here, so start lower than %1.</source>
+        <translation>Ihre letzte Sitzung hier ist länger her, deshalb niedriger als mit %1 beginnen.</translation>
+    </message>
+    <message>
+        <source>Switch flipped</source>
+        <translation>Schalter umgelegt</translation>
+    </message>
+    <message>
+        <source>Pads exchanged</source>
+        <translation>Elektrodenpolster getauscht</translation>
+    </message>
+    <message>
+        <source>Leads swapped</source>
+        <translation>Kabel vertauscht</translation>
+    </message>
+    <message>
+        <source>Start at %1. Current can creep up, so leave %2 to spare at first.</source>
+        <translation>Beginnen Sie mit %1. Der Strom kann langsam ansteigen, deshalb zuerst %2 Spielraum lassen.</translation>
+    </message>
+    <message>
+        <source>I&apos;ve checked my skin: no new redness, blister or burn</source>
+        <translation>Ich habe meine Haut geprüft: keine neue Rötung, Blase oder Verbrennung</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 ml in each tray</source>
+        <translation>Warmes Leitungswasser, etwa %1 ml in jeder Schale</translation>
+    </message>
+    <message>
+        <source>Hand trays on a table that is not metal</source>
+        <translation>Schalen für die Hände auf einem Tisch, der nicht aus Metall ist</translation>
+    </message>
+    <message>
+        <source>Foot trays on the floor</source>
+        <translation>Schalen für die Füße auf dem Boden</translation>
+    </message>
+    <message>
+        <source>My helper stays beside me the whole session</source>
+        <translation>Wer mir hilft, bleibt die ganze Sitzung neben mir</translation>
+    </message>
+    <message>
+        <source>Remote control within reach of my hands in the water, placed as its maker says</source>
+        <translation>Fernbedienung in Reichweite meiner Hände im Wasser, hingelegt wie vom Hersteller angegeben</translation>
+    </message>
+    <message>
+        <source>Meter at zero: hands in again</source>
+        <translation>Anzeige auf null: Hände wieder hinein</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current</source>
+        <translation>An, auf null, Gleichstrom</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on</source>
+        <translation>An, auf null, Pulslicht leuchtet</translation>
+    </message>
+    <message>
+        <source>At zero, hands out and dry</source>
+        <translation>Auf null, Hände draußen und trocken</translation>
+    </message>
+    <message>
+        <source>Current is at zero</source>
+        <translation>Strom ist auf null</translation>
+    </message>
+    <message>
+        <source>A pad came off</source>
+        <translation>Ein Elektrodenpolster hat sich gelöst</translation>
+    </message>
+    <message>
+        <source>I took them out</source>
+        <translation>Ich habe sie herausgenommen</translation>
+    </message>
+    <message>
+        <source>It kept running, in direct current</source>
+        <translation>Es lief weiter, mit Gleichstrom</translation>
+    </message>
+    <message>
+        <source>It kept running, pulsed light on</source>
+        <translation>Es lief weiter, Pulslicht leuchtet</translation>
+    </message>
+    <message>
+        <source>Any small cuts? Cover them with a thin layer of petroleum jelly again.</source>
+        <translation>Kleine Schnitte? Wieder mit einer dünnen Schicht Vaseline abdecken.</translation>
+    </message>
+    <message>
+        <source>It is enough for today. What you did is kept.</source>
+        <translation>Für heute ist es genug. Was Sie gemacht haben, bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>That was more than ten minutes ago, so this session is over. What you did is kept.</source>
+        <translation>Das ist mehr als zehn Minuten her, deshalb ist diese Sitzung beendet. Was Sie gemacht haben, bleibt erhalten.</translation>
+    </message>
+    <message>
+        <source>Another version of Firstdew led this session. It cannot go on from there. What you did is kept. Machine off now.</source>
+        <translation>Eine andere Version von Firstdew hat durch diese Sitzung geführt. Von dort kann sie nicht weitergehen. Was Sie gemacht haben, bleibt erhalten. Jetzt Gerät aus.</translation>
+    </message>
+    <message>
+        <source>The session goes on. Machine off, current at zero; confirm the list again.</source>
+        <translation>Die Sitzung geht weiter. Gerät aus, Strom auf null; bestätigen Sie die Liste noch einmal.</translation>
+    </message>
+    <message>
+        <source>A blister or burn was noted there. Leave the machine off until a clinician has looked at it.</source>
+        <translation>Dort wurde eine Blase oder Verbrennung notiert. Lassen Sie das Gerät aus, bis eine Ärztin oder ein Arzt sie angesehen hat.</translation>
+    </message>
+    <message>
+        <source>Enter the date of birth first. The limit of the current depends on it.</source>
+        <translation>Geben Sie zuerst den Geburtstag ein. Davon hängt die Grenze für den Strom ab.</translation>
+    </message>
+    <message>
+        <source>Your care sheet prescribes the other current here. Choose that one.</source>
+        <translation>Ihr Behandlungsblatt verordnet hier den anderen Strom. Wählen Sie diesen.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you need a remote control, and none is entered for your machine. Ask somebody to stay beside you.</source>
+        <translation>Mit beiden Händen im Wasser brauchen Sie eine Fernbedienung; für Ihr Gerät ist keine eingetragen. Bitten Sie jemanden, neben Ihnen zu bleiben.</translation>
+    </message>
+    <message>
+        <source>A child is never alone with both hands in the water. Somebody stays beside the child.</source>
+        <translation>Ein Kind ist mit beiden Händen im Wasser nie allein. Jemand bleibt neben dem Kind.</translation>
+    </message>
+    <message>
+        <source>Choose who can tap the phone.</source>
+        <translation>Wählen Sie, wer das Telefon bedienen kann.</translation>
+    </message>
+    <message>
+        <source>It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.</source>
+        <translation>Für heute ist es genug. Lassen Sie das Gerät aus; die nächste Sitzung ist frühestens morgen.</translation>
+    </message>
+    <message>
+        <source>Machine off. The session starts again once you confirm the list.</source>
+        <translation>Gerät aus. Die Sitzung beginnt von vorn, sobald Sie die Liste bestätigen.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask somebody to stay beside you.</source>
+        <translation>Mit beiden Händen im Wasser richten Sie sich nach dem, was Sie hören; die Stimme lässt sich aber nicht bereit machen. Bitten Sie jemanden, neben Ihnen zu bleiben.</translation>
+    </message>
+    <message>
+        <source>They stay beside you the whole session, tap and enter the readings.</source>
+        <translation>Diese Person bleibt die ganze Sitzung neben Ihnen, tippt und gibt die Werte ein.</translation>
+    </message>
+    <message>
+        <source>You raise and lower with the remote. For the swap you take your hands out and tap.</source>
+        <translation>Sie regeln mit der Fernbedienung hoch und herunter. Zum Umpolen nehmen Sie die Hände heraus und tippen.</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Schmerz</translation>
+    </message>
+    <message>
+        <source>Kept low because the size of the pads is not known. Enter it under Machine and kit.</source>
+        <translation>Niedrig gehalten, weil die Größe der Elektrodenpolster fehlt. Geben Sie sie unter Gerät und Zubehör ein.</translation>
+    </message>
+    <message>
+        <source>%1 prescribed the other current</source>
+        <translation>Der andere Strom ist von %1 verordnet</translation>
+    </message>
+    <message>
+        <source>%1, noted %2. No session here until a clinician has looked at it.</source>
+        <translation>%1, notiert: %2. Hier keine Sitzung, bis eine Ärztin oder ein Arzt es angesehen hat.</translation>
+    </message>
+    <message>
+        <source>Enter the date of birth first: the limit of the current depends on it.</source>
+        <translation>Geben Sie zuerst den Geburtstag ein: Davon hängt die Grenze für den Strom ab.</translation>
+    </message>
+    <message>
+        <source>Switch on</source>
+        <translation>Einschalten</translation>
+    </message>
+    <message>
+        <source>Hands out</source>
+        <translation>Hände heraus</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and flip the polarity switch.</source>
+        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und den Polschalter umlegen.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and exchange them, right with left.</source>
+        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und tauschen, rechts gegen links.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and swap the two leads.</source>
+        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und die beiden Kabel vertauschen.</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Meter at zero, set to direct current?</source>
+        <translation>Das Gerät einschalten. Anzeige auf null, auf Gleichstrom gestellt?</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Meter at zero, light for pulsed current on?</source>
+        <translation>Das Gerät einschalten. Anzeige auf null, Licht für Pulsstrom leuchtet?</translation>
+    </message>
+    <message>
+        <source>Put your hands in now and keep them still.</source>
+        <translation>Jetzt die Hände hineinlegen und still halten.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly with the remote.</source>
+        <translation>Den Strom mit der Fernbedienung langsam hochregeln.</translation>
+    </message>
+    <message>
+        <source>Hold still. Both pads stay where they are.</source>
+        <translation>Stillhalten. Beide Elektrodenpolster bleiben, wo sie sind.</translation>
+    </message>
+    <message>
+        <source>Lower the current slowly to zero with the remote.</source>
+        <translation>Den Strom mit der Fernbedienung langsam auf null herunterregeln.</translation>
+    </message>
+    <message>
+        <source>Meter at zero? Only then hands out. Dry them, machine off, and tap.</source>
+        <translation>Anzeige auf null? Erst dann Hände heraus. Abtrocknen, Gerät aus und tippen.</translation>
+    </message>
+    <message>
+        <source>Meter at zero? Only then hands out. Dry them and tap.</source>
+        <translation>Anzeige auf null? Erst dann Hände heraus. Abtrocknen und tippen.</translation>
+    </message>
+    <message>
+        <source>Machine off, then take the pads off. Dry skin and kit.</source>
+        <translation>Gerät aus, dann die Elektrodenpolster abnehmen. Haut und Zubehör trocknen.</translation>
+    </message>
+    <message>
+        <source>Dry skin and kit.</source>
+        <translation>Haut und Zubehör trocknen.</translation>
     </message>
 </context>
 <context>
@@ -3444,6 +3799,10 @@
     <message>
         <source>Write down who cleared it, so that the summary can say so.</source>
         <translation>Schreiben Sie auf, wer es erlaubt hat, damit es im Bericht steht.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

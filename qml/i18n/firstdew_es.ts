@@ -87,10 +87,6 @@
         <translation>Detenido</translation>
     </message>
     <message>
-        <source>Dry your skin and the kit completely. Take the batteries out. Look at the skin tomorrow.</source>
-        <translation>Seque del todo la piel y el equipo. Saque las pilas. Mire la piel mañana.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end.</source>
         <translation>Las pilas están a punto de agotarse.</translation>
     </message>
@@ -107,28 +103,48 @@
         <translation>La piel ahora</translation>
     </message>
     <message>
-        <source>Irritated skin settles with rest and plain moisturiser. Ask a pharmacist if it does not.</source>
-        <translation>La piel irritada se calma con descanso y una crema hidratante sencilla. Si no, pregunte en la farmacia.</translation>
-    </message>
-    <message>
-        <source>No further bath until a clinician has seen it. Seek help if it is painful or large.</source>
-        <translation>Ningún baño más hasta que lo vea un profesional sanitario. Busque ayuda si duele o es grande.</translation>
-    </message>
-    <message>
-        <source>Note, if you wish</source>
-        <translation>Nota, si quiere</translation>
-    </message>
-    <message>
         <source>Keep in the diary</source>
         <translation>Guardar en el diario</translation>
     </message>
     <message>
-        <source>Not said</source>
-        <translation>Sin indicar</translation>
-    </message>
-    <message>
         <source>Current at zero, machine off, then lift out.</source>
         <translation>Corriente a cero, máquina apagada y después saque la piel del agua.</translation>
+    </message>
+    <message>
+        <source>Current at zero, machine off, then take the pads off.</source>
+        <translation>Corriente a cero, aparato apagado y después quite las almohadillas.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit completely.</source>
+        <translation>Seque del todo la piel y el equipo.</translation>
+    </message>
+    <message>
+        <source>Take the batteries out.</source>
+        <translation>Saque las pilas.</translation>
+    </message>
+    <message>
+        <source>Look at the skin tomorrow.</source>
+        <translation>Mire la piel mañana.</translation>
+    </message>
+    <message>
+        <source>Not entered</source>
+        <translation>Sin anotar</translation>
+    </message>
+    <message>
+        <source>Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.</source>
+        <translation>La piel irritada se calma con descanso y una crema hidratante sencilla. Una crema suave de hidrocortisona puede ayudar: pregunte en la farmacia.</translation>
+    </message>
+    <message>
+        <source>No further session there until a clinician has seen it. Seek help if it is painful or large.</source>
+        <translation>Ninguna sesión más ahí hasta que lo vea un profesional sanitario. Busque ayuda si duele o es grande.</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>Nota (opcional)</translation>
+    </message>
+    <message>
+        <source>Look at your skin and say how it is.</source>
+        <translation>Mire su piel y diga cómo está.</translation>
     </message>
 </context>
 <context>
@@ -216,10 +232,6 @@
         <translation>Me molesta</translation>
     </message>
     <message>
-        <source>Out of the water</source>
-        <translation>Fuera del agua</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Parar</translation>
     </message>
@@ -243,10 +255,6 @@
         <translation>¿Qué hizo el aparato mientras tanto?</translation>
     </message>
     <message>
-        <source>It kept running</source>
-        <translation>Siguió funcionando</translation>
-    </message>
-    <message>
         <source>I switched it off</source>
         <translation>Lo apagué</translation>
     </message>
@@ -259,12 +267,12 @@
         <translation>No lo sé</translation>
     </message>
     <message>
-        <source>If you are unsure: machine off now. The session then starts again from its beginning.</source>
-        <translation>Si no está seguro: apague el aparato ahora. La sesión empieza entonces desde el principio.</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Parar</translation>
+    </message>
+    <message>
+        <source>If you are unsure: machine off now. Switched off less than ten minutes ago, the session goes on; otherwise it starts again or ends, and what you did is kept.</source>
+        <translation>Si no lo sabe con seguridad: apague el aparato ahora. Si se apagó hace menos de diez minutos, la sesión sigue; si no, empieza otra vez o termina, y lo que hizo se conserva.</translation>
     </message>
 </context>
 <context>
@@ -377,16 +385,16 @@
         <translation>Sí</translation>
     </message>
     <message>
-        <source>With both hands under water you touch nothing. Every step is spoken ahead, and a tap anywhere on the screen, with elbow or nose, stops. The phone cannot see the current: watch the meter yourself.</source>
-        <translation>Con las dos manos bajo el agua no toca nada. Cada paso se anuncia antes, y un toque en cualquier lugar de la pantalla, con el codo o la nariz, detiene. El teléfono no ve la corriente: vigile usted el medidor.</translation>
-    </message>
-    <message>
         <source>Answer all three, then tick each line.</source>
         <translation>Responde a las tres y marca después cada línea.</translation>
     </message>
     <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>Las pilas se están agotando. Ten otras a mano.</translation>
+    </message>
+    <message>
+        <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
+        <translation>Usted sube y baja la corriente con el mando a distancia. Mientras tenga las manos dentro, cualquier tecla o un toque en cualquier sitio de la pantalla, con el codo o la nariz, para la sesión. Para cambiar la polaridad: medidor a cero, manos fuera, séquelas, haga el cambio y toque la pantalla. El teléfono espera. No puede ver la corriente: vigile usted el medidor.</translation>
     </message>
 </context>
 <context>
@@ -406,6 +414,10 @@
     <message>
         <source>Aim</source>
         <translation>Objetivo</translation>
+    </message>
+    <message>
+        <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
+        <translation>Los últimos pasos aún no se han podido guardar. La sesión sigue; se intentará otra vez.</translation>
     </message>
 </context>
 <context>
@@ -1017,10 +1029,6 @@
         <translation>Sí</translation>
     </message>
     <message>
-        <source>Cleared by %1.</source>
-        <translation>Permitido por %1.</translation>
-    </message>
-    <message>
         <source>No bath until a clinician has said that it is safe for you.</source>
         <translation>Ningún baño hasta que un profesional sanitario diga que es seguro para usted.</translation>
     </message>
@@ -1031,6 +1039,14 @@
     <message>
         <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
         <translation>Normalmente no lo impide; un hospital lo menciona. Coméntelo con su profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Approved by %1 until %2.</source>
+        <translation>Autorizado por %1 hasta el %2.</translation>
+    </message>
+    <message>
+        <source>The approval by %1 has expired. Ask again before your next session.</source>
+        <translation>La autorización de %1 ha caducado. Pregunte otra vez antes de su próxima sesión.</translation>
     </message>
 </context>
 <context>
@@ -1252,6 +1268,18 @@
     <message>
         <source>Mains adapter</source>
         <translation>Adaptador de red</translation>
+    </message>
+    <message>
+        <source>Size of one armpit pad in cm² (length × width)</source>
+        <translation>Tamaño de una almohadilla de axila en cm² (largo × ancho)</translation>
+    </message>
+    <message>
+        <source>Optional. Until it is entered, the limit for armpits stays low.</source>
+        <translation>Opcional. Mientras no lo indique, el límite para las axilas sigue bajo.</translation>
+    </message>
+    <message>
+        <source>By exchanging the armpit pads</source>
+        <translation>Intercambiando las almohadillas de las axilas</translation>
     </message>
 </context>
 <context>
@@ -1907,22 +1935,6 @@
         <translation>Baje la corriente a cero. Despacio.</translation>
     </message>
     <message>
-        <source>Current at zero? Now swap the two leads.</source>
-        <translation>¿Corriente a cero? Ahora intercambie los dos cables.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Now flip the polarity switch.</source>
-        <translation>¿Corriente a cero? Ahora cambie el interruptor de polaridad.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Soak the pads again, and swap polarity.</source>
-        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas y cambie la polaridad.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Now change to the other side.</source>
-        <translation>¿Corriente a cero? Ahora pase al otro lado.</translation>
-    </message>
-    <message>
         <source>Machine off. Now lift out, and dry your skin.</source>
         <translation>Apague el aparato. Ahora saque la piel del agua y séquela.</translation>
     </message>
@@ -1969,6 +1981,82 @@
     <message>
         <source>This is how loud I am. Can you hear me over the water?</source>
         <translation>Así de alto hablo. ¿Me oye por encima del ruido del agua?</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Is the meter at zero, and is it set to direct current? Then tap.</source>
+        <translation>Encienda el aparato. ¿Está el medidor a cero y el aparato en corriente continua? Entonces toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Is the meter at zero, and is the light for pulsed current on? Then tap.</source>
+        <translation>Encienda el aparato. ¿Está el medidor a cero y la luz de corriente pulsada encendida? Entonces toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly with the remote. It may prickle. It must not hurt.</source>
+        <translation>Suba la corriente despacio con el mando a distancia. Puede hormiguear. No debe doler.</translation>
+    </message>
+    <message>
+        <source>Hold still. Both pads stay where they are.</source>
+        <translation>No se mueva. Las dos almohadillas siguen en su sitio.</translation>
+    </message>
+    <message>
+        <source>Lower the current to zero with the remote. Slowly.</source>
+        <translation>Baje la corriente a cero con el mando a distancia. Despacio.</translation>
+    </message>
+    <message>
+        <source>Is the meter at zero? Only then take your hands out. Dry them, and tap.</source>
+        <translation>¿Está el medidor a cero? Solo entonces saque las manos. Séquelas y toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Is the meter at zero? Only then take your hands out. Dry them, switch the machine off, and tap.</source>
+        <translation>¿Está el medidor a cero? Solo entonces saque las manos. Séquelas, apague el aparato y toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now swap the two leads. Cover small cuts again. Then tap.</source>
+        <translation>¿Corriente a cero? Ahora intercambie los dos cables. Cubra otra vez los cortes pequeños. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now flip the polarity switch. Cover small cuts again. Then tap.</source>
+        <translation>¿Corriente a cero? Ahora cambie el interruptor de polaridad. Cubra otra vez los cortes pequeños. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and swap the two leads. Then tap.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas e intercambie los dos cables. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and flip the polarity switch. Then tap.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas y cambie el interruptor de polaridad. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again, and exchange them, right with left. Then tap.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas e intercámbielas, la derecha por la izquierda. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Now change to the other side. Cover small cuts again. Then tap.</source>
+        <translation>¿Corriente a cero? Ahora pase al otro lado. Cubra otra vez los cortes pequeños. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Machine off. Now take the pads off, and dry your skin.</source>
+        <translation>Apague el aparato. Ahora quite las almohadillas y séquese la piel.</translation>
+    </message>
+    <message>
+        <source>Dry your skin and the kit.</source>
+        <translation>Seque la piel y el equipo.</translation>
+    </message>
+    <message>
+        <source>I was away. What did the machine do? If you do not know, machine off. Then answer on the screen.</source>
+        <translation>Me interrumpí un rato. ¿Qué hizo el aparato? Si no lo sabe, apague el aparato. Luego responda en la pantalla.</translation>
+    </message>
+    <message>
+        <source>It is enough for today.</source>
+        <translation>Ya es suficiente por hoy.</translation>
+    </message>
+    <message>
+        <source>That was too long ago. This session is over. What you did is kept.</source>
+        <translation>Ha pasado demasiado tiempo. Esta sesión ha terminado. Lo que hizo se conserva.</translation>
+    </message>
+    <message>
+        <source>Stopped. Current at zero, machine off, then take the pads off.</source>
+        <translation>Detenido. Corriente a cero, aparato apagado, y después quite las almohadillas.</translation>
     </message>
 </context>
 <context>
@@ -2220,6 +2308,97 @@
     <message>
         <source>Did anything stir it up?</source>
         <translation>¿Hubo algo que lo provocara?</translation>
+    </message>
+</context>
+<context>
+    <name>StoreTrouble</name>
+    <message>
+        <source>Your record could not be opened</source>
+        <translation>No se pudo abrir su registro</translation>
+    </message>
+    <message>
+        <source>The file with your record is damaged.</source>
+        <translation>El archivo con su registro está dañado.</translation>
+    </message>
+    <message>
+        <source>A newer Firstdew wrote this record.</source>
+        <translation>Este registro es de un Firstdew más nuevo.</translation>
+    </message>
+    <message>
+        <source>Another program is using your record.</source>
+        <translation>Otro programa usa su registro.</translation>
+    </message>
+    <message>
+        <source>Your record cannot be written to.</source>
+        <translation>No se puede escribir en su registro.</translation>
+    </message>
+    <message>
+        <source>The file in its place is not a Firstdew record, or is damaged at its very beginning.</source>
+        <translation>El archivo que está en su lugar no es un registro de Firstdew, o está dañado justo al principio.</translation>
+    </message>
+    <message>
+        <source>The file with your record is not there or cannot be read.</source>
+        <translation>El archivo con su registro no está o no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Firstdew can put what is still readable, and what a copy beside it holds, into a new file. The damaged file is kept.</source>
+        <translation>Firstdew puede pasar a un archivo nuevo lo que aún se puede leer y lo que contiene una copia junto a él. El archivo dañado se conserva.</translation>
+    </message>
+    <message>
+        <source>Update Firstdew, then open it again.</source>
+        <translation>Actualice Firstdew y ábralo otra vez.</translation>
+    </message>
+    <message>
+        <source>Close that program, then try again.</source>
+        <translation>Cierre ese programa e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>Let yourself write to the file and its folder, then try again.</source>
+        <translation>Dese permiso para escribir en el archivo y en su carpeta e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>Move that file elsewhere, put your record in its place, then try again.</source>
+        <translation>Mueva ese archivo a otro sitio, ponga su registro en su lugar e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>Look whether the folder is there and belongs to you, then try again.</source>
+        <translation>Mire si la carpeta está ahí y es suya, e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>Try again in a moment.</source>
+        <translation>Inténtelo otra vez dentro de un momento.</translation>
+    </message>
+    <message>
+        <source>Nothing was changed in it.</source>
+        <translation>No se ha cambiado nada en él.</translation>
+    </message>
+    <message>
+        <source>Leave the machine off until your record is open: your limits and answers stand in it.</source>
+        <translation>Deje el aparato apagado hasta que su registro esté abierto: en él están sus límites y sus respuestas.</translation>
+    </message>
+    <message>
+        <source>Repair the record</source>
+        <translation>Reparar el registro</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Intentar otra vez</translation>
+    </message>
+    <message>
+        <source>Restore a back-up</source>
+        <translation>Restaurar una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>It takes the place of the damaged file, which is kept.</source>
+        <translation>Ocupa el lugar del archivo dañado, que se conserva.</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-up</source>
+        <translation>Contraseña de la copia</translation>
+    </message>
+    <message>
+        <source>Restore</source>
+        <translation>Restaurar</translation>
     </message>
 </context>
 <context>
@@ -2889,14 +3068,6 @@
         <translation>Usted toca cada paso.</translation>
     </message>
     <message>
-        <source>The other person taps and enters the readings.</source>
-        <translation>La otra persona toca e introduce las lecturas.</translation>
-    </message>
-    <message>
-        <source>Nothing to touch. Every step is spoken ahead; a tap anywhere stops.</source>
-        <translation>Nada que tocar. Cada paso se anuncia antes; un toque en cualquier parte para.</translation>
-    </message>
-    <message>
         <source>no response</source>
         <translation>sin respuesta</translation>
     </message>
@@ -3049,10 +3220,6 @@
         <translation>Aparato apagado, corriente a cero. Confirme la lista.</translation>
     </message>
     <message>
-        <source>The current may be raised now, slowly.</source>
-        <translation>Ahora se puede subir la corriente, despacio.</translation>
-    </message>
-    <message>
         <source>Raise the current slowly to a comfortable level.</source>
         <translation>Suba la corriente despacio hasta un nivel cómodo.</translation>
     </message>
@@ -3063,10 +3230,6 @@
     <message>
         <source>Lower the current slowly to zero.</source>
         <translation>Baje la corriente despacio hasta cero.</translation>
-    </message>
-    <message>
-        <source>Current at zero? Soak the pads again and swap polarity.</source>
-        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas y cambie la polaridad.</translation>
     </message>
     <message>
         <source>Current at zero? Swap the two leads.</source>
@@ -3226,10 +3389,6 @@
         <translation>Este es el límite.</translation>
     </message>
     <message>
-        <source>The last bath was not finished, so the same level again.</source>
-        <translation>El último baño no se terminó, así que el mismo nivel otra vez.</translation>
-    </message>
-    <message>
         <source>Pulsed current is felt less; try it, if your machine has it.</source>
         <translation>La corriente pulsada se nota menos; pruébela si su aparato la tiene.</translation>
     </message>
@@ -3266,10 +3425,6 @@
         <translation>Sin joyas, reloj ni piercings (no hace falta por encima del cuello)</translation>
     </message>
     <message>
-        <source>Skin looked at: no new redness, blister or burn</source>
-        <translation>Piel revisada: sin rojez, ampolla ni quemadura nuevas</translation>
-    </message>
-    <message>
         <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
         <translation>Heridas bajo una capa fina de vaselina, solo sobre la piel rota</translation>
     </message>
@@ -3280,10 +3435,6 @@
     <message>
         <source>Not shaved there for three days</source>
         <translation>Sin afeitar ahí desde hace tres días</translation>
-    </message>
-    <message>
-        <source>Warm tap water, about %1 ml in each bath</source>
-        <translation>Agua tibia del grifo, unos %1 ml en cada cubeta</translation>
     </message>
     <message>
         <source>Each plate under its grid; skin never touches a plate</source>
@@ -3298,20 +3449,12 @@
         <translation>Aparato apagado, corriente a cero, cables conectados</translation>
     </message>
     <message>
-        <source>Somebody near, or a remote control at hand</source>
-        <translation>Alguien cerca o un mando a distancia a mano</translation>
-    </message>
-    <message>
         <source>Batteries in</source>
         <translation>Pilas puestas</translation>
     </message>
     <message>
         <source>Ready %1 from %2: %3</source>
         <translation>Listo %1 desde las %2: %3</translation>
-    </message>
-    <message>
-        <source>It is at zero</source>
-        <translation>Está a cero</translation>
     </message>
     <message>
         <source>All checked, begin</source>
@@ -3324,10 +3467,6 @@
     <message>
         <source>It is comfortable</source>
         <translation>Es cómodo</translation>
-    </message>
-    <message>
-        <source>Swapped</source>
-        <translation>Cambiada</translation>
     </message>
     <message>
         <source>Changed side</source>
@@ -3362,10 +3501,6 @@
         <translation>Según sus registros hasta ahora, la probabilidad de que la humedad haya empezado es hoy del %1; la curva de arriba no los tiene en cuenta.</translation>
     </message>
     <message>
-        <source>Current at zero? Put your hands in now and keep them still.</source>
-        <translation>¿Corriente a cero? Meta ahora las manos y manténgalas quietas.</translation>
-    </message>
-    <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
         <translation>Use para la corriente solo una máquina hecha para este tratamiento, con lo que venía con ella.</translation>
     </message>
@@ -3386,14 +3521,6 @@
         <translation>La probabilidad de humedad es de %2 o más (desde: %1).</translation>
     </message>
     <message>
-        <source>Hand baths on a table that is not metal</source>
-        <translation>Las cubetas de las manos, en una mesa que no sea de metal</translation>
-    </message>
-    <message>
-        <source>Foot baths on the floor</source>
-        <translation>Las cubetas de los pies, en el suelo</translation>
-    </message>
-    <message>
         <source>Raise slowly</source>
         <translation>Subir despacio</translation>
     </message>
@@ -3406,8 +3533,236 @@
         <translation>Bajar a cero</translation>
     </message>
     <message>
-        <source>At first %1: %2 stay free below the limit until two readings agree, since current may drift up.</source>
-        <translation>Al principio %1: quedan %2 libres bajo el límite hasta que coincidan dos lecturas, pues la corriente puede subir sola.</translation>
+        <source>The last session was not finished, so the same level again.</source>
+        <translation>La última sesión no se terminó, así que otra vez el mismo nivel.</translation>
+    </message>
+    <message>
+        <source>The skin was irritated after %1, so clearly less.</source>
+        <translation>La piel quedó irritada después de %1, así que claramente menos.</translation>
+    </message>
+    <message>
+        <source>It has been a while since your last session here, so start lower than %1.</source>
+        <translation>Ha pasado un tiempo desde su última sesión aquí, así que empiece por debajo de %1.</translation>
+    </message>
+    <message>
+        <source>Switch flipped</source>
+        <translation>Interruptor cambiado</translation>
+    </message>
+    <message>
+        <source>Pads exchanged</source>
+        <translation>Almohadillas intercambiadas</translation>
+    </message>
+    <message>
+        <source>Leads swapped</source>
+        <translation>Cables intercambiados</translation>
+    </message>
+    <message>
+        <source>Start at %1. Current can creep up, so leave %2 to spare at first.</source>
+        <translation>Empiece con %1. La corriente puede subir sola poco a poco: deje al principio un margen de %2.</translation>
+    </message>
+    <message>
+        <source>I&apos;ve checked my skin: no new redness, blister or burn</source>
+        <translation>He mirado mi piel: ninguna rojez, ampolla o quemadura nueva</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 ml in each tray</source>
+        <translation>Agua templada del grifo, unos %1 ml en cada bandeja</translation>
+    </message>
+    <message>
+        <source>Hand trays on a table that is not metal</source>
+        <translation>Bandejas de las manos sobre una mesa que no sea de metal</translation>
+    </message>
+    <message>
+        <source>Foot trays on the floor</source>
+        <translation>Bandejas de los pies en el suelo</translation>
+    </message>
+    <message>
+        <source>My helper stays beside me the whole session</source>
+        <translation>La persona que me ayuda se queda a mi lado toda la sesión</translation>
+    </message>
+    <message>
+        <source>Remote control within reach of my hands in the water, placed as its maker says</source>
+        <translation>Mando a distancia donde lo alcanzo con las manos dentro del agua, colocado como dice su fabricante</translation>
+    </message>
+    <message>
+        <source>Meter at zero: hands in again</source>
+        <translation>Medidor a cero: manos dentro otra vez</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current</source>
+        <translation>Encendido, a cero, corriente continua</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on</source>
+        <translation>Encendido, a cero, luz de pulsada encendida</translation>
+    </message>
+    <message>
+        <source>At zero, hands out and dry</source>
+        <translation>A cero, manos fuera y secas</translation>
+    </message>
+    <message>
+        <source>Current is at zero</source>
+        <translation>La corriente está a cero</translation>
+    </message>
+    <message>
+        <source>A pad came off</source>
+        <translation>Se soltó una almohadilla</translation>
+    </message>
+    <message>
+        <source>I took them out</source>
+        <translation>Saqué manos o pies</translation>
+    </message>
+    <message>
+        <source>It kept running, in direct current</source>
+        <translation>Siguió en marcha, con corriente continua</translation>
+    </message>
+    <message>
+        <source>It kept running, pulsed light on</source>
+        <translation>Siguió en marcha, luz de pulsada encendida</translation>
+    </message>
+    <message>
+        <source>Any small cuts? Cover them with a thin layer of petroleum jelly again.</source>
+        <translation>¿Hay cortes pequeños? Cúbralos otra vez con una capa fina de vaselina.</translation>
+    </message>
+    <message>
+        <source>It is enough for today. What you did is kept.</source>
+        <translation>Ya es suficiente por hoy. Lo que hizo se conserva.</translation>
+    </message>
+    <message>
+        <source>That was more than ten minutes ago, so this session is over. What you did is kept.</source>
+        <translation>Fue hace más de diez minutos, así que esta sesión ha terminado. Lo que hizo se conserva.</translation>
+    </message>
+    <message>
+        <source>Another version of Firstdew led this session. It cannot go on from there. What you did is kept. Machine off now.</source>
+        <translation>Esta sesión la guio otra versión de Firstdew. No puede seguir desde ahí. Lo que hizo se conserva. Apague el aparato ahora.</translation>
+    </message>
+    <message>
+        <source>The session goes on. Machine off, current at zero; confirm the list again.</source>
+        <translation>La sesión sigue. Aparato apagado, corriente a cero; confirme otra vez la lista.</translation>
+    </message>
+    <message>
+        <source>A blister or burn was noted there. Leave the machine off until a clinician has looked at it.</source>
+        <translation>Ahí se anotó una ampolla o una quemadura. Deje el aparato apagado hasta que la vea un profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Enter the date of birth first. The limit of the current depends on it.</source>
+        <translation>Indique primero la fecha de nacimiento. De ella depende el límite de la corriente.</translation>
+    </message>
+    <message>
+        <source>Your care sheet prescribes the other current here. Choose that one.</source>
+        <translation>Su hoja de cuidados prescribe aquí la otra corriente. Elija esa.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you need a remote control, and none is entered for your machine. Ask somebody to stay beside you.</source>
+        <translation>Con las dos manos en el agua necesita un mando a distancia, y su aparato no tiene ninguno anotado. Pida a alguien que se quede a su lado.</translation>
+    </message>
+    <message>
+        <source>A child is never alone with both hands in the water. Somebody stays beside the child.</source>
+        <translation>Un niño nunca está solo con las dos manos en el agua. Alguien se queda a su lado.</translation>
+    </message>
+    <message>
+        <source>Choose who can tap the phone.</source>
+        <translation>Elija quién puede tocar el teléfono.</translation>
+    </message>
+    <message>
+        <source>It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.</source>
+        <translation>Ya es suficiente por hoy. Deje el aparato apagado; la siguiente sesión, mañana como muy pronto.</translation>
+    </message>
+    <message>
+        <source>Machine off. The session starts again once you confirm the list.</source>
+        <translation>Apague el aparato. La sesión empieza otra vez cuando confirme la lista.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask somebody to stay beside you.</source>
+        <translation>Con las dos manos en el agua usted se guía por lo que oye, y la voz no se puede preparar. Pida a alguien que se quede a su lado.</translation>
+    </message>
+    <message>
+        <source>They stay beside you the whole session, tap and enter the readings.</source>
+        <translation>Esa persona se queda a su lado toda la sesión, toca la pantalla e introduce las lecturas.</translation>
+    </message>
+    <message>
+        <source>You raise and lower with the remote. For the swap you take your hands out and tap.</source>
+        <translation>Usted sube y baja la corriente con el mando a distancia. Para cambiar la polaridad, saca las manos y toca la pantalla.</translation>
+    </message>
+    <message>
+        <source>Pain</source>
+        <translation>Dolor</translation>
+    </message>
+    <message>
+        <source>Kept low because the size of the pads is not known. Enter it under Machine and kit.</source>
+        <translation>Bajo, porque no se conoce el tamaño de las almohadillas. Indíquelo en Aparato y material.</translation>
+    </message>
+    <message>
+        <source>%1 prescribed the other current</source>
+        <translation>La otra corriente la prescribió %1</translation>
+    </message>
+    <message>
+        <source>%1, noted %2. No session here until a clinician has looked at it.</source>
+        <translation>%1 (anotación: %2). Ninguna sesión aquí hasta que lo vea un profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Enter the date of birth first: the limit of the current depends on it.</source>
+        <translation>Indique primero la fecha de nacimiento: de ella depende el límite de la corriente.</translation>
+    </message>
+    <message>
+        <source>Switch on</source>
+        <translation>Encender</translation>
+    </message>
+    <message>
+        <source>Hands out</source>
+        <translation>Manos fuera</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and flip the polarity switch.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas y cambie el interruptor de polaridad.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and exchange them, right with left.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas e intercámbielas, la derecha por la izquierda.</translation>
+    </message>
+    <message>
+        <source>Current at zero? Soak the pads again and swap the two leads.</source>
+        <translation>¿Corriente a cero? Vuelva a empapar las almohadillas e intercambie los dos cables.</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Meter at zero, set to direct current?</source>
+        <translation>Encienda el aparato. ¿Medidor a cero, corriente continua elegida?</translation>
+    </message>
+    <message>
+        <source>Switch the machine on. Meter at zero, light for pulsed current on?</source>
+        <translation>Encienda el aparato. ¿Medidor a cero, luz de corriente pulsada encendida?</translation>
+    </message>
+    <message>
+        <source>Put your hands in now and keep them still.</source>
+        <translation>Meta ahora las manos y manténgalas quietas.</translation>
+    </message>
+    <message>
+        <source>Raise the current slowly with the remote.</source>
+        <translation>Suba la corriente despacio con el mando a distancia.</translation>
+    </message>
+    <message>
+        <source>Hold still. Both pads stay where they are.</source>
+        <translation>No se mueva. Las dos almohadillas siguen en su sitio.</translation>
+    </message>
+    <message>
+        <source>Lower the current slowly to zero with the remote.</source>
+        <translation>Baje la corriente despacio hasta cero con el mando a distancia.</translation>
+    </message>
+    <message>
+        <source>Meter at zero? Only then hands out. Dry them, machine off, and tap.</source>
+        <translation>¿Medidor a cero? Solo entonces saque las manos. Séquelas, apague el aparato y toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Meter at zero? Only then hands out. Dry them and tap.</source>
+        <translation>¿Medidor a cero? Solo entonces saque las manos. Séquelas y toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Machine off, then take the pads off. Dry skin and kit.</source>
+        <translation>Apague el aparato y luego quite las almohadillas. Seque la piel y el equipo.</translation>
+    </message>
+    <message>
+        <source>Dry skin and kit.</source>
+        <translation>Seque la piel y el equipo.</translation>
     </message>
 </context>
 <context>
@@ -3444,6 +3799,10 @@
     <message>
         <source>Write down who cleared it, so that the summary can say so.</source>
         <translation>Escriba quién lo permitió, para que figure en el resumen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1, %2 {1:?}</translation>
     </message>
 </context>
 <context>
