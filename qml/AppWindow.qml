@@ -16,7 +16,7 @@ Window {
         Router.sheet.connect(part => { around.active = true; around.item.show(part) })
         Store.failed.connect(() => { if (!window.troubled) { around.active = true; around.item.tellOfTrouble() } })
         // A session that was running comes first, and one that has not been written down yet.
-        if (BathModel.page !== "choose")
+        if (BathModel.page !== BathPage.Choose)
             place = Place.Session
     }
     readonly property bool rightToLeft: Appearance.rightToLeft

@@ -55,7 +55,7 @@ ports::VoiceChoice voiceChoice(const viewmodels::AppContext& context)
 {
     namespace SoundChoice = ui::SoundChoice;
     const auto chosen = context.plan.sound();
-    const bool under = context.bath.way() == QLatin1String("hands-under");
+    const bool under = context.bath.way() == ui::WayOfWorking::HandsUnder;
     const auto how = chosen == SoundChoice::None && under ? SoundChoice::Both : chosen;
     const bool own = context.plan.voice() == ui::VoiceChoice::Device;
     return {how == SoundChoice::Both || how == SoundChoice::Voice,

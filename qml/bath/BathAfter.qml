@@ -4,15 +4,16 @@ import Firstdew
 
 Frame {
     id: page
-    readonly property var a: BathModel.afterwards
+    readonly property afterPage a: BathModel.afterwards
     // What was not entered stays empty: the next session builds on it.
     property int comfort: -1 // not said
-    property real comfortable: a.comfortable || 0
+    property real comfortable: a.comfortable
     property bool touched: false
     readonly property bool said: touched || comfort === Comfort.NothingFelt || comfort === Comfort.Comfortable || comfort === Comfort.Strong
     property var skin: []
     readonly property real step: 0.5
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
+    function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
     function names(comforts: var): var { return comforts.map(c => ({ value: c, text: Appearance.phrases.comfort(c) })) }
     function change(by) {
         if (said && comfortable > 0)
@@ -21,10 +22,10 @@ Frame {
             comfortable = comfortable > 0 ? comfortable : a.target
         touched = true
     }
-    Label { visible: text !== ""; role: Label.Strong; Layout.fillWidth: true; text: page.a.why || "" }
+    Label { visible: text !== ""; role: Label.Strong; Layout.fillWidth: true; text: page.a.why }
     Card {
         Label { role: Label.Strong; Layout.fillWidth: true; text: page.a.pads ? qsTr("Current at zero, machine off, then take the pads off.") : qsTr("Current at zero, machine off, then lift out.") }
-        Label { Layout.fillWidth: true; text: [qsTr("Dry your skin and the kit completely."), page.a.cells ? qsTr("Take the batteries out.") : "", qsTr("Look at the skin tomorrow.")].filter(s => s).join(" ") }
+        Label { Layout.fillWidth: true; text: page.joined([qsTr("Dry your skin and the kit completely."), page.a.cells ? qsTr("Take the batteries out.") : "", qsTr("Look at the skin tomorrow.")], " ") }
         Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
     }
     OneOf {

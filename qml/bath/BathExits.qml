@@ -5,11 +5,11 @@ import Firstdew
 // The ways out of a running session, always within one touch; as many side by side as their longest word allows.
 GridLayout {
     id: exits
-    property bool flowing: false
+    property int open: Exits.StopOnly
     property bool alarm: false
-    property bool under: false
     property string out
-    readonly property string stop: under ? qsTr("Stop: a tap anywhere") : qsTr("Stop")
+    readonly property bool flowing: open === Exits.All
+    readonly property string stop: open === Exits.TapAnywhere ? qsTr("Stop: a tap anywhere") : qsTr("Stop")
     readonly property var texts: flowing ? [qsTr("It is unpleasant"), out, stop] : [stop]
     readonly property var words: texts.join(" ").split(" ")
     readonly property real third: (width - 2 * columnSpacing) / 3 - 2 * Theme.tight

@@ -5,34 +5,34 @@ import Firstdew
 // Target, limit and the meter: less and more beside the last reading, which opens a number pad.
 Rectangle {
     id: meter
-    property var running: ({})
+    property meterView view
+    property bool under: false // nobody can touch anything
     property bool roomy: false // for words that are read from two metres
     readonly property real farSize: roomy ? Theme.title : Theme.shared
-    readonly property bool under: running.under === true
     /// What is being set with less and more; -1 when nothing is.
     property real pending: -1
-    readonly property real value: pending >= 0 ? pending : running.lastReading || 0
+    readonly property real value: pending >= 0 ? pending : view.lastReading
     readonly property real step: 0.5
-    readonly property real most: running.mostReading || 0
+    readonly property real most: view.mostReading
     implicitHeight: column.implicitHeight + 2 * Theme.tight
     radius: Theme.radius
     color: Theme.card
     border.width: Theme.hair
     border.color: Theme.line
     function enter(mA) {
-        settle.stop()
+        leftAlone.stop()
         pending = -1
         BathModel.reading(mA)
     }
     function change(by) {
         pending = Math.max(0, Math.min(most, value + by))
         // Above the limit nothing waits.
-        if (pending > running.limitMa)
+        if (pending > view.limitMa)
             enter(pending)
         else
-            settle.restart()
+            leftAlone.restart()
     }
-    Timer { id: settle; interval: Theme.settle; onTriggered: meter.enter(meter.pending) }
+    Timer { id: leftAlone; interval: Theme.leftAlone; onTriggered: meter.enter(meter.pending) }
 
     ColumnLayout {
         id: column
@@ -42,10 +42,11 @@ Rectangle {
             Layout.fillWidth: true
             columns: Theme.largeText && meter.roomy ? 1 : 2
             rowSpacing: 0
-            Label { role: Label.Strong; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Aim %1").arg(meter.running.target || ""); Layout.fillWidth: true }
-            Label { role: Label.Strong; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            Label { role: Label.Strong; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Aim %1").arg(meter.view.target); Layout.fillWidth: true }
+            Label { role: Label.Strong; font.pixelSize: meter.farSize; wrapMode: Text.NoWrap; text: qsTr("Limit %1").arg(meter.view.limit); color: Theme.danger }
         }
-        Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.running.reading || ""); Layout.fillWidth: true }
+        Label { visible: text !== ""; text: meter.view.watch; Layout.fillWidth: true }
+        Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.view.reading); Layout.fillWidth: true }
         Label { visible: !meter.under; text: qsTr("Your machine's meter shows:"); Layout.fillWidth: true }
         RowLayout {
             visible: !meter.under
@@ -53,9 +54,9 @@ Rectangle {
             spacing: Theme.tight
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
-                text: meter.pending < 0 && meter.running.hasReading !== true ? qsTr("Enter") : Appearance.phrases.milliamps(meter.value)
+                text: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter") : Appearance.phrases.milliamps(meter.value)
                 Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
-                textSize: meter.pending < 0 && meter.running.hasReading !== true ? Theme.narrow : Theme.title
+                textSize: meter.pending < 0 && !meter.view.hasReading ? Theme.narrow : Theme.title
                 leastHigh: Theme.bathTarget
                 side: 0
                 Layout.fillWidth: true
@@ -68,13 +69,14 @@ Rectangle {
         id: pad
         title: qsTr("Meter reading, mA")
         property string typed: ""
+        readonly property real mA: Appearance.phrases.numberIn(typed)
         onAboutToShow: typed = ""
-        readonly property bool tooHigh: Number(typed) > meter.running.limitMa
+        readonly property bool tooHigh: mA > meter.view.limitMa
         RowLayout {
             Layout.fillWidth: true
             spacing: Theme.small
             Label { role: Label.Display; text: pad.typed === "" ? "–" : pad.typed; color: pad.tooHigh ? Theme.danger : Theme.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-            Label { role: Label.Strong; text: qsTr("Limit %1").arg(meter.running.limit || ""); color: Theme.danger }
+            Label { role: Label.Strong; text: qsTr("Limit %1").arg(meter.view.limit); color: Theme.danger }
         }
         GridLayout {
             columns: 3
@@ -84,7 +86,7 @@ Rectangle {
             LayoutMirroring.enabled: false
             LayoutMirroring.childrenInherit: true
             Repeater {
-                model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0", ""]
+                model: ["1", "2", "3", "4", "5", "6", "7", "8", "9", Appearance.phrases.decimalPoint(), "0", ""]
                 ActionButton {
                     required property string modelData
                     text: modelData
@@ -108,8 +110,8 @@ Rectangle {
                 text: qsTr("Enter")
                 Layout.fillWidth: true
                 Layout.preferredWidth: Theme.vast
-                enabled: pad.typed !== "" && !isNaN(Number(pad.typed))
-                onClicked: { const mA = Number(pad.typed); pad.close(); meter.enter(mA) }
+                enabled: !isNaN(pad.mA)
+                onClicked: { const mA = pad.mA; pad.close(); meter.enter(mA) }
             }
             // The way out is not covered by what asks for a number.
             ActionButton { kind: ButtonFace.Danger; leastHigh: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }

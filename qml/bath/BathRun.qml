@@ -5,19 +5,20 @@ import Firstdew
 // The running session: one thing to do, readable from two metres, a way out always within one touch.
 Item {
     id: page
-    readonly property var r: BathModel.running
+    readonly property runningPage r: BathModel.running
     readonly property string person: Store.several ? Store.personName : ""
-    readonly property bool alarm: r.alarm === true
-    readonly property bool under: r.under === true
+    readonly property bool alarm: r.alarm
+    readonly property bool under: r.exits === Exits.TapAnywhere
     readonly property bool wide: width > height
     readonly property color ink: alarm ? Theme.dangerInk : Theme.ink
+    function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
     // With the hands under, any key stops as well as a tap anywhere.
     onUnderChanged: if (under) forceActiveFocus()
     Component.onCompleted: if (under) forceActiveFocus()
     Keys.enabled: under
     Keys.onPressed: event => { event.accepted = true; BathModel.stop() }
     Accessible.role: Accessible.Pane
-    Accessible.name: r.step || ""
+    Accessible.name: r.step
     Rectangle { anchors.fill: parent; color: page.alarm ? Theme.danger : Theme.paper }
 
     GridLayout {
@@ -43,24 +44,24 @@ Item {
                     Layout.fillWidth: true
                     columns: Theme.largeText ? 1 : 2
                     rowSpacing: 0
-                    Label { text: [page.person, BathModel.siteName, page.r.waveform, page.r.phase, page.r.side].filter(s => s).join(" · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
-                    Label { text: page.r.all || ""; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
+                    Label { text: page.joined([page.person, BathModel.siteName, page.r.waveform, page.r.phase, page.r.side], " · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
+                    Label { text: page.r.all; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
                     role: page.height > Theme.tall ? Label.Display : Label.Title
                     Layout.fillWidth: true
-                    text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence || ""
+                    text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence
                     color: page.ink
                     Accessible.role: Accessible.Heading
                 }
-                Label { visible: text !== ""; text: page.r.note || ""; color: page.ink; Layout.fillWidth: true }
+                Label { visible: text !== ""; text: page.r.note; color: page.ink; Layout.fillWidth: true }
                 Repeater {
-                    model: page.r.list || []
+                    model: page.r.list
                     Label { required property string modelData; text: "– " + modelData; color: page.ink; Layout.fillWidth: true }
                 }
                 Item {
                     id: clock
-                    visible: page.r.timed === true
+                    visible: page.r.timed
                     readonly property real side: Math.min(width, height, Theme.ring)
                     Layout.fillWidth: true
                     Layout.fillHeight: true
@@ -70,38 +71,39 @@ Item {
                         anchors.centerIn: parent
                         width: clock.side
                         height: clock.side
-                        share: 1 - (page.r.progress || 0)
+                        share: 1 - page.r.progress
                         color: page.alarm ? Theme.dangerInk : Theme.now
                         track: page.alarm ? Theme.danger : Theme.sunken
                     }
                     Text {
                         id: digits
                         anchors.centerIn: parent
-                        text: (page.alarm ? page.r.reading : page.r.remaining) || ""
+                        text: page.alarm ? page.r.meter.reading : page.r.remaining
                         color: page.ink
                         font.family: Theme.family
                         font.pixelSize: Theme.numerals
                         font.weight: Theme.strong
                         Accessible.role: Accessible.StaticText
-                        Accessible.name: (page.alarm ? page.r.reading : page.r.remainingSpoken) || ""
+                        Accessible.name: page.alarm ? page.r.meter.reading : page.r.remainingSpoken
                     }
                 }
                 // While it is raised, the aim is what is looked for.
                 Item {
-                    visible: page.r.timed !== true
+                    visible: !page.r.timed
                     Layout.fillHeight: true
                     Layout.fillWidth: true
                     Column {
-                        visible: page.r.kind === "raise" && parent.height > implicitHeight
+                        visible: page.r.kind === StepKind.Raise && parent.height > implicitHeight
                         anchors.centerIn: parent
                         Label { text: qsTr("Aim"); font.pixelSize: Theme.title; color: page.ink; anchors.horizontalCenter: parent.horizontalCenter }
-                        Text { text: page.r.target || ""; color: page.ink; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong; anchors.horizontalCenter: parent.horizontalCenter; Accessible.ignored: true }
+                        Text { text: page.r.meter.target; color: page.ink; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong; anchors.horizontalCenter: parent.horizontalCenter; Accessible.ignored: true }
                     }
                 }
-                Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.target || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                Label { visible: !!page.r.next && !page.alarm; text: qsTr("Next: %1").arg(page.r.next || ""); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                BathMeter { visible: page.r.canRead === true; running: page.r; roomy: page.height > Theme.tall; Layout.fillWidth: true }
-                Label { visible: page.r.unsaved === true; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
+                Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.r.next !== "" && !page.alarm; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                BathMeter { visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall; Layout.fillWidth: true }
+                Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
+                Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
                 Label { visible: BathModel.refusal !== ""; role: Label.Strong; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
             }
         }
@@ -112,15 +114,15 @@ Item {
             Layout.preferredWidth: Theme.vast
             spacing: Theme.small
             ActionButton {
-                visible: !!page.r.primary
+                visible: page.r.main !== MainButton.None
                 kind: ButtonFace.Now
                 textSize: Theme.title
                 leastHigh: Theme.bathTarget
-                text: page.r.primary || ""
+                text: page.r.mainText
                 Layout.fillWidth: true
                 onClicked: BathModel.primary()
             }
-            BathExits { flowing: page.r.flowing === true && !page.under; alarm: page.alarm; under: page.under; out: page.r.out || ""; Layout.fillWidth: true }
+            BathExits { open: page.r.exits; alarm: page.alarm; out: page.r.out; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

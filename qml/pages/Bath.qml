@@ -4,8 +4,17 @@ import Firstdew
 // Whichever step of the bath is on.
 Item {
     id: page
-    readonly property var steps: ({ "choose": choose, "screening": screening, "blocked": blocked, "prepare": prepare,
-                                    "run": run, "meanwhile": meanwhile, "after": after })
+    function partFor(which: int): Component {
+        switch (which) {
+        case BathPage.Screening: return screening
+        case BathPage.Blocked: return blocked
+        case BathPage.Prepare: return prepare
+        case BathPage.Run: return run
+        case BathPage.Meanwhile: return meanwhile
+        case BathPage.After: return after
+        default: return PlanModel.machine.known ? choose : setUp // no limit and no way of swapping polarity without a machine
+        }
+    }
     function takeAsked() {
         if (!Router.sessionAsked || BathModel.busy)
             return
@@ -15,8 +24,7 @@ Item {
     Component.onCompleted: takeAsked()
     Connections { target: Router; function onSessionAskedChanged() { page.takeAsked() } }
     Connections { target: BathModel; function onFinished() { Router.place(Place.Today) } }
-    // No limit and no way of swapping polarity without a machine.
-    Loader { anchors.fill: parent; sourceComponent: BathModel.page === "choose" && !PlanModel.machine.known ? setUp : page.steps[BathModel.page] }
+    Loader { anchors.fill: parent; sourceComponent: page.partFor(BathModel.page) }
     Component {
         id: setUp
         Frame {

@@ -20,7 +20,7 @@ Theme* Theme::create(QQmlEngine*, QJSEngine*)
     return theTheme;
 }
 
-void Theme::take(bool dark, qreal textScale)
+void Theme::follow(bool dark, qreal textScale)
 {
     if (dark == m_dark && textScale == m_textScale)
         return;

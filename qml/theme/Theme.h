@@ -77,7 +77,7 @@ class Theme : public QObject {
     Q_PROPERTY(qreal numerals READ numerals NOTIFY changed)
     Q_PROPERTY(bool largeText READ largeText NOTIFY changed)
 
-    Q_PROPERTY(int settle MEMBER kSettle CONSTANT) ///< a meter reading counts when it was left alone this long
+    Q_PROPERTY(int leftAlone MEMBER kLeftAlone CONSTANT) ///< a meter reading counts when it was left alone this long
 
 public:
     static constexpr int kTarget = 48, kBathTarget = 96, kHair = 1, kFocusLine = 3;
@@ -86,7 +86,7 @@ public:
     static constexpr int kMeasure = 620, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480, kTall = 700, kRing = 340,
                          kPadKey = 64, kCurve = 160;
     static constexpr int kStrong = QFont::DemiBold;
-    static constexpr int kSettle = 1200;
+    static constexpr int kLeftAlone = 1200;
 
     /// The theme of this program, which belongs to `owner`. (Made without arguments, the engine would make one of its
     /// own.)
@@ -96,7 +96,7 @@ public:
     static Theme* instance();
     static Theme* create(QQmlEngine*, QJSEngine*);
     /// What the person chose; `textScale` from 0.85 to 2.
-    void take(bool dark, qreal textScale);
+    void follow(bool dark, qreal textScale);
 
     [[nodiscard]] qreal textScale() const { return m_textScale; }
 

@@ -28,7 +28,7 @@ Appearance::Appearance(Store& store, Asked asked) : m_store(store), m_asked(std:
     connect(&store, &Store::changed, this, &Appearance::changed);
 }
 
-void Appearance::applyTheme() { m_theme.take(dark(), textScale()); }
+void Appearance::applyTheme() { m_theme.follow(dark(), textScale()); }
 
 ui::ThemeChoice::Value Appearance::theme() const
 {

@@ -1,11 +1,11 @@
 #include "BathChoice.h"
 
+#include "Edge.h"
 #include "protocol/CareSheets.h"
 #include "protocol/MayBegin.h"
 #include "words/BathWords.h"
 #include "words/Errors.h"
 
-#include <QVariantMap>
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -16,10 +16,10 @@ void BathChoice::setSite(Site site)
 {
     m_site = site;
     m_chosen = true;
-    settle();
+    propose();
 }
 
-void BathChoice::take(const BathPrepared& prepared)
+void BathChoice::restore(const BathPrepared& prepared)
 {
     m_site = prepared.site;
     m_waveform = prepared.waveform;
@@ -31,61 +31,52 @@ void BathChoice::take(const BathPrepared& prepared)
 void BathChoice::forget()
 {
     m_chosen = false;
-    settle();
+    propose();
 }
 
-void BathChoice::settle()
+void BathChoice::propose()
 {
     const auto& s = m_store.situation();
     if (!m_chosen && s.first)
         m_site = s.sites[*s.first].treatedAs;
     m_waveform = protocol::waveformFor(m_store.diary(), m_site);
-    settleWay();
+    proposeWay();
 }
 
-void BathChoice::settleWay()
+void BathChoice::proposeWay()
 {
     if (refusalOfWay())
         m_way = protocol::waysFor(m_site, machine(), m_store.situation().age).front().way; // open ones first
 }
 
-QVariantList BathChoice::sites() const
+QList<ui::SiteChoice> BathChoice::sites() const
 {
-    QVariantList out;
+    QList<ui::SiteChoice> out;
     for (const auto site : allOf<Site>()) {
-        const auto& used = m_store.situation().sites;
-        const bool inUse = std::any_of(used.begin(), used.end(), [&](const auto& s) { return s.treatedAs == site; });
         const auto phases = protocol::phasesFor(site);
-        out.append(QVariantMap{{"site", static_cast<int>(site)},
-                               {"name", words::siteName(site)},
-                               {"minutes", words::minutes(phases.hold.s * phases.phases / 60)},
-                               {"inUse", inUse}});
+        out.append({ui::shown(site), words::siteName(site), words::minutes(phases.hold.s * phases.phases / 60)});
     }
     return out;
 }
 
-QVariantList BathChoice::waveforms() const
+QList<ui::WaveformChoice> BathChoice::waveforms() const
 {
-    QVariantList out;
+    QList<ui::WaveformChoice> out;
     for (const auto w : allOf<Waveform>()) {
         const auto answer = limitWith(w);
-        out.append(QVariantMap{{"waveform", token(w)},
-                               {"name", words::waveformName(w)},
-                               {"allowed", answer.allowed},
-                               {"why", answer.allowed ? QString() : words::limitSource(answer.binding, {})}});
+        out.append({ui::shown(w), words::waveformName(w), answer.allowed,
+                    answer.allowed ? QString() : words::limitSource(answer.binding, {})});
     }
     return out;
 }
 
-QVariantList BathChoice::ways() const
+QList<ui::WayChoice> BathChoice::ways() const
 {
-    QVariantList out;
+    QList<ui::WayChoice> out;
     for (const auto& [way, bar] : protocol::waysFor(m_site, machine(), m_store.situation().age)) {
         const auto error = protocol::refusalOfWay(m_site, way, machine(), m_store.situation().age);
-        out.append(QVariantMap{{"way", token(way)},
-                               {"name", words::wayName(way)},
-                               {"allowed", !bar},
-                               {"hint", error ? words::errorSentence(*error) : words::wayHint(way)}});
+        out.append(
+            {ui::shown(way), words::wayName(way), !bar, error ? words::errorSentence(*error) : words::wayHint(way)});
     }
     return out;
 }

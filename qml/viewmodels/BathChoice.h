@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Store.h"
+#include "Values.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
 #include "protocol/CurrentAdvice.h"
 #include "protocol/Limits.h"
@@ -12,7 +13,7 @@ namespace firstdew::viewmodels {
 /// What the next session is to be: where, with which current, who taps, which side first; and what follows from it.
 class BathChoice {
 public:
-    explicit BathChoice(const Store& store) : m_store(store) { settle(); }
+    explicit BathChoice(const Store& store) : m_store(store) { propose(); }
 
     [[nodiscard]] facts::Site site() const { return m_site; }
     [[nodiscard]] facts::Waveform waveform() const { return m_waveform; }
@@ -23,19 +24,19 @@ public:
     void setWay(facts::WayOfWorking way) { m_way = way; }
     void setSide(facts::Side side) { m_side = side; }
     /// As a session that was come back to has it.
-    void take(const facts::BathPrepared& prepared);
+    void restore(const facts::BathPrepared& prepared);
     /// Picks what the person most likely wants: the site that matters now unless one was chosen, the current that suits
     /// it.
-    void settle();
+    void propose();
     /// Another way of working where the chosen one is not open.
-    void settleWay();
+    void proposeWay();
     /// The session is over: the next one is chosen anew.
     void forget();
 
-    /// The lines to choose from, as QML takes them.
-    [[nodiscard]] QVariantList sites() const;
-    [[nodiscard]] QVariantList waveforms() const;
-    [[nodiscard]] QVariantList ways() const;
+    /// The lines to choose from.
+    [[nodiscard]] QList<ui::SiteChoice> sites() const;
+    [[nodiscard]] QList<ui::WaveformChoice> waveforms() const;
+    [[nodiscard]] QList<ui::WayChoice> ways() const;
 
     [[nodiscard]] facts::Machine machine() const;
     /// Why the chosen way of working is not open.

@@ -34,6 +34,8 @@ public:
     {
         m_ports.voice.ask(language, std::move(answer));
     }
+    /// Calls `tell` with true when nothing can be heard any more, and with false when it can be heard again.
+    void onSilence(std::function<void(bool silent)> tell) { m_ports.voice.onSilence(std::move(tell)); }
     /// One prompt, to try how loud it is.
     void tryOut() { m_ports.voice.say("volume-check"); }
     /// The screen stays on from here to end().

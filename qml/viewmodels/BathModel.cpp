@@ -10,6 +10,7 @@
 
 #include <QPointer>
 #include <algorithm>
+#include <utility>
 
 namespace firstdew::viewmodels {
 
@@ -18,15 +19,41 @@ using protocol::PrepItem;
 
 namespace {
 
-/// A clearance with no end of its own is asked again after this time (our own choice, cautious).
-
-QString pageOf(bath::Phase phase)
+ui::BathPage::Value pageOf(bath::Phase phase)
 {
     switch (phase) {
-    case bath::Phase::Running: return QStringLiteral("run");
-    case bath::Phase::AwaitingMeanwhile: return QStringLiteral("meanwhile");
-    default: return QStringLiteral("after");
+    case bath::Phase::Running: return ui::BathPage::Run;
+    case bath::Phase::AwaitingMeanwhile: return ui::BathPage::Meanwhile;
+    default: return ui::BathPage::After;
     }
+}
+
+constexpr int kHour = 60;
+constexpr int kDay = 24 * kHour;
+
+/// The moment that an answer stands for, in minutes before now; nothing where it asks for no wait.
+std::optional<int> minutesSince(ui::LastAntiperspirant::Value answer)
+{
+    switch (answer) {
+    case ui::LastAntiperspirant::HalfADay: return 12 * kHour;
+    case ui::LastAntiperspirant::LastHours: return 2 * kHour;
+    default: return std::nullopt;
+    }
+}
+
+std::optional<int> minutesSince(ui::LastShave::Value answer)
+{
+    switch (answer) {
+    case ui::LastShave::TwoDays: return 2 * kDay;
+    case ui::LastShave::Yesterday: return kDay;
+    case ui::LastShave::Today: return 0;
+    default: return std::nullopt;
+    }
+}
+
+std::optional<LocalTime> before(LocalTime now, std::optional<int> minutes)
+{
+    return minutes ? std::optional(now.plusMinutes(-*minutes)) : std::nullopt;
 }
 
 } // namespace
@@ -38,9 +65,13 @@ BathModel::BathModel(Store& store, BathPorts ports)
     connect(&m_bath, &RunningBath::turned, this, &BathModel::follow);
     connect(&m_bath, &RunningBath::refused, this, &BathModel::refuse);
     connect(&store, &Store::changed, this, [this] {
-        if (m_page == QLatin1String("choose"))
-            m_choice.settle();
+        if (m_page == ui::BathPage::Choose)
+            m_choice.propose();
         emit changed();
+    });
+    m_cues.onSilence([self = QPointer(this)](bool silent) {
+        if (self && std::exchange(self->m_silent, silent) != silent)
+            emit self->ticked();
     });
     comeBack();
 }
@@ -49,7 +80,7 @@ BathModel::BathModel(Store& store, BathPorts ports)
 void BathModel::comeBack()
 {
     if (const auto prepared = m_bath.comeBack()) {
-        m_choice.take(*prepared);
+        m_choice.restore(*prepared);
         follow();
     }
 }
@@ -64,6 +95,8 @@ void BathModel::follow()
 QString BathModel::siteName() const { return words::siteName(m_choice.site()); }
 
 QString BathModel::limitText() const { return words::limitSentence(m_choice.limit(), m_choice.giver()); }
+
+QString BathModel::watchText() const { return words::watchSentence(m_choice.limit().warnAbove); }
 
 QString BathModel::adviceText() const
 {
@@ -81,6 +114,9 @@ QString BathModel::lengthText() const
 }
 
 ui::Site::Value BathModel::site() const { return ui::shown(m_choice.site()); }
+ui::Waveform::Value BathModel::waveform() const { return ui::shown(m_choice.waveform()); }
+ui::WayOfWorking::Value BathModel::way() const { return ui::shown(m_choice.way()); }
+ui::Side::Value BathModel::firstSide() const { return ui::shown(m_choice.side()); }
 
 void BathModel::chooseSite(ui::Site::Value site)
 {
@@ -88,26 +124,26 @@ void BathModel::chooseSite(ui::Site::Value site)
     emit changed();
 }
 
-void BathModel::chooseWaveform(const QString& waveform)
+void BathModel::chooseWaveform(ui::Waveform::Value waveform)
 {
-    m_choice.setWaveform(valueOf<Waveform>(waveform).value_or(m_choice.waveform()));
+    m_choice.setWaveform(ui::core(waveform).value_or(m_choice.waveform()));
     emit changed();
 }
 
-void BathModel::chooseWay(const QString& way)
+void BathModel::chooseWay(ui::WayOfWorking::Value way)
 {
-    m_choice.setWay(valueOf<WayOfWorking>(way).value_or(m_choice.way()));
-    m_choice.settleWay();
+    m_choice.setWay(ui::core(way).value_or(m_choice.way()));
+    m_choice.proposeWay();
     emit changed();
 }
 
-void BathModel::chooseSide(const QString& side)
+void BathModel::chooseSide(ui::Side::Value side)
 {
-    m_choice.setSide(valueOf<Side>(side).value_or(m_choice.side()));
+    m_choice.setSide(ui::core(side).value_or(m_choice.side()));
     emit changed();
 }
 
-void BathModel::toPage(const QString& page)
+void BathModel::toPage(ui::BathPage::Value page)
 {
     m_page = page;
     refuse({});
@@ -117,7 +153,7 @@ void BathModel::toPage(const QString& page)
 void BathModel::goOn()
 {
     if (skinBarred()) {
-        toPage(QStringLiteral("blocked"));
+        toPage(ui::BathPage::Blocked);
         return;
     }
     if (const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
@@ -130,12 +166,12 @@ void BathModel::goOn()
     if (due == protocol::ScreeningDue::None)
         answersDone();
     else
-        toPage(QStringLiteral("screening"));
+        toPage(ui::BathPage::Screening);
 }
 
 void BathModel::back()
 {
-    toPage(m_page == QLatin1String("prepare") && m_askAll ? QStringLiteral("screening") : QStringLiteral("choose"));
+    toPage(m_page == ui::BathPage::Prepare && m_askAll ? ui::BathPage::Screening : ui::BathPage::Choose);
 }
 
 bool BathModel::skinBarred() const { return protocol::skinBar(m_store.diary(), m_choice.site()).has_value(); }
@@ -157,7 +193,7 @@ void BathModel::somethingChanged()
 void BathModel::answersDone()
 {
     if (skinBarred() || verdict().outcome != protocol::ScreeningOutcome::Go) {
-        toPage(QStringLiteral("blocked"));
+        toPage(ui::BathPage::Blocked);
         return;
     }
     m_done = {};
@@ -165,7 +201,7 @@ void BathModel::answersDone()
     m_answers = {};
     m_answers.site = m_choice.site();
     m_audible = m_cues.prepare();
-    toPage(QStringLiteral("prepare"));
+    toPage(ui::BathPage::Prepare);
 }
 
 QStringList BathModel::blockedBy() const
@@ -207,12 +243,11 @@ std::vector<PrepItem> BathModel::linesToTick() const
     return lines;
 }
 
-QVariantList BathModel::preparation() const
+QList<ui::PrepLine> BathModel::preparation() const
 {
-    QVariantList out;
+    QList<ui::PrepLine> out;
     for (const auto item : linesToTick())
-        out.append(
-            QVariantMap{{"item", static_cast<int>(item)}, {"text", words::prepText(item)}, {"done", isDone(item)}});
+        out.append({ui::shown(item), words::prepText(item), isDone(item)});
     return out;
 }
 
@@ -231,35 +266,38 @@ bool BathModel::ready() const
            std::all_of(list.begin(), list.end(), [&](PrepItem i) { return isDone(i); });
 }
 
-void BathModel::tick(int item)
+void BathModel::tick(ui::PrepItem::Value item)
 {
-    const auto i = static_cast<PrepItem>(item);
-    m_done.contains(i) ? m_done.erase(i) : m_done.insert(i);
+    const auto i = ui::core(item);
+    if (!i)
+        return;
+    m_done.contains(*i) ? m_done.erase(*i) : m_done.insert(*i);
     emit changed();
 }
 
-void BathModel::answered(PrepItem item)
+/// Nothing is taken for said that was not.
+void BathModel::answered(PrepItem item, bool said)
 {
-    m_asked.insert(item);
+    said ? m_asked.insert(item) : m_asked.erase(item);
     emit changed();
 }
 
-void BathModel::setSmallWounds(bool on)
+void BathModel::setSmallCuts(ui::SmallCuts::Value answer)
 {
-    m_answers.smallWounds = on;
-    answered(PrepItem::WoundsCovered);
+    m_answers.smallWounds = answer == ui::SmallCuts::Yes;
+    answered(PrepItem::WoundsCovered, answer != ui::SmallCuts::NotSaid);
 }
 
-void BathModel::setAntiperspirant(int hoursAgo)
+void BathModel::setAntiperspirant(ui::LastAntiperspirant::Value answer)
 {
-    m_answers.antiperspirant = hoursAgo < 0 ? std::nullopt : std::optional(m_store.now().plusMinutes(-60 * hoursAgo));
-    answered(PrepItem::NoAntiperspirant);
+    m_answers.antiperspirant = before(m_store.now(), minutesSince(answer));
+    answered(PrepItem::NoAntiperspirant, answer != ui::LastAntiperspirant::NotSaid);
 }
 
-void BathModel::setShaved(int daysAgo)
+void BathModel::setShaved(ui::LastShave::Value answer)
 {
-    m_answers.shaved = daysAgo < 0 ? std::nullopt : std::optional(m_store.now().plusMinutes(-24 * 60 * daysAgo));
-    answered(PrepItem::NotShaved);
+    m_answers.shaved = before(m_store.now(), minutesSince(answer));
+    answered(PrepItem::NotShaved, answer != ui::LastShave::NotSaid);
 }
 
 void BathModel::askVoice(const QString& language)
@@ -278,7 +316,7 @@ void BathModel::start()
         return;
     // The answers may have changed since the questions were passed, and the day with them.
     if (skinBarred() || verdict().outcome != protocol::ScreeningOutcome::Go) {
-        toPage(QStringLiteral("blocked"));
+        toPage(ui::BathPage::Blocked);
         return;
     }
     if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
@@ -311,37 +349,37 @@ void BathModel::refuse(const QString& why)
     emit refusalChanged();
 }
 
-QVariantMap BathModel::running() const
+ui::RunningPage BathModel::running() const
 {
     if (!m_bath.state())
         return {};
-    QVariantMap view = runningView(*m_bath.state());
-    view["unsaved"] = m_bath.unsaved();
+    ui::RunningPage page = runningPage(*m_bath.state());
+    page.unsaved = m_bath.unsaved();
+    page.silent = m_silent;
+    page.meter.watch = watchText();
     // Where the voice speaks of the list, the list is shown.
-    QStringList list;
-    if (view["kind"] == token(protocol::StepKind::CheckList))
+    if (page.kind == ui::StepKind::CheckList)
         for (const auto item :
              protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds))
-            list.append(words::prepText(item));
-    view["list"] = list;
-    return view;
+            page.list.append(words::prepText(item));
+    return page;
 }
 
 void BathModel::reading(double mA) { m_bath.send(bath::Event{BathEventKind::Reading, Milliamps{mA}, {}}); }
 
-void BathModel::meanwhile(const QString& answer)
+void BathModel::meanwhile(ui::Meanwhile::Value answer)
 {
-    if (const auto a = valueOf<Meanwhile>(answer))
+    if (const auto a = ui::core(answer))
         m_bath.send(bath::Event{BathEventKind::Resumed, {}, *a});
 }
 
-QVariantMap BathModel::afterwards() const
+ui::AfterPage BathModel::afterwards() const
 {
     if (!m_bath.state())
         return {};
-    QVariantMap view = afterView(*m_bath.state());
-    view["cells"] = m_choice.machine().power == PowerSource::Cells;
-    return view;
+    ui::AfterPage page = afterPage(*m_bath.state());
+    page.cells = m_choice.machine().power == PowerSource::Cells;
+    return page;
 }
 
 bool BathModel::cellsLow() const { return protocol::cellsLow(m_store.situation().cellSessionsLeft); }
@@ -367,7 +405,7 @@ void BathModel::leave()
 {
     m_bath.end();
     m_choice.forget();
-    toPage(QStringLiteral("choose"));
+    toPage(ui::BathPage::Choose);
     emit finished();
 }
 

@@ -2,13 +2,11 @@
 
 #include "BathChoice.h"
 #include "RunningBath.h"
+#include "Values.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
 #include "protocol/Preparation.h"
 #include "protocol/Screening.h"
 #endif
-
-#include <QVariantList>
-#include <QVariantMap>
 
 namespace firstdew::viewmodels {
 
@@ -17,34 +15,34 @@ class BathModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    /// choose, screening, blocked, prepare, run, meanwhile, after
-    Q_PROPERTY(QString page READ page NOTIFY changed)
-    Q_PROPERTY(QVariantList sites READ sites NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::BathPage::Value page READ page NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::SiteChoice> sites READ sites NOTIFY changed)
     Q_PROPERTY(firstdew::ui::Site::Value site READ site NOTIFY changed)
     Q_PROPERTY(QString siteName READ siteName NOTIFY changed)
-    Q_PROPERTY(QVariantList waveforms READ waveforms NOTIFY changed)
-    Q_PROPERTY(QString waveform READ waveform NOTIFY changed)
-    Q_PROPERTY(QVariantList ways READ ways NOTIFY changed)
-    Q_PROPERTY(QString way READ way NOTIFY changed)
-    Q_PROPERTY(QString firstSide READ firstSide NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::WaveformChoice> waveforms READ waveforms NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::Waveform::Value waveform READ waveform NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::WayChoice> ways READ ways NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::WayOfWorking::Value way READ way NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::Side::Value firstSide READ firstSide NOTIFY changed)
     Q_PROPERTY(bool sided READ sided NOTIFY changed)
     Q_PROPERTY(bool allowed READ allowed NOTIFY changed)
     Q_PROPERTY(QString limitText READ limitText NOTIFY changed)
+    /// Above which current the skin is to be watched; empty where there is no such level below the limit.
+    Q_PROPERTY(QString watchText READ watchText NOTIFY changed)
     Q_PROPERTY(QString adviceText READ adviceText NOTIFY changed)
     Q_PROPERTY(QString lengthText READ lengthText NOTIFY changed)
     Q_PROPERTY(bool askAll READ askAll NOTIFY changed)
     Q_PROPERTY(QStringList blockedBy READ blockedBy NOTIFY changed)
     Q_PROPERTY(bool blockedForGood READ blockedForGood NOTIFY changed)
-    Q_PROPERTY(QVariantList preparation READ preparation NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::PrepLine> preparation READ preparation NOTIFY changed)
     /// Whether all that is asked of the skin there has been answered.
     Q_PROPERTY(bool skinTold READ skinTold NOTIFY changed)
     /// Whether the machine's batteries last for one more session at most.
     Q_PROPERTY(bool cellsLow READ cellsLow NOTIFY changed)
     Q_PROPERTY(QStringList waits READ waits NOTIFY changed)
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
-    /// Everything the running page shows; see running() for its keys.
-    Q_PROPERTY(QVariantMap running READ running NOTIFY ticked)
-    Q_PROPERTY(QVariantMap afterwards READ afterwards NOTIFY changed)
+    Q_PROPERTY(firstdew::ui::RunningPage running READ running NOTIFY ticked)
+    Q_PROPERTY(firstdew::ui::AfterPage afterwards READ afterwards NOTIFY changed)
     Q_PROPERTY(QString refusal READ refusal NOTIFY refusalChanged)
 
     /// Whether a session is running or waits for an answer: nothing else may take the screen.
@@ -57,39 +55,40 @@ public:
     BathModel(Store& store, BathPorts ports);
     static BathModel* create(QQmlEngine*, QJSEngine*);
 
-    [[nodiscard]] QString page() const { return m_page; }
-    [[nodiscard]] bool busy() const { return m_page == QLatin1String("run") || m_page == QLatin1String("meanwhile"); }
+    [[nodiscard]] ui::BathPage::Value page() const { return m_page; }
+    [[nodiscard]] bool busy() const { return m_page == ui::BathPage::Run || m_page == ui::BathPage::Meanwhile; }
     [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
-    [[nodiscard]] QVariantList sites() const { return m_choice.sites(); }
+    [[nodiscard]] QList<ui::SiteChoice> sites() const { return m_choice.sites(); }
     [[nodiscard]] ui::Site::Value site() const;
     [[nodiscard]] QString siteName() const;
-    [[nodiscard]] QVariantList waveforms() const { return m_choice.waveforms(); }
-    [[nodiscard]] QString waveform() const { return token(m_choice.waveform()); }
-    [[nodiscard]] QVariantList ways() const { return m_choice.ways(); }
-    [[nodiscard]] QString way() const { return token(m_choice.way()); }
-    [[nodiscard]] QString firstSide() const { return token(m_choice.side()); }
+    [[nodiscard]] QList<ui::WaveformChoice> waveforms() const { return m_choice.waveforms(); }
+    [[nodiscard]] ui::Waveform::Value waveform() const;
+    [[nodiscard]] QList<ui::WayChoice> ways() const { return m_choice.ways(); }
+    [[nodiscard]] ui::WayOfWorking::Value way() const;
+    [[nodiscard]] ui::Side::Value firstSide() const;
     [[nodiscard]] bool sided() const { return m_choice.site() == facts::Site::HandFoot; }
     [[nodiscard]] bool allowed() const { return m_choice.limit().allowed; }
     [[nodiscard]] QString limitText() const;
+    [[nodiscard]] QString watchText() const;
     [[nodiscard]] QString adviceText() const;
     [[nodiscard]] QString lengthText() const;
     [[nodiscard]] bool askAll() const { return m_askAll; }
     [[nodiscard]] QStringList blockedBy() const;
     [[nodiscard]] bool blockedForGood() const;
-    [[nodiscard]] QVariantList preparation() const;
+    [[nodiscard]] QList<ui::PrepLine> preparation() const;
     [[nodiscard]] bool skinTold() const { return m_asked == kQuestions; }
     [[nodiscard]] bool cellsLow() const;
     [[nodiscard]] QStringList waits() const;
     [[nodiscard]] bool ready() const;
-    [[nodiscard]] QVariantMap running() const;
-    [[nodiscard]] QVariantMap afterwards() const;
+    [[nodiscard]] ui::RunningPage running() const;
+    [[nodiscard]] ui::AfterPage afterwards() const;
     [[nodiscard]] QString refusal() const { return m_refusal; }
 
     Q_INVOKABLE void chooseSite(firstdew::ui::Site::Value site);
-    Q_INVOKABLE void chooseWaveform(const QString& waveform);
-    Q_INVOKABLE void chooseWay(const QString& way);
-    Q_INVOKABLE void chooseSide(const QString& side);
+    Q_INVOKABLE void chooseWaveform(firstdew::ui::Waveform::Value waveform);
+    Q_INVOKABLE void chooseWay(firstdew::ui::WayOfWorking::Value way);
+    Q_INVOKABLE void chooseSide(firstdew::ui::Side::Value side);
     /// From the choice to the safety questions, or past them where they were answered today.
     Q_INVOKABLE void goOn();
     Q_INVOKABLE void back();
@@ -100,11 +99,10 @@ public:
     Q_INVOKABLE void answersDone();
     /// A clinician's word on the answers that ask for one.
     Q_INVOKABLE void cleared(const QString& who);
-    Q_INVOKABLE void tick(int item);
-    Q_INVOKABLE void setSmallWounds(bool on);
-    /// Hours since, or -1 for longer ago than it matters.
-    Q_INVOKABLE void setAntiperspirant(int hoursAgo);
-    Q_INVOKABLE void setShaved(int daysAgo);
+    Q_INVOKABLE void tick(firstdew::ui::PrepItem::Value item);
+    Q_INVOKABLE void setSmallCuts(firstdew::ui::SmallCuts::Value answer);
+    Q_INVOKABLE void setAntiperspirant(firstdew::ui::LastAntiperspirant::Value answer);
+    Q_INVOKABLE void setShaved(firstdew::ui::LastShave::Value answer);
     Q_INVOKABLE void checkVolume();
     /// Asks whether the device has a voice of its own for that language; deviceSpeaks says so when it is known.
     Q_INVOKABLE void askVoice(const QString& language);
@@ -117,7 +115,7 @@ public:
     Q_INVOKABLE void loweredEarly() { m_bath.send(facts::BathEventKind::Lowered); }
     Q_INVOKABLE void outOfWater() { m_bath.send(facts::BathEventKind::OutOfWater); }
     Q_INVOKABLE void stop() { m_bath.send(facts::BathEventKind::Stop); }
-    Q_INVOKABLE void meanwhile(const QString& answer);
+    Q_INVOKABLE void meanwhile(firstdew::ui::Meanwhile::Value answer);
 
     /// A comfort below 0 was not said.
     Q_INVOKABLE void save(int comfort, double comfortable, const QList<firstdew::ui::SkinFinding::Value>& skin,
@@ -139,9 +137,9 @@ private:
     [[nodiscard]] protocol::ScreeningVerdict verdict() const;
     /// What is seen to and ticked; what an answer tells is not asked again.
     [[nodiscard]] std::vector<protocol::PrepItem> linesToTick() const;
-    void answered(protocol::PrepItem item);
+    void answered(protocol::PrepItem item, bool said);
     [[nodiscard]] bool isDone(protocol::PrepItem item) const { return m_done.contains(item); }
-    void toPage(const QString& page);
+    void toPage(ui::BathPage::Value page);
     void follow();
     void comeBack();
     void refuse(const QString& why);
@@ -150,13 +148,14 @@ private:
     BathCues m_cues;
     BathChoice m_choice;
     RunningBath m_bath;
-    QString m_page = QStringLiteral("choose");
+    ui::BathPage::Value m_page = ui::BathPage::Choose;
     QString m_refusal;
     bool m_askAll = false;
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
     facts::SetOf<protocol::PrepItem> m_asked; ///< of kQuestions, those that were answered
     bool m_deviceSpeaks = false;
+    bool m_silent = false;  ///< sound is gone, by the last word of the voice
     bool m_audible = false; ///< prompts and alarm can be made heard
 };
 

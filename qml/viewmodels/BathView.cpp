@@ -1,6 +1,6 @@
 #include "BathView.h"
 
-#include "Store.h"
+#include "Edge.h"
 #include "bath/Dose.h"
 #include "words/BathWords.h"
 
@@ -28,57 +28,90 @@ double peakOf(const bath::State& state)
     return peak;
 }
 
+ui::MainButton::Value mainButtonOf(const bath::State& state)
+{
+    namespace MainButton = ui::MainButton;
+    const auto event = bath::mainEvent(state);
+    if (!event)
+        return MainButton::None;
+    switch (*event) {
+    case BathEventKind::Begin: return MainButton::Begin;
+    case BathEventKind::SwitchedOn: return MainButton::SwitchedOn;
+    case BathEventKind::Raised: return MainButton::Raised;
+    case BathEventKind::Lowered: return MainButton::Lowered;
+    case BathEventKind::Swapped: return MainButton::Swapped;
+    case BathEventKind::MovedSide: return MainButton::MovedSide;
+    default: return MainButton::None;
+    }
+}
+
+ui::Exits::Value exitsOf(const bath::State& state)
+{
+    if (bath::handsAreUnder(state))
+        return ui::Exits::TapAnywhere;
+    return state.current == bath::Current::Zero ? ui::Exits::StopOnly : ui::Exits::All;
+}
+
+ui::MeterView meterOf(const bath::State& state)
+{
+    const Milliamps limit = state.script.request.limit;
+    ui::MeterView out;
+    out.target = words::milliamps(state.target().mA);
+    out.limit = words::milliamps(limit.mA);
+    out.limitMa = limit.mA;
+    out.mostReading = bath::kMostPlausibleReading.mA;
+    out.reading = words::readingName(state.lastReading);
+    // What it showed before is no answer to "at zero?".
+    out.hasReading = state.lastReading.has_value() && state.current != bath::Current::Zero;
+    out.lastReading = state.lastReading ? state.lastReading->current.mA : state.target().mA;
+    return out;
+}
+
 } // namespace
 
-QVariantMap runningView(const bath::State& s)
+ui::RunningPage runningPage(const bath::State& s)
 {
     const auto& step = s.script.steps[s.step];
     const auto& q = s.script.request;
     const int remaining = bath::remainingInStep(s).s;
-    const double length = std::max(1, step.length.s);
-    return {{"step", words::stepName(step)},
-            {"kind", token(step.kind)},
-            {"sentence", words::nowSentence(s)},
-            {"remaining", step.timed ? words::countdown(remaining) : QString()},
-            {"remainingSpoken", words::leftInStep(s)},
-            {"progress", step.timed ? 1.0 - remaining / length : 0.0},
-            {"timed", step.timed},
-            {"phase", words::phaseName(s)},
-            {"side", step.side ? words::sideName(*step.side) : QString()},
-            {"next", words::nextName(s)},
-            {"target", words::milliamps(s.target().mA)},
-            {"limit", words::milliamps(q.limit.mA)},
-            {"reading", words::readingName(s.lastReading)},
-            {"hasReading", s.lastReading.has_value() &&
-                               s.current != bath::Current::Zero}, // what it showed before is no answer to "at zero?"
-            {"limitMa", q.limit.mA},
-            {"lastReading", s.lastReading ? s.lastReading->current.mA : s.target().mA},
-            {"alarm", s.alarm},
-            {"flowing", s.current != bath::Current::Zero},
-            {"under", bath::handsAreUnder(s)},
-            {"mostReading", bath::kMostPlausibleReading.mA},
-            {"waveform", words::waveformName(q.waveform)},
-            {"note", words::noteAtSwap(s)},
-            {"out", words::pausedName(s)},
-            {"pads", q.site == Site::Armpits},
-            {"keptRunning", q.waveform == Waveform::Direct ? words::stillDirect() : words::stillPulsed()},
-            {"primary", words::primaryName(s)},
-            {"all", words::leftInAll(s)},
-            {"canRead", step.phase > 0}};
+    ui::RunningPage out;
+    out.known = true;
+    out.step = words::stepName(step);
+    out.kind = ui::shown(step.kind);
+    out.sentence = words::nowSentence(s);
+    out.phase = words::phaseName(s);
+    out.side = step.side ? words::sideName(*step.side) : QString();
+    out.waveform = words::waveformName(q.waveform);
+    out.next = words::nextName(s);
+    out.note = words::noteAtSwap(s);
+    out.timed = step.timed;
+    out.remaining = step.timed ? words::countdown(remaining) : QString();
+    out.remainingSpoken = words::leftInStep(s);
+    out.progress = step.timed ? 1.0 - static_cast<double>(remaining) / std::max(1, step.length.s) : 0.0;
+    out.all = words::leftInAll(s);
+    out.meter = meterOf(s);
+    out.canRead = step.phase > 0;
+    out.alarm = s.alarm;
+    out.exits = exitsOf(s);
+    out.out = words::pausedName(s);
+    out.main = mainButtonOf(s);
+    out.mainText = words::primaryName(s);
+    out.pads = q.site == Site::Armpits;
+    out.keptRunning = q.waveform == Waveform::Direct ? words::stillDirect() : words::stillPulsed();
+    return out;
 }
 
-QVariantMap afterView(const bath::State& s)
+ui::AfterPage afterPage(const bath::State& s)
 {
-    const double most = s.script.request.limit.mA;
+    ui::AfterPage out;
+    out.completed = s.phase == bath::Phase::Finished;
+    out.why = words::endSentence(s);
+    out.pads = s.script.request.site == Site::Armpits;
     // What set off the alarm is not proposed as comfortable.
-    const double within = bath::mostComfortable(s).value_or(Milliamps{0}).mA;
-    return {{"completed", s.phase == bath::Phase::Finished},
-            {"peak", peakOf(s)},
-            {"comfortable", within},
-            {"target", s.target().mA},
-            {"why", words::endSentence(s)},
-            {"pads", s.script.request.site == Site::Armpits},
-            {"limit", most}};
+    out.comfortable = bath::mostComfortable(s).value_or(Milliamps{0}).mA;
+    out.target = s.target().mA;
+    out.limit = s.script.request.limit.mA;
+    return out;
 }
 
 Session sessionOf(const bath::State& state)

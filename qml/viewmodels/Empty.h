@@ -20,6 +20,10 @@ class Empty : public QObject {
     Q_PROPERTY(firstdew::ui::HealthQuestion healthQuestion MEMBER healthQuestion CONSTANT)
     Q_PROPERTY(firstdew::ui::FileResult fileResult MEMBER fileResult CONSTANT)
     Q_PROPERTY(firstdew::ui::SheetRead sheetRead MEMBER sheetRead CONSTANT)
+    Q_PROPERTY(firstdew::ui::SiteChoice siteChoice MEMBER siteChoice CONSTANT)
+    Q_PROPERTY(firstdew::ui::WaveformChoice waveformChoice MEMBER waveformChoice CONSTANT)
+    Q_PROPERTY(firstdew::ui::WayChoice wayChoice MEMBER wayChoice CONSTANT)
+    Q_PROPERTY(firstdew::ui::PrepLine prepLine MEMBER prepLine CONSTANT)
 
 public:
     explicit Empty(QObject* parent = nullptr) : QObject(parent) {}
@@ -34,6 +38,10 @@ private:
     ui::HealthQuestion healthQuestion;
     ui::FileResult fileResult;
     ui::SheetRead sheetRead;
+    ui::SiteChoice siteChoice;
+    ui::WaveformChoice waveformChoice;
+    ui::WayChoice wayChoice;
+    ui::PrepLine prepLine;
 };
 
 } // namespace firstdew::viewmodels

@@ -263,6 +263,54 @@ enum Value : int { Today, Session, Diary, Plan };
 Q_ENUM_NS(Value)
 } // namespace Place
 
+/// The pages of one session, in their order.
+namespace BathPage {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { Choose, Screening, Blocked, Prepare, Run, Meanwhile, After };
+Q_ENUM_NS(Value)
+} // namespace BathPage
+
+/// What the large button of the running page says; None where there is no such button.
+namespace MainButton {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { None, Begin, SwitchedOn, Raised, Lowered, Swapped, MovedSide };
+Q_ENUM_NS(Value)
+} // namespace MainButton
+
+/// The ways out of the running session: the stop button alone, a tap anywhere, or everything that current asks for.
+namespace Exits {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { StopOnly, TapAnywhere, All };
+Q_ENUM_NS(Value)
+} // namespace Exits
+
+/// When an antiperspirant was last on the skin; No is longer ago than it matters.
+namespace LastAntiperspirant {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { NotSaid, No, HalfADay, LastHours };
+Q_ENUM_NS(Value)
+} // namespace LastAntiperspirant
+
+/// When the skin was last shaved; No is longer ago than it matters.
+namespace LastShave {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { NotSaid, No, TwoDays, Yesterday, Today };
+Q_ENUM_NS(Value)
+} // namespace LastShave
+
+/// Whether there are small cuts on the skin.
+namespace SmallCuts {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { NotSaid, No, Yes };
+Q_ENUM_NS(Value)
+} // namespace SmallCuts
+
 /// How light the interface is to be.
 namespace ThemeChoice {
 Q_NAMESPACE

@@ -106,6 +106,8 @@ QString Phrases::number(double value, int decimals) const { return words::number
 
 QString Phrases::shortNumber(double value) const { return words::number(value, value == std::floor(value) ? 0 : 1); }
 
+QString Phrases::decimalPoint() const { return QLocale().decimalPoint(); }
+
 double Phrases::numberIn(const QString& typed)
 {
     QString plain;

@@ -71,6 +71,8 @@ public:
     Q_INVOKABLE QString number(double value, int decimals) const;
     /// The same with as many decimals as it needs, one at most.
     Q_INVOKABLE QString shortNumber(double value) const;
+    /// As the language writes it.
+    Q_INVOKABLE QString decimalPoint() const;
     /// The number somebody typed, in whichever digits and with a point or a comma; not a number where it is none.
     Q_INVOKABLE static double numberIn(const QString& typed);
 

@@ -68,6 +68,11 @@ QString limitSentence(const protocol::LimitAnswer& answer, const std::string& gi
                           : Words::tr("Not possible. %1.").arg(by);
 }
 
+QString watchSentence(std::optional<Milliamps> above)
+{
+    return above ? Words::tr("Watch your skin above %1.").arg(milliamps(above->mA)) : QString();
+}
+
 QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)
 {
     QStringList out{Words::tr("Aim for about %1.").arg(milliamps(advice.target.mA))};

@@ -13,6 +13,8 @@ namespace firstdew::words {
 [[nodiscard]] QString minutes(int count);
 /// The limit and where it comes from, or that it cannot be.
 [[nodiscard]] QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver);
+/// Above which current the skin is to be watched; empty where there is no such level.
+[[nodiscard]] QString watchSentence(std::optional<Milliamps> above);
 /// What to aim for and why; `first` is what the session asks for before readings are steady, where that is less.
 [[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first);
 [[nodiscard]] QString lengthSentence(const protocol::Script& script);

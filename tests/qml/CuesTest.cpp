@@ -50,6 +50,8 @@ struct Outside final : ports::SessionNotice {
 struct Speaking final : ports::Voice {
     bool ready = true;
     bool prepare() override { return ready; }
+    std::function<void(bool)> tellSilence;
+    void onSilence(std::function<void(bool)> tell) override { tellSilence = std::move(tell); }
     void say(const std::string&) override {}
     void tone(const std::string&) override {}
     std::vector<std::string> alarms;
@@ -78,8 +80,8 @@ struct Led {
     void begin()
     {
         askToBegin();
-        REQUIRE(bath.page() == "run");
-        REQUIRE(bath.running()["kind"] == "switch-on");
+        REQUIRE(bath.page() == ui::BathPage::Run);
+        REQUIRE(bath.running().kind == ui::StepKind::SwitchOn);
         bath.primary();
     }
     /// Time goes by, and the session ticks.
@@ -93,7 +95,8 @@ struct Led {
             tick.exec();
         }
     }
-    void askToBegin(ui::Site::Value site = ui::Site::Feet, const char* way = "free-hand", bool remote = false)
+    void askToBegin(ui::Site::Value site = ui::Site::Feet, ui::WayOfWorking::Value way = ui::WayOfWorking::FreeHand,
+                    bool remote = false)
     {
         REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, remote, PowerSource::Mains, {}}));
         REQUIRE(store.append(SiteUse{Site::Feet, true}));
@@ -106,14 +109,14 @@ struct Led {
             all.asked.insert(row);
         REQUIRE(store.append(all));
         bath.answersDone();
-        bath.setSmallWounds(false);
-        bath.setAntiperspirant(-1);
-        bath.setShaved(-1);
-        for (const QVariant& line : bath.preparation())
-            bath.tick(line.toMap()["item"].toInt());
+        bath.setSmallCuts(ui::SmallCuts::No);
+        bath.setAntiperspirant(ui::LastAntiperspirant::No);
+        bath.setShaved(ui::LastShave::No);
+        for (const auto& line : bath.preparation())
+            bath.tick(line.item);
         bath.start();
     }
-    std::string title() const { return bath.running()["step"].toString().toStdString(); }
+    std::string title() const { return bath.running().step.toStdString(); }
 };
 
 } // namespace
@@ -123,7 +126,7 @@ TEST_CASE("No session begins where its alarm could not be heard")
     Led s;
     s.voice.ready = false;
     s.askToBegin();
-    CHECK(s.bath.page() == "prepare");
+    CHECK(s.bath.page() == ui::BathPage::Prepare);
     CHECK(s.bath.refusal() == "A part of this program is missing. Install Firstdew again.");
     CHECK(s.store.diary().ledSessions.empty());
     CHECK_FALSE(s.awake.on);
@@ -140,7 +143,7 @@ TEST_CASE("Outside the app the session is shown from its beginning to its end, w
 
     s.pass(20);
     s.bath.primary(); // it is comfortable: the phase begins
-    REQUIRE(s.bath.running()["kind"] == "hold");
+    REQUIRE(s.bath.running().kind == ui::StepKind::Hold);
     CHECK(s.outside.shown.back().title == s.title());
     const auto phase = s.outside.shown.back();
     CHECK(phase.endWallMs == s.clock.ms + 15 * 60'000); // feet: fifteen minutes a phase, common practice, no source
@@ -197,31 +200,31 @@ TEST_CASE("After an interruption nothing outside the app says what the machine d
     s.clock.ms += 30 * 60'000;
     s.bath.reading(8); // not there for half an hour
     tests::needApplication();
-    for (int i = 0; i < 200 && s.bath.page() != "meanwhile"; ++i)
+    for (int i = 0; i < 200 && s.bath.page() != ui::BathPage::Meanwhile; ++i)
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
-    REQUIRE(s.bath.page() == "meanwhile");
+    REQUIRE(s.bath.page() == ui::BathPage::Meanwhile);
     CHECK_FALSE(s.outside.up);
-    s.bath.meanwhile("switched-off");
-    CHECK(s.outside.up == (s.bath.page() == "run"));
+    s.bath.meanwhile(ui::Meanwhile::SwitchedOff);
+    CHECK(s.outside.up == (s.bath.page() == ui::BathPage::Run));
 }
 
 TEST_CASE("Both hands under is refused without a remote control, and without a voice, with words")
 {
     Led plain;
-    plain.askToBegin(ui::Site::Hands, "hands-under");
-    CHECK(plain.bath.way() == "helper");
-    CHECK(plain.bath.ways().back().toMap()["allowed"] == false);
-    CHECK(plain.bath.ways().back().toMap()["hint"].toString().contains("remote control"));
+    plain.askToBegin(ui::Site::Hands, ui::WayOfWorking::HandsUnder);
+    CHECK(plain.bath.way() == ui::WayOfWorking::Helper);
+    CHECK(plain.bath.ways().back().allowed == false);
+    CHECK(plain.bath.ways().back().hint.contains("remote control"));
 
     Led mute;
     mute.voice.ready = false;
-    mute.askToBegin(ui::Site::Hands, "hands-under", true);
-    REQUIRE(mute.bath.way() == "hands-under");
-    CHECK(mute.bath.page() == "prepare");
+    mute.askToBegin(ui::Site::Hands, ui::WayOfWorking::HandsUnder, true);
+    REQUIRE(mute.bath.way() == ui::WayOfWorking::HandsUnder);
+    CHECK(mute.bath.page() == ui::BathPage::Prepare);
     CHECK(mute.bath.refusal().contains("the voice cannot be made ready"));
     mute.voice.ready = true; // it is there now
     mute.bath.start();
-    CHECK(mute.bath.page() == "run");
+    CHECK(mute.bath.page() == ui::BathPage::Run);
 }
 
 TEST_CASE("An absence is asked aloud, with the alarm, and what answers it makes it silent")
@@ -230,15 +233,62 @@ TEST_CASE("An absence is asked aloud, with the alarm, and what answers it makes 
     s.begin();
     s.bath.primary();
     s.clock.ms += 20'000;
-    for (int i = 0; i < 200 && s.bath.page() != "meanwhile"; ++i)
+    for (int i = 0; i < 200 && s.bath.page() != ui::BathPage::Meanwhile; ++i)
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
-    REQUIRE(s.bath.page() == "meanwhile");
+    REQUIRE(s.bath.page() == ui::BathPage::Meanwhile);
     CHECK(s.haptics.count("alarm") == 1);
     CHECK(s.voice.alarms == std::vector<std::string>{"what-did-it-do"});
     const auto stills = s.haptics.count("still");
-    s.bath.meanwhile("kept-running");
-    CHECK(s.bath.page() == "run");
+    s.bath.meanwhile(ui::Meanwhile::KeptRunning);
+    CHECK(s.bath.page() == ui::BathPage::Run);
     CHECK(s.haptics.count("still") > stills);
+}
+
+TEST_CASE("The running page is told when sound is gone and when it is back")
+{
+    Led s;
+    s.begin();
+    REQUIRE(s.voice.tellSilence);
+    int ticks = 0;
+    QObject::connect(&s.bath, &viewmodels::BathModel::ticked, &s.bath, [&] { ++ticks; });
+    CHECK_FALSE(s.bath.running().silent);
+    s.voice.tellSilence(true);
+    CHECK(s.bath.running().silent);
+    CHECK(ticks == 1);
+    s.voice.tellSilence(false);
+    CHECK_FALSE(s.bath.running().silent);
+    CHECK(ticks == 2);
+}
+
+TEST_CASE("A voice that outlives the session tells nobody of its silence")
+{
+    Led s;
+    Speaking voice;
+    {
+        viewmodels::BathModel gone(s.store, {voice, s.awake, s.haptics, s.outside});
+        REQUIRE(voice.tellSilence);
+    }
+    CHECK_NOTHROW(voice.tellSilence(true));
+}
+
+TEST_CASE("Hours and days that an answer stands for ask for the wait that they leave")
+{
+    Led s;
+    s.voice.ready = false; // it stays with the preparation
+    s.askToBegin();
+    REQUIRE(s.bath.page() == ui::BathPage::Prepare);
+    s.bath.setAntiperspirant(ui::LastAntiperspirant::HalfADay);
+    REQUIRE(s.bath.waits().size() == 1); // 24 hours, of which 12 are over at 19:00
+    CHECK(s.bath.waits().constFirst().contains("07:00"));
+    s.bath.setAntiperspirant(ui::LastAntiperspirant::No);
+    CHECK(s.bath.waits().isEmpty());
+    s.bath.setShaved(ui::LastShave::Today);
+    CHECK(s.bath.waits().size() == 1);
+    s.bath.setShaved(ui::LastShave::No);
+    s.bath.setSmallCuts(ui::SmallCuts::No);
+    CHECK(s.bath.skinTold());
+    s.bath.setShaved(ui::LastShave::NotSaid);
+    CHECK_FALSE(s.bath.skinTold());
 }
 
 TEST_CASE("A store that is locked holds up neither the alarm nor the session, and the page says so")
@@ -255,16 +305,16 @@ TEST_CASE("A store that is locked holds up neither the alarm nor the session, an
     since.start();
     s.bath.reading(40);
     CHECK(since.elapsed() < 300);
-    CHECK(s.bath.running()["alarm"].toBool());
+    CHECK(s.bath.running().alarm);
     CHECK(s.voice.alarms.size() == 1);
-    for (int i = 0; i < 400 && !s.bath.running()["unsaved"].toBool(); ++i)
+    for (int i = 0; i < 400 && !s.bath.running().unsaved; ++i)
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
-    CHECK(s.bath.running()["unsaved"].toBool());
+    CHECK(s.bath.running().unsaved);
     CHECK(failures == 0); // no sheet covers the session
     sqlite3_close(other);
     s.bath.stop();
     s.bath.save(-1, 0, {ui::SkinFinding::Fine}, "");
-    CHECK(s.bath.page() == "choose");
+    CHECK(s.bath.page() == ui::BathPage::Choose);
     std::vector<int> sequence;
     for (const auto& f : s.store.allFacts())
         if (const auto* e = std::get_if<BathEvent>(&f.payload))
@@ -283,8 +333,8 @@ TEST_CASE("A session that ended is asked about although the app was closed befor
     s.bath.stop();
     s.bath.leave(); // closed
     viewmodels::BathModel again(s.store, {s.voice, s.awake, s.haptics, s.outside});
-    CHECK(again.page() == "after");
-    CHECK(again.afterwards()["comfortable"] == 8.0);
+    CHECK(again.page() == ui::BathPage::After);
+    CHECK(again.afterwards().comfortable == 8.0);
 }
 
 TEST_CASE("After three runs in a day it is enough, whether in one session or in several")
@@ -295,7 +345,7 @@ TEST_CASE("After three runs in a day it is enough, whether in one session or in 
             s.begin();
         else {
             s.askToBegin();
-            REQUIRE(s.bath.page() == "run");
+            REQUIRE(s.bath.page() == ui::BathPage::Run);
             s.bath.primary();
         }
         s.bath.primary();
@@ -303,7 +353,7 @@ TEST_CASE("After three runs in a day it is enough, whether in one session or in 
         s.bath.save(-1, 0, {ui::SkinFinding::Fine}, "");
     }
     s.askToBegin();
-    CHECK(s.bath.page() == "prepare");
+    CHECK(s.bath.page() == ui::BathPage::Prepare);
     CHECK(s.bath.refusal().startsWith("It is enough for today."));
 }
 

@@ -22,6 +22,16 @@ namespace firstdew::tests {
 
 using namespace facts;
 
+/// A voice that is heard until it says otherwise.
+struct HeardVoice final : ports::Voice {
+    std::function<void(bool)> tellSilence;
+    void onSilence(std::function<void(bool)> tell) override { tellSilence = std::move(tell); }
+    void say(const std::string&) override {}
+    void tone(const std::string&) override {}
+    void alarm(const std::string&) override {}
+    void hush() override {}
+};
+
 /// The interface over an invented record, in a window of that size.
 struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
@@ -97,36 +107,36 @@ struct Interface {
     {
         if (bath.busy())
             bath.stop();
-        if (bath.page() != "choose")
+        if (bath.page() != ui::BathPage::Choose)
             bath.leave();
         const bool shown = app::showPage(*window, "Bath");
         const bool under = step.startsWith("under");
-        bath.chooseSite(under ? ui::Site::Hands : ui::Site::Feet);
-        bath.chooseWay(under ? "hands-under" : "free-hand");
+        bath.chooseSite(under ? ui::Site::Hands : step == "armpits" ? ui::Site::Armpits : ui::Site::Feet);
+        bath.chooseWay(under ? ui::WayOfWorking::HandsUnder : ui::WayOfWorking::FreeHand);
         bath.goOn();
         if (step == "screening")
-            return shown && bath.page() == "screening";
+            return shown && bath.page() == ui::BathPage::Screening;
         if (step == "blocked") {
             store.append(answered({ScreeningRow::Pregnancy}));
             bath.answersDone();
-            return bath.page() == "blocked";
+            return bath.page() == ui::BathPage::Blocked;
         }
-        if (bath.page() == "blocked")
+        if (bath.page() == ui::BathPage::Blocked)
             bath.cleared("Somebody invented");
-        if (bath.page() == "screening") {
+        if (bath.page() == ui::BathPage::Screening) {
             store.append(answered({}));
             bath.answersDone();
         }
-        bath.setSmallWounds(false);
-        bath.setAntiperspirant(-1);
-        bath.setShaved(-1);
-        for (const QVariant& line : bath.preparation())
-            bath.tick(line.toMap()["item"].toInt());
+        bath.setSmallCuts(ui::SmallCuts::No);
+        bath.setAntiperspirant(ui::LastAntiperspirant::No);
+        bath.setShaved(ui::LastShave::No);
+        for (const auto& line : bath.preparation())
+            bath.tick(line.item);
         if (step == "prepare")
-            return bath.page() == "prepare";
+            return bath.page() == ui::BathPage::Prepare;
         bath.start();
         if (step == "under-dry")
-            return bath.page() == "run";
+            return bath.page() == ui::BathPage::Run;
         bath.primary(); // the waveform is confirmed
         if (!under)
             bath.primary();
@@ -134,7 +144,7 @@ struct Interface {
             bath.reading(40);
         if (step == "after")
             bath.stop();
-        return bath.page() == (step == "after" ? "after" : "run");
+        return bath.page() == (step == "after" ? ui::BathPage::After : ui::BathPage::Run);
     }
 
     bool show(const QString& page)
@@ -150,7 +160,7 @@ struct Interface {
     app::SystemClock clock;
     viewmodels::Store store;
     viewmodels::Appearance appearance;
-    ports::AbsentVoice voice;
+    HeardVoice voice;
     ports::AbsentWakeGuard wake;
     ports::AbsentHaptics haptics;
     ports::AbsentSessionNotice notice;

@@ -134,7 +134,7 @@ TEST_CASE("What is said before a bath names the level that the session first ask
                             ""},
                     LocalTime::parse("2026-03-10T18:00"));
     REQUIRE(ui.showBath("run"));
-    const QString first = ui.bath.running()["target"].toString();
+    const QString first = ui.bath.running().meter.target;
     CHECK(first == "17 mA"); // 3 mA under the limit of 20
     CHECK(ui.bath.adviceText().contains("18.5 mA was comfortable"));
     CHECK(ui.bath.adviceText().contains("Start at " + first));
