@@ -419,6 +419,10 @@
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>لم يمكن حفظ الخطوات الأخيرة بعد. الجلسة مستمرة، وستتكرر محاولة الحفظ.</translation>
     </message>
+    <message>
+        <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
+        <translation>لا يمكن سماع Firstdew الآن. راقب الشاشة أو توقف.</translation>
+    </message>
 </context>
 <context>
     <name>BathScreening</name>
@@ -3745,8 +3749,8 @@
         <translation>ألم</translation>
     </message>
     <message>
-        <source>Kept low because the size of the pads is not known. Enter it under Machine and kit.</source>
-        <translation>يبقى منخفضًا لأن مساحة اللبّادات غير معروفة. أدخلها في «الجهاز واللوازم».</translation>
+        <source>Kept low until the size of the pads is entered under Machine and kit</source>
+        <translation>يبقى منخفضًا حتى يُدخَل مقاس اللبّادات في «الجهاز واللوازم»</translation>
     </message>
     <message>
         <source>%1 prescribed the other current</source>
@@ -3819,6 +3823,10 @@
     <message>
         <source>Dry skin and kit.</source>
         <translation>جفف الجلد والأدوات.</translation>
+    </message>
+    <message>
+        <source>Watch your skin above %1.</source>
+        <translation>راقب جلدك فوق %1.</translation>
     </message>
 </context>
 <context>

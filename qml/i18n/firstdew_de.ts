@@ -419,6 +419,10 @@
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>Die letzten Schritte ließen sich noch nicht speichern. Die Sitzung geht weiter; es wird noch einmal versucht.</translation>
     </message>
+    <message>
+        <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
+        <translation>Firstdew ist gerade nicht zu hören. Achten Sie auf den Bildschirm oder hören Sie auf.</translation>
+    </message>
 </context>
 <context>
     <name>BathScreening</name>
@@ -3689,8 +3693,8 @@
         <translation>Schmerz</translation>
     </message>
     <message>
-        <source>Kept low because the size of the pads is not known. Enter it under Machine and kit.</source>
-        <translation>Niedrig gehalten, weil die Größe der Elektrodenpolster fehlt. Geben Sie sie unter Gerät und Zubehör ein.</translation>
+        <source>Kept low until the size of the pads is entered under Machine and kit</source>
+        <translation>Niedrig gehalten, bis die Größe der Elektrodenpolster unter „Gerät und Zubehör“ eingetragen ist</translation>
     </message>
     <message>
         <source>%1 prescribed the other current</source>
@@ -3763,6 +3767,10 @@
     <message>
         <source>Dry skin and kit.</source>
         <translation>Haut und Zubehör trocknen.</translation>
+    </message>
+    <message>
+        <source>Watch your skin above %1.</source>
+        <translation>Achten Sie über %1 auf Ihre Haut.</translation>
     </message>
 </context>
 <context>

@@ -394,7 +394,7 @@
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
-        <translation>Usted sube y baja la corriente con el mando a distancia. Mientras tenga las manos dentro, cualquier tecla o un toque en cualquier sitio de la pantalla, con el codo o la nariz, para la sesión. Para cambiar la polaridad: medidor a cero, manos fuera, séquelas, haga el cambio y toque la pantalla. El teléfono espera. No puede ver la corriente: vigile usted el medidor.</translation>
+        <translation>Usted sube y baja la corriente con el mando a distancia. Mientras tenga las manos dentro, cualquier tecla o un toque en cualquier sitio de la pantalla, con el codo o la nariz, detiene la sesión. Para cambiar la polaridad: medidor a cero, manos fuera, séquelas, haga el cambio y toque la pantalla. El teléfono espera. No puede ver la corriente: vigile usted el medidor.</translation>
     </message>
 </context>
 <context>
@@ -418,6 +418,10 @@
     <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>Los últimos pasos aún no se han podido guardar. La sesión sigue; se intentará otra vez.</translation>
+    </message>
+    <message>
+        <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
+        <translation>Ahora no se oye a Firstdew. Mire la pantalla o termine.</translation>
     </message>
 </context>
 <context>
@@ -1042,7 +1046,7 @@
     </message>
     <message>
         <source>Approved by %1 until %2.</source>
-        <translation>Autorizado por %1 hasta el %2.</translation>
+        <translation>Autorizado por %1. Vale hasta: %2.</translation>
     </message>
     <message>
         <source>The approval by %1 has expired. Ask again before your next session.</source>
@@ -2044,7 +2048,7 @@
     </message>
     <message>
         <source>I was away. What did the machine do? If you do not know, machine off. Then answer on the screen.</source>
-        <translation>Me interrumpí un rato. ¿Qué hizo el aparato? Si no lo sabe, apague el aparato. Luego responda en la pantalla.</translation>
+        <translation>Me ausenté. ¿Qué hizo el aparato? Si no lo sabe, apague el aparato. Luego responda en la pantalla.</translation>
     </message>
     <message>
         <source>It is enough for today.</source>
@@ -3594,7 +3598,7 @@
     </message>
     <message>
         <source>On, at zero, pulsed light on</source>
-        <translation>Encendido, a cero, luz de pulsada encendida</translation>
+        <translation>Encendido, a cero, con luz de corriente pulsada</translation>
     </message>
     <message>
         <source>At zero, hands out and dry</source>
@@ -3618,7 +3622,7 @@
     </message>
     <message>
         <source>It kept running, pulsed light on</source>
-        <translation>Siguió en marcha, luz de pulsada encendida</translation>
+        <translation>Siguió en marcha, con luz de corriente pulsada</translation>
     </message>
     <message>
         <source>Any small cuts? Cover them with a thin layer of petroleum jelly again.</source>
@@ -3658,7 +3662,7 @@
     </message>
     <message>
         <source>A child is never alone with both hands in the water. Somebody stays beside the child.</source>
-        <translation>Un niño nunca está solo con las dos manos en el agua. Alguien se queda a su lado.</translation>
+        <translation>Ningún niño se queda sin compañía con las dos manos en el agua. Alguien se queda a su lado.</translation>
     </message>
     <message>
         <source>Choose who can tap the phone.</source>
@@ -3689,8 +3693,8 @@
         <translation>Dolor</translation>
     </message>
     <message>
-        <source>Kept low because the size of the pads is not known. Enter it under Machine and kit.</source>
-        <translation>Bajo, porque no se conoce el tamaño de las almohadillas. Indíquelo en Aparato y material.</translation>
+        <source>Kept low until the size of the pads is entered under Machine and kit</source>
+        <translation>Se mantiene bajo hasta que se indique el tamaño de las almohadillas en «Aparato y material»</translation>
     </message>
     <message>
         <source>%1 prescribed the other current</source>
@@ -3764,6 +3768,10 @@
         <source>Dry skin and kit.</source>
         <translation>Seque la piel y el equipo.</translation>
     </message>
+    <message>
+        <source>Watch your skin above %1.</source>
+        <translation>Por encima de %1, vigile la piel.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -3802,7 +3810,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished">%1, %2 {1:?}</translation>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>

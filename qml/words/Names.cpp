@@ -287,7 +287,7 @@ QString limitSource(protocol::LimitRow row, const std::string& giver)
     case LimitRow::CareSheet: return Words::tr("Set by %1").arg(giverName(giver));
     case LimitRow::Density: return Words::tr("Lowered for the size of the treated skin");
     case LimitRow::PadUnknown:
-        return Words::tr("Kept low because the size of the pads is not known. Enter it under Machine and kit.");
+        return Words::tr("Kept low until the size of the pads is entered under Machine and kit");
     case LimitRow::PrescribedWaveform: return Words::tr("%1 prescribed the other current").arg(giverName(giver));
     case LimitRow::ArmpitsPulsedOnly: return Words::tr("Armpits are treated with pulsed current only");
     case LimitRow::MachineLacksWaveform: return Words::tr("Your machine does not have it");

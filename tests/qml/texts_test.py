@@ -42,7 +42,7 @@ def sources(roots):
             for call in re.finditer(rf"qsTr\(({LITERALS})([^)]*)", page.read_text(encoding="utf-8")):
                 found.add((page.stem, plain(call[1]), "%n" in call[1]))
         for unit in Path(root).rglob("*.cpp"):
-            for call in re.finditer(rf"(?:(\w+)::)?\btr\(({LITERALS})", unit.read_text(encoding="utf-8")):
+            for call in re.finditer(rf"(?:(\w+)::)?\btr\(\s*({LITERALS})", unit.read_text(encoding="utf-8")):
                 found.add((call[1] or unit.stem, plain(call[2]), "%n" in call[2]))
     return found
 

@@ -12,12 +12,13 @@ import icalendar
 
 from cli import CliTest
 
+PERSON = '00112233445566778899aabbccddeeff'
 CODE = re.compile(r'[^\s]+(\s[^\s]+)*')
 DATE_TIME = re.compile(r'\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\dZ)?')
 
 
 def fact(number, kind, happened, **fields):
-    return {'id': f'f_{number:03}', 'person': 'p1', 'kind': kind, 'happened': happened, 'recorded_ms': number, 'is': fields}
+    return {'id': f'f_{number:03}', 'person': PERSON, 'kind': kind, 'happened': happened, 'recorded_ms': number, 'is': fields}
 
 
 def session(**fields):
@@ -70,7 +71,7 @@ class Calendar(FormatTest):
 
     def test_the_course_stands_in_the_calendar_in_floating_time(self):
         events = self.events('--today', '2026-03-04')
-        done = events['p1-hands-course-2026-03-02-1@firstdew']
+        done = events[PERSON + '-hands-course-2026-03-02-1@firstdew']
         self.assertEqual(done['DTSTART'].dt, datetime.datetime(2026, 3, 2, 18, 0))
         self.assertIsNone(done['DTSTART'].dt.tzinfo)
         self.assertEqual(done['DTSTAMP'].dt.tzinfo.utcoffset(None), datetime.timedelta(0))
@@ -90,7 +91,7 @@ class Calendar(FormatTest):
         self.ok('checkin', '--store', self.store, '--date', '2026-03-05', '--site', 'hands', '--level', 'dry')
         after = self.events('--today', '2026-03-05')
         shared = before.keys() & after.keys()
-        self.assertIn('p1-hands-course-2026-03-02-7@firstdew', shared)
+        self.assertIn(PERSON + '-hands-course-2026-03-02-7@firstdew', shared)
         for uid in shared:
             self.assertGreater(after[uid]['SEQUENCE'], before[uid]['SEQUENCE'])
 
@@ -124,12 +125,12 @@ class Fhir(FormatTest):
         return next(r for r in resources if r['id'] == identity)
 
     def test_the_patient_has_no_name_unless_asked(self):
-        patient = self.by_id(self.bundle(), 'p1')
-        self.assertEqual(patient, {'resourceType': 'Patient', 'id': 'p1'})
+        patient = self.by_id(self.bundle(), PERSON)
+        self.assertEqual(patient, {'resourceType': 'Patient', 'id': PERSON})
         raw, _ = self.export('fhir')
         self.assertNotIn('Invented', raw)
         self.assertNotIn('1990', raw)
-        named = self.by_id(self.bundle('--names'), 'p1')
+        named = self.by_id(self.bundle('--names'), PERSON)
         self.assertEqual((named['name'], named['birthDate']), ([{'text': 'Invented Person'}], '1990-05-06'))
 
     def test_every_resource_has_what_r4_requires(self):
@@ -138,7 +139,7 @@ class Fhir(FormatTest):
         for resource in resources:
             if resource['resourceType'] == 'Patient':
                 continue
-            self.assertEqual(resource['subject'], {'reference': 'Patient/p1'})
+            self.assertEqual(resource['subject'], {'reference': 'Patient/' + PERSON})
             self.assertTrue(resource['code']['text'])
             if resource['resourceType'] == 'Observation':
                 self.assertIn(resource['status'], ('registered', 'preliminary', 'final', 'amended', 'corrected'))
@@ -191,7 +192,7 @@ class Fhir(FormatTest):
         self.assertEqual(self.by_id(resources, 'f-010')['valueQuantity']['value'], 50)
 
     def test_an_empty_store_is_an_empty_bundle(self):
-        self.ok('forget', '--store', self.store, '--person', 'p1', '--yes')
+        self.ok('forget', '--store', self.store, '--person', PERSON, '--yes')
         raw, _ = self.export('fhir')
         self.assertNotIn('entry', json.loads(raw))
 
