@@ -3614,7 +3614,7 @@
     </message>
     <message>
         <source>I took them out</source>
-        <translation>Ich habe sie herausgenommen</translation>
+        <translation>Ich bin draußen</translation>
     </message>
     <message>
         <source>It kept running, in direct current</source>

@@ -181,6 +181,8 @@ TEST_CASE("With the keyboard alone everything is reached, comes into view, and s
         return ui.window->activeFocusItem();
     };
     for (const QString& page : pages()) {
+        if (page == "Bath:under")
+            continue; // there any key stops the session
         REQUIRE(ui.show(page));
         ui.window->requestActivate();
         ui.settled();

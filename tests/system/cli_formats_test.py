@@ -172,7 +172,7 @@ class Fhir(FormatTest):
 
     def test_a_session_carries_its_times_and_current(self):
         resources = self.bundle()
-        done = self.by_id(resources, 'f-007')
+        done = self.by_id(resources, 'x.f.5f007')
         self.assertEqual(done['performedPeriod'], {'start': '2026-03-02T18:00:00Z', 'end': '2026-03-02T18:25:00Z'})
         values = {e['url'].rsplit('/', 1)[1]: next(v for k, v in e.items() if k != 'url') for e in done['extension']}
         self.assertEqual(values['peak-current'], {'value': 12.5, 'unit': 'mA', 'system': 'http://unitsofmeasure.org', 'code': 'mA'})
@@ -180,16 +180,16 @@ class Fhir(FormatTest):
         self.assertEqual((values['waveform'], values['comfort'], values['local-time']), ('pulsed', 'strong', '18:30:00'))
         self.assertEqual(done['note'], [{'text': 'line, one;\nline two \\ "x"'}])
         self.assertEqual(done['complication'][0]['text'], 'redness')
-        stopped = self.by_id(resources, 'f-008')
+        stopped = self.by_id(resources, 'x.f.5f008')
         self.assertEqual((stopped['status'], stopped['performedPeriod']['start']), ('stopped', '2026-03-04'))
 
     def test_a_correction_stands_in_place_of_its_original(self):
         resources = self.bundle()
-        self.assertNotIn('f-004', [r['id'] for r in resources])
-        corrected = self.by_id(resources, 'f-012')
+        self.assertNotIn('x.f.5f004', [r['id'] for r in resources])
+        corrected = self.by_id(resources, 'x.f.5f012')
         self.assertEqual((corrected['status'], corrected['valueCodeableConcept']['text']), ('corrected', 'clammy'))
-        self.assertEqual(self.by_id(resources, 'f-009')['valueInteger'], 3)
-        self.assertEqual(self.by_id(resources, 'f-010')['valueQuantity']['value'], 50)
+        self.assertEqual(self.by_id(resources, 'x.f.5f009')['valueInteger'], 3)
+        self.assertEqual(self.by_id(resources, 'x.f.5f010')['valueQuantity']['value'], 50)
 
     def test_an_empty_store_is_an_empty_bundle(self):
         self.ok('forget', '--store', self.store, '--person', PERSON, '--yes')

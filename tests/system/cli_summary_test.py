@@ -5,11 +5,9 @@ Usage: cli_summary_test.py PATH-OF-FIRSTDEW-CLI
 """
 import json
 import re
-import shutil
 import subprocess
 import unittest
 
-import cli
 from cli import CliTest
 
 
@@ -39,25 +37,9 @@ class Demo(CliTest):
 
     def test_what_is_there_is_never_written_over(self):
         self.ok('demo', '--out', self.store, '--today', '2026-03-02')
-        self.refused(1, 'demo', '--out', self.store, saying='there already')
+        self.refused(1, 'demo', '--out', self.store, saying='is a store or belongs to one; nothing was written')
         self.refused(2, 'demo', '--out', self.folder / 'x.db', '--today', '2026-02-30')
         self.refused(2, 'demo')
-
-
-class Parts(CliTest):
-    def test_without_the_parts_loaded_when_wanted_it_says_so_and_loses_nothing(self):
-        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
-        alone = shutil.copy(cli.CLI, self.folder)
-        word = self.folder / 'word'
-        word.write_text('a long passphrase', encoding='utf-8')
-        word.chmod(0o600)
-        for verb in (['summary', '--from', '2026-01-01', '--to', '2026-03-01'], ['backup', '--passphrase-file', word]):
-            out = self.folder / f'{verb[0]}.out'
-            done = subprocess.run([alone, *map(str, verb), '--store', self.store, '--out', out], capture_output=True, text=True, check=False)
-            self.assertEqual(done.returncode, 1, verb)
-            self.assertIn('a part of the program is missing; install Firstdew again', done.stderr)
-            self.assertFalse(out.exists())
-        self.assertTrue(self.ok('verify', '--store', self.store)['ok'])
 
 
 class Summary(CliTest):
@@ -106,7 +88,7 @@ class Summary(CliTest):
 
     def test_every_language_is_named_in_the_document_which_is_fit_for_archives(self):
         for language in ('en', 'de', 'es', 'ar'):
-            self.ok(*self.call, '--language', language)
+            self.ok(*self.call, '--force', '--language', language)
             tree = json.loads(tool('qpdf', '--json', '--json-key=qpdf', self.pdf))['qpdf'][1]
             catalog = tree['obj:' + tree['trailer']['value']['/Root']]['value']
             self.assertTrue(catalog['/Lang'].removeprefix('u:').startswith(language), catalog['/Lang'])
@@ -134,7 +116,7 @@ class Summary(CliTest):
     def test_paper(self):
         self.ok(*self.call)
         self.assertRegex(tool('pdfinfo', self.pdf), r'Page size: +59[45]\.?\d* x 84[12]\.?\d* pts')
-        self.ok(*self.call, '--paper', 'letter')
+        self.ok(*self.call, '--force', '--paper', 'letter')
         self.assertRegex(tool('pdfinfo', self.pdf), r'Page size: +612 x 792 pts')
 
     def test_an_empty_period_is_a_page_too(self):

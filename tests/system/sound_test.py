@@ -131,7 +131,7 @@ class Listening(unittest.TestCase):
 
     def enter(self, reading):
         """Enters a reading of the meter; gives when."""
-        self.app.see('Phase 1 of 2')
+        self.app.see('Both hands · Direct current · Phase 1 of 2')
         self.app.press(re.compile('Enter the meter reading'))
         for key in reading:
             self.app.press(key)
@@ -161,6 +161,7 @@ class Listening(unittest.TestCase):
 
 class Sound(Listening):
     def test_hands_under_is_led_by_the_script_while_nobody_can_tap(self):
+        ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
         self.start()
         self.begin('Both hands under water')
         start = self.begun()
@@ -170,6 +171,7 @@ class Sound(Listening):
         self.hear(said, start)
 
     def test_a_phase_sped_up_is_led_by_the_script_until_dry_hands_tap(self):
+        ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
         self.start(SPEED)
         self.begin('Both hands under water')
         script = self.script()

@@ -16,10 +16,11 @@ import ui
 
 TODAY = '2026-03-02'  # of an invented person's record; nothing happens at a real date
 EVENING = f'{TODAY}T19:00'
-SPEED = 30  # of the session's clock; sounds play at their own speed
+SPEED = 15  # of the session's clock; sounds play at their own speed. A tick that comes ten seconds late by it is an absence
+PHASE = ui.LONGEST_HOLD / SPEED + ui.PATIENCE  # seconds until a phase must be over
 LOUD = 1000  # of 32767: a prompt, not the noise of resampling
 CLIPPED = 32767
-SHARE_SPOKEN = 0.2  # a session thirty times as fast is full of prompts
+SHARE_SPOKEN = 0.2  # a session fifteen times as fast is full of prompts
 
 
 class Tour:
@@ -110,7 +111,7 @@ class Tour:
         self.app.press('Begin')
         self.app.press('On, at zero, direct current')
         self.app.press('It is comfortable')
-        self.app.see('Phase 1 of 2')
+        self.app.see('Both feet · Direct current · Phase 1 of 2')
         self.app.press(re.compile('Enter the meter reading'))
         for key in '15':
             self.app.press(key)
@@ -132,12 +133,12 @@ class Tour:
 
     def phase(self, number):
         self.app.press('It is comfortable')
-        self.app.see(f'Phase {number} of 2')
+        self.app.see(f'Both feet · Direct current · Phase {number} of 2')
         self.app.press(re.compile('Enter the meter reading'))
         for key in '16':
             self.app.press(key)
         self.app.press('Enter')
-        self.app.press('Current is at zero')
+        self.app.press('Current is at zero', patience=PHASE)
 
     def to_the_end(self):
         self.app.press('All checked, begin')

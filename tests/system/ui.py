@@ -3,6 +3,7 @@
 Everything runs in a desktop of its own: a display, a session bus, the accessibility bus, and where asked a
 notification daemon and a sound server whose output is recorded."""
 import itertools
+import json
 import os
 import pathlib
 import re
@@ -14,11 +15,13 @@ import sys
 import tempfile
 import threading
 import time
+import uuid
 
 POLL = 0.05
 RATE = 16000  # of recorded sound, Hz
 SKIN_QUESTIONS = ('Antiperspirant with aluminium there in the last 24 hours?', 'Shaved there in the last three days?', 'Small cuts on the skin there?')
 PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
+LONGEST_HOLD = 15 * 60  # seconds of a session's clock that one phase takes, those of the feet
 
 
 def wait_for(what, condition, patience=PATIENCE):
@@ -342,7 +345,7 @@ class App:
         """Waits until it is in view, not only on a page that lies behind."""
         wait_for(f'{name!r} in view', lambda: any(n.name == name and n.getState().contains(self.pyatspi.STATE_SHOWING) for n in self.nodes()))
 
-    def press(self, name, role=None, top=False, within=None):
+    def press(self, name, role=None, top=False, within=None, patience=PATIENCE):
         def attempt():
             node = self.reach(name, role, top, within)
             try:
@@ -351,7 +354,7 @@ class App:
                 return False
             return ready and self.act(node, 'press', 'toggle')
         try:
-            wait_for(f'{name!r} to press', attempt)
+            wait_for(f'{name!r} to press', attempt, patience)
         except AssertionError as missing:
             raise AssertionError(f'{missing}; on the screen: {self.names()}\n{self.log()[-2000:]}') from None
 
@@ -381,6 +384,21 @@ class App:
     def end(self):
         self.process.terminate()
         self.process.wait(timeout=PATIENCE)
+
+
+def record_a_remote(cli, store, at):
+    """Records on the machine of the one person of that store that it has a remote control, as Plan does."""
+    with tempfile.TemporaryDirectory(prefix='remote-') as folder:
+        everything, further = pathlib.Path(folder) / 'everything.json', pathlib.Path(folder) / 'further.json'
+        subprocess.run([cli, 'export', '--store', store, '--format', 'json', '--out', everything], check=True, stdout=subprocess.DEVNULL)
+        record = json.loads(everything.read_text(encoding='utf-8'))
+        machine = [f for f in record['facts'] if f['kind'] == 'machine'][-1]
+        assert not machine['is']['remote'], 'the invented person has no remote control'
+        last = max(f['recorded_ms'] for f in record['facts'])
+        record['facts'] = [{**machine, 'id': uuid.uuid4().hex, 'happened': at, 'recorded_ms': last + 1, 'is': {**machine['is'], 'remote': True}}]
+        further.write_text(json.dumps(record), encoding='utf-8')
+        added = subprocess.run([cli, '--json', 'import', further, '--store', store], check=True, capture_output=True, text=True).stdout
+        assert json.loads(added)['added'] == 1, added
 
 
 def argument(name, otherwise=None):

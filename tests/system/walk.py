@@ -10,7 +10,8 @@ from tongue import Tongue
 
 TODAY = '2026-03-02'  # of an invented person's record; nothing happens at a real date
 EVENING = f'{TODAY}T19:00'
-SPEED = 40  # of the session's clock
+SPEED = 15  # of the session's clock; a tick that comes ten seconds late by it is an absence
+PHASE = ui.LONGEST_HOLD / SPEED + ui.PATIENCE  # seconds until a phase must be over
 
 
 class Walk:
@@ -72,8 +73,8 @@ class Walk:
 
     # What is done.
 
-    def press(self, name, role='push button', top=False):
-        self.app.press(name, role, top)
+    def press(self, name, role='push button', top=False, patience=ui.PATIENCE):
+        self.app.press(name, role, top, patience=patience)
 
     def gone(self, name):
         ui.wait_for(f'{name!r} to be gone', lambda: self.app.reach(name) is None)

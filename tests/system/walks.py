@@ -3,7 +3,7 @@ import datetime
 import re
 
 import ui
-from walk import TODAY, Walk
+from walk import PHASE, TODAY, Walk
 
 EPOCH = datetime.date(1970, 1, 1)
 
@@ -135,13 +135,18 @@ class Bath(Walk):
         self.view(begin)
         self.picture('prepared')
 
+    def in_phase(self, number):
+        """The line on top names the site, the current and the phase."""
+        t = self.say
+        self.see(' · '.join((t(self.site, of='Words'), t('Direct current', of='Words'), t('Phase %1 of %2', number, 2, of='Words'))))
+
     def phase(self, number, reading):
         t = self.say
         self.press(t('It is comfortable', of='Words'))
-        self.see(t('Phase %1 of %2', number, 2, of='Words'))
+        self.in_phase(number)
         self.enter(reading)
         self.picture(f'phase-{number}')
-        self.press(t('Current is at zero', of='Words'))
+        self.press(t('Current is at zero', of='Words'), patience=PHASE)
 
     def enter(self, reading):
         t = self.say
@@ -185,18 +190,24 @@ class Helper(Bath):
             return super().phase(number, reading)
         t = self.say
         self.press(t('It is comfortable', of='Words'))
-        self.see(t('Phase %1 of %2', number, 2, of='Words'))
+        self.in_phase(number)
         self.enter('30')
         self.see(t('Too high. Turn it down on the machine now.'), 'heading')
         self.picture('too-high')
         self.enter(reading)
         self.gone(t('Too high. Turn it down on the machine now.'))
-        return self.press(t('Current is at zero', of='Words'))
+        return self.press(t('Current is at zero', of='Words'), patience=PHASE)
 
 
 class Under(Bath):
     """Both hands under water: dry hands tap, and while they are under a tap anywhere stops."""
     site, way, sounds = 'Both hands', 'Both hands under water', 'hands'
+
+    def __init__(self, desktop, programs, demo, look, folder=None):
+        super().__init__(desktop, programs, demo, look, folder)
+        # Only a remote control can lower the current where both hands are under.
+        ui.record_a_remote(programs['cli'], self.store, f'{TODAY}T12:00')
+        self.demo = self.copy_of(self.store, 'with-a-remote')
 
     def walk(self):
         super().walk()
@@ -206,10 +217,10 @@ class Under(Bath):
         t = self.say
         self.press(t('On, at zero, direct current', of='Words'))
         for number in (1, 2):
-            self.see(t('Phase %1 of %2', number, 2, of='Words'))
+            self.in_phase(number)
             self.see(t('Hold still. Everything stays under water.', of='Words'), 'heading')
             self.picture(f'hold-{number}')
-            self.press(t('At zero, hands out and dry', of='Words'))
+            self.press(t('At zero, hands out and dry', of='Words'), patience=PHASE)
             if number == 1:
                 self.press(t('Leads swapped', of='Words'))
 
@@ -226,7 +237,7 @@ class Under(Bath):
         self.prepare()
         self.press(t('Begin'))
         self.press(t('On, at zero, direct current', of='Words'))
-        self.see(t('Phase %1 of %2', 1, 2, of='Words'))
+        self.in_phase(1)
         self.tap(self.width // 2, self.height // 3)
         self.app.showing(t('Stopped'))
         self.picture('stopped')
