@@ -11,10 +11,12 @@
 
 #include <algorithm>
 #include <array>
+#include <chrono>
 #include <cstdint>
 #include <fmt/format.h>
 #include <optional>
 #include <sqlite3.h>
+#include <thread>
 
 namespace firstdew::journal {
 
@@ -121,6 +123,20 @@ struct ResetAfter {
     ~ResetAfter() { statement.tryReset(); }
 };
 
+/// Tries again where another program was just about to write, as long as SQLite itself waits for a lock.
+template <class Try>
+auto patiently(const Try& attempt) -> decltype(attempt())
+{
+    constexpr std::chrono::milliseconds kPause{20};
+    const auto end = std::chrono::steady_clock::now() + std::chrono::milliseconds(kBusyMs);
+    for (;;) {
+        auto got = attempt();
+        if (got || got.error().code != "store-busy" || std::chrono::steady_clock::now() >= end)
+            return got;
+        std::this_thread::sleep_for(kPause);
+    }
+}
+
 } // namespace
 
 struct Journal::Impl {
@@ -156,6 +172,8 @@ struct Journal::Impl {
 
     [[nodiscard]] std::array<Stamp, 2> stamps() const { return {stampOf(at), stampOf(beside(at, "-wal"))}; }
     [[nodiscard]] bool changedMeanwhile() const { return mustStay && stamps() != *mustStay; }
+
+    [[nodiscard]] Result<std::vector<Fact>> readAll();
 
     [[nodiscard]] bool hasTable() { return db.execAndGet("SELECT count(*) FROM sqlite_schema").getInt() > 0; }
 
@@ -245,22 +263,25 @@ Result<Journal> Journal::openToRead(const std::filesystem::path& file)
     if (auto fit = canBeStore(*real, Purpose::Read); !fit)
         return Error{fit.error().code, file.string(), fit.error().message};
     const auto at = std::filesystem::absolute(*real);
-    try {
-        const ReadWay way = readWayFor(at);
+    return patiently([&]() -> Result<Journal> {
         const std::array<Stamp, 2> before{stampOf(at), stampOf(beside(at, "-wal"))};
-        auto impl = std::make_unique<Impl>(file, at, uriOf(at) + way.query, SQLite::OPEN_READONLY | SQLite::OPEN_URI);
-        if (way.alone)
-            impl->mustStay = before;
-        if (way.ownIndex)
-            impl->db.exec("PRAGMA locking_mode = EXCLUSIVE");
-        impl->db.exec("PRAGMA temp_store = MEMORY");
-        if (auto ours = recognise(impl->db, file, kSchemaVersion); !ours)
-            return ours.error();
-        impl->remember();
-        return Journal(std::move(impl));
-    } catch (const SQLite::Exception& e) {
-        return storeError(file, e);
-    }
+        try {
+            const ReadWay way = readWayFor(at);
+            auto impl = std::make_unique<Impl>(file, at, uriOf(at) + way.query, SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+            if (way.alone)
+                impl->mustStay = before;
+            if (way.ownIndex)
+                impl->db.exec("PRAGMA locking_mode = EXCLUSIVE");
+            impl->db.exec("PRAGMA temp_store = MEMORY");
+            if (auto ours = recognise(impl->db, file, kSchemaVersion); !ours)
+                return ours.error();
+            impl->remember();
+            return Journal(std::move(impl));
+        } catch (const SQLite::Exception& e) {
+            const bool changed = before != std::array<Stamp, 2>{stampOf(at), stampOf(beside(at, "-wal"))};
+            return changed ? busyStore(file) : storeError(file, e);
+        }
+    });
 }
 
 Result<std::string> Journal::append(Fact fact)
@@ -399,35 +420,46 @@ Result<Done> Journal::destroy(const std::filesystem::path& file)
     return Done{};
 }
 
-Result<std::vector<Fact>> Journal::readAll() const
+Result<std::vector<Fact>> Journal::Impl::readAll()
 {
     std::vector<Fact> out;
     try {
-        if (!m_impl->hasTable())
+        if (!hasTable())
             return out; // an empty file, opened to be read
-        const SQLite::Transaction snapshot(m_impl->db);
+        const SQLite::Transaction snapshot(db);
         // The index of ids is a second account of the rows: a row lost from the table alone shows here.
         const auto indexed =
-            m_impl->db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
+            db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
         out.reserve(static_cast<std::size_t>(std::clamp<std::int64_t>(indexed, 0, kMostAhead)));
-        SQLite::Statement select(m_impl->db, kSelectRows);
+        SQLite::Statement select(db, kSelectRows);
         FactReader reader;
         while (select.executeStep()) {
             auto fact = reader.factAt(select);
             if (!fact && fact.error().code == "fact-newer")
-                return newerFact(m_impl->file, fact.error());
+                return newerFact(file, fact.error());
             if (!fact)
-                return damagedStore(m_impl->file, fmt::format("fact {}: {}", fact.error().input, fact.error().message));
+                return damagedStore(file, fmt::format("fact {}: {}", fact.error().input, fact.error().message));
             out.push_back(std::move(fact.value()));
         }
         if (indexed != static_cast<int64_t>(out.size()))
-            return damagedStore(m_impl->file, fmt::format("{} facts found where {} are listed", out.size(), indexed));
+            return damagedStore(file, fmt::format("{} facts found where {} are listed", out.size(), indexed));
     } catch (const SQLite::Exception& e) {
-        return m_impl->changedMeanwhile() ? busyStore(m_impl->file) : storeError(m_impl->file, e);
+        return changedMeanwhile() ? busyStore(file) : storeError(file, e);
     }
-    if (m_impl->changedMeanwhile())
-        return busyStore(m_impl->file);
+    if (changedMeanwhile())
+        return busyStore(file);
     return out;
+}
+
+Result<std::vector<Fact>> Journal::readAll() const
+{
+    auto read = m_impl->readAll();
+    if (read || !m_impl->changedMeanwhile())
+        return read;
+    return patiently([&] { // this one reads the file as it was
+        auto again = openToRead(m_impl->file);
+        return again ? again->m_impl->readAll() : Result<std::vector<Fact>>(again.error());
+    });
 }
 
 Health Journal::check() const

@@ -14,6 +14,7 @@ from gi.repository import GLib
 import ui
 
 FAKETIME = next(iter(pathlib.Path('/usr/lib').glob('*/faketime/libfaketimeMT.so.1')), None)
+PERSON = uuid.uuid4().hex
 NOTES = ('org.freedesktop.Notifications', '/org/freedesktop/Notifications')
 
 
@@ -67,7 +68,7 @@ class Device:
 
     def take(self, now, **facts):
         """Records what a person tells the app and the command line has no verb for."""
-        entries = [{'id': uuid.uuid4().hex, 'person': 'p1', 'happened': now.isoformat('T', 'minutes'), 'recorded_ms': int(self.moment.read_text()) * 1000 + i,
+        entries = [{'id': uuid.uuid4().hex, 'person': PERSON, 'happened': now.isoformat('T', 'minutes'), 'recorded_ms': int(self.moment.read_text()) * 1000 + i,
                     'kind': kind.rstrip('_').replace('_', '-'), 'is': value} for kind, values in facts.items() for i, value in enumerate(values)]
         file = self.desktop.folder / 'facts.json'
         file.write_text(json.dumps({'format': 'firstdew-record', 'version': 1, 'facts': entries}), encoding='utf-8')

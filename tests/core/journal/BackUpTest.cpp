@@ -355,7 +355,7 @@ TEST_CASE("a copy that cannot be put in its place is told, and the store goes on
     CHECK(inTheWay.error().code == "file-failed");
     CHECK(inTheWay.error().input == (scratch / "store.db.before-import.copy").string());
     std::filesystem::create_directories(scratch / "store.db.before-restore.copy.part" / "inside");
-    CHECK(journal.value().keepCopy("before-restore").error().code == "store-unreadable");
+    CHECK(journal.value().keepCopy("before-restore").ok()); // an unfinished copy has a name of its own
     CHECK(journal.value().keepCopy("no/such").error().code == "file-missing");
     CHECK(journal->check().ok);
 }
