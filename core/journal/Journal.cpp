@@ -127,13 +127,12 @@ struct ResetAfter {
 template <class Try>
 auto patiently(const Try& attempt) -> decltype(attempt())
 {
-    constexpr std::chrono::milliseconds kPause{20};
-    const auto end = std::chrono::steady_clock::now() + std::chrono::milliseconds(kBusyMs);
-    for (;;) {
+    constexpr int kPauseMs = 20;
+    for (int waited = 0;; waited += kPauseMs) {
         auto got = attempt();
-        if (got || got.error().code != "store-busy" || std::chrono::steady_clock::now() >= end)
+        if (got || got.error().code != "store-busy" || waited >= kBusyMs)
             return got;
-        std::this_thread::sleep_for(kPause);
+        std::this_thread::sleep_for(std::chrono::milliseconds(kPauseMs));
     }
 }
 
@@ -267,7 +266,8 @@ Result<Journal> Journal::openToRead(const std::filesystem::path& file)
         const std::array<Stamp, 2> before{stampOf(at), stampOf(beside(at, "-wal"))};
         try {
             const ReadWay way = readWayFor(at);
-            auto impl = std::make_unique<Impl>(file, at, uriOf(at) + way.query, SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+            auto impl =
+                std::make_unique<Impl>(file, at, uriOf(at) + way.query, SQLite::OPEN_READONLY | SQLite::OPEN_URI);
             if (way.alone)
                 impl->mustStay = before;
             if (way.ownIndex)
@@ -428,8 +428,7 @@ Result<std::vector<Fact>> Journal::Impl::readAll()
             return out; // an empty file, opened to be read
         const SQLite::Transaction snapshot(db);
         // The index of ids is a second account of the rows: a row lost from the table alone shows here.
-        const auto indexed =
-            db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
+        const auto indexed = db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
         out.reserve(static_cast<std::size_t>(std::clamp<std::int64_t>(indexed, 0, kMostAhead)));
         SQLite::Statement select(db, kSelectRows);
         FactReader reader;

@@ -286,8 +286,7 @@ QString limitSource(protocol::LimitRow row, const std::string& giver)
     case LimitRow::ChildPulsed: return Words::tr("Our own cautious choice, children");
     case LimitRow::CareSheet: return Words::tr("Set by %1").arg(giverName(giver));
     case LimitRow::Density: return Words::tr("Lowered for the size of the treated skin");
-    case LimitRow::PadUnknown:
-        return Words::tr("Kept low until the size of the pads is entered under Machine and kit");
+    case LimitRow::PadUnknown: return Words::tr("Kept low until the size of the pads is entered under Machine and kit");
     case LimitRow::PrescribedWaveform: return Words::tr("%1 prescribed the other current").arg(giverName(giver));
     case LimitRow::ArmpitsPulsedOnly: return Words::tr("Armpits are treated with pulsed current only");
     case LimitRow::MachineLacksWaveform: return Words::tr("Your machine does not have it");

@@ -26,7 +26,7 @@ import ui
 APP, CLI, ASSETS = ui.argument('app'), ui.argument('cli'), pathlib.Path(ui.argument('assets', '.'))
 TODAY = '2026-03-02'
 LISTENED = 142  # seconds at true speed: hands in, raise, the first minute of the hold
-SPEED = 12  # of the session that is heard to its end: nothing has to be dropped so that the rest comes in time
+SPEED = 7  # of the session that is heard to its end: nothing has to be dropped so that the rest comes in time
 TYPICAL = 0.15  # seconds that half of the prompts may come late at most
 LATE = 0.3  # that a single one may, where the machine is busy with something else
 AT_ONCE = 0.3  # that the alarm may
@@ -153,9 +153,11 @@ class Listening(unittest.TestCase):
 
     def begun(self):
         """When the session began by its journal, on the clock of time.monotonic()."""
-        with contextlib.closing(sqlite3.connect(f'file:{self.store}?mode=ro', uri=True)) as db:
-            events = [json.loads(body) for body, in db.execute("SELECT body FROM fact WHERE kind = 'bath-event'")]
-        wall = max(e['wall_ms'] for e in events if e['event'] == 'switched-on')
+        def switched_on():
+            with contextlib.closing(sqlite3.connect(f'file:{self.store}?mode=ro', uri=True)) as db:
+                events = [json.loads(body) for body, in db.execute("SELECT body FROM fact WHERE kind = 'bath-event'")]
+            return [e['wall_ms'] for e in events if e['event'] == 'switched-on']
+        wall = max(ui.wait_for('the tap in the journal, where it is written soon after', switched_on))
         return wall / 1000 - time.time() + time.monotonic()
 
 

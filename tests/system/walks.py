@@ -470,7 +470,7 @@ class First(Walk):
         self.write(t('Birthday'), '1990-04-23')
         self.step('Who is it for?')
         self.see(t('Where?'), 'heading')
-        self.tick(t('Hands', of='Words'))
+        self.tick(t('Both hands', of='Words'))
         self.step('Where?')
         self.see(t('Your machine', of='FirstStart'), 'heading')
         self.again()

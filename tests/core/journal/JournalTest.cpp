@@ -159,15 +159,15 @@ TEST_CASE("two programs may hold the store at once")
 TEST_CASE("what another program writes while a store is opened to be read is read as well, and no reason to refuse")
 {
     const Scratch scratch;
-    REQUIRE(Journal::open(scratch / "store.db")->append(checkIn("2026-03-05", Level::Dry)).ok());
+    REQUIRE(Journal::open(scratch / "store.db").value().append(checkIn("2026-03-05", Level::Dry)).ok());
     const auto reader = Journal::openToRead(scratch / "store.db");
     REQUIRE(reader.ok());
     auto writer = Journal::open(scratch / "store.db");
-    REQUIRE(writer->append(checkIn("2026-03-06", Level::Clammy)).ok());
+    REQUIRE(writer.value().append(checkIn("2026-03-06", Level::Clammy)).ok());
     const auto read = reader->readAll();
     REQUIRE(read.ok());
     CHECK(read->size() == 2);
-    CHECK(writer->append(checkIn("2026-03-07", Level::Dry)).ok());
+    CHECK(writer.value().append(checkIn("2026-03-07", Level::Dry)).ok());
 }
 
 TEST_CASE("a file that is no store is refused and left untouched")
