@@ -123,14 +123,16 @@ struct ResetAfter {
     ~ResetAfter() { statement.tryReset(); }
 };
 
-/// Tries again where another program was just about to write, as long as SQLite itself waits for a lock.
+/// Tries again while the attempt asks for it, as long as SQLite itself waits for a lock. A lock that SQLite has waited
+/// for already is no reason to.
 template <class Try>
-auto patiently(const Try& attempt) -> decltype(attempt())
+auto patiently(const Try& attempt)
 {
     constexpr int kPauseMs = 20;
     for (int waited = 0;; waited += kPauseMs) {
-        auto got = attempt();
-        if (got || got.error().code != "store-busy" || waited >= kBusyMs)
+        bool again = false;
+        auto got = attempt(again);
+        if (!again || waited >= kBusyMs)
             return got;
         std::this_thread::sleep_for(std::chrono::milliseconds(kPauseMs));
     }
@@ -262,7 +264,7 @@ Result<Journal> Journal::openToRead(const std::filesystem::path& file)
     if (auto fit = canBeStore(*real, Purpose::Read); !fit)
         return Error{fit.error().code, file.string(), fit.error().message};
     const auto at = std::filesystem::absolute(*real);
-    return patiently([&]() -> Result<Journal> {
+    return patiently([&](bool& again) -> Result<Journal> {
         const std::array<Stamp, 2> before{stampOf(at), stampOf(beside(at, "-wal"))};
         try {
             const ReadWay way = readWayFor(at);
@@ -279,6 +281,7 @@ Result<Journal> Journal::openToRead(const std::filesystem::path& file)
             return Journal(std::move(impl));
         } catch (const SQLite::Exception& e) {
             const bool changed = before != std::array<Stamp, 2>{stampOf(at), stampOf(beside(at, "-wal"))};
+            again = changed && (e.getErrorCode() & 0xff) != SQLITE_BUSY;
             return changed ? busyStore(file) : storeError(file, e);
         }
     });
@@ -455,9 +458,13 @@ Result<std::vector<Fact>> Journal::readAll() const
     auto read = m_impl->readAll();
     if (read || !m_impl->changedMeanwhile())
         return read;
-    return patiently([&] { // this one reads the file as it was
-        auto again = openToRead(m_impl->file);
-        return again ? again->m_impl->readAll() : Result<std::vector<Fact>>(again.error());
+    return patiently([&](bool& again) -> Result<std::vector<Fact>> { // this one reads the file as it was
+        const auto opened = openToRead(m_impl->file);
+        if (!opened)
+            return opened.error();
+        auto facts = opened->m_impl->readAll();
+        again = !facts && opened->m_impl->changedMeanwhile();
+        return facts;
     });
 }
 

@@ -97,6 +97,7 @@ class Reminders(unittest.TestCase):
     def test_one_that_is_up_stays_in_quiet_hours_and_nothing_new_comes(self):
         process = self.remind(AT)
         self.wait_shown(self.notices(AT))
+        ui.wait_for('it to have looked', self.looked)  # what is up is kept in a file by then
         process.kill()
         process.wait()
         again = self.remind(f'{TODAY}T23:50')
