@@ -30,6 +30,7 @@ SPEED = 7  # of the session that is heard to its end: nothing has to be dropped 
 TYPICAL = 0.15  # seconds that half of the prompts may come late at most
 LATE = 0.3  # that a single one may, where the machine is busy with something else
 AT_ONCE = 0.3  # that the alarm may
+AFTER_QUESTION = 0.5  # seconds after which the answer to a question is tapped
 OVERLAP = 0.1  # of the silence at the ends of clips
 CLIPPED = 32767
 HUM = 3700  # Hz, beyond what the voice is strong in
@@ -61,7 +62,7 @@ class Listening(unittest.TestCase):
     def cli(self, *args):
         return json.loads(subprocess.run([CLI, '--json', *map(str, args)], check=True, capture_output=True, text=True).stdout)
 
-    def begin(self, way):
+    def begin(self, way, listen=False):
         self.app.press('Both hands')
         self.app.press(way)
         self.app.press('Go on')
@@ -71,6 +72,9 @@ class Listening(unittest.TestCase):
         for name in self.app.below('Tick each line'):
             self.app.press(name)
         self.app.press('Begin')
+        if listen:  # to the end of what it asks, as somebody does who is led; what comes next waits for it
+            (at, _, length), = ui.wait_for('the question at switching on', lambda: self.played(['switch-on-direct']))
+            time.sleep(max(0, at + length + AFTER_QUESTION - time.monotonic()))
         self.app.press('On, at zero, direct current')
 
     def played(self, prompts):
@@ -165,7 +169,7 @@ class Sound(Listening):
     def test_hands_under_is_led_by_the_script_while_nobody_can_tap(self):
         ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
         self.start()
-        self.begin('Both hands under water')
+        self.begin('Both hands under water', listen=True)
         start = self.begun()
         time.sleep(max(0, start + LISTENED - time.monotonic()))  # what is measured is time itself
         said = [(t, p) for t, p in self.script() if t < LISTENED - 5]
@@ -175,7 +179,7 @@ class Sound(Listening):
     def test_a_phase_sped_up_is_led_by_the_script_until_dry_hands_tap(self):
         ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
         self.start(SPEED)
-        self.begin('Both hands under water')
+        self.begin('Both hands under water', listen=True)
         script = self.script()
         time.sleep(script[-1][0] / SPEED)
         ui.wait_for('the last word', lambda: self.played(['hands-out']))

@@ -18,6 +18,7 @@ import time
 import uuid
 
 POLL = 0.05
+SELDOM = 1  # seconds between two looks at what takes long; looking takes the app's time too
 RATE = 16000  # of recorded sound, Hz
 SKIN_QUESTIONS = ('Antiperspirant with aluminium there in the last 24 hours?', 'Shaved there in the last three days?', 'Small cuts on the skin there?')
 PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
@@ -33,7 +34,7 @@ def wait_for(what, condition, patience=PATIENCE):
             return value
         if time.monotonic() > end:
             raise AssertionError(f'{what}: did not come')
-        time.sleep(POLL)
+        time.sleep(POLL if patience <= PATIENCE else SELDOM)
 
 
 class Desktop:

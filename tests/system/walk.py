@@ -10,7 +10,7 @@ from tongue import Tongue
 
 TODAY = '2026-03-02'  # of an invented person's record; nothing happens at a real date
 EVENING = f'{TODAY}T19:00'
-SPEED = 15  # of the session's clock; a tick that comes ten seconds late by it is an absence
+SPEED = 12  # of the session's clock; a tick that comes ten seconds late by it is an absence
 PHASE = ui.LONGEST_HOLD / SPEED + ui.PATIENCE  # seconds until a phase must be over
 
 
