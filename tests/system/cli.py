@@ -9,9 +9,6 @@ import unittest
 
 CLI = os.path.abspath(sys.argv.pop(1)) if len(sys.argv) > 1 else 'firstdew-cli'
 NOW_MS = 1772712000000  # 2026-03-05T12:00:00Z
-# The program's locale and a library that sets it: tests/locale.
-LOCALE = os.environ.get('FIRSTDEW_CLI_LOCALE', 'C.UTF-8')
-PRELOAD = {'LD_PRELOAD': p for p in [os.environ.get('FIRSTDEW_CLI_PRELOAD')] if p}
 
 
 class CliTest(unittest.TestCase):
@@ -24,7 +21,7 @@ class CliTest(unittest.TestCase):
         self.store = str(self.folder / 'store.db')
 
     def run_cli(self, *args, now_ms=NOW_MS):
-        env = dict(os.environ, FIRSTDEW_NOW_MS=str(now_ms), LC_ALL=LOCALE, **PRELOAD)
+        env = dict(os.environ, FIRSTDEW_NOW_MS=str(now_ms), LC_ALL='C.UTF-8')
         return subprocess.run([CLI, *map(str, args)], capture_output=True, text=True, env=env, check=False)
 
     def ok(self, *args, **kwargs):
