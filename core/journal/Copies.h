@@ -17,7 +17,7 @@ namespace firstdew::journal {
 [[nodiscard]] facts::Result<std::filesystem::path> keepCopy(SQLite::Database& db, const std::filesystem::path& file,
                                                             std::string_view reason);
 
-/// Why a copy called `name` was kept beside a store called `store`: "before-import", "damaged-2" …; empty: it is none.
+/// Why a copy called `name` was kept beside a store called `store`: "before-import", "damaged-2"; empty: it is none.
 [[nodiscard]] std::string_view reasonOf(std::string_view name, std::string_view store);
 
 /// The copies kept beside a store, by name, with what was left of copies that broke off. Refused: a folder that cannot

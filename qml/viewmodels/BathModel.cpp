@@ -324,10 +324,6 @@ void BathModel::start()
         refuse(words::errorSentence(gate.error()));
         return;
     }
-    if (const auto barred = m_choice.refusalOfWay()) {
-        refuse(words::errorSentence(*barred));
-        return;
-    }
     const auto script = m_choice.script();
     m_audible = m_audible || m_cues.prepare(); // it may be there by now
     const bool under = m_choice.way() == WayOfWorking::HandsUnder;
