@@ -1,4 +1,5 @@
 #include "codec/RecordJson.h"
+#include "journal/Import.h"
 
 #include <cstdlib>
 

@@ -1,4 +1,5 @@
 #include "exchange/Tables.h"
+#include "journal/Import.h"
 
 #include <cstdlib>
 
