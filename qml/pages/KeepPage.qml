@@ -16,7 +16,7 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Back-up") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.") }
         Field { id: phrase; property bool shown: false; label: qsTr("Passphrase"); echoMode: shown ? TextInput.Normal : TextInput.Password; hint: qsTr("At least eight characters.") }
         ActionButton { kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
         ActionButton { kind: ButtonFace.Main; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
@@ -38,11 +38,12 @@ Frame {
     Card {
         Heading { text: qsTr("Import") }
         FileChoice { id: incoming; ending: "json" }
-        ActionButton { text: qsTr("Add from this file"); Layout.fillWidth: true; enabled: incoming.path !== ""; onClicked: page.result = KeepModel.importFrom(incoming.path) }
+        ActionButton { text: qsTr("Add from this file"); Layout.fillWidth: true; enabled: incoming.path !== ""; onClicked: page.result = KeepModel.importFrom(incoming.path, false) }
+        ActionButton { visible: page.result.otherPerson && incoming.path !== ""; text: qsTr("Add as a new person"); Layout.fillWidth: true; onClicked: page.result = KeepModel.importFrom(incoming.path, true) }
     }
     Card {
         Heading { text: qsTr("Delete") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Files that you exported or shared stay where they are. Make a back-up first if in doubt.") }
         ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName !== "" ? Store.personName : qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
         ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place(Place.Today) }) }
     }

@@ -59,7 +59,7 @@ std::optional<LocalTime> before(LocalTime now, std::optional<int> minutes)
 } // namespace
 
 BathModel::BathModel(Store& store, BathPorts ports)
-    : m_store(store), m_cues(store, ports), m_choice(store), m_bath(store, m_cues)
+    : m_store(store), m_cues(store, ports), m_choice(store, ports.screenReader), m_bath(store, m_cues)
 {
     connect(&m_bath, &RunningBath::moved, this, &BathModel::ticked);
     connect(&m_bath, &RunningBath::turned, this, &BathModel::follow);
@@ -118,6 +118,8 @@ ui::Waveform::Value BathModel::waveform() const { return ui::shown(m_choice.wave
 ui::WayOfWorking::Value BathModel::way() const { return ui::shown(m_choice.way()); }
 ui::Side::Value BathModel::firstSide() const { return ui::shown(m_choice.side()); }
 
+diary::Cues BathModel::cues() const { return diary::cuesFor(m_store.diary().preferences.cues, m_choice.way()); }
+
 void BathModel::chooseSite(ui::Site::Value site)
 {
     m_choice.setSite(ui::core(site).value_or(m_choice.site()));
@@ -156,7 +158,8 @@ void BathModel::goOn()
         toPage(ui::BathPage::Blocked);
         return;
     }
-    if (const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
+    if (const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {},
+                                            m_choice.touch());
         !may && !may.error().code.starts_with("screening") && may.error().code != "short-question-due") {
         refuse(words::errorSentence(may.error()));
         return;
@@ -319,7 +322,8 @@ void BathModel::start()
         toPage(ui::BathPage::Blocked);
         return;
     }
-    if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
+    if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {},
+                                             m_choice.touch());
         !gate) {
         refuse(words::errorSentence(gate.error()));
         return;

@@ -1,45 +1,9 @@
-#include "Interface.h"
+#include "Fingers.h"
 
 #include <QKeyEvent>
-#include <QMouseEvent>
 
 using namespace firstdew;
 using namespace firstdew::tests;
-
-namespace {
-
-void tap(Interface& ui, QPointF at)
-{
-    for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
-        const bool up = type == QEvent::MouseButtonRelease;
-        QMouseEvent event(type, at, ui.window->mapToGlobal(at), Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton,
-                          Qt::NoModifier);
-        QCoreApplication::sendEvent(ui.window, &event);
-    }
-}
-
-QQuickItem* button(Interface& ui, const QString& text)
-{
-    QQuickItem* found = nullptr;
-    ui.settled();
-    visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        if (isButton(item) && item->property("text") == text)
-            found = item;
-    });
-    return found;
-}
-
-bool shows(Interface& ui, const QString& part)
-{
-    bool found = false;
-    ui.settled();
-    visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        found = found || (isText(item) && item->property("text").toString().contains(part));
-    });
-    return found;
-}
-
-} // namespace
 
 TEST_CASE("With both hands under, a tap anywhere and any key stop")
 {

@@ -418,7 +418,7 @@ class Plan(Walk):
         self.kept('retraction', {}, withdrawn)
 
     def care_sheet(self):
-        self.see(self.say('Take in a care sheet'), 'heading')
+        self.see(self.say('Add a care sheet'), 'heading')
         self.picture('care-sheet')
 
     def appearance(self):
