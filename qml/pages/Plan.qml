@@ -11,7 +11,10 @@ Frame {
     function sheetText(): string {
         if (page.sheets.length === 0)
             return qsTr("None yet")
-        return page.sheets.map(s => qsTr("From %1, %2").arg(s.who).arg(Appearance.phrases.dayYear(s.given))).join("\n")
+        let lines = []
+        for (let i = 0; i < page.sheets.length; ++i)
+            lines.push(qsTr("From %1, %2").arg(page.sheets[i].who).arg(Appearance.phrases.dayYear(page.sheets[i].given)))
+        return lines.join("\n")
     }
     function names(people: var): string { return people.map(p => p.name !== "" ? p.name : qsTr("Me")).join(", ") }
     function soundName(sound: int): string {
