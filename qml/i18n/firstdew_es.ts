@@ -38,8 +38,8 @@
         <translation>Días fuera</translation>
     </message>
     <message>
-        <source>No bath is planned on these days; the course moves around them.</source>
-        <translation>En estos días no se planea ningún baño; el curso se adapta.</translation>
+        <source>No session is planned on these days. The course moves around them.</source>
+        <translation>En estos días no se planea ninguna sesión; el curso se adapta.</translation>
     </message>
     <message>
         <source>From</source>
@@ -72,8 +72,8 @@
 <context>
     <name>Bath</name>
     <message>
-        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>Antes de un baño, Firstdew debe saber dónde trata, con qué máquina y sus respuestas a las preguntas de salud.</translation>
+        <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>Antes de una sesión, Firstdew debe saber dónde trata, con qué máquina y sus respuestas a las preguntas de salud.</translation>
     </message>
 </context>
 <context>
@@ -148,10 +148,49 @@
     </message>
 </context>
 <context>
+    <name>BathAsLast</name>
+    <message>
+        <source>Next: %1</source>
+        <translation>Ahora: %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Adulto junto al niño: %1</translation>
+    </message>
+    <message>
+        <source>True</source>
+        <translation>Es así</translation>
+    </message>
+    <message>
+        <source>Not quite</source>
+        <translation>No del todo</translation>
+    </message>
+    <message>
+        <source>Set up, then switch on</source>
+        <translation>Prepare todo y encienda</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>Las pilas están casi agotadas. Tenga otras a mano.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Basta por hoy</translation>
+    </message>
+</context>
+<context>
     <name>BathBlocked</name>
     <message>
-        <source>No bath now</source>
-        <translation>Ahora ningún baño</translation>
+        <source>No session now</source>
+        <translation>Ahora ninguna sesión</translation>
     </message>
     <message>
         <source>Ask a clinician first</source>
@@ -223,6 +262,10 @@
     <message>
         <source>Go on</source>
         <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Basta por hoy</translation>
     </message>
 </context>
 <context>
@@ -333,7 +376,7 @@
         <translation>Hace unas 12 horas</translation>
     </message>
     <message>
-        <source>In the last hours</source>
+        <source>Within a few hours</source>
         <translation>En las últimas horas</translation>
     </message>
     <message>
@@ -349,11 +392,7 @@
         <translation>Hoy</translation>
     </message>
     <message>
-        <source>Tick each line</source>
-        <translation>Marque cada línea</translation>
-    </message>
-    <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>Comprobar el volumen</translation>
     </message>
     <message>
@@ -385,16 +424,28 @@
         <translation>Sí</translation>
     </message>
     <message>
-        <source>Answer all three, then tick each line.</source>
-        <translation>Responde a las tres y marca después cada línea.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>Las pilas se están agotando. Ten otras a mano.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
         <translation>Usted sube y baja la corriente con el mando a distancia. Mientras tenga las manos dentro, cualquier tecla o un toque en cualquier sitio de la pantalla, con el codo o la nariz, detiene la sesión. Para cambiar la polaridad: medidor a cero, manos fuera, séquelas, haga el cambio y toque la pantalla. El teléfono espera. No puede ver la corriente: vigile usted el medidor.</translation>
+    </message>
+    <message>
+        <source>All checked</source>
+        <translation>Todo revisado</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Revisado</translation>
     </message>
 </context>
 <context>
@@ -412,16 +463,24 @@
         <translation>Hasta %1 o menos. Después escriba lo que marca el medidor.</translation>
     </message>
     <message>
-        <source>Aim</source>
-        <translation>Objetivo</translation>
-    </message>
-    <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>Los últimos pasos aún no se han podido guardar. La sesión sigue; se intentará otra vez.</translation>
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
         <translation>Ahora no se oye a Firstdew. Mire la pantalla o termine.</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Baje</translation>
+    </message>
+    <message>
+        <source>Still %1</source>
+        <translation>Sigue en %1</translation>
+    </message>
+    <message>
+        <source>That was a slip: go on (%1)</source>
+        <translation>Fue sin querer: seguir (%1)</translation>
     </message>
 </context>
 <context>
@@ -572,7 +631,7 @@
         <translation>Revisión: %1</translation>
     </message>
     <message>
-        <source>Take in a care sheet</source>
+        <source>Add a care sheet</source>
         <translation>Leer una hoja de cuidados</translation>
     </message>
     <message>
@@ -584,7 +643,7 @@
         <translation>%1: %2 (antes: %3)</translation>
     </message>
     <message>
-        <source>Take it over</source>
+        <source>Use this care sheet</source>
         <translation>Aceptarla</translation>
     </message>
     <message>
@@ -628,16 +687,16 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>Baths of this course</source>
-        <translation>Baños de este curso</translation>
+        <source>Sessions of this course</source>
+        <translation>Sesiones de este curso</translation>
     </message>
     <message>
         <source>Move</source>
         <translation>Mover</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.</source>
-        <translation>Si es posible termina antes de: %1. Un baño perdido se mueve solo; el resto se planea de nuevo.</translation>
+        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
+        <translation>Si es posible termina antes de: %1. Una sesión perdida se mueve sola; el resto se planea de nuevo.</translation>
     </message>
     <message>
         <source>Begin anew</source>
@@ -648,20 +707,20 @@
         <translation>Elegir</translation>
     </message>
     <message>
-        <source>First bath</source>
-        <translation>Primer baño</translation>
+        <source>First session</source>
+        <translation>Primera sesión</translation>
     </message>
     <message>
-        <source>Days on which a bath fits; none chosen means all</source>
-        <translation>Días en que cabe un baño; ninguno elegido significa todos</translation>
+        <source>Days that suit you (none = any day)</source>
+        <translation>Días que le convienen (ninguno = todos)</translation>
     </message>
     <message>
         <source>Plan the course</source>
         <translation>Planear el curso</translation>
     </message>
     <message>
-        <source>Move bath %1</source>
-        <translation>Mover el baño %1</translation>
+        <source>Move session %1</source>
+        <translation>Mover la sesión %1</translation>
     </message>
     <message>
         <source>New day</source>
@@ -672,8 +731,8 @@
         <translation>Planificar un curso</translation>
     </message>
     <message>
-        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
-        <translation>Ahora te mantienes seco con baños sueltos. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
+        <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
+        <translation>Ahora te mantienes seco con sesiones sueltas. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
     </message>
 </context>
 <context>
@@ -683,12 +742,12 @@
         <translation>Humedad en el tiempo, %1</translation>
     </message>
     <message>
-        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
-        <translation>Marcas abajo: baños. Rombos arriba: pesadas, en mg por minuto.</translation>
+        <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
+        <translation>Marcas abajo: sus sesiones. Rombos arriba: pesadas, en mg por minuto.</translation>
     </message>
     <message>
-        <source>Ticks below: baths.</source>
-        <translation>Marcas abajo: baños.</translation>
+        <source>Marks below show your sessions.</source>
+        <translation>Marcas abajo: sus sesiones.</translation>
     </message>
     <message>
         <source>No check-in in this time.</source>
@@ -706,12 +765,12 @@
         <translation>Rombos arriba: pesadas, en mg por minuto.</translation>
     </message>
     <message>
-        <source>Meter readings at the baths, %1</source>
-        <translation>Lecturas en los baños, %1</translation>
+        <source>Meter readings of the sessions, %1</source>
+        <translation>Lecturas en las sesiones, %1</translation>
     </message>
     <message>
-        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
-        <translation>Puntos: lectura cómoda más alta de cada baño, en mA; anillos donde fue desagradable o doloroso.</translation>
+        <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
+        <translation>Puntos: lectura cómoda más alta de cada sesión, en mA; anillos donde fue desagradable o doloroso.</translation>
     </message>
 </context>
 <context>
@@ -725,10 +784,6 @@
         <translation>Terminado, %1</translation>
     </message>
     <message>
-        <source>Broken off, %1</source>
-        <translation>Interrumpido, %1</translation>
-    </message>
-    <message>
         <source>Comfortable at %1</source>
         <translation>Cómodo con %1</translation>
     </message>
@@ -739,22 +794,6 @@
     <message>
         <source>Skin: %1</source>
         <translation>Piel: %1</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry</source>
-        <translation>Retirar esta anotación</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry?</source>
-        <translation>¿Retirar esta anotación?</translation>
-    </message>
-    <message>
-        <source>It no longer counts. The record keeps that it was there.</source>
-        <translation>Ya no cuenta. El registro conserva que estuvo ahí.</translation>
-    </message>
-    <message>
-        <source>Withdraw</source>
-        <translation>Retirar</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -788,12 +827,47 @@
         <source>What you note of a day stands here.</source>
         <translation>Aquí figura lo que anote de un día.</translation>
     </message>
+    <message>
+        <source>Stopped early, %1</source>
+        <translation>Terminada antes, %1</translation>
+    </message>
+    <message>
+        <source>Correct this session</source>
+        <translation>Corregir esta sesión</translation>
+    </message>
+    <message>
+        <source>Delete this entry</source>
+        <translation>Borrar este registro</translation>
+    </message>
+    <message>
+        <source>Delete this entry?</source>
+        <translation>¿Borrar este registro?</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The original stays in your history.</source>
+        <translation>Ya no cuenta. El original queda en su historial.</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Borrar</translation>
+    </message>
 </context>
 <context>
     <name>DaySheet</name>
     <message>
         <source>Done</source>
         <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheetPick</name>
+    <message>
+        <source>The month before</source>
+        <translation>El mes anterior</translation>
+    </message>
+    <message>
+        <source>The month after</source>
+        <translation>El mes siguiente</translation>
     </message>
 </context>
 <context>
@@ -840,6 +914,10 @@
         <source>Why?</source>
         <translation>¿Por qué?</translation>
     </message>
+    <message>
+        <source>I did one</source>
+        <translation>Ya hice una</translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -872,8 +950,8 @@
         <translation>Cuánto le molesta</translation>
     </message>
     <message>
-        <source>Skin after a bath</source>
-        <translation>La piel tras el baño</translation>
+        <source>Skin after a session</source>
+        <translation>La piel tras la sesión</translation>
     </message>
     <message>
         <source>Weighing</source>
@@ -924,8 +1002,8 @@
         <translation>En todas partes</translation>
     </message>
     <message>
-        <source>Baths and readings</source>
-        <translation>Baños y lecturas</translation>
+        <source>Sessions and readings</source>
+        <translation>Sesiones y lecturas</translation>
     </message>
     <message>
         <source>Shown</source>
@@ -946,6 +1024,73 @@
     <message>
         <source>Left out: days with %1</source>
         <translation>Se omiten los días con %1</translation>
+    </message>
+    <message>
+        <source>Send to your prescriber</source>
+        <translation>Enviar a su médico</translation>
+    </message>
+</context>
+<context>
+    <name>DonePage</name>
+    <message>
+        <source>Correct this session</source>
+        <translation>Corregir esta sesión</translation>
+    </message>
+    <message>
+        <source>A session I did</source>
+        <translation>Una sesión que hice</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>Ayer</translation>
+    </message>
+    <message>
+        <source>Or another day</source>
+        <translation>U otro día</translation>
+    </message>
+    <message>
+        <source>To its end?</source>
+        <translation>¿Hasta el final?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>Stopped early</source>
+        <translation>Terminada antes</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>¿Cómo lo sintió?</translation>
+    </message>
+    <message>
+        <source>Skin since then</source>
+        <translation>La piel desde entonces</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>Nota (opcional)</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
@@ -994,8 +1139,8 @@
         <translation>Elija cada zona que trata. Puede cambiarlo en Plan.</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Algunas respuestas significan ningún baño hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
@@ -1033,8 +1178,8 @@
         <translation>Sí</translation>
     </message>
     <message>
-        <source>No bath until a clinician has said that it is safe for you.</source>
-        <translation>Ningún baño hasta que un profesional sanitario diga que es seguro para usted.</translation>
+        <source>No session until a clinician has said that it is safe for you.</source>
+        <translation>Ninguna sesión hasta que un profesional sanitario diga que es seguro para usted.</translation>
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
@@ -1060,8 +1205,8 @@
         <translation>Preguntas de salud</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Algunas respuestas significan ningún baño hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
     </message>
     <message>
         <source>Not cleared: %1</source>
@@ -1091,12 +1236,12 @@
         <translation>Copia, exportar y borrar</translation>
     </message>
     <message>
-        <source>Firstdew baths</source>
-        <translation>Baños de Firstdew</translation>
+        <source>Firstdew sessions</source>
+        <translation>Sesiones de Firstdew</translation>
     </message>
     <message>
-        <source>A bath is planned</source>
-        <translation>Hay un baño planeado</translation>
+        <source>A session is planned</source>
+        <translation>Hay una sesión planeada</translation>
     </message>
     <message>
         <source>Done: %1</source>
@@ -1115,7 +1260,7 @@
         <translation>Copia de seguridad</translation>
     </message>
     <message>
-        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.</source>
+        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
         <translation>Un archivo cifrado (OpenPGP) con todo. Sin la contraseña nadie puede abrirlo, usted tampoco.</translation>
     </message>
     <message>
@@ -1159,8 +1304,8 @@
         <translation>Para historias clínicas, como FHIR</translation>
     </message>
     <message>
-        <source>Planned baths, for a calendar</source>
-        <translation>Baños planeados, para un calendario</translation>
+        <source>Planned sessions, for a calendar</source>
+        <translation>Sesiones planeadas, para un calendario</translation>
     </message>
     <message>
         <source>Import</source>
@@ -1222,12 +1367,12 @@
 <context>
     <name>MachineForm</name>
     <message>
-        <source>What it says on the machine</source>
+        <source>Make or model</source>
         <translation>Lo que pone en el aparato</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Puede quedar vacío.</translation>
+        <source>Optional</source>
+        <translation>Opcional</translation>
     </message>
     <message>
         <source>Current it gives (see its instructions)</source>
@@ -1297,15 +1442,15 @@
         <translation>Pilas</translation>
     </message>
     <message numerus="yes">
-        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>Queda cerca de %n baño. Cuatro pilas alcalinas duran unos tres.</numerusform>
-            <numerusform>Quedan unos %n baños. Cuatro pilas alcalinas duran unos tres.</numerusform>
+            <numerusform>Queda cerca de %n sesión. Cuatro pilas alcalinas duran unas tres.</numerusform>
+            <numerusform>Quedan unas %n sesiones. Cuatro pilas alcalinas duran unas tres.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Say when you put in new ones, and Firstdew counts the baths.</source>
-        <translation>Diga cuándo pone pilas nuevas y Firstdew cuenta los baños.</translation>
+        <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
+        <translation>Diga cuándo pone pilas nuevas y Firstdew cuenta las sesiones.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -1331,16 +1476,16 @@
         <translation>Planee el primer curso</translation>
     </message>
     <message>
-        <source>Next bath: %1</source>
-        <translation>Próximo baño: %1</translation>
+        <source>Next session: %1</source>
+        <translation>Próxima sesión: %1</translation>
     </message>
     <message>
         <source>Why?</source>
         <translation>¿Por qué?</translation>
     </message>
     <message>
-        <source>Start the bath</source>
-        <translation>Empezar el baño</translation>
+        <source>Start now</source>
+        <translation>Empezar ahora</translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1354,16 +1499,20 @@
         <source>See the health questions</source>
         <translation>Ver las preguntas de salud</translation>
     </message>
+    <message>
+        <source>I already treat</source>
+        <translation>Ya me trato</translation>
+    </message>
+    <message>
+        <source>I did one</source>
+        <translation>Ya hice una</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
     <message>
         <source>Not this time</source>
         <translation>Esta vez no</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
     </message>
     <message>
         <source>The dampness has another cause</source>
@@ -1385,6 +1534,10 @@
         <source>Something else</source>
         <translation>Otra cosa</translation>
     </message>
+    <message>
+        <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
+    </message>
 </context>
 <context>
     <name>OutlookStrip</name>
@@ -1393,8 +1546,8 @@
         <translation>%1 hoy, %2 en dos semanas</translation>
     </message>
     <message>
-        <source>No forecast before the first bath</source>
-        <translation>Sin previsión antes del primer baño</translation>
+        <source>No forecast before the first session</source>
+        <translation>Sin previsión antes de la primera sesión</translation>
     </message>
     <message>
         <source>Chance of dampness by day, %1</source>
@@ -1691,16 +1844,12 @@
         <translation>Nombre, o como quiera que le llamen</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Puede quedar vacío.</translation>
+        <source>Optional</source>
+        <translation>Opcional</translation>
     </message>
     <message>
         <source>Birthday</source>
         <translation>Fecha de nacimiento</translation>
-    </message>
-    <message>
-        <source>That is no day that has been. Write it like 1990-04-23.</source>
-        <translation>No es un día pasado. Escríbalo como 1990-04-23.</translation>
     </message>
     <message>
         <source>The adult beside the child</source>
@@ -1715,7 +1864,7 @@
         <translation>Altura en centímetros</translation>
     </message>
     <message>
-        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <source>Optional. With the weight it tells how large the treated skin is.</source>
         <translation>Puede quedar vacío. Con el peso indica cuánta piel se trata.</translation>
     </message>
     <message>
@@ -1731,15 +1880,26 @@
         <translation>Escriba un número de 2 a 350.</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
-        <translation>Año-mes-día, por ejemplo 1990-04-23. Decide qué límites valen; sin ella, los de niños.</translation>
+        <source>It decides which limits count. Without it those for children do.</source>
+        <translation>Decide qué límites valen. Sin ella valen los de niños.</translation>
+    </message>
+</context>
+<context>
+    <name>PickRow</name>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>Plan</name>
     <message>
-        <source>Next bath: %1</source>
-        <translation>Próximo baño: %1</translation>
+        <source>Next session: %1</source>
+        <translation>Próxima sesión: %1</translation>
     </message>
     <message>
         <source>%1, done</source>
@@ -1813,10 +1973,10 @@
         <translation>Sin indicar</translation>
     </message>
     <message numerus="yes">
-        <source>Batteries: about %n bath(s) left</source>
+        <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>Pilas: cerca de %n baño más</numerusform>
-            <numerusform>Pilas: unos %n baños más</numerusform>
+            <numerusform>Pilas: cerca de %n sesión más</numerusform>
+            <numerusform>Pilas: unas %n sesiones más</numerusform>
         </translation>
     </message>
     <message>
@@ -1876,7 +2036,7 @@
         <translation>Claro</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>Como el teléfono</translation>
     </message>
     <message>
@@ -2082,8 +2242,8 @@
         <translation>Anotación diaria</translation>
     </message>
     <message>
-        <source>Baths</source>
-        <translation>Baños</translation>
+        <source>Sessions</source>
+        <translation>Sesiones</translation>
     </message>
     <message>
         <source>Quiet from</source>
@@ -2114,8 +2274,8 @@
         <translation>Toca un repaso cuando la probabilidad de humedad llega a</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
-        <translation>Más baja: repasos antes y más a menudo. Más alta: menos baños, más días húmedos. Habitual: 20 %.</translation>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
+        <translation>Más baja: repasos antes y más a menudo. Más alta: menos sesiones, más días húmedos. Habitual: 20 %.</translation>
     </message>
 </context>
 <context>
@@ -2132,8 +2292,8 @@
         <translation>Todavía no está todo configurado</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>Antes de un baño, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
+        <source>Before a session, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>Antes de una sesión, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
@@ -2151,7 +2311,7 @@
         <translation>Aspecto</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>Como el teléfono</translation>
     </message>
     <message>
@@ -2201,20 +2361,20 @@
 <context>
     <name>SkinPage</name>
     <message>
-        <source>Skin after a bath</source>
-        <translation>La piel tras el baño</translation>
+        <source>Skin after a session</source>
+        <translation>La piel tras la sesión</translation>
     </message>
     <message>
-        <source>Burns or blisters: no bath there until a clinician has looked at it.</source>
-        <translation>Quemaduras o ampollas: ningún baño ahí hasta que las vea un profesional sanitario.</translation>
+        <source>Burns or blisters: no session there until a clinician has looked at it.</source>
+        <translation>Quemaduras o ampollas: ninguna sesión ahí hasta que las vea un profesional sanitario.</translation>
     </message>
     <message>
         <source>Note</source>
         <translation>Nota</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Puede quedar vacío.</translation>
+        <source>Optional</source>
+        <translation>Opcional</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2228,8 +2388,8 @@
         <translation>Voz y tonos</translation>
     </message>
     <message>
-        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
-        <translation>Durante un baño se anuncian en voz alta cada paso, los minutos y el final, para que nadie tenga que mirar el teléfono.</translation>
+        <source>During a session each step, the minutes and the end are said aloud, so that nobody has to look at the phone.</source>
+        <translation>Durante una sesión se anuncian en voz alta cada paso, los minutos y el final, para que nadie tenga que mirar el teléfono.</translation>
     </message>
     <message>
         <source>What is heard</source>
@@ -2248,7 +2408,7 @@
         <translation>La voz habla por ahora en inglés.</translation>
     </message>
     <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>Comprobar el volumen</translation>
     </message>
     <message>
@@ -2310,7 +2470,7 @@
 <context>
     <name>StirredUp</name>
     <message>
-        <source>Did anything stir it up?</source>
+        <source>Anything that might explain it?</source>
         <translation>¿Hubo algo que lo provocara?</translation>
     </message>
 </context>
@@ -2412,8 +2572,8 @@
         <translation>Resumen para quien le prescribe</translation>
     </message>
     <message>
-        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>Una página con la línea de humedad, los baños, las corrientes, la respuesta y sus preguntas. Nada sale del teléfono antes de que usted elija adónde va.</translation>
+        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Una página con la línea de humedad, las sesiones, las corrientes, la respuesta y sus preguntas. Nada sale del teléfono antes de que usted elija adónde va.</translation>
     </message>
     <message>
         <source>How far back</source>
@@ -2532,8 +2692,8 @@
         <translation>Bienvenido a Firstdew</translation>
     </message>
     <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña, y le dice cuándo toca el siguiente baño. La preparación dura dos minutos y puede dejarse en cualquier momento.</translation>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
+        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña. Le dice cuándo toca la siguiente sesión.</translation>
     </message>
 </context>
 <context>
@@ -2547,19 +2707,19 @@
         <translation>Cuánto duran sus periodos secos</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
-        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo un baño con la piel aún seca o el periodo continúa.</translation>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
+        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo una sesión con la piel aún seca o el periodo continúa.</translation>
     </message>
     <message numerus="yes">
-        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
             <numerusform>Calculado con %n periodo seco de su diario.</numerusform>
             <numerusform>Calculado con %n periodos secos de su diario.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Still going on, or ended by a bath while dry: %1.</source>
-        <translation>Aún en curso o terminados por un baño con la piel seca: %1.</translation>
+        <source>Still going on, or topped up while dry: %1.</source>
+        <translation>Aún en curso o terminados por una sesión con la piel seca: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2585,8 +2745,8 @@
         <translation>Hoy</translation>
     </message>
     <message>
-        <source>Bath</source>
-        <translation>Baño</translation>
+        <source>Session</source>
+        <translation>Sesión</translation>
     </message>
     <message>
         <source>Diary</source>
@@ -2649,16 +2809,16 @@
         <translation>Corriente pulsada</translation>
     </message>
     <message>
-        <source>Hand bath</source>
-        <translation>Baño de manos</translation>
+        <source>Hand session</source>
+        <translation>Sesión de manos</translation>
     </message>
     <message>
-        <source>Foot bath</source>
-        <translation>Baño de pies</translation>
+        <source>Foot session</source>
+        <translation>Sesión de pies</translation>
     </message>
     <message>
-        <source>Hand and foot bath</source>
-        <translation>Baño de mano y pie</translation>
+        <source>Hand and foot session</source>
+        <translation>Sesión de mano y pie</translation>
     </message>
     <message>
         <source>Pad session</source>
@@ -2737,8 +2897,8 @@
         <translation>Doloroso</translation>
     </message>
     <message>
-        <source>Seven baths in four weeks</source>
-        <translation>Siete baños en cuatro semanas</translation>
+        <source>Seven sessions in four weeks</source>
+        <translation>Siete sesiones en cuatro semanas</translation>
     </message>
     <message>
         <source>Three a week for four weeks</source>
@@ -2893,20 +3053,20 @@
         <translation>Hable con quien le prescribe</translation>
     </message>
     <message>
-        <source>No bath for now</source>
-        <translation>Por ahora ningún baño</translation>
+        <source>No session for now</source>
+        <translation>Por ahora ninguna sesión</translation>
     </message>
     <message>
         <source>No first course has been set up yet.</source>
         <translation>Todavía no hay un primer curso.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for today.</source>
-        <translation>El baño %1 de %2 del primer curso está planeado para hoy.</translation>
+        <source>Session %1 of %2 of the first course is planned for today.</source>
+        <translation>La sesión %1 de %2 del primer curso está planeada para hoy.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for %3.</source>
-        <translation>El baño %1 de %2 del primer curso está planeado: %3.</translation>
+        <source>Session %1 of %2 of the first course is planned for %3.</source>
+        <translation>La sesión %1 de %2 del primer curso está planeada: %3.</translation>
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
@@ -2920,15 +3080,15 @@
         <translation>El curso ya no cabe en su tiempo.</translation>
     </message>
     <message numerus="yes">
-        <source>All %n bath(s) of the course are done.</source>
+        <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>Está hecho %n baño del curso, no falta ninguno.</numerusform>
-            <numerusform>Están hechos los %n baños del curso.</numerusform>
+            <numerusform>Está hecha %n sesión del curso, no falta ninguna.</numerusform>
+            <numerusform>Están hechas las %n sesiones del curso.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Today&apos;s bath is done.</source>
-        <translation>El baño de hoy está hecho.</translation>
+        <source>Today&apos;s session is done.</source>
+        <translation>La sesión de hoy está hecha.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -2950,8 +3110,8 @@
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
-        <translation>Respondió sí a: %1. Ningún baño hasta que un profesional sanitario lo permita.</translation>
+        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
+        <translation>Respondió sí a: %1. Ninguna sesión hasta que un profesional sanitario lo permita.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
@@ -2997,7 +3157,7 @@
         <translation>Lo dejó para: %1.</translation>
     </message>
     <message>
-        <source>You chose not to top up this time.</source>
+        <source>Skipped this time.</source>
         <translation>Eligió no repasar esta vez.</translation>
     </message>
     <message>
@@ -3100,8 +3260,8 @@
         <translation>Las axilas se tratan solo con corriente pulsada</translation>
     </message>
     <message>
-        <source>Treated now, one or two baths are usually enough.</source>
-        <translation>Tratado ahora, suelen bastar uno o dos baños.</translation>
+        <source>Treated now, one or two sessions are usually enough.</source>
+        <translation>Tratado ahora, suelen bastar una o dos sesiones.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
@@ -3120,7 +3280,7 @@
         <translation>Sudor pleno en reposo, anotado: %1. Suele hacer falta un nuevo curso.</translation>
     </message>
     <message>
-        <source>The chance of dampness reaches %2 by %1.</source>
+        <source>You may start to get clammy from %1 (chance %2).</source>
         <translation>La probabilidad de humedad llega a %2 (%1).</translation>
     </message>
     <message>
@@ -3128,8 +3288,8 @@
         <translation>¿Hoy seco o húmedo?</translation>
     </message>
     <message>
-        <source>%1: bath today</source>
-        <translation>%1: hoy toca un baño</translation>
+        <source>%1: session today</source>
+        <translation>%1: hoy toca una sesión</translation>
     </message>
     <message>
         <source>%1: a top-up is due</source>
@@ -3176,16 +3336,16 @@
         <translation>Antes de que vuelva la humedad.</translation>
     </message>
     <message>
-        <source>The day after a bath: any redness, blister or burn?</source>
-        <translation>El día después del baño: ¿rojez, ampolla o quemadura?</translation>
+        <source>The day after a session: any redness, blister or burn?</source>
+        <translation>El día después de la sesión: ¿rojez, ampolla o quemadura?</translation>
     </message>
     <message>
-        <source>The set in the machine lasts about one more bath.</source>
-        <translation>El juego del aparato dura más o menos un baño más.</translation>
+        <source>The set in the machine lasts about one more session.</source>
+        <translation>El juego del aparato dura más o menos una sesión más.</translation>
     </message>
     <message>
-        <source>Before the next bath, as every four weeks.</source>
-        <translation>Antes del próximo baño, como cada cuatro semanas.</translation>
+        <source>Before the next session, as every four weeks.</source>
+        <translation>Antes de la próxima sesión, como cada cuatro semanas.</translation>
     </message>
     <message>
         <source>One question, four answers.</source>
@@ -3252,7 +3412,7 @@
         <translation>Apague el aparato y luego saque. Seque la piel y el equipo.</translation>
     </message>
     <message>
-        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
         <translation>Esta piel ya tuvo hoy su sesión. Déjela en paz; la siguiente, mañana como muy pronto.</translation>
     </message>
     <message>
@@ -3284,8 +3444,8 @@
         <translation>Nunca supere los límites. Puede hormiguear; nunca debe doler. Si duele, baje la corriente y pare.</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>Ningún baño mientras una pregunta de salud lo impida.</translation>
+        <source>Don&apos;t treat if any health question tells you to stop.</source>
+        <translation>Ninguna sesión mientras una pregunta de salud lo impida.</translation>
     </message>
     <message>
         <source>Children only with medical advice and an adult beside them.</source>
@@ -3304,8 +3464,8 @@
         <translation>Recordatorios</translation>
     </message>
     <message>
-        <source>Running bath</source>
-        <translation>Baño en curso</translation>
+        <source>Running session</source>
+        <translation>Sesión en curso</translation>
     </message>
     <message>
         <source>May come late: this phone does not let them come to the minute.</source>
@@ -3772,6 +3932,70 @@
         <source>Watch your skin above %1.</source>
         <translation>Por encima de %1, vigile la piel.</translation>
     </message>
+    <message>
+        <source>Your first three sessions here go step by step.</source>
+        <translation>Sus tres primeras sesiones aquí van paso a paso.</translation>
+    </message>
+    <message>
+        <source>It has been four weeks or more. Let&apos;s go step by step.</source>
+        <translation>Han pasado cuatro semanas o más. Vamos paso a paso.</translation>
+    </message>
+    <message>
+        <source>Last time something was not right. Let&apos;s go step by step.</source>
+        <translation>La última vez algo no fue bien. Vamos paso a paso.</translation>
+    </message>
+    <message>
+        <source>Your machine has changed. Let&apos;s go step by step.</source>
+        <translation>Su aparato ha cambiado. Vamos paso a paso.</translation>
+    </message>
+    <message>
+        <source>Your first session with both hands in goes step by step.</source>
+        <translation>Su primera sesión con ambas manos dentro va paso a paso.</translation>
+    </message>
+    <message>
+        <source>Aim %1</source>
+        <translation>Objetivo %1</translation>
+    </message>
+    <message>
+        <source>Nothing about my health has changed</source>
+        <translation>Nada ha cambiado en mi salud</translation>
+    </message>
+    <message>
+        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
+        <translation>Mi piel está sana ahí: sin cortes, sin rojez nueva, sin ampolla ni quemadura</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current: begin</source>
+        <translation>Encendido, a cero, corriente continua: empezar</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on: begin</source>
+        <translation>Encendido, a cero, luz de pulsos: empezar</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Revise</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>Suba</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Quieto</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Baje</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <translation>Cambie</translation>
+    </message>
+    <message>
+        <source>Turn down to %1</source>
+        <translation>Baje hasta %1</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -3798,8 +4022,8 @@
         <translation>Hoy, día %1</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>Días desde el baño</translation>
+        <source>Days since the session</source>
+        <translation>Días desde la sesión</translation>
     </message>
 </context>
 <context>

@@ -48,7 +48,7 @@ Frame {
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("It holds the whole care sheet. Show it only to those who treat you.") }
     }
     Card {
-        Heading { text: qsTr("Take in a care sheet") }
+        Heading { text: qsTr("Add a care sheet") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A file from your prescriber. It can lower the limits, never raise them.") }
         FileChoice { id: file; ending: "json"; onPathChanged: page.read = path !== "" ? KeepModel.readSheet(path) : Empty.sheetRead }
         Label { visible: page.read.tried && !page.read.ok; color: Theme.danger; Layout.fillWidth: true; text: page.read.message }
@@ -56,6 +56,6 @@ Frame {
             model: page.read.changes
             Label { required property sheetChange modelData; Layout.fillWidth: true; text: qsTr("%1: %2 (before: %3)").arg(page.fieldName(modelData.field)).arg(modelData.after || "–").arg(modelData.before || "–") }
         }
-        ActionButton { kind: ButtonFace.Main; visible: page.read.ok; text: qsTr("Take it over"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = Empty.sheetRead; file.path = "" } } }
+        ActionButton { kind: ButtonFace.Main; visible: page.read.ok; text: qsTr("Use this care sheet"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = Empty.sheetRead; file.path = "" } } }
     }
 }

@@ -16,7 +16,7 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Back-up") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it, you neither.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.") }
         Field { id: phrase; property bool shown: false; label: qsTr("Passphrase"); echoMode: shown ? TextInput.Normal : TextInput.Password; hint: qsTr("At least eight characters.") }
         ActionButton { kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
         ActionButton { kind: ButtonFace.Main; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: phrase.text.length >= 8; onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
@@ -33,7 +33,7 @@ Frame {
         ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Json) }
         ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Tables) }
         ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Fhir) }
-        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew baths"), qsTr("A bath is planned")) }
+        ActionButton { text: qsTr("Planned sessions, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew sessions"), qsTr("A session is planned")) }
     }
     Card {
         Heading { text: qsTr("Import") }
