@@ -242,12 +242,12 @@ def bust(picture, x, y, arm=()):
     picture.disc(x, y, 26)
 
 
-def figure(picture, y, pads):
-    """The same with hands on the hips; pads under the arms where wanted."""
+def figure(picture, y, pads=None):
+    """The same with hands on the hips, and pads of those two colours under the arms where given."""
     bust(picture, 120, y)
-    for side in (-1, 1):
-        if pads:
-            pad(picture, 120 + side * 49, y + 93, side * -12)
+    for side, color in zip((-1, 1), pads or (None, None)):
+        if color:
+            pad(picture, 120 + side * 50, y + 94, side * -12, color, 1.15)
         picture.blob([Part([(120 + side * 46, y + 60), (120 + side * 92, y + 104), (120 + side * 50, y + 132)], 25)])
 
 

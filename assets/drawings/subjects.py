@@ -41,20 +41,20 @@ def lead(p, points):
 def pads_fitted(p):
     lead(p, [(62, 130), (48, 200), (70, 222), (100, 218)])
     lead(p, [(178, 130), (192, 200), (170, 222), (140, 218)])
-    figure(p, 34, True)
+    figure(p, 34, ("tone", "tone"))
     p.box(84, 194, 72, 40, 8, "tone")
     p.disc(138, 214, 8)
     p.shape(arc(108, 220, 13, 180, 360), "card")
 
 
 def exchange_pads(p):
-    figure(p, 34, True)
-    p.arrow(arc(120, 160, 70, 228, 312), 13, 20)
-    p.arrow(arc(120, 130, 82, 40, 140), 13, 20)
+    figure(p, 34, ("tone", "ink"))
+    p.arrow(arc(120, 166, 58, 214, 328), 12, 19)
+    p.arrow(arc(120, 124, 86, 42, 138), 13, 20)
 
 
 def pads_off(p):
-    figure(p, 44, False)
+    figure(p, 44)
     pad(p, 32, 54, -30)
     pad(p, 208, 54, 30)
     p.arrow([(72, 120), (48, 88)], 11, 16)

@@ -37,12 +37,14 @@ TEST_CASE("while current flows that has to come down, turning down is drawn and 
     }
 }
 
-TEST_CASE("at zero the step's own work is drawn")
+TEST_CASE("where nothing has to come down first, the step's own work is drawn")
 {
     CHECK(drawingsNow(at(Site::Feet, kFree, StepKind::Swap, Current::Zero)) ==
           Drawings{Drawing::AtZero, Drawing::SwapLeads});
     CHECK(drawingsNow(at(Site::Feet, kFree, StepKind::SwitchOn, Current::Zero)) ==
           Drawings{Drawing::SwitchOn, Drawing::AtZero});
+    CHECK(drawingsNow(at(Site::Hands, kUnder, StepKind::HandsOut, Current::Flowing)) ==
+          Drawings{Drawing::AtZero, Drawing::HandsOut, Drawing::DryHands});
     CHECK(drawingsNow(at(Site::Feet, kFree, StepKind::Hold, Current::Flowing)) == Drawings{Drawing::FeetInTrays});
 }
 
