@@ -212,7 +212,7 @@ def machine(picture, share=0.0, on=False, y=14):
     meter(picture, 80, y + 64, 46, share)
     knob(picture, 172, y + 52, 32, share)
     rocker(picture, 80, y + 104, on, 84, 40)
-    lamp(picture, 172, y + 110, on)
+    lamp(picture, 172, y + 106, on)
 
 
 def side_tray(picture, x, y, width, height=34, water="tone"):

@@ -62,7 +62,7 @@ def pads_off(p):
 
 
 def soak_pads(p):
-    p.fill([(26, 150), (214, 150), (186, 220), (54, 220)], "tone")
+    p.fill([(25, 150), (215, 150), (206, 190), (181, 223), (59, 223), (34, 190)], "tone")
     pad(p, 92, 188, 80, "wet", 1.15)
     pad(p, 156, 60, 20, "tone", 1.3)
     p.stroke([(18, 122), (34, 190), (60, 224), (180, 224), (206, 190), (222, 122)], smooth=False)
@@ -86,16 +86,15 @@ def plate_under_grid(p):
 
 
 def water_level(p):
-    p.blob([Part([(-20, 82), (62, 180)], 34), Part([(62, 184), (108, 192)], 26), Part([(104, 195), (158, 198)], 15),
-            Part([(84, 186), (116, 182)], 13)])
-    p.items.append('<path d="M28 178L212 178L204 226L36 226Z" fill="{tone}" fill-opacity="0.6"/>')
+    p.blob([Part([(-20, 86), (60, 182)], 32), Part([(62, 188), (106, 194)], 22), Part([(104, 196), (158, 198)], 14)])
+    p.items.append('<path d="M28 178L212 178L204 226L36 226Z" fill="{tone}" fill-opacity="0.5"/>')
     p.stroke([(28, 178), (212, 178)], 4)
     p.stroke([(18, 146), (36, 228), (204, 228), (222, 146)], 7)
     p.stroke([(52, 220), (188, 220)], 7)
     for x in range(56, 190, 22):
         p.stroke([(x, 208), (x + 8, 208)], 5)
     p.shape([(116, 12), (206, 12), (196, 108), (126, 108)], "card")
-    p.fill([(122, 46), (200, 46), (194, 105), (129, 105)], "tone")
+    p.fill([(119.5, 44), (202.5, 44), (196.2, 107), (126, 107)], "tone")
     p.stroke([(119, 44), (203, 44)], 4)
     p.stroke([(206, 24), (230, 30), (226, 76), (201, 82)], 8)
     number(p, "350", 133, 54, 20, 4.5)
@@ -156,7 +155,7 @@ def at_zero(p):
 def gripping(p, x, y):
     """Finger and thumb around a knob."""
     p.blob([Part([(x + 34, y + 58), (x + 50, y + 24), (x + 38, y - 4)], 20),
-            Part([(x - 8, y + 76), (x - 38, y + 48), (x - 38, y + 14)], 20),
+            Part([(x + 4, y + 82), (x - 36, y + 48), (x - 38, y + 14)], 20),
             Part([(x, y + 74), (x + 34, y + 60), (x + 46, y + 84), (x + 40, y + 104), (x + 14, y + 104)], 22, True),
             Part([(x + 28, y + 100), (x + 34, y + 160)], 40)])
     p.blob([Part([(x + 8, y + 70), (x + 8, y + 50)], 17), Part([(x + 24, y + 70), (x + 25, y + 46)], 17)])
@@ -252,8 +251,7 @@ def remote_in_reach(p):
         limb(p, hand, x + (-4 if left else 4), 148, 0.7, not left, 206, "wet")
     remote(p, 120, 92, 44, 100, "now")
     for side in (-1, 1):
-        p.arrow(arc(120 + side * 34, 100, 34, 270, 270 - side * 78)[::1] if side > 0 else
-                arc(120 + side * 34, 100, 34, 270, 348), 9, 14)
+        p.arrow([(120 + side * 40, 52), (120 + side * 22, 62), (120 + side * 14, 86)], 9, 14)
 
 
 def remote_press(p, up):
@@ -287,7 +285,7 @@ def jewellery_off(p):
 
 def wound(p, x, y):
     p.blob([Part([(x - 13, y + 10), (x + 13, y - 10)], 24)], "tone")
-    p.stroke([(x - 13, y + 10), (x + 13, y - 10)], 6, "danger")
+    p.stroke([(x - 14, y + 9), (x - 3, y + 5), (x + 2, y - 4), (x + 14, y - 9)], 6, "danger")
 
 
 def jelly_on_cut(p):
