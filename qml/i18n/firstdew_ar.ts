@@ -1098,6 +1098,153 @@
     </message>
 </context>
 <context>
+    <name>Drawings</name>
+    <message>
+        <source>A hand. The ring comes off, the watch lies beside it.</source>
+        <translation>يد يُنزع منها الخاتم، والساعة إلى جانبها.</translation>
+    </message>
+    <message>
+        <source>A hand under a magnifying glass.</source>
+        <translation>يد تحت عدسة مكبّرة.</translation>
+    </message>
+    <message>
+        <source>A foot under a magnifying glass.</source>
+        <translation>قدم تحت عدسة مكبّرة.</translation>
+    </message>
+    <message>
+        <source>One arm raised, the armpit under a magnifying glass.</source>
+        <translation>ذراع مرفوعة، والإبط تحت عدسة مكبّرة.</translation>
+    </message>
+    <message>
+        <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
+        <translation>طرف إصبع يضع طبقة رقيقة من الفازلين على الجرح، وعليه فقط.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
+        <translation>مضاد تعرق مشطوب عليه. وتحته: 24 ساعة.</translation>
+    </message>
+    <message>
+        <source>A razor, struck out. Below it: three days.</source>
+        <translation>شفرة حلاقة مشطوب عليها. وتحتها: ثلاثة أيام.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
+        <translation>يُصبّ إبريق فيه %1 مل في حوض. والماء يغطي اليد فحسب.</translation>
+    </message>
+    <message>
+        <source>Two trays are put on a wooden table.</source>
+        <translation>يوضع حوضان على طاولة خشبية.</translation>
+    </message>
+    <message>
+        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
+        <translation>شخص جالس على كرسي، وقدماه في حوضين على الأرض.</translation>
+    </message>
+    <message>
+        <source>The plate goes into the tray, and the grid over the plate.</source>
+        <translation>توضع الصفيحة في الحوض، والشبكة فوق الصفيحة.</translation>
+    </message>
+    <message>
+        <source>Two pads go into a bowl of water.</source>
+        <translation>توضع وسادتان في وعاء فيه ماء.</translation>
+    </message>
+    <message>
+        <source>A battery goes into its place, plus and minus as marked.</source>
+        <translation>توضع بطارية في مكانها، والموجب والسالب كما هو مبيّن.</translation>
+    </message>
+    <message>
+        <source>The machine is off. Two leads are plugged in.</source>
+        <translation>الجهاز مطفأ. ويوصَل سلكان.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
+        <translation>شخص يداه في حوضين. ومن يساعده واقف بجانبه، والجهاز في متناوله.</translation>
+    </message>
+    <message>
+        <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
+        <translation>يدان في حوضين. وبينهما جهاز التحكم عن بعد، في متناولهما.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine off. The meter shows zero.</source>
+        <translation>إصبع يطفئ الجهاز. والمقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine on. The light comes on, the meter shows zero.</source>
+        <translation>إصبع يشغّل الجهاز. يضيء المصباح، والمقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>The meter under a magnifying glass. It shows zero.</source>
+        <translation>المقياس تحت عدسة مكبّرة. وهو عند الصفر.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob up in small steps. The meter rises.</source>
+        <translation>أصابع تدير المقبض إلى أعلى بخطوات صغيرة. والمقياس يرتفع.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob down in small steps. The meter is at zero.</source>
+        <translation>أصابع تدير المقبض إلى أسفل بخطوات صغيرة. والمقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>A finger on the upper button of the remote. Up in small steps.</source>
+        <translation>إصبع على الزر العلوي لجهاز التحكم عن بعد. إلى أعلى بخطوات صغيرة.</translation>
+    </message>
+    <message>
+        <source>A finger on the lower button of the remote. Down in small steps.</source>
+        <translation>إصبع على الزر السفلي لجهاز التحكم عن بعد. إلى أسفل بخطوات صغيرة.</translation>
+    </message>
+    <message>
+        <source>Two hands flat in two trays, under water.</source>
+        <translation>يدان مبسوطتان في حوضين، تحت الماء.</translation>
+    </message>
+    <message>
+        <source>Two feet flat in two trays, under water.</source>
+        <translation>قدمان مبسوطتان في حوضين، تحت الماء.</translation>
+    </message>
+    <message>
+        <source>The right hand in one tray, the right foot in another.</source>
+        <translation>اليد اليمنى في حوض، والقدم اليمنى في حوض آخر.</translation>
+    </message>
+    <message>
+        <source>The left hand in one tray, the left foot in another.</source>
+        <translation>اليد اليسرى في حوض، والقدم اليسرى في حوض آخر.</translation>
+    </message>
+    <message>
+        <source>A pad under each arm, each on a lead to the machine.</source>
+        <translation>وسادة تحت كل ذراع، وكل منهما موصولة بسلك إلى الجهاز.</translation>
+    </message>
+    <message>
+        <source>Both hands come out of the trays.</source>
+        <translation>تخرج اليدان من الحوضين.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. Each lead goes to the place of the other.</source>
+        <translation>المقياس عند الصفر. ويوضع كل سلك مكان الآخر.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. A finger flips the polarity switch.</source>
+        <translation>المقياس عند الصفر. وإصبع يقلب مفتاح القطبية.</translation>
+    </message>
+    <message>
+        <source>The two pads change sides: right goes left, left goes right.</source>
+        <translation>تتبادل الوسادتان مكانيهما: اليمنى إلى اليسار، واليسرى إلى اليمين.</translation>
+    </message>
+    <message>
+        <source>The pads come off, away from both armpits.</source>
+        <translation>تُنزع الوسادتان من الإبطين.</translation>
+    </message>
+    <message>
+        <source>Two hands are dried with a towel.</source>
+        <translation>تُجفَّف يدان بمنشفة.</translation>
+    </message>
+    <message>
+        <source>Two feet are dried with a towel.</source>
+        <translation>تُجفَّف قدمان بمنشفة.</translation>
+    </message>
+    <message>
+        <source>Tray, plate and grid stand upright and drip dry.</source>
+        <translation>الحوض والصفيحة والشبكة قائمة تقطر وتجف.</translation>
+    </message>
+</context>
+<context>
     <name>FileChoice</name>
     <message>
         <source>Look again</source>

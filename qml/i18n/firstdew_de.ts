@@ -1094,6 +1094,153 @@
     </message>
 </context>
 <context>
+    <name>Drawings</name>
+    <message>
+        <source>A hand. The ring comes off, the watch lies beside it.</source>
+        <translation>Eine Hand. Der Ring wird abgezogen, die Uhr liegt daneben.</translation>
+    </message>
+    <message>
+        <source>A hand under a magnifying glass.</source>
+        <translation>Eine Hand unter einer Lupe.</translation>
+    </message>
+    <message>
+        <source>A foot under a magnifying glass.</source>
+        <translation>Ein Fuß unter einer Lupe.</translation>
+    </message>
+    <message>
+        <source>One arm raised, the armpit under a magnifying glass.</source>
+        <translation>Ein Arm gehoben, die Achsel unter einer Lupe.</translation>
+    </message>
+    <message>
+        <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
+        <translation>Eine Fingerspitze trägt eine dünne Schicht Vaseline auf einen Schnitt auf, und nur dort.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
+        <translation>Ein Antitranspirant, durchgestrichen. Darunter: 24 Stunden.</translation>
+    </message>
+    <message>
+        <source>A razor, struck out. Below it: three days.</source>
+        <translation>Ein Rasierer, durchgestrichen. Darunter: drei Tage.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
+        <translation>Ein Krug mit %1 ml wird in eine Schale gegossen. Das Wasser bedeckt die Hand gerade.</translation>
+    </message>
+    <message>
+        <source>Two trays are put on a wooden table.</source>
+        <translation>Zwei Schalen werden auf einen Holztisch gestellt.</translation>
+    </message>
+    <message>
+        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
+        <translation>Jemand sitzt auf einem Stuhl, die Füße in Schalen auf dem Boden.</translation>
+    </message>
+    <message>
+        <source>The plate goes into the tray, and the grid over the plate.</source>
+        <translation>Die Platte kommt in die Schale, das Gitter über die Platte.</translation>
+    </message>
+    <message>
+        <source>Two pads go into a bowl of water.</source>
+        <translation>Zwei Kissen kommen in eine Schüssel mit Wasser.</translation>
+    </message>
+    <message>
+        <source>A battery goes into its place, plus and minus as marked.</source>
+        <translation>Eine Batterie kommt in ihr Fach, Plus und Minus wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The machine is off. Two leads are plugged in.</source>
+        <translation>Das Gerät ist aus. Zwei Kabel werden eingesteckt.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
+        <translation>Jemand hat beide Hände in Schalen. Wer hilft, steht daneben, das Gerät in Reichweite.</translation>
+    </message>
+    <message>
+        <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
+        <translation>Zwei Hände in zwei Schalen. Dazwischen liegt die Fernbedienung, in ihrer Reichweite.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine off. The meter shows zero.</source>
+        <translation>Ein Finger schaltet das Gerät aus. Die Anzeige steht auf null.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine on. The light comes on, the meter shows zero.</source>
+        <translation>Ein Finger schaltet das Gerät ein. Das Licht geht an, die Anzeige steht auf null.</translation>
+    </message>
+    <message>
+        <source>The meter under a magnifying glass. It shows zero.</source>
+        <translation>Die Anzeige unter einer Lupe. Sie steht auf null.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob up in small steps. The meter rises.</source>
+        <translation>Finger drehen den Regler in kleinen Schritten hoch. Die Anzeige steigt.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob down in small steps. The meter is at zero.</source>
+        <translation>Finger drehen den Regler in kleinen Schritten herunter. Die Anzeige steht auf null.</translation>
+    </message>
+    <message>
+        <source>A finger on the upper button of the remote. Up in small steps.</source>
+        <translation>Ein Finger auf der oberen Taste der Fernbedienung. In kleinen Schritten hoch.</translation>
+    </message>
+    <message>
+        <source>A finger on the lower button of the remote. Down in small steps.</source>
+        <translation>Ein Finger auf der unteren Taste der Fernbedienung. In kleinen Schritten herunter.</translation>
+    </message>
+    <message>
+        <source>Two hands flat in two trays, under water.</source>
+        <translation>Zwei Hände flach in zwei Schalen, unter Wasser.</translation>
+    </message>
+    <message>
+        <source>Two feet flat in two trays, under water.</source>
+        <translation>Zwei Füße flach in zwei Schalen, unter Wasser.</translation>
+    </message>
+    <message>
+        <source>The right hand in one tray, the right foot in another.</source>
+        <translation>Die rechte Hand in einer Schale, der rechte Fuß in einer anderen.</translation>
+    </message>
+    <message>
+        <source>The left hand in one tray, the left foot in another.</source>
+        <translation>Die linke Hand in einer Schale, der linke Fuß in einer anderen.</translation>
+    </message>
+    <message>
+        <source>A pad under each arm, each on a lead to the machine.</source>
+        <translation>Ein Kissen unter jedem Arm, jedes mit einem Kabel am Gerät.</translation>
+    </message>
+    <message>
+        <source>Both hands come out of the trays.</source>
+        <translation>Beide Hände kommen aus den Schalen.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. Each lead goes to the place of the other.</source>
+        <translation>Die Anzeige steht auf null. Jedes Kabel kommt an den Platz des anderen.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. A finger flips the polarity switch.</source>
+        <translation>Die Anzeige steht auf null. Ein Finger legt den Polschalter um.</translation>
+    </message>
+    <message>
+        <source>The two pads change sides: right goes left, left goes right.</source>
+        <translation>Die beiden Kissen tauschen die Seiten: rechts nach links, links nach rechts.</translation>
+    </message>
+    <message>
+        <source>The pads come off, away from both armpits.</source>
+        <translation>Die Kissen werden abgenommen, weg von beiden Achseln.</translation>
+    </message>
+    <message>
+        <source>Two hands are dried with a towel.</source>
+        <translation>Zwei Hände werden mit einem Handtuch abgetrocknet.</translation>
+    </message>
+    <message>
+        <source>Two feet are dried with a towel.</source>
+        <translation>Zwei Füße werden mit einem Handtuch abgetrocknet.</translation>
+    </message>
+    <message>
+        <source>Tray, plate and grid stand upright and drip dry.</source>
+        <translation>Schale, Platte und Gitter stehen aufrecht und trocknen ab.</translation>
+    </message>
+</context>
+<context>
     <name>FileChoice</name>
     <message>
         <source>Look again</source>

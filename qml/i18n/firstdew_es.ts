@@ -1094,6 +1094,153 @@
     </message>
 </context>
 <context>
+    <name>Drawings</name>
+    <message>
+        <source>A hand. The ring comes off, the watch lies beside it.</source>
+        <translation>Una mano. El anillo sale, el reloj está al lado.</translation>
+    </message>
+    <message>
+        <source>A hand under a magnifying glass.</source>
+        <translation>Una mano bajo una lupa.</translation>
+    </message>
+    <message>
+        <source>A foot under a magnifying glass.</source>
+        <translation>Un pie bajo una lupa.</translation>
+    </message>
+    <message>
+        <source>One arm raised, the armpit under a magnifying glass.</source>
+        <translation>Un brazo en alto, la axila bajo una lupa.</translation>
+    </message>
+    <message>
+        <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
+        <translation>La punta de un dedo pone una capa fina de vaselina sobre un corte, y solo ahí.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
+        <translation>Un antitranspirante, tachado. Debajo: 24 horas.</translation>
+    </message>
+    <message>
+        <source>A razor, struck out. Below it: three days.</source>
+        <translation>Una maquinilla de afeitar, tachada. Debajo: tres días.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
+        <translation>Se vierte una jarra con %1 ml en una bandeja. El agua cubre justo la mano.</translation>
+    </message>
+    <message>
+        <source>Two trays are put on a wooden table.</source>
+        <translation>Se ponen dos bandejas sobre una mesa de madera.</translation>
+    </message>
+    <message>
+        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
+        <translation>Alguien está sentado en una silla, con los pies en bandejas en el suelo.</translation>
+    </message>
+    <message>
+        <source>The plate goes into the tray, and the grid over the plate.</source>
+        <translation>La placa va dentro de la bandeja, y la rejilla encima de la placa.</translation>
+    </message>
+    <message>
+        <source>Two pads go into a bowl of water.</source>
+        <translation>Dos almohadillas van a un cuenco con agua.</translation>
+    </message>
+    <message>
+        <source>A battery goes into its place, plus and minus as marked.</source>
+        <translation>Una pila va a su sitio, el más y el menos como está marcado.</translation>
+    </message>
+    <message>
+        <source>The machine is off. Two leads are plugged in.</source>
+        <translation>El aparato está apagado. Se conectan dos cables.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
+        <translation>Alguien tiene las dos manos en bandejas. Quien ayuda está al lado, con el aparato al alcance.</translation>
+    </message>
+    <message>
+        <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
+        <translation>Dos manos en dos bandejas. Entre ellas está el mando a distancia, a su alcance.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine off. The meter shows zero.</source>
+        <translation>Un dedo apaga el aparato. El medidor marca cero.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine on. The light comes on, the meter shows zero.</source>
+        <translation>Un dedo enciende el aparato. La luz se enciende, el medidor marca cero.</translation>
+    </message>
+    <message>
+        <source>The meter under a magnifying glass. It shows zero.</source>
+        <translation>El medidor bajo una lupa. Marca cero.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob up in small steps. The meter rises.</source>
+        <translation>Unos dedos suben el mando giratorio poco a poco. El medidor sube.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob down in small steps. The meter is at zero.</source>
+        <translation>Unos dedos bajan el mando giratorio poco a poco. El medidor está a cero.</translation>
+    </message>
+    <message>
+        <source>A finger on the upper button of the remote. Up in small steps.</source>
+        <translation>Un dedo en el botón de arriba del mando a distancia. Subir poco a poco.</translation>
+    </message>
+    <message>
+        <source>A finger on the lower button of the remote. Down in small steps.</source>
+        <translation>Un dedo en el botón de abajo del mando a distancia. Bajar poco a poco.</translation>
+    </message>
+    <message>
+        <source>Two hands flat in two trays, under water.</source>
+        <translation>Dos manos planas en dos bandejas, bajo el agua.</translation>
+    </message>
+    <message>
+        <source>Two feet flat in two trays, under water.</source>
+        <translation>Dos pies planos en dos bandejas, bajo el agua.</translation>
+    </message>
+    <message>
+        <source>The right hand in one tray, the right foot in another.</source>
+        <translation>La mano derecha en una bandeja, el pie derecho en otra.</translation>
+    </message>
+    <message>
+        <source>The left hand in one tray, the left foot in another.</source>
+        <translation>La mano izquierda en una bandeja, el pie izquierdo en otra.</translation>
+    </message>
+    <message>
+        <source>A pad under each arm, each on a lead to the machine.</source>
+        <translation>Una almohadilla bajo cada brazo, cada una con un cable al aparato.</translation>
+    </message>
+    <message>
+        <source>Both hands come out of the trays.</source>
+        <translation>Las dos manos salen de las bandejas.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. Each lead goes to the place of the other.</source>
+        <translation>El medidor marca cero. Cada cable va al lugar del otro.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. A finger flips the polarity switch.</source>
+        <translation>El medidor marca cero. Un dedo cambia el interruptor de polaridad.</translation>
+    </message>
+    <message>
+        <source>The two pads change sides: right goes left, left goes right.</source>
+        <translation>Las dos almohadillas cambian de lado: la derecha a la izquierda, la izquierda a la derecha.</translation>
+    </message>
+    <message>
+        <source>The pads come off, away from both armpits.</source>
+        <translation>Las almohadillas se quitan de las dos axilas.</translation>
+    </message>
+    <message>
+        <source>Two hands are dried with a towel.</source>
+        <translation>Se secan dos manos con una toalla.</translation>
+    </message>
+    <message>
+        <source>Two feet are dried with a towel.</source>
+        <translation>Se secan dos pies con una toalla.</translation>
+    </message>
+    <message>
+        <source>Tray, plate and grid stand upright and drip dry.</source>
+        <translation>La bandeja, la placa y la rejilla están de pie y se secan.</translation>
+    </message>
+</context>
+<context>
     <name>FileChoice</name>
     <message>
         <source>Look again</source>

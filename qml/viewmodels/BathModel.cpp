@@ -379,7 +379,8 @@ QList<ui::PrepLine> BathModel::preparation() const
 {
     QList<ui::PrepLine> out;
     for (const auto item : linesToTick())
-        out.append({ui::shown(item), words::prepText(item), isDone(item)});
+        out.append({ui::shown(item), words::prepText(item), isDone(item),
+                    ui::shown(protocol::drawingsOf(item, m_choice.site()))});
     return out;
 }
 

@@ -54,6 +54,7 @@ static_assert(standsForCore<ScreeningDue::Value>());
 static_assert(standsForCore<RowOutcome::Value>());
 static_assert(standsForCore<StepKind::Value>());
 static_assert(standsForCore<PrepItem::Value>());
+static_assert(standsForCore<Subject::Value>());
 static_assert(standsForCore<Response::Value>());
 static_assert(standsForCore<CourseState::Value>());
 static_assert(standsForCore<ThemeChoice::Value>());
