@@ -10,6 +10,7 @@ Window {
     color: Theme.paper
     property int place: Appearance.startPlace
     Component.onCompleted: {
+        Router.watch(window)
         Router.place.connect(go)
         Router.page.connect(open)
         Router.back.connect(() => { if (stack) stack.back() })
@@ -31,9 +32,36 @@ Window {
     property real keyboardHeight: 0
 
     function go(where) {
+        // A running session is left by its own exits alone.
+        if (BathModel.busy && where !== Place.Session)
+            return
         if (stack)
             stack.leave()
         place = where
+    }
+    /// Escape, and the system's way back: the sheet on top, then the page, then the place. False where there is nothing to leave.
+    function goBack() {
+        if (Router.closeTopSheet())
+            return true
+        if (BathModel.busy && place === Place.Session) {
+            if (BathModel.running.exits === Exits.TapAnywhere)
+                BathModel.stop() // with the hands under, any key does
+            return true
+        }
+        // A field gives back the keyboard first, with what was typed in it.
+        if (activeFocusItem && activeFocusItem.cursorPosition !== undefined) {
+            activeFocusItem.focus = false
+            return true
+        }
+        if (stack && stack.depth > 0)
+            stack.back()
+        else if (place === Place.Session && session.shown && session.shown.goBack())
+            return true
+        else if (place !== Place.Today)
+            go(Place.Today)
+        else
+            return false
+        return true
     }
     function open(part) {
         over.active = true
@@ -67,7 +95,7 @@ Window {
             source: Router.documentOf(page)
         }
         PlaceLoader { name: Place.Today; page: Part.TodayPart }
-        PlaceLoader { name: Place.Session; page: Part.BathPart }
+        PlaceLoader { id: session; name: Place.Session; page: Part.BathPart; readonly property var shown: item }
         PlaceLoader { name: Place.Diary; page: Part.DiaryPart }
         PlaceLoader { name: Place.Plan; page: Part.PlanPart }
         Loader {

@@ -45,6 +45,23 @@ bool handsAreUnder(const State& s)
     return (kind == StepKind::Announce || inPhase(kind)) && !mainEvent(s);
 }
 
+protocol::Drawings drawingsNow(const State& s)
+{
+    using protocol::Drawing;
+    if (s.phase != Phase::Running || s.script.steps.empty())
+        return {};
+    const auto& step = s.script.steps[s.step];
+    const auto& q = s.script.request;
+    const auto event = mainEvent(s);
+    if (s.alarm || (event == BathEventKind::Lowered && step.kind != StepKind::HandsOut))
+        return {lowerDrawing(q)};
+    if (step.kind != StepKind::SwitchOn && event == BathEventKind::SwitchedOn)
+        return {Drawing::AtZero, Drawing::HandsInTrays}; // both hands under: they go in again first
+    if (step.kind == StepKind::Hold && event == BathEventKind::Raised)
+        return {raiseDrawing(q)};
+    return drawingsOf(step, q);
+}
+
 bool plausible(Milliamps reading)
 {
     return std::isfinite(reading.mA) && reading.mA >= 0 && reading <= kMostPlausibleReading;

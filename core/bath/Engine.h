@@ -3,6 +3,7 @@
 #include "diary/Diary.h"
 #include "facts/Fact.h"
 #include "facts/Result.h"
+#include "protocol/Drawings.h"
 #include "protocol/Script.h"
 
 #include <optional>
@@ -167,6 +168,10 @@ struct Outcome {
 [[nodiscard]] std::optional<BathEventKind> mainEvent(const State& state);
 /// Whether both hands are to be under water now, so that nobody can touch anything.
 [[nodiscard]] bool handsAreUnder(const State& state);
+
+/// What is to be done now, drawn: the step's own work, or first to bring the current down or the hands back in. Empty
+/// where the session does not run.
+[[nodiscard]] protocol::Drawings drawingsNow(const State& state);
 
 /// Whether a meter can show that.
 [[nodiscard]] bool plausible(Milliamps reading);

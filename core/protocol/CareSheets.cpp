@@ -7,9 +7,6 @@
 
 namespace firstdew::protocol {
 
-namespace {
-
-/// The last session at `site` with direct current was unpleasant at 10 mA or less.
 bool directNotTolerated(const Diary& diary, Site site)
 {
     const auto last = std::find_if(diary.sessions.rbegin(), diary.sessions.rend(), [&](const auto& e) {
@@ -21,8 +18,6 @@ bool directNotTolerated(const Diary& diary, Site site)
     const auto level = s.comfortable ? s.comfortable : s.peak;
     return (s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful) && level && *level <= kPoorlyTolerated;
 }
-
-} // namespace
 
 const CareSheet* sheetFor(const Diary& diary, Site site)
 {

@@ -33,6 +33,9 @@ struct Allowances {
 };
 [[nodiscard]] Allowances allowancesFor(const Diary& diary, Site site);
 
+/// The last session at `site` with direct current was unpleasant at 10 mA or less.
+[[nodiscard]] bool directNotTolerated(const Diary& diary, Site site);
+
 /// The waveform to offer first at `site`: pulsed for armpits, always; the prescriber's; pulsed for a child or where
 /// direct was not tolerated, if the machine has it; otherwise direct, which suits adult hands and feet best (common
 /// practice, no source).

@@ -66,6 +66,8 @@ Frame {
         text: qsTr("No further session there until a clinician has seen it. Seek help if it is painful or large.")
     }
     Field { id: note; label: qsTr("Note (optional)") }
-    Label { visible: page.skin.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Look at your skin and say how it is.") }
-    ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
+    dock: [
+        Label { visible: page.skin.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Look at your skin and say how it is.") },
+        ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
+    ]
 }

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Firstdew
 
 Frame {
-    title: BathModel.blockedForGood ? qsTr("No bath now") : qsTr("Ask a clinician first")
+    title: BathModel.blockedForGood ? qsTr("No session now") : qsTr("Ask a clinician first")
     Card {
         kind: Card.Danger
         Label { Layout.fillWidth: true; text: BathModel.blockedForGood ? qsTr("Because of this, there must be no session until a clinician has cleared it:") : qsTr("Go on only with a clinician's word on this:") }

@@ -4,6 +4,7 @@ import Firstdew
 
 Frame {
     title: Appearance.phrases.place(Place.Session)
+    Label { visible: text !== ""; text: BathModel.longWayText; Layout.fillWidth: true }
     Heading { text: qsTr("Where") }
     Repeater {
         model: BathModel.sites.length
@@ -34,6 +35,9 @@ Frame {
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
         Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }
-    Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true }
-    ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() }
+    dock: [
+        Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true },
+        ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() },
+        ActionButton { visible: BathModel.follows; kind: ButtonFace.Quiet; text: qsTr("Enough for today"); Layout.fillWidth: true; onClicked: BathModel.enoughForNow() }
+    ]
 }

@@ -72,6 +72,25 @@ Rectangle {
         readonly property real mA: Appearance.phrases.numberIn(typed)
         onAboutToShow: typed = ""
         readonly property bool tooHigh: mA > meter.view.limitMa
+        function add(key: string) { typed = (typed + key).slice(0, 5) }
+        onOpened: typing.forceActiveFocus()
+        // A keyboard types as well.
+        Item {
+            id: typing
+            Keys.onPressed: event => {
+                event.accepted = true
+                if (event.key === Qt.Key_Backspace)
+                    pad.typed = pad.typed.slice(0, -1)
+                else if ((event.key === Qt.Key_Return || event.key === Qt.Key_Enter) && !isNaN(pad.mA)) {
+                    const mA = pad.mA
+                    pad.close()
+                    meter.enter(mA)
+                } else if (event.text !== "" && "0123456789.,".includes(event.text))
+                    pad.add(event.text === "." || event.text === "," ? Appearance.phrases.decimalPoint() : event.text)
+                else
+                    event.accepted = false
+            }
+        }
         RowLayout {
             Layout.fillWidth: true
             spacing: Theme.small
@@ -95,26 +114,25 @@ Rectangle {
                     Accessible.name: modelData === "" ? qsTr("Delete") : modelData
                     Layout.fillWidth: true
                     Layout.preferredWidth: 1
-                    onClicked: pad.typed = modelData === "" ? pad.typed.slice(0, -1) : (pad.typed + modelData).slice(0, 5)
+                    onClicked: { if (modelData === "") pad.typed = pad.typed.slice(0, -1); else pad.add(modelData) }
                 }
             }
         }
-        GridLayout {
-            columns: Theme.largeText ? 1 : 2
-            columnSpacing: Theme.small
-            rowSpacing: Theme.small
+        // Neither the answer nor the way out scrolls away.
+        dock: RowLayout {
+            spacing: Theme.small
             Layout.fillWidth: true
             ActionButton {
                 kind: ButtonFace.Now
                 leastHigh: Theme.bathTarget
                 text: qsTr("Enter")
+                side: Theme.tight
                 Layout.fillWidth: true
                 Layout.preferredWidth: Theme.vast
                 enabled: !isNaN(pad.mA)
                 onClicked: { const mA = pad.mA; pad.close(); meter.enter(mA) }
             }
-            // The way out is not covered by what asks for a number.
-            ActionButton { kind: ButtonFace.Danger; leastHigh: Theme.bathTarget; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stop() } }
+            ActionButton { kind: ButtonFace.Danger; leastHigh: Theme.bathTarget; side: Theme.tight; text: qsTr("Stop"); Layout.fillWidth: true; Layout.preferredWidth: Theme.vast; onClicked: { pad.close(); BathModel.stopUnlessSlip() } }
         }
     }
 }

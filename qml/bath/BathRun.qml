@@ -10,16 +10,19 @@ Item {
     readonly property bool alarm: r.alarm
     readonly property bool under: r.exits === Exits.TapAnywhere
     readonly property bool wide: width > height
-    readonly property color ink: alarm ? Theme.dangerInk : Theme.ink
+    readonly property color ink: alarm ? Theme.alarmInk : Theme.ink
+    readonly property bool tall: height > Theme.tall || (wide && width > Theme.tall)
+    // Both are read from two metres: the digits by their size, the word by as much of it as fits.
+    readonly property string digits: alarm ? r.meter.reading : r.timed ? r.remaining : r.kind === StepKind.Raise ? r.meter.target : ""
     function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
     // With the hands under, any key stops as well as a tap anywhere.
     onUnderChanged: if (under) forceActiveFocus()
     Component.onCompleted: if (under) forceActiveFocus()
     Keys.enabled: under
-    Keys.onPressed: event => { event.accepted = true; BathModel.stop() }
+    Keys.onPressed: event => { event.accepted = true; BathModel.stopUnlessSlip() }
     Accessible.role: Accessible.Pane
     Accessible.name: r.step
-    Rectangle { anchors.fill: parent; color: page.alarm ? Theme.danger : Theme.paper }
+    Rectangle { anchors.fill: parent; color: page.alarm ? Theme.alarm : Theme.paper }
 
     GridLayout {
         anchors { fill: parent; margins: Theme.small }
@@ -48,7 +51,7 @@ Item {
                     Label { text: page.r.all; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
-                    role: page.height > Theme.tall ? Label.Display : Label.Title
+                    role: page.tall ? Label.Title : Label.Strong
                     Layout.fillWidth: true
                     text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence
                     color: page.ink
@@ -61,50 +64,60 @@ Item {
                 }
                 Item {
                     id: clock
-                    visible: page.r.timed
                     readonly property real side: Math.min(width, height, Theme.ring)
+                    readonly property real far: page.tall ? Theme.numerals : Theme.display * 1.5
+                    visible: page.r.list.length === 0
                     Layout.fillWidth: true
                     Layout.fillHeight: true
-                    Layout.minimumHeight: digits.implicitHeight
+                    Layout.minimumHeight: far_.implicitHeight
                     Ring {
-                        visible: clock.side > digits.implicitWidth + 3 * stroke
+                        visible: page.r.timed && clock.side > digits.implicitWidth + 3 * stroke && clock.side > far_.implicitHeight + 3 * stroke
                         anchors.centerIn: parent
                         width: clock.side
                         height: clock.side
                         share: 1 - page.r.progress
-                        color: page.alarm ? Theme.dangerInk : Theme.now
-                        track: page.alarm ? Theme.danger : Theme.sunken
+                        color: page.alarm ? Theme.alarmInk : Theme.now
+                        track: page.alarm ? Theme.alarm : Theme.sunken
                     }
-                    Text {
-                        id: digits
-                        anchors.centerIn: parent
-                        text: page.alarm ? page.r.meter.reading : page.r.remaining
-                        color: page.ink
-                        font.family: Theme.family
-                        font.pixelSize: Theme.numerals
-                        font.weight: Theme.strong
-                        Accessible.role: Accessible.StaticText
-                        Accessible.name: page.alarm ? page.r.meter.reading : page.r.remainingSpoken
-                    }
-                }
-                // While it is raised, the aim is what is looked for.
-                Item {
-                    visible: !page.r.timed
-                    Layout.fillHeight: true
-                    Layout.fillWidth: true
                     Column {
-                        visible: page.r.kind === StepKind.Raise && parent.height > implicitHeight
+                        id: far_
                         anchors.centerIn: parent
-                        Label { text: qsTr("Aim"); font.pixelSize: Theme.title; color: page.ink; anchors.horizontalCenter: parent.horizontalCenter }
-                        Text { text: page.r.meter.target; color: page.ink; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong; anchors.horizontalCenter: parent.horizontalCenter; Accessible.ignored: true }
+                        width: parent.width
+                        Text {
+                            text: page.alarm ? qsTr("Down") : BathModel.verb
+                            width: Math.min(parent.width, Theme.ring)
+                            x: (parent.width - width) / 2
+                            color: page.ink
+                            font.family: Theme.family
+                            font.pixelSize: clock.far
+                            minimumPixelSize: Theme.title
+                            fontSizeMode: Text.HorizontalFit
+                            font.weight: Theme.strong
+                            horizontalAlignment: Text.AlignHCenter
+                            lineHeight: 0.9
+                            Accessible.ignored: true // the heading says it
+                        }
+                        Text {
+                            id: digits
+                            visible: text !== ""
+                            anchors.horizontalCenter: parent.horizontalCenter
+                            text: page.digits
+                            color: page.ink
+                            font.family: Theme.family
+                            font.pixelSize: clock.far
+                            font.weight: Theme.strong
+                            Accessible.role: Accessible.StaticText
+                            Accessible.name: page.alarm ? page.r.meter.reading : page.r.timed ? page.r.remainingSpoken : text
+                        }
                     }
                 }
+                Label { visible: text !== "" && !page.alarm; role: Label.Title; text: BathModel.twin; color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
                 Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: page.r.next !== "" && !page.alarm; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall; Layout.fillWidth: true }
                 Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
                 Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
-                Label { visible: BathModel.refusal !== ""; role: Label.Strong; text: BathModel.refusal; color: page.alarm ? Theme.dangerInk : Theme.danger; Layout.fillWidth: true }
+                Label { visible: BathModel.refusal !== ""; role: Label.Strong; text: BathModel.refusal; color: page.alarm ? Theme.alarmInk : Theme.danger; Layout.fillWidth: true }
             }
         }
 
@@ -122,9 +135,32 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.primary()
             }
+            ActionButton {
+                readonly property meterView meter: page.r.meter
+                visible: page.r.main === MainButton.None && page.r.canRead && meter.hasReading && !page.under && !page.alarm
+                textSize: Theme.title
+                leastHigh: Theme.bathTarget
+                text: qsTr("Still %1").arg(meter.reading)
+                Layout.fillWidth: true
+                onClicked: BathModel.reading(meter.lastReading)
+            }
             BathExits { open: page.r.exits; alarm: page.alarm; out: page.r.out; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.
-    MouseArea { anchors.fill: parent; enabled: page.under; visible: page.under; onClicked: BathModel.stop() }
+    MouseArea { anchors.fill: parent; enabled: page.under && BathModel.stopsIn === 0; visible: page.under; onClicked: BathModel.stop() }
+    // Nothing moves while a stop can be taken back: what to do now, and the way back away from where Stop lay.
+    Rectangle {
+        anchors.fill: parent
+        visible: BathModel.stopsIn > 0
+        color: Theme.alarm
+        MouseArea { anchors.fill: parent }
+        ColumnLayout {
+            anchors { fill: parent; margins: Theme.margin }
+            spacing: Theme.margin
+            Label { role: Label.Display; text: BathModel.stoppedText; color: Theme.alarmInk; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
+            ActionButton { leastHigh: Theme.bathTarget; textSize: Theme.title; text: qsTr("That was a slip: go on (%1)").arg(BathModel.stopsIn); Layout.fillWidth: true; onClicked: BathModel.takeBackStop() }
+            Item { Layout.fillHeight: true }
+        }
+    }
 }

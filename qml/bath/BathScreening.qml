@@ -19,16 +19,6 @@ Frame {
         Layout.preferredHeight: implicitHeight
         sourceComponent: HealthForm { anew: PlanModel.screeningDue === ScreeningDue.Full }
     }
-    ActionButton {
-        visible: BathModel.askAll
-        kind: ButtonFace.Now
-        text: qsTr("That is all")
-        enabled: all.form && all.form.complete
-        Layout.fillWidth: true
-        onClicked: if (all.form.save()) BathModel.answersDone()
-    }
-    ActionButton { visible: !BathModel.askAll; kind: ButtonFace.Now; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
-    ActionButton { visible: !BathModel.askAll; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() }
     Loader {
         active: !BathModel.askAll
         visible: active
@@ -41,5 +31,21 @@ Frame {
             }
         }
     }
-    ActionButton { kind: ButtonFace.Quiet; text: qsTr("Back"); Layout.fillWidth: true; onClicked: BathModel.back() }
+    dock: [
+        ActionButton { visible: !BathModel.askAll; kind: ButtonFace.Plain; text: qsTr("Something has changed"); Layout.fillWidth: true; onClicked: BathModel.somethingChanged() },
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.small
+            IconButton { iconName: "back"; text: qsTr("Back"); onClicked: BathModel.back() }
+            ActionButton { visible: !BathModel.askAll; kind: ButtonFace.Now; text: qsTr("Nothing has changed"); Layout.fillWidth: true; onClicked: BathModel.nothingChanged() }
+            ActionButton {
+                visible: BathModel.askAll
+                kind: ButtonFace.Now
+                text: qsTr("That is all")
+                enabled: all.form && all.form.complete
+                Layout.fillWidth: true
+                onClicked: if (all.form.save()) BathModel.answersDone()
+            }
+        }
+    ]
 }

@@ -21,7 +21,7 @@ Item {
         function onKeyboardRectangleChanged() { around.pages.keyboardHeight = around.keyboard.keyboardRectangle.height / around.Screen.devicePixelRatio }
         function onVisibleChanged() { around.pages.keyboardHeight = around.keyboard.visible ? around.keyboard.keyboardRectangle.height / around.Screen.devicePixelRatio : 0 }
     }
-    Shortcut { sequences: [StandardKey.Back, "Esc"]; onActivated: Router.back() } // qmllint disable unqualified
+    Shortcut { sequences: [StandardKey.Back]; onActivated: around.pages.goBack() } // qmllint disable unqualified
     Shortcut { sequence: "Ctrl+1"; onActivated: around.pages.go(Place.Today) }
     Shortcut { sequence: "Ctrl+2"; onActivated: around.pages.go(Place.Session) }
     Shortcut { sequence: "Ctrl+3"; onActivated: around.pages.go(Place.Diary) }

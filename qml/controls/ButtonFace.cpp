@@ -92,8 +92,8 @@ ButtonFace::Colours ButtonFace::colours() const
     case Quiet: return {m_down ? t.cardPressed() : Theme::clear(), t.main(), {}};
     case Now: return {m_down ? t.nowPressed() : t.now(), t.nowInk(), {}};
     case Main: return solid(t.main(), t.mainInk());
-    case Danger: return solid(t.danger(), t.dangerInk());
-    case Alarm: return solid(t.dangerInk(), t.danger());
+    case Danger: return solid(Theme::alarm(), Theme::alarmInk());
+    case Alarm: return solid(Theme::alarmInk(), Theme::alarm());
     }
     Q_UNREACHABLE();
 }

@@ -53,7 +53,7 @@ ColumnLayout {
     }
     Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in this time.") }
     Label { visible: chart.levels > 0 && chart.levels < whole.few; role: Label.Small; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
-    Label { visible: chart.weighed || whole.baths; role: Label.Tiny; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Ticks below: baths. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Ticks below: baths.") : qsTr("Diamonds above: weighings, in mg a minute.") }
+    Label { visible: chart.weighed || whole.baths; role: Label.Tiny; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Marks below show your sessions. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Marks below show your sessions.") : qsTr("Diamonds above: weighings, in mg a minute.") }
     ReadingsChart {
         id: readings
         diary: DiaryModel
@@ -71,7 +71,7 @@ ColumnLayout {
         textSize: Theme.tiny
         mirrored: chart.mirrored
         Accessible.role: Accessible.Chart
-        Accessible.name: qsTr("Meter readings at the baths, %1").arg(Appearance.phrases.site(whole.site))
+        Accessible.name: qsTr("Meter readings of the sessions, %1").arg(Appearance.phrases.site(whole.site))
     }
-    Label { visible: readings.visible; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.") }
+    Label { visible: readings.visible; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.") }
 }

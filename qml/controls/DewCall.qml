@@ -49,6 +49,7 @@ Card {
     Wrap {
         Layout.fillWidth: true
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
     }
 }

@@ -48,7 +48,7 @@ void DrySpellChart::gather()
         m_data.usual = spells->usual;
         m_data.day = spells->day;
         m_data.dayName = tr("Today, day %1").arg(spells->day);
-        m_data.daysName = tr("Days since the bath");
+        m_data.daysName = tr("Days since the session");
         m_data.shares = {words::percent(0), words::percent(0.5), words::percent(1)};
         for (auto s = spells->spells.rbegin(); s != spells->spells.rend() && m_data.spells.size() < kMostBars; ++s)
             if (s->gotDry)

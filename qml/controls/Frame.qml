@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// The body of every page: a title and one scrolling column.
+// The body of every page: a title and one scrolling column, and below it, always in view, the button that the page is for.
 Item {
     id: frame
     property string title: ""
@@ -11,6 +11,7 @@ Item {
     property bool personal: true // of one person, whose name stands there when there are several
     default property alias content: column.data
     property alias header: headerExtra.data
+    property alias dock: dockColumn.data
     Accessible.role: Accessible.Pane
     Accessible.name: title
     Rectangle { width: frame.width; height: frame.height; color: Theme.paper }
@@ -18,7 +19,7 @@ Item {
     Flickable {
         id: flick
         width: frame.width
-        height: frame.height
+        height: frame.height - docked.height
         contentHeight: column.implicitHeight + 2 * Theme.margin
         contentWidth: width
         boundsBehavior: Flickable.StopAtBounds
@@ -49,6 +50,22 @@ Item {
                 Layout.fillWidth: true
                 Layout.topMargin: -Theme.gap
             }
+        }
+    }
+    Rectangle {
+        id: docked
+        readonly property bool used: dockColumn.implicitHeight > 0
+        y: frame.height - height
+        width: frame.width
+        height: used ? dockColumn.implicitHeight + 2 * Theme.gap : 0
+        color: Theme.paper
+        Rectangle { visible: docked.used; width: parent.width; height: Theme.hair; color: Theme.line }
+        ColumnLayout {
+            id: dockColumn
+            x: column.x
+            y: Theme.gap
+            width: column.width
+            spacing: Theme.small
         }
     }
     /// Brings the part that holds the keyboard into view.

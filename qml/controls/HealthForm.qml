@@ -47,7 +47,7 @@ ColumnLayout {
                 color: card.line.outcome === RowOutcome.Stop ? Theme.danger : Theme.ink
                 text: card.line.clearedBy !== "" && !card.line.blocks ? qsTr("Approved by %1 until %2.").arg(card.line.clearedBy).arg(Appearance.phrases.dayFull(card.line.clearedUntil))
                     : card.line.clearedBy !== "" ? qsTr("The approval by %1 has expired. Ask again before your next session.").arg(card.line.clearedBy)
-                    : card.line.outcome === RowOutcome.Stop ? qsTr("No bath until a clinician has said that it is safe for you.")
+                    : card.line.outcome === RowOutcome.Stop ? qsTr("No session until a clinician has said that it is safe for you.")
                     : card.line.outcome === RowOutcome.AskFirst ? qsTr("Ask a clinician first and note who said yes.")
                     : qsTr("Usually no obstacle; one hospital lists it. Mention it to your clinician.")
             }

@@ -24,7 +24,7 @@ ColumnLayout {
         power = PlanModel.machine.power
         pad.set(PlanModel.machine.pad)
     }
-    Field { id: name; label: qsTr("What it says on the machine"); hint: qsTr("May stay empty.") }
+    Field { id: name; label: qsTr("Make or model"); hint: qsTr("Optional") }
     ColumnLayout {
         Layout.fillWidth: true
         spacing: Theme.small

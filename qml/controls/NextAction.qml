@@ -20,7 +20,7 @@ Card {
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Heading
                 text: card.toBegin ? qsTr("Plan the first course")
-                    : card.matter.advice === Advice.None && card.matter.next !== 0 ? qsTr("Next bath: %1").arg(Appearance.phrases.dayLong(card.matter.next))
+                    : card.matter.advice === Advice.None && card.matter.next !== 0 ? qsTr("Next session: %1").arg(Appearance.phrases.dayLong(card.matter.next))
                     : card.matter.title
             }
         }
@@ -32,7 +32,7 @@ Card {
     ActionButton {
         visible: card.matter.advice === Advice.DoCourseSession
         kind: ButtonFace.Now
-        text: qsTr("Start the bath")
+        text: qsTr("Start now")
         Layout.fillWidth: true
         onClicked: Router.startBath(card.matter.treatedAs)
     }
@@ -42,6 +42,12 @@ Card {
         text: qsTr("Choose the course")
         Layout.fillWidth: true
         onClicked: Router.openCourse(card.matter.treatedAs)
+    }
+    ActionButton {
+        visible: card.matter.advice !== Advice.Blocked
+        kind: ButtonFace.Quiet
+        text: card.toBegin ? qsTr("I already treat") : qsTr("I did one")
+        onClicked: Router.openDone(card.matter.treatedAs, Store.today, "")
     }
     ActionButton {
         visible: card.matter.advice === Advice.Review

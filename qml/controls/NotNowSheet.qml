@@ -6,7 +6,7 @@ import Firstdew
 Sheet {
     id: notNow
     title: qsTr("Not this time")
-    Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.") }
+    Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("What's the reason? The answer goes into your record; the call comes back when a later check-in asks for it.") }
     Repeater {
         model: [{ key: NotNow.Explained, text: qsTr("The dampness has another cause") }, { key: NotNow.Skin, text: qsTr("My skin needs a rest") },
                 { key: NotNow.NoTime, text: qsTr("No time") }, { key: NotNow.Away, text: qsTr("I am away from the machine") }, { key: NotNow.Other, text: qsTr("Something else") }]

@@ -24,7 +24,7 @@ Column {
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
                     text: line.ahead.known ? qsTr("%1 today, %2 in two weeks").arg(Appearance.phrases.percent(line.ahead.today)).arg(Appearance.phrases.percent(line.ahead.last))
-                                                     : qsTr("No forecast before the first bath")
+                                                     : qsTr("No forecast before the first session")
                 }
             }
             OutlookBars {

@@ -6,10 +6,10 @@ import Firstdew
 ColumnLayout {
     id: form
     property alias name: name.text
-    property alias birth: birth.text
+    property string birth: "" // year-month-day
     property alias adult: adult.text
-    readonly property bool birthGood: birth.text !== "" && PlanModel.isPastDay(birth.text)
-    readonly property bool child: birthGood && PlanModel.isChild(birth.text)
+    readonly property bool birthGood: birth !== "" && PlanModel.isPastDay(birth)
+    readonly property bool child: birthGood && PlanModel.isChild(birth)
     /// Whether height and weight are asked for.
     property bool body: false
     readonly property real cm: tall.text.trim() === "" ? 0 : Appearance.phrases.numberIn(tall.text)
@@ -23,15 +23,18 @@ ColumnLayout {
     }
     Layout.fillWidth: true
     spacing: Theme.margin
-    Field { id: name; label: qsTr("First name, or what you like to be called"); hint: qsTr("May stay empty.") }
-    Field {
-        id: birth
+    Field { id: name; label: qsTr("First name, or what you like to be called"); hint: qsTr("Optional") }
+    DayPick {
         label: qsTr("Birthday")
-        hint: qsTr("Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.")
-        problem: text.length >= 10 && !form.birthGood ? qsTr("That is no day that has been. Write it like 1990-04-23.") : ""
-        inputMethodHints: Qt.ImhPreferNumbers
+        hint: qsTr("It decides which limits count. Without it those for children do.")
+        longAgo: true
+        given: form.birthGood
+        day: form.birthGood ? Math.round(Date.parse(form.birth) / 86400000) : 0
+        first: Store.today - 36890 // a hundred and one years
+        last: Store.today - 1
+        onPicked: day => form.birth = new Date(day * 86400000).toISOString().slice(0, 10)
     }
-    Field { id: tall; visible: form.body; label: qsTr("Height in centimetres"); hint: qsTr("May stay empty. With the weight it tells how large the treated skin is."); problem: form.tallGood ? "" : qsTr("Write a number from 40 to 250."); inputMethodHints: Qt.ImhFormattedNumbersOnly }
-    Field { id: heavy; visible: form.body; label: qsTr("Weight in kilograms"); hint: qsTr("May stay empty."); problem: form.heavyGood ? "" : qsTr("Write a number from 2 to 350."); inputMethodHints: Qt.ImhFormattedNumbersOnly }
+    Field { id: tall; visible: form.body; label: qsTr("Height in centimetres"); hint: qsTr("Optional. With the weight it tells how large the treated skin is."); problem: form.tallGood ? "" : qsTr("Write a number from 40 to 250."); inputMethodHints: Qt.ImhFormattedNumbersOnly }
+    Field { id: heavy; visible: form.body; label: qsTr("Weight in kilograms"); hint: qsTr("Optional"); problem: form.heavyGood ? "" : qsTr("Write a number from 2 to 350."); inputMethodHints: Qt.ImhFormattedNumbersOnly }
     Field { id: adult; visible: form.child; label: qsTr("The adult beside the child"); hint: qsTr("Children are treated only with medical advice and an adult beside them.") }
 }

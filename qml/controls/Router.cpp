@@ -1,5 +1,6 @@
 #include "Router.h"
 
+#include <QKeyEvent>
 #include <QMetaEnum>
 
 namespace firstdew::controls {
@@ -17,6 +18,15 @@ void Router::openDay(int day)
     m_day = day;
     emit subjectChanged();
     emit page(ui::Part::DayPagePart);
+}
+
+void Router::openDone(ui::Site::Value treated, int day, const QString& entry)
+{
+    m_treated = treated;
+    m_day = day;
+    m_entry = entry;
+    emit subjectChanged();
+    emit page(ui::Part::DonePagePart);
 }
 
 void Router::openWhy(ui::DiarySite::Value site)
@@ -45,6 +55,31 @@ void Router::openNotNow(ui::DiarySite::Value site)
     m_site = site;
     emit subjectChanged();
     emit sheet(ui::Part::NotNowSheetPart);
+}
+
+void Router::watch(QObject* window) { window->installEventFilter(this); }
+
+void Router::opened(QObject* sheet)
+{
+    closed(sheet);
+    m_sheets.append(sheet);
+}
+
+void Router::closed(QObject* sheet) { m_sheets.removeAll(sheet); }
+
+bool Router::closeTopSheet() { return !m_sheets.isEmpty() && QMetaObject::invokeMethod(m_sheets.constLast(), "close"); }
+
+bool Router::eventFilter(QObject* window, QEvent* event)
+{
+    if (event->type() != QEvent::KeyPress)
+        return false;
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key != Qt::Key_Escape && key != Qt::Key_Back)
+        return false;
+    QVariant handled;
+    QMetaObject::invokeMethod(window, "goBack", Q_RETURN_ARG(QVariant, handled));
+    event->setAccepted(handled.toBool());
+    return handled.toBool();
 }
 
 QUrl Router::documentOf(ui::Part::Value part) const

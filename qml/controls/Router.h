@@ -3,6 +3,7 @@
 #include "Enums.h"
 #include "Part.h"
 
+#include <QList>
 #include <QObject>
 #include <QUrl>
 #include <QtQml/qqmlregistration.h>
@@ -23,16 +24,27 @@ class Router : public QObject {
     Q_PROPERTY(int day MEMBER m_day NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER m_site NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::Site::Value treated MEMBER m_treated NOTIFY subjectChanged)
+    Q_PROPERTY(QString entry MEMBER m_entry NOTIFY subjectChanged)
 
 public:
     explicit Router(QObject* parent = nullptr) : QObject(parent) {}
     /// To the session, for that site.
     Q_INVOKABLE void startBath(firstdew::ui::Site::Value site);
     Q_INVOKABLE void openDay(int day);
+    /// A session that was done without the phone, or, with the id of one of that day, how that one really was.
+    Q_INVOKABLE void openDone(firstdew::ui::Site::Value treated, int day, const QString& entry);
     Q_INVOKABLE void openWhy(firstdew::ui::DiarySite::Value site);
     Q_INVOKABLE void openCourse(firstdew::ui::Site::Value treated);
     Q_INVOKABLE void openDaySheet(int day);
     Q_INVOKABLE void openNotNow(firstdew::ui::DiarySite::Value site);
+    /// Escape and the system's key for back come to goBack() of that window, before anything else sees them.
+    Q_INVOKABLE void watch(QObject* window);
+    /// A sheet lies on top, or is gone.
+    Q_INVOKABLE void opened(QObject* sheet);
+    Q_INVOKABLE void closed(QObject* sheet);
+    /// Closes the sheet on top; false where there is none.
+    Q_INVOKABLE bool closeTopSheet();
+    bool eventFilter(QObject* window, QEvent* event) override;
     /// The document of a part.
     Q_INVOKABLE QUrl documentOf(firstdew::ui::Part::Value part) const;
     /// The part of that name; Nothing where there is none.
@@ -57,6 +69,8 @@ private:
     int m_day = 0;
     ui::DiarySite::Value m_site{};
     ui::Site::Value m_treated{};
+    QString m_entry;
+    QList<QObject*> m_sheets; ///< that are open, the last on top
 };
 
 } // namespace firstdew::controls

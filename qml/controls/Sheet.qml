@@ -12,31 +12,47 @@ T.Popup {
     modal: true
     focus: true
     width: parent ? Math.min(parent.width, Theme.measure) : 0
-    height: parent ? Math.min(column.implicitHeight + 2 * Theme.margin, parent.height - Theme.vast) : 0
+    height: parent ? Math.min(column.implicitHeight + 2 * Theme.margin + docked, parent.height - Theme.vast) : 0
     x: parent ? (parent.width - width) / 2 : 0
     y: parent ? parent.height - height : 0
-    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+    closePolicy: T.Popup.CloseOnPressOutside // Escape and the way back come to the window
+    onAboutToShow: Router.opened(sheet)
+    onClosed: Router.closed(sheet)
+    Component.onDestruction: Router.closed(sheet)
     T.Overlay.modal: Rectangle { color: Theme.veil }
     background: Rectangle {
         color: Theme.card
         radius: Theme.radius
         Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Theme.radius; color: Theme.card }
     }
-    contentItem: Flickable {
-        contentHeight: column.implicitHeight + 2 * Theme.margin
-        clip: true
-        boundsBehavior: Flickable.StopAtBounds
-        ColumnLayout {
-            id: column
-            x: Theme.margin
-            y: Theme.margin
-            width: parent.width - 2 * Theme.margin
-            spacing: Theme.gap
-            RowLayout {
-                Layout.fillWidth: true
-                Label { role: Label.Title; text: sheet.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                IconButton { iconName: "close"; text: qsTr("Close"); onClicked: sheet.close() }
+    property alias dock: dockColumn.data
+    readonly property real docked: dockColumn.implicitHeight > 0 ? dockColumn.implicitHeight + Theme.margin : 0
+    contentItem: Item {
+        Flickable {
+            width: parent.width
+            height: parent.height - sheet.docked
+            contentHeight: column.implicitHeight + 2 * Theme.margin
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+            ColumnLayout {
+                id: column
+                x: Theme.margin
+                y: Theme.margin
+                width: parent.width - 2 * Theme.margin
+                spacing: Theme.gap
+                RowLayout {
+                    Layout.fillWidth: true
+                    Label { role: Label.Title; text: sheet.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                    IconButton { iconName: "close"; text: qsTr("Close"); onClicked: sheet.close() }
+                }
             }
+        }
+        ColumnLayout {
+            id: dockColumn
+            x: Theme.margin
+            y: parent.height - sheet.docked
+            width: parent.width - 2 * Theme.margin
+            spacing: Theme.small
         }
     }
 }

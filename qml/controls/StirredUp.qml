@@ -7,7 +7,7 @@ ColumnLayout {
     id: stirred
     property siteToday entry
     spacing: Theme.gap
-    Label { role: Label.Small; text: qsTr("Did anything stir it up?"); Layout.fillWidth: true }
+    Label { role: Label.Small; text: qsTr("Anything that might explain it?"); Layout.fillWidth: true }
     SomeOf {
         values: Appearance.phrases.circumstances
         name: value => Appearance.phrases.circumstance(value)

@@ -38,8 +38,8 @@
         <translation>أيام الغياب</translation>
     </message>
     <message>
-        <source>No bath is planned on these days; the course moves around them.</source>
-        <translation>لا يُخطط لأي حمّام في هذه الأيام؛ وتُعدَّل الدورة حولها.</translation>
+        <source>No session is planned on these days. The course moves around them.</source>
+        <translation>لا تُخطط أي جلسة في هذه الأيام؛ وتُعدَّل الدورة حولها.</translation>
     </message>
     <message>
         <source>From</source>
@@ -72,8 +72,8 @@
 <context>
     <name>Bath</name>
     <message>
-        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>قبل الحمّام يجب أن يعرف Firstdew أين تُعالج وبأي جهاز، وإجاباتك عن أسئلة الصحة.</translation>
+        <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>قبل الجلسة يجب أن يعرف Firstdew أين تُعالج وبأي جهاز، وإجاباتك عن أسئلة الصحة.</translation>
     </message>
 </context>
 <context>
@@ -148,10 +148,49 @@
     </message>
 </context>
 <context>
+    <name>BathAsLast</name>
+    <message>
+        <source>Next: %1</source>
+        <translation>التالي: %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>تغيير</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>البالغ بجانب الطفل: %1</translation>
+    </message>
+    <message>
+        <source>True</source>
+        <translation>صحيح</translation>
+    </message>
+    <message>
+        <source>Not quite</source>
+        <translation>ليس تمامًا</translation>
+    </message>
+    <message>
+        <source>Set up, then switch on</source>
+        <translation>جهّز ثم شغّل</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>أوشكت البطاريات على النفاد. اجعل بدائل قريبة.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>متابعة</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>يكفي اليوم</translation>
+    </message>
+</context>
+<context>
     <name>BathBlocked</name>
     <message>
-        <source>No bath now</source>
-        <translation>لا حمّام الآن</translation>
+        <source>No session now</source>
+        <translation>لا جلسة الآن</translation>
     </message>
     <message>
         <source>Ask a clinician first</source>
@@ -223,6 +262,10 @@
     <message>
         <source>Go on</source>
         <translation>متابعة</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>يكفي اليوم</translation>
     </message>
 </context>
 <context>
@@ -333,7 +376,7 @@
         <translation>قبل نحو 12 ساعة</translation>
     </message>
     <message>
-        <source>In the last hours</source>
+        <source>Within a few hours</source>
         <translation>في الساعات الأخيرة</translation>
     </message>
     <message>
@@ -349,11 +392,7 @@
         <translation>اليوم</translation>
     </message>
     <message>
-        <source>Tick each line</source>
-        <translation>ضع علامة على كل سطر</translation>
-    </message>
-    <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>تحقق من علو الصوت</translation>
     </message>
     <message>
@@ -385,16 +424,28 @@
         <translation>نعم</translation>
     </message>
     <message>
-        <source>Answer all three, then tick each line.</source>
-        <translation>أجب عن الأسئلة الثلاثة، ثم ضع علامة عند كل سطر.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>البطاريات توشك على النفاد. جهّز بطاريات جديدة.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
         <translation>ارفع التيار واخفضه بجهاز التحكم عن بعد. ما دامت يداك في الماء يكفي لإيقاف الجلسة أي زر، أو لمسة في أي مكان من الشاشة بالمرفق أو الأنف. عند التبديل: المقياس عند الصفر، أخرِج يديك، جففهما، بدّل، ثم المس الشاشة. الهاتف ينتظرك. وهو لا يرى التيار: راقب المقياس بنفسك.</translation>
+    </message>
+    <message>
+        <source>All checked</source>
+        <translation>فُحص كل شيء</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 من %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>التالي</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>فحصته</translation>
     </message>
 </context>
 <context>
@@ -412,16 +463,24 @@
         <translation>إلى %1 أو أقل، ثم أدخل ما يظهره المقياس.</translation>
     </message>
     <message>
-        <source>Aim</source>
-        <translation>الهدف</translation>
-    </message>
-    <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>لم يمكن حفظ الخطوات الأخيرة بعد. الجلسة مستمرة، وستتكرر محاولة الحفظ.</translation>
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
         <translation>لا يمكن سماع Firstdew الآن. راقب الشاشة أو توقف.</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>اخفض</translation>
+    </message>
+    <message>
+        <source>Still %1</source>
+        <translation>ما زال %1</translation>
+    </message>
+    <message>
+        <source>That was a slip: go on (%1)</source>
+        <translation>كان ذلك سهوًا: تابع (%1)</translation>
     </message>
 </context>
 <context>
@@ -508,6 +567,14 @@
         <translation>من %1، %2</translation>
     </message>
     <message>
+        <source>Add a care sheet</source>
+        <translation>قراءة ورقة رعاية</translation>
+    </message>
+    <message>
+        <source>Use this care sheet</source>
+        <translation>اعتمادها</translation>
+    </message>
+    <message>
         <source>Show as a code to scan</source>
         <translation>عرض كرمز للمسح</translation>
     </message>
@@ -524,10 +591,6 @@
         <translation>تسري على: %1</translation>
     </message>
     <message>
-        <source>Add a care sheet</source>
-        <translation>إضافة ورقة علاج</translation>
-    </message>
-    <message>
         <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
         <translation>ملف من الطبيب المعالج. لا يمكن لأي ورقة علاج أن ترفع الحدود المعتادة.</translation>
     </message>
@@ -542,10 +605,6 @@
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
         <translation>أخبرني الطبيب المعالج أنه يُسمح بالمزيد من الآن فصاعدًا</translation>
-    </message>
-    <message>
-        <source>Use this care sheet</source>
-        <translation>استخدام هذه الورقة</translation>
     </message>
 </context>
 <context>
@@ -576,16 +635,16 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>Baths of this course</source>
-        <translation>حمّامات هذه الدورة</translation>
+        <source>Sessions of this course</source>
+        <translation>جلسات هذه الدورة</translation>
     </message>
     <message>
         <source>Move</source>
         <translation>نقل</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.</source>
-        <translation>تنتهي إن أمكن قبل: %1. الحمّام الفائت ينتقل تلقائيًا ويُعاد تخطيط الباقي.</translation>
+        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
+        <translation>تنتهي إن أمكن قبل: %1. الجلسة الفائتة تنتقل تلقائيًا ويُعاد تخطيط الباقي.</translation>
     </message>
     <message>
         <source>Begin anew</source>
@@ -596,20 +655,20 @@
         <translation>اختيار</translation>
     </message>
     <message>
-        <source>First bath</source>
-        <translation>أول حمّام</translation>
+        <source>First session</source>
+        <translation>أول جلسة</translation>
     </message>
     <message>
-        <source>Days on which a bath fits; none chosen means all</source>
-        <translation>أيام تناسب الحمّام؛ إن لم تختر فكلها</translation>
+        <source>Days that suit you (none = any day)</source>
+        <translation>أيام تناسبك (بلا اختيار = كل الأيام)</translation>
     </message>
     <message>
         <source>Plan the course</source>
         <translation>تخطيط الدورة</translation>
     </message>
     <message>
-        <source>Move bath %1</source>
-        <translation>نقل الحمّام %1</translation>
+        <source>Move session %1</source>
+        <translation>نقل الجلسة %1</translation>
     </message>
     <message>
         <source>New day</source>
@@ -620,7 +679,7 @@
         <translation>التخطيط لدورة علاج</translation>
     </message>
     <message>
-        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
+        <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
         <translation>أنت الآن تبقى جافًا بجلسات متفرقة. الدورة الكاملة للبداية، أو عندما يعود التعرق كاملًا.</translation>
     </message>
 </context>
@@ -631,12 +690,12 @@
         <translation>الرطوبة عبر الزمن، %1</translation>
     </message>
     <message>
-        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
-        <translation>العلامات أسفل: حمّامات. المعينات أعلى: أوزان، بالملغ في الدقيقة.</translation>
+        <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
+        <translation>العلامات أسفل: جلساتك. المعينات أعلى: أوزان، بالملغ في الدقيقة.</translation>
     </message>
     <message>
-        <source>Ticks below: baths.</source>
-        <translation>العلامات أسفل: حمّامات.</translation>
+        <source>Marks below show your sessions.</source>
+        <translation>العلامات أسفل: جلساتك.</translation>
     </message>
     <message>
         <source>No check-in in this time.</source>
@@ -658,12 +717,12 @@
         <translation>المعيّنات في الأعلى: أوزان، بالملغم في الدقيقة.</translation>
     </message>
     <message>
-        <source>Meter readings at the baths, %1</source>
-        <translation>قراءات المقياس في الحمّامات، %1</translation>
+        <source>Meter readings of the sessions, %1</source>
+        <translation>قراءات المقياس في الجلسات، %1</translation>
     </message>
     <message>
-        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
-        <translation>النقاط: أعلى قراءة مريحة في كل حمّام، بالمللي أمبير؛ والحلقات حيث كان مزعجًا أو مؤلمًا.</translation>
+        <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
+        <translation>النقاط: أعلى قراءة مريحة في كل جلسة، بالمللي أمبير؛ والحلقات حيث كان مزعجًا أو مؤلمًا.</translation>
     </message>
 </context>
 <context>
@@ -677,10 +736,6 @@
         <translation>اكتمل، %1</translation>
     </message>
     <message>
-        <source>Broken off, %1</source>
-        <translation>قُطع، %1</translation>
-    </message>
-    <message>
         <source>Comfortable at %1</source>
         <translation>مريح عند %1</translation>
     </message>
@@ -691,22 +746,6 @@
     <message>
         <source>Skin: %1</source>
         <translation>الجلد: %1</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry</source>
-        <translation>سحب هذا القيد</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry?</source>
-        <translation>أتسحب هذا القيد؟</translation>
-    </message>
-    <message>
-        <source>It no longer counts. The record keeps that it was there.</source>
-        <translation>لن يُحتسب بعد الآن. يحتفظ السجل بأنه كان موجودًا.</translation>
-    </message>
-    <message>
-        <source>Withdraw</source>
-        <translation>سحب</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -740,12 +779,47 @@
         <source>What you note of a day stands here.</source>
         <translation>هنا يظهر ما تدوّنه عن اليوم.</translation>
     </message>
+    <message>
+        <source>Stopped early, %1</source>
+        <translation>أُوقفت مبكرًا، %1</translation>
+    </message>
+    <message>
+        <source>Correct this session</source>
+        <translation>تصحيح هذه الجلسة</translation>
+    </message>
+    <message>
+        <source>Delete this entry</source>
+        <translation>حذف هذا التسجيل</translation>
+    </message>
+    <message>
+        <source>Delete this entry?</source>
+        <translation>حذف هذا التسجيل؟</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The original stays in your history.</source>
+        <translation>لن يُحسب بعد الآن. ويبقى الأصل في سجلك.</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>حذف</translation>
+    </message>
 </context>
 <context>
     <name>DaySheet</name>
     <message>
         <source>Done</source>
         <translation>تم</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheetPick</name>
+    <message>
+        <source>The month before</source>
+        <translation>الشهر السابق</translation>
+    </message>
+    <message>
+        <source>The month after</source>
+        <translation>الشهر التالي</translation>
     </message>
 </context>
 <context>
@@ -792,6 +866,10 @@
         <source>Why?</source>
         <translation>لماذا؟</translation>
     </message>
+    <message>
+        <source>I did one</source>
+        <translation>أجريت واحدة</translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -824,8 +902,8 @@
         <translation>كم يزعجك</translation>
     </message>
     <message>
-        <source>Skin after a bath</source>
-        <translation>الجلد بعد الحمّام</translation>
+        <source>Skin after a session</source>
+        <translation>الجلد بعد الجلسة</translation>
     </message>
     <message>
         <source>Weighing</source>
@@ -876,8 +954,8 @@
         <translation>كل المواضع</translation>
     </message>
     <message>
-        <source>Baths and readings</source>
-        <translation>الحمّامات والقراءات</translation>
+        <source>Sessions and readings</source>
+        <translation>الجلسات والقراءات</translation>
     </message>
     <message>
         <source>Shown</source>
@@ -898,6 +976,220 @@
     <message>
         <source>Left out: days with %1</source>
         <translation>مستثناة: أيام فيها %1</translation>
+    </message>
+    <message>
+        <source>Send to your prescriber</source>
+        <translation>أرسله إلى طبيبك</translation>
+    </message>
+</context>
+<context>
+    <name>DonePage</name>
+    <message>
+        <source>Correct this session</source>
+        <translation>تصحيح هذه الجلسة</translation>
+    </message>
+    <message>
+        <source>A session I did</source>
+        <translation>جلسة أجريتها</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>أين</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>متى</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>أمس</translation>
+    </message>
+    <message>
+        <source>Or another day</source>
+        <translation>أو يوم آخر</translation>
+    </message>
+    <message>
+        <source>To its end?</source>
+        <translation>حتى النهاية؟</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>Stopped early</source>
+        <translation>أُوقفت مبكرًا</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>كيف كان الإحساس؟</translation>
+    </message>
+    <message>
+        <source>Skin since then</source>
+        <translation>الجلد منذ ذلك الحين</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>ملاحظة (اختياري)</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>Drawings</name>
+    <message>
+        <source>A hand. The ring comes off, the watch lies beside it.</source>
+        <translation>يد يُنزع منها الخاتم، والساعة إلى جانبها.</translation>
+    </message>
+    <message>
+        <source>A hand under a magnifying glass.</source>
+        <translation>يد تحت عدسة مكبّرة.</translation>
+    </message>
+    <message>
+        <source>A foot under a magnifying glass.</source>
+        <translation>قدم تحت عدسة مكبّرة.</translation>
+    </message>
+    <message>
+        <source>One arm raised, the armpit under a magnifying glass.</source>
+        <translation>ذراع مرفوعة، والإبط تحت عدسة مكبّرة.</translation>
+    </message>
+    <message>
+        <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
+        <translation>طرف إصبع يضع طبقة رقيقة من الفازلين على الجرح، وعليه فقط.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
+        <translation>مضاد تعرق مشطوب عليه. وتحته: 24 ساعة.</translation>
+    </message>
+    <message>
+        <source>A razor, struck out. Below it: three days.</source>
+        <translation>شفرة حلاقة مشطوب عليها. وتحتها: ثلاثة أيام.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
+        <translation>يُصبّ إبريق فيه %1 مل في حوض. والماء يغطي اليد فحسب.</translation>
+    </message>
+    <message>
+        <source>Two trays are put on a wooden table.</source>
+        <translation>يوضع حوضان على طاولة خشبية.</translation>
+    </message>
+    <message>
+        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
+        <translation>شخص جالس على كرسي، وقدماه في حوضين على الأرض.</translation>
+    </message>
+    <message>
+        <source>The plate goes into the tray, and the grid over the plate.</source>
+        <translation>توضع الصفيحة في الحوض، والشبكة فوق الصفيحة.</translation>
+    </message>
+    <message>
+        <source>Two pads go into a bowl of water.</source>
+        <translation>توضع وسادتان في وعاء فيه ماء.</translation>
+    </message>
+    <message>
+        <source>A battery goes into its place, plus and minus as marked.</source>
+        <translation>توضع بطارية في مكانها، والموجب والسالب كما هو مبيّن.</translation>
+    </message>
+    <message>
+        <source>The machine is off. Two leads are plugged in.</source>
+        <translation>الجهاز مطفأ. ويوصَل سلكان.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
+        <translation>شخص يداه في حوضين. ومن يساعده واقف بجانبه، والجهاز في متناوله.</translation>
+    </message>
+    <message>
+        <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
+        <translation>يدان في حوضين. وبينهما جهاز التحكم عن بعد، في متناولهما.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine off. The meter shows zero.</source>
+        <translation>إصبع يطفئ الجهاز. والمقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine on. The light comes on, the meter shows zero.</source>
+        <translation>إصبع يشغّل الجهاز. يضيء المصباح، والمقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>The meter under a magnifying glass. It shows zero.</source>
+        <translation>المقياس تحت عدسة مكبّرة. وهو عند الصفر.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob up in small steps. The meter rises.</source>
+        <translation>أصابع تدير المقبض إلى أعلى بخطوات صغيرة. والمقياس يرتفع.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob down in small steps. The meter is at zero.</source>
+        <translation>أصابع تدير المقبض إلى أسفل بخطوات صغيرة. والمقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>A finger on the upper button of the remote. Up in small steps.</source>
+        <translation>إصبع على الزر العلوي لجهاز التحكم عن بعد. إلى أعلى بخطوات صغيرة.</translation>
+    </message>
+    <message>
+        <source>A finger on the lower button of the remote. Down in small steps.</source>
+        <translation>إصبع على الزر السفلي لجهاز التحكم عن بعد. إلى أسفل بخطوات صغيرة.</translation>
+    </message>
+    <message>
+        <source>Two hands flat in two trays, under water.</source>
+        <translation>يدان مبسوطتان في حوضين، تحت الماء.</translation>
+    </message>
+    <message>
+        <source>Two feet flat in two trays, under water.</source>
+        <translation>قدمان مبسوطتان في حوضين، تحت الماء.</translation>
+    </message>
+    <message>
+        <source>The right hand in one tray, the right foot in another.</source>
+        <translation>اليد اليمنى في حوض، والقدم اليمنى في حوض آخر.</translation>
+    </message>
+    <message>
+        <source>The left hand in one tray, the left foot in another.</source>
+        <translation>اليد اليسرى في حوض، والقدم اليسرى في حوض آخر.</translation>
+    </message>
+    <message>
+        <source>A pad under each arm, each on a lead to the machine.</source>
+        <translation>وسادة تحت كل ذراع، وكل منهما موصولة بسلك إلى الجهاز.</translation>
+    </message>
+    <message>
+        <source>Both hands come out of the trays.</source>
+        <translation>تخرج اليدان من الحوضين.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. Each lead goes to the place of the other.</source>
+        <translation>المقياس عند الصفر. ويوضع كل سلك مكان الآخر.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. A finger flips the polarity switch.</source>
+        <translation>المقياس عند الصفر. وإصبع يقلب مفتاح القطبية.</translation>
+    </message>
+    <message>
+        <source>The two pads change sides: right goes left, left goes right.</source>
+        <translation>تتبادل الوسادتان مكانيهما: اليمنى إلى اليسار، واليسرى إلى اليمين.</translation>
+    </message>
+    <message>
+        <source>The pads come off, away from both armpits.</source>
+        <translation>تُنزع الوسادتان من الإبطين.</translation>
+    </message>
+    <message>
+        <source>Two hands are dried with a towel.</source>
+        <translation>تُجفَّف يدان بمنشفة.</translation>
+    </message>
+    <message>
+        <source>Two feet are dried with a towel.</source>
+        <translation>تُجفَّف قدمان بمنشفة.</translation>
+    </message>
+    <message>
+        <source>Tray, plate and grid stand upright and drip dry.</source>
+        <translation>الحوض والصفيحة والشبكة قائمة تقطر وتجف.</translation>
     </message>
 </context>
 <context>
@@ -946,8 +1238,8 @@
         <translation>اختر كل موضع تعالجه. يمكن تغييره في «الخطة».</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>بعض الأجوبة تعني لا حمّام حتى يسمح به طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>بعض الأجوبة تعني لا جلسة حتى يسمح بها طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
@@ -985,8 +1277,8 @@
         <translation>نعم</translation>
     </message>
     <message>
-        <source>No bath until a clinician has said that it is safe for you.</source>
-        <translation>لا حمّام حتى يقول طبيب إنه آمن لك.</translation>
+        <source>No session until a clinician has said that it is safe for you.</source>
+        <translation>لا جلسة حتى يقول طبيب إنها آمنة لك.</translation>
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
@@ -1012,8 +1304,8 @@
         <translation>أسئلة صحية</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>بعض الأجوبة تعني لا حمّام حتى يسمح به طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>بعض الأجوبة تعني لا جلسة حتى يسمح بها طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
     </message>
     <message>
         <source>Not cleared: %1</source>
@@ -1043,12 +1335,12 @@
         <translation>النسخ الاحتياطي والتصدير والحذف</translation>
     </message>
     <message>
-        <source>Firstdew baths</source>
-        <translation>حمّامات Firstdew</translation>
+        <source>Firstdew sessions</source>
+        <translation>جلسات Firstdew</translation>
     </message>
     <message>
-        <source>A bath is planned</source>
-        <translation>هناك حمّام مخطط</translation>
+        <source>A session is planned</source>
+        <translation>هناك جلسة مخططة</translation>
     </message>
     <message>
         <source>Done: %1</source>
@@ -1065,6 +1357,10 @@
     <message>
         <source>Back-up</source>
         <translation>نسخة احتياطية</translation>
+    </message>
+    <message>
+        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
+        <translation>ملف واحد مشفّر (OpenPGP) فيه كل شيء. بدون كلمة السر لا يفتحه أحد، ولا أنت.</translation>
     </message>
     <message>
         <source>Passphrase</source>
@@ -1107,8 +1403,8 @@
         <translation>للسجلات الطبية، بصيغة FHIR</translation>
     </message>
     <message>
-        <source>Planned baths, for a calendar</source>
-        <translation>الحمّامات المخططة، للتقويم</translation>
+        <source>Planned sessions, for a calendar</source>
+        <translation>الجلسات المخططة، للتقويم</translation>
     </message>
     <message>
         <source>Import</source>
@@ -1163,10 +1459,6 @@
         <translation>إظهار ما أكتبه</translation>
     </message>
     <message>
-        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
-        <translation>ملف واحد مشفّر (OpenPGP) فيه كل شيء. لا يستطيع أحد فتحه من دون عبارة المرور، ولا حتى أنت.</translation>
-    </message>
-    <message>
         <source>Add as a new person</source>
         <translation>إضافة كشخص جديد</translation>
     </message>
@@ -1178,12 +1470,12 @@
 <context>
     <name>MachineForm</name>
     <message>
-        <source>What it says on the machine</source>
+        <source>Make or model</source>
         <translation>المكتوب على الجهاز</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>يجوز تركه فارغًا.</translation>
+        <source>Optional</source>
+        <translation>اختياري</translation>
     </message>
     <message>
         <source>Current it gives (see its instructions)</source>
@@ -1253,19 +1545,19 @@
         <translation>بطاريات</translation>
     </message>
     <message numerus="yes">
-        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
-            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
-            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
-            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
-            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
-            <numerusform>الحمّامات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاثة.</numerusform>
+            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
+            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
+            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
+            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
+            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
+            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Say when you put in new ones, and Firstdew counts the baths.</source>
-        <translation>قل متى وضعت بطاريات جديدة فيعدّ Firstdew الحمّامات.</translation>
+        <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
+        <translation>قل متى وضعت بطاريات جديدة فيعدّ Firstdew الجلسات.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -1291,16 +1583,16 @@
         <translation>خطط للدورة الأولى</translation>
     </message>
     <message>
-        <source>Next bath: %1</source>
-        <translation>الحمّام التالي: %1</translation>
+        <source>Next session: %1</source>
+        <translation>الجلسة التالية: %1</translation>
     </message>
     <message>
         <source>Why?</source>
         <translation>لماذا؟</translation>
     </message>
     <message>
-        <source>Start the bath</source>
-        <translation>ابدأ الحمّام</translation>
+        <source>Start now</source>
+        <translation>ابدأ الآن</translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1314,16 +1606,20 @@
         <source>See the health questions</source>
         <translation>عرض الأسئلة الصحية</translation>
     </message>
+    <message>
+        <source>I already treat</source>
+        <translation>أنا أعالج بالفعل</translation>
+    </message>
+    <message>
+        <source>I did one</source>
+        <translation>أجريت واحدة</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
     <message>
         <source>Not this time</source>
         <translation>ليس هذه المرة</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>ما الذي يمنع؟ يُحفظ الجواب في سجلك؛ ويعود النداء حين يطلبه قيد لاحق.</translation>
     </message>
     <message>
         <source>The dampness has another cause</source>
@@ -1345,6 +1641,10 @@
         <source>Something else</source>
         <translation>شيء آخر</translation>
     </message>
+    <message>
+        <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>ما الذي يمنع؟ يُحفظ الجواب في سجلك؛ ويعود النداء حين يطلبه قيد لاحق.</translation>
+    </message>
 </context>
 <context>
     <name>OutlookStrip</name>
@@ -1353,8 +1653,8 @@
         <translation>%1 اليوم، %2 بعد أسبوعين</translation>
     </message>
     <message>
-        <source>No forecast before the first bath</source>
-        <translation>لا توقّع قبل أول حمّام</translation>
+        <source>No forecast before the first session</source>
+        <translation>لا توقّع قبل أول جلسة</translation>
     </message>
     <message>
         <source>Chance of dampness by day, %1</source>
@@ -1679,16 +1979,12 @@
         <translation>الاسم الأول، أو ما تحب أن تُنادى به</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>يجوز تركه فارغًا.</translation>
+        <source>Optional</source>
+        <translation>اختياري</translation>
     </message>
     <message>
         <source>Birthday</source>
         <translation>تاريخ الميلاد</translation>
-    </message>
-    <message>
-        <source>That is no day that has been. Write it like 1990-04-23.</source>
-        <translation>ليس يومًا مضى. اكتبه هكذا 1990-04-23.</translation>
     </message>
     <message>
         <source>The adult beside the child</source>
@@ -1703,7 +1999,7 @@
         <translation>الطول بالسنتيمتر</translation>
     </message>
     <message>
-        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <source>Optional. With the weight it tells how large the treated skin is.</source>
         <translation>يمكن أن يبقى فارغًا. مع الوزن يدل على مساحة الجلد المعالَج.</translation>
     </message>
     <message>
@@ -1719,15 +2015,26 @@
         <translation>اكتب رقمًا من 2 إلى 350.</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
-        <translation>سنة-شهر-يوم، مثلًا 1990-04-23. يحدّد أي الحدود تسري؛ ومن دونه تسري حدود الأطفال.</translation>
+        <source>It decides which limits count. Without it those for children do.</source>
+        <translation>يحدد أي الحدود تسري. وبدونه تسري حدود الأطفال.</translation>
+    </message>
+</context>
+<context>
+    <name>PickRow</name>
+    <message>
+        <source>Choose</source>
+        <translation>اختر</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>Plan</name>
     <message>
-        <source>Next bath: %1</source>
-        <translation>الحمّام التالي: %1</translation>
+        <source>Next session: %1</source>
+        <translation>الجلسة التالية: %1</translation>
     </message>
     <message>
         <source>%1, done</source>
@@ -1805,14 +2112,14 @@
         <translation>غير محدد</translation>
     </message>
     <message numerus="yes">
-        <source>Batteries: about %n bath(s) left</source>
+        <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الحمّامات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
         </translation>
     </message>
     <message>
@@ -1872,7 +2179,7 @@
         <translation>فاتح</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>كالهاتف</translation>
     </message>
     <message>
@@ -2078,8 +2385,8 @@
         <translation>القيد اليومي</translation>
     </message>
     <message>
-        <source>Baths</source>
-        <translation>الحمّامات</translation>
+        <source>Sessions</source>
+        <translation>الجلسات</translation>
     </message>
     <message>
         <source>Quiet from</source>
@@ -2110,8 +2417,8 @@
         <translation>يُعد التجديد مستحقًا حين يبلغ احتمال الرطوبة</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
-        <translation>أقل: تجديد أبكر وأكثر. أعلى: حمّامات أقل وأيام رطبة أكثر. المعتاد: 20%.</translation>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
+        <translation>أقل: تجديد أبكر وأكثر. أعلى: جلسات أقل وأيام رطبة أكثر. المعتاد: 20%.</translation>
     </message>
 </context>
 <context>
@@ -2128,8 +2435,8 @@
         <translation>لم يكتمل الإعداد بعد</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>قبل أي حمّام يحتاج Firstdew إلى معرفة جهازك وإجاباتك عن أسئلة الصحة.</translation>
+        <source>Before a session, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>قبل أي جلسة يحتاج Firstdew إلى معرفة جهازك وإجاباتك عن أسئلة الصحة.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
@@ -2147,7 +2454,7 @@
         <translation>المظهر</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>كالهاتف</translation>
     </message>
     <message>
@@ -2275,20 +2582,20 @@
 <context>
     <name>SkinPage</name>
     <message>
-        <source>Skin after a bath</source>
-        <translation>الجلد بعد الحمّام</translation>
+        <source>Skin after a session</source>
+        <translation>الجلد بعد الجلسة</translation>
     </message>
     <message>
-        <source>Burns or blisters: no bath there until a clinician has looked at it.</source>
-        <translation>حروق أو فقاعات: لا حمّام هناك حتى يراها طبيب.</translation>
+        <source>Burns or blisters: no session there until a clinician has looked at it.</source>
+        <translation>حروق أو فقاعات: لا جلسة هناك حتى يراها طبيب.</translation>
     </message>
     <message>
         <source>Note</source>
         <translation>ملاحظة</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>يجوز تركه فارغًا.</translation>
+        <source>Optional</source>
+        <translation>اختياري</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2302,8 +2609,8 @@
         <translation>الصوت والنغمات</translation>
     </message>
     <message>
-        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
-        <translation>أثناء الحمّام تُعلن كل خطوة والدقائق والنهاية بالصوت، فلا يحتاج أحد إلى النظر إلى الهاتف.</translation>
+        <source>During a session each step, the minutes and the end are said aloud, so that nobody has to look at the phone.</source>
+        <translation>أثناء الجلسة تُعلن كل خطوة والدقائق والنهاية بالصوت، فلا يحتاج أحد إلى النظر إلى الهاتف.</translation>
     </message>
     <message>
         <source>What is heard</source>
@@ -2322,7 +2629,7 @@
         <translation>الصوت بالإنجليزية حاليًا.</translation>
     </message>
     <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>تحقق من علو الصوت</translation>
     </message>
     <message>
@@ -2388,7 +2695,7 @@
 <context>
     <name>StirredUp</name>
     <message>
-        <source>Did anything stir it up?</source>
+        <source>Anything that might explain it?</source>
         <translation>هل كان هناك سبب؟</translation>
     </message>
 </context>
@@ -2490,8 +2797,8 @@
         <translation>ملخص لطبيبك</translation>
     </message>
     <message>
-        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>صفحة واحدة فيها خط الرطوبة والحمّامات والتيارات والاستجابة وأسئلتك. لا يغادر شيء الهاتف قبل أن تختار وجهته.</translation>
+        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>صفحة واحدة فيها خط الرطوبة والجلسات والتيارات والاستجابة وأسئلتك. لا يغادر شيء الهاتف قبل أن تختار وجهته.</translation>
     </message>
     <message>
         <source>How far back</source>
@@ -2610,8 +2917,8 @@
         <translation>مرحبًا بك في Firstdew</translation>
     </message>
     <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير، ويخبرك متى يحين الحمّام التالي. يستغرق الإعداد دقيقتين ويمكن تركه في أي لحظة.</translation>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
+        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير. ويخبرك متى تحين الجلسة التالية.</translation>
     </message>
 </context>
 <context>
@@ -2625,11 +2932,11 @@
         <translation>كم تدوم فترات الجفاف لديك</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
-        <translation>يبيّن المنحنى كم من الفترات يدوم أكثر من عدد الأيام هذا. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأشرطة: أحدث فتراتك؛ مفرّغة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاء حمّام والجلد ما زال جافًا أو ما زالت الفترة مستمرة.</translation>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
+        <translation>يبيّن المنحنى كم من الفترات يدوم أكثر من عدد الأيام هذا. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأشرطة: أحدث فتراتك؛ مفرّغة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاءت جلسة والجلد ما زال جافًا أو ما زالت الفترة مستمرة.</translation>
     </message>
     <message numerus="yes">
-        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
             <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
             <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
@@ -2640,8 +2947,8 @@
         </translation>
     </message>
     <message>
-        <source>Still going on, or ended by a bath while dry: %1.</source>
-        <translation>ما زال مستمرًا أو انتهى بحمّام والجلد جاف: %1.</translation>
+        <source>Still going on, or topped up while dry: %1.</source>
+        <translation>ما زال مستمرًا أو انتهى بجلسة والجلد جاف: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2667,8 +2974,8 @@
         <translation>اليوم</translation>
     </message>
     <message>
-        <source>Bath</source>
-        <translation>الحمّام</translation>
+        <source>Session</source>
+        <translation>الجلسة</translation>
     </message>
     <message>
         <source>Diary</source>
@@ -2731,16 +3038,16 @@
         <translation>تيار نبضي</translation>
     </message>
     <message>
-        <source>Hand bath</source>
-        <translation>حمّام اليدين</translation>
+        <source>Hand session</source>
+        <translation>جلسة اليدين</translation>
     </message>
     <message>
-        <source>Foot bath</source>
-        <translation>حمّام القدمين</translation>
+        <source>Foot session</source>
+        <translation>جلسة القدمين</translation>
     </message>
     <message>
-        <source>Hand and foot bath</source>
-        <translation>حمّام يد وقدم</translation>
+        <source>Hand and foot session</source>
+        <translation>جلسة يد وقدم</translation>
     </message>
     <message>
         <source>Pad session</source>
@@ -2819,8 +3126,8 @@
         <translation>مؤلم</translation>
     </message>
     <message>
-        <source>Seven baths in four weeks</source>
-        <translation>سبعة حمّامات في أربعة أسابيع</translation>
+        <source>Seven sessions in four weeks</source>
+        <translation>سبع جلسات في أربعة أسابيع</translation>
     </message>
     <message>
         <source>Three a week for four weeks</source>
@@ -2967,20 +3274,20 @@
         <translation>تحدث مع طبيبك</translation>
     </message>
     <message>
-        <source>No bath for now</source>
-        <translation>لا حمّام حاليًا</translation>
+        <source>No session for now</source>
+        <translation>لا جلسة حاليًا</translation>
     </message>
     <message>
         <source>No first course has been set up yet.</source>
         <translation>لم تُعدّ دورة أولى بعد.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for today.</source>
-        <translation>الحمّام %1 من %2 في الدورة الأولى مخطط اليوم.</translation>
+        <source>Session %1 of %2 of the first course is planned for today.</source>
+        <translation>الجلسة %1 من %2 في الدورة الأولى مخططة اليوم.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for %3.</source>
-        <translation>الحمّام %1 من %2 في الدورة الأولى مخطط: %3.</translation>
+        <source>Session %1 of %2 of the first course is planned for %3.</source>
+        <translation>الجلسة %1 من %2 في الدورة الأولى مخططة: %3.</translation>
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
@@ -2998,19 +3305,19 @@
         <translation>لم تعد الدورة تتسع لوقتها.</translation>
     </message>
     <message numerus="yes">
-        <source>All %n bath(s) of the course are done.</source>
+        <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل حمّامات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Today&apos;s bath is done.</source>
-        <translation>تم حمّام اليوم.</translation>
+        <source>Today&apos;s session is done.</source>
+        <translation>تمت جلسة اليوم.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -3036,8 +3343,8 @@
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
-        <translation>أجبت بنعم عن: %1. لا حمّام حتى يسمح به طبيب.</translation>
+        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
+        <translation>أجبت بنعم عن: %1. لا جلسة حتى يسمح بها طبيب.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
@@ -3087,7 +3394,7 @@
         <translation>أجّلته إلى: %1.</translation>
     </message>
     <message>
-        <source>You chose not to top up this time.</source>
+        <source>Skipped this time.</source>
         <translation>اخترت ألا تجدّد هذه المرة.</translation>
     </message>
     <message>
@@ -3190,8 +3497,8 @@
         <translation>الإبطان يُعالجان بالتيار النبضي فقط</translation>
     </message>
     <message>
-        <source>Treated now, one or two baths are usually enough.</source>
-        <translation>إذا عولج الآن فيكفي عادةً حمّام أو حمّامان.</translation>
+        <source>Treated now, one or two sessions are usually enough.</source>
+        <translation>إذا عولج الآن فتكفي عادةً جلسة أو جلستان.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
@@ -3210,7 +3517,7 @@
         <translation>تعرق كامل أثناء الراحة، دُوّن: %1. يحتاج عادةً إلى دورة جديدة.</translation>
     </message>
     <message>
-        <source>The chance of dampness reaches %2 by %1.</source>
+        <source>You may start to get clammy from %1 (chance %2).</source>
         <translation>يبلغ احتمال الرطوبة %2 (%1).</translation>
     </message>
     <message>
@@ -3218,8 +3525,8 @@
         <translation>جاف أم رطب اليوم؟</translation>
     </message>
     <message>
-        <source>%1: bath today</source>
-        <translation>%1: حمّام اليوم</translation>
+        <source>%1: session today</source>
+        <translation>%1: جلسة اليوم</translation>
     </message>
     <message>
         <source>%1: a top-up is due</source>
@@ -3266,16 +3573,16 @@
         <translation>قبل أن تعود الرطوبة.</translation>
     </message>
     <message>
-        <source>The day after a bath: any redness, blister or burn?</source>
-        <translation>في اليوم التالي للحمّام: هل من احمرار أو فقاعة أو حرق؟</translation>
+        <source>The day after a session: any redness, blister or burn?</source>
+        <translation>في اليوم التالي للجلسة: هل من احمرار أو فقاعة أو حرق؟</translation>
     </message>
     <message>
-        <source>The set in the machine lasts about one more bath.</source>
-        <translation>تكفي بطاريات الجهاز لنحو حمّام واحد آخر.</translation>
+        <source>The set in the machine lasts about one more session.</source>
+        <translation>تكفي بطاريات الجهاز لنحو جلسة واحدة أخرى.</translation>
     </message>
     <message>
-        <source>Before the next bath, as every four weeks.</source>
-        <translation>قبل الحمّام القادم، كما في كل أربعة أسابيع.</translation>
+        <source>Before the next session, as every four weeks.</source>
+        <translation>قبل الجلسة القادمة، كما في كل أربعة أسابيع.</translation>
     </message>
     <message>
         <source>One question, four answers.</source>
@@ -3342,7 +3649,7 @@
         <translation>أطفئ الجهاز ثم أخرج. جفف الجلد والأدوات.</translation>
     </message>
     <message>
-        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
         <translation>نال هذا الجلد جلسته اليوم. دعه يرتاح؛ الجلسة التالية غدًا على الأقرب.</translation>
     </message>
     <message>
@@ -3374,8 +3681,8 @@
         <translation>لا تتجاوز الحدود أبدًا. قد تشعر بوخز، ولا يجوز أن تتألم. إذا آلمك فاخفض التيار وتوقف.</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>لا حمّام ما دام أحد الأسئلة الصحية يمنعه.</translation>
+        <source>Don&apos;t treat if any health question tells you to stop.</source>
+        <translation>لا جلسة ما دام أحد الأسئلة الصحية يمنعها.</translation>
     </message>
     <message>
         <source>Children only with medical advice and an adult beside them.</source>
@@ -3394,8 +3701,8 @@
         <translation>التذكيرات</translation>
     </message>
     <message>
-        <source>Running bath</source>
-        <translation>حمّام جارٍ</translation>
+        <source>Running session</source>
+        <translation>جلسة جارية</translation>
     </message>
     <message>
         <source>May come late: this phone does not let them come to the minute.</source>
@@ -3863,6 +4170,74 @@
         <translation>راقب جلدك فوق %1.</translation>
     </message>
     <message>
+        <source>Your first three sessions here go step by step.</source>
+        <translation>أول ثلاث جلسات لك هنا تسير خطوة بخطوة.</translation>
+    </message>
+    <message>
+        <source>It has been four weeks or more. Let&apos;s go step by step.</source>
+        <translation>مضت أربعة أسابيع أو أكثر. لنسِر خطوة بخطوة.</translation>
+    </message>
+    <message>
+        <source>Last time something was not right. Let&apos;s go step by step.</source>
+        <translation>في المرة الماضية لم يكن شيء ما على ما يرام. لنسِر خطوة بخطوة.</translation>
+    </message>
+    <message>
+        <source>Your machine has changed. Let&apos;s go step by step.</source>
+        <translation>تغيّر جهازك. لنسِر خطوة بخطوة.</translation>
+    </message>
+    <message>
+        <source>Your first session with both hands in goes step by step.</source>
+        <translation>أول جلسة لك وكلتا يديك في الماء تسير خطوة بخطوة.</translation>
+    </message>
+    <message>
+        <source>Aim %1</source>
+        <translation>الهدف %1</translation>
+    </message>
+    <message>
+        <source>Nothing about my health has changed</source>
+        <translation>لم يتغير شيء في صحتي</translation>
+    </message>
+    <message>
+        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
+        <translation>جلدي هناك سليم: لا جرح ولا احمرار جديد ولا فقاعة ولا حرق</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current: begin</source>
+        <translation>يعمل، على الصفر، تيار مستمر: ابدأ</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on: begin</source>
+        <translation>يعمل، على الصفر، ضوء النبضي مضاء: ابدأ</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>افحص</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>ارفع</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>اثبت</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>اخفض</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <translation>بدّل</translation>
+    </message>
+    <message>
+        <source>Turn down to %1</source>
+        <translation>اخفض إلى %1</translation>
+    </message>
+    <message>
+        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
+        <translation>عند تشغيل قارئ الشاشة لا توقف اللمسة في أي مكان الجلسة. اطلب من أحد البقاء بجانبك، أو استخدم دواسة أو مفتاحًا.</translation>
+    </message>
+    <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
         <translation>عبارة المرور هذه قصيرة جدًا. اختر عبارة من ثمانية أحرف على الأقل.</translation>
     </message>
@@ -3942,10 +4317,6 @@
         <source>a coil</source>
         <translation>لولب</translation>
     </message>
-    <message>
-        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
-        <translation>عند تشغيل قارئ الشاشة لا توقف اللمسة في أي مكان الجلسة. اطلب من أحد البقاء بجانبك، أو استخدم دواسة أو مفتاحًا.</translation>
-    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -3972,8 +4343,8 @@
         <translation>اليوم، اليوم %1</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>الأيام منذ الحمّام</translation>
+        <source>Days since the session</source>
+        <translation>الأيام منذ الجلسة</translation>
     </message>
 </context>
 <context>

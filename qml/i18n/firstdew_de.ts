@@ -38,8 +38,8 @@
         <translation>Abwesend</translation>
     </message>
     <message>
-        <source>No bath is planned on these days; the course moves around them.</source>
-        <translation>An diesen Tagen wird kein Bad geplant; die Kur weicht aus.</translation>
+        <source>No session is planned on these days. The course moves around them.</source>
+        <translation>An diesen Tagen wird keine Sitzung geplant; die Kur weicht aus.</translation>
     </message>
     <message>
         <source>From</source>
@@ -72,8 +72,8 @@
 <context>
     <name>Bath</name>
     <message>
-        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>Vor einem Bad muss Firstdew wissen, wo und mit welcher Maschine Sie behandeln, und Ihre Antworten auf die Gesundheitsfragen.</translation>
+        <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>Vor einer Sitzung muss Firstdew wissen, wo und mit welcher Maschine Sie behandeln, und Ihre Antworten auf die Gesundheitsfragen.</translation>
     </message>
 </context>
 <context>
@@ -148,10 +148,49 @@
     </message>
 </context>
 <context>
+    <name>BathAsLast</name>
+    <message>
+        <source>Next: %1</source>
+        <translation>Jetzt: %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Erwachsene Person beim Kind: %1</translation>
+    </message>
+    <message>
+        <source>True</source>
+        <translation>Stimmt</translation>
+    </message>
+    <message>
+        <source>Not quite</source>
+        <translation>Nicht ganz</translation>
+    </message>
+    <message>
+        <source>Set up, then switch on</source>
+        <translation>Aufbauen, dann einschalten</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>Die Batterien sind fast leer. Halten Sie neue bereit.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Genug für heute</translation>
+    </message>
+</context>
+<context>
     <name>BathBlocked</name>
     <message>
-        <source>No bath now</source>
-        <translation>Jetzt kein Bad</translation>
+        <source>No session now</source>
+        <translation>Jetzt keine Sitzung</translation>
     </message>
     <message>
         <source>Ask a clinician first</source>
@@ -223,6 +262,10 @@
     <message>
         <source>Go on</source>
         <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Genug für heute</translation>
     </message>
 </context>
 <context>
@@ -333,7 +376,7 @@
         <translation>Vor etwa 12 Stunden</translation>
     </message>
     <message>
-        <source>In the last hours</source>
+        <source>Within a few hours</source>
         <translation>In den letzten Stunden</translation>
     </message>
     <message>
@@ -349,11 +392,7 @@
         <translation>Heute</translation>
     </message>
     <message>
-        <source>Tick each line</source>
-        <translation>Jede Zeile abhaken</translation>
-    </message>
-    <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>Lautstärke prüfen</translation>
     </message>
     <message>
@@ -385,16 +424,28 @@
         <translation>Ja</translation>
     </message>
     <message>
-        <source>Answer all three, then tick each line.</source>
-        <translation>Alle drei beantworten, dann jede Zeile abhaken.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>Die Batterien sind bald leer. Neue bereitlegen.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
         <translation>Sie regeln mit der Fernbedienung hoch und herunter. Solange Ihre Hände im Wasser sind, heißt jede Taste und jedes Tippen auf den Bildschirm, mit Ellbogen oder Nase: Stopp. Zum Umpolen: Anzeige auf null, Hände heraus, abtrocknen, umpolen, tippen. Das Telefon wartet. Es sieht den Strom nicht: Achten Sie selbst auf die Anzeige.</translation>
+    </message>
+    <message>
+        <source>All checked</source>
+        <translation>Alles geprüft</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Geprüft</translation>
     </message>
 </context>
 <context>
@@ -412,16 +463,24 @@
         <translation>Auf %1 oder weniger. Dann eingeben, was die Anzeige zeigt.</translation>
     </message>
     <message>
-        <source>Aim</source>
-        <translation>Ziel</translation>
-    </message>
-    <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>Die letzten Schritte ließen sich noch nicht speichern. Die Sitzung geht weiter; es wird noch einmal versucht.</translation>
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
         <translation>Firstdew ist gerade nicht zu hören. Achten Sie auf den Bildschirm oder hören Sie auf.</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Runter</translation>
+    </message>
+    <message>
+        <source>Still %1</source>
+        <translation>Immer noch %1</translation>
+    </message>
+    <message>
+        <source>That was a slip: go on (%1)</source>
+        <translation>Das war ein Versehen: weiter (%1)</translation>
     </message>
 </context>
 <context>
@@ -508,6 +567,14 @@
         <translation>Von %1, %2</translation>
     </message>
     <message>
+        <source>Add a care sheet</source>
+        <translation>Behandlungsblatt hinzufügen</translation>
+    </message>
+    <message>
+        <source>Use this care sheet</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
         <source>Show as a code to scan</source>
         <translation>Als Code zum Einlesen zeigen</translation>
     </message>
@@ -524,10 +591,6 @@
         <translation>Gilt für: %1</translation>
     </message>
     <message>
-        <source>Add a care sheet</source>
-        <translation>Behandlungsblatt hinzufügen</translation>
-    </message>
-    <message>
         <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
         <translation>Eine Datei von Ihrer Praxis. Kein Blatt kann die üblichen Grenzen anheben.</translation>
     </message>
@@ -542,10 +605,6 @@
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
         <translation>Meine Praxis hat mir gesagt, dass ab jetzt mehr erlaubt ist</translation>
-    </message>
-    <message>
-        <source>Use this care sheet</source>
-        <translation>Dieses Blatt verwenden</translation>
     </message>
 </context>
 <context>
@@ -576,16 +635,16 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>Baths of this course</source>
-        <translation>Bäder dieser Kur</translation>
+        <source>Sessions of this course</source>
+        <translation>Sitzungen dieser Kur</translation>
     </message>
     <message>
         <source>Move</source>
         <translation>Verschieben</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.</source>
-        <translation>Endet möglichst bis %1. Ein versäumtes Bad rückt von selbst weiter; der Rest wird neu geplant.</translation>
+        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
+        <translation>Endet möglichst bis %1. Eine versäumte Sitzung rückt von selbst weiter; der Rest wird neu geplant.</translation>
     </message>
     <message>
         <source>Begin anew</source>
@@ -596,20 +655,20 @@
         <translation>Wählen</translation>
     </message>
     <message>
-        <source>First bath</source>
-        <translation>Erstes Bad</translation>
+        <source>First session</source>
+        <translation>Erste Sitzung</translation>
     </message>
     <message>
-        <source>Days on which a bath fits; none chosen means all</source>
-        <translation>Tage, an denen ein Bad passt; keiner gewählt heißt alle</translation>
+        <source>Days that suit you (none = any day)</source>
+        <translation>Tage, die Ihnen passen (keiner = alle)</translation>
     </message>
     <message>
         <source>Plan the course</source>
         <translation>Kur planen</translation>
     </message>
     <message>
-        <source>Move bath %1</source>
-        <translation>Bad %1 verschieben</translation>
+        <source>Move session %1</source>
+        <translation>Sitzung %1 verschieben</translation>
     </message>
     <message>
         <source>New day</source>
@@ -620,8 +679,8 @@
         <translation>Eine Kur planen</translation>
     </message>
     <message>
-        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
-        <translation>Einzelne Bäder halten Sie jetzt trocken. Eine ganze Kur ist für den Anfang da, oder wenn das volle Schwitzen zurück ist.</translation>
+        <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
+        <translation>Einzelne Sitzungen halten Sie jetzt trocken. Eine ganze Kur ist für den Anfang da, oder wenn das volle Schwitzen zurück ist.</translation>
     </message>
 </context>
 <context>
@@ -631,12 +690,12 @@
         <translation>Feuchte im Verlauf, %1</translation>
     </message>
     <message>
-        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
-        <translation>Striche unten: Bäder. Rauten oben: Wägungen, in mg je Minute.</translation>
+        <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
+        <translation>Striche unten: Ihre Sitzungen. Rauten oben: Wägungen, in mg je Minute.</translation>
     </message>
     <message>
-        <source>Ticks below: baths.</source>
-        <translation>Striche unten: Bäder.</translation>
+        <source>Marks below show your sessions.</source>
+        <translation>Striche unten: Ihre Sitzungen.</translation>
     </message>
     <message>
         <source>No check-in in this time.</source>
@@ -654,12 +713,12 @@
         <translation>Rauten oben: Wägungen, in mg je Minute.</translation>
     </message>
     <message>
-        <source>Meter readings at the baths, %1</source>
-        <translation>Messwerte bei den Bädern, %1</translation>
+        <source>Meter readings of the sessions, %1</source>
+        <translation>Messwerte bei den Sitzungen, %1</translation>
     </message>
     <message>
-        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
-        <translation>Punkte: höchster angenehmer Messwert jedes Bads, in mA; Ringe, wo es unangenehm oder schmerzhaft war.</translation>
+        <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
+        <translation>Punkte: höchster angenehmer Messwert jeder Sitzung, in mA; Ringe, wo es unangenehm oder schmerzhaft war.</translation>
     </message>
 </context>
 <context>
@@ -673,10 +732,6 @@
         <translation>Beendet, %1</translation>
     </message>
     <message>
-        <source>Broken off, %1</source>
-        <translation>Abgebrochen, %1</translation>
-    </message>
-    <message>
         <source>Comfortable at %1</source>
         <translation>Angenehm bei %1</translation>
     </message>
@@ -687,22 +742,6 @@
     <message>
         <source>Skin: %1</source>
         <translation>Haut: %1</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry</source>
-        <translation>Eintrag zurückziehen</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry?</source>
-        <translation>Eintrag zurückziehen?</translation>
-    </message>
-    <message>
-        <source>It no longer counts. The record keeps that it was there.</source>
-        <translation>Er zählt nicht mehr. Die Aufzeichnung behält, dass es ihn gab.</translation>
-    </message>
-    <message>
-        <source>Withdraw</source>
-        <translation>Zurückziehen</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -736,12 +775,47 @@
         <source>What you note of a day stands here.</source>
         <translation>Hier steht, was Sie zu einem Tag notieren.</translation>
     </message>
+    <message>
+        <source>Stopped early, %1</source>
+        <translation>Vorzeitig beendet, %1</translation>
+    </message>
+    <message>
+        <source>Correct this session</source>
+        <translation>Diese Sitzung berichtigen</translation>
+    </message>
+    <message>
+        <source>Delete this entry</source>
+        <translation>Diesen Eintrag löschen</translation>
+    </message>
+    <message>
+        <source>Delete this entry?</source>
+        <translation>Diesen Eintrag löschen?</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The original stays in your history.</source>
+        <translation>Er zählt nicht mehr. Das Original bleibt in Ihrem Verlauf.</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
 </context>
 <context>
     <name>DaySheet</name>
     <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheetPick</name>
+    <message>
+        <source>The month before</source>
+        <translation>Der Monat davor</translation>
+    </message>
+    <message>
+        <source>The month after</source>
+        <translation>Der Monat danach</translation>
     </message>
 </context>
 <context>
@@ -788,6 +862,10 @@
         <source>Why?</source>
         <translation>Warum?</translation>
     </message>
+    <message>
+        <source>I did one</source>
+        <translation>Schon gemacht</translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -820,8 +898,8 @@
         <translation>Wie sehr es Sie stört</translation>
     </message>
     <message>
-        <source>Skin after a bath</source>
-        <translation>Haut nach dem Bad</translation>
+        <source>Skin after a session</source>
+        <translation>Haut nach der Sitzung</translation>
     </message>
     <message>
         <source>Weighing</source>
@@ -872,8 +950,8 @@
         <translation>Überall</translation>
     </message>
     <message>
-        <source>Baths and readings</source>
-        <translation>Bäder und Messwerte</translation>
+        <source>Sessions and readings</source>
+        <translation>Sitzungen und Messwerte</translation>
     </message>
     <message>
         <source>Shown</source>
@@ -894,6 +972,220 @@
     <message>
         <source>Left out: days with %1</source>
         <translation>Ausgelassen: Tage mit %1</translation>
+    </message>
+    <message>
+        <source>Send to your prescriber</source>
+        <translation>An Ihre Praxis schicken</translation>
+    </message>
+</context>
+<context>
+    <name>DonePage</name>
+    <message>
+        <source>Correct this session</source>
+        <translation>Diese Sitzung berichtigen</translation>
+    </message>
+    <message>
+        <source>A session I did</source>
+        <translation>Eine Sitzung, die ich gemacht habe</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>Gestern</translation>
+    </message>
+    <message>
+        <source>Or another day</source>
+        <translation>Oder ein anderer Tag</translation>
+    </message>
+    <message>
+        <source>To its end?</source>
+        <translation>Bis zum Ende?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>Stopped early</source>
+        <translation>Vorzeitig beendet</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>Wie hat es sich angefühlt?</translation>
+    </message>
+    <message>
+        <source>Skin since then</source>
+        <translation>Haut seither</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>Notiz (freiwillig)</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>Drawings</name>
+    <message>
+        <source>A hand. The ring comes off, the watch lies beside it.</source>
+        <translation>Eine Hand. Der Ring wird abgezogen, die Uhr liegt daneben.</translation>
+    </message>
+    <message>
+        <source>A hand under a magnifying glass.</source>
+        <translation>Eine Hand unter einer Lupe.</translation>
+    </message>
+    <message>
+        <source>A foot under a magnifying glass.</source>
+        <translation>Ein Fuß unter einer Lupe.</translation>
+    </message>
+    <message>
+        <source>One arm raised, the armpit under a magnifying glass.</source>
+        <translation>Ein Arm gehoben, die Achsel unter einer Lupe.</translation>
+    </message>
+    <message>
+        <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
+        <translation>Eine Fingerspitze trägt eine dünne Schicht Vaseline auf einen Schnitt auf, und nur dort.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
+        <translation>Ein Antitranspirant, durchgestrichen. Darunter: 24 Stunden.</translation>
+    </message>
+    <message>
+        <source>A razor, struck out. Below it: three days.</source>
+        <translation>Ein Rasierer, durchgestrichen. Darunter: drei Tage.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
+        <translation>Ein Krug mit %1 ml wird in eine Schale gegossen. Das Wasser bedeckt die Hand gerade.</translation>
+    </message>
+    <message>
+        <source>Two trays are put on a wooden table.</source>
+        <translation>Zwei Schalen werden auf einen Holztisch gestellt.</translation>
+    </message>
+    <message>
+        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
+        <translation>Jemand sitzt auf einem Stuhl, die Füße in Schalen auf dem Boden.</translation>
+    </message>
+    <message>
+        <source>The plate goes into the tray, and the grid over the plate.</source>
+        <translation>Die Platte kommt in die Schale, das Gitter über die Platte.</translation>
+    </message>
+    <message>
+        <source>Two pads go into a bowl of water.</source>
+        <translation>Zwei Kissen kommen in eine Schüssel mit Wasser.</translation>
+    </message>
+    <message>
+        <source>A battery goes into its place, plus and minus as marked.</source>
+        <translation>Eine Batterie kommt in ihr Fach, Plus und Minus wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The machine is off. Two leads are plugged in.</source>
+        <translation>Das Gerät ist aus. Zwei Kabel werden eingesteckt.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
+        <translation>Jemand hat beide Hände in Schalen. Wer hilft, steht daneben, das Gerät in Reichweite.</translation>
+    </message>
+    <message>
+        <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
+        <translation>Zwei Hände in zwei Schalen. Dazwischen liegt die Fernbedienung, in ihrer Reichweite.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine off. The meter shows zero.</source>
+        <translation>Ein Finger schaltet das Gerät aus. Die Anzeige steht auf null.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine on. The light comes on, the meter shows zero.</source>
+        <translation>Ein Finger schaltet das Gerät ein. Das Licht geht an, die Anzeige steht auf null.</translation>
+    </message>
+    <message>
+        <source>The meter under a magnifying glass. It shows zero.</source>
+        <translation>Die Anzeige unter einer Lupe. Sie steht auf null.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob up in small steps. The meter rises.</source>
+        <translation>Finger drehen den Regler in kleinen Schritten hoch. Die Anzeige steigt.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob down in small steps. The meter is at zero.</source>
+        <translation>Finger drehen den Regler in kleinen Schritten herunter. Die Anzeige steht auf null.</translation>
+    </message>
+    <message>
+        <source>A finger on the upper button of the remote. Up in small steps.</source>
+        <translation>Ein Finger auf der oberen Taste der Fernbedienung. In kleinen Schritten hoch.</translation>
+    </message>
+    <message>
+        <source>A finger on the lower button of the remote. Down in small steps.</source>
+        <translation>Ein Finger auf der unteren Taste der Fernbedienung. In kleinen Schritten herunter.</translation>
+    </message>
+    <message>
+        <source>Two hands flat in two trays, under water.</source>
+        <translation>Zwei Hände flach in zwei Schalen, unter Wasser.</translation>
+    </message>
+    <message>
+        <source>Two feet flat in two trays, under water.</source>
+        <translation>Zwei Füße flach in zwei Schalen, unter Wasser.</translation>
+    </message>
+    <message>
+        <source>The right hand in one tray, the right foot in another.</source>
+        <translation>Die rechte Hand in einer Schale, der rechte Fuß in einer anderen.</translation>
+    </message>
+    <message>
+        <source>The left hand in one tray, the left foot in another.</source>
+        <translation>Die linke Hand in einer Schale, der linke Fuß in einer anderen.</translation>
+    </message>
+    <message>
+        <source>A pad under each arm, each on a lead to the machine.</source>
+        <translation>Ein Kissen unter jedem Arm, jedes mit einem Kabel am Gerät.</translation>
+    </message>
+    <message>
+        <source>Both hands come out of the trays.</source>
+        <translation>Beide Hände kommen aus den Schalen.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. Each lead goes to the place of the other.</source>
+        <translation>Die Anzeige steht auf null. Jedes Kabel kommt an den Platz des anderen.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. A finger flips the polarity switch.</source>
+        <translation>Die Anzeige steht auf null. Ein Finger legt den Polschalter um.</translation>
+    </message>
+    <message>
+        <source>The two pads change sides: right goes left, left goes right.</source>
+        <translation>Die beiden Kissen tauschen die Seiten: rechts nach links, links nach rechts.</translation>
+    </message>
+    <message>
+        <source>The pads come off, away from both armpits.</source>
+        <translation>Die Kissen werden abgenommen, weg von beiden Achseln.</translation>
+    </message>
+    <message>
+        <source>Two hands are dried with a towel.</source>
+        <translation>Zwei Hände werden mit einem Handtuch abgetrocknet.</translation>
+    </message>
+    <message>
+        <source>Two feet are dried with a towel.</source>
+        <translation>Zwei Füße werden mit einem Handtuch abgetrocknet.</translation>
+    </message>
+    <message>
+        <source>Tray, plate and grid stand upright and drip dry.</source>
+        <translation>Schale, Platte und Gitter stehen aufrecht und trocknen ab.</translation>
     </message>
 </context>
 <context>
@@ -942,8 +1234,8 @@
         <translation>Wählen Sie jede Stelle, die Sie behandeln. Unter Plan lässt es sich ändern.</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Manche Antworten bedeuten: kein Bad, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Manche Antworten bedeuten: keine Sitzung, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
@@ -981,8 +1273,8 @@
         <translation>Ja</translation>
     </message>
     <message>
-        <source>No bath until a clinician has said that it is safe for you.</source>
-        <translation>Kein Bad, bis es ärztlich für unbedenklich erklärt ist.</translation>
+        <source>No session until a clinician has said that it is safe for you.</source>
+        <translation>Keine Sitzung, bis es ärztlich für unbedenklich erklärt ist.</translation>
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
@@ -1008,8 +1300,8 @@
         <translation>Gesundheitsfragen</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Manche Antworten bedeuten: kein Bad, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Manche Antworten bedeuten: keine Sitzung, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
     </message>
     <message>
         <source>Not cleared: %1</source>
@@ -1039,12 +1331,12 @@
         <translation>Sichern, ausgeben und löschen</translation>
     </message>
     <message>
-        <source>Firstdew baths</source>
-        <translation>Firstdew-Bäder</translation>
+        <source>Firstdew sessions</source>
+        <translation>Firstdew-Sitzungen</translation>
     </message>
     <message>
-        <source>A bath is planned</source>
-        <translation>Ein Bad ist geplant</translation>
+        <source>A session is planned</source>
+        <translation>Eine Sitzung ist geplant</translation>
     </message>
     <message>
         <source>Done: %1</source>
@@ -1061,6 +1353,10 @@
     <message>
         <source>Back-up</source>
         <translation>Sicherung</translation>
+    </message>
+    <message>
+        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
+        <translation>Eine verschlüsselte Datei (OpenPGP) mit allem. Ohne das Kennwort kann niemand sie öffnen, auch Sie nicht.</translation>
     </message>
     <message>
         <source>Passphrase</source>
@@ -1103,8 +1399,8 @@
         <translation>Für Krankenakten, als FHIR</translation>
     </message>
     <message>
-        <source>Planned baths, for a calendar</source>
-        <translation>Geplante Bäder, für einen Kalender</translation>
+        <source>Planned sessions, for a calendar</source>
+        <translation>Geplante Sitzungen, für einen Kalender</translation>
     </message>
     <message>
         <source>Import</source>
@@ -1159,10 +1455,6 @@
         <translation>Zeigen, was ich schreibe</translation>
     </message>
     <message>
-        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
-        <translation>Eine verschlüsselte Datei (OpenPGP) mit allem. Ohne die Passphrase kann niemand sie öffnen – auch Sie nicht.</translation>
-    </message>
-    <message>
         <source>Add as a new person</source>
         <translation>Als neue Person hinzufügen</translation>
     </message>
@@ -1174,12 +1466,12 @@
 <context>
     <name>MachineForm</name>
     <message>
-        <source>What it says on the machine</source>
+        <source>Make or model</source>
         <translation>Was auf dem Gerät steht</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Darf leer bleiben.</translation>
+        <source>Optional</source>
+        <translation>Freiwillig</translation>
     </message>
     <message>
         <source>Current it gives (see its instructions)</source>
@@ -1249,15 +1541,15 @@
         <translation>Batterien</translation>
     </message>
     <message numerus="yes">
-        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>Noch etwa %n Bad. Vier Alkalizellen reichen für etwa drei.</numerusform>
-            <numerusform>Noch etwa %n Bäder. Vier Alkalizellen reichen für etwa drei.</numerusform>
+            <numerusform>Noch etwa %n Sitzung. Vier Alkalizellen reichen für etwa drei.</numerusform>
+            <numerusform>Noch etwa %n Sitzungen. Vier Alkalizellen reichen für etwa drei.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Say when you put in new ones, and Firstdew counts the baths.</source>
-        <translation>Sagen Sie, wann Sie neue einlegen, dann zählt Firstdew die Bäder.</translation>
+        <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
+        <translation>Sagen Sie, wann Sie neue einlegen, dann zählt Firstdew die Sitzungen.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -1283,16 +1575,16 @@
         <translation>Die erste Kur planen</translation>
     </message>
     <message>
-        <source>Next bath: %1</source>
-        <translation>Nächstes Bad: %1</translation>
+        <source>Next session: %1</source>
+        <translation>Nächste Sitzung: %1</translation>
     </message>
     <message>
         <source>Why?</source>
         <translation>Warum?</translation>
     </message>
     <message>
-        <source>Start the bath</source>
-        <translation>Bad beginnen</translation>
+        <source>Start now</source>
+        <translation>Jetzt beginnen</translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1306,16 +1598,20 @@
         <source>See the health questions</source>
         <translation>Gesundheitsfragen ansehen</translation>
     </message>
+    <message>
+        <source>I already treat</source>
+        <translation>Ich behandle schon</translation>
+    </message>
+    <message>
+        <source>I did one</source>
+        <translation>Schon gemacht</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
     <message>
         <source>Not this time</source>
         <translation>Diesmal nicht</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>Was spricht dagegen? Die Antwort wird aufgezeichnet; der Hinweis kommt wieder, wenn ein späterer Eintrag es verlangt.</translation>
     </message>
     <message>
         <source>The dampness has another cause</source>
@@ -1337,6 +1633,10 @@
         <source>Something else</source>
         <translation>Etwas anderes</translation>
     </message>
+    <message>
+        <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>Was spricht dagegen? Die Antwort wird aufgezeichnet; der Hinweis kommt wieder, wenn ein späterer Eintrag es verlangt.</translation>
+    </message>
 </context>
 <context>
     <name>OutlookStrip</name>
@@ -1345,8 +1645,8 @@
         <translation>%1 heute, %2 in zwei Wochen</translation>
     </message>
     <message>
-        <source>No forecast before the first bath</source>
-        <translation>Keine Vorhersage vor dem ersten Bad</translation>
+        <source>No forecast before the first session</source>
+        <translation>Keine Vorhersage vor der ersten Sitzung</translation>
     </message>
     <message>
         <source>Chance of dampness by day, %1</source>
@@ -1651,16 +1951,12 @@
         <translation>Vorname, oder wie Sie heißen möchten</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Darf leer bleiben.</translation>
+        <source>Optional</source>
+        <translation>Freiwillig</translation>
     </message>
     <message>
         <source>Birthday</source>
         <translation>Geburtstag</translation>
-    </message>
-    <message>
-        <source>That is no day that has been. Write it like 1990-04-23.</source>
-        <translation>Das ist kein vergangener Tag. Schreiben Sie ihn wie 1990-04-23.</translation>
     </message>
     <message>
         <source>The adult beside the child</source>
@@ -1675,7 +1971,7 @@
         <translation>Größe in Zentimetern</translation>
     </message>
     <message>
-        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <source>Optional. With the weight it tells how large the treated skin is.</source>
         <translation>Darf leer bleiben. Mit dem Gewicht zusammen zeigt sie, wie groß die behandelte Haut ist.</translation>
     </message>
     <message>
@@ -1691,15 +1987,26 @@
         <translation>Schreiben Sie eine Zahl von 2 bis 350.</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
-        <translation>Jahr-Monat-Tag, zum Beispiel 1990-04-23. Davon hängt ab, welche Grenzen gelten; ohne ihn die für Kinder.</translation>
+        <source>It decides which limits count. Without it those for children do.</source>
+        <translation>Er entscheidet, welche Grenzwerte gelten. Ohne ihn gelten die für Kinder.</translation>
+    </message>
+</context>
+<context>
+    <name>PickRow</name>
+    <message>
+        <source>Choose</source>
+        <translation>Wählen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>Plan</name>
     <message>
-        <source>Next bath: %1</source>
-        <translation>Nächstes Bad: %1</translation>
+        <source>Next session: %1</source>
+        <translation>Nächste Sitzung: %1</translation>
     </message>
     <message>
         <source>%1, done</source>
@@ -1773,10 +2080,10 @@
         <translation>Nicht angegeben</translation>
     </message>
     <message numerus="yes">
-        <source>Batteries: about %n bath(s) left</source>
+        <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>Batterien: noch etwa %n Bad</numerusform>
-            <numerusform>Batterien: noch etwa %n Bäder</numerusform>
+            <numerusform>Batterien: noch etwa %n Sitzung</numerusform>
+            <numerusform>Batterien: noch etwa %n Sitzungen</numerusform>
         </translation>
     </message>
     <message>
@@ -1836,7 +2143,7 @@
         <translation>Hell</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>Wie das Telefon</translation>
     </message>
     <message>
@@ -2042,8 +2349,8 @@
         <translation>Täglicher Eintrag</translation>
     </message>
     <message>
-        <source>Baths</source>
-        <translation>Bäder</translation>
+        <source>Sessions</source>
+        <translation>Sitzungen</translation>
     </message>
     <message>
         <source>Quiet from</source>
@@ -2074,8 +2381,8 @@
         <translation>Auffrischen gilt als fällig, wenn die Wahrscheinlichkeit von Feuchte erreicht:</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
-        <translation>Niedriger: früher und öfter auffrischen. Höher: weniger Bäder, mehr klamme Tage. Üblich: 20 %.</translation>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
+        <translation>Niedriger: früher und öfter auffrischen. Höher: weniger Sitzungen, mehr klamme Tage. Üblich: 20 %.</translation>
     </message>
 </context>
 <context>
@@ -2092,8 +2399,8 @@
         <translation>Noch ist nicht alles eingerichtet</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>Vor einem Bad muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheitsfragen kennen.</translation>
+        <source>Before a session, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>Vor einer Sitzung muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheitsfragen kennen.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
@@ -2111,7 +2418,7 @@
         <translation>Aussehen</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>Wie das Telefon</translation>
     </message>
     <message>
@@ -2235,20 +2542,20 @@
 <context>
     <name>SkinPage</name>
     <message>
-        <source>Skin after a bath</source>
-        <translation>Haut nach dem Bad</translation>
+        <source>Skin after a session</source>
+        <translation>Haut nach der Sitzung</translation>
     </message>
     <message>
-        <source>Burns or blisters: no bath there until a clinician has looked at it.</source>
-        <translation>Verbrennung oder Blasen: dort kein Bad, bis es ärztlich angesehen wurde.</translation>
+        <source>Burns or blisters: no session there until a clinician has looked at it.</source>
+        <translation>Verbrennung oder Blasen: dort keine Sitzung, bis es ärztlich angesehen wurde.</translation>
     </message>
     <message>
         <source>Note</source>
         <translation>Bemerkung</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Darf leer bleiben.</translation>
+        <source>Optional</source>
+        <translation>Freiwillig</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2262,8 +2569,8 @@
         <translation>Stimme und Töne</translation>
     </message>
     <message>
-        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
-        <translation>Während eines Bades werden jeder Schritt, die Minuten und das Ende angesagt, damit niemand auf das Telefon sehen muss.</translation>
+        <source>During a session each step, the minutes and the end are said aloud, so that nobody has to look at the phone.</source>
+        <translation>Während einer Sitzung werden jeder Schritt, die Minuten und das Ende angesagt, damit niemand auf das Telefon sehen muss.</translation>
     </message>
     <message>
         <source>What is heard</source>
@@ -2282,7 +2589,7 @@
         <translation>Die Stimme spricht bisher Englisch.</translation>
     </message>
     <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>Lautstärke prüfen</translation>
     </message>
     <message>
@@ -2348,7 +2655,7 @@
 <context>
     <name>StirredUp</name>
     <message>
-        <source>Did anything stir it up?</source>
+        <source>Anything that might explain it?</source>
         <translation>War etwas der Anlass?</translation>
     </message>
 </context>
@@ -2450,8 +2757,8 @@
         <translation>Bericht für Ihre Praxis</translation>
     </message>
     <message>
-        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>Eine Seite mit Feuchtelinie, Bädern, Strömen, Ansprechen und Ihren Fragen. Nichts verlässt das Telefon, bevor Sie wählen, wohin es geht.</translation>
+        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Eine Seite mit Feuchtelinie, Sitzungen, Strömen, Ansprechen und Ihren Fragen. Nichts verlässt das Telefon, bevor Sie wählen, wohin es geht.</translation>
     </message>
     <message>
         <source>How far back</source>
@@ -2570,8 +2877,8 @@
         <translation>Willkommen bei Firstdew</translation>
     </message>
     <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>Firstdew führt Sie durch die Behandlung schwitzender Hände, Füße oder Achseln mit Leitungswasser und schwachem Strom und sagt, wann das nächste Bad fällig ist. Das Einrichten dauert zwei Minuten und lässt sich jederzeit unterbrechen.</translation>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
+        <translation>Firstdew führt Sie durch die Behandlung schwitzender Hände, Füße oder Achseln mit Leitungswasser und schwachem Strom. Es sagt, wann die nächste Sitzung fällig ist.</translation>
     </message>
 </context>
 <context>
@@ -2585,19 +2892,19 @@
         <translation>Wie lange Sie trocken bleiben</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
-        <translation>Die Kurve zeigt, wie viele Zeiten länger als so viele Tage dauern. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Einträge fiel, mit Pfeil, wo ein Bad bei noch trockener Haut kam oder die Zeit noch läuft.</translation>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
+        <translation>Die Kurve zeigt, wie viele Zeiten länger als so viele Tage dauern. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Einträge fiel, mit Pfeil, wo eine Sitzung bei noch trockener Haut kam oder die Zeit noch läuft.</translation>
     </message>
     <message numerus="yes">
-        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
             <numerusform>Berechnet aus %n Trockenzeit in Ihrem Tagebuch.</numerusform>
             <numerusform>Berechnet aus %n Trockenzeiten in Ihrem Tagebuch.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Still going on, or ended by a bath while dry: %1.</source>
-        <translation>Davon noch nicht zu Ende oder durch ein Bad bei trockener Haut beendet: %1.</translation>
+        <source>Still going on, or topped up while dry: %1.</source>
+        <translation>Davon noch nicht zu Ende oder durch eine Sitzung bei trockener Haut beendet: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2623,8 +2930,8 @@
         <translation>Heute</translation>
     </message>
     <message>
-        <source>Bath</source>
-        <translation>Bad</translation>
+        <source>Session</source>
+        <translation>Sitzung</translation>
     </message>
     <message>
         <source>Diary</source>
@@ -2687,16 +2994,16 @@
         <translation>Pulsstrom</translation>
     </message>
     <message>
-        <source>Hand bath</source>
-        <translation>Handbad</translation>
+        <source>Hand session</source>
+        <translation>Handsitzung</translation>
     </message>
     <message>
-        <source>Foot bath</source>
-        <translation>Fußbad</translation>
+        <source>Foot session</source>
+        <translation>Fußsitzung</translation>
     </message>
     <message>
-        <source>Hand and foot bath</source>
-        <translation>Hand- und Fußbad</translation>
+        <source>Hand and foot session</source>
+        <translation>Hand- und Fußsitzung</translation>
     </message>
     <message>
         <source>Pad session</source>
@@ -2775,8 +3082,8 @@
         <translation>Schmerzhaft</translation>
     </message>
     <message>
-        <source>Seven baths in four weeks</source>
-        <translation>Sieben Bäder in vier Wochen</translation>
+        <source>Seven sessions in four weeks</source>
+        <translation>Sieben Sitzungen in vier Wochen</translation>
     </message>
     <message>
         <source>Three a week for four weeks</source>
@@ -2923,20 +3230,20 @@
         <translation>Sprechen Sie mit Ihrer Praxis</translation>
     </message>
     <message>
-        <source>No bath for now</source>
-        <translation>Vorerst kein Bad</translation>
+        <source>No session for now</source>
+        <translation>Vorerst keine Sitzung</translation>
     </message>
     <message>
         <source>No first course has been set up yet.</source>
         <translation>Es ist noch keine erste Kur eingerichtet.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for today.</source>
-        <translation>Bad %1 von %2 der ersten Kur ist für heute geplant.</translation>
+        <source>Session %1 of %2 of the first course is planned for today.</source>
+        <translation>Sitzung %1 von %2 der ersten Kur ist für heute geplant.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for %3.</source>
-        <translation>Bad %1 von %2 der ersten Kur ist geplant: %3.</translation>
+        <source>Session %1 of %2 of the first course is planned for %3.</source>
+        <translation>Sitzung %1 von %2 der ersten Kur ist geplant: %3.</translation>
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
@@ -2950,15 +3257,15 @@
         <translation>Die Kur passt nicht mehr in ihre Zeit.</translation>
     </message>
     <message numerus="yes">
-        <source>All %n bath(s) of the course are done.</source>
+        <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>%n Bad der Kur ist erledigt, keines fehlt.</numerusform>
-            <numerusform>Alle %n Bäder der Kur sind erledigt.</numerusform>
+            <numerusform>%n Sitzung der Kur ist erledigt, keine fehlt.</numerusform>
+            <numerusform>Alle %n Sitzungen der Kur sind erledigt.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Today&apos;s bath is done.</source>
-        <translation>Das heutige Bad ist erledigt.</translation>
+        <source>Today&apos;s session is done.</source>
+        <translation>Die heutige Sitzung ist erledigt.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -2980,8 +3287,8 @@
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
-        <translation>Sie haben mit Ja geantwortet: %1. Kein Bad, bis es ärztlich erlaubt ist.</translation>
+        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
+        <translation>Sie haben mit Ja geantwortet: %1. Keine Sitzung, bis es ärztlich erlaubt ist.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
@@ -3027,7 +3334,7 @@
         <translation>Verschoben auf: %1.</translation>
     </message>
     <message>
-        <source>You chose not to top up this time.</source>
+        <source>Skipped this time.</source>
         <translation>Sie wollten diesmal nicht auffrischen.</translation>
     </message>
     <message>
@@ -3130,8 +3437,8 @@
         <translation>Achseln werden nur mit Pulsstrom behandelt</translation>
     </message>
     <message>
-        <source>Treated now, one or two baths are usually enough.</source>
-        <translation>Jetzt behandelt, genügen meist ein oder zwei Bäder.</translation>
+        <source>Treated now, one or two sessions are usually enough.</source>
+        <translation>Jetzt behandelt, genügen meist eine oder zwei Sitzungen.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
@@ -3150,7 +3457,7 @@
         <translation>Volles Schwitzen in Ruhe, notiert: %1. Dann ist meist eine neue Kur nötig.</translation>
     </message>
     <message>
-        <source>The chance of dampness reaches %2 by %1.</source>
+        <source>You may start to get clammy from %1 (chance %2).</source>
         <translation>Die Wahrscheinlichkeit von Feuchte erreicht %2 (%1).</translation>
     </message>
     <message>
@@ -3158,8 +3465,8 @@
         <translation>Heute trocken oder klamm?</translation>
     </message>
     <message>
-        <source>%1: bath today</source>
-        <translation>%1: heute ein Bad</translation>
+        <source>%1: session today</source>
+        <translation>%1: heute eine Sitzung</translation>
     </message>
     <message>
         <source>%1: a top-up is due</source>
@@ -3206,16 +3513,16 @@
         <translation>Bevor die Feuchte wiederkommt.</translation>
     </message>
     <message>
-        <source>The day after a bath: any redness, blister or burn?</source>
-        <translation>Am Tag nach dem Bad: Rötung, Blase oder Verbrennung?</translation>
+        <source>The day after a session: any redness, blister or burn?</source>
+        <translation>Am Tag nach der Sitzung: Rötung, Blase oder Verbrennung?</translation>
     </message>
     <message>
-        <source>The set in the machine lasts about one more bath.</source>
-        <translation>Der Satz im Gerät reicht noch für etwa ein Bad.</translation>
+        <source>The set in the machine lasts about one more session.</source>
+        <translation>Der Satz im Gerät reicht noch für etwa eine Sitzung.</translation>
     </message>
     <message>
-        <source>Before the next bath, as every four weeks.</source>
-        <translation>Vor dem nächsten Bad, wie alle vier Wochen.</translation>
+        <source>Before the next session, as every four weeks.</source>
+        <translation>Vor der nächsten Sitzung, wie alle vier Wochen.</translation>
     </message>
     <message>
         <source>One question, four answers.</source>
@@ -3282,7 +3589,7 @@
         <translation>Gerät aus, dann herausnehmen. Haut und Zubehör trocknen.</translation>
     </message>
     <message>
-        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
         <translation>Diese Haut hatte heute schon ihre Sitzung. Lassen Sie sie in Ruhe; die nächste ist frühestens morgen.</translation>
     </message>
     <message>
@@ -3314,8 +3621,8 @@
         <translation>Nie über die Grenzen gehen. Es darf kribbeln, aber nie schmerzen. Wenn es schmerzt: Strom senken und aufhören.</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>Kein Bad, solange eine Gesundheitsfrage dagegen spricht.</translation>
+        <source>Don&apos;t treat if any health question tells you to stop.</source>
+        <translation>Keine Sitzung, solange eine Gesundheitsfrage dagegen spricht.</translation>
     </message>
     <message>
         <source>Children only with medical advice and an adult beside them.</source>
@@ -3334,8 +3641,8 @@
         <translation>Erinnerungen</translation>
     </message>
     <message>
-        <source>Running bath</source>
-        <translation>Laufendes Bad</translation>
+        <source>Running session</source>
+        <translation>Laufende Sitzung</translation>
     </message>
     <message>
         <source>May come late: this phone does not let them come to the minute.</source>
@@ -3803,6 +4110,74 @@
         <translation>Achten Sie über %1 auf Ihre Haut.</translation>
     </message>
     <message>
+        <source>Your first three sessions here go step by step.</source>
+        <translation>Ihre ersten drei Sitzungen hier gehen Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>It has been four weeks or more. Let&apos;s go step by step.</source>
+        <translation>Es ist vier Wochen oder länger her. Gehen wir Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>Last time something was not right. Let&apos;s go step by step.</source>
+        <translation>Beim letzten Mal stimmte etwas nicht. Gehen wir Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>Your machine has changed. Let&apos;s go step by step.</source>
+        <translation>Ihr Gerät hat sich geändert. Gehen wir Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>Your first session with both hands in goes step by step.</source>
+        <translation>Ihre erste Sitzung mit beiden Händen im Wasser geht Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>Aim %1</source>
+        <translation>Ziel %1</translation>
+    </message>
+    <message>
+        <source>Nothing about my health has changed</source>
+        <translation>An meiner Gesundheit hat sich nichts geändert</translation>
+    </message>
+    <message>
+        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
+        <translation>Meine Haut ist dort heil: kein Schnitt, keine neue Rötung, keine Blase oder Verbrennung</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current: begin</source>
+        <translation>An, auf null, Gleichstrom: beginnen</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on: begin</source>
+        <translation>An, auf null, Pulslicht an: beginnen</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfen</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>Erhöhen</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Senken</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <translation>Tauschen</translation>
+    </message>
+    <message>
+        <source>Turn down to %1</source>
+        <translation>Herunter auf %1</translation>
+    </message>
+    <message>
+        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
+        <translation>Mit eingeschaltetem Vorleseprogramm beendet ein Tippen irgendwohin die Behandlung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
+    </message>
+    <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
         <translation>Diese Passphrase ist zu kurz. Wählen Sie eine mit mindestens acht Zeichen.</translation>
     </message>
@@ -3882,10 +4257,6 @@
         <source>a coil</source>
         <translation>eine Spirale</translation>
     </message>
-    <message>
-        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
-        <translation>Mit eingeschaltetem Vorleseprogramm beendet ein Tippen irgendwohin die Behandlung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
-    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -3912,8 +4283,8 @@
         <translation>Heute, Tag %1</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>Tage seit dem Bad</translation>
+        <source>Days since the session</source>
+        <translation>Tage seit der Sitzung</translation>
     </message>
 </context>
 <context>

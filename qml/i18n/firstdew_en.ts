@@ -14,10 +14,10 @@
 <context>
     <name>MachinePage</name>
     <message numerus="yes">
-        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>About %n bath left. A set of four alkaline cells lasts about three.</numerusform>
-            <numerusform>About %n baths left. A set of four alkaline cells lasts about three.</numerusform>
+            <numerusform>About %n session left. A set of four alkaline cells lasts about three.</numerusform>
+            <numerusform>About %n sessions left. A set of four alkaline cells lasts about three.</numerusform>
         </translation>
     </message>
 </context>
@@ -69,10 +69,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Batteries: about %n bath(s) left</source>
+        <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>Batteries: about %n bath left</numerusform>
-            <numerusform>Batteries: about %n baths left</numerusform>
+            <numerusform>Batteries: about %n session left</numerusform>
+            <numerusform>Batteries: about %n sessions left</numerusform>
         </translation>
     </message>
 </context>
@@ -89,10 +89,10 @@
 <context>
     <name>WhyPage</name>
     <message numerus="yes">
-        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
-            <numerusform>Reckoned from %n dry spell in your diary.</numerusform>
-            <numerusform>Reckoned from %n dry spells in your diary.</numerusform>
+            <numerusform>Based on %n dry spell in your diary.</numerusform>
+            <numerusform>Based on %n dry spells in your diary.</numerusform>
         </translation>
     </message>
 </context>
@@ -103,13 +103,6 @@
         <translation>
             <numerusform>The course runs %n day past its four weeks.</numerusform>
             <numerusform>The course runs %n days past its four weeks.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>All %n bath(s) of the course are done.</source>
-        <translation>
-            <numerusform>The %n bath of the course is done.</numerusform>
-            <numerusform>All %n baths of the course are done.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -124,6 +117,13 @@
         <translation>
             <numerusform>The health questions were last answered %n day ago.</numerusform>
             <numerusform>The health questions were last answered %n days ago.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n session(s) of the course are done.</source>
+        <translation>
+            <numerusform>The %n session of the course is done.</numerusform>
+            <numerusform>All %n sessions of the course are done.</numerusform>
         </translation>
     </message>
 </context>

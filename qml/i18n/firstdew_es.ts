@@ -38,8 +38,8 @@
         <translation>Días fuera</translation>
     </message>
     <message>
-        <source>No bath is planned on these days; the course moves around them.</source>
-        <translation>En estos días no se planea ningún baño; el curso se adapta.</translation>
+        <source>No session is planned on these days. The course moves around them.</source>
+        <translation>En estos días no se planea ninguna sesión; el curso se adapta.</translation>
     </message>
     <message>
         <source>From</source>
@@ -72,8 +72,8 @@
 <context>
     <name>Bath</name>
     <message>
-        <source>Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>Antes de un baño, Firstdew debe saber dónde trata, con qué máquina y sus respuestas a las preguntas de salud.</translation>
+        <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
+        <translation>Antes de una sesión, Firstdew debe saber dónde trata, con qué máquina y sus respuestas a las preguntas de salud.</translation>
     </message>
 </context>
 <context>
@@ -148,10 +148,49 @@
     </message>
 </context>
 <context>
+    <name>BathAsLast</name>
+    <message>
+        <source>Next: %1</source>
+        <translation>Ahora: %1</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Adulto junto al niño: %1</translation>
+    </message>
+    <message>
+        <source>True</source>
+        <translation>Es así</translation>
+    </message>
+    <message>
+        <source>Not quite</source>
+        <translation>No del todo</translation>
+    </message>
+    <message>
+        <source>Set up, then switch on</source>
+        <translation>Prepare todo y encienda</translation>
+    </message>
+    <message>
+        <source>The batteries are near their end. Have new ones at hand.</source>
+        <translation>Las pilas están casi agotadas. Tenga otras a mano.</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Basta por hoy</translation>
+    </message>
+</context>
+<context>
     <name>BathBlocked</name>
     <message>
-        <source>No bath now</source>
-        <translation>Ahora ningún baño</translation>
+        <source>No session now</source>
+        <translation>Ahora ninguna sesión</translation>
     </message>
     <message>
         <source>Ask a clinician first</source>
@@ -223,6 +262,10 @@
     <message>
         <source>Go on</source>
         <translation>Continuar</translation>
+    </message>
+    <message>
+        <source>Enough for today</source>
+        <translation>Basta por hoy</translation>
     </message>
 </context>
 <context>
@@ -333,7 +376,7 @@
         <translation>Hace unas 12 horas</translation>
     </message>
     <message>
-        <source>In the last hours</source>
+        <source>Within a few hours</source>
         <translation>En las últimas horas</translation>
     </message>
     <message>
@@ -349,11 +392,7 @@
         <translation>Hoy</translation>
     </message>
     <message>
-        <source>Tick each line</source>
-        <translation>Marque cada línea</translation>
-    </message>
-    <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>Comprobar el volumen</translation>
     </message>
     <message>
@@ -385,16 +424,28 @@
         <translation>Sí</translation>
     </message>
     <message>
-        <source>Answer all three, then tick each line.</source>
-        <translation>Responde a las tres y marca después cada línea.</translation>
-    </message>
-    <message>
         <source>The batteries are near their end. Have new ones at hand.</source>
         <translation>Las pilas se están agotando. Ten otras a mano.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
         <translation>Usted sube y baja la corriente con el mando a distancia. Mientras tenga las manos dentro, cualquier tecla o un toque en cualquier sitio de la pantalla, con el codo o la nariz, detiene la sesión. Para cambiar la polaridad: medidor a cero, manos fuera, séquelas, haga el cambio y toque la pantalla. El teléfono espera. No puede ver la corriente: vigile usted el medidor.</translation>
+    </message>
+    <message>
+        <source>All checked</source>
+        <translation>Todo revisado</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Checked</source>
+        <translation>Revisado</translation>
     </message>
 </context>
 <context>
@@ -412,16 +463,24 @@
         <translation>Hasta %1 o menos. Después escriba lo que marca el medidor.</translation>
     </message>
     <message>
-        <source>Aim</source>
-        <translation>Objetivo</translation>
-    </message>
-    <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
         <translation>Los últimos pasos aún no se han podido guardar. La sesión sigue; se intentará otra vez.</translation>
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
         <translation>Ahora no se oye a Firstdew. Mire la pantalla o termine.</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Baje</translation>
+    </message>
+    <message>
+        <source>Still %1</source>
+        <translation>Sigue en %1</translation>
+    </message>
+    <message>
+        <source>That was a slip: go on (%1)</source>
+        <translation>Fue sin querer: seguir (%1)</translation>
     </message>
 </context>
 <context>
@@ -508,6 +567,14 @@
         <translation>De %1, %2</translation>
     </message>
     <message>
+        <source>Add a care sheet</source>
+        <translation>Leer una hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>Use this care sheet</source>
+        <translation>Aceptarla</translation>
+    </message>
+    <message>
         <source>Show as a code to scan</source>
         <translation>Mostrar como código para escanear</translation>
     </message>
@@ -524,10 +591,6 @@
         <translation>Vale para: %1</translation>
     </message>
     <message>
-        <source>Add a care sheet</source>
-        <translation>Añadir una hoja de tratamiento</translation>
-    </message>
-    <message>
         <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
         <translation>Un archivo de quien le receta el tratamiento. Ninguna hoja puede subir los límites habituales.</translation>
     </message>
@@ -542,10 +605,6 @@
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
         <translation>Quien me receta el tratamiento me ha dicho que desde ahora se permite más</translation>
-    </message>
-    <message>
-        <source>Use this care sheet</source>
-        <translation>Usar esta hoja</translation>
     </message>
 </context>
 <context>
@@ -576,16 +635,16 @@
 <context>
     <name>CoursePlan</name>
     <message>
-        <source>Baths of this course</source>
-        <translation>Baños de este curso</translation>
+        <source>Sessions of this course</source>
+        <translation>Sesiones de este curso</translation>
     </message>
     <message>
         <source>Move</source>
         <translation>Mover</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.</source>
-        <translation>Si es posible termina antes de: %1. Un baño perdido se mueve solo; el resto se planea de nuevo.</translation>
+        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
+        <translation>Si es posible termina antes de: %1. Una sesión perdida se mueve sola; el resto se planea de nuevo.</translation>
     </message>
     <message>
         <source>Begin anew</source>
@@ -596,20 +655,20 @@
         <translation>Elegir</translation>
     </message>
     <message>
-        <source>First bath</source>
-        <translation>Primer baño</translation>
+        <source>First session</source>
+        <translation>Primera sesión</translation>
     </message>
     <message>
-        <source>Days on which a bath fits; none chosen means all</source>
-        <translation>Días en que cabe un baño; ninguno elegido significa todos</translation>
+        <source>Days that suit you (none = any day)</source>
+        <translation>Días que le convienen (ninguno = todos)</translation>
     </message>
     <message>
         <source>Plan the course</source>
         <translation>Planear el curso</translation>
     </message>
     <message>
-        <source>Move bath %1</source>
-        <translation>Mover el baño %1</translation>
+        <source>Move session %1</source>
+        <translation>Mover la sesión %1</translation>
     </message>
     <message>
         <source>New day</source>
@@ -620,8 +679,8 @@
         <translation>Planificar un curso</translation>
     </message>
     <message>
-        <source>You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.</source>
-        <translation>Ahora te mantienes seco con baños sueltos. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
+        <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
+        <translation>Ahora te mantienes seco con sesiones sueltas. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
     </message>
 </context>
 <context>
@@ -631,12 +690,12 @@
         <translation>Humedad en el tiempo, %1</translation>
     </message>
     <message>
-        <source>Ticks below: baths. Diamonds above: weighings, in mg a minute.</source>
-        <translation>Marcas abajo: baños. Rombos arriba: pesadas, en mg por minuto.</translation>
+        <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
+        <translation>Marcas abajo: sus sesiones. Rombos arriba: pesadas, en mg por minuto.</translation>
     </message>
     <message>
-        <source>Ticks below: baths.</source>
-        <translation>Marcas abajo: baños.</translation>
+        <source>Marks below show your sessions.</source>
+        <translation>Marcas abajo: sus sesiones.</translation>
     </message>
     <message>
         <source>No check-in in this time.</source>
@@ -654,12 +713,12 @@
         <translation>Rombos arriba: pesadas, en mg por minuto.</translation>
     </message>
     <message>
-        <source>Meter readings at the baths, %1</source>
-        <translation>Lecturas en los baños, %1</translation>
+        <source>Meter readings of the sessions, %1</source>
+        <translation>Lecturas en las sesiones, %1</translation>
     </message>
     <message>
-        <source>Dots: highest comfortable reading of each bath, in mA; rings where it was unpleasant or painful.</source>
-        <translation>Puntos: lectura cómoda más alta de cada baño, en mA; anillos donde fue desagradable o doloroso.</translation>
+        <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
+        <translation>Puntos: lectura cómoda más alta de cada sesión, en mA; anillos donde fue desagradable o doloroso.</translation>
     </message>
 </context>
 <context>
@@ -673,10 +732,6 @@
         <translation>Terminado, %1</translation>
     </message>
     <message>
-        <source>Broken off, %1</source>
-        <translation>Interrumpido, %1</translation>
-    </message>
-    <message>
         <source>Comfortable at %1</source>
         <translation>Cómodo con %1</translation>
     </message>
@@ -687,22 +742,6 @@
     <message>
         <source>Skin: %1</source>
         <translation>Piel: %1</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry</source>
-        <translation>Retirar esta anotación</translation>
-    </message>
-    <message>
-        <source>Withdraw this entry?</source>
-        <translation>¿Retirar esta anotación?</translation>
-    </message>
-    <message>
-        <source>It no longer counts. The record keeps that it was there.</source>
-        <translation>Ya no cuenta. El registro conserva que estuvo ahí.</translation>
-    </message>
-    <message>
-        <source>Withdraw</source>
-        <translation>Retirar</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -736,12 +775,47 @@
         <source>What you note of a day stands here.</source>
         <translation>Aquí figura lo que anote de un día.</translation>
     </message>
+    <message>
+        <source>Stopped early, %1</source>
+        <translation>Terminada antes, %1</translation>
+    </message>
+    <message>
+        <source>Correct this session</source>
+        <translation>Corregir esta sesión</translation>
+    </message>
+    <message>
+        <source>Delete this entry</source>
+        <translation>Borrar este registro</translation>
+    </message>
+    <message>
+        <source>Delete this entry?</source>
+        <translation>¿Borrar este registro?</translation>
+    </message>
+    <message>
+        <source>It no longer counts. The original stays in your history.</source>
+        <translation>Ya no cuenta. El original queda en su historial.</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Borrar</translation>
+    </message>
 </context>
 <context>
     <name>DaySheet</name>
     <message>
         <source>Done</source>
         <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>DaySheetPick</name>
+    <message>
+        <source>The month before</source>
+        <translation>El mes anterior</translation>
+    </message>
+    <message>
+        <source>The month after</source>
+        <translation>El mes siguiente</translation>
     </message>
 </context>
 <context>
@@ -788,6 +862,10 @@
         <source>Why?</source>
         <translation>¿Por qué?</translation>
     </message>
+    <message>
+        <source>I did one</source>
+        <translation>Ya hice una</translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>
@@ -820,8 +898,8 @@
         <translation>Cuánto le molesta</translation>
     </message>
     <message>
-        <source>Skin after a bath</source>
-        <translation>La piel tras el baño</translation>
+        <source>Skin after a session</source>
+        <translation>La piel tras la sesión</translation>
     </message>
     <message>
         <source>Weighing</source>
@@ -872,8 +950,8 @@
         <translation>En todas partes</translation>
     </message>
     <message>
-        <source>Baths and readings</source>
-        <translation>Baños y lecturas</translation>
+        <source>Sessions and readings</source>
+        <translation>Sesiones y lecturas</translation>
     </message>
     <message>
         <source>Shown</source>
@@ -894,6 +972,220 @@
     <message>
         <source>Left out: days with %1</source>
         <translation>Se omiten los días con %1</translation>
+    </message>
+    <message>
+        <source>Send to your prescriber</source>
+        <translation>Enviar a su médico</translation>
+    </message>
+</context>
+<context>
+    <name>DonePage</name>
+    <message>
+        <source>Correct this session</source>
+        <translation>Corregir esta sesión</translation>
+    </message>
+    <message>
+        <source>A session I did</source>
+        <translation>Una sesión que hice</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Yesterday</source>
+        <translation>Ayer</translation>
+    </message>
+    <message>
+        <source>Or another day</source>
+        <translation>U otro día</translation>
+    </message>
+    <message>
+        <source>To its end?</source>
+        <translation>¿Hasta el final?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>Stopped early</source>
+        <translation>Terminada antes</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>How did it feel?</source>
+        <translation>¿Cómo lo sintió?</translation>
+    </message>
+    <message>
+        <source>Skin since then</source>
+        <translation>La piel desde entonces</translation>
+    </message>
+    <message>
+        <source>Note (optional)</source>
+        <translation>Nota (opcional)</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>Drawings</name>
+    <message>
+        <source>A hand. The ring comes off, the watch lies beside it.</source>
+        <translation>Una mano. El anillo sale, el reloj está al lado.</translation>
+    </message>
+    <message>
+        <source>A hand under a magnifying glass.</source>
+        <translation>Una mano bajo una lupa.</translation>
+    </message>
+    <message>
+        <source>A foot under a magnifying glass.</source>
+        <translation>Un pie bajo una lupa.</translation>
+    </message>
+    <message>
+        <source>One arm raised, the armpit under a magnifying glass.</source>
+        <translation>Un brazo en alto, la axila bajo una lupa.</translation>
+    </message>
+    <message>
+        <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
+        <translation>La punta de un dedo pone una capa fina de vaselina sobre un corte, y solo ahí.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
+        <translation>Un antitranspirante, tachado. Debajo: 24 horas.</translation>
+    </message>
+    <message>
+        <source>A razor, struck out. Below it: three days.</source>
+        <translation>Una maquinilla de afeitar, tachada. Debajo: tres días.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
+        <translation>Se vierte una jarra con %1 ml en una bandeja. El agua cubre justo la mano.</translation>
+    </message>
+    <message>
+        <source>Two trays are put on a wooden table.</source>
+        <translation>Se ponen dos bandejas sobre una mesa de madera.</translation>
+    </message>
+    <message>
+        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
+        <translation>Alguien está sentado en una silla, con los pies en bandejas en el suelo.</translation>
+    </message>
+    <message>
+        <source>The plate goes into the tray, and the grid over the plate.</source>
+        <translation>La placa va dentro de la bandeja, y la rejilla encima de la placa.</translation>
+    </message>
+    <message>
+        <source>Two pads go into a bowl of water.</source>
+        <translation>Dos almohadillas van a un cuenco con agua.</translation>
+    </message>
+    <message>
+        <source>A battery goes into its place, plus and minus as marked.</source>
+        <translation>Una pila va a su sitio, el más y el menos como está marcado.</translation>
+    </message>
+    <message>
+        <source>The machine is off. Two leads are plugged in.</source>
+        <translation>El aparato está apagado. Se conectan dos cables.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
+        <translation>Alguien tiene las dos manos en bandejas. Quien ayuda está al lado, con el aparato al alcance.</translation>
+    </message>
+    <message>
+        <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
+        <translation>Dos manos en dos bandejas. Entre ellas está el mando a distancia, a su alcance.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine off. The meter shows zero.</source>
+        <translation>Un dedo apaga el aparato. El medidor marca cero.</translation>
+    </message>
+    <message>
+        <source>A finger switches the machine on. The light comes on, the meter shows zero.</source>
+        <translation>Un dedo enciende el aparato. La luz se enciende, el medidor marca cero.</translation>
+    </message>
+    <message>
+        <source>The meter under a magnifying glass. It shows zero.</source>
+        <translation>El medidor bajo una lupa. Marca cero.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob up in small steps. The meter rises.</source>
+        <translation>Unos dedos suben el mando giratorio poco a poco. El medidor sube.</translation>
+    </message>
+    <message>
+        <source>Fingers turn the knob down in small steps. The meter is at zero.</source>
+        <translation>Unos dedos bajan el mando giratorio poco a poco. El medidor está a cero.</translation>
+    </message>
+    <message>
+        <source>A finger on the upper button of the remote. Up in small steps.</source>
+        <translation>Un dedo en el botón de arriba del mando a distancia. Subir poco a poco.</translation>
+    </message>
+    <message>
+        <source>A finger on the lower button of the remote. Down in small steps.</source>
+        <translation>Un dedo en el botón de abajo del mando a distancia. Bajar poco a poco.</translation>
+    </message>
+    <message>
+        <source>Two hands flat in two trays, under water.</source>
+        <translation>Dos manos planas en dos bandejas, bajo el agua.</translation>
+    </message>
+    <message>
+        <source>Two feet flat in two trays, under water.</source>
+        <translation>Dos pies planos en dos bandejas, bajo el agua.</translation>
+    </message>
+    <message>
+        <source>The right hand in one tray, the right foot in another.</source>
+        <translation>La mano derecha en una bandeja, el pie derecho en otra.</translation>
+    </message>
+    <message>
+        <source>The left hand in one tray, the left foot in another.</source>
+        <translation>La mano izquierda en una bandeja, el pie izquierdo en otra.</translation>
+    </message>
+    <message>
+        <source>A pad under each arm, each on a lead to the machine.</source>
+        <translation>Una almohadilla bajo cada brazo, cada una con un cable al aparato.</translation>
+    </message>
+    <message>
+        <source>Both hands come out of the trays.</source>
+        <translation>Las dos manos salen de las bandejas.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. Each lead goes to the place of the other.</source>
+        <translation>El medidor marca cero. Cada cable va al lugar del otro.</translation>
+    </message>
+    <message>
+        <source>The meter shows zero. A finger flips the polarity switch.</source>
+        <translation>El medidor marca cero. Un dedo cambia el interruptor de polaridad.</translation>
+    </message>
+    <message>
+        <source>The two pads change sides: right goes left, left goes right.</source>
+        <translation>Las dos almohadillas cambian de lado: la derecha a la izquierda, la izquierda a la derecha.</translation>
+    </message>
+    <message>
+        <source>The pads come off, away from both armpits.</source>
+        <translation>Las almohadillas se quitan de las dos axilas.</translation>
+    </message>
+    <message>
+        <source>Two hands are dried with a towel.</source>
+        <translation>Se secan dos manos con una toalla.</translation>
+    </message>
+    <message>
+        <source>Two feet are dried with a towel.</source>
+        <translation>Se secan dos pies con una toalla.</translation>
+    </message>
+    <message>
+        <source>Tray, plate and grid stand upright and drip dry.</source>
+        <translation>La bandeja, la placa y la rejilla están de pie y se secan.</translation>
     </message>
 </context>
 <context>
@@ -942,8 +1234,8 @@
         <translation>Elija cada zona que trata. Puede cambiarlo en Plan.</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Algunas respuestas significan ningún baño hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
@@ -981,8 +1273,8 @@
         <translation>Sí</translation>
     </message>
     <message>
-        <source>No bath until a clinician has said that it is safe for you.</source>
-        <translation>Ningún baño hasta que un profesional sanitario diga que es seguro para usted.</translation>
+        <source>No session until a clinician has said that it is safe for you.</source>
+        <translation>Ninguna sesión hasta que un profesional sanitario diga que es seguro para usted.</translation>
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
@@ -1008,8 +1300,8 @@
         <translation>Preguntas de salud</translation>
     </message>
     <message>
-        <source>Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Algunas respuestas significan ningún baño hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+        <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
+        <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
     </message>
     <message>
         <source>Not cleared: %1</source>
@@ -1039,12 +1331,12 @@
         <translation>Copia, exportar y borrar</translation>
     </message>
     <message>
-        <source>Firstdew baths</source>
-        <translation>Baños de Firstdew</translation>
+        <source>Firstdew sessions</source>
+        <translation>Sesiones de Firstdew</translation>
     </message>
     <message>
-        <source>A bath is planned</source>
-        <translation>Hay un baño planeado</translation>
+        <source>A session is planned</source>
+        <translation>Hay una sesión planeada</translation>
     </message>
     <message>
         <source>Done: %1</source>
@@ -1061,6 +1353,10 @@
     <message>
         <source>Back-up</source>
         <translation>Copia de seguridad</translation>
+    </message>
+    <message>
+        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
+        <translation>Un archivo cifrado (OpenPGP) con todo. Sin la contraseña nadie puede abrirlo, usted tampoco.</translation>
     </message>
     <message>
         <source>Passphrase</source>
@@ -1103,8 +1399,8 @@
         <translation>Para historias clínicas, como FHIR</translation>
     </message>
     <message>
-        <source>Planned baths, for a calendar</source>
-        <translation>Baños planeados, para un calendario</translation>
+        <source>Planned sessions, for a calendar</source>
+        <translation>Sesiones planeadas, para un calendario</translation>
     </message>
     <message>
         <source>Import</source>
@@ -1159,10 +1455,6 @@
         <translation>Mostrar lo que escribo</translation>
     </message>
     <message>
-        <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
-        <translation>Un archivo cifrado (OpenPGP) con todo. Sin la frase de contraseña nadie puede abrirlo, tampoco usted.</translation>
-    </message>
-    <message>
         <source>Add as a new person</source>
         <translation>Añadir como persona nueva</translation>
     </message>
@@ -1174,12 +1466,12 @@
 <context>
     <name>MachineForm</name>
     <message>
-        <source>What it says on the machine</source>
+        <source>Make or model</source>
         <translation>Lo que pone en el aparato</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Puede quedar vacío.</translation>
+        <source>Optional</source>
+        <translation>Opcional</translation>
     </message>
     <message>
         <source>Current it gives (see its instructions)</source>
@@ -1249,15 +1541,15 @@
         <translation>Pilas</translation>
     </message>
     <message numerus="yes">
-        <source>About %n bath(s) left. A set of four alkaline cells lasts about three.</source>
+        <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>Queda cerca de %n baño. Cuatro pilas alcalinas duran unos tres.</numerusform>
-            <numerusform>Quedan unos %n baños. Cuatro pilas alcalinas duran unos tres.</numerusform>
+            <numerusform>Queda cerca de %n sesión. Cuatro pilas alcalinas duran unas tres.</numerusform>
+            <numerusform>Quedan unas %n sesiones. Cuatro pilas alcalinas duran unas tres.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Say when you put in new ones, and Firstdew counts the baths.</source>
-        <translation>Diga cuándo pone pilas nuevas y Firstdew cuenta los baños.</translation>
+        <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
+        <translation>Diga cuándo pone pilas nuevas y Firstdew cuenta las sesiones.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -1283,16 +1575,16 @@
         <translation>Planee el primer curso</translation>
     </message>
     <message>
-        <source>Next bath: %1</source>
-        <translation>Próximo baño: %1</translation>
+        <source>Next session: %1</source>
+        <translation>Próxima sesión: %1</translation>
     </message>
     <message>
         <source>Why?</source>
         <translation>¿Por qué?</translation>
     </message>
     <message>
-        <source>Start the bath</source>
-        <translation>Empezar el baño</translation>
+        <source>Start now</source>
+        <translation>Empezar ahora</translation>
     </message>
     <message>
         <source>Choose the course</source>
@@ -1306,16 +1598,20 @@
         <source>See the health questions</source>
         <translation>Ver las preguntas de salud</translation>
     </message>
+    <message>
+        <source>I already treat</source>
+        <translation>Ya me trato</translation>
+    </message>
+    <message>
+        <source>I did one</source>
+        <translation>Ya hice una</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
     <message>
         <source>Not this time</source>
         <translation>Esta vez no</translation>
-    </message>
-    <message>
-        <source>What speaks against it? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
     </message>
     <message>
         <source>The dampness has another cause</source>
@@ -1337,6 +1633,10 @@
         <source>Something else</source>
         <translation>Otra cosa</translation>
     </message>
+    <message>
+        <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
+        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
+    </message>
 </context>
 <context>
     <name>OutlookStrip</name>
@@ -1345,8 +1645,8 @@
         <translation>%1 hoy, %2 en dos semanas</translation>
     </message>
     <message>
-        <source>No forecast before the first bath</source>
-        <translation>Sin previsión antes del primer baño</translation>
+        <source>No forecast before the first session</source>
+        <translation>Sin previsión antes de la primera sesión</translation>
     </message>
     <message>
         <source>Chance of dampness by day, %1</source>
@@ -1651,16 +1951,12 @@
         <translation>Nombre, o como quiera que le llamen</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Puede quedar vacío.</translation>
+        <source>Optional</source>
+        <translation>Opcional</translation>
     </message>
     <message>
         <source>Birthday</source>
         <translation>Fecha de nacimiento</translation>
-    </message>
-    <message>
-        <source>That is no day that has been. Write it like 1990-04-23.</source>
-        <translation>No es un día pasado. Escríbalo como 1990-04-23.</translation>
     </message>
     <message>
         <source>The adult beside the child</source>
@@ -1675,7 +1971,7 @@
         <translation>Altura en centímetros</translation>
     </message>
     <message>
-        <source>May stay empty. With the weight it tells how large the treated skin is.</source>
+        <source>Optional. With the weight it tells how large the treated skin is.</source>
         <translation>Puede quedar vacío. Con el peso indica cuánta piel se trata.</translation>
     </message>
     <message>
@@ -1691,15 +1987,26 @@
         <translation>Escriba un número de 2 a 350.</translation>
     </message>
     <message>
-        <source>Year-month-day, for example 1990-04-23. It decides which limits count; without it those for children.</source>
-        <translation>Año-mes-día, por ejemplo 1990-04-23. Decide qué límites valen; sin ella, los de niños.</translation>
+        <source>It decides which limits count. Without it those for children do.</source>
+        <translation>Decide qué límites valen. Sin ella valen los de niños.</translation>
+    </message>
+</context>
+<context>
+    <name>PickRow</name>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
     <name>Plan</name>
     <message>
-        <source>Next bath: %1</source>
-        <translation>Próximo baño: %1</translation>
+        <source>Next session: %1</source>
+        <translation>Próxima sesión: %1</translation>
     </message>
     <message>
         <source>%1, done</source>
@@ -1773,10 +2080,10 @@
         <translation>Sin indicar</translation>
     </message>
     <message numerus="yes">
-        <source>Batteries: about %n bath(s) left</source>
+        <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>Pilas: cerca de %n baño más</numerusform>
-            <numerusform>Pilas: unos %n baños más</numerusform>
+            <numerusform>Pilas: cerca de %n sesión más</numerusform>
+            <numerusform>Pilas: unas %n sesiones más</numerusform>
         </translation>
     </message>
     <message>
@@ -1836,7 +2143,7 @@
         <translation>Claro</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>Como el teléfono</translation>
     </message>
     <message>
@@ -2042,8 +2349,8 @@
         <translation>Anotación diaria</translation>
     </message>
     <message>
-        <source>Baths</source>
-        <translation>Baños</translation>
+        <source>Sessions</source>
+        <translation>Sesiones</translation>
     </message>
     <message>
         <source>Quiet from</source>
@@ -2074,8 +2381,8 @@
         <translation>Toca un repaso cuando la probabilidad de humedad llega a</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.</source>
-        <translation>Más baja: repasos antes y más a menudo. Más alta: menos baños, más días húmedos. Habitual: 20 %.</translation>
+        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
+        <translation>Más baja: repasos antes y más a menudo. Más alta: menos sesiones, más días húmedos. Habitual: 20 %.</translation>
     </message>
 </context>
 <context>
@@ -2092,8 +2399,8 @@
         <translation>Todavía no está todo configurado</translation>
     </message>
     <message>
-        <source>Before a bath, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>Antes de un baño, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
+        <source>Before a session, Firstdew has to know your machine and your answers to the health questions.</source>
+        <translation>Antes de una sesión, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
     </message>
     <message>
         <source>Go on with the set-up</source>
@@ -2111,7 +2418,7 @@
         <translation>Aspecto</translation>
     </message>
     <message>
-        <source>As the phone</source>
+        <source>Match phone</source>
         <translation>Como el teléfono</translation>
     </message>
     <message>
@@ -2235,20 +2542,20 @@
 <context>
     <name>SkinPage</name>
     <message>
-        <source>Skin after a bath</source>
-        <translation>La piel tras el baño</translation>
+        <source>Skin after a session</source>
+        <translation>La piel tras la sesión</translation>
     </message>
     <message>
-        <source>Burns or blisters: no bath there until a clinician has looked at it.</source>
-        <translation>Quemaduras o ampollas: ningún baño ahí hasta que las vea un profesional sanitario.</translation>
+        <source>Burns or blisters: no session there until a clinician has looked at it.</source>
+        <translation>Quemaduras o ampollas: ninguna sesión ahí hasta que las vea un profesional sanitario.</translation>
     </message>
     <message>
         <source>Note</source>
         <translation>Nota</translation>
     </message>
     <message>
-        <source>May stay empty.</source>
-        <translation>Puede quedar vacío.</translation>
+        <source>Optional</source>
+        <translation>Opcional</translation>
     </message>
     <message>
         <source>Save</source>
@@ -2262,8 +2569,8 @@
         <translation>Voz y tonos</translation>
     </message>
     <message>
-        <source>During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.</source>
-        <translation>Durante un baño se anuncian en voz alta cada paso, los minutos y el final, para que nadie tenga que mirar el teléfono.</translation>
+        <source>During a session each step, the minutes and the end are said aloud, so that nobody has to look at the phone.</source>
+        <translation>Durante una sesión se anuncian en voz alta cada paso, los minutos y el final, para que nadie tenga que mirar el teléfono.</translation>
     </message>
     <message>
         <source>What is heard</source>
@@ -2282,7 +2589,7 @@
         <translation>La voz habla por ahora en inglés.</translation>
     </message>
     <message>
-        <source>Check how loud it is</source>
+        <source>Test the volume</source>
         <translation>Comprobar el volumen</translation>
     </message>
     <message>
@@ -2348,7 +2655,7 @@
 <context>
     <name>StirredUp</name>
     <message>
-        <source>Did anything stir it up?</source>
+        <source>Anything that might explain it?</source>
         <translation>¿Hubo algo que lo provocara?</translation>
     </message>
 </context>
@@ -2450,8 +2757,8 @@
         <translation>Resumen para quien le prescribe</translation>
     </message>
     <message>
-        <source>One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>Una página con la línea de humedad, los baños, las corrientes, la respuesta y sus preguntas. Nada sale del teléfono antes de que usted elija adónde va.</translation>
+        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Una página con la línea de humedad, las sesiones, las corrientes, la respuesta y sus preguntas. Nada sale del teléfono antes de que usted elija adónde va.</translation>
     </message>
     <message>
         <source>How far back</source>
@@ -2570,8 +2877,8 @@
         <translation>Bienvenido a Firstdew</translation>
     </message>
     <message>
-        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current, and tells you when the next bath is due. Setting it up takes two minutes and can be left at any point.</source>
-        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña, y le dice cuándo toca el siguiente baño. La preparación dura dos minutos y puede dejarse en cualquier momento.</translation>
+        <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
+        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña. Le dice cuándo toca la siguiente sesión.</translation>
     </message>
 </context>
 <context>
@@ -2585,19 +2892,19 @@
         <translation>Cuánto duran sus periodos secos</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.</source>
-        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo un baño con la piel aún seca o el periodo continúa.</translation>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
+        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo una sesión con la piel aún seca o el periodo continúa.</translation>
     </message>
     <message numerus="yes">
-        <source>Reckoned from %n dry spell(s) in your diary.</source>
+        <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
             <numerusform>Calculado con %n periodo seco de su diario.</numerusform>
             <numerusform>Calculado con %n periodos secos de su diario.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Still going on, or ended by a bath while dry: %1.</source>
-        <translation>Aún en curso o terminados por un baño con la piel seca: %1.</translation>
+        <source>Still going on, or topped up while dry: %1.</source>
+        <translation>Aún en curso o terminados por una sesión con la piel seca: %1.</translation>
     </message>
     <message>
         <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
@@ -2623,8 +2930,8 @@
         <translation>Hoy</translation>
     </message>
     <message>
-        <source>Bath</source>
-        <translation>Baño</translation>
+        <source>Session</source>
+        <translation>Sesión</translation>
     </message>
     <message>
         <source>Diary</source>
@@ -2687,16 +2994,16 @@
         <translation>Corriente pulsada</translation>
     </message>
     <message>
-        <source>Hand bath</source>
-        <translation>Baño de manos</translation>
+        <source>Hand session</source>
+        <translation>Sesión de manos</translation>
     </message>
     <message>
-        <source>Foot bath</source>
-        <translation>Baño de pies</translation>
+        <source>Foot session</source>
+        <translation>Sesión de pies</translation>
     </message>
     <message>
-        <source>Hand and foot bath</source>
-        <translation>Baño de mano y pie</translation>
+        <source>Hand and foot session</source>
+        <translation>Sesión de mano y pie</translation>
     </message>
     <message>
         <source>Pad session</source>
@@ -2775,8 +3082,8 @@
         <translation>Doloroso</translation>
     </message>
     <message>
-        <source>Seven baths in four weeks</source>
-        <translation>Siete baños en cuatro semanas</translation>
+        <source>Seven sessions in four weeks</source>
+        <translation>Siete sesiones en cuatro semanas</translation>
     </message>
     <message>
         <source>Three a week for four weeks</source>
@@ -2923,20 +3230,20 @@
         <translation>Hable con quien le prescribe</translation>
     </message>
     <message>
-        <source>No bath for now</source>
-        <translation>Por ahora ningún baño</translation>
+        <source>No session for now</source>
+        <translation>Por ahora ninguna sesión</translation>
     </message>
     <message>
         <source>No first course has been set up yet.</source>
         <translation>Todavía no hay un primer curso.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for today.</source>
-        <translation>El baño %1 de %2 del primer curso está planeado para hoy.</translation>
+        <source>Session %1 of %2 of the first course is planned for today.</source>
+        <translation>La sesión %1 de %2 del primer curso está planeada para hoy.</translation>
     </message>
     <message>
-        <source>Bath %1 of %2 of the first course is planned for %3.</source>
-        <translation>El baño %1 de %2 del primer curso está planeado: %3.</translation>
+        <source>Session %1 of %2 of the first course is planned for %3.</source>
+        <translation>La sesión %1 de %2 del primer curso está planeada: %3.</translation>
     </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
@@ -2950,15 +3257,15 @@
         <translation>El curso ya no cabe en su tiempo.</translation>
     </message>
     <message numerus="yes">
-        <source>All %n bath(s) of the course are done.</source>
+        <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>Está hecho %n baño del curso, no falta ninguno.</numerusform>
-            <numerusform>Están hechos los %n baños del curso.</numerusform>
+            <numerusform>Está hecha %n sesión del curso, no falta ninguna.</numerusform>
+            <numerusform>Están hechas las %n sesiones del curso.</numerusform>
         </translation>
     </message>
     <message>
-        <source>Today&apos;s bath is done.</source>
-        <translation>El baño de hoy está hecho.</translation>
+        <source>Today&apos;s session is done.</source>
+        <translation>La sesión de hoy está hecha.</translation>
     </message>
     <message>
         <source>Dampness has probably begun (%1).</source>
@@ -2980,8 +3287,8 @@
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No bath until a clinician has cleared it.</source>
-        <translation>Respondió sí a: %1. Ningún baño hasta que un profesional sanitario lo permita.</translation>
+        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
+        <translation>Respondió sí a: %1. Ninguna sesión hasta que un profesional sanitario lo permita.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
@@ -3027,7 +3334,7 @@
         <translation>Lo dejó para: %1.</translation>
     </message>
     <message>
-        <source>You chose not to top up this time.</source>
+        <source>Skipped this time.</source>
         <translation>Eligió no repasar esta vez.</translation>
     </message>
     <message>
@@ -3130,8 +3437,8 @@
         <translation>Las axilas se tratan solo con corriente pulsada</translation>
     </message>
     <message>
-        <source>Treated now, one or two baths are usually enough.</source>
-        <translation>Tratado ahora, suelen bastar uno o dos baños.</translation>
+        <source>Treated now, one or two sessions are usually enough.</source>
+        <translation>Tratado ahora, suelen bastar una o dos sesiones.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
@@ -3150,7 +3457,7 @@
         <translation>Sudor pleno en reposo, anotado: %1. Suele hacer falta un nuevo curso.</translation>
     </message>
     <message>
-        <source>The chance of dampness reaches %2 by %1.</source>
+        <source>You may start to get clammy from %1 (chance %2).</source>
         <translation>La probabilidad de humedad llega a %2 (%1).</translation>
     </message>
     <message>
@@ -3158,8 +3465,8 @@
         <translation>¿Hoy seco o húmedo?</translation>
     </message>
     <message>
-        <source>%1: bath today</source>
-        <translation>%1: hoy toca un baño</translation>
+        <source>%1: session today</source>
+        <translation>%1: hoy toca una sesión</translation>
     </message>
     <message>
         <source>%1: a top-up is due</source>
@@ -3206,16 +3513,16 @@
         <translation>Antes de que vuelva la humedad.</translation>
     </message>
     <message>
-        <source>The day after a bath: any redness, blister or burn?</source>
-        <translation>El día después del baño: ¿rojez, ampolla o quemadura?</translation>
+        <source>The day after a session: any redness, blister or burn?</source>
+        <translation>El día después de la sesión: ¿rojez, ampolla o quemadura?</translation>
     </message>
     <message>
-        <source>The set in the machine lasts about one more bath.</source>
-        <translation>El juego del aparato dura más o menos un baño más.</translation>
+        <source>The set in the machine lasts about one more session.</source>
+        <translation>El juego del aparato dura más o menos una sesión más.</translation>
     </message>
     <message>
-        <source>Before the next bath, as every four weeks.</source>
-        <translation>Antes del próximo baño, como cada cuatro semanas.</translation>
+        <source>Before the next session, as every four weeks.</source>
+        <translation>Antes de la próxima sesión, como cada cuatro semanas.</translation>
     </message>
     <message>
         <source>One question, four answers.</source>
@@ -3282,7 +3589,7 @@
         <translation>Apague el aparato y luego saque. Seque la piel y el equipo.</translation>
     </message>
     <message>
-        <source>This skin had its session today already. Leave it in peace; the next one is for tomorrow at the earliest.</source>
+        <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
         <translation>Esta piel ya tuvo hoy su sesión. Déjela en paz; la siguiente, mañana como muy pronto.</translation>
     </message>
     <message>
@@ -3314,8 +3621,8 @@
         <translation>Nunca supere los límites. Puede hormiguear; nunca debe doler. Si duele, baje la corriente y pare.</translation>
     </message>
     <message>
-        <source>No bath while one of the health questions says stop.</source>
-        <translation>Ningún baño mientras una pregunta de salud lo impida.</translation>
+        <source>Don&apos;t treat if any health question tells you to stop.</source>
+        <translation>Ninguna sesión mientras una pregunta de salud lo impida.</translation>
     </message>
     <message>
         <source>Children only with medical advice and an adult beside them.</source>
@@ -3334,8 +3641,8 @@
         <translation>Recordatorios</translation>
     </message>
     <message>
-        <source>Running bath</source>
-        <translation>Baño en curso</translation>
+        <source>Running session</source>
+        <translation>Sesión en curso</translation>
     </message>
     <message>
         <source>May come late: this phone does not let them come to the minute.</source>
@@ -3803,6 +4110,74 @@
         <translation>Por encima de %1, vigile la piel.</translation>
     </message>
     <message>
+        <source>Your first three sessions here go step by step.</source>
+        <translation>Sus tres primeras sesiones aquí van paso a paso.</translation>
+    </message>
+    <message>
+        <source>It has been four weeks or more. Let&apos;s go step by step.</source>
+        <translation>Han pasado cuatro semanas o más. Vamos paso a paso.</translation>
+    </message>
+    <message>
+        <source>Last time something was not right. Let&apos;s go step by step.</source>
+        <translation>La última vez algo no fue bien. Vamos paso a paso.</translation>
+    </message>
+    <message>
+        <source>Your machine has changed. Let&apos;s go step by step.</source>
+        <translation>Su aparato ha cambiado. Vamos paso a paso.</translation>
+    </message>
+    <message>
+        <source>Your first session with both hands in goes step by step.</source>
+        <translation>Su primera sesión con ambas manos dentro va paso a paso.</translation>
+    </message>
+    <message>
+        <source>Aim %1</source>
+        <translation>Objetivo %1</translation>
+    </message>
+    <message>
+        <source>Nothing about my health has changed</source>
+        <translation>Nada ha cambiado en mi salud</translation>
+    </message>
+    <message>
+        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
+        <translation>Mi piel está sana ahí: sin cortes, sin rojez nueva, sin ampolla ni quemadura</translation>
+    </message>
+    <message>
+        <source>On, at zero, direct current: begin</source>
+        <translation>Encendido, a cero, corriente continua: empezar</translation>
+    </message>
+    <message>
+        <source>On, at zero, pulsed light on: begin</source>
+        <translation>Encendido, a cero, luz de pulsos: empezar</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Revise</translation>
+    </message>
+    <message>
+        <source>Raise</source>
+        <translation>Suba</translation>
+    </message>
+    <message>
+        <source>Hold</source>
+        <translation>Quieto</translation>
+    </message>
+    <message>
+        <source>Lower</source>
+        <translation>Baje</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <translation>Cambie</translation>
+    </message>
+    <message>
+        <source>Turn down to %1</source>
+        <translation>Baje hasta %1</translation>
+    </message>
+    <message>
+        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
+        <translation>Con un lector de pantalla activo, un toque en cualquier lugar no detiene la sesión. Pida a alguien que se quede a su lado, o use un pedal o un pulsador.</translation>
+    </message>
+    <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
         <translation>Esta frase de contraseña es demasiado corta. Elija una de al menos ocho caracteres.</translation>
     </message>
@@ -3882,10 +4257,6 @@
         <source>a coil</source>
         <translation>un DIU</translation>
     </message>
-    <message>
-        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
-        <translation>Con un lector de pantalla activo, un toque en cualquier lugar no detiene la sesión. Pida a alguien que se quede a su lado, o use un pedal o un pulsador.</translation>
-    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -3912,8 +4283,8 @@
         <translation>Hoy, día %1</translation>
     </message>
     <message>
-        <source>Days since the bath</source>
-        <translation>Días desde el baño</translation>
+        <source>Days since the session</source>
+        <translation>Días desde la sesión</translation>
     </message>
 </context>
 <context>

@@ -8,10 +8,10 @@ Frame {
     title: qsTr("Days away")
     property int from: Store.today
     property int to: Store.today
-    Label { Layout.fillWidth: true; text: qsTr("No bath is planned on these days; the course moves around them.") }
+    Label { Layout.fillWidth: true; text: qsTr("No session is planned on these days. The course moves around them.") }
     Card {
-        Stepper { label: qsTr("From"); shown: Appearance.phrases.dayFull(page.from); onLess: page.from -= 1; onMore: { page.from += 1; if (page.to < page.from) page.to = page.from } }
-        Stepper { label: qsTr("To"); shown: Appearance.phrases.dayFull(page.to); onLess: if (page.to > page.from) page.to -= 1; onMore: page.to += 1 }
+        DayPick { label: qsTr("From"); day: page.from; onPicked: day => { page.from = day; page.to = Math.max(page.to, day) } }
+        DayPick { label: qsTr("To"); day: page.to; first: page.from; onPicked: day => page.to = day }
         ActionButton { kind: ButtonFace.Main; text: qsTr("Add"); Layout.fillWidth: true; onClicked: PlanModel.addAway(page.from, page.to) }
     }
     Repeater {

@@ -1,7 +1,7 @@
 import QtQuick
 import Firstdew
 
-// Whichever step of the bath is on.
+// Whichever step of the session is on.
 Item {
     id: page
     function partFor(which: int): Component {
@@ -12,26 +12,38 @@ Item {
         case BathPage.Run: return run
         case BathPage.Meanwhile: return meanwhile
         case BathPage.After: return after
-        default: return PlanModel.machine.known ? choose : setUp // no limit and no way of swapping polarity without a machine
+        default: return !PlanModel.machine.known ? setUp : BathModel.shortWay ? asLast : choose // no limit and no way of swapping polarity without a machine
         }
+    }
+    /// To the page before this one; false where the session has none.
+    function goBack() {
+        const asks = BathModel.page === BathPage.Screening || BathModel.page === BathPage.Blocked || BathModel.page === BathPage.Prepare
+        if (!BathModel.changing && !asks)
+            return false
+        if (BathModel.page === BathPage.Prepare)
+            part.shown.back()
+        else
+            BathModel.back()
+        return true
     }
     function takeAsked() {
         if (!Router.sessionAsked || BathModel.busy)
             return
         Router.sessionAsked = false
-        BathModel.chooseSite(Router.sessionSite)
+        BathModel.askFor(Router.sessionSite)
     }
     Component.onCompleted: takeAsked()
     Connections { target: Router; function onSessionAskedChanged() { page.takeAsked() } }
     Connections { target: BathModel; function onFinished() { Router.place(Place.Today) } }
-    Loader { anchors.fill: parent; sourceComponent: page.partFor(BathModel.page) }
+    Loader { id: part; readonly property var shown: item; anchors.fill: parent; sourceComponent: page.partFor(BathModel.page) }
     Component {
         id: setUp
         Frame {
             title: Appearance.phrases.place(Place.Session)
-            SetUpFirst { purpose: qsTr("Before a bath, Firstdew has to know where you treat, with which machine, and your answers to the health questions.") }
+            SetUpFirst { purpose: qsTr("Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.") }
         }
     }
+    Component { id: asLast; BathAsLast {} }
     Component { id: choose; BathChoose {} }
     Component { id: screening; BathScreening {} }
     Component { id: blocked; BathBlocked {} }

@@ -20,11 +20,11 @@ Frame {
     Card {
         visible: page.keepsDry
         kind: Card.Now
-        Label { Layout.fillWidth: true; text: qsTr("You keep dry with single baths now. A whole course is for the beginning, or when full sweating is back.") }
+        Label { Layout.fillWidth: true; text: qsTr("Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.") }
     }
     Card {
         visible: page.running
-        Heading { text: qsTr("Baths of this course") }
+        Heading { text: qsTr("Sessions of this course") }
         Repeater {
             model: page.running ? page.present.sessions.length : 0
             RowLayout {
@@ -38,18 +38,13 @@ Frame {
                 ActionButton { visible: !line.session.done; kind: ButtonFace.Quiet; text: qsTr("Move"); Accessible.description: Appearance.phrases.dayFull(line.session.day); onClicked: { move.number = line.session.number; move.day = line.session.day; move.open() } }
             }
         }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest if it can. A missed bath moves by itself; the rest is planned anew.").arg(Appearance.phrases.dayLong(page.present.windowEnd)) }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.").arg(Appearance.phrases.dayLong(page.present.windowEnd)) }
     }
     Card {
         Heading { text: page.running ? qsTr("Begin anew") : qsTr("Choose") }
         OneOf { options: page.plans.map(v => ({ value: v, text: Appearance.phrases.course(v) })); value: page.plan; onChosen: v => page.plan = v }
-        Stepper {
-            label: qsTr("First bath")
-            shown: Appearance.phrases.dayFull(page.start)
-            onLess: if (page.start > Store.today) page.start -= 1
-            onMore: page.start += 1
-        }
-        Label { role: Label.Small; text: qsTr("Days on which a bath fits; none chosen means all"); Layout.fillWidth: true }
+        DayPick { label: qsTr("First session"); day: page.start; first: Store.today; onPicked: day => page.start = day }
+        Label { role: Label.Small; text: qsTr("Days that suit you (none = any day)"); Layout.fillWidth: true }
         Wrap {
             Layout.fillWidth: true
             spacing: Theme.small
@@ -63,24 +58,19 @@ Frame {
                 }
             }
         }
-        ActionButton {
-            kind: page.running ? ButtonFace.Plain : ButtonFace.Now
-            text: qsTr("Plan the course")
-            Layout.fillWidth: true
-            onClicked: { if (PlanModel.startCourse(page.site, page.plan, page.start, page.free)) Router.place(Place.Plan) }
-        }
     }
     Sheet {
         id: move
         property int number: 1
         property int day: 0
-        title: qsTr("Move bath %1").arg(number)
-        Stepper {
-            label: qsTr("New day")
-            shown: Appearance.phrases.dayFull(move.day)
-            onLess: if (move.day > Store.today) move.day -= 1
-            onMore: move.day += 1
-        }
+        title: qsTr("Move session %1").arg(number)
+        DayPick { label: qsTr("New day"); day: move.day; first: Store.today; onPicked: day => move.day = day }
         ActionButton { kind: ButtonFace.Main; text: qsTr("Move"); Layout.fillWidth: true; onClicked: { move.close(); PlanModel.moveCourse(page.site, move.number, move.day) } }
+    }
+    dock: ActionButton {
+        kind: page.running ? ButtonFace.Plain : ButtonFace.Now
+        text: qsTr("Plan the course")
+        Layout.fillWidth: true
+        onClicked: { if (PlanModel.startCourse(page.site, page.plan, page.start, page.free)) Router.place(Place.Plan) }
     }
 }

@@ -59,7 +59,7 @@ Frame {
             Heading { text: other.e.kind === EntryKind.Session ? Appearance.phrases.bath(other.e.treated) : Appearance.phrases.site(other.e.site) }
             Label {
                 Layout.fillWidth: true
-                text: other.e.kind === EntryKind.Session ? (other.e.completed ? qsTr("Finished, %1").arg(Appearance.phrases.waveform(other.e.waveform)) : qsTr("Broken off, %1").arg(Appearance.phrases.waveform(other.e.waveform)))
+                text: other.e.kind === EntryKind.Session ? (other.e.completed ? qsTr("Finished, %1").arg(Appearance.phrases.waveform(other.e.waveform)) : qsTr("Stopped early, %1").arg(Appearance.phrases.waveform(other.e.waveform)))
                                                    + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Appearance.phrases.milliamps(other.e.comfortable)) : "")
                                                    + (other.e.felt ? "\n" + Appearance.phrases.comfort(other.e.comfort) : "")
                     : other.e.kind === EntryKind.Bother ? qsTr("Bother score %1 of 4").arg(other.e.score)
@@ -67,15 +67,16 @@ Frame {
                     : qsTr("Skin: %1").arg(page.skinNames(other.e.skin))
             }
             Label { visible: text !== ""; role: Label.Small; text: other.e.note; Layout.fillWidth: true }
-            ActionButton { kind: ButtonFace.Quiet; text: qsTr("Withdraw this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
+            ActionButton { visible: other.e.kind === EntryKind.Session; kind: ButtonFace.Quiet; text: qsTr("Correct this session"); onClicked: Router.openDone(other.e.treated, page.day, other.e.id) }
+            ActionButton { kind: ButtonFace.Quiet; text: qsTr("Delete this entry"); onClicked: { withdraw.entry = other.e.id; withdraw.open() } }
         }
     }
     Sheet {
         id: withdraw
         property string entry: ""
-        title: qsTr("Withdraw this entry?")
-        Label { Layout.fillWidth: true; text: qsTr("It no longer counts. The record keeps that it was there.") }
-        ActionButton { kind: ButtonFace.Danger; text: qsTr("Withdraw"); Layout.fillWidth: true; onClicked: { withdraw.close(); DiaryModel.withdraw(withdraw.entry) } }
+        title: qsTr("Delete this entry?")
+        Label { Layout.fillWidth: true; text: qsTr("It no longer counts. The original stays in your history.") }
+        ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete"); Layout.fillWidth: true; onClicked: { withdraw.close(); DiaryModel.withdraw(withdraw.entry) } }
         ActionButton { text: qsTr("Keep"); Layout.fillWidth: true; onClicked: withdraw.close() }
     }
 }

@@ -22,7 +22,11 @@ Frame {
     function goBack(days) { back = Math.max(0, Math.min(mostBack, days)) }
     onSpanChanged: goBack(back)
 
-    header: ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
+    header: [
+        IconButton { visible: DiaryModel.sites.length > 0; iconName: "share"; text: qsTr("Send to your prescriber"); onClicked: SummaryModel.share() },
+        ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
+    ]
+    Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
 
     SetUpFirst {
         visible: DiaryModel.sites.length === 0
@@ -84,7 +88,7 @@ Frame {
         Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
         ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
-        ActionButton { text: qsTr("Skin after a bath"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
+        ActionButton { text: qsTr("Skin after a session"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
         ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page(Part.WeighPagePart) }
     }
     Sheet {
@@ -98,7 +102,7 @@ Frame {
             onChosen: v => page.onlySite = v
         }
         OneOf {
-            label: qsTr("Baths and readings")
+            label: qsTr("Sessions and readings")
             options: [{ value: true, text: qsTr("Shown") }, { value: false, text: qsTr("Hidden") }]
             value: page.baths
             onChosen: v => page.baths = v

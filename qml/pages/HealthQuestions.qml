@@ -6,7 +6,7 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Health questions")
-    Label { Layout.fillWidth: true; text: qsTr("Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.") }
+    Label { Layout.fillWidth: true; text: qsTr("Some answers mean no session until a clinician has said yes. Your answers stay on this phone.") }
     Repeater {
         model: PlanModel.blocking
         Card {
@@ -19,5 +19,5 @@ Frame {
         }
     }
     HealthForm { id: form }
-    ActionButton { kind: ButtonFace.Now; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
+    dock: ActionButton { kind: ButtonFace.Now; text: qsTr("Save"); Layout.fillWidth: true; enabled: form.complete; onClicked: { if (form.save()) Router.back() } }
 }

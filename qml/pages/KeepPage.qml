@@ -33,7 +33,7 @@ Frame {
         ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Json) }
         ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Tables) }
         ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Fhir) }
-        ActionButton { text: qsTr("Planned baths, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew baths"), qsTr("A bath is planned")) }
+        ActionButton { text: qsTr("Planned sessions, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew sessions"), qsTr("A session is planned")) }
     }
     Card {
         Heading { text: qsTr("Import") }

@@ -46,7 +46,7 @@ Frame {
                 visible: card.line.next !== 0
                 role: Label.Small
                 Layout.fillWidth: true
-                text: qsTr("Next bath: %1").arg(Appearance.phrases.dayLong(card.line.next))
+                text: qsTr("Next session: %1").arg(Appearance.phrases.dayLong(card.line.next))
             }
             Wrap {
                 visible: card.line.stage === Stage.FirstCourse
@@ -118,7 +118,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Machine and kit")
-        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n bath(s) left", "", page.machine.sessionsLeft) : page.machine.name
+        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n session(s) left", "", page.machine.sessionsLeft) : page.machine.name
         onClicked: Router.page(Part.MachinePagePart)
     }
     PlanRow {
@@ -148,7 +148,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Appearance and language")
-        value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("As the phone")
+        value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("Match phone")
         onClicked: Router.page(Part.SettingsPagePart)
     }
     PlanRow {

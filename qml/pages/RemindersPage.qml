@@ -6,8 +6,6 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Reminders")
-    readonly property int half: 30
-    readonly property int day: 1440
     property bool on: true
     property int checkIn: 0
     property int sessions: 0
@@ -24,13 +22,12 @@ Frame {
         quietUntil = PlanModel.reminders.quietUntil
         backupMonthly = PlanModel.reminders.backupMonthly
     }
-    function moved(minutes, by) { return (minutes + day + by) % day }
     Card {
         OneOf { label: qsTr("Reminders"); options: [{ value: true, text: qsTr("On") }, { value: false, text: qsTr("Off") }]; value: page.on; onChosen: v => page.on = v }
-        Stepper { label: qsTr("Daily check-in"); shown: Appearance.phrases.clock(page.checkIn); onLess: page.checkIn = page.moved(page.checkIn, -page.half); onMore: page.checkIn = page.moved(page.checkIn, page.half) }
-        Stepper { label: qsTr("Baths"); shown: Appearance.phrases.clock(page.sessions); onLess: page.sessions = page.moved(page.sessions, -page.half); onMore: page.sessions = page.moved(page.sessions, page.half) }
-        Stepper { label: qsTr("Quiet from"); shown: Appearance.phrases.clock(page.quietFrom); onLess: page.quietFrom = page.moved(page.quietFrom, -page.half); onMore: page.quietFrom = page.moved(page.quietFrom, page.half) }
-        Stepper { label: qsTr("Quiet until"); shown: Appearance.phrases.clock(page.quietUntil); onLess: page.quietUntil = page.moved(page.quietUntil, -page.half); onMore: page.quietUntil = page.moved(page.quietUntil, page.half) }
+        TimePick { label: qsTr("Daily check-in"); minutes: page.checkIn; onPicked: minutes => page.checkIn = minutes }
+        TimePick { label: qsTr("Sessions"); minutes: page.sessions; onPicked: minutes => page.sessions = minutes }
+        TimePick { label: qsTr("Quiet from"); minutes: page.quietFrom; onPicked: minutes => page.quietFrom = minutes }
+        TimePick { label: qsTr("Quiet until"); minutes: page.quietUntil; onPicked: minutes => page.quietUntil = minutes }
         OneOf { label: qsTr("Remind of a back-up each month"); options: [{ value: true, text: qsTr("Yes") }, { value: false, text: qsTr("No") }]; value: page.backupMonthly; onChosen: v => page.backupMonthly = v }
     }
     Card {
@@ -40,10 +37,10 @@ Frame {
             value: page.risk
             onChosen: v => page.risk = v
         }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer baths, more clammy days. Usual: 20 %.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.") }
     }
-    ActionButton {
-        kind: ButtonFace.Main
+    dock: ActionButton {
+        kind: ButtonFace.Now
         text: qsTr("Save")
         Layout.fillWidth: true
         onClicked: { PlanModel.setRisk(page.risk); if (PlanModel.setReminders(page.on, page.checkIn, page.sessions, page.quietFrom, page.quietUntil, page.backupMonthly)) Router.back() }

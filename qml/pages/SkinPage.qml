@@ -5,7 +5,7 @@ import Firstdew
 Frame {
     id: page
     canGoBack: true
-    title: qsTr("Skin after a bath")
+    title: qsTr("Skin after a session")
     property int site: DiaryModel.sites[0] ?? DiarySite.Hands
     property var skin: []
     readonly property bool serious: skin.includes(SkinFinding.Blister) || skin.includes(SkinFinding.Burn)
@@ -20,8 +20,8 @@ Frame {
     Card {
         visible: page.serious
         kind: Card.Danger
-        Label { Layout.fillWidth: true; text: qsTr("Burns or blisters: no bath there until a clinician has looked at it.") }
+        Label { Layout.fillWidth: true; text: qsTr("Burns or blisters: no session there until a clinician has looked at it.") }
     }
-    Field { id: note; label: qsTr("Note"); hint: qsTr("May stay empty.") }
-    ActionButton { kind: ButtonFace.Main; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.skin.length > 0; onClicked: if (DiaryModel.addSideEffect(page.site, page.skin, note.text)) Router.back() }
+    Field { id: note; label: qsTr("Note"); hint: qsTr("Optional") }
+    dock: ActionButton { kind: ButtonFace.Now; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.skin.length > 0; onClicked: if (DiaryModel.addSideEffect(page.site, page.skin, note.text)) Router.back() }
 }

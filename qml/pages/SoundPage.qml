@@ -14,7 +14,7 @@ Frame {
 
     canGoBack: true
     title: qsTr("Voice and tones")
-    Label { Layout.fillWidth: true; text: qsTr("During a bath each step, the minutes and the end are told aloud, so that nobody has to look at the phone.") }
+    Label { Layout.fillWidth: true; text: qsTr("During a session each step, the minutes and the end are said aloud, so that nobody has to look at the phone.") }
     Card {
         OneOf {
             label: qsTr("What is heard")
@@ -52,6 +52,6 @@ Frame {
             Layout.fillWidth: true
             text: page.canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")
         }
-        ActionButton { text: qsTr("Check how loud it is"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
+        ActionButton { text: qsTr("Test the volume"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     }
 }

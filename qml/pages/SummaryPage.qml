@@ -7,7 +7,7 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Summary for your prescriber")
-    Label { Layout.fillWidth: true; text: qsTr("One page with the dampness line, baths, currents, response and your questions. Nothing leaves the phone before you choose where it goes.") }
+    Label { Layout.fillWidth: true; text: qsTr("One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.") }
     OneOf {
         label: qsTr("How far back")
         options: [{ value: 30, text: qsTr("A month") }, { value: 90, text: qsTr("Three months") }, { value: 182, text: qsTr("Half a year") }, { value: 365, text: qsTr("A year") }]

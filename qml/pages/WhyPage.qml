@@ -47,14 +47,14 @@ Frame {
         }
         Label { Layout.fillWidth: true; text: spells.saying }
         Label { visible: text !== ""; Layout.fillWidth: true; text: spells.todaySaying }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a bath came while still dry or the spell goes on.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.") }
     }
     Label {
         visible: page.reckoned
         role: Label.Small
         Layout.fillWidth: true
-        text: page.matter.known ? qsTr("Reckoned from %n dry spell(s) in your diary.", "", page.matter.spells)
-                            + " " + qsTr("Still going on, or ended by a bath while dry: %1.").arg(page.matter.censored)
+        text: page.matter.known ? qsTr("Based on %n dry spell(s) in your diary.", "", page.matter.spells)
+                            + " " + qsTr("Still going on, or topped up while dry: %1.").arg(page.matter.censored)
                             + (page.matter.due !== 0 ? " " + qsTr("A top-up counts as due when the chance of dampness reaches %1: %2.").arg(Appearance.phrases.percent(page.matter.risk)).arg(Appearance.phrases.dayLong(page.matter.due)) : "") : ""
     }
     Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }

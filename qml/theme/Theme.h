@@ -35,6 +35,8 @@ class Theme : public QObject {
     Q_PROPERTY(QColor nowWash READ nowWash NOTIFY changed)
     Q_PROPERTY(QColor danger READ danger NOTIFY changed)
     Q_PROPERTY(QColor dangerInk READ dangerInk NOTIFY changed)
+    Q_PROPERTY(QColor alarm READ alarm CONSTANT)       ///< what stops, and what is too high: red in both themes
+    Q_PROPERTY(QColor alarmInk READ alarmInk CONSTANT) ///< on it
     Q_PROPERTY(QColor dangerWash READ dangerWash NOTIFY changed)
     Q_PROPERTY(QColor good READ good NOTIFY changed)
     Q_PROPERTY(QColor veil READ veil NOTIFY changed)
@@ -62,7 +64,8 @@ class Theme : public QObject {
     Q_PROPERTY(int tall MEMBER kTall CONSTANT) ///< from here on a running session has room for large words
     Q_PROPERTY(int ring MEMBER kRing CONSTANT) ///< widest clock of a running session
     Q_PROPERTY(int padKey MEMBER kPadKey CONSTANT)
-    Q_PROPERTY(int curve MEMBER kCurve CONSTANT) ///< a chart without its labels
+    Q_PROPERTY(int drawing MEMBER kDrawing CONSTANT) ///< a drawing that has room
+    Q_PROPERTY(int curve MEMBER kCurve CONSTANT)     ///< a chart without its labels
 
     Q_PROPERTY(QString family READ family CONSTANT)
     Q_PROPERTY(int strong MEMBER kStrong CONSTANT)
@@ -84,7 +87,7 @@ public:
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
     static constexpr int kMeasure = 620, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480, kTall = 700, kRing = 340,
-                         kPadKey = 64, kCurve = 160;
+                         kPadKey = 64, kCurve = 160, kDrawing = 160;
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kLeftAlone = 1200;
 
@@ -118,6 +121,8 @@ public:
     [[nodiscard]] QColor nowWash() const { return tone(0xfbe9c4, 0x33301f); }
     [[nodiscard]] QColor danger() const { return tone(0xa3182c, 0xf7a3a3); }
     [[nodiscard]] QColor dangerInk() const { return tone(0xffffff, 0x33060b); }
+    [[nodiscard]] static QColor alarm() { return QColor(0xa3182c); }
+    [[nodiscard]] static QColor alarmInk() { return Qt::white; }
     [[nodiscard]] QColor dangerWash() const { return tone(0xf8dfdc, 0x3b2024); }
     [[nodiscard]] QColor good() const { return tone(0x2a6a43, 0x8fcf9f); }
     [[nodiscard]] QColor veil() const { return QColor::fromRgba(m_dark ? 0xb0050a0c : 0x8015323a); }
@@ -133,7 +138,7 @@ public:
     // Headings are large already and grow less, so that their words fit a small screen.
     [[nodiscard]] qreal title() const { return 22 * std::min(m_textScale, 1.5); }
     [[nodiscard]] qreal display() const { return 29 * std::min(m_textScale, 1.2); }
-    [[nodiscard]] qreal numerals() const { return 72 * std::min(m_textScale, 1.35); }
+    [[nodiscard]] qreal numerals() const { return 88 * std::min(m_textScale, 1.1); } // 10 mm high on a phone
     [[nodiscard]] bool largeText() const { return m_textScale > 1.4; }
     /// Our type in that size and weight.
     [[nodiscard]] static QFont font(qreal pixels, int weight = QFont::Normal);

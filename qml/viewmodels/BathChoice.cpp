@@ -3,6 +3,7 @@
 #include "Edge.h"
 #include "protocol/CareSheets.h"
 #include "protocol/MayBegin.h"
+#include "protocol/WayIn.h"
 #include "words/BathWords.h"
 #include "words/Errors.h"
 
@@ -14,7 +15,30 @@ using namespace facts;
 
 void BathChoice::setSite(Site site)
 {
+    if (site != m_site || !m_chosen)
+        forgetPicks();
     m_site = site;
+    m_chosen = true;
+    propose();
+}
+
+void BathChoice::setWaveform(Waveform waveform)
+{
+    m_pickedWaveform = waveform;
+    m_chosen = true;
+    propose();
+}
+
+void BathChoice::setWay(WayOfWorking way)
+{
+    m_pickedWay = way;
+    m_chosen = true;
+    propose();
+}
+
+void BathChoice::setSide(Side side)
+{
+    m_pickedSide = side;
     m_chosen = true;
     propose();
 }
@@ -22,16 +46,24 @@ void BathChoice::setSite(Site site)
 void BathChoice::restore(const BathPrepared& prepared)
 {
     m_site = prepared.site;
-    m_waveform = prepared.waveform;
-    m_way = prepared.way;
-    m_side = prepared.firstSide;
+    m_pickedWaveform = m_waveform = prepared.waveform;
+    m_pickedWay = m_way = prepared.way;
+    m_pickedSide = m_side = prepared.firstSide;
     m_chosen = true;
 }
 
 void BathChoice::forget()
 {
     m_chosen = false;
+    forgetPicks();
     propose();
+}
+
+void BathChoice::forgetPicks()
+{
+    m_pickedWaveform.reset();
+    m_pickedWay.reset();
+    m_pickedSide.reset();
 }
 
 void BathChoice::propose()
@@ -39,13 +71,15 @@ void BathChoice::propose()
     const auto& s = m_store.situation();
     if (!m_chosen && s.first)
         m_site = s.sites[*s.first].treatedAs;
-    m_waveform = protocol::waveformFor(m_store.diary(), m_site);
-    proposeWay();
-}
-
-void BathChoice::proposeWay()
-{
+    const auto usual = protocol::choiceFor(m_store.diary(), m_site);
+    m_waveform = m_pickedWaveform.value_or(usual.waveform);
+    if (!limit().allowed)
+        m_waveform = usual.waveform;
+    m_side = m_pickedSide.value_or(usual.firstSide);
+    m_way = m_pickedWay.value_or(usual.way);
     if (refusalOfWay())
+        m_way = usual.way;
+    if (refusalOfWay()) // a screen reader is on
         m_way = protocol::waysFor(m_site, machine(), m_store.situation().age, touch()).front().way; // open ones first
 }
 

@@ -24,16 +24,14 @@ public:
     [[nodiscard]] facts::WayOfWorking way() const { return m_way; }
     [[nodiscard]] facts::Side side() const { return m_side; }
     void setSite(facts::Site site);
-    void setWaveform(facts::Waveform waveform) { m_waveform = waveform; }
-    void setWay(facts::WayOfWorking way) { m_way = way; }
-    void setSide(facts::Side side) { m_side = side; }
+    void setWaveform(facts::Waveform waveform);
+    void setWay(facts::WayOfWorking way);
+    void setSide(facts::Side side);
     /// As a session that was come back to has it.
     void restore(const facts::BathPrepared& prepared);
-    /// Picks what the person most likely wants: the site that matters now unless one was chosen, the current that suits
-    /// it.
+    /// Picks what the person most likely wants: the site that matters now unless one was chosen, the rest as last time
+    /// there unless it was picked now.
     void propose();
-    /// Another way of working where the chosen one is not open.
-    void proposeWay();
     /// The session is over: the next one is chosen anew.
     void forget();
 
@@ -55,6 +53,7 @@ public:
 
 private:
     [[nodiscard]] protocol::LimitAnswer limitWith(facts::Waveform waveform) const;
+    void forgetPicks();
 
     const Store& m_store;
     std::function<bool()> m_screenReader;
@@ -63,6 +62,9 @@ private:
     facts::WayOfWorking m_way{};
     facts::Side m_side{};
     bool m_chosen = false;
+    std::optional<facts::Waveform> m_pickedWaveform;
+    std::optional<facts::WayOfWorking> m_pickedWay;
+    std::optional<facts::Side> m_pickedSide;
 };
 
 } // namespace firstdew::viewmodels

@@ -33,6 +33,14 @@ bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
 
 bool wantsVibration(const Store& store) { return store.diary().preferences.vibration; }
 
+void BathCues::speakOfKit(facts::Waveform waveform)
+{
+    using protocol::Prompt;
+    for (const auto prompt : {Prompt::CheckEverything,
+                              waveform == facts::Waveform::Direct ? Prompt::SwitchOnDirect : Prompt::SwitchOnPulsed})
+        m_ports.voice.say(std::string(facts::word(prompt)));
+}
+
 void BathCues::give(const bath::Effect& effect)
 {
     using bath::EffectKind;

@@ -41,6 +41,8 @@ public:
     void onSilence(std::function<void(bool silent)> tell) { m_ports.voice.onSilence(std::move(tell)); }
     /// One prompt, to try how loud it is.
     void tryOut() { m_ports.voice.say("volume-check"); }
+    /// Before the session: the kit is checked and the machine switched on while the voice says it.
+    void speakOfKit(facts::Waveform waveform);
     /// The screen stays on from here to end().
     void begin() { m_ports.wake.keepAwake(true); }
     void give(const bath::Effect& effect);

@@ -5,8 +5,11 @@
 #include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Skin.h"
+#include "protocol/WayIn.h"
+#include "situation/Next.h"
 #include "words/BathWords.h"
 #include "words/Errors.h"
+#include "words/Prompts.h"
 
 #include <QPointer>
 #include <algorithm>
@@ -120,29 +123,37 @@ ui::Side::Value BathModel::firstSide() const { return ui::shown(m_choice.side())
 
 diary::Cues BathModel::cues() const { return diary::cuesFor(m_store.diary().preferences.cues, m_choice.way()); }
 
+void BathModel::askFor(ui::Site::Value site)
+{
+    m_changing = false;
+    toPage(ui::BathPage::Choose);
+    chooseSite(site);
+}
+
 void BathModel::chooseSite(ui::Site::Value site)
 {
     m_choice.setSite(ui::core(site).value_or(m_choice.site()));
-    emit changed();
+    m_notQuite = false;
+    m_follows = false;
+    setTold(false);
 }
 
 void BathModel::chooseWaveform(ui::Waveform::Value waveform)
 {
     m_choice.setWaveform(ui::core(waveform).value_or(m_choice.waveform()));
-    emit changed();
+    setTold(false);
 }
 
 void BathModel::chooseWay(ui::WayOfWorking::Value way)
 {
     m_choice.setWay(ui::core(way).value_or(m_choice.way()));
-    m_choice.proposeWay();
-    emit changed();
+    setTold(false);
 }
 
 void BathModel::chooseSide(ui::Side::Value side)
 {
     m_choice.setSide(ui::core(side).value_or(m_choice.side()));
-    emit changed();
+    setTold(false);
 }
 
 void BathModel::toPage(ui::BathPage::Value page)
@@ -152,21 +163,135 @@ void BathModel::toPage(ui::BathPage::Value page)
     emit changed();
 }
 
+bool BathModel::shortWay() const
+{
+    return !m_changing && !m_notQuite && !protocol::longWayReason(m_store.diary(), m_choice.site(), m_choice.way());
+}
+
+QString BathModel::longWayText() const
+{
+    const auto reason = protocol::longWayReason(m_store.diary(), m_choice.site(), m_choice.way());
+    return reason ? words::longWaySentence(*reason) : QString();
+}
+
+QString BathModel::asLastText() const
+{
+    QStringList parts{words::waveformName(m_choice.waveform()), words::wayName(m_choice.way())};
+    if (const auto script = m_choice.script())
+        parts << words::aimName(bath::prepared(*script, m_choice.advice().target).target());
+    return parts.join(QStringLiteral(" · "));
+}
+
+QStringList BathModel::statement() const
+{
+    return words::statementLines(protocol::screeningDue(m_store.diary()) != protocol::ScreeningDue::None);
+}
+
+bool BathModel::told() const
+{
+    return m_told && m_store.now() >= *m_told && m_store.now() <= m_told->plusMinutes(protocol::kSaidHolds);
+}
+
+QStringList BathModel::kit() const
+{
+    QStringList out;
+    for (const auto item : protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), false))
+        if (item != PrepItem::SkinChecked && item != PrepItem::NoAntiperspirant && item != PrepItem::NotShaved)
+            out << words::prepText(item);
+    return out;
+}
+
+QString BathModel::beginText() const { return words::beginName(m_choice.waveform()); }
+
+bool BathModel::mustAsk() const
+{
+    return skinBarred() || verdict().outcome != protocol::ScreeningOutcome::Go ||
+           protocol::screeningDue(m_store.diary()) == protocol::ScreeningDue::Full;
+}
+
+/// What the gate says, but for what the pages before the session ask.
+std::optional<Error> BathModel::gate() const
+{
+    const auto may =
+        protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {}, m_choice.touch());
+    const bool asked = !may && (may.error().code.starts_with("screening") || may.error().code == "short-question-due");
+    return may || asked ? std::nullopt : std::optional(may.error());
+}
+
+QString BathModel::bar() const
+{
+    const auto error = skinBarred() ? std::nullopt : gate();
+    return error ? words::errorSentence(*error) : QString();
+}
+
+void BathModel::change()
+{
+    m_changing = true;
+    setTold(false);
+}
+
+void BathModel::setTold(bool told)
+{
+    if (told) {
+        m_told = m_store.now();
+        m_audible = m_cues.prepare();
+        m_cues.speakOfKit(m_choice.waveform());
+    } else if (m_told) {
+        m_told.reset();
+        m_cues.hush();
+    }
+    emit changed();
+}
+
+void BathModel::notQuite()
+{
+    m_notQuite = true;
+    setTold(false);
+    goOn();
+}
+
+void BathModel::startAsLast()
+{
+    if (!shortWay() || !told()) {
+        setTold(false);
+        return;
+    }
+    if (protocol::screeningDue(m_store.diary()) == protocol::ScreeningDue::ShortQuestion &&
+        !m_store.append(Screening{false, {}, {}}))
+        return;
+    // The statement answers what is asked of the skin, and its button says that the list is seen to.
+    m_answers = {};
+    m_answers.site = m_choice.site();
+    m_asked = kQuestions;
+    m_done = {};
+    for (const auto item : linesToTick())
+        m_done.insert(item);
+    begin(RunningBath::Machine::On);
+}
+
+void BathModel::enoughForNow()
+{
+    m_follows = false;
+    m_choice.forget();
+    setTold(false);
+    emit finished();
+}
+
 void BathModel::goOn()
 {
     if (skinBarred()) {
         toPage(ui::BathPage::Blocked);
         return;
     }
-    if (const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {},
-                                            m_choice.touch());
-        !may && !may.error().code.starts_with("screening") && may.error().code != "short-question-due") {
-        refuse(words::errorSentence(may.error()));
+    if (const auto error = gate()) {
+        refuse(words::errorSentence(*error));
         return;
     }
+    m_changing = false;
     const auto due = protocol::screeningDue(m_store.diary());
     m_askAll = due == protocol::ScreeningDue::Full;
-    if (due == protocol::ScreeningDue::None)
+    // The card asks the short question itself.
+    if (due == protocol::ScreeningDue::None || (shortWay() && due == protocol::ScreeningDue::ShortQuestion))
         answersDone();
     else
         toPage(ui::BathPage::Screening);
@@ -174,7 +299,10 @@ void BathModel::goOn()
 
 void BathModel::back()
 {
-    toPage(m_page == ui::BathPage::Prepare && m_askAll ? ui::BathPage::Screening : ui::BathPage::Choose);
+    const bool toQuestions = m_page == ui::BathPage::Prepare && m_askAll;
+    if (!toQuestions)
+        m_notQuite = m_changing = false;
+    toPage(toQuestions ? ui::BathPage::Screening : ui::BathPage::Choose);
 }
 
 bool BathModel::skinBarred() const { return protocol::skinBar(m_store.diary(), m_choice.site()).has_value(); }
@@ -197,6 +325,10 @@ void BathModel::answersDone()
 {
     if (skinBarred() || verdict().outcome != protocol::ScreeningOutcome::Go) {
         toPage(ui::BathPage::Blocked);
+        return;
+    }
+    if (shortWay()) {
+        toPage(ui::BathPage::Choose);
         return;
     }
     m_done = {};
@@ -250,7 +382,8 @@ QList<ui::PrepLine> BathModel::preparation() const
 {
     QList<ui::PrepLine> out;
     for (const auto item : linesToTick())
-        out.append({ui::shown(item), words::prepText(item), isDone(item)});
+        out.append({ui::shown(item), words::prepText(item), isDone(item),
+                    ui::shown(protocol::drawingsOf(item, m_choice.site()))});
     return out;
 }
 
@@ -313,7 +446,9 @@ void BathModel::askVoice(const QString& language)
 
 void BathModel::checkVolume() { m_cues.tryOut(); }
 
-void BathModel::start()
+void BathModel::start() { begin(RunningBath::Machine::Off); }
+
+void BathModel::begin(RunningBath::Machine machine)
 {
     if (!ready())
         return;
@@ -338,7 +473,7 @@ void BathModel::start()
     else if (!script)
         refuse(words::errorSentence(script.error()));
     else
-        m_bath.begin(*script, m_choice.advice().target, m_answers);
+        m_bath.begin(*script, m_choice.advice().target, m_answers, machine);
 }
 
 void BathModel::refuse(const QString& why)
@@ -363,6 +498,24 @@ ui::RunningPage BathModel::running() const
              protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds))
             page.list.append(words::prepText(item));
     return page;
+}
+
+QString BathModel::verb() const
+{
+    return m_bath.state() ? words::verbName(m_bath.state()->script.steps[m_bath.state()->step].kind) : QString();
+}
+
+QString BathModel::twin() const
+{
+    if (!m_bath.state() || !m_bath.said())
+        return {};
+    const auto& [prompt, at] = *m_bath.said();
+    return words::twinSentence(*m_bath.state(), prompt, at);
+}
+
+QString BathModel::stoppedText() const
+{
+    return m_bath.state() ? words::promptText(protocol::stoppedPrompt(m_bath.state()->script.request)) : QString();
 }
 
 void BathModel::reading(double mA) { m_bath.send(bath::Event{BathEventKind::Reading, Milliamps{mA}, {}}); }
@@ -397,14 +550,27 @@ void BathModel::save(int comfort, double comfortable, const QList<ui::SkinFindin
     s.bath = m_bath.id();
     s.note = note.toStdString();
     m_bath.flush();
-    if (m_store.append(s))
+    if (!m_store.append(s))
+        return;
+    const auto next = situation::sessionAfter(m_store.diary(), m_store.situation(), s.site);
+    if (!next) {
         leave();
+        return;
+    }
+    m_bath.end();
+    m_choice.forget();
+    askFor(ui::shown(*next));
+    m_follows = true;
+    emit changed();
 }
 
 void BathModel::leave()
 {
     m_bath.end();
     m_choice.forget();
+    m_notQuite = false;
+    m_follows = false;
+    m_told.reset();
     toPage(ui::BathPage::Choose);
     emit finished();
 }

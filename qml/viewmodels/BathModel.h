@@ -31,6 +31,27 @@ class BathModel : public QObject {
     Q_PROPERTY(QString watchText READ watchText NOTIFY changed)
     Q_PROPERTY(QString adviceText READ adviceText NOTIFY changed)
     Q_PROPERTY(QString lengthText READ lengthText NOTIFY changed)
+    /// Whether one card and one statement are enough before this session.
+    Q_PROPERTY(bool shortWay READ shortWay NOTIFY changed)
+    /// Whether the choice is open, with a card to go back to.
+    Q_PROPERTY(bool changing READ changing NOTIFY changed)
+    /// Why the list is gone through line by line; empty where it need not be.
+    Q_PROPERTY(QString longWayText READ longWayText NOTIFY changed)
+    /// How it is to be: current, way of working and aim, in one line.
+    Q_PROPERTY(QString asLastText READ asLastText NOTIFY changed)
+    /// What the person says of health and skin, a line each.
+    Q_PROPERTY(QStringList statement READ statement NOTIFY changed)
+    /// Whether that was said to be true just now.
+    Q_PROPERTY(bool told READ told NOTIFY changed)
+    /// What is set up before the machine is switched on, a line each.
+    Q_PROPERTY(QStringList kit READ kit NOTIFY changed)
+    Q_PROPERTY(QString beginText READ beginText NOTIFY changed)
+    /// Whether answers are asked for before the statement: all health questions, or what stands in the way.
+    Q_PROPERTY(bool mustAsk READ mustAsk NOTIFY changed)
+    /// Why no session can begin here today, other than by an answer; empty where one can.
+    Q_PROPERTY(QString bar READ bar NOTIFY changed)
+    /// Whether this session follows another one of today.
+    Q_PROPERTY(bool follows READ follows NOTIFY changed)
     Q_PROPERTY(bool askAll READ askAll NOTIFY changed)
     Q_PROPERTY(QStringList blockedBy READ blockedBy NOTIFY changed)
     Q_PROPERTY(bool blockedForGood READ blockedForGood NOTIFY changed)
@@ -43,6 +64,13 @@ class BathModel : public QObject {
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
     Q_PROPERTY(firstdew::ui::RunningPage running READ running NOTIFY ticked)
     Q_PROPERTY(firstdew::ui::AfterPage afterwards READ afterwards NOTIFY changed)
+    /// The step in one word or two.
+    Q_PROPERTY(QString verb READ verb NOTIFY ticked)
+    /// What is asked for or told besides the step, in words: the visible twin of a prompt. Empty where nothing is.
+    Q_PROPERTY(QString twin READ twin NOTIFY ticked)
+    /// Seconds in which a stop can be taken back; 0 where nobody stopped.
+    Q_PROPERTY(int stopsIn READ stopsIn NOTIFY ticked)
+    Q_PROPERTY(QString stoppedText READ stoppedText NOTIFY ticked)
     Q_PROPERTY(QString refusal READ refusal NOTIFY refusalChanged)
 
     /// Whether a session is running or waits for an answer: nothing else may take the screen.
@@ -78,6 +106,17 @@ public:
     [[nodiscard]] QString watchText() const;
     [[nodiscard]] QString adviceText() const;
     [[nodiscard]] QString lengthText() const;
+    [[nodiscard]] bool shortWay() const;
+    [[nodiscard]] bool changing() const { return m_changing && m_page == ui::BathPage::Choose; }
+    [[nodiscard]] QString longWayText() const;
+    [[nodiscard]] QString asLastText() const;
+    [[nodiscard]] QStringList statement() const;
+    [[nodiscard]] bool told() const;
+    [[nodiscard]] QStringList kit() const;
+    [[nodiscard]] QString beginText() const;
+    [[nodiscard]] bool mustAsk() const;
+    [[nodiscard]] QString bar() const;
+    [[nodiscard]] bool follows() const { return m_follows; }
     [[nodiscard]] bool askAll() const { return m_askAll; }
     [[nodiscard]] QStringList blockedBy() const;
     [[nodiscard]] bool blockedForGood() const;
@@ -88,12 +127,28 @@ public:
     [[nodiscard]] bool ready() const;
     [[nodiscard]] ui::RunningPage running() const;
     [[nodiscard]] ui::AfterPage afterwards() const;
+    [[nodiscard]] QString verb() const;
+    [[nodiscard]] QString twin() const;
+    [[nodiscard]] int stopsIn() const { return m_bath.stopsIn(); }
+    [[nodiscard]] QString stoppedText() const;
     [[nodiscard]] QString refusal() const { return m_refusal; }
 
+    /// A session there was asked for, from another page.
+    Q_INVOKABLE void askFor(firstdew::ui::Site::Value site);
     Q_INVOKABLE void chooseSite(firstdew::ui::Site::Value site);
     Q_INVOKABLE void chooseWaveform(firstdew::ui::Waveform::Value waveform);
     Q_INVOKABLE void chooseWay(firstdew::ui::WayOfWorking::Value way);
     Q_INVOKABLE void chooseSide(firstdew::ui::Side::Value side);
+    /// The choice can be changed, then goOn().
+    Q_INVOKABLE void change();
+    /// The statement is true, or that is taken back.
+    Q_INVOKABLE void setTold(bool told);
+    /// Something of the statement is not quite so: every line is gone through.
+    Q_INVOKABLE void notQuite();
+    /// The short way: the statement is true, the kit is set up, the machine is on, at zero and in the waveform chosen.
+    Q_INVOKABLE void startAsLast();
+    /// No further session today.
+    Q_INVOKABLE void enoughForNow();
     /// From the choice to the safety questions, or past them where they were answered today.
     Q_INVOKABLE void goOn();
     Q_INVOKABLE void back();
@@ -120,6 +175,9 @@ public:
     Q_INVOKABLE void loweredEarly() { m_bath.send(facts::BathEventKind::Lowered); }
     Q_INVOKABLE void outOfWater() { m_bath.send(facts::BathEventKind::OutOfWater); }
     Q_INVOKABLE void stop() { m_bath.send(facts::BathEventKind::Stop); }
+    /// The same, but that a drip on the screen can be taken back for a few seconds.
+    Q_INVOKABLE void stopUnlessSlip() { m_bath.stopUnlessSlip(); }
+    Q_INVOKABLE void takeBackStop() { m_bath.takeBackStop(); }
     Q_INVOKABLE void meanwhile(firstdew::ui::Meanwhile::Value answer);
 
     /// A comfort below 0 was not said.
@@ -145,6 +203,8 @@ private:
     void answered(protocol::PrepItem item, bool said);
     [[nodiscard]] bool isDone(protocol::PrepItem item) const { return m_done.contains(item); }
     void toPage(ui::BathPage::Value page);
+    void begin(RunningBath::Machine machine);
+    [[nodiscard]] std::optional<facts::Error> gate() const;
     void follow();
     void comeBack();
     void refuse(const QString& why);
@@ -156,6 +216,10 @@ private:
     ui::BathPage::Value m_page = ui::BathPage::Choose;
     QString m_refusal;
     bool m_askAll = false;
+    bool m_changing = false; ///< the choice is open
+    bool m_notQuite = false; ///< the statement did not hold
+    bool m_follows = false;
+    std::optional<facts::LocalTime> m_told; ///< when the statement was said to be true
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;
     facts::SetOf<protocol::PrepItem> m_asked; ///< of kQuestions, those that were answered

@@ -79,6 +79,7 @@ ui::RunningPage runningPage(const bath::State& s)
     out.step = words::stepName(step);
     out.kind = ui::shown(step.kind);
     out.sentence = words::nowSentence(s);
+    out.drawings = ui::shown(bath::drawingsNow(s));
     out.phase = words::phaseName(s);
     out.side = step.side ? words::sideName(*step.side) : QString();
     out.waveform = words::waveformName(q.waveform);

@@ -3,6 +3,9 @@
 #include "Edge.h"
 #include "protocol/Area.h"
 #include "protocol/Sweat.h"
+#include "protocol/WayIn.h"
+
+#include <algorithm>
 
 namespace firstdew::viewmodels {
 
@@ -146,6 +149,51 @@ bool DiaryModel::addWeighing(ui::DiarySite::Value site, double beforeMg, double 
 {
     const auto where = ui::core(site);
     return where && m_store.append(Weighing{*where, {beforeMg}, {afterMg}, minutes}).has_value();
+}
+
+QList<ui::Site::Value> DiaryModel::treated() const
+{
+    QList<ui::Site::Value> out;
+    for (const auto& s : m_store.situation().sites)
+        if (!out.contains(ui::shown(s.treatedAs)))
+            out << ui::shown(s.treatedAs);
+    return out;
+}
+
+ui::Waveform::Value DiaryModel::lastWaveform(ui::Site::Value site) const
+{
+    return ui::shown(protocol::choiceFor(m_store.diary(), ui::core(site).value_or(Site::Hands)).waveform);
+}
+
+bool DiaryModel::addSession(ui::Site::Value site, int day, ui::Waveform::Value waveform, bool completed, int comfort,
+                            const QList<ui::SkinFinding::Value>& skin, const QString& note, const QString& corrects)
+{
+    constexpr MinuteOfDay kEvening{20 * 60}; // nobody is asked for the hour
+    const auto where = ui::core(site);
+    const auto with = ui::core(waveform);
+    const LocalDate date(day);
+    if (!where || !with || date > m_store.situation().today)
+        return false;
+    Session s;
+    LocalTime when = date == m_store.situation().today ? m_store.now() : LocalTime{date, kEvening};
+    if (corrects.isEmpty()) {
+        s.machine = m_store.diary().machine ? m_store.diary().machine->name : std::string();
+    } else {
+        const auto& all = m_store.diary().sessions;
+        const auto found = std::find_if(all.begin(), all.end(), [&](const auto& e) { return text(e.id) == corrects; });
+        if (found == all.end())
+            return false;
+        s = found->payload;
+        if (found->happened.date == date)
+            when = found->happened;
+    }
+    s.site = *where;
+    s.waveform = *with;
+    s.completed = completed;
+    s.comfort = ui::core(static_cast<ui::Comfort::Value>(comfort));
+    s.skin = ui::coreSet(skin);
+    s.note = note.toStdString();
+    return m_store.append(s, when, corrects.toStdString()).has_value();
 }
 
 bool DiaryModel::withdraw(const QString& id) { return m_store.retract(id.toStdString(), "withdrawn"); }

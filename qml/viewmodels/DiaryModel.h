@@ -29,6 +29,15 @@ public:
     Q_INVOKABLE bool addSideEffect(firstdew::ui::DiarySite::Value site,
                                    const QList<firstdew::ui::SkinFinding::Value>& skin, const QString& note);
     Q_INVOKABLE bool addWeighing(firstdew::ui::DiarySite::Value site, double beforeMg, double afterMg, double minutes);
+    /// The kinds of session that treat what is in use.
+    Q_INVOKABLE QList<firstdew::ui::Site::Value> treated() const;
+    /// The current of the last session there.
+    Q_INVOKABLE firstdew::ui::Waveform::Value lastWaveform(firstdew::ui::Site::Value site) const;
+    /// Records a session that was done without the phone, on that day; or, where `corrects` is the id of one, how that
+    /// one really was. What was measured stays with it. A comfort below 0 was not said.
+    Q_INVOKABLE bool addSession(firstdew::ui::Site::Value site, int day, firstdew::ui::Waveform::Value waveform,
+                                bool completed, int comfort, const QList<firstdew::ui::SkinFinding::Value>& skin,
+                                const QString& note, const QString& corrects);
     /// Takes the entry of that id out of the count; the record keeps it.
     Q_INVOKABLE bool withdraw(const QString& id);
 

@@ -5,6 +5,7 @@
 #include "diary/Preferences.h"
 #include "facts/Payloads.h"
 #include "protocol/Course.h"
+#include "protocol/Drawings.h"
 #include "protocol/Preparation.h"
 #include "protocol/Response.h"
 #include "protocol/Screening.h"
@@ -16,6 +17,7 @@
 
 #include <optional>
 #include <string_view>
+#include <vector>
 
 // The one place where values of core become values of the pages, and the other way round. Both count alike;
 // tests/core/lint.py compares their names.
@@ -64,6 +66,7 @@ FIRSTDEW_PAIR(protocol, StepKind);
 FIRSTDEW_PAIR(protocol, PrepItem);
 FIRSTDEW_PAIR(protocol, Response);
 FIRSTDEW_PAIR(protocol, CourseState);
+FIRSTDEW_PAIR_AS(protocol, Drawing, Subject);
 FIRSTDEW_PAIR_AS(diary, Theme, ThemeChoice);
 FIRSTDEW_PAIR_AS(diary, Cues, SoundChoice);
 FIRSTDEW_PAIR_AS(diary, Speaker, VoiceChoice);
@@ -97,6 +100,15 @@ template <class Core>
     for (const Core value : facts::allOf<Core>())
         if (set.contains(value))
             out.append(shown(value));
+    return out;
+}
+
+template <class Core>
+[[nodiscard]] QList<typename ShownAs<Core>::Type> shown(const std::vector<Core>& values)
+{
+    QList<typename ShownAs<Core>::Type> out;
+    for (const Core value : values)
+        out.append(shown(value));
     return out;
 }
 

@@ -240,6 +240,51 @@ enum Value : int {
 Q_ENUM_NS(Value)
 } // namespace PrepItem
 
+/// What a drawing shows.
+namespace Subject {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int {
+    JewelleryOff,
+    LookAtHands,
+    LookAtFeet,
+    LookAtArmpits,
+    JellyOnCut,
+    NoAntiperspirant,
+    NotShaved,
+    WaterLevel,
+    TraysOnTable,
+    TraysOnFloor,
+    PlateUnderGrid,
+    SoakPads,
+    CellsIn,
+    LeadsIn,
+    HelperBeside,
+    RemoteInReach,
+    MachineOff,
+    SwitchOn,
+    AtZero,
+    TurnUp,
+    TurnDown,
+    RemoteUp,
+    RemoteDown,
+    HandsInTrays,
+    FeetInTrays,
+    HandFootRight,
+    HandFootLeft,
+    PadsFitted,
+    HandsOut,
+    SwapLeads,
+    FlipSwitch,
+    ExchangePads,
+    PadsOff,
+    DryHands,
+    DryFeet,
+    KitDrying
+};
+Q_ENUM_NS(Value)
+} // namespace Subject
+
 namespace Response {
 Q_NAMESPACE
 QML_ELEMENT

@@ -4,6 +4,7 @@
 #include "Store.h"
 #include "Tokens.h"
 #include "theme/Theme.h"
+#include "words/Drawings.h"
 #include "words/Sentences.h"
 
 #include <QFontMetricsF>
@@ -53,6 +54,8 @@ QString Phrases::site(ui::DiarySite::Value site) const { return named(site, word
 QString Phrases::treated(ui::Site::Value site) const { return named(site, words::siteName); }
 QString Phrases::bath(ui::Site::Value site) const { return named(site, words::bathName); }
 QString Phrases::level(ui::Level::Value level) const { return named(level, words::levelName); }
+
+QString Phrases::drawing(ui::Subject::Value subject) const { return named(subject, words::drawingText); }
 
 QString Phrases::siteIs(ui::DiarySite::Value site, ui::Level::Value level) const
 {

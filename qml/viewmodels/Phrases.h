@@ -53,6 +53,8 @@ public:
     Q_INVOKABLE QString course(firstdew::ui::CourseTemplate::Value plan) const;
     Q_INVOKABLE QString screeningShort(firstdew::ui::ScreeningRow::Value row) const;
     Q_INVOKABLE QString weekday(firstdew::ui::Weekday::Value day) const;
+    /// The text of a drawing for whoever does not see it.
+    Q_INVOKABLE QString drawing(firstdew::ui::Subject::Value subject) const;
     Q_INVOKABLE QStringList cautions() const;
 
     /// Days are days since 1970-01-01; 0 gives an empty text.

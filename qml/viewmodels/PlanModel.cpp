@@ -154,10 +154,10 @@ ui::SetUpStep::Value PlanModel::setUpStep() const
 {
     if (!m_store.diary().preferences.cautionsRead)
         return ui::SetUpStep::Cautions;
-    if (!m_store.diary().person)
-        return ui::SetUpStep::Person;
     if (m_store.situation().sites.empty())
         return ui::SetUpStep::Sites;
+    if (!m_store.diary().person || !m_store.diary().person->birth)
+        return ui::SetUpStep::Person;
     if (!m_store.diary().machine)
         return ui::SetUpStep::Machine;
     return m_store.situation().screeningDue == protocol::ScreeningDue::Full ? ui::SetUpStep::Health

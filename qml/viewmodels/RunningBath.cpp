@@ -20,6 +20,9 @@ constexpr int kWriteAfterMs = 250;
 /// A disk that failed is asked again after this time.
 constexpr int kTryAgainMs = 5'000;
 
+/// A drip on the screen is taken back in this time (our own choice: long enough to see it, too short to wait for).
+constexpr long long kSlipMs = 5000;
+
 /// All that is told by the clock is told at a whole second of its step: that moment is met, and not passed by a tick.
 int untilNextTick(const bath::State& state)
 {
@@ -32,7 +35,12 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
 {
     m_ticker.setTimerType(Qt::PreciseTimer);
     connect(&m_ticker, &QTimer::timeout, this, [this] {
-        send(BathEventKind::Tick);
+        if (m_stopped && stopsIn() == 0)
+            endStop();
+        else if (m_stopped)
+            emit moved();
+        else
+            send(BathEventKind::Tick);
         if (m_ticker.isActive())
             m_ticker.start(untilNextTick(*m_state));
     });
@@ -40,9 +48,14 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
     connect(&m_writer, &QTimer::timeout, this, &RunningBath::write);
 }
 
-RunningBath::~RunningBath() { flush(); }
+RunningBath::~RunningBath()
+{
+    if (m_stopped)
+        endStop();
+    flush();
+}
 
-bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers)
+bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers, Machine machine)
 {
     bath::State state = bath::prepared(script, target, bath::earlierToday(m_store.diary(), script.request.site));
     if (bath::enoughForToday(state)) {
@@ -58,8 +71,10 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
     m_state = std::move(state);
     watch();
     emit turned();
-    // The list was confirmed line by line just now.
-    send(BathEventKind::Begin);
+    // The list was confirmed just now; where the machine is on already, nobody has to be told to switch it on.
+    take(bath::Event{BathEventKind::Begin, {}, {}}, machine == Machine::Off);
+    if (machine == Machine::On)
+        send(BathEventKind::SwitchedOn);
     return true;
 }
 
@@ -135,10 +150,11 @@ void RunningBath::flush()
     tellWaiting(!kept);
 }
 
-void RunningBath::send(const bath::Event& event)
+void RunningBath::take(const bath::Event& event, bool heard)
 {
     if (!m_state)
         return;
+    m_stopped.reset(); // whatever else is said, the slip is over
     const bool asked = event.kind != BathEventKind::Tick;
     auto outcome = bath::step(*m_state, event, m_store.clock().instant());
     if (!outcome) {
@@ -150,8 +166,14 @@ void RunningBath::send(const bath::Event& event)
     if (turns && m_state->phase == bath::Phase::AwaitingMeanwhile)
         m_cues.hush(); // the question is answered
     m_state = outcome->state;
-    for (const auto& effect : outcome->effects)
-        m_cues.give(effect);
+    for (const auto& effect : outcome->effects) {
+        if (effect.kind == bath::EffectKind::StepChanged)
+            m_said.reset();
+        else if (effect.prompt)
+            m_said = Said{*effect.prompt, m_state->sessionMs};
+        if (heard)
+            m_cues.give(effect);
+    }
     m_cues.follow(*m_state);
     if (asked)
         emit refused({});
@@ -176,8 +198,48 @@ void RunningBath::primary()
         send(*event);
 }
 
+void RunningBath::stopUnlessSlip()
+{
+    if (!m_state || over() || m_stopped)
+        return;
+    if (m_state->phase != bath::Phase::Running) {
+        send(BathEventKind::Stop);
+        return;
+    }
+    m_stopped = m_store.clock().instant();
+    m_cues.hush();
+    m_cues.give({bath::EffectKind::Say, protocol::stoppedPrompt(m_state->script.request)});
+    emit moved();
+}
+
+void RunningBath::takeBackStop()
+{
+    if (!m_stopped)
+        return;
+    m_stopped.reset();
+    m_cues.hush();
+    send(BathEventKind::Tick);
+}
+
+/// It was said aloud when somebody stopped.
+void RunningBath::endStop()
+{
+    m_stopped.reset();
+    take(bath::Event{BathEventKind::Stop, {}, {}}, false);
+}
+
+int RunningBath::stopsIn() const
+{
+    if (!m_stopped)
+        return 0;
+    const long long gone = m_store.clock().instant().monotonicMs - m_stopped->monotonicMs;
+    return static_cast<int>(std::clamp((kSlipMs - gone + 999) / 1000, 0LL, kSlipMs / 1000));
+}
+
 void RunningBath::end()
 {
+    m_stopped.reset();
+    m_said.reset();
     flush();
     m_state.reset();
     watch();

@@ -27,14 +27,29 @@ public:
     void flush();
     ~RunningBath() override;
 
+    /// Whether the machine is said to be on, at zero and in the waveform planned when the session begins.
+    enum class Machine { Off, On };
     /// Begins by that script: the answers and the plan are recorded first. False where they could not be.
-    bool begin(const protocol::Script& script, facts::Milliamps target, const facts::Preparation& answers);
+    bool begin(const protocol::Script& script, facts::Milliamps target, const facts::Preparation& answers,
+               Machine machine);
     /// Takes up the session that the record has without an end. Gives how it was prepared, or nothing.
     std::optional<facts::BathPrepared> comeBack();
-    void send(const bath::Event& event);
+    void send(const bath::Event& event) { take(event, true); }
     void send(facts::BathEventKind kind) { send(bath::Event{kind, {}, {}}); }
     /// What the large button does in the present step.
     void primary();
+    /// Says at once that it is stopped, and stops a few seconds later, in which a drip on the screen can be taken back.
+    /// Until then nothing of the session moves.
+    void stopUnlessSlip();
+    void takeBackStop();
+    /// Seconds in which that is still possible; 0 where nobody stopped.
+    [[nodiscard]] int stopsIn() const;
+    /// What was asked or told last in this step, and when, in milliseconds of the session.
+    struct Said {
+        protocol::Prompt prompt{};
+        long long atMs = 0;
+    };
+    [[nodiscard]] const std::optional<Said>& said() const { return m_said; }
     /// Lets go of it, silent and with the screen free to go off.
     void end();
 
@@ -47,6 +62,9 @@ signals:
     void refused(const QString& why);
 
 private:
+    /// What follows from it is heard and felt unless it is told not to be.
+    void take(const bath::Event& event, bool heard);
+    void endStop();
     void keep(const std::vector<bath::Kept>& events);
     /// Begins to keep what waits, in the background.
     void write();
@@ -64,6 +82,8 @@ private:
     std::vector<facts::BathEvent> m_waiting; ///< to be kept, in this order
     QTimer m_writer;
     bool m_unsaved = false;
+    std::optional<facts::Instant> m_stopped; ///< when somebody stopped and may take it back
+    std::optional<Said> m_said;
 };
 
 } // namespace firstdew::viewmodels

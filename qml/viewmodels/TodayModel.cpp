@@ -42,7 +42,8 @@ TodayModel::TodayModel(Store& store) : m_store(store) { connect(&store, &Store::
 bool TodayModel::unready() const
 {
     return !m_store.situation().sites.empty() &&
-           (!m_store.diary().machine || !protocol::everyRowAnswered(m_store.diary()));
+           (!m_store.diary().machine || !m_store.diary().person || !m_store.diary().person->birth ||
+            !protocol::everyRowAnswered(m_store.diary()));
 }
 
 ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const

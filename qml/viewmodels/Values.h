@@ -521,11 +521,13 @@ class PrepLine {
     Q_PROPERTY(firstdew::ui::PrepItem::Value item MEMBER item FINAL)
     Q_PROPERTY(QString text MEMBER text FINAL)
     Q_PROPERTY(bool done MEMBER done FINAL)
+    Q_PROPERTY(QList<firstdew::ui::Subject::Value> drawings MEMBER drawings FINAL)
 
 public:
     PrepItem::Value item{};
     QString text;
     bool done = false;
+    QList<Subject::Value> drawings; ///< in the order in which they are done
     bool operator==(const PrepLine&) const = default;
 };
 
@@ -563,6 +565,7 @@ class RunningPage {
     Q_PROPERTY(firstdew::ui::StepKind::Value kind MEMBER kind FINAL)
     Q_PROPERTY(QString sentence MEMBER sentence FINAL)
     Q_PROPERTY(QStringList list MEMBER list FINAL)
+    Q_PROPERTY(QList<firstdew::ui::Subject::Value> drawings MEMBER drawings FINAL)
     Q_PROPERTY(QString phase MEMBER phase FINAL)
     Q_PROPERTY(QString side MEMBER side FINAL)
     Q_PROPERTY(QString waveform MEMBER waveform FINAL)
@@ -589,8 +592,9 @@ public:
     bool known = false; ///< false where no session runs
     QString step;
     StepKind::Value kind{};
-    QString sentence; ///< what to do now
-    QStringList list; ///< to check, where the voice speaks of it
+    QString sentence;               ///< what to do now
+    QStringList list;               ///< to check, where the voice speaks of it
+    QList<Subject::Value> drawings; ///< of what hands do now, in that order
     QString phase;
     QString side; ///< of the step; empty: none
     QString waveform;

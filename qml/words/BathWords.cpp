@@ -1,5 +1,7 @@
 #include "words/BathWords.h"
 
+#include "words/Prompts.h"
+
 #include <QCoreApplication>
 
 namespace firstdew::words {
@@ -115,6 +117,37 @@ QString prepText(PrepItem item)
     return {};
 }
 
+QString longWaySentence(protocol::LongWayReason reason)
+{
+    using protocol::LongWayReason;
+    switch (reason) {
+    case LongWayReason::FirstTimes: return Words::tr("Your first three sessions here go step by step.");
+    case LongWayReason::LongAgo: return Words::tr("It has been four weeks or more. Let's go step by step.");
+    case LongWayReason::Incident: return Words::tr("Last time something was not right. Let's go step by step.");
+    case LongWayReason::OtherKit: return Words::tr("Your machine has changed. Let's go step by step.");
+    case LongWayReason::HandsUnder: return Words::tr("Your first session with both hands in goes step by step.");
+    }
+    return {};
+}
+
+QString aimName(Milliamps aim) { return Words::tr("Aim %1").arg(milliamps(aim.mA)); }
+
+QStringList statementLines(bool health)
+{
+    QStringList out;
+    if (health)
+        out << Words::tr("Nothing about my health has changed");
+    out << Words::tr("My skin there is whole: no cut, no new redness, no blister or burn");
+    out << prepText(PrepItem::NoAntiperspirant) << prepText(PrepItem::NotShaved);
+    return out;
+}
+
+QString beginName(Waveform waveform)
+{
+    return waveform == Waveform::Direct ? Words::tr("On, at zero, direct current: begin")
+                                        : Words::tr("On, at zero, pulsed light on: begin");
+}
+
 QString waitSentence(const protocol::PrepWait& wait, LocalDate today)
 {
     return Words::tr("Ready %1 from %2: %3")
@@ -186,6 +219,43 @@ QString nowSentence(const bath::State& state)
             "The session starts again from its beginning. Machine off, current at zero; confirm the list.");
     const auto& q = state.script.request;
     return stepSentence(stepOf(state), q);
+}
+
+QString verbName(StepKind kind)
+{
+    switch (kind) {
+    case StepKind::CheckList: return Words::tr("Check");
+    case StepKind::SwitchOn: return Words::tr("Switch on");
+    case StepKind::Announce: return Words::tr("Hands in");
+    case StepKind::Raise: return Words::tr("Raise");
+    case StepKind::Hold: return Words::tr("Hold");
+    case StepKind::Lower: return Words::tr("Lower");
+    case StepKind::HandsOut: return Words::tr("Hands out");
+    case StepKind::Swap: return Words::tr("Swap");
+    case StepKind::MoveSide: return Words::tr("Change side");
+    case StepKind::Finish: return Words::tr("Lift out");
+    }
+    return {};
+}
+
+QString twinSentence(const bath::State& state, protocol::Prompt prompt, long long atMs)
+{
+    using protocol::Prompt;
+    constexpr long long kShownMs = 15'000;
+    const long long ago = state.sessionMs - atMs;
+    const bool readSince = state.lastReading && state.lastReading->atMs >= atMs;
+    switch (prompt) {
+    case Prompt::LookAtMeter: return readSince || ago >= 60'000 ? QString() : promptText(prompt);
+    case Prompt::LowerALittle:
+        return readSince && state.lastReading->current <= state.target()
+                   ? QString()
+                   : Words::tr("Turn down to %1").arg(milliamps(state.target().mA));
+    case Prompt::HalfWay:
+    case Prompt::OneMinute:
+    case Prompt::TenSeconds:
+    case Prompt::EnoughForToday: return ago < kShownMs ? promptText(prompt) : QString();
+    default: return {};
+    }
 }
 
 QString nextName(const bath::State& state)

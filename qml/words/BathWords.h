@@ -3,6 +3,7 @@
 #include "bath/Engine.h"
 #include "protocol/CurrentAdvice.h"
 #include "protocol/Preparation.h"
+#include "protocol/WayIn.h"
 #include "words/Sentences.h"
 
 // The words of a session: its limits, its preparation, and what the running page says.
@@ -19,6 +20,15 @@ namespace firstdew::words {
 [[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first);
 [[nodiscard]] QString lengthSentence(const protocol::Script& script);
 [[nodiscard]] QString prepText(protocol::PrepItem item);
+/// Why every line is gone through before the session.
+[[nodiscard]] QString longWaySentence(protocol::LongWayReason reason);
+/// "Aim 17 mA".
+[[nodiscard]] QString aimName(Milliamps aim);
+/// What somebody says of health and skin before a session, where the short way is enough; `health`: whether the health
+/// questions are part of it.
+[[nodiscard]] QStringList statementLines(bool health);
+/// The button that begins the short way: the machine is on, at zero and in that waveform.
+[[nodiscard]] QString beginName(Waveform waveform);
 [[nodiscard]] QString waitSentence(const protocol::PrepWait& wait, LocalDate today);
 
 /// What the large button of the running page is for, where there is something to tell it; the step's own work, or
@@ -35,6 +45,11 @@ namespace firstdew::words {
 [[nodiscard]] QString endSentence(const bath::State& state);
 /// What to do now, in one sentence.
 [[nodiscard]] QString nowSentence(const bath::State& state);
+/// A step in a word or two, to be read from two metres.
+[[nodiscard]] QString verbName(protocol::StepKind kind);
+/// What a prompt that came at that time of the session says on the screen, as long as it holds; empty for one that only
+/// names the step.
+[[nodiscard]] QString twinSentence(const bath::State& state, protocol::Prompt prompt, long long atMs);
 /// The step after this one, with its length where that is of use.
 [[nodiscard]] QString nextName(const bath::State& state);
 [[nodiscard]] QString phaseName(const bath::State& state);

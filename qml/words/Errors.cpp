@@ -23,8 +23,7 @@ bool oneOf(const std::string& code, std::initializer_list<std::string_view> code
 std::optional<QString> ofSession(const std::string& code)
 {
     if (code == "session-today")
-        return Words::tr("This skin had its session today already. Leave it in peace; the next one is for tomorrow at "
-                         "the earliest.");
+        return Words::tr("This skin had its session today. Let it rest. Next session: tomorrow at the earliest.");
     if (oneOf(code, {"screening-due", "short-question-due"}))
         return Words::tr("The health questions are due. Leave the machine off until they are answered.");
     if (oneOf(code, {"screening-stops", "screening-asks"}))

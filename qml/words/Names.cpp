@@ -117,9 +117,9 @@ QString siteNames(const std::vector<Site>& sites)
 QString bathName(Site site)
 {
     switch (site) {
-    case Site::Hands: return Words::tr("Hand bath");
-    case Site::Feet: return Words::tr("Foot bath");
-    case Site::HandFoot: return Words::tr("Hand and foot bath");
+    case Site::Hands: return Words::tr("Hand session");
+    case Site::Feet: return Words::tr("Foot session");
+    case Site::HandFoot: return Words::tr("Hand and foot session");
     case Site::Armpits: return Words::tr("Pad session");
     }
     return {};
@@ -219,7 +219,7 @@ QString stageName(situation::Stage stage)
 QString templateName(CourseTemplate plan)
 {
     switch (plan) {
-    case CourseTemplate::Seven: return Words::tr("Seven baths in four weeks");
+    case CourseTemplate::Seven: return Words::tr("Seven sessions in four weeks");
     case CourseTemplate::MonWedFri: return Words::tr("Three a week for four weeks");
     case CourseTemplate::Daily: return Words::tr("Five a week for two weeks");
     case CourseTemplate::Prescribed: return Words::tr("By prescription");

@@ -12,12 +12,12 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
-QString treatNow() { return Words::tr("Treated now, one or two baths are usually enough."); }
+QString treatNow() { return Words::tr("Treated now, one or two sessions are usually enough."); }
 
 QString putOff(std::optional<LocalDate> until, LocalDate today)
 {
     if (!until || *until < today)
-        return Words::tr("You chose not to top up this time.");
+        return Words::tr("Skipped this time.");
     return *until == today ? Words::tr("You put it off to this evening.")
                            : Words::tr("You put it off to %1.").arg(nearDay(*until, today));
 }
@@ -29,7 +29,7 @@ QString placeName(const QString& place)
     if (place == QLatin1String("today"))
         return Words::tr("Today");
     if (place == QLatin1String("bath"))
-        return Words::tr("Bath");
+        return Words::tr("Session");
     return place == QLatin1String("diary") ? Words::tr("Diary") : Words::tr("Plan");
 }
 
@@ -45,7 +45,7 @@ QString headline(situation::Advice advice, Site treatedAs)
     case Advice::RestartCourse: return Words::tr("Time for a new course");
     case Advice::Review: return Words::tr("The course is done");
     case Advice::AskPrescriber: return Words::tr("Talk to your prescriber");
-    case Advice::Blocked: return Words::tr("No bath for now");
+    case Advice::Blocked: return Words::tr("No session for now");
     }
     return {};
 }
@@ -58,14 +58,17 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     switch (r.kind) {
     case ReasonKind::NoCourseYet: return Words::tr("No first course has been set up yet.");
     case ReasonKind::CourseSessionToday:
-        return Words::tr("Bath %1 of %2 of the first course is planned for today.").arg(r.number).arg(r.count);
+        return Words::tr("Session %1 of %2 of the first course is planned for today.").arg(r.number).arg(r.count);
     case ReasonKind::CourseSessionLater:
-        return Words::tr("Bath %1 of %2 of the first course is planned for %3.").arg(r.number).arg(r.count).arg(date);
+        return Words::tr("Session %1 of %2 of the first course is planned for %3.")
+            .arg(r.number)
+            .arg(r.count)
+            .arg(date);
     case ReasonKind::CourseOverrun:
         return r.days > 0 ? Words::tr("The course runs %n day(s) past its four weeks.", nullptr, r.days)
                           : Words::tr("The course no longer fits its time.");
-    case ReasonKind::CourseFinished: return Words::tr("All %n bath(s) of the course are done.", nullptr, r.count);
-    case ReasonKind::SessionDoneToday: return Words::tr("Today's bath is done.");
+    case ReasonKind::CourseFinished: return Words::tr("All %n session(s) of the course are done.", nullptr, r.count);
+    case ReasonKind::SessionDoneToday: return Words::tr("Today's session is done.");
     case ReasonKind::ClammyAtRest:
         return Words::tr("Dampness at rest, noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
     case ReasonKind::ClammyStirred:
@@ -83,10 +86,10 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::DueByForecast:
         if (r.date && *r.date < today)
             return Words::tr("Since %1 the chance of dampness has been %2 or more.").arg(date, percent(r.probability));
-        return Words::tr("The chance of dampness reaches %2 by %1.").arg(date, percent(r.probability));
+        return Words::tr("You may start to get clammy from %1 (chance %2).").arg(date, percent(r.probability));
     case ReasonKind::NoCheckInFor: return Words::tr("There has been no check-in for %n day(s).", nullptr, r.days);
     case ReasonKind::ScreeningStops:
-        return Words::tr("You answered yes to %1. No bath until a clinician has cleared it.").arg(row);
+        return Words::tr("You answered yes to %1. No session until a clinician has cleared it.").arg(row);
     case ReasonKind::ScreeningAsks:
         return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
     case ReasonKind::ScreeningStale:
@@ -134,7 +137,7 @@ QString reminderTitle(const situation::Reminder& r)
     const QString site = r.site ? siteName(*r.site) : QString();
     switch (r.kind) {
     case ReminderKind::CheckIn: return Words::tr("Dry or clammy today?");
-    case ReminderKind::CourseSession: return Words::tr("%1: bath today").arg(site);
+    case ReminderKind::CourseSession: return Words::tr("%1: session today").arg(site);
     case ReminderKind::TopUpDue: return Words::tr("%1: a top-up is due").arg(site);
     case ReminderKind::FirstDew: return Words::tr("%1: first dew").arg(site);
     case ReminderKind::SkinCheck: return Words::tr("%1: look at the skin").arg(site);
@@ -155,9 +158,9 @@ QString reminderText(const situation::Reminder& r)
     case ReminderKind::CourseSession: return Words::tr("The first course works when it is kept to.");
     case ReminderKind::TopUpDue: return Words::tr("Before the dampness comes back.");
     case ReminderKind::FirstDew: return treatNow();
-    case ReminderKind::SkinCheck: return Words::tr("The day after a bath: any redness, blister or burn?");
-    case ReminderKind::Cells: return Words::tr("The set in the machine lasts about one more bath.");
-    case ReminderKind::Screening: return Words::tr("Before the next bath, as every four weeks.");
+    case ReminderKind::SkinCheck: return Words::tr("The day after a session: any redness, blister or burn?");
+    case ReminderKind::Cells: return Words::tr("The set in the machine lasts about one more session.");
+    case ReminderKind::Screening: return Words::tr("Before the next session, as every four weeks.");
     case ReminderKind::HdssDue: return Words::tr("One question, four answers.");
     case ReminderKind::PrescriberReview: return Words::tr("The summary is two taps away.");
     case ReminderKind::BackUp: return Words::tr("An encrypted copy, kept where you choose.");
@@ -169,7 +172,7 @@ std::map<std::string, std::string> noticeWords()
 {
     const auto say = [](const QString& s) { return s.toStdString(); };
     return {{"channel-reminders", say(Words::tr("Reminders"))},
-            {"channel-bath", say(Words::tr("Running bath"))},
+            {"channel-bath", say(Words::tr("Running session"))},
             {"may-come-late", say(Words::tr("May come late: this phone does not let them come to the minute."))},
             {"missed-title", say(Words::tr("While your phone was off"))},
             {"missed-text", say(Words::tr("There were reminders. Open Firstdew to see what matters now."))}};
@@ -252,7 +255,7 @@ QStringList cautions()
                   "rules and your clinician."),
         Words::tr(
             "Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop."),
-        Words::tr("No bath while one of the health questions says stop."),
+        Words::tr("Don't treat if any health question tells you to stop."),
         Words::tr("Children only with medical advice and an adult beside them."),
         Words::tr("Burns, blisters, faintness or palpitations: stop and seek help."),
         Words::tr("Keep leads and water away from mains electricity."),

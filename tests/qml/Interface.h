@@ -32,6 +32,15 @@ struct HeardVoice final : ports::Voice {
     void hush() override {}
 };
 
+inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
+{
+    if (!item->isVisible() || item->opacity() == 0)
+        return;
+    see(item);
+    for (QQuickItem* child : item->childItems())
+        visit(child, see);
+}
+
 /// The interface over an invented record, in a window of that size.
 struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
@@ -110,6 +119,8 @@ struct Interface {
         if (bath.page() != ui::BathPage::Choose)
             bath.leave();
         const bool shown = app::showPage(*window, "Bath");
+        if (step == "as-last")
+            return shown && showAsLast();
         const bool under = step.startsWith("under");
         bath.chooseSite(under ? ui::Site::Hands : step == "armpits" ? ui::Site::Armpits : ui::Site::Feet);
         bath.chooseWay(under ? ui::WayOfWorking::HandsUnder : ui::WayOfWorking::FreeHand);
@@ -130,10 +141,14 @@ struct Interface {
         bath.setSmallCuts(ui::SmallCuts::No);
         bath.setAntiperspirant(ui::LastAntiperspirant::No);
         bath.setShaved(ui::LastShave::No);
+        if (step == "question")
+            return bath.page() == ui::BathPage::Prepare;
+        if (step == "line")
+            return leaf(4);
         for (const auto& line : bath.preparation())
             bath.tick(line.item);
         if (step == "prepare")
-            return bath.page() == ui::BathPage::Prepare;
+            return leaf(3 + static_cast<int>(bath.preparation().size()));
         bath.start();
         if (step == "under-dry")
             return bath.page() == ui::BathPage::Run;
@@ -145,6 +160,33 @@ struct Interface {
         if (step == "after")
             bath.stop();
         return bath.page() == (step == "after" ? ui::BathPage::After : ui::BathPage::Run);
+    }
+
+    /// The card of somebody who has treated there for a while.
+    bool showAsLast()
+    {
+        for (const char* day : {"2026-03-01", "2026-03-08", "2026-03-15"}) {
+            Session s;
+            s.site = Site::Armpits;
+            s.waveform = Waveform::Pulsed;
+            s.comfortable = Milliamps{6};
+            s.comfort = Comfort::Comfortable;
+            store.append(s, LocalTime::parse(std::string(day) + "T18:00"));
+        }
+        bath.askFor(ui::Site::Armpits);
+        return bath.page() == ui::BathPage::Choose && bath.shortWay();
+    }
+
+    /// Turns to that page of the preparation.
+    bool leaf(int at)
+    {
+        settled();
+        QQuickItem* found = nullptr;
+        visit(window->contentItem(), [&](QQuickItem* item) {
+            if (QString::fromLatin1(item->metaObject()->className()).startsWith("BathPrepare_QML"))
+                found = item;
+        });
+        return found != nullptr && found->setProperty("at", at);
     }
 
     bool show(const QString& page)
@@ -176,18 +218,10 @@ struct Interface {
 inline QStringList pages()
 {
     QStringList out = app::pageNames();
-    for (const char* step : {"screening", "blocked", "prepare", "run", "alarm", "under", "after"})
+    for (const char* step :
+         {"screening", "blocked", "question", "line", "prepare", "run", "alarm", "under", "after", "as-last"})
         out << QString("Bath:") + step;
     return out;
-}
-
-inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
-{
-    if (!item->isVisible() || item->opacity() == 0)
-        return;
-    see(item);
-    for (QQuickItem* child : item->childItems())
-        visit(child, see);
 }
 
 inline QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }

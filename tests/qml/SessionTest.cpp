@@ -1,6 +1,12 @@
 #include "Fingers.h"
 
+#include <QDeadlineTimer>
+#include <QFontMetricsF>
 #include <QKeyEvent>
+#include <QQmlProperty>
+
+#include <algorithm>
+#include <cmath>
 
 using namespace firstdew;
 using namespace firstdew::tests;
@@ -18,7 +24,103 @@ TEST_CASE("With both hands under, a tap anywhere and any key stop")
     } else {
         tap(ui, {195, 300});
     }
+    CHECK(ui.bath.stopsIn() > 0);
+    CHECK(shows(ui, "Stopped. Current at zero, machine off, then lift out."));
+    tap(ui, {195, 700}); // a second drip ends nothing sooner, and takes nothing back
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Run);
+    QDeadlineTimer soon(8000);
+    while (ui.bath.page() == firstdew::ui::BathPage::Run && !soon.hasExpired())
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 200);
     CHECK(ui.bath.page() == firstdew::ui::BathPage::After);
+}
+
+TEST_CASE("A stop by a drip on the screen is taken back within five seconds, and the session goes on where it was")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.showBath("run"));
+    const auto before = ui.bath.running();
+    QQuickItem* stop = button(ui, "Stop");
+    REQUIRE(stop != nullptr);
+    const QPointF where = onScreen(stop).center();
+    tap(ui, where);
+    REQUIRE(ui.bath.stopsIn() == 5);
+    tap(ui, where); // what takes it back lies elsewhere
+    REQUIRE(ui.bath.stopsIn() > 0);
+    QQuickItem* back = nullptr;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (isButton(item) && item->property("text").toString().startsWith("That was a slip"))
+            back = item;
+    });
+    REQUIRE(back != nullptr);
+    CHECK_FALSE(onScreen(back).contains(where));
+    tap(ui, onScreen(back).center());
+    CHECK(ui.bath.stopsIn() == 0);
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Run);
+    CHECK(ui.bath.running().kind == before.kind);
+    const auto& led = ui.store.diary().ledSessions.at(ui.store.diary().latestLed);
+    for (const auto& event : led.events)
+        CHECK(event.event != BathEventKind::Stop);
+}
+
+TEST_CASE("A reading that has not moved is said with one touch")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.showBath("run"));
+    CHECK(button(ui, "Still 15 mA") == nullptr);
+    ui.bath.reading(15);
+    QQuickItem* still = button(ui, "Still 15 mA");
+    REQUIRE(still != nullptr);
+    tap(ui, onScreen(still).center());
+    ui.bath.stop();
+    const auto& led = ui.store.diary().ledSessions.at(ui.store.diary().latestLed);
+    CHECK(std::ranges::count_if(led.events, [](const BathEvent& e) { return e.reading == Milliamps{15}; }) == 2);
+}
+
+TEST_CASE("What the voice asks for is on the screen, too")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.showBath("run"));
+    CHECK(ui.bath.twin().isEmpty());
+    ui.bath.reading(15);
+    ui.bath.discomfort();
+    const QString down = "Turn down to " + ui.bath.running().meter.target;
+    CHECK(shows(ui, down));
+    ui.bath.reading(ui.bath.running().meter.target.section(' ', 0, 0).toDouble());
+    CHECK_FALSE(shows(ui, down));
+}
+
+TEST_CASE("Escape leaves what is on top, one after the other, and never a running session")
+{
+    Interface ui({390, 844}, "light");
+    const auto escape = [&] {
+        QKeyEvent press(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
+        QCoreApplication::sendEvent(ui.window, &press);
+        ui.settled();
+        return press.isAccepted();
+    };
+    const auto place = [&] { return ui.window->property("place").toInt(); };
+    REQUIRE(ui.show("People"));
+    QQuickItem* add = button(ui, "Add somebody");
+    REQUIRE(add != nullptr);
+    tap(ui, onScreen(add).center());
+    REQUIRE(button(ui, "Add") != nullptr);
+    CHECK(escape()); // the sheet
+    CHECK(button(ui, "Add") == nullptr);
+    CHECK(button(ui, "Add somebody") != nullptr);
+    CHECK(escape()); // the page
+    CHECK(button(ui, "Add somebody") == nullptr);
+    REQUIRE(ui.show("Diary"));
+    CHECK(escape()); // the place
+    CHECK(place() == static_cast<int>(firstdew::ui::Place::Today));
+    CHECK_FALSE(escape()); // nothing is left to leave
+    REQUIRE(ui.showBath("run"));
+    CHECK(escape());
+    CHECK(place() == static_cast<int>(firstdew::ui::Place::Session));
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Run);
+    QKeyEvent one(QEvent::KeyPress, Qt::Key_1, Qt::ControlModifier);
+    QCoreApplication::sendEvent(ui.window, &one);
+    QMetaObject::invokeMethod(ui.window, "go", Q_ARG(QVariant, static_cast<int>(firstdew::ui::Place::Today)));
+    CHECK(place() == static_cast<int>(firstdew::ui::Place::Session));
 }
 
 TEST_CASE("Where dry hands are asked for, the buttons work and a tap beside them stops nothing")
@@ -114,4 +216,210 @@ TEST_CASE("The number pad writes the decimal sign of the language and reads it b
         CHECK(ui.bath.running().meter.lastReading == 7.5);
     }
     QLocale::setDefault(before);
+}
+
+namespace {
+
+std::vector<Screening> screenings(Interface& ui)
+{
+    std::vector<Screening> out;
+    for (const auto& fact : ui.store.allFacts())
+        if (const auto* screening = std::get_if<Screening>(&fact.payload))
+            out.push_back(*screening);
+    return out;
+}
+
+/// All questions were answered a week ago, and feet treated three times since.
+void treatsFeet(Interface& ui)
+{
+    ui.store.append(Interface::answered({}), LocalTime::parse("2026-03-10T18:00"));
+    for (const char* day : {"2026-03-11", "2026-03-13", "2026-03-15"}) {
+        Session s;
+        s.site = Site::Feet;
+        s.comfort = Comfort::Comfortable;
+        s.comfortable = Milliamps{12};
+        ui.store.append(s, LocalTime::parse(std::string(day) + "T18:00"));
+    }
+    REQUIRE(app::showPage(*ui.window, "Bath"));
+    ui.bath.askFor(firstdew::ui::Site::Feet);
+}
+
+void press(Interface& ui, const QString& text)
+{
+    QQuickItem* found = button(ui, text);
+    INFO(text.toStdString());
+    REQUIRE(found != nullptr);
+    tap(ui, onScreen(found).center());
+    ui.settled();
+}
+
+const QString kBegin = "On, at zero, direct current: begin";
+
+} // namespace
+
+TEST_CASE("The short way: one statement and one button, and the record holds what the long way records")
+{
+    Interface ui({320, 568}, "light");
+    treatsFeet(ui);
+    REQUIRE(ui.bath.shortWay());
+    const auto asked = screenings(ui).size();
+    QQuickItem* begin = button(ui, kBegin);
+    REQUIRE(begin != nullptr);
+    CHECK_FALSE(begin->isEnabled());
+    CHECK(screenings(ui).size() == asked);
+    press(ui, "True");
+    CHECK(screenings(ui).size() == asked); // said, and not yet acted on
+    press(ui, kBegin);
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Run);
+    CHECK(ui.bath.running().kind == firstdew::ui::StepKind::Raise);
+    REQUIRE(screenings(ui).size() == asked + 1);
+    CHECK_FALSE(screenings(ui).back().full);
+    REQUIRE(ui.store.diary().preparations.size() == 1);
+    const Preparation skin = ui.store.diary().preparations.back().payload;
+    CHECK(skin == Preparation{Site::Feet, {}, {}, false});
+    const auto& led = ui.store.diary().ledSessions.at(ui.store.diary().latestLed);
+    REQUIRE(led.prepared);
+    CHECK(led.prepared->site == Site::Feet);
+}
+
+TEST_CASE("The gate is the same on the short way: an answer that changed meanwhile blocks the session")
+{
+    Interface ui({390, 844}, "light");
+    treatsFeet(ui);
+    press(ui, "True");
+    ui.store.append(Interface::answered({ScreeningRow::Pregnancy}));
+    ui.bath.startAsLast();
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Blocked);
+    CHECK(ui.store.diary().ledSessions.empty());
+}
+
+TEST_CASE("Where the statement is not quite true, everything is asked and gone through line by line")
+{
+    Interface ui({390, 844}, "light");
+    treatsFeet(ui);
+    press(ui, "Not quite");
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Screening);
+    press(ui, "Nothing has changed");
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Prepare);
+    CHECK(shows(ui, "Antiperspirant with aluminium there in the last 24 hours?"));
+    for (int i = 0; i < 3; ++i)
+        press(ui, "No");
+    const auto lines = ui.bath.preparation();
+    CHECK(lines.size() >= 5);
+    for (const auto& line : lines) {
+        CHECK(shows(ui, line.text));
+        CHECK_FALSE(ui.bath.ready());
+        press(ui, "Checked");
+    }
+    press(ui, "Begin");
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Run);
+    CHECK(ui.bath.running().kind == firstdew::ui::StepKind::SwitchOn);
+}
+
+TEST_CASE("An answer that asks for a wait stays on its page, and the session cannot begin")
+{
+    Interface ui({390, 844}, "light");
+    treatsFeet(ui);
+    press(ui, "Not quite");
+    press(ui, "Nothing has changed");
+    press(ui, "Within a few hours");
+    CHECK(shows(ui, "Antiperspirant with aluminium there in the last 24 hours?"));
+    CHECK(shows(ui, "No antiperspirant with aluminium there for 24 hours"));
+    press(ui, "Next");
+    press(ui, "No");
+    CHECK_FALSE(ui.bath.ready());
+}
+
+TEST_CASE("The statement holds only while it is looked at")
+{
+    Interface ui({390, 844}, "light");
+    treatsFeet(ui);
+    press(ui, "True");
+    REQUIRE(ui.bath.told());
+    REQUIRE(app::showPage(*ui.window, "Today"));
+    ui.settled();
+    CHECK_FALSE(ui.bath.told());
+}
+
+TEST_CASE("What was chosen for a session is kept through check-ins and offered again after a restart")
+{
+    Interface ui({390, 844}, "light");
+    treatsFeet(ui);
+    press(ui, "Change");
+    press(ui, "Pulsed current");
+    press(ui, "Somebody helps me");
+    ui.store.append(CheckIn{DiarySite::Hands, Level::Dry, {}});
+    CHECK(ui.bath.waveform() == firstdew::ui::Waveform::Pulsed);
+    CHECK(ui.bath.way() == firstdew::ui::WayOfWorking::Helper);
+    press(ui, "Go on");
+    CHECK(ui.bath.shortWay());
+    CHECK(shows(ui, "Pulsed current · Somebody helps me"));
+    press(ui, "True");
+    press(ui, "On, at zero, pulsed light on: begin");
+    REQUIRE(ui.bath.page() == firstdew::ui::BathPage::Run);
+    ui.bath.stop();
+    ui.bath.leave();
+    ui.bath.askFor(firstdew::ui::Site::Feet);
+    CHECK(ui.bath.waveform() == firstdew::ui::Waveform::Pulsed);
+    CHECK(ui.bath.way() == firstdew::ui::WayOfWorking::Helper);
+    CHECK_FALSE(ui.bath.shortWay()); // it was stopped
+    CHECK(ui.bath.longWayText().contains("not right"));
+}
+
+TEST_CASE("The button that a page is for is in view without scrolling, on the smallest screen and at twice the text")
+{
+    const QSize size = GENERATE(QSize(390, 844), QSize(320, 568));
+    const double scale = GENERATE(1.0, 2.0);
+    Interface ui(size, "light", scale);
+    int seen = 0;
+    const auto mainIn = [&](const QString& page, const QString& text) {
+        INFO(page.toStdString() << " at " << size.width() << " x " << size.height() << ", text " << scale);
+        REQUIRE(ui.show(page));
+        QQuickItem* found = button(ui, text);
+        INFO(text.toStdString());
+        REQUIRE(found != nullptr);
+        const QRectF where = onScreen(found);
+        CHECK(where.top() >= 0);
+        CHECK(where.bottom() <= size.height());
+        ++seen;
+    };
+    mainIn("Bath:screening", "That is all");
+    mainIn("Bath:line", "Checked");
+    mainIn("Bath:prepare", "Begin");
+    mainIn("Bath:run", "Stop");
+    mainIn("Bath:after", "Keep in the diary");
+    mainIn("FirstStart", "I have read this");
+    mainIn("HealthQuestions", "Save");
+    mainIn("RemindersPage", "Save");
+    mainIn("WeighPage", "Save");
+    mainIn("SkinPage", "Save");
+    mainIn("CoursePlan", "Plan the course");
+    REQUIRE(ui.show("Bath"));
+    ui.bath.leave();
+    mainIn("Bath", "Go on");
+    mainIn("Bath:as-last", "On, at zero, pulsed light on: begin");
+    CHECK(seen == 13);
+}
+
+TEST_CASE("Verb and digits of the running page are ten millimetres high on a phone, and read from two metres")
+{
+    constexpr double kMillimetres = 25.4 / 160; // of a device-independent pixel
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.showBath("run"));
+    ui.settled();
+    const auto high = [&](const QString& text) {
+        double most = 0;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (!item->inherits("QQuickText") || item->property("text") != text)
+                return;
+            QFont font = item->property("font").value<QFont>();
+            font.setPixelSize(std::max(1, QQmlProperty(item, "fontInfo.pixelSize").read().toInt()));
+            most = std::max(most, QFontMetricsF(font).capHeight() * kMillimetres);
+        });
+        WARN(text.toStdString() << ": " << most << " mm, " << std::atan(most / 2000) * 180 * 60 / M_PI
+                                << " arc minutes from two metres");
+        return most;
+    };
+    CHECK(high(ui.bath.verb()) >= 10);
+    CHECK(high(ui.bath.running().remaining) >= 10);
 }

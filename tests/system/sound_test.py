@@ -63,14 +63,11 @@ class Listening(unittest.TestCase):
         return json.loads(subprocess.run([CLI, '--json', *map(str, args)], check=True, capture_output=True, text=True).stdout)
 
     def begin(self, way, listen=False):
-        self.app.press('Both hands')
-        self.app.press(way)
-        self.app.press('Go on')
-        self.app.press('Nothing has changed')
-        self.app.see('Tick each line')
-        self.app.skin_is_fine()
-        for name in self.app.below('Tick each line'):
-            self.app.press(name)
+        self.app.choose_session('Both hands', way)
+        if way != 'Both hands under water':  # as last time
+            self.app.begin_as_last('On, at zero, direct current: begin')
+            return
+        self.app.step_by_step()
         self.app.press('Begin')
         if listen:  # to the end of what it asks, as somebody does who is led; what comes next waits for it
             (at, _, length), = ui.wait_for('the question at switching on', lambda: self.played(['switch-on-direct']))
@@ -189,7 +186,7 @@ class Sound(Listening):
         self.start()
         self.app.press('Plan', 'page tab')
         self.app.press('Voice and tones')
-        self.app.press('Check how loud it is')
+        self.app.press('Test the volume')
 
         def roles():
             listed = subprocess.run(['pactl', 'list', 'sink-inputs'], env=self.desktop.env, check=True, capture_output=True, text=True).stdout
@@ -209,7 +206,7 @@ class Sound(Listening):
         self.start()
         self.app.press('Plan', 'page tab')
         self.app.press('Voice and tones')
-        self.app.press('Check how loud it is')
+        self.app.press('Test the volume')
         (at, _, length), = ui.wait_for('the voice', lambda: self.played(['volume-check']))
         ui.wait_for('what comes after it', lambda: self.hum(at + length + 12) > 0)
         within, after = self.hum(at + 1), max(self.hum(at + length + s) for s in (8, 10, 12))
@@ -224,7 +221,7 @@ class Sound(Listening):
         self.app.press('Plan', 'page tab')
         self.app.press('Voice and tones')
         for _ in range(5):
-            self.app.press('Check how loud it is')
+            self.app.press('Test the volume')
         length = len(self.ear.clip(ASSETS / 'voice/en/volume-check.wav')) / ui.RATE
         time.sleep(5 * length)
         heard = [t for t, _, _ in self.played(['volume-check'])]
@@ -260,12 +257,12 @@ class DeviceVoice(Listening):
         ui.wait_for('the answer of the device', lambda: not own.description, LISTS)
         self.app.press('Voice of this device')
         self.assertTrue(engine())
-        self.app.press('Check how loud it is')
+        self.app.press('Test the volume')
         ui.wait_for('somebody speaking', lambda: self.speech() > 1)
         self.assertEqual(self.times('voice/en/volume-check'), [])
         # In a session too; the alarm cuts in on it.
         self.app.press('Back')
-        self.app.press('Bath', 'page tab')
+        self.app.press('Session', 'page tab')
         self.begin('Somebody helps me')
         self.app.press('It is comfortable')
         pressed = self.enter('30')

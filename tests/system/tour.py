@@ -92,24 +92,14 @@ class Tour:
                     lambda: self.shown() == len([r for r in due if r['kind'] != 'cells' or not self.named('New batteries soon')]))
         self.done('the desktop shows the notice, and the command line names the same reminder')
 
-    def tick_everything(self):
-        self.app.see('Tick each line')
-        self.app.skin_is_fine()
-        for name in self.app.below('Tick each line'):
-            self.app.press(name)
-
     def into_the_bath(self):
         self.app.press('Start now')
-        self.app.press('I have a hand free', 'radio button')
+        self.app.see('Both feet', 'heading')
+        self.app.see(re.compile(r'Direct current · I have a hand free · Aim .*'))
         self.app.see(re.compile(r'Limit 20 mA'))
-        self.app.press('Go on')
-        self.app.see('Has anything changed?', 'heading')
-        self.app.press('Nothing has changed')
-        self.done('feet, direct current, a hand free; the limit stands there; nothing has changed')
-        self.tick_everything()
-        self.done('every line of the preparation is ticked')
-        self.app.press('Begin')
-        self.app.press('On, at zero, direct current')
+        self.done('feet, as last time; the limit stands there')
+        self.app.begin_as_last('On, at zero, direct current: begin')
+        self.done('nothing has changed, the skin is whole, the machine is on: three taps from the call')
         self.app.press('It is comfortable')
         self.app.see('Both feet · Direct current · Phase 1 of 2')
         self.app.press(re.compile('Enter the meter reading'))
@@ -151,6 +141,9 @@ class Tour:
         self.done('polarity swapped at zero, the second phase over: done')
         self.app.press('Fine', 'check box')
         self.app.press('Keep in the diary')
+        self.app.see('Next: Both hands', 'heading')
+        self.app.press('Enough for today')
+        self.done('kept; the hands are due too, and can wait')
 
     def call_is_over(self):
         self.app.see('Hands: Dry')

@@ -286,6 +286,11 @@ class App:
             except Exception:  # the tree changes under us
                 continue
 
+    @staticmethod
+    def pattern(text):
+        """That text with anything where values go."""
+        return re.compile(re.sub(r'%\d', '.*', re.escape(text).replace('\\%', '%')) + r'\Z')
+
     def find(self, name, role=None):
         return next(self.all(name, role), None)
 
@@ -364,6 +369,31 @@ class App:
         for question in SKIN_QUESTIONS:
             self.press(say('No'), 'radio button', within=say(question))
 
+    def choose_session(self, site, way, say=lambda text: text):
+        """On the page of the session: that site and way of working, from the card or from the choice itself."""
+        change, where = say('Change'), say('Who can tap the phone')
+        wait_for('the session', lambda: self.reach(change, 'push button') or self.find(where, 'heading'))
+        if not self.find(where, 'heading'):
+            self.press(change, 'push button')
+        self.press(site, 'radio button')
+        self.press(way, 'radio button')
+        self.press(say('Go on'), 'push button')
+
+    def begin_as_last(self, begin, say=lambda text: text):
+        """The short way: one statement, and the button that says that the machine is on."""
+        self.press(say('True'), 'radio button')
+        self.press(begin, 'push button')
+
+    def step_by_step(self, say=lambda text: text):
+        """The long way, as far as the last page: one answer, one thing to check a page. Gives how many were checked."""
+        self.press(say('Nothing has changed'), 'push button')
+        self.skin_is_fine(say)
+        checked = 0
+        while wait_for('the next line', lambda: self.reach(say('Begin'), 'push button') or self.reach(say('Checked'), 'push button')).name != say('Begin'):
+            self.press(say('Checked'), 'push button')
+            checked += 1
+        return checked
+
     def write(self, name, text):
         """Types into the field of that name; of several, the one that lies on top."""
         node = wait_for(f'{name!r} to write in', lambda: self.reach(name, 'text', top=True) or self.hidden_letters(name))
@@ -371,6 +401,19 @@ class App:
         wait_for(f'the keyboard at {name!r}', lambda: node.getState().contains(self.pyatspi.STATE_FOCUSED))
         self.pyatspi.Registry.generateMouseEvent(1, 1, 'abs')  # without a manager of windows, the keys go where the pointer is
         self.pyatspi.Registry.generateKeyboardEvent(0, text, self.pyatspi.KEY_STRING)
+
+    def of_sheet(self, close='Close'):
+        """The buttons of the sheet on top, in order."""
+        nodes = [n for n in self.nodes() if n.getRoleName() == 'push button' and self.is_seen(n)]
+        at = max((i for i, n in enumerate(nodes) if n.name == close), default=len(nodes))
+        return nodes[at + 1:]
+
+    def pick_birthday(self, label, day, this_year, close='Close'):
+        """By ten years, year, month and day."""
+        self.press(self.pattern(f'{label}: %1'), 'push button', top=True)
+        for most, which in ((8, this_year // 10 - day.year // 10), (10, day.year % 10), (12, day.month - 1), (31, 3 + day.day - 1)):
+            buttons = wait_for('the next choice', lambda most=most: (lambda b: b if most - 4 < len(b) < most + 4 and len(b) > which else None)(self.of_sheet(close)))
+            assert self.act(buttons[which], 'press'), buttons[which].name
 
     def hidden_letters(self, name):
         """The field for a passphrase, which has no name of its own, below the words `name`."""

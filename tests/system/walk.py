@@ -95,6 +95,13 @@ class Walk:
     def write(self, label, text):
         self.app.write(label, text)
 
+    def pick_time(self, label, hour, quarter):
+        """From the sheet: the hour, then the quarter of it."""
+        self.app.press(self.app.pattern(f'{label}: %1'), 'push button')
+        for most, which in ((24, hour), (4, quarter)):
+            buttons = ui.wait_for('the times', lambda most=most: (lambda b: b if len(b) == most else None)(self.app.of_sheet(self.say('Close', of='Sheet'))))
+            assert self.app.act(buttons[which], 'press')
+
     def place(self, name):
         self.press(self.say(name, of='Words'), 'page tab')
 

@@ -95,45 +95,58 @@ class Dew(Walk):
         t = self.say
         self.press(t('Start now'))
         self.answered({'answer': 'start-now'})
-        feet = self.see(t('Both feet', of='Words'), 'radio button')
-        assert feet.getState().contains(self.app.pyatspi.STATE_CHECKED), 'the feet are chosen'
+        self.see(t('Both feet', of='Words'), 'heading')
         self.picture('start-now')
 
 
 class Bath(Walk):
-    """A whole bath, from the choice to the diary."""
-    site, way, sounds = 'Both feet', 'I have a hand free', 'feet'
+    """A whole session, from the card to the diary: as last time."""
+    site, way, sounds, follows = 'Both feet', 'I have a hand free', 'feet', True
     page = 'bath'
 
     def walk(self):
-        t, before = self.say, len(self.facts('session'))
-        self.choose(t(self.site, of='Words'))
-        self.choose(t(self.way, of='Words'))
-        self.picture('choose')
-        self.press(t('Go on', of='BathChoose'))
-        self.see(t('Has anything changed?'), 'heading')
-        self.picture('screening')
-        self.press(t('Nothing has changed'))
-        self.prepare()
-        self.press(t('Begin'))
+        before = len(self.facts('session'))
+        self.choose_it()
+        self.begin()
         self.run_through()
         self.afterwards(before)
 
-    def prepare(self):
+    def choose_it(self):
         t = self.say
-        self.see(t('Tick each line'), 'heading')
-        begin = self.see(t('Begin'), 'push button')
-        assert begin.description == t('Not possible yet'), 'nothing begins before every line is ticked'
-        self.picture('prepare')
-        lines = self.app.below(t('Tick each line'))
-        assert lines
-        for line in lines:
-            self.tick(line)
-        assert begin.description == t('Not possible yet'), 'nothing is taken for said that was not'
-        self.app.skin_is_fine(lambda text: t(text, of='BathPrepare'))
-        ui.wait_for('the way to begin', lambda: not begin.description)
-        self.view(begin)
+        self.app.choose_session(t(self.site, of='Words'), t(self.way, of='Words'), self.page_text)
+
+    def page_text(self, text):
+        """A text of the pages before a session."""
+        return self.say(text, of=next((page for page in ('BathAsLast', 'BathChoose', 'BathPrepare', 'BathScreening') if (page, text) in self.say.words), None))
+
+    def begin(self):
+        t, screenings = self.say, len(self.facts('screening'))
+        self.see(t(self.site, of='Words'), 'heading')
+        button = self.see(t('On, at zero, direct current: begin', of='Words'), 'push button')
+        assert button.description == t('Not possible yet'), 'nothing is taken for said that was not'
+        self.picture('as-last')
+        self.app.begin_as_last(t('On, at zero, direct current: begin', of='Words'), self.page_text)
+        self.kept('screening', {'full': False}, screenings)
+        skin = self.facts('preparation')[-1][3]
+        assert (skin['site'], skin.get('antiperspirant'), skin.get('shaved'), skin['small_wounds']) == (self.sounds, None, None, False), skin
+
+    def step_by_step(self):
+        """The long way: what is asked, then every line on a page of its own."""
+        t = self.say
+        self.see(t('Has anything changed?'), 'heading')
+        self.picture('screening')
+        self.press(t('Nothing has changed'))
+        self.see(self.app.pattern(t('%1 of %2', of='BathPrepare')))
+        self.picture('question')
+        self.app.skin_is_fine(self.page_text)
+        self.see(t('Checked'), 'push button')
+        self.picture('line')
+        while ui.wait_for('the next line', lambda: self.app.reach(t('Begin'), 'push button') or self.app.reach(t('Checked'), 'push button')).name != t('Begin'):
+            self.press(t('Checked'))
         self.picture('prepared')
+        self.press(t('Begin'))
+        self.picture('switch-on')
+        self.press(t('On, at zero, direct current', of='Words'))
 
     def in_phase(self, number):
         """The line on top names the site, the current and the phase."""
@@ -158,8 +171,6 @@ class Bath(Walk):
 
     def run_through(self):
         t = self.say
-        self.picture('switch-on')
-        self.press(t('On, at zero, direct current', of='Words'))
         self.see(t('It is comfortable', of='Words'), 'push button')
         self.picture('raise')
         self.phase(1, '12')
@@ -177,13 +188,17 @@ class Bath(Walk):
         self.picture('after-answered')
         self.press(t('Keep in the diary'))
         self.kept('session', {'site': self.sounds, 'completed': True, 'comfort': 'strong', 'skin': ['redness']}, before)
+        if self.follows:
+            self.see(t('Enough for today', of='BathAsLast'), 'push button')
+            self.picture('next')
+            self.press(t('Enough for today', of='BathAsLast'))
         self.see(self.site_is('Hands', 'Dry'), 'push button')
         self.picture('kept')
 
 
 class Helper(Bath):
     """The same, with somebody who taps; a reading above the limit is called out until it is lowered."""
-    site, way, sounds = 'Both hands', 'Somebody helps me', 'hands'
+    site, way, sounds, follows = 'Both hands', 'Somebody helps me', 'hands', False
 
     def phase(self, number, reading):
         if number == 2:
@@ -201,7 +216,7 @@ class Helper(Bath):
 
 class Under(Bath):
     """Both hands under water: dry hands tap, and while they are under a tap anywhere stops."""
-    site, way, sounds = 'Both hands', 'Both hands under water', 'hands'
+    site, way, sounds, follows = 'Both hands', 'Both hands under water', 'hands', False
 
     def __init__(self, desktop, programs, demo, look, folder=None):
         super().__init__(desktop, programs, demo, look, folder)
@@ -213,9 +228,11 @@ class Under(Bath):
         super().walk()
         self.stopped_by_a_tap()
 
+    def begin(self):
+        self.step_by_step()
+
     def run_through(self):
         t = self.say
-        self.press(t('On, at zero, direct current', of='Words'))
         for number in (1, 2):
             self.in_phase(number)
             self.see(t('Hold still. Everything stays under water.', of='Words'), 'heading')
@@ -230,13 +247,8 @@ class Under(Bath):
         self.store = self.copy_of(self.demo, 'tap')
         self.start()
         before = len(self.facts('session'))
-        self.choose(t(self.site, of='Words'))
-        self.choose(t(self.way, of='Words'))
-        self.press(t('Go on', of='BathChoose'))
-        self.press(t('Nothing has changed'))
-        self.prepare()
-        self.press(t('Begin'))
-        self.press(t('On, at zero, direct current', of='Words'))
+        self.choose_it()
+        self.begin()
         self.in_phase(1)
         self.tap(self.width // 2, self.height // 3)
         self.app.showing(t('Stopped'))
@@ -266,7 +278,7 @@ class Diary(Walk):
 
     def filtered(self):
         t = self.say
-        readings = t('Meter readings at the baths, %1', t('Hands', of='Words'))
+        readings = t('Meter readings of the sessions, %1', t('Hands', of='Words'))
         self.tick(t('Quarter', of='Diary'))
         self.press(t('Earlier', of='Diary'))
         self.see(readings)
@@ -315,9 +327,9 @@ class Diary(Walk):
 
     def skin(self):
         t, before = self.say, len(self.facts('side-effect'))
-        self.press(t('Skin after a bath', of='Diary'))
+        self.press(t('Skin after a session', of='Diary'))
         self.tick(t('Blister', of='Words'))
-        self.see(t('Burns or blisters: no bath there until a clinician has looked at it.'))
+        self.see(t('Burns or blisters: no session there until a clinician has looked at it.'))
         self.picture('skin')
         self.press(t('Save', of='SkinPage'))
         self.kept('side-effect', {'site': 'hands', 'skin': ['blister']}, before)
@@ -358,13 +370,14 @@ class Plan(Walk):
         self.see(t('First course', of='Words'))
         self.picture('planned')
         self.press(t('Course', of='Plan'))
-        self.see(t('Baths of this course'), 'heading')
+        self.see(t('Sessions of this course'), 'heading')
         self.picture('baths')
         before = len(self.facts('course-move'))
         self.press(t('Move', of='CoursePlan'))
-        later = t('%1: later or more', t('New day'))
-        self.see(later)
-        self.app.press(later)
+        self.app.press(self.app.pattern(f"{t('New day')}: %1"), top=True)
+        days = ui.wait_for('the days', lambda: (lambda b: b if len(b) > 30 else None)(self.app.of_sheet(t('Close', of='Sheet'))))
+        self.picture('calendar')
+        assert self.app.act(next(n for n in reversed(days) if not n.description), 'press')
         self.picture('move')
         self.press(t('Move', of='CoursePlan'), top=True)
         self.kept('course-move', {'site': 'hands'}, before)
@@ -380,7 +393,7 @@ class Plan(Walk):
 
     def health(self):
         before = len(self.facts('screening'))
-        self.see(self.say('Some answers mean no bath until a clinician has said yes. Your answers stay on this phone.'))
+        self.see(self.say('Some answers mean no session until a clinician has said yes. Your answers stay on this phone.'))
         self.picture('health')
         self.press(self.say('Save', of='HealthQuestions'))
         self.kept('screening', {}, before)
@@ -395,12 +408,11 @@ class Plan(Walk):
 
     def reminders(self):
         before = len(self.facts('reminder-settings'))
-        later = self.say('%1: later or more', self.say('Daily check-in'))
-        self.see(later)
+        self.see(self.app.pattern(self.say('%1: %2', self.say('Daily check-in'))))
         self.picture('reminders')
-        self.press(later)
+        self.pick_time(self.say('Daily check-in'), 19, 1)
         self.press(self.say('Save', of='RemindersPage'))
-        self.kept('reminder-settings', {}, before)
+        self.kept('reminder-settings', {'check_in': '19:15'}, before)
 
     def sound(self):
         before = len(self.facts('preference'))
@@ -446,12 +458,12 @@ class Plan(Walk):
         self.picture('people')
         self.press(t('Add somebody'))
         self.write(t('First name, or what you like to be called'), 'Mia')
-        self.write(t('Birthday'), '2016-05-01')
+        self.app.pick_birthday(t('Birthday'), datetime.date(2016, 5, 1), 2026, t('Close', of='Sheet'))
         self.write(t('The adult beside the child'), 'Alma')
         self.picture('child')
         self.app.press(t('Add', of='People'))
         self.kept('person', {'name': 'Mia', 'adult': 'Alma'}, before)
-        self.see(t('Step %1 of %2', 1, 6))
+        self.see(t('Step %1 of %2', 1, 2))
         self.picture('their-start')
 
 
@@ -465,13 +477,16 @@ class First(Walk):
         self.picture('welcome')
         self.press(t('Set up'))
         self.step('Before you begin', t('I have read this'))
-        self.see(t('Who is it for?'), 'heading')
-        self.write(t('First name, or what you like to be called'), 'Alma')
-        self.write(t('Birthday'), '1990-04-23')
-        self.step('Who is it for?')
-        self.see(t('Where?'), 'heading')
         self.tick(t('Both hands', of='Words'))
         self.step('Where?')
+        # Four taps, and the check-in is there; the rest is asked when it is needed.
+        self.see(self.site_is('Hands', 'Dry'), 'push button')
+        self.picture('usable')
+        self.press(t('Go on with the set-up'))
+        self.see(t('Who is it for?'), 'heading')
+        self.write(t('First name, or what you like to be called'), 'Alma')
+        self.app.pick_birthday(t('Birthday'), datetime.date(1990, 4, 23), 2026, t('Close', of='Sheet'))
+        self.step('Who is it for?')
         self.see(t('Your machine', of='FirstStart'), 'heading')
         self.again()
         self.picture('left')
@@ -497,9 +512,9 @@ class First(Walk):
     def hour(self):
         t = self.say
         self.see(t('Your daily hour'), 'heading')
-        self.press(t('%1: later or more', t('Check-in at')))
+        self.pick_time(t('Check-in at'), 21, 2)
         self.step('Your daily hour', t('Done', of='FirstStart'))
-        self.kept('reminder-settings', {'on': True}, 0)
+        self.kept('reminder-settings', {'on': True, 'check_in': '21:30'}, 0)
         self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
         self.gone(t('Go on with the set-up'))
         self.picture('ready')

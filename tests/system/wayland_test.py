@@ -25,7 +25,7 @@ class Phone(unittest.TestCase):
             desktop.env.pop('DISPLAY')
             app = ui.App(desktop, APP, store, '--test-now', '2026-03-02T19:00', '--size', f'{WIDTH}x{HEIGHT}', '--language', 'en')
             app.press('Hands: Dry')
-            for place, sign in (('Bath', 'Who can tap the phone'), ('Diary', 'Summary for your prescriber'), ('Plan', 'Limits'), ('Today', 'Feet: Clammy')):
+            for place, sign in (('Session', 'Set up, then switch on'), ('Diary', 'Summary for your prescriber'), ('Plan', 'Limits'), ('Today', 'Feet: Clammy')):
                 app.press(place, 'page tab')
                 app.see(sign)
             box = app.see('Firstdew', 'frame').queryComponent().getExtents(0)

@@ -1,0 +1,19 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// A day, by the calendar of its month; one long ago by its ten years, year and month first.
+PickRow {
+    id: pick
+    property int day: 0 // since 1970-01-01
+    property bool given: true // false: none yet
+    property bool longAgo: false // a birthday
+    property int first: -60000
+    property int last: 60000
+    property string title: label
+    signal picked(int day)
+    shown: given ? longAgo ? pick.dateText(day) : Appearance.phrases.dayFull(day) : ""
+    function dateOf(number: int): date { return new Date(number * 86400000) }
+    function dateText(number: int): string { const d = dateOf(number); return new Date(d.getUTCFullYear(), d.getUTCMonth(), d.getUTCDate()).toLocaleDateString(Qt.locale(), Locale.LongFormat) }
+    sheet: DaySheetPick { title: pick.title; longAgo: pick.longAgo; first: pick.first; last: pick.last; start: pick.given ? pick.day : Math.max(pick.first, Math.min(pick.last, Store.today)); onPicked: day => pick.picked(day) }
+}
