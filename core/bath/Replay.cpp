@@ -100,7 +100,15 @@ Before earlierToday(const diary::Diary& diary, Site site)
         if (led.prepared && led.on == diary.today && (treats(led.prepared->site).bits() & treats(site).bits()) != 0)
             if (auto state = replay(*led.prepared, led.events))
                 earlier.push_back(std::move(*state));
-    return sumOf(earlier);
+    Before sum = sumOf(earlier);
+    // One that was logged without being led, such as one without the phone, began with current once.
+    for (const auto& e : diary.sessions)
+        if (e.happened.date == diary.today && !diary.ledSessions.contains(e.payload.bath) &&
+            (treats(e.payload.site).bits() & treats(site).bits()) != 0) {
+            ++sum.runs;
+            sum.charge.mAmin += e.payload.charge.value_or(MilliampMinutes{}).mAmin;
+        }
+    return sum;
 }
 
 } // namespace firstdew::bath

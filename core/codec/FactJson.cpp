@@ -2,6 +2,9 @@
 
 #include "codec/FieldText.h"
 
+#include <algorithm>
+#include <fmt/format.h>
+#include <functional>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -268,8 +271,25 @@ Result<Fact> factFromJson(const json& object)
                 envelope.corrects.value_or(""), std::move(payload.value())};
 }
 
+namespace {
+
+/// What cannot be, although each field by itself can.
+std::optional<Error> contradictionIn(const Payload& payload)
+{
+    if (const auto* away = std::get_if<Away>(&payload); away != nullptr && away->to < away->from)
+        return Error{"field-invalid", "to", fmt::format("{} lies before {}", away->to.iso(), away->from.iso())};
+    if (const auto* course = std::get_if<Course>(&payload))
+        if (std::ranges::adjacent_find(course->days, std::greater_equal<>()) != course->days.end())
+            return Error{"field-invalid", "days", "must rise, with no day twice"};
+    return std::nullopt;
+}
+
+} // namespace
+
 Result<Done> canBeKept(const Fact& fact)
 {
+    if (auto contradiction = contradictionIn(fact.payload))
+        return *contradiction;
     try {
         const json written = factToJson(fact);
         auto readBack = factFromJson(written);

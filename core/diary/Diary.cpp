@@ -6,9 +6,12 @@ namespace firstdew::diary {
 
 namespace {
 
-/// Days after which a session that nobody ended holds no reminder back, and one that was stopped is no longer asked
-/// about (our own choice).
+/// Days after which a session that was stopped is no longer asked about (our own choice).
 constexpr int kLongestUnwritten = 1;
+/// Minutes after which a session that nobody ended is no longer taken to run.
+constexpr int kLongestRun = 4 * 60;
+/// Minutes by which a clock may be set back while a session runs: the end of daylight saving time and a little more.
+constexpr int kSetBack = 90;
 
 constexpr Site aloneFor(DiarySite site)
 {
@@ -75,11 +78,14 @@ std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
     return latest == given.rend() ? std::nullopt : std::optional(latest->yes);
 }
 
-const LedSession* Diary::running() const
+const LedSession* Diary::running(MinuteOfDay now) const
 {
     const LedSession* led = unwritten();
-    const bool runs = led != nullptr && led->events.back().event != BathEventKind::Stop;
-    return runs && today - led->on <= kLongestUnwritten ? led : nullptr;
+    if (led == nullptr || led->events.back().event == BathEventKind::Stop)
+        return nullptr;
+    constexpr int kMinutesADay = 24 * 60;
+    const int since = (today - led->on) * kMinutesADay + now.minute - led->from.minute;
+    return since >= -kSetBack && since <= kLongestRun ? led : nullptr;
 }
 
 const LedSession* Diary::unwritten() const

@@ -71,6 +71,7 @@ struct HealthAnswer {
 struct LedSession {
     std::optional<BathPrepared> prepared;
     LocalDate on;                  ///< the day it was prepared
+    MinuteOfDay from;              ///< the minute of that
     std::vector<BathEvent> events; ///< by sequence
     bool logged = false;           ///< true if a Session fact names it
     bool operator==(const LedSession&) const = default;
@@ -119,9 +120,10 @@ struct Diary {
     // What happened.
     PerWord<DiarySite, SiteDiary> sites;
     std::vector<Entry<Session>> sessions;
-    std::vector<Entry<Session>> sessionsTomorrow; ///< dated the day after `today`, so they took place today or earlier
+    std::vector<Entry<Session>> sessionsAhead; ///< dated after `today`, by a clock that was wrong or beyond the date line
     std::vector<Entry<CheckIn>> checkIns;
     std::vector<Entry<SideEffect>> skin;
+    std::vector<Entry<SideEffect>> skinAhead; ///< dated after `today`: a burn counts whatever its date
     std::vector<Entry<Hdss>> scores;
     std::vector<Entry<Weighing>> weighings;
     std::vector<Entry<CallAnswered>> callAnswers;
@@ -163,8 +165,9 @@ struct Diary {
     [[nodiscard]] bool answeredYes(ScreeningRow row) const;
     /// The latest answer up to today. Answers dated ahead are ignored.
     [[nodiscard]] std::optional<bool> answerSoFar(ScreeningRow row) const;
-    /// The running session: prepared today or yesterday, begun, neither stopped nor logged. Nullptr if there is none.
-    [[nodiscard]] const LedSession* running() const;
+    /// The session that runs at that minute of today: prepared at most four hours before, begun, neither stopped nor
+    /// logged. Nullptr if there is none. The longest session, with two restarts, takes less (our own choice).
+    [[nodiscard]] const LedSession* running(MinuteOfDay now) const;
     /// The led session that the person still has to log. It was never stopped, or it was stopped today or yesterday
     /// after more than its beginning. Nullptr if there is none.
     [[nodiscard]] const LedSession* unwritten() const;

@@ -52,6 +52,7 @@ public:
     {
         m_diary.ledSessions[e.payload.bath].prepared = e.payload;
         m_diary.ledSessions[e.payload.bath].on = e.happened.date;
+        m_diary.ledSessions[e.payload.bath].from = e.happened.at;
         m_diary.latestLed = e.payload.bath;
     }
 
@@ -67,9 +68,14 @@ public:
     {
         answer(e, false);
         m_diary.anyScreening = e.happened.date;
-        if (e.payload.full)
+        if (e.payload.full && std::ranges::all_of(allOf<ScreeningRow>(), [&](ScreeningRow row) {
+                return isAsked(e.payload, row) || knownByAge(row);
+            }))
             m_diary.fullScreening = e.happened.date;
     }
+
+    /// A yes was asked for, whatever the list of what was asked says.
+    static bool isAsked(const Screening& s, ScreeningRow row) { return s.asked.contains(row) || s.yes.contains(row); }
 
     /// Adds the answers only, not the day of the screening. With `onlyYes` it skips every no: a no dated ahead must not
     /// clear anything.
@@ -77,7 +83,7 @@ public:
     {
         for (const ScreeningRow row : allOf<ScreeningRow>()) {
             const bool yes = e.payload.yes.contains(row);
-            if (e.payload.asked.contains(row) && (yes || !onlyYes))
+            if (isAsked(e.payload, row) && (yes || !onlyYes))
                 m_diary.answers[row].push_back({yes, e.happened, e.position});
         }
     }

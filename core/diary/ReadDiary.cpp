@@ -18,8 +18,11 @@ Diary readDiary(const Record& record, LocalDate today)
         if (e.happened.date > today)
             notes.answer(e, true);
     for (const auto& e : record.all<Session>())
-        if (e.happened.date == today + 1)
-            diary.sessionsTomorrow.push_back(e);
+        if (e.happened.date > today)
+            diary.sessionsAhead.push_back(e);
+    for (const auto& e : record.all<SideEffect>())
+        if (e.happened.date > today)
+            diary.skinAhead.push_back(e);
     return diary;
 }
 

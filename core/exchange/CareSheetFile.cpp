@@ -97,7 +97,7 @@ std::size_t charactersIn(const std::string& text)
 
 std::optional<Error> badTexts(const CareSheet& sheet)
 {
-    if (sheet.who.find_first_not_of(" \t\r\n") == std::string::npos)
+    if (isBlank(sheet.who))
         return wrong("who", "is empty; give the name of the prescriber or nurse");
     if (charactersIn(sheet.who) > kMostWho)
         return wrong("who", fmt::format("is longer than {} characters", kMostWho));
@@ -171,6 +171,16 @@ Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
                      fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso()));
     if (auto tooLong = tooLongForCode(sheet))
         return *tooLong;
+    return Done{};
+}
+
+Result<Done> checkCareSheets(const std::vector<codec::Incoming>& incoming)
+{
+    // Whose it is may not be known yet. A child's limits hold whatever a sheet says.
+    for (const auto& [fact, file, line] : incoming)
+        if (const auto* sheet = std::get_if<CareSheet>(&fact.payload))
+            if (const auto kept = checkCareSheet(*sheet, AgeGroup::Adult); !kept)
+                return codec::errorAt(file, line, kept.error());
     return Done{};
 }
 

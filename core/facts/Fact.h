@@ -49,4 +49,7 @@ struct Fact {
 /// Ids of all persons with at least one fact, in the order of their first fact.
 [[nodiscard]] std::vector<std::string> personsIn(std::span<const Fact> facts);
 
+/// Whether a text has nothing to read: it is empty or all of it is white space, also of other scripts.
+[[nodiscard]] bool isBlank(std::string_view text);
+
 } // namespace firstdew::facts

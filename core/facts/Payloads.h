@@ -34,6 +34,11 @@ enum class ScreeningRow {
     LargeWound,
     FixedBraces
 };
+/// Known from the birthday, and asked of nobody.
+[[nodiscard]] constexpr bool knownByAge(ScreeningRow row)
+{
+    return row == ScreeningRow::UnderFive || row == ScreeningRow::UnderEighteen;
+}
 FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "metal-iud", "heart-rhythm-or-epilepsy",
                "tumour-or-thrombosis", "loss-of-sensation", "under-five", "under-eighteen", "eczema-at-site",
                "large-wound", "fixed-braces");

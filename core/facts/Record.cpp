@@ -16,6 +16,13 @@ class Roots {
 public:
     explicit Roots(const ById& byId) : m_byId(byId) {}
 
+    /// The first fact of the chain, where it is there.
+    [[nodiscard]] const Fact* first(const Fact& fact)
+    {
+        const auto found = m_byId.find(of(fact));
+        return found == m_byId.end() ? nullptr : found->second;
+    }
+
     std::string_view of(const Fact& fact)
     {
         m_path.clear();
@@ -57,6 +64,13 @@ private:
 
 } // namespace
 
+bool mayCorrect(const Fact& correction, const Fact& original)
+{
+    return correction.payload.index() == original.payload.index() ||
+           std::holds_alternative<Retraction>(correction.payload) ||
+           std::holds_alternative<Retraction>(original.payload);
+}
+
 Record recordOf(std::span<const Fact> facts, std::string_view person)
 {
     ById byId;
@@ -69,10 +83,14 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
     }
 
     Roots roots(byId);
+    const auto stray = [&](const Fact& f) {
+        const Fact* first = f.corrects.empty() ? nullptr : roots.first(f);
+        return first != nullptr && !mayCorrect(f, *first);
+    };
     ById standing; // by root id: the fact that counts
     if (anyCorrection) {
         for (const Fact& f : facts) {
-            if (f.person != person)
+            if (f.person != person || stray(f))
                 continue;
             const Fact*& current = standing[roots.of(f)];
             const auto rank = [](const Fact* p) {
@@ -87,7 +105,7 @@ Record recordOf(std::span<const Fact> facts, std::string_view person)
     for (const Fact& f : facts) {
         if (f.person != person)
             continue;
-        if (anyCorrection && standing[roots.of(f)] != &f)
+        if (anyCorrection && !stray(f) && standing[roots.of(f)] != &f)
             continue;
         std::visit(
             [&](const auto& payload) {

@@ -44,9 +44,13 @@ private:
     detail::Columns<Payload>::type m_columns;
 };
 
+/// Whether a fact may correct that one: only one of the same kind does, or a retraction.
+[[nodiscard]] bool mayCorrect(const Fact& correction, const Fact& original);
+
 /// Picks the record of `person` out of all facts, which must be in the order recorded. A correction of a
 /// correction replaces both. Of two corrections of one fact, the one recorded later counts. A correction whose
-/// original is missing counts by itself. A correction counts at its own `happened`.
+/// original is missing counts by itself. A correction counts at its own `happened`. A correction that may not be
+/// one (mayCorrect) replaces nothing, and counts by itself.
 [[nodiscard]] Record recordOf(std::span<const Fact> facts, std::string_view person);
 
 } // namespace firstdew::facts

@@ -2,6 +2,7 @@
 
 #include "codec/CleanText.h"
 #include "codec/FactJson.h"
+#include "facts/Record.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -49,6 +50,21 @@ std::optional<Error> circleIn(const std::vector<codec::Incoming>& incoming, cons
     return std::nullopt;
 }
 
+/// A correction of another kind would make the fact it names disappear.
+std::optional<Error> strayIn(const std::vector<codec::Incoming>& incoming, const ById& byId)
+{
+    for (const auto& [fact, file, line] : incoming) {
+        const auto original = byId.find(fact.corrects);
+        if (fact.corrects.empty() || original == byId.end() || mayCorrect(fact, *original->second))
+            continue;
+        return codec::errorAt(file, line,
+                              {"corrects-other", "corrects",
+                               fmt::format("names a {}, which a {} cannot correct; withdraw it and add a new fact",
+                                           kindOf(original->second->payload), kindOf(fact.payload))});
+    }
+    return std::nullopt;
+}
+
 Error otherContent(const codec::Incoming& item)
 {
     return codec::errorAt(item.file, item.line,
@@ -90,6 +106,8 @@ Result<ImportPlan> planFor(const std::vector<Fact>& recorded, std::vector<codec:
     }
     if (auto circle = circleIn(incoming, byId))
         return *circle;
+    if (auto stray = strayIn(incoming, byId))
+        return *stray;
     plan.fresh.reserve(fresh.size());
     for (codec::Incoming* item : fresh)
         plan.fresh.push_back(std::move(item->fact));

@@ -80,9 +80,9 @@ std::optional<Error> refusalBySkin(const Diary& diary, Site site)
 /// A session dated tomorrow was done today or before: by a clock set back since, or beyond the date line.
 std::optional<Error> refusalByToday(const Diary& diary, Site site)
 {
-    for (const auto* sessions : {&diary.sessions, &diary.sessionsTomorrow})
+    for (const auto* sessions : {&diary.sessions, &diary.sessionsAhead})
         for (const auto& e : *sessions)
-            if (e.payload.completed && e.happened.date >= diary.today &&
+            if (e.payload.completed && e.happened.date >= diary.today && e.happened.date <= diary.today + 1 &&
                 (treats(e.payload.site).bits() & treats(site).bits()) != 0)
                 return Error{"session-today", "site",
                              fmt::format("the {} had their session today already; leave the skin in peace, the next "

@@ -66,7 +66,7 @@ std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow ro
 {
     const Entry<Clearance>* latest = nullptr;
     for (const auto& e : diary.clearances)
-        if (e.payload.row == row && !e.payload.who.empty() && e.payload.given <= diary.today &&
+        if (e.payload.row == row && !isBlank(e.payload.who) && e.payload.given <= diary.today &&
             (latest == nullptr || e.payload.given >= latest->payload.given))
             latest = &e;
     if (latest == nullptr)

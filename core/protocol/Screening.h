@@ -32,12 +32,6 @@ struct RowRule {
 /// Every row of the screening, in the order it is asked.
 [[nodiscard]] std::span<const RowRule> screeningRows();
 
-/// Known from the birthday, and asked of nobody.
-[[nodiscard]] constexpr bool knownByAge(ScreeningRow row)
-{
-    return row == ScreeningRow::UnderFive || row == ScreeningRow::UnderEighteen;
-}
-
 /// Whether every question of the screening was answered at some time, whatever is due again.
 [[nodiscard]] bool everyRowAnswered(const Diary& diary);
 /// Whether the person treated is under 18 by their birth date: the questions are then put to the adult beside them.

@@ -155,7 +155,10 @@ private:
 
     void skin(const SiteSituation& s)
     {
-        if (!s.lastSession || m_day != *s.lastSession + 1)
+        const bool treated = std::ranges::any_of(m_diary.sessions, [&](const auto& e) { // interrupted ones, too
+            return treats(e.payload.site).contains(s.site) && e.happened.date + 1 == m_day;
+        });
+        if (!treated)
             return;
         for (const auto& e : m_diary.skin)
             if (e.payload.site == s.site && e.happened.date == m_day)
@@ -258,7 +261,7 @@ std::vector<Reminder> gather(const Diary& diary, int days)
 
 TodaysReminders todaysReminders(const Diary& diary, MinuteOfDay now)
 {
-    if (diary.running() != nullptr)
+    if (diary.running(now) != nullptr)
         return {};
     TodaysReminders out{{}, gather(diary, 1)};
     if (!quiet(now, diary.reminderSettings.value_or(ReminderSettings{})))

@@ -1,6 +1,7 @@
 #include "summary/Contents.h"
 
 #include "protocol/Screening.h"
+#include "protocol/Skin.h"
 #include "protocol/Sweat.h"
 
 #include <algorithm>
@@ -60,6 +61,30 @@ SiteContents siteFor(const Diary& diary, LocalDate from, const situation::SiteSi
 
 } // namespace
 
+namespace {
+
+/// What was found of the skin in the period, on whatever page it was noted, and each older harm that still bars a site.
+std::vector<Entry<SideEffect>> skinIn(const Diary& diary, LocalDate from)
+{
+    std::vector<Entry<SideEffect>> all = diary.skin;
+    for (const auto& e : diary.sessions)
+        for (const DiarySite site : allOf<DiarySite>()) {
+            auto skin = e.payload.skin;
+            skin.erase(SkinFinding::Fine);
+            if (treats(e.payload.site).contains(site) && !skin.empty())
+                all.push_back({e.id, e.happened, e.recordedMs, e.position, e.corrected, {site, skin, {}}});
+        }
+    std::ranges::stable_sort(all, {}, [](const auto& e) { return e.happened; });
+    std::erase_if(all, [&](const auto& e) {
+        const auto bar = protocol::skinBar(diary, e.payload.site);
+        const bool bars = bar && bar->since == e.happened.date && protocol::harms(e.payload.skin);
+        return e.happened.date > diary.today || (e.happened.date < from && !bars);
+    });
+    return all;
+}
+
+} // namespace
+
 Contents contentsFor(const Diary& diary, LocalDate from)
 {
     Contents out;
@@ -75,7 +100,7 @@ Contents contentsFor(const Diary& diary, LocalDate from)
         out.sites.push_back(siteFor(diary, from, s));
     const auto ofPeriod = [&](const auto& e) { return e.happened.date >= from && e.happened.date <= diary.today; };
     std::ranges::copy_if(diary.sessions, std::back_inserter(out.sessions), ofPeriod);
-    std::ranges::copy_if(diary.skin, std::back_inserter(out.sideEffects), ofPeriod);
+    out.sideEffects = skinIn(diary, from);
     out.clearances = diary.clearances;
     for (const auto& rule : protocol::screeningRows()) {
         const auto answer = diary.answerSoFar(rule.row);

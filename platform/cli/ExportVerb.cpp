@@ -53,7 +53,7 @@ Made makeFhir(const Options& o, const std::vector<Fact>& facts)
 Made makeCalendar(const Options& o, const std::vector<Fact>& facts)
 {
     const exchange::CalendarText text{"Firstdew",
-                                      {"Bath: hands", "Bath: feet", "Bath: hand and foot", "Pad session: armpits"},
+                                      {"Session: hands", "Session: feet", "Session: hand and foot", "Session: armpits"},
                                       "Your session is in half an hour"};
     const LocalDate today = o.today.empty() ? localNow().date : dateOption("--today", o.today);
     const std::string person = personOf(facts, "");

@@ -2,6 +2,7 @@
 #include "Recording.h"
 
 #include "codec/RecordJson.h"
+#include "exchange/CareSheetFile.h"
 #include "exchange/Tables.h"
 #include "journal/Import.h"
 
@@ -87,6 +88,7 @@ Answer importFile(const Options& o)
         const auto recorded = factsIn(o.store, !o.dryRun);
         who = personFor(recorded, o.person);
         incoming = fs::is_directory(o.file) ? readFolder(o.file, who.id) : readOne(o.file, who.id);
+        (void)orRefuse(exchange::checkCareSheets(incoming));
         const auto plan = orOffer(journal::planImport(recorded, incoming, doubtful));
         answer.json = {
             {"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};

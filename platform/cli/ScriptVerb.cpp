@@ -1,6 +1,7 @@
 #include "Verb.h"
 
-#include "protocol/Limits.h"
+#include "protocol/Area.h"
+#include "protocol/MayBegin.h"
 #include "protocol/Script.h"
 
 #include <fmt/format.h>
@@ -32,7 +33,8 @@ Answer describe(const Options& o)
     q.way = o.handsUnder            ? WayOfWorking::HandsUnder
             : q.site == Site::Hands ? WayOfWorking::Helper
                                     : WayOfWorking::FreeHand;
-    q.limit = protocol::limitFor({q.site, q.waveform, q.age, {}, {}, {}}).limit;
+    const auto limit = protocol::limitFor(protocol::limitQueryOf(q.site, q.waveform, q.age, {}, {}));
+    q.limit = limit.limit;
     const auto script = orRefuse(protocol::scriptFor(q));
     Answer answer;
     answer.json = {
@@ -52,6 +54,11 @@ Answer describe(const Options& o)
     }
     answer.text += fmt::format("{} min of current at no more than {} mA, about {} min in all\n",
                                script.holdTotal().s / 60, q.limit.mA, (script.total().s + 59) / 60);
+    if (limit.binding == protocol::LimitRow::PadUnknown)
+        answer.text += fmt::format("the limit is that of pads of {:g} cm², since their size is not known\n",
+                                   protocol::kUnknownPad.cm2);
+    if (limit.warnAbove)
+        answer.text += fmt::format("look at the skin where it was above {:g} mA\n", limit.warnAbove->mA);
     return answer;
 }
 

@@ -121,6 +121,8 @@ ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
     const auto incoming = codec::readRecordJson(file.toStdString(), *content);
     if (!incoming)
         return refused(incoming.error());
+    if (const auto sheets = exchange::checkCareSheets(*incoming); !sheets)
+        return refused(sheets.error());
     if (!journal)
         return {true, false, m_store.errorText(), {}, false};
     const auto imported = journal::importInto(*journal, *incoming,

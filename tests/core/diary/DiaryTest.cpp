@@ -88,18 +88,18 @@ TEST_CASE("a led session runs from its first event until it is stopped or logged
     BathPrepared prepared;
     prepared.bath = "b1";
     d.add(prepared, kDay);
-    CHECK(d.on(kDay).running() == nullptr);
+    CHECK(d.on(kDay).running({9 * 60}) == nullptr);
     BathEvent e;
     e.bath = "b1";
     d.add(e, kDay);
-    CHECK(d.on(kDay).running() != nullptr);
+    CHECK(d.on(kDay).running({9 * 60}) != nullptr);
     Facts stopped = d;
     e.sequence = 1;
     e.event = BathEventKind::Stop;
-    CHECK(stopped.add(e, kDay).on(kDay).running() == nullptr);
+    CHECK(stopped.add(e, kDay).on(kDay).running({9 * 60}) == nullptr);
     Session s;
     s.bath = "b1";
-    CHECK(d.add(s, kDay).on(kDay).running() == nullptr);
+    CHECK(d.add(s, kDay).on(kDay).running({9 * 60}) == nullptr);
 }
 
 TEST_CASE("the event with the highest number counts, and events of other led sessions do not")
@@ -115,14 +115,14 @@ TEST_CASE("the event with the highest number counts, and events of other led ses
         return e;
     };
     d.add(event("b1", 0, BathEventKind::Begin), kDay).add(prepared, kDay);
-    CHECK(d.on(kDay).running() == nullptr);
+    CHECK(d.on(kDay).running({9 * 60}) == nullptr);
     d.add(event("b2", 1, BathEventKind::Stop), kDay).add(event("b2", 0, BathEventKind::Begin), kDay);
-    CHECK(d.on(kDay).running() == nullptr);
+    CHECK(d.on(kDay).running({9 * 60}) == nullptr);
     d.add(event("b2", 2, BathEventKind::Tick), kDay).add(event("b1", 3, BathEventKind::Stop), kDay);
-    CHECK(d.on(kDay).running() != nullptr);
+    CHECK(d.on(kDay).running({9 * 60}) != nullptr);
     Session s;
     s.bath = "b1";
-    CHECK(d.add(s, kDay).on(kDay).running() != nullptr);
+    CHECK(d.add(s, kDay).on(kDay).running({9 * 60}) != nullptr);
 }
 
 TEST_CASE("a pause of one kind of session does not pause another")
@@ -132,7 +132,7 @@ TEST_CASE("a pause of one kind of session does not pause another")
     CHECK_FALSE(d.on(kEndOfTime).sitesInUse().at(0).paused);
 }
 
-TEST_CASE("a session neither stopped nor logged can be continued, and holds reminders back until the next day")
+TEST_CASE("a session neither stopped nor logged can be continued, and holds reminders back for four hours")
 {
     BathPrepared prepared;
     prepared.bath = "b";
@@ -143,14 +143,40 @@ TEST_CASE("a session neither stopped nor logged can be continued, and holds remi
     stop.event = BathEventKind::Stop;
     Facts d;
     d.add(prepared, kDay).add(begin, kDay);
-    CHECK(d.on(kDay + 1).running() != nullptr);
-    CHECK(d.on(kDay + 2).running() == nullptr);
+    CHECK(d.on(kDay).running({8 * 60}) != nullptr); // the minute in which it was prepared
+    CHECK(d.on(kDay).running({12 * 60}) != nullptr);
+    CHECK(d.on(kDay).running({12 * 60 + 1}) == nullptr);
+    CHECK(d.on(kDay).running({7 * 60}) != nullptr); // the clock was set back meanwhile
+    CHECK(d.on(kDay).running({6 * 60}) == nullptr); // prepared by a clock that was wrong
+    CHECK(d.on(kDay + 1).running({8 * 60}) == nullptr);
+    Facts late;
+    late.add(prepared, kDay, 23 * 60).add(begin, kDay, 23 * 60);
+    CHECK(late.on(kDay + 1).running({2 * 60}) != nullptr); // over midnight
+    CHECK(late.on(kDay + 1).running({4 * 60}) == nullptr);
     CHECK(d.on(kDay + 2).unwritten() != nullptr);
     d.add(stop, kDay);
-    CHECK(d.on(kDay).running() == nullptr);
+    CHECK(d.on(kDay).running({9 * 60}) == nullptr);
     CHECK(d.on(kDay + 1).unwritten() != nullptr);
     CHECK(d.on(kDay + 2).unwritten() == nullptr);
     Session s;
     s.bath = "b";
     CHECK(d.add(s, kDay).on(kDay).unwritten() == nullptr);
+}
+
+TEST_CASE("a screening is full once it asked every question that age does not answer, and a yes was asked")
+{
+    Screening s;
+    CHECK_FALSE(Facts().add(s, kDay).on(kDay).fullScreening);
+    for (const auto row : allOf<ScreeningRow>())
+        if (!knownByAge(row))
+            s.asked.insert(row);
+    CHECK(Facts().add(s, kDay).on(kDay).fullScreening == kDay);
+    s.asked.erase(ScreeningRow::Pregnancy);
+    const auto without = Facts().add(s, kDay).on(kDay);
+    CHECK_FALSE(without.fullScreening);
+    CHECK(without.anyScreening == kDay);
+    s.yes.insert(ScreeningRow::Pregnancy);
+    const auto told = Facts().add(s, kDay).on(kDay);
+    CHECK(told.fullScreening == kDay);
+    CHECK(told.answeredYes(ScreeningRow::Pregnancy));
 }

@@ -132,3 +132,16 @@ TEST_CASE("what is no sheet at all is refused")
          {"", "hello", "[]", "{}", "null", "{\"format\":\"firstdew-care-sheet\"}", "{\"who\":1,\"who\":2}"})
         CHECK_FALSE(readCareSheet("s.json", text, AgeGroup::Adult).ok());
 }
+
+TEST_CASE("a care sheet among imported facts keeps the same rules")
+{
+    CareSheet high = full();
+    const auto check = [](const CareSheet& sheet) {
+        return checkCareSheets({{{"a", "p1", *LocalTime::parse("2026-03-05T07:30"), 1, "", sheet}, "x.json", 3}});
+    };
+    CHECK(check(high));
+    high.directLimit = Milliamps{50};
+    const auto refused = check(high);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().input == "x.json, line 3, direct_limit_ma");
+}

@@ -96,3 +96,19 @@ TEST_CASE("tokens and values of every enumeration match one to one")
     CHECK_FALSE(fromWord<Site>("hand"));
     CHECK(treats(Site::HandFoot) == SetOf<DiarySite>{DiarySite::Hands, DiarySite::Feet});
 }
+
+TEST_CASE("a correction of another kind replaces nothing, and counts by itself")
+{
+    const Fact yes{"a", "p1", {*LocalDate::parse("2026-03-01"), {480}}, 1, "", Screening{true, {}, {ScreeningRow::Pregnancy}}};
+    const Fact stray = checkIn("b", "2026-03-02", Level::Dry, 2, "a");
+    const std::vector<Fact> facts{yes, stray};
+    const auto record = recordOf(facts, "p1");
+    CHECK(record.all<Screening>().size() == 1);
+    CHECK(record.all<CheckIn>().size() == 1);
+    // A correction of the stray one is about a check-in.
+    const std::vector<Fact> more{yes, stray, checkIn("c", "2026-03-02", Level::Wet, 3, "b")};
+    CHECK(recordOf(more, "p1").all<Screening>().size() == 1);
+    // A retraction still withdraws whatever it names.
+    const std::vector<Fact> gone{yes, {"d", "p1", yes.happened, 4, "a", Retraction{"mistaken"}}};
+    CHECK(recordOf(gone, "p1").all<Screening>().empty());
+}

@@ -88,3 +88,28 @@ TEST_CASE("an import adds what is new, knows what is there, and refuses another 
     CHECK(clash.error().code == "id-known");
     CHECK(clash.error().input == "x.json, line 3, id");
 }
+
+TEST_CASE("an import is refused where a fact corrects one of another kind, or cannot be")
+{
+    const auto fact = [](const char* id, Payload payload, std::string corrects = {}) {
+        return Incoming{{id, "abababababababababababababababab", *LocalTime::parse("2026-03-05T07:30"), 1,
+                         std::move(corrects), std::move(payload)},
+                        "x.json",
+                        7};
+    };
+    const auto plan = [](const Incoming& one, const Incoming& other) { return planImport({}, {one, other}); };
+    const auto yes = fact("a", Screening{true, {}, {ScreeningRow::Pregnancy}});
+    const auto stray = plan(yes, fact("b", CheckIn{}, "a"));
+    REQUIRE_FALSE(stray);
+    CHECK(stray.error().code == "corrects-other");
+    CHECK(stray.error().input == "x.json, line 7, corrects");
+    CHECK(plan(yes, fact("b", Screening{true, {}, {}}, "a")));
+    CHECK(plan(yes, fact("b", Retraction{"mistaken"}, "a")));
+    const LocalDate day = *LocalDate::parse("2026-03-05");
+    CHECK_FALSE(plan(yes, fact("b", Away{day, day - 1})));
+    CHECK(plan(yes, fact("b", Away{day, day})));
+    Course course;
+    course.plan = CourseTemplate::Prescribed;
+    course.days = {1, 3, 3};
+    CHECK_FALSE(plan(yes, fact("b", course)));
+}

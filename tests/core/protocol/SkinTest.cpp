@@ -107,3 +107,46 @@ TEST_CASE("skin irritated on the next day lowers the level by 2 mA, pulsed by 4 
     CHECK(target(Waveform::Direct, {SkinFinding::Dryness}, 1) == 13);
     CHECK(target(Waveform::Direct, {SkinFinding::Burn}, 0) == 10);
 }
+
+TEST_CASE("a word given before a burn was written down frees nothing of it, whatever the days are")
+{
+    const SideEffect burn{DiarySite::Hands, {SkinFinding::Burn}, ""};
+    const SkinClearance word{DiarySite::Hands, "Dr Vance", kDay - 2};
+    // The burn of an earlier day is written down after the word about another one.
+    auto late = person().add(burn, kDay - 9).add(word, kDay - 2);
+    CHECK(refusal(late).empty());
+    CHECK(refusal(late.add(burn, kDay - 4)) == "skin-bars");
+    CHECK(refusal(late.add(SkinClearance{DiarySite::Hands, "Dr Vance", kDay}, kDay)).empty());
+    // A session called fine is corrected to a burn after the word.
+    auto session = sessionWith({SkinFinding::Fine});
+    Facts d = person();
+    d.add(session, kDay - 5).add(word, kDay - 2);
+    std::vector<Fact> facts = d.facts();
+    Fact corrected = facts[facts.size() - 2];
+    corrected.corrects = corrected.id;
+    corrected.id = "corrected";
+    corrected.recordedMs = 1000;
+    std::get<Session>(corrected.payload).skin = {SkinFinding::Burn};
+    facts.push_back(corrected);
+    CHECK(skinBar(diary::readDiary(facts, "p1", kDay), DiarySite::Hands));
+}
+
+TEST_CASE("a burn dated ahead, by a clock that was wrong, bars until a later word")
+{
+    auto d = person().add(SideEffect{DiarySite::Hands, {SkinFinding::Burn}, ""}, kDay + 30);
+    CHECK(refusal(d) == "skin-bars");
+    CHECK(refusal(person().add(sessionWith({SkinFinding::Blister}), kDay + 30)) == "skin-bars");
+    CHECK(refusal(d.add(SkinClearance{DiarySite::Hands, "Dr Vance", kDay}, kDay)).empty());
+}
+
+TEST_CASE("a clinician has a name that can be read")
+{
+    for (const char* name : {"", " ", "\t", "\u00A0", "\u2003\u200B ", "\uFEFF"}) {
+        CAPTURE(name);
+        CHECK(isBlank(name));
+        const auto burned = person().add(sessionWith({SkinFinding::Burn}), kDay - 2);
+        CHECK(refusal(Facts(burned).add(SkinClearance{DiarySite::Hands, name, kDay - 1}, kDay - 1)) == "skin-bars");
+    }
+    for (const char* name : {"x", " x", "\u00A0Å"})
+        CHECK_FALSE(isBlank(name));
+}

@@ -135,3 +135,18 @@ TEST_CASE("the page holds course, machine and weighings")
     CHECK(hands.weighings.front().first == day("2026-02-03"));
     CHECK(hands.weighings.front().second == Approx(30)); // 150 mg in five minutes
 }
+
+TEST_CASE("what was found of the skin after a session stands on the page, and so does an older burn that still bars")
+{
+    Facts d;
+    Session burned = bath(Site::HandFoot, 10, 100);
+    burned.skin = {SkinFinding::Burn, SkinFinding::Fine};
+    d.adult().add(burned, day("2026-02-03"));
+    d.add(SideEffect{DiarySite::Armpits, {SkinFinding::Blister}, ""}, day("2025-12-01"));
+    d.add(SideEffect{DiarySite::Armpits, {SkinFinding::Redness}, ""}, day("2025-12-02"));
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
+    REQUIRE(c.sideEffects.size() == 3);
+    CHECK(c.sideEffects[0].payload.site == DiarySite::Armpits);
+    CHECK(c.sideEffects[1].payload == SideEffect{DiarySite::Hands, {SkinFinding::Burn}, ""});
+    CHECK(c.sideEffects[2].payload.site == DiarySite::Feet);
+}
