@@ -58,10 +58,8 @@ Item {
                     Accessible.role: Accessible.Heading
                 }
                 Label { visible: text !== ""; text: page.r.note; color: page.ink; Layout.fillWidth: true }
-                Repeater {
-                    model: page.r.list
-                    Label { required property string modelData; text: "– " + modelData; color: page.ink; Layout.fillWidth: true }
-                }
+                // One text: in Qt 6.4 a layout within another's falls over lines that come and go.
+                Label { visible: text !== ""; text: page.r.list.map(line => "– " + line).join("\n"); color: page.ink; Layout.fillWidth: true }
                 Item {
                     id: clock
                     readonly property real side: Math.min(width, height, Theme.ring)
