@@ -18,12 +18,16 @@ def feet_in_trays(p):
 
 
 def hand_and_foot(p, left):
-    def at(x, width):
-        return 240 - x - width if left else x
-    tray(p, at(14, 96), 10, 96, 166)
-    limb(p, foot, at(62, 0), 152, 0.95, not left, 206, "wet")
-    tray(p, at(122, 106), 36, 106, 146)
-    limb(p, hand, at(180, 0), 158, 0.84, not left, 206, "wet")
+    """Seen from above by whoever sits there: the treated side in trays, the other at rest beside them."""
+    for right in (False, True):
+        x = 180 if right else 60
+        treated = right != left
+        color = "wet" if treated else "card"
+        if treated:
+            tray(p, x - 50, 4, 100, 96)
+            tray(p, x - 56, 120, 112, 90)
+        limb(p, foot, x, 82, 0.58, right, 88, color)
+        limb(p, hand, x + (4 if right else -4), 194, 0.62, right, 212, color)
 
 
 def hand_foot_right(p):
@@ -48,9 +52,12 @@ def pads_fitted(p):
 
 
 def exchange_pads(p):
-    figure(p, 34, ("tone", "ink"))
-    p.arrow(arc(120, 166, 58, 214, 328), 12, 19)
-    p.arrow(arc(120, 124, 86, 42, 138), 13, 20)
+    bust(p, 120, 36, [Part([(120 + side * 34, 96), (120 + side * 82, 70), (120 + side * 66, 22)], 25)
+                      for side in (-1, 1)])
+    for x, color in ((30, "card"), (210, "ink")):
+        pad(p, x, 196, 0, color, 1.25)
+    p.arrow([(58, 192), (160, 120)], 13, 20)
+    p.arrow([(182, 192), (80, 120)], 13, 20)
 
 
 def pads_off(p):
@@ -86,20 +93,20 @@ def plate_under_grid(p):
 
 
 def water_level(p):
-    p.blob([Part([(-20, 86), (60, 182)], 32), Part([(62, 188), (106, 194)], 22), Part([(104, 196), (158, 198)], 14)])
-    p.items.append('<path d="M28 178L212 178L204 226L36 226Z" fill="{tone}" fill-opacity="0.5"/>')
-    p.stroke([(28, 178), (212, 178)], 4)
-    p.stroke([(18, 146), (36, 228), (204, 228), (222, 146)], 7)
-    p.stroke([(52, 220), (188, 220)], 7)
-    for x in range(56, 190, 22):
-        p.stroke([(x, 208), (x + 8, 208)], 5)
-    p.shape([(116, 12), (206, 12), (196, 108), (126, 108)], "card")
-    p.fill([(119.5, 44), (202.5, 44), (196.2, 107), (126, 107)], "tone")
-    p.stroke([(119, 44), (203, 44)], 4)
-    p.stroke([(206, 24), (230, 30), (226, 76), (201, 82)], 8)
-    number(p, "350", 133, 54, 20, 4.5)
-    number(p, "ml", 148, 84, 16, 4)
-    p.arrow([(161, 122), (161, 164)], 12, 17)
+    p.blob([Part([(16, 104), (56, 170)], 34), Part([(64, 184), (102, 188)], 30), Part([(100, 186), (164, 192)], 20),
+            Part([(72, 194), (92, 208), (122, 213)], 15)])
+    p.blob(place([Part([(-14, -8), (14, -8), (14, 8), (-14, 8)], 8, True)], 10, 92, 1, 58 - 90), "tone")
+    p.items.append('<path d="M11 162L189 162L180 226L20 226Z" fill="{tone}" fill-opacity="0.45"/>')
+    p.stroke([(11, 162), (189, 162)], 4)
+    p.stroke([(2, 132), (20, 228), (180, 228), (198, 132)], 7)
+    p.arrow([(231, 162), (202, 162)], 12, 19)
+    p.shape([(96, 8), (186, 8), (176, 98), (106, 98)], "card")
+    p.fill([(99, 36), (183, 36), (176.2, 97), (106, 97)], "tone")
+    p.stroke([(98.5, 36), (183.5, 36)], 4)
+    p.stroke([(186, 18), (212, 24), (208, 66), (181, 72)], 8)
+    number(p, "350", 113, 46, 20, 4.5)
+    number(p, "ml", 128, 76, 16, 4)
+    p.arrow([(141, 110), (141, 152)], 12, 17)
 
 
 def table(p, y):
@@ -119,14 +126,16 @@ def trays_on_table(p):
 
 
 def trays_on_floor(p):
-    p.stroke([(10, 226), (230, 226)], 7)
-    p.stroke([(40, 34), (40, 222)], 9)
-    p.stroke([(108, 150), (108, 222)], 9)
-    p.blob([Part([(76, 74), (74, 122)], 46), Part([(76, 124), (158, 126), (170, 200)], 34)])
-    p.blob([Part([(78, 66), (104, 112), (138, 108)], 20)])
-    p.disc(82, 30, 22)
-    p.box(34, 142, 84, 14, 5, "wet")
-    side_tray(p, 134, 182, 92, 40)
+    p.fill([(0, 208), (240, 208), (240, 240), (0, 240)], "wet")
+    for x in (70, 150, 230):
+        p.stroke([(x, 208), (x - 32, 240)], 3)
+    p.stroke([(0, 208), (240, 208)], 5)
+    p.stroke([(16, 28), (16, 204)], 9)
+    p.stroke([(70, 126), (70, 204)], 9)
+    p.box(8, 116, 72, 14, 5, "tone")
+    for x in (94, 168):
+        side_tray(p, x, 172, 62, 33)
+        p.arrow([(x + 31, 92), (x + 31, 158)], 14, 21)
 
 
 # Machine and leads
@@ -146,10 +155,16 @@ def switch_on(p):
 
 
 def at_zero(p):
-    machine(p, on=True, y=76)
-    lens(p, 88, 98, 76, 50, 'fill="{card}"')
-    meter(p, 100, 112, 46, 0)
-    number(p, "0", 30, 92, 20)
+    machine(p, on=True, y=96)
+    lens(p, 98, 98, 86, 50, 'fill="{card}"')
+    for mark in range(7):
+        out, into = (arc(118, 120, r, 180 + mark * 30, 180 + mark * 30, 1)[0] for r in (52, 38))
+        if mark:
+            p.stroke([out, into], 6)
+    p.disc(46, 120, 24, "now")
+    number(p, "0", 40, 108, 24, 6)
+    p.stroke([(118, 120), (78, 120)], 9)
+    p.disc(118, 120, 9, "ink")
 
 
 def gripping(p, x, y):
@@ -163,7 +178,7 @@ def gripping(p, x, y):
 
 
 def turn(p, up):
-    share = 0.45 if up else 0.0
+    share = 0.62 if up else 0.0
     p.box(10, 30, 220, 122, 16, "wet")
     meter(p, 66, 112, 46, share)
     knob(p, 164, 106, 34, share)
@@ -246,18 +261,18 @@ def remote(p, x, y, width, height, color="wet"):
 
 
 def remote_in_reach(p):
-    for x, left in ((45, True), (195, False)):
-        tray(p, x - 37, 22, 74, 150)
-        limb(p, hand, x + (-4 if left else 4), 148, 0.7, not left, 206, "wet")
-    remote(p, 120, 92, 44, 100, "now")
-    for side in (-1, 1):
-        p.arrow([(120 + side * 40, 52), (120 + side * 22, 62), (120 + side * 14, 86)], 9, 14)
+    for x, left in ((44, True), (196, False)):
+        tray(p, x - 38, 22, 76, 150)
+        limb(p, hand, x + (-5 if left else 5), 148, 0.72, not left, 206, "wet")
+    remote(p, 120, 98, 46, 104, "card")
+    p.arrow([(120, 20), (120, 84)], 14, 21)
 
 
 def remote_press(p, up):
     remote(p, 92, 16, 92, 200)
     y = 72 if up else 142
     p.blob(place(pointing(60), 104, y, 0.95, -64))
+    meter(p, 192, 196 if up else 62, 42, 0.6 if up else 0)
     way = [(22, 200 - i * 6.6) for i in range(25)]
     p.slow_arrow(way if up else way[::-1])
 
@@ -307,8 +322,13 @@ def look_at_feet(p):
 
 
 def look_at_armpits(p):
-    bust(p, 136, 66, [Part([(98, 126), (44, 78), (96, 24)], 27)])
-    lens(p, 84, 148, 42, 60)
+    bust(p, 146, 62, [Part([(114, 122), (62, 66), (136, 34)], 29)])
+    p.disc(82, 146, 50, "tone", None)
+    p.shape([(68, 102), (92, 98), (116, 112), (128, 142), (122, 170), (106, 188), (100, 176), (98, 162), (92, 148),
+             (78, 136), (56, 112)], "card", True)
+    for x, y in ((94, 122), (108, 120), (101, 138), (115, 138), (110, 156)):
+        p.stroke([(x, y), (x + 3, y + 5), (x + 1, y + 11)], 4, smooth=True)
+    lens(p, 82, 146, 50, 60, 'fill="none"')
 
 
 def stick(p):
@@ -323,48 +343,58 @@ def no_antiperspirant(p):
     number(p, "24 h", 150, 202, 28)
 
 
+def razor(p, x, y, turn):
+    """The head is at the origin, the handle below it."""
+    p.blob(place([Part([(0, 14), (-5, 46), (6, 104)], 19, smooth=True)], x, y, 1, turn), "tone")
+    p.blob(place([Part([(-36, -8), (36, -8), (36, 10), (-36, 10)], 18, True)], x, y, 1, turn))
+    for dy in (-8, 2, 12):
+        p.stroke(place([Part([(-34, dy), (34, dy)], 4)], x, y, 1, turn)[0].points, 4)
+
+
 def not_shaved(p):
-    p.blob([Part([(52, 196), (112, 92)], 22)], "tone")
-    p.blob([Part([(66, 50), (162, 106)], 36)])
-    p.stroke([(74, 46), (168, 101)], 4)
-    p.stroke([(64, 58), (158, 113)], 4)
-    p.forbidden((190, 30), (40, 176))
+    razor(p, 92, 48, -42)
+    p.forbidden((52, 150), (196, 16))
     for i in range(3):
-        day(p, 112 + i * 42, 192)
+        day(p, 15 + i * 74, 178)
 
 
 def day(p, x, y):
-    p.box(x, y, 34, 38, 5)
-    p.box(x, y, 34, 11, 5, "ink")
+    """A day gone by: a leaf of a calendar, crossed off."""
+    p.box(x, y, 62, 56, 7)
+    p.box(x, y, 62, 16, 7, "ink")
+    for ring in (18, 44):
+        p.stroke([(x + ring, y - 8), (x + ring, y + 4)], 6)
+    for side in (-1, 1):
+        p.stroke([(x + 31 - side * 13, y + 25), (x + 31 + side * 13, y + 47)], 6)
 
 
 # Beside you, afterwards
 
 def helper_beside(p):
-    p.blob([Part([(178, 84), (188, 160)], 58)], "tone")
-    p.blob([Part([(64, 92), (64, 180)], 48)])
-    for x, hand_x in ((46, 38), (82, 100)):
-        p.blob([Part([(x, 92), (hand_x, 176)], 19)])
-    p.blob([Part([(156, 84), (128, 112), (90, 88)], 21)], "tone")
-    p.blob([Part([(94, 90), (88, 87)], 18)])
-    p.disc(64, 42, 26)
-    p.disc(178, 34, 26)
-    table(p, 200)
-    for x in (14, 76):
-        side_tray(p, x, 162, 50, 34)
-    p.box(152, 156, 72, 40, 8, "wet")
-    p.disc(206, 176, 9, "card")
-    p.shape(arc(176, 182, 14, 180, 360), "card")
+    p.blob([Part([(58, 92), (58, 180)], 48)])
+    for x, hand_x in ((38, 34), (80, 88)):
+        p.blob([Part([(x, 92), (hand_x, 178)], 19)])
+    p.disc(58, 40, 25)
+    p.blob([Part([(194, 88), (200, 190)], 52)], "tone")
+    p.disc(192, 36, 25)
+    for x in (8, 66):
+        side_tray(p, x, 170, 50, 34)
+    p.box(128, 152, 64, 54, 8, "wet")
+    p.shape(arc(148, 188, 13, 180, 360), "card")
+    p.disc(176, 182, 8, "card")
+    table(p, 208)
+    p.blob([Part([(196, 94), (214, 138), (182, 166)], 21)], "tone")
+    p.blob([Part([(184, 164), (178, 170)], 19)])
 
 
 def drying(p, kind):
-    """Two limbs under a towel."""
+    """Two limbs under a towel that rubs to and fro."""
     for x, left in ((62, True), (178, False)):
         limb(p, kind, x, 164, 1.05, not left, 208)
-    p.shape([(16, 84), (224, 84), (230, 160), (216, 166), (120, 158), (24, 166), (10, 160)], "tone")
-    for dy in (0, 14):
-        p.stroke([(14, 140 - dy), (120, 134 - dy), (226, 140 - dy)], 4, "card")
-    p.drop(120, 30, 9)
+    p.shape([(16, 80), (224, 80), (230, 160), (216, 166), (120, 158), (24, 166), (10, 160)], "tone")
+    p.arrow([(76, 104), (176, 104)], 12, 19)
+    p.arrow([(164, 134), (64, 134)], 12, 19)
+    p.drop(120, 36, 9)
 
 
 def dry_hands(p):
@@ -376,21 +406,25 @@ def dry_feet(p):
 
 
 def hands_out(p):
-    for x, left in ((63, True), (177, False)):
-        tray(p, x - 53, 8, 106, 94)
-        limb(p, hand, x, 198, 0.86, not left, 211)
-    p.arrow([(120, 46), (120, 132)], 14, 21)
+    for x, left in ((52, True), (188, False)):
+        side_tray(p, x - 45, 186, 90, 44)
+        p.blob(place(hand(60), x, 46, 0.78, 180, left))
+        p.box(x - 25, -6, 50, 30, 6, "tone")
+        p.drop(x, 166, 7)
+    p.arrow([(120, 170), (120, 62)], 15, 23)
 
 
 def kit_drying(p):
-    for x in (14, 92, 152, 226):
-        p.stroke([(x, 130), (x, 182)], 7)
-    tray(p, 22, 30, 66, 148, "card")
-    p.box(102, 46, 42, 132, 5, "ink")
-    lattice(p, (162, 46), (56, 0), (0, 132), 4, 9)
-    p.stroke([(10, 184), (230, 184)], 9)
-    for x, y in ((54, 212), (122, 222), (190, 212)):
-        p.drop(x, y, 9)
+    p.box(8, 216, 224, 20, 8, "tone")
+    p.blob(place([Part([(-20, -140), (20, -140), (20, 0), (-20, 0)], 20, True)], 58, 166, 1, -8))
+    p.stroke(place([Part([(-18, -136), (18, -136), (18, -4), (-18, -4)], 4)], 58, 166, 1, -8)[0].points, 4, closed=True)
+    p.blob(place([Part([(-18, -124), (18, -124), (18, 2), (-18, 2)], 8, True)], 126, 166, 1, -8), "ink")
+    lattice(p, (155, 52), (46, -6), (18, 122), 4, 9)
+    for x in (24, 96, 162, 226):
+        p.stroke([(x, 138), (x, 180)], 7)
+    p.stroke([(10, 182), (230, 182)], 9)
+    for x in (58, 126, 194):
+        p.drop(x, 204, 7)
 
 
 ALL = {

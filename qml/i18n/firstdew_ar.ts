@@ -1084,8 +1084,8 @@
         <translation>يوضع حوضان على طاولة خشبية.</translation>
     </message>
     <message>
-        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
-        <translation>شخص جالس على كرسي، وقدماه في حوضين على الأرض.</translation>
+        <source>Two trays are put on the floor in front of a chair.</source>
+        <translation>يوضع حوضان على الأرض أمام كرسي.</translation>
     </message>
     <message>
         <source>The plate goes into the tray, and the grid over the plate.</source>

@@ -1080,8 +1080,8 @@
         <translation>Zwei Schalen werden auf einen Holztisch gestellt.</translation>
     </message>
     <message>
-        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
-        <translation>Jemand sitzt auf einem Stuhl, die Füße in Schalen auf dem Boden.</translation>
+        <source>Two trays are put on the floor in front of a chair.</source>
+        <translation>Zwei Schalen werden vor einem Stuhl auf den Boden gestellt.</translation>
     </message>
     <message>
         <source>The plate goes into the tray, and the grid over the plate.</source>

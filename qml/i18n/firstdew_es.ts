@@ -1080,8 +1080,8 @@
         <translation>Se ponen dos bandejas sobre una mesa de madera.</translation>
     </message>
     <message>
-        <source>Somebody sits on a chair, the feet in trays on the floor.</source>
-        <translation>Alguien está sentado en una silla, con los pies en bandejas en el suelo.</translation>
+        <source>Two trays are put on the floor in front of a chair.</source>
+        <translation>Se ponen dos bandejas en el suelo delante de una silla.</translation>
     </message>
     <message>
         <source>The plate goes into the tray, and the grid over the plate.</source>

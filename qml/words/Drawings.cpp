@@ -29,7 +29,7 @@ QString drawingText(Drawing drawing)
         return Drawings::tr("A jug with %1 ml is poured into a tray. The water just covers the hand.")
             .arg(protocol::kWaterPerBathMl);
     case Drawing::TraysOnTable: return Drawings::tr("Two trays are put on a wooden table.");
-    case Drawing::TraysOnFloor: return Drawings::tr("Somebody sits on a chair, the feet in trays on the floor.");
+    case Drawing::TraysOnFloor: return Drawings::tr("Two trays are put on the floor in front of a chair.");
     case Drawing::PlateUnderGrid: return Drawings::tr("The plate goes into the tray, and the grid over the plate.");
     case Drawing::SoakPads: return Drawings::tr("Two pads go into a bowl of water.");
     case Drawing::CellsIn: return Drawings::tr("A battery goes into its place, plus and minus as marked.");
