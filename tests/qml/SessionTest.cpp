@@ -1,9 +1,8 @@
-#include "Interface.h"
+#include "Finger.h"
 
 #include <QDeadlineTimer>
 #include <QFontMetricsF>
 #include <QKeyEvent>
-#include <QMouseEvent>
 #include <QQmlProperty>
 
 #include <algorithm>
@@ -11,41 +10,6 @@
 
 using namespace firstdew;
 using namespace firstdew::tests;
-
-namespace {
-
-void tap(Interface& ui, QPointF at)
-{
-    for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
-        const bool up = type == QEvent::MouseButtonRelease;
-        QMouseEvent event(type, at, ui.window->mapToGlobal(at), Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton,
-                          Qt::NoModifier);
-        QCoreApplication::sendEvent(ui.window, &event);
-    }
-}
-
-QQuickItem* button(Interface& ui, const QString& text)
-{
-    QQuickItem* found = nullptr;
-    ui.settled();
-    visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        if (isButton(item) && item->property("text") == text)
-            found = item;
-    });
-    return found;
-}
-
-bool shows(Interface& ui, const QString& part)
-{
-    bool found = false;
-    ui.settled();
-    visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        found = found || (isText(item) && item->property("text").toString().contains(part));
-    });
-    return found;
-}
-
-} // namespace
 
 TEST_CASE("With both hands under, a tap anywhere and any key stop")
 {
@@ -278,15 +242,6 @@ void treatsFeet(Interface& ui)
     }
     REQUIRE(app::showPage(*ui.window, "Bath"));
     ui.bath.askFor(firstdew::ui::Site::Feet);
-}
-
-void press(Interface& ui, const QString& text)
-{
-    QQuickItem* found = button(ui, text);
-    INFO(text.toStdString());
-    REQUIRE(found != nullptr);
-    tap(ui, onScreen(found).center());
-    ui.settled();
 }
 
 const QString kBegin = "On, at zero, direct current: begin";

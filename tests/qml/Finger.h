@@ -1,0 +1,51 @@
+#pragma once
+
+#include "Interface.h"
+
+#include <QMouseEvent>
+
+// What a finger does and an eye sees.
+namespace firstdew::tests {
+
+inline void tap(Interface& ui, QPointF at)
+{
+    for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+        const bool up = type == QEvent::MouseButtonRelease;
+        QMouseEvent event(type, at, ui.window->mapToGlobal(at), Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton,
+                          Qt::NoModifier);
+        QCoreApplication::sendEvent(ui.window, &event);
+    }
+}
+
+inline QQuickItem* button(Interface& ui, const QString& text)
+{
+    QQuickItem* found = nullptr;
+    ui.settled();
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (isButton(item) && item->property("text") == text)
+            found = item;
+    });
+    return found;
+}
+
+inline bool shows(Interface& ui, const QString& part)
+{
+    bool found = false;
+    ui.settled();
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        found = found || (isText(item) && item->property("text").toString().contains(part));
+    });
+    return found;
+}
+
+/// Touches the button of that text.
+inline void press(Interface& ui, const QString& text)
+{
+    QQuickItem* found = button(ui, text);
+    INFO(text.toStdString());
+    REQUIRE(found != nullptr);
+    tap(ui, onScreen(found).center());
+    ui.settled();
+}
+
+} // namespace firstdew::tests
