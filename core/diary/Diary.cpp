@@ -57,8 +57,6 @@ std::optional<Site> treatedAs(const Diary& diary, DiarySite site)
 
 } // namespace
 
-const CareSheet* Diary::careSheet() const { return careSheets.empty() ? nullptr : &careSheets.back().payload; }
-
 bool Diary::answeredYes(ScreeningRow row) const
 {
     const auto& given = answers[row];

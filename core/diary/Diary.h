@@ -158,8 +158,6 @@ struct Diary {
     bool operator==(const Diary&) const = default;
 
     [[nodiscard]] const SiteDiary& at(DiarySite site) const { return sites[site]; }
-    /// The care sheet accepted last, or nullptr.
-    [[nodiscard]] const CareSheet* careSheet() const;
     /// Whether the answer with the latest time or the answer recorded last is yes. The two differ if the clock was set
     /// back in between; then the yes counts.
     [[nodiscard]] bool answeredYes(ScreeningRow row) const;

@@ -11,6 +11,7 @@ constexpr std::string_view kRisk = "risk";
 constexpr std::string_view kCues = "sound";
 constexpr std::string_view kSpeaker = "voice";
 constexpr std::string_view kVibration = "vibration";
+constexpr std::string_view kPedal = "pedal";
 constexpr std::string_view kTheme = "theme";
 constexpr std::string_view kTextScale = "text-scale";
 constexpr std::string_view kLanguage = "language";
@@ -39,6 +40,12 @@ Preference stored(std::string_view key, std::string value) { return {std::string
 
 } // namespace
 
+Cues cuesFor(Cues chosen, WayOfWorking way)
+{
+    const bool speaks = chosen == Cues::Both || chosen == Cues::Voice;
+    return way == WayOfWorking::HandsUnder && !speaks ? Cues::Both : chosen;
+}
+
 void apply(Preferences& p, const Preference& s)
 {
     if (s.key == kRisk)
@@ -49,6 +56,8 @@ void apply(Preferences& p, const Preference& s)
         setIf(p.speaker, fromWord<Speaker>(s.value));
     else if (s.key == kVibration && (s.value == "on" || s.value == "off"))
         p.vibration = s.value == "on";
+    else if (s.key == kPedal && (s.value == "on" || s.value == "off"))
+        p.pedal = s.value == "on";
     else if (s.key == kTheme)
         setIf(p.theme, fromWord<Theme>(s.value));
     else if (s.key == kTextScale)
@@ -65,6 +74,7 @@ Preference riskPreference(double risk) { return stored(kRisk, fmt::format("{}", 
 Preference cuesPreference(Cues cues) { return stored(kCues, std::string(word(cues))); }
 Preference speakerPreference(Speaker speaker) { return stored(kSpeaker, std::string(word(speaker))); }
 Preference vibrationPreference(bool on) { return stored(kVibration, on ? "on" : "off"); }
+Preference pedalPreference(bool there) { return stored(kPedal, there ? "on" : "off"); }
 Preference themePreference(Theme theme) { return stored(kTheme, std::string(word(theme))); }
 Preference textScalePreference(double scale) { return stored(kTextScale, fmt::format("{}", scale)); }
 Preference languagePreference(const std::string& language) { return stored(kLanguage, language); }

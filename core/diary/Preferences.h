@@ -21,6 +21,7 @@ struct Preferences {
     Cues cues = Cues::Both;
     Speaker speaker = Speaker::Recorded;
     bool vibration = true;
+    bool pedal = false; ///< a pedal or a switch stops a session like a key
     Theme theme = Theme::System;
     double textScale = 1; ///< 0.5 to 3
     std::optional<std::string> language;
@@ -28,6 +29,10 @@ struct Preferences {
     std::optional<LocalDate> cautionsRead;
     bool operator==(const Preferences&) const = default;
 };
+
+/// What a session led in that way plays. With both hands under water the person goes by what is heard: the voice
+/// speaks whatever was chosen.
+[[nodiscard]] Cues cuesFor(Cues chosen, WayOfWorking way);
 
 /// Applies one stored setting. An unknown key or a value out of range changes nothing. Numbers have a decimal point in
 /// every locale.
@@ -38,6 +43,7 @@ void apply(Preferences& preferences, const Preference& stored);
 [[nodiscard]] Preference cuesPreference(Cues cues);
 [[nodiscard]] Preference speakerPreference(Speaker speaker);
 [[nodiscard]] Preference vibrationPreference(bool on);
+[[nodiscard]] Preference pedalPreference(bool there);
 [[nodiscard]] Preference themePreference(Theme theme);
 [[nodiscard]] Preference textScalePreference(double scale);
 [[nodiscard]] Preference languagePreference(const std::string& language);

@@ -177,8 +177,9 @@ Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
 Result<Done> checkAcceptance(const CareSheet& sheet, LocalDate today)
 {
     if (sheet.given > today)
-        return wrong("given", fmt::format("{} has not come yet (today is {}); ask for a sheet with the right day",
-                                          sheet.given.iso(), today.iso()));
+        return Error{"care-sheet-future", "given",
+                     fmt::format("{} has not come yet (today is {}); ask for a sheet with the right day",
+                                 sheet.given.iso(), today.iso())};
     return Done{};
 }
 
@@ -204,22 +205,6 @@ Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, 
     if (auto kept = checkCareSheet(sheet, age); !kept)
         return at(kept.error());
     return sheet;
-}
-
-std::vector<SheetChange> changesBy(const CareSheet& sheet, const std::optional<CareSheet>& present)
-{
-    const auto after = codec::payloadToJson(sheet);
-    const auto before = present ? codec::payloadToJson(*present) : nlohmann::json::object();
-    const auto textOf = [](const nlohmann::json& from, const std::string& name) {
-        if (!from.contains(name) || from[name].empty() || from[name] == "")
-            return std::string();
-        return from[name].is_string() ? from[name].get<std::string>() : from[name].dump();
-    };
-    std::vector<SheetChange> out;
-    for (const auto& name : fieldNames())
-        if (SheetChange change{name, textOf(before, name), textOf(after, name)}; change.before != change.after)
-            out.push_back(change);
-    return out;
 }
 
 } // namespace firstdew::exchange

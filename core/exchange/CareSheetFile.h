@@ -35,15 +35,4 @@ inline constexpr std::size_t kMostCareSheetBytes = 65'536;
 /// Whether a sheet may be accepted on `today`: one given on a later day is refused.
 [[nodiscard]] Result<Done> checkAcceptance(const CareSheet& sheet, LocalDate today);
 
-/// One field that a new sheet changes; values as the file writes them, empty where there is none.
-struct SheetChange {
-    std::string field;
-    std::string before;
-    std::string after;
-    bool operator==(const SheetChange&) const = default;
-};
-
-/// What changes when `sheet` takes the place of `present` (nothing: there is no sheet yet), in the order of the fields.
-[[nodiscard]] std::vector<SheetChange> changesBy(const CareSheet& sheet, const std::optional<CareSheet>& present);
-
 } // namespace firstdew::exchange

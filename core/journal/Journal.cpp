@@ -149,6 +149,8 @@ struct Journal::Impl {
     std::optional<Identity> logIdentity;          ///< of its log, where there is one
     std::optional<std::array<Stamp, 2>> mustStay; ///< of file and log, where they are read without locks
 
+    std::optional<int64_t> versionRead; ///< of what readAll() found
+
     // No lock of the library's own about every call: a journal is used by one thread at a time.
     Impl(std::filesystem::path named, std::filesystem::path lies, const std::string& uri, int flags)
         : file(std::move(named)), at(std::move(lies)), db(uri, flags | SQLite::OPEN_NOMUTEX, kBusyMs)
@@ -170,6 +172,9 @@ struct Journal::Impl {
             return replacedStore(file);
         return std::nullopt;
     }
+
+    /// A number that stays the same until another connection has written.
+    [[nodiscard]] int64_t version() { return db.execAndGet("PRAGMA data_version").getInt64(); }
 
     [[nodiscard]] std::array<Stamp, 2> stamps() const { return {stampOf(at), stampOf(beside(at, "-wal"))}; }
     [[nodiscard]] bool changedMeanwhile() const { return mustStay && stamps() != *mustStay; }
@@ -362,10 +367,9 @@ Result<Done> Journal::wipeLog()
     if (SQLite::Statement restart(db, "PRAGMA wal_checkpoint(RESTART)");
         restart.executeStep() && restart.getColumn(0).getInt() != 0)
         return busy;
-    const auto version = [&db] { return db.execAndGet("PRAGMA data_version").getInt64(); };
-    const auto before = version();
+    const auto before = m_impl->version();
     SQLite::Transaction nobodyWrites(db, SQLite::TransactionBehavior::IMMEDIATE);
-    if (version() != before)
+    if (m_impl->version() != before)
         return busy;
     return overwrite(beside(m_impl->at, "-wal"));
 }
@@ -429,6 +433,7 @@ Result<std::vector<Fact>> Journal::Impl::readAll()
     try {
         if (!hasTable())
             return out; // an empty file, opened to be read
+        versionRead = version();
         const SQLite::Transaction snapshot(db);
         // The index of ids is a second account of the rows: a row lost from the table alone shows here.
         const auto indexed = db.execAndGet("SELECT count(*) FROM fact INDEXED BY sqlite_autoindex_fact_1").getInt64();
@@ -466,6 +471,15 @@ Result<std::vector<Fact>> Journal::readAll() const
         again = !facts && opened->m_impl->changedMeanwhile();
         return facts;
     });
+}
+
+bool Journal::changedElsewhere() const
+{
+    try {
+        return m_impl->versionRead && m_impl->version() != *m_impl->versionRead;
+    } catch (const SQLite::Exception&) { // the next reading or writing says why
+        return false;
+    }
 }
 
 Health Journal::check() const

@@ -48,6 +48,8 @@ public:
     [[nodiscard]] Result<std::vector<std::string>> appendAll(std::vector<Fact> facts);
     /// Every fact, in the order recorded.
     [[nodiscard]] Result<std::vector<Fact>> readAll() const;
+    /// Whether another program has recorded something since readAll() was called last.
+    [[nodiscard]] bool changedElsewhere() const;
     /// SQLite's own integrity check and every row read back.
     [[nodiscard]] Health check() const;
 

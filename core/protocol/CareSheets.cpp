@@ -46,6 +46,22 @@ std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site)
     return out;
 }
 
+std::vector<SheetInForce> sheetsInForce(const Diary& diary)
+{
+    std::vector<SheetInForce> out;
+    for (const Site site : allOf<Site>()) {
+        const CareSheet* sheet = sheetFor(diary, site);
+        if (sheet == nullptr)
+            continue;
+        const auto known = std::ranges::find(out, *sheet, &SheetInForce::sheet);
+        if (known != out.end())
+            known->sites.push_back(site);
+        else
+            out.push_back({*sheet, {site}});
+    }
+    return out;
+}
+
 Allowances allowancesFor(const Diary& diary, Site site)
 {
     Allowances out;

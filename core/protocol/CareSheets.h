@@ -17,6 +17,14 @@ using diary::Diary;
 /// The sheets whose limits bind a session at `site`: its own, and for hand + foot also that of hands and that of feet.
 [[nodiscard]] std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site);
 
+/// A care sheet in force, and the sites where it is.
+struct SheetInForce {
+    CareSheet sheet;
+    std::vector<Site> sites;
+};
+/// Every care sheet in force, each once, in the order of its first site.
+[[nodiscard]] std::vector<SheetInForce> sheetsInForce(const Diary& diary);
+
 /// Times that a session leaves for what is done by hand: the prescriber's where the sheet gives them.
 struct Allowances {
     Seconds raise{60};

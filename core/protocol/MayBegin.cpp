@@ -17,7 +17,7 @@ std::string_view inPlainWords(ScreeningRow row)
     case ScreeningRow::Pregnancy: return "a pregnancy, or that there may be one,";
     case ScreeningRow::PoweredImplant: return "a pacemaker or another powered implant";
     case ScreeningRow::MetalImplant: return "a metal implant";
-    case ScreeningRow::MetalIud: return "a metal-bearing intrauterine device";
+    case ScreeningRow::MetalIud: return "an intrauterine device or system (coil)";
     case ScreeningRow::HeartRhythmOrEpilepsy: return "a heart rhythm disorder or epilepsy";
     case ScreeningRow::TumourOrThrombosis: return "a tumour or a thrombosis";
     case ScreeningRow::LossOfSensation: return "a loss of sensation";
@@ -93,24 +93,35 @@ std::optional<Error> refusalByToday(const Diary& diary, Site site)
 
 } // namespace
 
-LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
+LimitQuery limitQueryOf(Site site, Waveform waveform, AgeGroup age, std::optional<SquareMetres> body,
+                        std::optional<SquareCentimetres> pad)
 {
     LimitQuery q;
     q.site = site;
     q.waveform = waveform;
+    q.age = age;
+    q.padKnown = site != Site::Armpits || pad.has_value();
+    q.contact = contactArea(site, age, body, q.padKnown ? pad : kUnknownPad);
+    return q;
+}
+
+LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
+{
     std::optional<SquareMetres> surface;
+    AgeGroup age = AgeGroup::Child;
     if (diary.person) {
         const Person& p = *diary.person;
-        q.age = ageGroupOn(p.birth, diary.today);
+        age = ageGroupOn(p.birth, diary.today);
         if (p.height && p.weight)
             if (const auto body = bodySurface(*p.height, *p.weight))
                 surface = body->cautious();
     }
+    // The machine's pads are those for the armpits: trays have plates.
+    if (!pad && diary.machine && site == Site::Armpits)
+        pad = diary.machine->pad;
+    LimitQuery q = limitQueryOf(site, waveform, age, surface, pad);
     q.machine = diary.machine;
     q.sheets = sheetsBinding(diary, site);
-    const auto known = pad || !diary.machine ? pad : diary.machine->pad;
-    q.padKnown = site != Site::Armpits || known.has_value();
-    q.contact = contactArea(site, q.age, surface, q.padKnown ? known : kUnknownPad);
     return q;
 }
 
@@ -139,7 +150,7 @@ std::optional<Error> refusalOf(const LimitQuery& query)
 }
 
 Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<WayOfWorking> way,
-                             std::optional<SquareCentimetres> pad)
+                             std::optional<SquareCentimetres> pad, Touch touch)
 {
     if (auto error = refusalBySkin(diary, site))
         return *error;
@@ -151,7 +162,7 @@ Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, s
     if (auto error = refusalOf(query))
         return *error;
     if (way)
-        if (auto error = refusalOfWay(site, *way, diary.machine.value_or(Machine{}), query.age))
+        if (auto error = refusalOfWay(site, *way, diary.machine.value_or(Machine{}), query.age, touch))
             return *error;
     if (auto error = refusalByToday(diary, site))
         return *error;

@@ -9,6 +9,11 @@ namespace firstdew::protocol {
 
 using diary::Diary;
 
+/// What to ask limitFor() of a session where nothing but the body and the armpit pads is known. Pads of unknown size
+/// count as kUnknownPad.
+[[nodiscard]] LimitQuery limitQueryOf(Site site, Waveform waveform, AgeGroup age, std::optional<SquareMetres> body,
+                                      std::optional<SquareCentimetres> pad);
+
 /// What the diary says of a session at `site` today: age by birth date, the machine, the care sheet, and the
 /// contact area where height and weight are known. `pad`: the area of one armpit pad, where it is known.
 [[nodiscard]] LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform,
@@ -24,6 +29,7 @@ using diary::Diary;
 /// given, a way of working that is not open there. Gives what may be advised.
 [[nodiscard]] Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform,
                                            std::optional<WayOfWorking> way = std::nullopt,
-                                           std::optional<SquareCentimetres> pad = std::nullopt);
+                                           std::optional<SquareCentimetres> pad = std::nullopt,
+                                           Touch touch = Touch::Plain);
 
 } // namespace firstdew::protocol

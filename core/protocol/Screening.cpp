@@ -119,6 +119,11 @@ ScreeningDue screeningDue(const Diary& diary)
     return diary.anyScreening == diary.today ? ScreeningDue::None : ScreeningDue::ShortQuestion;
 }
 
+bool isKnownChild(const Diary& diary)
+{
+    return diary.person && diary.person->birth && ageGroupOn(diary.person->birth, diary.today) == AgeGroup::Child;
+}
+
 bool everyRowAnswered(const Diary& diary)
 {
     return std::ranges::all_of(screeningRows(),

@@ -40,6 +40,9 @@ struct RowRule {
 
 /// Whether every question of the screening was answered at some time, whatever is due again.
 [[nodiscard]] bool everyRowAnswered(const Diary& diary);
+/// Whether the person treated is under 18 by their birth date: the questions are then put to the adult beside them.
+/// False where no birth date is known, although the limits are then a child's.
+[[nodiscard]] bool isKnownChild(const Diary& diary);
 
 /// A clinician's word on one row.
 struct ClearanceStanding {

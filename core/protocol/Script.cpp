@@ -191,7 +191,7 @@ Prompt stoppedPrompt(const ScriptRequest& request)
 // Feet leave both hands free; hand + foot leaves one; armpit pads leave both; hands-only leaves none, and needs a
 // helper or a remote control within reach of the treated hands (common practice, no source). Adults only: our own
 // choice.
-std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age)
+std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age, Touch touch)
 {
     const bool hands = site == Site::Hands;
     switch (way) {
@@ -202,30 +202,36 @@ std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine,
             return WayBar::NotForSite;
         if (age == AgeGroup::Child)
             return WayBar::AdultsOnly;
-        return machine.remote ? std::nullopt : std::optional(WayBar::NeedsRemote);
+        if (!machine.remote)
+            return WayBar::NeedsRemote;
+        return touch == Touch::Plain ? std::nullopt : std::optional(WayBar::ScreenReader);
     }
     return WayBar::NotForSite;
 }
 
-std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age)
+std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age, Touch touch)
 {
-    const auto bar = barOf(site, way, machine, age);
+    const auto bar = barOf(site, way, machine, age, touch);
     if (!bar)
         return std::nullopt;
     if (*bar == WayBar::NeedsRemote)
         return Error{"way-needs-remote", "way",
                      "with both hands in the water and nobody beside you, only a remote control can lower the current, "
                      "and none is recorded for this machine; ask somebody to stay beside you"};
+    if (*bar == WayBar::ScreenReader)
+        return Error{"way-screen-reader", "way",
+                     "with a screen reader on, a tap anywhere does not stop the session; ask somebody to stay beside "
+                     "you, or use a pedal or a switch"};
     if (auto error = refusal(site, way, age))
         return error;
     return Error{"way-not-for-site", "way", "both hands in the water leave none free; choose a helper"};
 }
 
-std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age)
+std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age, Touch touch)
 {
     std::vector<WayAnswer> out;
     for (const WayOfWorking way : allOf<WayOfWorking>())
-        if (const auto bar = barOf(site, way, machine, age); bar != WayBar::NotForSite)
+        if (const auto bar = barOf(site, way, machine, age, touch); bar != WayBar::NotForSite)
             out.push_back({way, bar});
     return out;
 }

@@ -125,7 +125,14 @@ struct PhasePlan {
 enum class WayBar {
     NotForSite,  ///< leaves hands free that the site does not, or the other way round
     NeedsRemote, ///< both hands under, and no remote control is recorded for the machine
-    AdultsOnly   ///< a child is not left alone with both hands under
+    AdultsOnly,  ///< a child is not left alone with both hands under
+    ScreenReader ///< a tap anywhere, which has to stop, reaches the screen reader first
+};
+
+/// How a touch of the phone arrives.
+enum class Touch {
+    Plain,       ///< at once, or the person has a pedal or a switch that stops like a key
+    ScreenReader ///< a screen reader takes it first
 };
 
 struct WayAnswer {
@@ -135,11 +142,14 @@ struct WayAnswer {
 };
 
 /// What bars that way of working, or nothing where it is open.
-[[nodiscard]] std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age);
+[[nodiscard]] std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age,
+                                          Touch touch = Touch::Plain);
 /// The same as one sentence that says what is safe instead.
-[[nodiscard]] std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age);
+[[nodiscard]] std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age,
+                                                Touch touch = Touch::Plain);
 /// The ways of working that the site knows, open ones first, each with what bars it.
-[[nodiscard]] std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age);
+[[nodiscard]] std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age,
+                                             Touch touch = Touch::Plain);
 
 } // namespace firstdew::protocol
 
@@ -152,5 +162,5 @@ FIRSTDEW_WORDS(protocol::Prompt, "check-everything", "switch-on-direct", "switch
                "soak-pads-exchange", "change-side", "lift-out", "take-pads-off", "dry-all", "look-at-meter", "half-way",
                "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again", "lower-a-little",
                "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads");
-FIRSTDEW_WORDS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only");
+FIRSTDEW_WORDS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only", "screen-reader");
 } // namespace firstdew::facts

@@ -1,5 +1,6 @@
 #include "situation/Reminders.h"
 
+#include "protocol/CareSheets.h"
 #include "protocol/Kit.h"
 
 #include <algorithm>
@@ -193,8 +194,8 @@ private:
 
     void prescriber()
     {
-        const CareSheet* sheet = m_diary.careSheet();
-        if (sheet != nullptr && sheet->review == m_day)
+        const auto inForce = protocol::sheetsInForce(m_diary);
+        if (std::ranges::any_of(inForce, [&](const auto& s) { return s.sheet.review == m_day; }))
             add(ReminderKind::PrescriberReview, std::nullopt, m_settings.sessions, m_day);
     }
 

@@ -68,8 +68,7 @@ Contents contentsFor(const Diary& diary, LocalDate from)
     if (diary.person)
         out.name = diary.person->name;
     out.machine = diary.machine;
-    if (const CareSheet* sheet = diary.careSheet())
-        out.careSheet = *sheet;
+    out.careSheets = protocol::sheetsInForce(diary);
     const auto situation = situation::assess(diary);
     out.cellSessionsLeft = situation.cellSessionsLeft;
     for (const auto& s : situation.sites)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "protocol/CareSheets.h"
 #include "situation/Assess.h"
 
 namespace firstdew::summary {
@@ -40,7 +41,7 @@ struct Contents {
     bool screened = false; ///< whether the health questions were answered by the last day
     std::vector<ScreeningRow> screeningYes;
     std::vector<std::string> questions;
-    std::optional<CareSheet> careSheet;
+    std::vector<protocol::SheetInForce> careSheets;
 };
 
 /// The contents of the page for the days from `from` to the diary's day.

@@ -50,16 +50,13 @@ viewmodels::Appearance::Asked appearanceFrom(const app::Options& o)
     return a;
 }
 
-/// Voice and tones as chosen in Plan. A session with both hands under water is always led aloud.
+/// Voice and tones for the way of working that is chosen.
 ports::VoiceChoice voiceChoice(const viewmodels::AppContext& context)
 {
-    namespace SoundChoice = ui::SoundChoice;
-    const auto chosen = context.plan.sound();
-    const bool under = context.bath.way() == ui::WayOfWorking::HandsUnder;
-    const auto how = chosen == SoundChoice::None && under ? SoundChoice::Both : chosen;
+    using diary::Cues;
+    const Cues cues = context.bath.cues();
     const bool own = context.plan.voice() == ui::VoiceChoice::Device;
-    return {how == SoundChoice::Both || how == SoundChoice::Voice,
-            how == SoundChoice::Both || how == SoundChoice::Tones,
+    return {cues == Cues::Both || cues == Cues::Voice, cues == Cues::Both || cues == Cues::Tones,
             own ? context.appearance.language().toStdString() : std::string(),
             [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
 }
@@ -125,7 +122,8 @@ int main(int argc, char** argv)
     app::SystemClock clock(options->testNow, options->testSpeed);
     viewmodels::Store store(clock, options->store.toStdString());
     viewmodels::Appearance appearance(store, appearanceFrom(*options));
-    viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice()});
+    viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice(),
+                                       [&system] { return system.screenReader(); }});
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     viewmodels::AppContext context(store, appearance, bath, summary);

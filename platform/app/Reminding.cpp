@@ -82,7 +82,7 @@ void Reminding::update()
     if (m_recording)
         return; // each recorded answer changes the record; one update after the last is enough
     recordAnswers();
-    m_store.followClock();
+    m_store.follow();
     const LocalTime now = m_store.now();
     const auto today = situation::todaysReminders(m_store.diary(), now.at);
     std::vector<ports::Notice> notices;

@@ -39,6 +39,8 @@ public:
     [[nodiscard]] ports::Opener& opener();
     [[nodiscard]] ports::Haptics& haptics();
     [[nodiscard]] ports::SessionNotice& sessionNotice();
+    /// Whether a screen reader is on and takes touches first.
+    [[nodiscard]] bool screenReader() const;
     /// Created by the first call, since a self-test or a screenshot shows no notices and asks for no permission.
     [[nodiscard]] ports::Notifier& notifier();
     /// Switches reminders with the app closed on or off. Does nothing where the system takes them ahead of time.

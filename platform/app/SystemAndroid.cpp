@@ -6,6 +6,7 @@
 #include "sound/QtVoice.h"
 #include "words/Sentences.h"
 
+#include <QAccessible>
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QJniEnvironment>
@@ -54,6 +55,8 @@ ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+
+bool System::screenReader() const { return QAccessible::isActive(); }
 
 void System::languageChanged()
 {

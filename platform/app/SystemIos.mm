@@ -8,6 +8,7 @@
 #include "ports/Absent.h"
 #include "words/Sentences.h"
 
+#include <QAccessible>
 #include <optional>
 
 namespace firstdew::app {
@@ -49,6 +50,7 @@ ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 
+bool System::screenReader() const { return QAccessible::isActive(); }
 void System::languageChanged()
 {
     if (m_inside->notifier)

@@ -6,6 +6,7 @@
 #include "linux/DesktopSharer.h"
 #include "linux/OneWindow.h"
 #include "linux/ReminderTimer.h"
+#include "linux/ScreenReader.h"
 #include "ports/Absent.h"
 #include "sound/QtVoice.h"
 
@@ -74,6 +75,7 @@ ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
 // A visible notice keeps its language; the next one is in the new language.
 void System::languageChanged() {}
 

@@ -6,6 +6,7 @@
 #include "exchange/QrCode.h"
 #include "journal/People.h"
 #include "protocol/Limits.h"
+#include "protocol/SheetEffect.h"
 
 #include <fmt/format.h>
 #include <memory>
@@ -23,7 +24,7 @@ struct Options {
     std::vector<int> days;
     std::optional<double> direct, pulsed;
     std::optional<int> raise, lower, swapping;
-    bool force = false;
+    bool force = false, loosen = false;
 };
 
 template <class Unit, class N>
@@ -83,7 +84,7 @@ Answer check(const Options& o)
 /// The sheet judged for the person it is for, beside the one that stands now.
 struct Meeting {
     CareSheet sheet;
-    std::vector<exchange::SheetChange> changes;
+    std::vector<protocol::SheetEffect> effects;
     std::string person;
 };
 
@@ -101,27 +102,67 @@ Meeting meet(const Options& o, bool toWrite)
     const auto diary = diary::readDiary(facts, person, today);
     const auto age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, today);
     auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), age));
-    const CareSheet* present = diary.careSheet();
-    auto changes = exchange::changesBy(sheet, present ? std::optional(*present) : std::nullopt);
-    return {std::move(sheet), std::move(changes), person};
+    auto effects = protocol::effectsOf(sheet, diary);
+    return {std::move(sheet), std::move(effects), person};
+}
+
+/// A field as the file writes it, with its unit where it has one; "(not set)" where the sheet leaves it open.
+std::string written(const nlohmann::json& sheet, protocol::SheetField field)
+{
+    using protocol::SheetField;
+    const auto at = sheet.find(word(field));
+    if (at == sheet.end() || at->is_null() || at->empty() || *at == "")
+        return "(not set)";
+    switch (field) {
+    case SheetField::DirectLimit:
+    case SheetField::PulsedLimit: return fmt::format("{:g} mA", at->get<double>());
+    case SheetField::Raise:
+    case SheetField::Lower:
+    case SheetField::Swapping: return fmt::format("{} s", at->get<int>());
+    case SheetField::Sites: return fmt::format("{}", fmt::join(at->get<std::vector<std::string>>(), ", "));
+    case SheetField::Days: return fmt::format("{}", fmt::join(at->get<std::vector<int>>(), ", "));
+    default: return at->get<std::string>();
+    }
+}
+
+nlohmann::json valueIn(const nlohmann::json& sheet, protocol::SheetField field)
+{
+    const auto at = sheet.find(word(field));
+    return at == sheet.end() ? nlohmann::json() : *at;
+}
+
+void tellEffects(const std::vector<protocol::SheetEffect>& effects, Answer& answer)
+{
+    answer.text += effects.empty() ? "changes nothing\n" : "";
+    for (const auto& effect : effects) {
+        std::vector<std::string_view> sites;
+        for (const Site site : effect.sites)
+            sites.push_back(word(site));
+        answer.text += fmt::format("changes for {}:\n", fmt::join(sites, ", "));
+        const auto before = effect.before ? jsonOf(*effect.before) : nlohmann::json::object();
+        for (const auto& [field, loosens] : effect.changes) {
+            answer.text += fmt::format("  {}: {} -> {}{}\n", word(field), written(before, field),
+                                       written(answer.json, field), loosens ? "  ALLOWS MORE" : "");
+            answer.json["changes"].push_back({{"field", word(field)},
+                                              {"sites", sites},
+                                              {"before", valueIn(before, field)},
+                                              {"after", valueIn(answer.json, field)},
+                                              {"loosens", loosens}});
+        }
+    }
 }
 
 Answer show(const Options& o)
 {
     if (!o.qr.empty())
         checkOut(o.qr, o.store, o.force);
-    const auto [sheet, changes, person] = meet(o, false);
+    const auto [sheet, effects, person] = meet(o, false);
     Answer answer{"", jsonOf(sheet)};
-    for (const auto& [field, before, after] : exchange::changesBy(sheet, std::nullopt))
-        answer.text += fmt::format("{:16} {}\n", field, after);
-    if (!o.store.empty()) {
-        answer.text += changes.empty() ? "changes nothing\n" : "changes:\n";
-        for (const auto& [field, before, after] : changes) {
-            answer.text += fmt::format("  {}: {} -> {}\n", field, before.empty() ? "(not set)" : before,
-                                       after.empty() ? "(not set)" : after);
-            answer.json["changes"].push_back({{"field", field}, {"before", before}, {"after", after}});
-        }
-    }
+    for (const auto field : allOf<protocol::SheetField>())
+        if (const auto text = written(answer.json, field); text != "(not set)")
+            answer.text += fmt::format("{:16} {}\n", word(field), text);
+    if (!o.store.empty())
+        tellEffects(effects, answer);
     if (!o.qr.empty())
         writeWhole(o.qr, exchange::qrSvg(orRefuse(exchange::qrCodeOf(exchange::careSheetLine(sheet)))), o.force);
     return answer;
@@ -129,12 +170,19 @@ Answer show(const Options& o)
 
 Answer accept(const Options& o)
 {
-    const auto [sheet, changes, person] = meet(o, true);
+    const auto [sheet, effects, person] = meet(o, true);
     const LocalTime now = localNow();
     if (const auto may = exchange::checkAcceptance(sheet, now.date); !may)
         throw Refused{o.file + ", " + may.error().input + ": " + may.error().message};
+    if (protocol::loosens(effects) && !o.loosen)
+        throw Refused{o.file +
+                      ": allows more than the sheet in use (see caresheet show); if the prescriber wants that, "
+                      "add --loosen"};
     const auto id = record(o.store, {"", person, now, nowMs(), "", sheet});
-    return {fmt::format("accepted for {}: recorded as {}\n", person, id), {{"id", id}, {"changes", changes.size()}}};
+    std::size_t changes = 0;
+    for (const auto& effect : effects)
+        changes += effect.changes.size();
+    return {fmt::format("accepted for {}: recorded as {}\n", person, id), {{"id", id}, {"changes", changes}}};
 }
 
 void addFields(CLI::App& sub, Options& o)
@@ -172,6 +220,7 @@ const Verb verb("caresheet", "what a prescriber sets: make, check, show or accep
     accepting->add_option("--store", o->store, "the store of the person it is for")->required();
     for (CLI::App* one : {showing, accepting})
         one->add_option("--person", o->person, "whose record, where the store holds several");
+    accepting->add_flag("--loosen", o->loosen, "accept a sheet that allows more than the one in use");
     showing->add_option("--qr", o->qr, "also draw it as a QR code into this SVG file");
     showing->add_flag("--force", o->force, "replace what is there");
     return [o, &sub, checking, showing, accepting] {

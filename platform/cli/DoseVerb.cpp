@@ -3,7 +3,7 @@
 
 #include "bath/Dose.h"
 #include "protocol/Area.h"
-#include "protocol/Limits.h"
+#include "protocol/MayBegin.h"
 
 #include <cmath>
 #include <fmt/format.h>
@@ -44,9 +44,10 @@ Question questionOf(const Options& o)
         q.body = orRefuse(protocol::bodySurface({*o.height}, {*o.weight}));
     if (o.pad && !(*o.pad >= 1 && *o.pad <= 2000))
         throw Refused{fmt::format("--pad-area: {:g} cm² is not between 1 and 2000; give the area of one pad", *o.pad)};
-    q.contact = protocol::contactArea(q.site, q.age, q.body ? std::optional(q.body->cautious()) : std::nullopt,
-                                      o.pad ? std::optional(SquareCentimetres{*o.pad}) : std::nullopt);
-    q.limit = protocol::limitFor({q.site, q.waveform, q.age, {}, {}, q.contact});
+    const auto body = q.body ? std::optional(q.body->cautious()) : std::nullopt;
+    const auto pad = o.pad ? std::optional(SquareCentimetres{*o.pad}) : std::nullopt;
+    q.contact = protocol::contactArea(q.site, q.age, body, pad);
+    q.limit = protocol::limitFor(protocol::limitQueryOf(q.site, q.waveform, q.age, body, pad));
     if (!q.limit.allowed)
         throw Refused{"--waveform: direct current is not for armpits, so there is no limit to judge by; stop, look at "
                       "the skin, and treat them with pulsed current only"};
@@ -87,11 +88,13 @@ std::vector<std::string> warningsOf(const Question& q, const Dose& dose, const s
 {
     std::vector<std::string> out;
     const double limit = q.limit.limit.mA;
+    const std::string_view why = q.limit.binding == protocol::LimitRow::Density      ? " for this area"
+                                 : q.limit.binding == protocol::LimitRow::PadUnknown ? " for pads of unknown size"
+                                                                                     : "";
     if (!dose.overLimit.empty())
         out.push_back(fmt::format("{:g} mA was above the limit of {:g} mA{}: stay below it, lower at once when it is "
                                   "passed, and look at the skin tomorrow",
-                                  dose.peak.mA, limit,
-                                  q.limit.binding == protocol::LimitRow::Density ? " for this area" : ""));
+                                  dose.peak.mA, limit, why));
     if (dose.peakDensity && *dose.peakDensity > protocol::kDensityCeiling)
         out.push_back(fmt::format("{:.2f} mA/cm² was above {:g} mA/cm², the most that is ever used: aim lower, or use "
                                   "larger pads",

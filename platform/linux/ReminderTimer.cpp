@@ -12,6 +12,18 @@ namespace firstdew::linuxside {
 
 namespace {
 
+/// What systemd keeps from the program: it needs its own files and local sockets only. Places on the disk stay as they
+/// are, since a service of a person's own cannot shut them off everywhere.
+const char* const kShutIn = "UMask=0077\n"
+                            "NoNewPrivileges=yes\n"
+                            "RestrictAddressFamilies=AF_UNIX\n"
+                            "RestrictNamespaces=yes\n"
+                            "RestrictRealtime=yes\n"
+                            "RestrictSUIDSGID=yes\n"
+                            "LockPersonality=yes\n"
+                            "SystemCallArchitectures=native\n"
+                            "SystemCallFilter=@system-service\n";
+
 /// As systemd.syntax(7) and the Desktop Entry Specification both take it: in double quotes, special characters escaped;
 /// `percent` doubles the sign that either would fill in.
 QString quoted(QString word)
@@ -79,8 +91,9 @@ QString ReminderTimer::serviceText() const
 {
     // The condition: once the program is taken off the computer, the timer that stays behind does nothing.
     return QStringLiteral("[Unit]\nDescription=Firstdew reminders that are due\nConditionFileIsExecutable=%3\n\n"
-                          "[Service]\nType=exec\nExecStart=%1 --store %2 --remind\n")
-        .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('%'), QLatin1String("%%")));
+                          "[Service]\nType=exec\nExecStart=%1 --store %2 --remind\n%4")
+        .arg(quoted(m_program), quoted(m_record), QString(m_program).replace(QLatin1Char('%'), QLatin1String("%%")),
+             QLatin1String(kShutIn));
 }
 
 QString ReminderTimer::timerText() const

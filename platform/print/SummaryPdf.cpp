@@ -294,14 +294,19 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
         safety.append(Page::tr("Cleared by %1 on %2: %3.")
                           .arg(words::asWritten(e.payload.who), words::dayOfYear(e.payload.given),
                                words::screeningShort(e.payload.row)));
-    if (c.careSheet)
-        safety.append(Page::tr("Care sheet of %1, %2.")
-                          .arg(words::giverName(c.careSheet->who), words::dayOfYear(c.careSheet->given)));
+    for (const auto& [given, sites] : c.careSheets)
+        safety.append(Page::tr("Care sheet of %1, %2, for: %3.")
+                          .arg(words::giverName(given.who), words::dayOfYear(given.given), words::siteNames(sites)));
     if (c.machine)
         safety.append(Page::tr("Machine: %1.")
                           .arg(c.machine->name.empty() ? (c.machine->pulsed ? Page::tr("direct and pulsed current")
                                                                             : Page::tr("direct current"))
                                                        : words::asWritten(c.machine->name)));
+    const bool armpits = std::ranges::any_of(c.sites, [](const auto& s) { return s.site == DiarySite::Armpits; });
+    if (c.machine && armpits)
+        safety.append(c.machine->pad
+                          ? Page::tr("Armpit pads: %1 cm² each.").arg(words::number(c.machine->pad->cm2))
+                          : Page::tr("The size of the armpit pads is not entered, so their limit is kept low."));
     if (c.cellSessionsLeft)
         safety.append(Page::tr("Batteries: about %n session(s) left.", nullptr, *c.cellSessionsLeft));
     sheet.paragraph(safety.join(QLatin1Char(' ')), 7.6, kInk);

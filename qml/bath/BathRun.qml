@@ -155,7 +155,7 @@ Item {
         }
     }
     // With the hands under, a tap anywhere stops.
-    MouseArea { anchors.fill: parent; enabled: page.under && BathModel.stopsIn === 0; visible: page.under; onClicked: BathModel.stop() }
+    MouseArea { anchors.fill: parent; enabled: page.under && BathModel.stopsIn === 0; visible: page.under; onClicked: BathModel.stopUnlessSlip() }
     // Nothing moves while a stop can be taken back: what to do now, and the way back away from where Stop lay.
     Rectangle {
         anchors.fill: parent

@@ -12,6 +12,6 @@ PickRow {
     property int last: 60000
     property string title: label
     signal picked(int day)
-    shown: !given ? "" : longAgo ? Appearance.phrases.dayYear(day) : Appearance.phrases.dayFull(day)
+    shown: !given ? "" : !longAgo ? Appearance.phrases.dayFull(day) : day !== 0 ? Appearance.phrases.dayYear(day) : new Date(1970, 0, 1).toLocaleDateString(Qt.locale(), "d MMMM yyyy")
     sheet: DaySheetPick { title: pick.title; longAgo: pick.longAgo; first: pick.first; last: pick.last; start: pick.given ? pick.day : Math.max(pick.first, Math.min(pick.last, Store.today)); onPicked: day => pick.picked(day) }
 }

@@ -14,8 +14,8 @@ Item {
         anchors.centerIn: parent
         spacing: Theme.small
         Repeater {
-            model: row.subjects
-            Drawing { required property var modelData; subject: modelData; width: row.side; height: row.side }
+            model: row.subjects.length // the drawings stay while the page is told anew ten times a second
+            Drawing { required property int index; subject: row.subjects[index] ?? Subject.MachineOff; width: row.side; height: row.side }
         }
     }
 }

@@ -34,9 +34,9 @@ ColumnLayout {
             readonly property healthQuestion line: PlanModel.questions[index] ?? Empty.healthQuestion
             readonly property bool isYes: form.answers[line.row] === true
             kind: isYes && line.outcome === RowOutcome.Stop ? Card.Danger : Card.Plain
-            Label { text: Appearance.phrases.screening(card.line.row); Layout.fillWidth: true }
+            Label { text: card.line.question; Layout.fillWidth: true }
             OneOf {
-                question: Appearance.phrases.screening(card.line.row)
+                question: card.line.question
                 options: [{ value: false, text: qsTr("No") }, { value: true, text: qsTr("Yes") }]
                 value: form.answers[card.line.row]
                 onChosen: value => { const next = Object.assign({}, form.answers); next[card.line.row] = value; form.answers = next }

@@ -563,84 +563,12 @@
         <translation>ورقة الرعاية</translation>
     </message>
     <message>
-        <source>Prescriber</source>
-        <translation>الطبيب الواصف</translation>
-    </message>
-    <message>
-        <source>Given</source>
-        <translation>التاريخ</translation>
-    </message>
-    <message>
-        <source>Sites</source>
-        <translation>المواضع</translation>
-    </message>
-    <message>
-        <source>Course</source>
-        <translation>الدورة</translation>
-    </message>
-    <message>
-        <source>Days</source>
-        <translation>الأيام</translation>
-    </message>
-    <message>
-        <source>Current</source>
-        <translation>التيار</translation>
-    </message>
-    <message>
-        <source>Limit, direct</source>
-        <translation>الحد، المستمر</translation>
-    </message>
-    <message>
-        <source>Limit, pulsed</source>
-        <translation>الحد، النبضي</translation>
-    </message>
-    <message>
-        <source>Time to raise</source>
-        <translation>وقت الرفع</translation>
-    </message>
-    <message>
-        <source>Time to lower</source>
-        <translation>وقت الخفض</translation>
-    </message>
-    <message>
-        <source>Time to swap</source>
-        <translation>وقت التبديل</translation>
-    </message>
-    <message>
-        <source>Review</source>
-        <translation>المراجعة</translation>
-    </message>
-    <message>
-        <source>Notes</source>
-        <translation>ملاحظات</translation>
-    </message>
-    <message>
         <source>From %1, %2</source>
         <translation>من %1، %2</translation>
     </message>
     <message>
-        <source>Direct current at most %1</source>
-        <translation>التيار المستمر بحد أقصى %1</translation>
-    </message>
-    <message>
-        <source>Pulsed current at most %1</source>
-        <translation>التيار النبضي بحد أقصى %1</translation>
-    </message>
-    <message>
-        <source>Review on %1</source>
-        <translation>المراجعة: %1</translation>
-    </message>
-    <message>
         <source>Add a care sheet</source>
         <translation>قراءة ورقة رعاية</translation>
-    </message>
-    <message>
-        <source>A file from your prescriber. It can lower the limits, never raise them.</source>
-        <translation>ملف من طبيبك. يمكنه خفض الحدود، ولا يرفعها أبدًا.</translation>
-    </message>
-    <message>
-        <source>%1: %2 (before: %3)</source>
-        <translation>%1: %2 (سابقًا: %3)</translation>
     </message>
     <message>
         <source>Use this care sheet</source>
@@ -657,6 +585,26 @@
     <message>
         <source>It holds the whole care sheet. Show it only to those who treat you.</source>
         <translation>يحوي ورقة الرعاية كلها. لا تعرضه إلا على من يعالجك.</translation>
+    </message>
+    <message>
+        <source>In use for: %1</source>
+        <translation>تسري على: %1</translation>
+    </message>
+    <message>
+        <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
+        <translation>ملف من الطبيب المعالج. لا يمكن لأي ورقة علاج أن ترفع الحدود المعتادة.</translation>
+    </message>
+    <message>
+        <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
+        <translation>لا تغيّر هذه الورقة شيئًا: لديك إياها بالفعل، أو تسري ورقة أحدث.</translation>
+    </message>
+    <message>
+        <source>Allows more than now. %1</source>
+        <translation>تسمح بأكثر من الآن. %1</translation>
+    </message>
+    <message>
+        <source>My prescriber told me that more is allowed from now on</source>
+        <translation>أخبرني الطبيب المعالج أنه يُسمح بالمزيد من الآن فصاعدًا</translation>
     </message>
 </context>
 <context>
@@ -921,6 +869,14 @@
     <message>
         <source>I did one</source>
         <translation>أجريت واحدة</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>المزيد</translation>
     </message>
 </context>
 <context>
@@ -1471,10 +1427,6 @@
         <translation>حذف</translation>
     </message>
     <message>
-        <source>Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.</source>
-        <translation>يزول نهائيًا، هنا وفي النسخ على هذا الهاتف. عند الشك أنشئ نسخة احتياطية أولًا.</translation>
-    </message>
-    <message>
         <source>Delete this person</source>
         <translation>حذف هذا الشخص</translation>
     </message>
@@ -1513,6 +1465,14 @@
     <message>
         <source>Show what I type</source>
         <translation>إظهار ما أكتبه</translation>
+    </message>
+    <message>
+        <source>Add as a new person</source>
+        <translation>إضافة كشخص جديد</translation>
+    </message>
+    <message>
+        <source>Gone for good, here and in the copies on this phone. Files that you exported or shared stay where they are. Make a back-up first if in doubt.</source>
+        <translation>يُحذف نهائيًا، هنا وفي النسخ على هذا الهاتف. أما الملفات التي صدّرتها أو شاركتها فتبقى حيث هي. عند الشك، أنشئ نسخة احتياطية أولًا.</translation>
     </message>
 </context>
 <context>
@@ -1820,10 +1780,6 @@
         <translation>سمح به %1 في %2: %3.</translation>
     </message>
     <message>
-        <source>Care sheet of %1, %2.</source>
-        <translation>ورقة الرعاية من %1، %2.</translation>
-    </message>
-    <message>
         <source>Machine: %1.</source>
         <translation>الجهاز: %1.</translation>
     </message>
@@ -1967,6 +1923,18 @@
     <message>
         <source>The health questions have not been answered yet.</source>
         <translation>لم تُجَب أسئلة الصحة بعد.</translation>
+    </message>
+    <message>
+        <source>Care sheet of %1, %2, for: %3.</source>
+        <translation>ورقة علاج من %1، %2، لـ: %3.</translation>
+    </message>
+    <message>
+        <source>Armpit pads: %1 cm² each.</source>
+        <translation>لبادات الإبط: %1 سم² لكل واحدة.</translation>
+    </message>
+    <message>
+        <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
+        <translation>لم يُدخل حجم لبادات الإبط، لذلك يبقى حدها منخفضًا.</translation>
     </message>
 </context>
 <context>
@@ -2542,6 +2510,84 @@
     </message>
 </context>
 <context>
+    <name>SheetText</name>
+    <message>
+        <source>From</source>
+        <translation>من</translation>
+    </message>
+    <message>
+        <source>Given on</source>
+        <translation>أُعطيت في</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>لـ</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>الدورة</translation>
+    </message>
+    <message>
+        <source>Session days</source>
+        <translation>أيام الجلسات</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>Limit, direct</source>
+        <translation>الحد، المستمر</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed</source>
+        <translation>الحد، النبضي</translation>
+    </message>
+    <message>
+        <source>Time to turn up</source>
+        <translation>وقت الرفع</translation>
+    </message>
+    <message>
+        <source>Time to turn down</source>
+        <translation>وقت الخفض</translation>
+    </message>
+    <message>
+        <source>Time to swap</source>
+        <translation>وقت التبديل</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>المراجعة</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>ملاحظات</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation>
+            <numerusform>%n ثانية</numerusform>
+            <numerusform>ثانية واحدة</numerusform>
+            <numerusform>ثانيتان</numerusform>
+            <numerusform>%n ثوانٍ</numerusform>
+            <numerusform>%n ثانية</numerusform>
+            <numerusform>%n ثانية</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>غير محدد</translation>
+    </message>
+    <message>
+        <source>%1: %2 (now %3)</source>
+        <translation>%1: %2 (الآن %3)</translation>
+    </message>
+</context>
+<context>
     <name>SkinPage</name>
     <message>
         <source>Skin after a session</source>
@@ -2637,6 +2683,10 @@
     <message>
         <source>The voice of this device can be chosen once the device has named one for your language.</source>
         <translation>يمكن اختيار صوت هذا الجهاز بعد أن يحدد الجهاز صوتًا للغتك.</translation>
+    </message>
+    <message>
+        <source>A pedal or a switch stops a session, like a key</source>
+        <translation>دواسة أو مفتاح يوقف الجلسة، كزر في لوحة المفاتيح</translation>
     </message>
 </context>
 <context>
@@ -3112,10 +3162,6 @@
         <translation>هل لديك معدن في عظم أو مفصل؟</translation>
     </message>
     <message>
-        <source>Do you have a coil (intrauterine device) with metal in it?</source>
-        <translation>هل لديكِ لولب رحمي فيه معدن؟</translation>
-    </message>
-    <message>
         <source>Do you have a heart rhythm disorder or epilepsy?</source>
         <translation>هل لديك اضطراب في نظم القلب أو صرع؟</translation>
     </message>
@@ -3150,10 +3196,6 @@
     <message>
         <source>a metal implant</source>
         <translation>زرعة معدنية</translation>
-    </message>
-    <message>
-        <source>a coil with metal</source>
-        <translation>لولب معدني</translation>
     </message>
     <message>
         <source>a heart rhythm disorder or epilepsy</source>
@@ -4198,6 +4240,90 @@
     <message>
         <source>Turn down to %1</source>
         <translation>اخفض إلى %1</translation>
+    </message>
+    <message>
+        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
+        <translation>عند تشغيل قارئ الشاشة لا توقف اللمسة في أي مكان الجلسة. اطلب من أحد البقاء بجانبك، أو استخدم دواسة أو مفتاحًا.</translation>
+    </message>
+    <message>
+        <source>This passphrase is too short. Choose one of at least eight characters.</source>
+        <translation>عبارة المرور هذه قصيرة جدًا. اختر عبارة من ثمانية أحرف على الأقل.</translation>
+    </message>
+    <message>
+        <source>This file may be about somebody else: name or birth date differ, or are missing. Nothing was added.</source>
+        <translation>قد يخص هذا الملف شخصًا آخر: الاسم أو تاريخ الميلاد مختلف أو غير موجود. لم يُضف شيء.</translation>
+    </message>
+    <message>
+        <source>A file of that name is there already. It was left as it is.</source>
+        <translation>يوجد ملف بهذا الاسم بالفعل. تُرك كما هو.</translation>
+    </message>
+    <message>
+        <source>The file with your record was moved, deleted or replaced while Firstdew was open. Nothing was saved. Close Firstdew, put the file back and open it again.</source>
+        <translation>نُقل ملف سجلك أو حُذف أو استُبدل وFirstdew مفتوح. لم يُحفظ شيء. أغلق Firstdew وأعد الملف إلى مكانه ثم افتحه من جديد.</translation>
+    </message>
+    <message>
+        <source>This care sheet is dated in the future. Ask for one with the right date.</source>
+        <translation>تاريخ هذه الورقة في المستقبل. اطلب ورقة بالتاريخ الصحيح.</translation>
+    </message>
+    <message>
+        <source>Do you have a coil (intrauterine device or system) of any kind?</source>
+        <translation>هل لديك لولب (وسيلة أو نظام داخل الرحم) من أي نوع؟</translation>
+    </message>
+    <message>
+        <source>the child</source>
+        <translation>الطفل</translation>
+    </message>
+    <message>
+        <source>Could %1 be pregnant?</source>
+        <translation>هل من الممكن وجود حمل لدى %1؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have a pacemaker, a defibrillator or any other powered implant?</source>
+        <translation>هل لدى %1 جهاز تنظيم ضربات القلب أو مزيل رجفان أو أي جهاز كهربائي مزروع آخر؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have metal in a bone or joint?</source>
+        <translation>هل لدى %1 معدن في عظم أو مفصل؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have a coil (intrauterine device or system) of any kind?</source>
+        <translation>هل لدى %1 لولب (وسيلة أو نظام داخل الرحم) من أي نوع؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have a heart rhythm disorder or epilepsy?</source>
+        <translation>هل لدى %1 اضطراب في نظم القلب أو صرع؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have a tumour or a blood clot at present?</source>
+        <translation>هل لدى %1 حاليًا ورم أو جلطة دموية؟</translation>
+    </message>
+    <message>
+        <source>Has %1 lost feeling in the skin, or is there a nerve disease there?</source>
+        <translation>هل فقد جلد %1 الإحساس، أو هل يوجد مرض عصبي هناك؟</translation>
+    </message>
+    <message>
+        <source>Is %1 under five years old?</source>
+        <translation>هل عمر %1 أقل من خمس سنوات؟</translation>
+    </message>
+    <message>
+        <source>Is %1 under eighteen years old?</source>
+        <translation>هل عمر %1 أقل من ثماني عشرة سنة؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have eczema or inflamed skin where the treatment goes?</source>
+        <translation>هل لدى %1 أكزيما أو جلد ملتهب في موضع العلاج؟</translation>
+    </message>
+    <message>
+        <source>Does %1 have a wound too large to cover?</source>
+        <translation>هل لدى %1 جرح أكبر من أن يُغطّى؟</translation>
+    </message>
+    <message>
+        <source>Does %1 wear fixed dental braces?</source>
+        <translation>هل لدى %1 تقويم أسنان ثابت؟</translation>
+    </message>
+    <message>
+        <source>a coil</source>
+        <translation>لولب</translation>
     </message>
 </context>
 <context>

@@ -563,84 +563,12 @@
         <translation>Behandlungsblatt</translation>
     </message>
     <message>
-        <source>Prescriber</source>
-        <translation>Verordnet von</translation>
-    </message>
-    <message>
-        <source>Given</source>
-        <translation>Ausgestellt</translation>
-    </message>
-    <message>
-        <source>Sites</source>
-        <translation>Stellen</translation>
-    </message>
-    <message>
-        <source>Course</source>
-        <translation>Kur</translation>
-    </message>
-    <message>
-        <source>Days</source>
-        <translation>Tage</translation>
-    </message>
-    <message>
-        <source>Current</source>
-        <translation>Strom</translation>
-    </message>
-    <message>
-        <source>Limit, direct</source>
-        <translation>Grenze, Gleichstrom</translation>
-    </message>
-    <message>
-        <source>Limit, pulsed</source>
-        <translation>Grenze, Pulsstrom</translation>
-    </message>
-    <message>
-        <source>Time to raise</source>
-        <translation>Zeit zum Hochregeln</translation>
-    </message>
-    <message>
-        <source>Time to lower</source>
-        <translation>Zeit zum Herunterregeln</translation>
-    </message>
-    <message>
-        <source>Time to swap</source>
-        <translation>Zeit zum Umpolen</translation>
-    </message>
-    <message>
-        <source>Review</source>
-        <translation>Kontrolle</translation>
-    </message>
-    <message>
-        <source>Notes</source>
-        <translation>Bemerkungen</translation>
-    </message>
-    <message>
         <source>From %1, %2</source>
         <translation>Von %1, %2</translation>
     </message>
     <message>
-        <source>Direct current at most %1</source>
-        <translation>Gleichstrom höchstens %1</translation>
-    </message>
-    <message>
-        <source>Pulsed current at most %1</source>
-        <translation>Pulsstrom höchstens %1</translation>
-    </message>
-    <message>
-        <source>Review on %1</source>
-        <translation>Kontrolle am %1</translation>
-    </message>
-    <message>
         <source>Add a care sheet</source>
         <translation>Behandlungsblatt hinzufügen</translation>
-    </message>
-    <message>
-        <source>A file from your prescriber. It can lower the limits, never raise them.</source>
-        <translation>Eine Datei aus Ihrer Praxis. Sie kann Grenzen senken, nie anheben.</translation>
-    </message>
-    <message>
-        <source>%1: %2 (before: %3)</source>
-        <translation>%1: %2 (vorher: %3)</translation>
     </message>
     <message>
         <source>Use this care sheet</source>
@@ -657,6 +585,26 @@
     <message>
         <source>It holds the whole care sheet. Show it only to those who treat you.</source>
         <translation>Er enthält das ganze Behandlungsblatt. Zeigen Sie ihn nur denen, die Sie behandeln.</translation>
+    </message>
+    <message>
+        <source>In use for: %1</source>
+        <translation>Gilt für: %1</translation>
+    </message>
+    <message>
+        <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
+        <translation>Eine Datei von Ihrer Praxis. Kein Blatt kann die üblichen Grenzen anheben.</translation>
+    </message>
+    <message>
+        <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
+        <translation>Dieses Blatt ändert nichts: Sie haben es schon, oder ein neueres gilt.</translation>
+    </message>
+    <message>
+        <source>Allows more than now. %1</source>
+        <translation>Erlaubt mehr als jetzt. %1</translation>
+    </message>
+    <message>
+        <source>My prescriber told me that more is allowed from now on</source>
+        <translation>Meine Praxis hat mir gesagt, dass ab jetzt mehr erlaubt ist</translation>
     </message>
 </context>
 <context>
@@ -917,6 +865,14 @@
     <message>
         <source>I did one</source>
         <translation>Schon gemacht</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
     </message>
 </context>
 <context>
@@ -1467,10 +1423,6 @@
         <translation>Löschen</translation>
     </message>
     <message>
-        <source>Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.</source>
-        <translation>Endgültig weg, hier und in den Kopien auf diesem Telefon. Im Zweifel erst eine Sicherung anlegen.</translation>
-    </message>
-    <message>
         <source>Delete this person</source>
         <translation>Diese Person löschen</translation>
     </message>
@@ -1509,6 +1461,14 @@
     <message>
         <source>Show what I type</source>
         <translation>Zeigen, was ich schreibe</translation>
+    </message>
+    <message>
+        <source>Add as a new person</source>
+        <translation>Als neue Person hinzufügen</translation>
+    </message>
+    <message>
+        <source>Gone for good, here and in the copies on this phone. Files that you exported or shared stay where they are. Make a back-up first if in doubt.</source>
+        <translation>Endgültig weg, hier und in den Kopien auf diesem Gerät. Dateien, die Sie exportiert oder geteilt haben, bleiben, wo sie sind. Machen Sie im Zweifel zuerst eine Sicherung.</translation>
     </message>
 </context>
 <context>
@@ -1804,10 +1764,6 @@
         <translation>Erlaubt von %1 am %2: %3.</translation>
     </message>
     <message>
-        <source>Care sheet of %1, %2.</source>
-        <translation>Behandlungsblatt von %1, %2.</translation>
-    </message>
-    <message>
         <source>Machine: %1.</source>
         <translation>Gerät: %1.</translation>
     </message>
@@ -1939,6 +1895,18 @@
     <message>
         <source>The health questions have not been answered yet.</source>
         <translation>Die Gesundheitsfragen sind noch nicht beantwortet.</translation>
+    </message>
+    <message>
+        <source>Care sheet of %1, %2, for: %3.</source>
+        <translation>Behandlungsblatt von %1, %2, für: %3.</translation>
+    </message>
+    <message>
+        <source>Armpit pads: %1 cm² each.</source>
+        <translation>Achselpads: je %1 cm².</translation>
+    </message>
+    <message>
+        <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
+        <translation>Die Größe der Achselpads ist nicht eingetragen; ihre Grenze bleibt deshalb niedrig.</translation>
     </message>
 </context>
 <context>
@@ -2506,6 +2474,80 @@
     </message>
 </context>
 <context>
+    <name>SheetText</name>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Given on</source>
+        <translation>Ausgestellt am</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Kur</translation>
+    </message>
+    <message>
+        <source>Session days</source>
+        <translation>Behandlungstage</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Limit, direct</source>
+        <translation>Grenze, Gleichstrom</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed</source>
+        <translation>Grenze, Pulsstrom</translation>
+    </message>
+    <message>
+        <source>Time to turn up</source>
+        <translation>Zeit zum Hochdrehen</translation>
+    </message>
+    <message>
+        <source>Time to turn down</source>
+        <translation>Zeit zum Herunterdrehen</translation>
+    </message>
+    <message>
+        <source>Time to swap</source>
+        <translation>Zeit zum Umpolen</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Kontrolle</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>nicht festgelegt</translation>
+    </message>
+    <message>
+        <source>%1: %2 (now %3)</source>
+        <translation>%1: %2 (jetzt %3)</translation>
+    </message>
+</context>
+<context>
     <name>SkinPage</name>
     <message>
         <source>Skin after a session</source>
@@ -2601,6 +2643,10 @@
     <message>
         <source>The voice of this device can be chosen once the device has named one for your language.</source>
         <translation>Die Stimme dieses Geräts lässt sich wählen, sobald das Gerät eine für Ihre Sprache genannt hat.</translation>
+    </message>
+    <message>
+        <source>A pedal or a switch stops a session, like a key</source>
+        <translation>Ein Pedal oder Taster beendet eine Behandlung wie eine Taste</translation>
     </message>
 </context>
 <context>
@@ -3072,10 +3118,6 @@
         <translation>Haben Sie Metall in einem Knochen oder Gelenk?</translation>
     </message>
     <message>
-        <source>Do you have a coil (intrauterine device) with metal in it?</source>
-        <translation>Haben Sie eine Spirale mit Metall?</translation>
-    </message>
-    <message>
         <source>Do you have a heart rhythm disorder or epilepsy?</source>
         <translation>Haben Sie eine Herzrhythmusstörung oder Epilepsie?</translation>
     </message>
@@ -3110,10 +3152,6 @@
     <message>
         <source>a metal implant</source>
         <translation>Implantat aus Metall</translation>
-    </message>
-    <message>
-        <source>a coil with metal</source>
-        <translation>Spirale mit Metall</translation>
     </message>
     <message>
         <source>a heart rhythm disorder or epilepsy</source>
@@ -4142,6 +4180,90 @@
     <message>
         <source>Turn down to %1</source>
         <translation>Herunter auf %1</translation>
+    </message>
+    <message>
+        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
+        <translation>Mit eingeschaltetem Vorleseprogramm beendet ein Tippen irgendwohin die Behandlung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
+    </message>
+    <message>
+        <source>This passphrase is too short. Choose one of at least eight characters.</source>
+        <translation>Diese Passphrase ist zu kurz. Wählen Sie eine mit mindestens acht Zeichen.</translation>
+    </message>
+    <message>
+        <source>This file may be about somebody else: name or birth date differ, or are missing. Nothing was added.</source>
+        <translation>Diese Datei kann von jemand anderem handeln: Name oder Geburtsdatum sind anders oder fehlen. Nichts wurde hinzugefügt.</translation>
+    </message>
+    <message>
+        <source>A file of that name is there already. It was left as it is.</source>
+        <translation>Eine Datei dieses Namens gibt es schon. Sie blieb, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>The file with your record was moved, deleted or replaced while Firstdew was open. Nothing was saved. Close Firstdew, put the file back and open it again.</source>
+        <translation>Die Datei mit Ihren Einträgen wurde verschoben, gelöscht oder ersetzt, während Firstdew offen war. Nichts wurde gespeichert. Schließen Sie Firstdew, legen Sie die Datei zurück und öffnen Sie es wieder.</translation>
+    </message>
+    <message>
+        <source>This care sheet is dated in the future. Ask for one with the right date.</source>
+        <translation>Dieses Blatt trägt ein Datum in der Zukunft. Bitten Sie um eines mit dem richtigen Datum.</translation>
+    </message>
+    <message>
+        <source>Do you have a coil (intrauterine device or system) of any kind?</source>
+        <translation>Haben Sie eine Spirale (Intrauterinpessar oder -system) irgendeiner Art?</translation>
+    </message>
+    <message>
+        <source>the child</source>
+        <translation>das Kind</translation>
+    </message>
+    <message>
+        <source>Could %1 be pregnant?</source>
+        <translation>Könnte %1 schwanger sein?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a pacemaker, a defibrillator or any other powered implant?</source>
+        <translation>Hat %1 einen Herzschrittmacher, einen Defibrillator oder ein anderes Implantat mit Strom?</translation>
+    </message>
+    <message>
+        <source>Does %1 have metal in a bone or joint?</source>
+        <translation>Hat %1 Metall in einem Knochen oder Gelenk?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a coil (intrauterine device or system) of any kind?</source>
+        <translation>Hat %1 eine Spirale (Intrauterinpessar oder -system) irgendeiner Art?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a heart rhythm disorder or epilepsy?</source>
+        <translation>Hat %1 eine Herzrhythmusstörung oder Epilepsie?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a tumour or a blood clot at present?</source>
+        <translation>Hat %1 zurzeit einen Tumor oder ein Blutgerinnsel?</translation>
+    </message>
+    <message>
+        <source>Has %1 lost feeling in the skin, or is there a nerve disease there?</source>
+        <translation>Hat %1 das Gefühl in der Haut verloren, oder gibt es dort eine Nervenkrankheit?</translation>
+    </message>
+    <message>
+        <source>Is %1 under five years old?</source>
+        <translation>Ist %1 jünger als fünf Jahre?</translation>
+    </message>
+    <message>
+        <source>Is %1 under eighteen years old?</source>
+        <translation>Ist %1 jünger als achtzehn Jahre?</translation>
+    </message>
+    <message>
+        <source>Does %1 have eczema or inflamed skin where the treatment goes?</source>
+        <translation>Hat %1 an der Behandlungsstelle ein Ekzem oder entzündete Haut?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a wound too large to cover?</source>
+        <translation>Hat %1 eine Wunde, die zum Abdecken zu groß ist?</translation>
+    </message>
+    <message>
+        <source>Does %1 wear fixed dental braces?</source>
+        <translation>Trägt %1 eine feste Zahnspange?</translation>
+    </message>
+    <message>
+        <source>a coil</source>
+        <translation>eine Spirale</translation>
     </message>
 </context>
 <context>

@@ -77,6 +77,16 @@
     </message>
 </context>
 <context>
+    <name>SheetText</name>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WhyPage</name>
     <message numerus="yes">
         <source>Based on %n dry spell(s) in your diary.</source>

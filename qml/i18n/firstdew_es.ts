@@ -563,84 +563,12 @@
         <translation>Hoja de cuidados</translation>
     </message>
     <message>
-        <source>Prescriber</source>
-        <translation>Quien prescribe</translation>
-    </message>
-    <message>
-        <source>Given</source>
-        <translation>Fecha</translation>
-    </message>
-    <message>
-        <source>Sites</source>
-        <translation>Zonas</translation>
-    </message>
-    <message>
-        <source>Course</source>
-        <translation>Curso</translation>
-    </message>
-    <message>
-        <source>Days</source>
-        <translation>Días</translation>
-    </message>
-    <message>
-        <source>Current</source>
-        <translation>Corriente</translation>
-    </message>
-    <message>
-        <source>Limit, direct</source>
-        <translation>Límite, continua</translation>
-    </message>
-    <message>
-        <source>Limit, pulsed</source>
-        <translation>Límite, pulsada</translation>
-    </message>
-    <message>
-        <source>Time to raise</source>
-        <translation>Tiempo para subir</translation>
-    </message>
-    <message>
-        <source>Time to lower</source>
-        <translation>Tiempo para bajar</translation>
-    </message>
-    <message>
-        <source>Time to swap</source>
-        <translation>Tiempo para cambiar</translation>
-    </message>
-    <message>
-        <source>Review</source>
-        <translation>Revisión</translation>
-    </message>
-    <message>
-        <source>Notes</source>
-        <translation>Notas</translation>
-    </message>
-    <message>
         <source>From %1, %2</source>
         <translation>De %1, %2</translation>
     </message>
     <message>
-        <source>Direct current at most %1</source>
-        <translation>Corriente continua, como máximo %1</translation>
-    </message>
-    <message>
-        <source>Pulsed current at most %1</source>
-        <translation>Corriente pulsada, como máximo %1</translation>
-    </message>
-    <message>
-        <source>Review on %1</source>
-        <translation>Revisión: %1</translation>
-    </message>
-    <message>
         <source>Add a care sheet</source>
         <translation>Leer una hoja de cuidados</translation>
-    </message>
-    <message>
-        <source>A file from your prescriber. It can lower the limits, never raise them.</source>
-        <translation>Un archivo de quien le prescribe. Puede bajar los límites, nunca subirlos.</translation>
-    </message>
-    <message>
-        <source>%1: %2 (before: %3)</source>
-        <translation>%1: %2 (antes: %3)</translation>
     </message>
     <message>
         <source>Use this care sheet</source>
@@ -657,6 +585,26 @@
     <message>
         <source>It holds the whole care sheet. Show it only to those who treat you.</source>
         <translation>Contiene toda la hoja de cuidados. Muéstrelo solo a quienes le tratan.</translation>
+    </message>
+    <message>
+        <source>In use for: %1</source>
+        <translation>Vale para: %1</translation>
+    </message>
+    <message>
+        <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
+        <translation>Un archivo de quien le receta el tratamiento. Ninguna hoja puede subir los límites habituales.</translation>
+    </message>
+    <message>
+        <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
+        <translation>Esta hoja no cambia nada: ya la tiene, o vale una más reciente.</translation>
+    </message>
+    <message>
+        <source>Allows more than now. %1</source>
+        <translation>Permite más que ahora. %1</translation>
+    </message>
+    <message>
+        <source>My prescriber told me that more is allowed from now on</source>
+        <translation>Quien me receta el tratamiento me ha dicho que desde ahora se permite más</translation>
     </message>
 </context>
 <context>
@@ -917,6 +865,14 @@
     <message>
         <source>I did one</source>
         <translation>Ya hice una</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
     </message>
 </context>
 <context>
@@ -1467,10 +1423,6 @@
         <translation>Borrar</translation>
     </message>
     <message>
-        <source>Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.</source>
-        <translation>Desaparece para siempre, aquí y en las copias de este teléfono. Si duda, haga antes una copia.</translation>
-    </message>
-    <message>
         <source>Delete this person</source>
         <translation>Borrar a esta persona</translation>
     </message>
@@ -1509,6 +1461,14 @@
     <message>
         <source>Show what I type</source>
         <translation>Mostrar lo que escribo</translation>
+    </message>
+    <message>
+        <source>Add as a new person</source>
+        <translation>Añadir como persona nueva</translation>
+    </message>
+    <message>
+        <source>Gone for good, here and in the copies on this phone. Files that you exported or shared stay where they are. Make a back-up first if in doubt.</source>
+        <translation>Se borra para siempre, aquí y en las copias de este teléfono. Los archivos que haya exportado o compartido se quedan donde están. En caso de duda, haga antes una copia de seguridad.</translation>
     </message>
 </context>
 <context>
@@ -1804,10 +1764,6 @@
         <translation>Permitido por %1 el %2: %3.</translation>
     </message>
     <message>
-        <source>Care sheet of %1, %2.</source>
-        <translation>Hoja de cuidados de %1, %2.</translation>
-    </message>
-    <message>
         <source>Machine: %1.</source>
         <translation>Aparato: %1.</translation>
     </message>
@@ -1939,6 +1895,18 @@
     <message>
         <source>The health questions have not been answered yet.</source>
         <translation>Las preguntas de salud aún no se han respondido.</translation>
+    </message>
+    <message>
+        <source>Care sheet of %1, %2, for: %3.</source>
+        <translation>Hoja de tratamiento de %1, %2, para: %3.</translation>
+    </message>
+    <message>
+        <source>Armpit pads: %1 cm² each.</source>
+        <translation>Almohadillas de axila: %1 cm² cada una.</translation>
+    </message>
+    <message>
+        <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
+        <translation>No está indicado el tamaño de las almohadillas de axila; por eso su límite se mantiene bajo.</translation>
     </message>
 </context>
 <context>
@@ -2506,6 +2474,80 @@
     </message>
 </context>
 <context>
+    <name>SheetText</name>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Given on</source>
+        <translation>Entregada el</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Curso</translation>
+    </message>
+    <message>
+        <source>Session days</source>
+        <translation>Días de sesión</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>Limit, direct</source>
+        <translation>Límite, continua</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed</source>
+        <translation>Límite, pulsada</translation>
+    </message>
+    <message>
+        <source>Time to turn up</source>
+        <translation>Tiempo para subir</translation>
+    </message>
+    <message>
+        <source>Time to turn down</source>
+        <translation>Tiempo para bajar</translation>
+    </message>
+    <message>
+        <source>Time to swap</source>
+        <translation>Tiempo para cambiar la polaridad</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n second(s)</source>
+        <translation>
+            <numerusform>%n segundo</numerusform>
+            <numerusform>%n segundos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not set</source>
+        <translation>sin fijar</translation>
+    </message>
+    <message>
+        <source>%1: %2 (now %3)</source>
+        <translation>%1: %2 (ahora %3)</translation>
+    </message>
+</context>
+<context>
     <name>SkinPage</name>
     <message>
         <source>Skin after a session</source>
@@ -2601,6 +2643,10 @@
     <message>
         <source>The voice of this device can be chosen once the device has named one for your language.</source>
         <translation>La voz de este dispositivo podrá elegirse cuando el dispositivo indique una para tu idioma.</translation>
+    </message>
+    <message>
+        <source>A pedal or a switch stops a session, like a key</source>
+        <translation>Un pedal o un pulsador detiene la sesión, como una tecla</translation>
     </message>
 </context>
 <context>
@@ -3072,10 +3118,6 @@
         <translation>¿Tiene metal en un hueso o articulación?</translation>
     </message>
     <message>
-        <source>Do you have a coil (intrauterine device) with metal in it?</source>
-        <translation>¿Lleva un DIU con metal?</translation>
-    </message>
-    <message>
         <source>Do you have a heart rhythm disorder or epilepsy?</source>
         <translation>¿Tiene un trastorno del ritmo cardiaco o epilepsia?</translation>
     </message>
@@ -3110,10 +3152,6 @@
     <message>
         <source>a metal implant</source>
         <translation>un implante de metal</translation>
-    </message>
-    <message>
-        <source>a coil with metal</source>
-        <translation>un DIU con metal</translation>
     </message>
     <message>
         <source>a heart rhythm disorder or epilepsy</source>
@@ -4142,6 +4180,90 @@
     <message>
         <source>Turn down to %1</source>
         <translation>Baje hasta %1</translation>
+    </message>
+    <message>
+        <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
+        <translation>Con un lector de pantalla activo, un toque en cualquier lugar no detiene la sesión. Pida a alguien que se quede a su lado, o use un pedal o un pulsador.</translation>
+    </message>
+    <message>
+        <source>This passphrase is too short. Choose one of at least eight characters.</source>
+        <translation>Esta frase de contraseña es demasiado corta. Elija una de al menos ocho caracteres.</translation>
+    </message>
+    <message>
+        <source>This file may be about somebody else: name or birth date differ, or are missing. Nothing was added.</source>
+        <translation>Este archivo puede ser de otra persona: el nombre o la fecha de nacimiento son otros o faltan. No se ha añadido nada.</translation>
+    </message>
+    <message>
+        <source>A file of that name is there already. It was left as it is.</source>
+        <translation>Ya hay un archivo con ese nombre. Se ha dejado como está.</translation>
+    </message>
+    <message>
+        <source>The file with your record was moved, deleted or replaced while Firstdew was open. Nothing was saved. Close Firstdew, put the file back and open it again.</source>
+        <translation>El archivo con su registro se movió, borró o cambió mientras Firstdew estaba abierto. No se ha guardado nada. Cierre Firstdew, devuelva el archivo a su sitio y ábralo de nuevo.</translation>
+    </message>
+    <message>
+        <source>This care sheet is dated in the future. Ask for one with the right date.</source>
+        <translation>Esta hoja lleva una fecha futura. Pida una con la fecha correcta.</translation>
+    </message>
+    <message>
+        <source>Do you have a coil (intrauterine device or system) of any kind?</source>
+        <translation>¿Lleva un DIU (dispositivo o sistema intrauterino) de cualquier tipo?</translation>
+    </message>
+    <message>
+        <source>the child</source>
+        <translation>el niño o la niña</translation>
+    </message>
+    <message>
+        <source>Could %1 be pregnant?</source>
+        <translation>¿Podría %1 estar en estado de embarazo?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a pacemaker, a defibrillator or any other powered implant?</source>
+        <translation>¿Lleva %1 un marcapasos, un desfibrilador u otro implante con corriente?</translation>
+    </message>
+    <message>
+        <source>Does %1 have metal in a bone or joint?</source>
+        <translation>¿Tiene %1 metal en un hueso o una articulación?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a coil (intrauterine device or system) of any kind?</source>
+        <translation>¿Lleva %1 un DIU (dispositivo o sistema intrauterino) de cualquier tipo?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a heart rhythm disorder or epilepsy?</source>
+        <translation>¿Tiene %1 un trastorno del ritmo cardíaco o epilepsia?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a tumour or a blood clot at present?</source>
+        <translation>¿Tiene %1 actualmente un tumor o un coágulo de sangre?</translation>
+    </message>
+    <message>
+        <source>Has %1 lost feeling in the skin, or is there a nerve disease there?</source>
+        <translation>¿Ha perdido %1 sensibilidad en la piel, o hay allí una enfermedad de los nervios?</translation>
+    </message>
+    <message>
+        <source>Is %1 under five years old?</source>
+        <translation>¿Tiene %1 menos de cinco años?</translation>
+    </message>
+    <message>
+        <source>Is %1 under eighteen years old?</source>
+        <translation>¿Tiene %1 menos de dieciocho años?</translation>
+    </message>
+    <message>
+        <source>Does %1 have eczema or inflamed skin where the treatment goes?</source>
+        <translation>¿Tiene %1 eccema o piel inflamada en la zona del tratamiento?</translation>
+    </message>
+    <message>
+        <source>Does %1 have a wound too large to cover?</source>
+        <translation>¿Tiene %1 una herida demasiado grande para cubrirla?</translation>
+    </message>
+    <message>
+        <source>Does %1 wear fixed dental braces?</source>
+        <translation>¿Lleva %1 ortodoncia fija?</translation>
+    </message>
+    <message>
+        <source>a coil</source>
+        <translation>un DIU</translation>
     </message>
 </context>
 <context>

@@ -6,39 +6,33 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Care sheet")
-    readonly property sheetInUse sheet: PlanModel.careSheet
     property sheetRead read
-    function fieldName(field: int): string {
-        switch (field) {
-        case SheetField.Who: return qsTr("Prescriber")
-        case SheetField.Given: return qsTr("Given")
-        case SheetField.Sites: return qsTr("Sites")
-        case SheetField.Plan: return qsTr("Course")
-        case SheetField.Days: return qsTr("Days")
-        case SheetField.Waveform: return qsTr("Current")
-        case SheetField.DirectLimit: return qsTr("Limit, direct")
-        case SheetField.PulsedLimit: return qsTr("Limit, pulsed")
-        case SheetField.Raise: return qsTr("Time to raise")
-        case SheetField.Lower: return qsTr("Time to lower")
-        case SheetField.Swapping: return qsTr("Time to swap")
-        case SheetField.Review: return qsTr("Review")
-        default: return qsTr("Notes")
-        }
+    property bool agreed: false
+    function accept() {
+        if (!KeepModel.acceptSheet(file.path, page.agreed))
+            return
+        page.read = Empty.sheetRead
+        file.path = ""
     }
-    Card {
-        visible: page.sheet.known
-        Heading { text: qsTr("From %1, %2").arg(page.sheet.who).arg(Appearance.phrases.dayYear(page.sheet.given)) }
-        Label { visible: page.sheet.directLimit >= 0; Layout.fillWidth: true; text: qsTr("Direct current at most %1").arg(Appearance.phrases.milliamps(page.sheet.directLimit)) }
-        Label { visible: page.sheet.pulsedLimit >= 0; Layout.fillWidth: true; text: qsTr("Pulsed current at most %1").arg(Appearance.phrases.milliamps(page.sheet.pulsedLimit)) }
-        Label { visible: page.sheet.review !== 0; Layout.fillWidth: true; text: qsTr("Review on %1").arg(Appearance.phrases.dayLong(page.sheet.review)) }
-        Label { visible: page.sheet.notes !== ""; Layout.fillWidth: true; text: page.sheet.notes }
-        ActionButton { text: qsTr("Show as a code to scan"); Layout.fillWidth: true; onClicked: code.open() }
+    Repeater {
+        model: PlanModel.careSheets
+        Card {
+            id: inUse
+            required property sheetInUse modelData
+            Heading { text: qsTr("From %1, %2").arg(inUse.modelData.who).arg(Appearance.phrases.dayYear(inUse.modelData.given)) }
+            Label { Layout.fillWidth: true; text: qsTr("In use for: %1").arg(inUse.modelData.sites) }
+            Repeater {
+                model: inUse.modelData.lines
+                Label { required property string modelData; Layout.fillWidth: true; text: modelData }
+            }
+            ActionButton { text: qsTr("Show as a code to scan"); Layout.fillWidth: true; onClicked: { picture.text = inUse.modelData.code; code.open() } }
+        }
     }
     Sheet {
         id: code
         title: qsTr("Care sheet")
         QrPicture {
-            text: page.sheet.line
+            id: picture
             Layout.alignment: Qt.AlignHCenter
             Layout.preferredWidth: Math.min(Theme.ring, code.width - 2 * Theme.margin)
             Layout.preferredHeight: Layout.preferredWidth
@@ -49,13 +43,41 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Add a care sheet") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A file from your prescriber. It can lower the limits, never raise them.") }
-        FileChoice { id: file; ending: "json"; onPathChanged: page.read = path !== "" ? KeepModel.readSheet(path) : Empty.sheetRead }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A file from your prescriber. No care sheet can raise the usual limits.") }
+        FileChoice { id: file; ending: "json"; onPathChanged: { page.agreed = false; page.read = path !== "" ? KeepModel.readSheet(path) : Empty.sheetRead } }
         Label { visible: page.read.tried && !page.read.ok; color: Theme.danger; Layout.fillWidth: true; text: page.read.message }
+        Label { visible: page.read.ok && page.read.effects.length === 0; Layout.fillWidth: true; text: qsTr("This care sheet changes nothing: you already have it, or a newer one is in use.") }
         Repeater {
-            model: page.read.changes
-            Label { required property sheetChange modelData; Layout.fillWidth: true; text: qsTr("%1: %2 (before: %3)").arg(page.fieldName(modelData.field)).arg(modelData.after || "–").arg(modelData.before || "–") }
+            model: page.read.effects
+            ColumnLayout {
+                id: effect
+                required property sheetEffect modelData
+                Layout.fillWidth: true
+                Label { role: Label.Strong; Layout.fillWidth: true; text: effect.modelData.sites }
+                Repeater {
+                    model: effect.modelData.changes
+                    Label {
+                        required property sheetChange modelData
+                        Layout.fillWidth: true
+                        color: modelData.loosens ? Theme.danger : Theme.ink
+                        text: modelData.loosens ? qsTr("Allows more than now. %1").arg(modelData.text) : modelData.text
+                    }
+                }
+            }
         }
-        ActionButton { kind: ButtonFace.Main; visible: page.read.ok; text: qsTr("Use this care sheet"); Layout.fillWidth: true; onClicked: { if (KeepModel.acceptSheet(file.path)) { page.read = Empty.sheetRead; file.path = "" } } }
+        TickRow {
+            visible: page.read.ok && page.read.loosens
+            text: qsTr("My prescriber told me that more is allowed from now on")
+            checked: page.agreed
+            onClicked: page.agreed = !page.agreed
+        }
+        ActionButton {
+            kind: ButtonFace.Main
+            visible: page.read.ok && page.read.effects.length > 0
+            enabled: !page.read.loosens || page.agreed
+            text: qsTr("Use this care sheet")
+            Layout.fillWidth: true
+            onClicked: page.accept()
+        }
     }
 }

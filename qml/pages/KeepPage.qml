@@ -38,11 +38,12 @@ Frame {
     Card {
         Heading { text: qsTr("Import") }
         FileChoice { id: incoming; ending: "json" }
-        ActionButton { text: qsTr("Add from this file"); Layout.fillWidth: true; enabled: incoming.path !== ""; onClicked: page.result = KeepModel.importFrom(incoming.path) }
+        ActionButton { text: qsTr("Add from this file"); Layout.fillWidth: true; enabled: incoming.path !== ""; onClicked: page.result = KeepModel.importFrom(incoming.path, false) }
+        ActionButton { visible: page.result.otherPerson && incoming.path !== ""; text: qsTr("Add as a new person"); Layout.fillWidth: true; onClicked: page.result = KeepModel.importFrom(incoming.path, true) }
     }
     Card {
         Heading { text: qsTr("Delete") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Make a back-up first if in doubt.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Gone for good, here and in the copies on this phone. Files that you exported or shared stay where they are. Make a back-up first if in doubt.") }
         ActionButton { visible: Store.several; text: qsTr("Delete this person"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("The record of %1 is deleted for good.").arg(Store.personName !== "" ? Store.personName : qsTr("this person")), () => page.result = KeepModel.forgetPerson()) }
         ActionButton { kind: ButtonFace.Danger; text: qsTr("Delete everything"); Layout.fillWidth: true; onClicked: sure.ask(text, qsTr("Every record on this phone is deleted for good."), () => { page.result = KeepModel.forgetAll(); Router.place(Place.Today) }) }
     }

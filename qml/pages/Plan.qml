@@ -7,7 +7,15 @@ Frame {
     title: Appearance.phrases.place(Place.Plan)
     readonly property machineKit machine: PlanModel.machine
     readonly property reminderPlan reminders: PlanModel.reminders
-    readonly property sheetInUse sheet: PlanModel.careSheet
+    readonly property list<sheetInUse> sheets: PlanModel.careSheets
+    function sheetText(): string {
+        if (page.sheets.length === 0)
+            return qsTr("None yet")
+        let lines = []
+        for (let i = 0; i < page.sheets.length; ++i)
+            lines.push(qsTr("From %1, %2").arg(page.sheets[i].who).arg(Appearance.phrases.dayYear(page.sheets[i].given)))
+        return lines.join("\n")
+    }
     function names(people: var): string { return people.map(p => p.name !== "" ? p.name : qsTr("Me")).join(", ") }
     function soundName(sound: int): string {
         switch (sound) {
@@ -135,7 +143,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Care sheet")
-        value: page.sheet.known ? qsTr("From %1, %2").arg(page.sheet.who).arg(Appearance.phrases.dayYear(page.sheet.given)) : qsTr("None yet")
+        value: page.sheetText()
         onClicked: Router.page(Part.CareSheetPagePart)
     }
     PlanRow {

@@ -30,6 +30,13 @@ Frame {
             value: PlanModel.vibration
             onChosen: v => PlanModel.vibration = v
         }
+        OneOf {
+            visible: BathModel.screenReader || PlanModel.pedal
+            label: qsTr("A pedal or a switch stops a session, like a key")
+            options: [{ value: true, text: qsTr("Yes") }, { value: false, text: qsTr("No") }]
+            value: PlanModel.pedal
+            onChosen: v => PlanModel.pedal = v
+        }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
         OneOf {
             label: qsTr("Whose voice")

@@ -79,6 +79,8 @@ void BathChoice::propose()
     m_way = m_pickedWay.value_or(usual.way);
     if (refusalOfWay())
         m_way = usual.way;
+    if (refusalOfWay()) // a screen reader is on
+        m_way = protocol::waysFor(m_site, machine(), m_store.situation().age, touch()).front().way; // open ones first
 }
 
 QList<ui::SiteChoice> BathChoice::sites() const
@@ -105,8 +107,9 @@ QList<ui::WaveformChoice> BathChoice::waveforms() const
 QList<ui::WayChoice> BathChoice::ways() const
 {
     QList<ui::WayChoice> out;
-    for (const auto& [way, bar] : protocol::waysFor(m_site, machine(), m_store.situation().age)) {
-        const auto error = protocol::refusalOfWay(m_site, way, machine(), m_store.situation().age);
+    const auto as = touch();
+    for (const auto& [way, bar] : protocol::waysFor(m_site, machine(), m_store.situation().age, as)) {
+        const auto error = protocol::refusalOfWay(m_site, way, machine(), m_store.situation().age, as);
         out.append(
             {ui::shown(way), words::wayName(way), !bar, error ? words::errorSentence(*error) : words::wayHint(way)});
     }
@@ -115,7 +118,13 @@ QList<ui::WayChoice> BathChoice::ways() const
 
 std::optional<Error> BathChoice::refusalOfWay() const
 {
-    return protocol::refusalOfWay(m_site, m_way, machine(), m_store.situation().age);
+    return protocol::refusalOfWay(m_site, m_way, machine(), m_store.situation().age, touch());
+}
+
+protocol::Touch BathChoice::touch() const
+{
+    const bool reads = m_screenReader() && !m_store.diary().preferences.pedal;
+    return reads ? protocol::Touch::ScreenReader : protocol::Touch::Plain;
 }
 
 Machine BathChoice::machine() const { return m_store.diary().machine.value_or(Machine{}); }

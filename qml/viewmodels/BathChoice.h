@@ -13,7 +13,11 @@ namespace firstdew::viewmodels {
 /// What the next session is to be: where, with which current, who taps, which side first; and what follows from it.
 class BathChoice {
 public:
-    explicit BathChoice(const Store& store) : m_store(store) { propose(); }
+    BathChoice(const Store& store, std::function<bool()> screenReader)
+        : m_store(store), m_screenReader(std::move(screenReader))
+    {
+        propose();
+    }
 
     [[nodiscard]] facts::Site site() const { return m_site; }
     [[nodiscard]] facts::Waveform waveform() const { return m_waveform; }
@@ -37,6 +41,8 @@ public:
     [[nodiscard]] QList<ui::WayChoice> ways() const;
 
     [[nodiscard]] facts::Machine machine() const;
+    /// How a touch arrives now. A screen reader may be switched on at any time.
+    [[nodiscard]] protocol::Touch touch() const;
     /// Why the chosen way of working is not open.
     [[nodiscard]] std::optional<facts::Error> refusalOfWay() const;
     [[nodiscard]] protocol::LimitAnswer limit() const { return limitWith(m_waveform); }
@@ -50,6 +56,7 @@ private:
     void forgetPicks();
 
     const Store& m_store;
+    std::function<bool()> m_screenReader;
     facts::Site m_site{};
     facts::Waveform m_waveform{};
     facts::WayOfWorking m_way{};

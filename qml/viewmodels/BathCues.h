@@ -18,6 +18,8 @@ struct BathPorts {
     ports::WakeGuard& wake;
     ports::Haptics& haptics;
     ports::SessionNotice& notice;
+    /// Whether a screen reader takes touches first.
+    std::function<bool()> screenReader = [] { return false; };
 };
 
 /// Whether the person wants to feel each step; an alarm is felt whatever was chosen.
@@ -30,6 +32,7 @@ public:
     [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
     /// Makes ready for a session that may follow, so that its first prompt comes in time.
     [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
+    [[nodiscard]] bool screenReader() const { return m_ports.screenReader(); }
     void askVoice(const std::string& language, std::function<void(bool)> answer)
     {
         m_ports.voice.ask(language, std::move(answer));

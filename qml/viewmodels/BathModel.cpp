@@ -62,7 +62,7 @@ std::optional<LocalTime> before(LocalTime now, std::optional<int> minutes)
 } // namespace
 
 BathModel::BathModel(Store& store, BathPorts ports)
-    : m_store(store), m_cues(store, ports), m_choice(store), m_bath(store, m_cues)
+    : m_store(store), m_cues(store, ports), m_choice(store, ports.screenReader), m_bath(store, m_cues)
 {
     connect(&m_bath, &RunningBath::moved, this, &BathModel::ticked);
     connect(&m_bath, &RunningBath::turned, this, &BathModel::follow);
@@ -120,6 +120,8 @@ ui::Site::Value BathModel::site() const { return ui::shown(m_choice.site()); }
 ui::Waveform::Value BathModel::waveform() const { return ui::shown(m_choice.waveform()); }
 ui::WayOfWorking::Value BathModel::way() const { return ui::shown(m_choice.way()); }
 ui::Side::Value BathModel::firstSide() const { return ui::shown(m_choice.side()); }
+
+diary::Cues BathModel::cues() const { return diary::cuesFor(m_store.diary().preferences.cues, m_choice.way()); }
 
 void BathModel::askFor(ui::Site::Value site)
 {
@@ -210,7 +212,8 @@ bool BathModel::mustAsk() const
 /// What the gate says, but for what the pages before the session ask.
 std::optional<Error> BathModel::gate() const
 {
-    const auto may = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
+    const auto may =
+        protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {}, m_choice.touch());
     const bool asked = !may && (may.error().code.starts_with("screening") || may.error().code == "short-question-due");
     return may || asked ? std::nullopt : std::optional(may.error());
 }
@@ -454,7 +457,8 @@ void BathModel::begin(RunningBath::Machine machine)
         toPage(ui::BathPage::Blocked);
         return;
     }
-    if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way());
+    if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {},
+                                             m_choice.touch());
         !gate) {
         refuse(words::errorSentence(gate.error()));
         return;

@@ -77,6 +77,8 @@ class BathModel : public QObject {
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
     /// Whether steps can be felt on this device; PlanModel.vibration is whether the person wants that.
     Q_PROPERTY(bool canVibrate READ canVibrate CONSTANT)
+    /// Whether a screen reader is on, as far as the system says so.
+    Q_PROPERTY(bool screenReader READ screenReader NOTIFY changed)
     Q_PROPERTY(bool deviceSpeaks READ deviceSpeaks NOTIFY deviceSpeaksChanged)
 
 public:
@@ -86,6 +88,7 @@ public:
     [[nodiscard]] ui::BathPage::Value page() const { return m_page; }
     [[nodiscard]] bool busy() const { return m_page == ui::BathPage::Run || m_page == ui::BathPage::Meanwhile; }
     [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
+    [[nodiscard]] bool screenReader() const { return m_cues.screenReader(); }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
     [[nodiscard]] QList<ui::SiteChoice> sites() const { return m_choice.sites(); }
     [[nodiscard]] ui::Site::Value site() const;
@@ -95,6 +98,8 @@ public:
     [[nodiscard]] QList<ui::WayChoice> ways() const { return m_choice.ways(); }
     [[nodiscard]] ui::WayOfWorking::Value way() const;
     [[nodiscard]] ui::Side::Value firstSide() const;
+    /// What the session plays.
+    [[nodiscard]] diary::Cues cues() const;
     [[nodiscard]] bool sided() const { return m_choice.site() == facts::Site::HandFoot; }
     [[nodiscard]] bool allowed() const { return m_choice.limit().allowed; }
     [[nodiscard]] QString limitText() const;

@@ -19,7 +19,8 @@
 #include <string_view>
 #include <vector>
 
-// The one place where values of core become values of the pages, and the other way round.
+// The one place where values of core become values of the pages, and the other way round. Both count alike;
+// tests/core/lint.py compares their names.
 namespace firstdew::ui {
 
 /// Which enumeration of the pages stands for one of core, and of which it stands.
@@ -73,15 +74,9 @@ FIRSTDEW_PAIR_AS(diary, Speaker, VoiceChoice);
 #undef FIRSTDEW_PAIR
 #undef FIRSTDEW_PAIR_AS
 
-/// How many values an enumeration has that counts from 0 without a gap.
-template <class E, int N = 0>
-consteval int countOf()
-{
-    if constexpr (facts::hasName<static_cast<E>(N)>())
-        return countOf<E, N + 1>();
-    else
-        return N;
-}
+/// How many values an enumeration of core has.
+template <class Core>
+inline constexpr int kCount = static_cast<int>(facts::Words<Core>::list.size());
 
 template <class Core>
 [[nodiscard]] constexpr typename ShownAs<Core>::Type shown(Core value)
@@ -95,7 +90,7 @@ template <class Shown>
 {
     using Core = typename StandsFor<Shown>::Type;
     const int number = static_cast<int>(value);
-    return number < 0 || number >= countOf<Core>() ? std::nullopt : std::optional(static_cast<Core>(number));
+    return number < 0 || number >= kCount<Core> ? std::nullopt : std::optional(static_cast<Core>(number));
 }
 
 template <class Core>
@@ -132,7 +127,7 @@ template <class Shown>
 [[nodiscard]] QList<Shown> everyOne()
 {
     QList<Shown> out;
-    for (int i = 0; i < countOf<Shown>(); ++i)
+    for (int i = 0; i < kCount<typename StandsFor<Shown>::Type>; ++i)
         out.append(static_cast<Shown>(i));
     return out;
 }

@@ -4,7 +4,8 @@
 #include <QtQml/qqmlregistration.h>
 
 // The closed sets of words that cross to the pages. Each set of core stands here once more, because the meta-object
-// compiler of Qt 6.4 reads no header of core; Edge.cpp holds every one to the names, count and order that core has.
+// compiler of Qt 6.4 reads no header of core; tests/core/lint.py holds every one to the names, count and order that
+// core has.
 namespace firstdew::ui {
 
 namespace Site {
@@ -411,28 +412,6 @@ QML_ELEMENT
 enum Value : int { NotJudged, Usual, Above };
 Q_ENUM_NS(Value)
 } // namespace SweatJudged
-
-/// The fields of a care sheet.
-namespace SheetField {
-Q_NAMESPACE
-QML_ELEMENT
-enum Value : int {
-    Who,
-    Given,
-    Sites,
-    Plan,
-    Days,
-    Waveform,
-    DirectLimit,
-    PulsedLimit,
-    Raise,
-    Lower,
-    Swapping,
-    Review,
-    Notes
-};
-Q_ENUM_NS(Value)
-} // namespace SheetField
 
 /// The steps of the first start, in their order.
 namespace SetUpStep {

@@ -10,8 +10,10 @@
 #include "journal/Import.h"
 #include "journal/OwnFile.h"
 #include "journal/Repair.h"
+#include "protocol/SheetEffect.h"
 #include "words/Errors.h"
 #include "words/Names.h"
+#include "words/SheetWords.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -25,15 +27,9 @@ namespace {
 
 constexpr std::size_t kMostBytes = 256U * 1024 * 1024;
 
-ui::FileResult refused(const Error& e) { return {true, false, words::errorSentence(e), {}}; }
+ui::FileResult refused(const Error& e) { return {true, false, words::errorSentence(e), {}, false}; }
 
-ui::FileResult done(const QString& path = {}) { return {true, true, {}, path}; }
-
-/// Fields of a care sheet as its file names them, in the order of the values.
-constexpr std::array<std::string_view, 13> kFields{
-    "who",     "given",   "sites",      "plan",   "days", "waveform", "direct_limit_ma", "pulsed_limit_ma",
-    "raise_s", "lower_s", "swapping_s", "review", "notes"};
-static_assert(kFields.size() == ui::SheetField::Notes + 1);
+ui::FileResult done(const QString& path = {}) { return {true, true, {}, path, false}; }
 
 } // namespace
 
@@ -42,29 +38,36 @@ QString KeepModel::folder() const { return QStandardPaths::writableLocation(QSta
 ui::FileResult KeepModel::written(const QString& ending, const std::string& content) const
 {
     QDir().mkpath(folder());
-    const QString path = QStringLiteral("%1/firstdew-%2.%3").arg(folder(), text(m_store.situation().today), ending);
-    const auto put = journal::replaceFile(path.toStdString(), content);
-    return put ? done(path) : refused(put.error());
+    const QString wanted = QStringLiteral("%1/firstdew-%2.%3").arg(folder(), text(m_store.situation().today), ending);
+    const auto free = journal::freeName(wanted.toStdString());
+    if (!free)
+        return refused(free.error());
+    const auto put = journal::writeNewFile(*free, content);
+    return put ? done(text(free->string())) : refused(put.error());
 }
 
 ui::FileResult KeepModel::writtenTables() const
 {
-    const QString path = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), text(m_store.situation().today));
-    QDir().mkpath(path);
+    QDir().mkpath(folder());
+    const QString wanted = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), text(m_store.situation().today));
+    const auto free = journal::freeName(wanted.toStdString());
+    if (!free)
+        return refused(free.error());
+    if (const auto made = journal::makeOwnFolder(*free); !made)
+        return refused(made.error());
     const auto tables = exchange::tablesOf(m_store.allFacts());
     for (const auto& [name, table] : tables) {
-        const auto put = journal::replaceFile((path + QLatin1Char('/')).toStdString() + name, table);
-        if (!put)
+        if (const auto put = journal::writeNewFile(*free / name, table); !put)
             return refused(put.error());
     }
-    return done(path);
+    return done(text(free->string()));
 }
 
 ui::FileResult KeepModel::backUp(const QString& passphrase)
 {
     const auto& journal = m_store.journalForWholeStoreActs();
     if (!journal)
-        return {true, false, m_store.errorText(), {}};
+        return {true, false, m_store.errorText(), {}, false};
     const auto sealed = journal::backUp(*journal, passphrase.toStdString());
     return sealed ? written("pgp", *sealed) : refused(sealed.error());
 }
@@ -109,7 +112,7 @@ ui::FileResult KeepModel::exportCalendar(const QString& name, const QString& ala
                                                  m_store.clock().instant().wallMs));
 }
 
-ui::FileResult KeepModel::importFrom(const QString& file)
+ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
 {
     auto& journal = m_store.journalForWholeStoreActs();
     const auto content = journal::readFile(file.toStdString(), kMostBytes);
@@ -119,10 +122,15 @@ ui::FileResult KeepModel::importFrom(const QString& file)
     if (!incoming)
         return refused(incoming.error());
     if (!journal)
-        return {true, false, m_store.errorText(), {}};
-    const auto imported = journal::importInto(*journal, *incoming);
+        return {true, false, m_store.errorText(), {}, false};
+    const auto imported = journal::importInto(*journal, *incoming,
+                                              asNewPerson ? journal::Doubtful::AsNewPerson : journal::Doubtful::Refuse);
     m_store.reload();
-    return imported ? done(text(imported->kept.string())) : refused(imported.error());
+    if (imported)
+        return done(text(imported->kept.string()));
+    ui::FileResult out = refused(imported.error());
+    out.otherPerson = imported.error().code == "person-differs" || imported.error().code == "person-unsure";
+    return out;
 }
 
 Result<CareSheet> KeepModel::sheetIn(const QString& file) const
@@ -130,34 +138,43 @@ Result<CareSheet> KeepModel::sheetIn(const QString& file) const
     const auto content = journal::readFile(file.toStdString(), kMostBytes);
     if (!content)
         return content.error();
-    return exchange::readCareSheet(file.toStdString(), *content, m_store.situation().age);
+    auto sheet = exchange::readCareSheet(file.toStdString(), *content, m_store.situation().age);
+    if (!sheet)
+        return sheet;
+    if (const auto may = exchange::checkAcceptance(*sheet, m_store.diary().today); !may)
+        return may.error();
+    return sheet;
 }
 
 ui::SheetRead KeepModel::readSheet(const QString& file)
 {
     const auto sheet = sheetIn(file);
     if (!sheet)
-        return {true, false, words::errorSentence(sheet.error()), {}};
-    std::optional<CareSheet> present;
-    if (const auto* sheetInUse = m_store.diary().careSheet())
-        present = *sheetInUse;
-    ui::SheetRead out{true, true, {}, {}};
-    for (const auto& c : exchange::changesBy(*sheet, present))
-        out.changes << ui::SheetChange{valueOf(kFields, c.field, ui::SheetField::Notes), text(c.before), text(c.after)};
+        return {true, false, words::errorSentence(sheet.error()), false, {}};
+    const auto effects = protocol::effectsOf(*sheet, m_store.diary());
+    ui::SheetRead out{true, true, {}, protocol::loosens(effects), {}};
+    for (const auto& effect : effects) {
+        QList<ui::SheetChange> changes;
+        for (const auto& c : effect.changes)
+            changes << ui::SheetChange{words::sheetChange(c.field, effect.before, *sheet), c.loosens};
+        out.effects << ui::SheetEffect{words::siteNames(effect.sites), changes};
+    }
     return out;
 }
 
-bool KeepModel::acceptSheet(const QString& file)
+bool KeepModel::acceptSheet(const QString& file, bool loosen)
 {
     const auto sheet = sheetIn(file);
-    return sheet && m_store.append(*sheet).has_value();
+    if (!sheet || (protocol::loosens(protocol::effectsOf(*sheet, m_store.diary())) && !loosen))
+        return false;
+    return m_store.append(*sheet).has_value();
 }
 
 ui::FileResult KeepModel::forgetPerson()
 {
     auto& journal = m_store.journalForWholeStoreActs();
     if (!journal)
-        return {true, false, m_store.errorText(), {}};
+        return {true, false, m_store.errorText(), {}, false};
     const auto forgotten = journal->forget(m_store.person().toStdString());
     m_store.reload();
     return forgotten ? done() : refused(forgotten.error());

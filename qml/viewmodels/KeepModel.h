@@ -24,10 +24,12 @@ public:
     Q_INVOKABLE firstdew::ui::FileResult exportAs(firstdew::ui::ExportFormat::Value format);
     /// Planned sessions for a calendar; its name, and what an alarm says, come from the page.
     Q_INVOKABLE firstdew::ui::FileResult exportCalendar(const QString& name, const QString& alarm);
-    Q_INVOKABLE firstdew::ui::FileResult importFrom(const QString& file);
+    /// Somebody who may be another than the person recorded is refused, or with `asNewPerson` added as a new person.
+    Q_INVOKABLE firstdew::ui::FileResult importFrom(const QString& file, bool asNewPerson);
     /// Reads a care sheet, and tells the changes that it would bring.
     Q_INVOKABLE firstdew::ui::SheetRead readSheet(const QString& file);
-    Q_INVOKABLE bool acceptSheet(const QString& file);
+    /// Refused where the sheet allows more than today and `loosen` does not say that this is wanted.
+    Q_INVOKABLE bool acceptSheet(const QString& file, bool loosen);
     /// Removes the present person for good.
     Q_INVOKABLE firstdew::ui::FileResult forgetPerson();
     /// Removes everything for good; a new, empty record follows.

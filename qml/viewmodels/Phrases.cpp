@@ -72,7 +72,6 @@ QString Phrases::stage(ui::Stage::Value stage) const { return named(stage, words
 QString Phrases::skin(ui::SkinFinding::Value finding) const { return named(finding, words::skinName); }
 QString Phrases::comfort(ui::Comfort::Value comfort) const { return named(comfort, words::comfortName); }
 QString Phrases::course(ui::CourseTemplate::Value plan) const { return named(plan, words::templateName); }
-QString Phrases::screening(ui::ScreeningRow::Value row) const { return named(row, words::screeningQuestion); }
 QString Phrases::screeningShort(ui::ScreeningRow::Value row) const { return named(row, words::screeningShort); }
 
 QString Phrases::weekday(ui::Weekday::Value day) const

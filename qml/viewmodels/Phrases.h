@@ -51,7 +51,6 @@ public:
     Q_INVOKABLE QString skin(firstdew::ui::SkinFinding::Value finding) const;
     Q_INVOKABLE QString comfort(firstdew::ui::Comfort::Value comfort) const;
     Q_INVOKABLE QString course(firstdew::ui::CourseTemplate::Value plan) const;
-    Q_INVOKABLE QString screening(firstdew::ui::ScreeningRow::Value row) const;
     Q_INVOKABLE QString screeningShort(firstdew::ui::ScreeningRow::Value row) const;
     Q_INVOKABLE QString weekday(firstdew::ui::Weekday::Value day) const;
     /// The text of a drawing for whoever does not see it.

@@ -2,9 +2,11 @@
 
 #include "Edge.h"
 #include "exchange/CareSheetFile.h"
+#include "protocol/CareSheets.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
 #include "words/Names.h"
+#include "words/SheetWords.h"
 
 #include <algorithm>
 
@@ -65,10 +67,10 @@ QList<ui::LimitLine> PlanModel::limits() const
     SetOf<Site> kinds;
     for (const auto& use : m_store.diary().sitesInUse())
         kinds.insert(use.treatedAs);
-    const auto* sheet = m_store.diary().careSheet();
     for (const Site site : allOf<Site>()) {
         if (!kinds.contains(site))
             continue;
+        const CareSheet* sheet = protocol::sheetFor(m_store.diary(), site);
         for (const Waveform waveform : allOf<Waveform>()) {
             const auto a = protocol::limitFor(protocol::limitQueryFor(m_store.diary(), site, waveform));
             out << ui::LimitLine{ui::shown(site), ui::shown(waveform), a.allowed, a.limit.mA,
@@ -99,19 +101,13 @@ ui::ReminderPlan PlanModel::reminders() const
     return {s.on, s.checkIn.minute, s.sessions.minute, s.quietFrom.minute, s.quietUntil.minute, s.backupMonthly};
 }
 
-ui::SheetInUse PlanModel::careSheet() const
+QList<ui::SheetInUse> PlanModel::careSheets() const
 {
-    const auto* s = m_store.diary().careSheet();
-    if (!s)
-        return {};
-    return {true,
-            words::giverName(s->who),
-            s->given.daysSince1970(),
-            s->directLimit ? s->directLimit->mA : -1,
-            s->pulsedLimit ? s->pulsedLimit->mA : -1,
-            s->review ? s->review->daysSince1970() : 0,
-            text(s->notes),
-            text(exchange::careSheetLine(*s))};
+    QList<ui::SheetInUse> out;
+    for (const auto& [sheet, sites] : protocol::sheetsInForce(m_store.diary()))
+        out << ui::SheetInUse{words::giverName(sheet.who), words::siteNames(sites), sheet.given.daysSince1970(),
+                              words::sheetLines(sheet), text(exchange::careSheetLine(sheet))};
+    return out;
 }
 
 ui::PersonInUse PlanModel::person() const
@@ -132,8 +128,12 @@ ui::ScreeningDue::Value PlanModel::screeningDue() const { return ui::shown(m_sto
 QList<ui::HealthQuestion> PlanModel::questions() const
 {
     QList<ui::HealthQuestion> out;
-    for (const auto& a : protocol::answersOf(m_store.diary()))
+    const auto& diary = m_store.diary();
+    const bool child = protocol::isKnownChild(diary);
+    for (const auto& a : protocol::answersOf(diary))
         out << ui::HealthQuestion{ui::shown(a.rule.row),
+                                  child ? words::screeningQuestionAbout(a.rule.row, diary.person->name)
+                                        : words::screeningQuestion(a.rule.row),
                                   ui::shown(a.rule.outcome),
                                   a.asked,
                                   a.yes,
@@ -180,6 +180,14 @@ void PlanModel::setVoice(ui::VoiceChoice::Value voice)
 {
     if (const auto speaker = ui::core(voice); speaker && *speaker != m_store.diary().preferences.speaker)
         m_store.append(diary::speakerPreference(*speaker));
+}
+
+bool PlanModel::pedal() const { return m_store.diary().preferences.pedal; }
+
+void PlanModel::setPedal(bool there)
+{
+    if (there != pedal())
+        m_store.append(diary::pedalPreference(there));
 }
 
 bool PlanModel::vibration() const { return m_store.diary().preferences.vibration; }

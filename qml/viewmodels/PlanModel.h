@@ -15,7 +15,7 @@ class PlanModel : public QObject {
     Q_PROPERTY(QList<firstdew::ui::LimitLine> limits READ limits NOTIFY changed)
     Q_PROPERTY(firstdew::ui::MachineKit machine READ machine NOTIFY changed)
     Q_PROPERTY(firstdew::ui::ReminderPlan reminders READ reminders NOTIFY changed)
-    Q_PROPERTY(firstdew::ui::SheetInUse careSheet READ careSheet NOTIFY changed)
+    Q_PROPERTY(QList<firstdew::ui::SheetInUse> careSheets READ careSheets NOTIFY changed)
     Q_PROPERTY(firstdew::ui::PersonInUse person READ person NOTIFY changed)
     Q_PROPERTY(firstdew::ui::ScreeningDue::Value screeningDue READ screeningDue NOTIFY changed)
     Q_PROPERTY(QList<firstdew::ui::HealthQuestion> questions READ questions NOTIFY changed)
@@ -28,6 +28,8 @@ class PlanModel : public QObject {
     /// Whose voice speaks during a session.
     Q_PROPERTY(firstdew::ui::VoiceChoice::Value voice READ voice WRITE setVoice NOTIFY changed)
     /// Whether each step of a session is felt; the alarm is felt whatever was chosen.
+    /// Whether a pedal or a switch stops a session like a key.
+    Q_PROPERTY(bool pedal READ pedal WRITE setPedal NOTIFY changed)
     Q_PROPERTY(bool vibration READ vibration WRITE setVibration NOTIFY changed)
     /// The chance of dampness at which a top-up counts as due.
     Q_PROPERTY(double risk READ risk NOTIFY changed)
@@ -41,7 +43,7 @@ public:
     [[nodiscard]] QList<ui::LimitLine> limits() const;
     [[nodiscard]] ui::MachineKit machine() const;
     [[nodiscard]] ui::ReminderPlan reminders() const;
-    [[nodiscard]] ui::SheetInUse careSheet() const;
+    [[nodiscard]] QList<ui::SheetInUse> careSheets() const;
     [[nodiscard]] ui::PersonInUse person() const;
     [[nodiscard]] ui::ScreeningDue::Value screeningDue() const;
     [[nodiscard]] QList<ui::HealthQuestion> questions() const;
@@ -49,6 +51,8 @@ public:
     [[nodiscard]] ui::SetUpStep::Value setUpStep() const;
     [[nodiscard]] ui::SoundChoice::Value sound() const;
     [[nodiscard]] ui::VoiceChoice::Value voice() const;
+    [[nodiscard]] bool pedal() const;
+    void setPedal(bool there);
     [[nodiscard]] bool vibration() const;
     [[nodiscard]] double risk() const;
     [[nodiscard]] QList<ui::AwayDays> away() const;

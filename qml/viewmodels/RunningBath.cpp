@@ -17,8 +17,8 @@ constexpr int kTickMs = 100;
 constexpr int kSecondMs = 1000;
 /// What happened is on the screen before the disk is asked, which may take its time.
 constexpr int kWriteAfterMs = 250;
-/// A disk that failed is asked again after this time; each try may hold the session up.
-constexpr int kTryAgainMs = 30'000;
+/// A disk that failed is asked again after this time.
+constexpr int kTryAgainMs = 5'000;
 
 /// A drip on the screen is taken back in this time (our own choice: long enough to see it, too short to wait for).
 constexpr long long kSlipMs = 5000;
@@ -45,7 +45,7 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
             m_ticker.start(untilNextTick(*m_state));
     });
     m_writer.setSingleShot(true);
-    connect(&m_writer, &QTimer::timeout, this, &RunningBath::flush);
+    connect(&m_writer, &QTimer::timeout, this, &RunningBath::write);
 }
 
 RunningBath::~RunningBath()
@@ -116,21 +116,38 @@ void RunningBath::keep(const std::vector<bath::Kept>& events)
         m_writer.start(m_unsaved ? kTryAgainMs : kWriteAfterMs);
 }
 
-void RunningBath::flush()
+void RunningBath::write()
 {
-    m_writer.stop();
-    std::size_t done = 0;
-    for (; done < m_waiting.size(); ++done) {
-        const Payload payload = m_waiting[done];
-        if (!m_store.append({&payload, 1}, Store::Assess::Later))
-            break;
-    }
-    m_waiting.erase(m_waiting.begin(), m_waiting.begin() + static_cast<std::ptrdiff_t>(done));
-    const bool before = std::exchange(m_unsaved, !m_waiting.empty());
+    const std::vector<Payload> batch(m_waiting.begin(), m_waiting.end());
+    const bool begun = m_store.appendBehind(batch, [this, count = batch.size()](bool kept) {
+        if (kept)
+            m_waiting.erase(m_waiting.begin(), m_waiting.begin() + static_cast<std::ptrdiff_t>(count));
+        tellWaiting(!kept);
+    });
+    if (!begun)
+        m_writer.start(kWriteAfterMs);
+}
+
+void RunningBath::tellWaiting(bool failed)
+{
+    const bool before = std::exchange(m_unsaved, failed);
     if (before != m_unsaved)
         emit moved();
-    if (m_unsaved)
-        m_writer.start(kTryAgainMs);
+    if (!m_waiting.empty())
+        m_writer.start(failed ? kTryAgainMs : kWriteAfterMs);
+}
+
+void RunningBath::flush()
+{
+    m_store.settle();
+    m_writer.stop();
+    if (m_waiting.empty())
+        return;
+    const std::vector<Payload> batch(m_waiting.begin(), m_waiting.end());
+    const bool kept = m_store.append(batch, Store::Assess::Later);
+    if (kept)
+        m_waiting.clear();
+    tellWaiting(!kept);
 }
 
 void RunningBath::take(const bath::Event& event, bool heard)
@@ -231,7 +248,9 @@ void RunningBath::end()
 
 void RunningBath::watch()
 {
-    if (m_state && !over()) {
+    const bool leading = m_state && !over();
+    m_store.setLeading(leading);
+    if (leading) {
         m_cues.begin();
         m_ticker.start(untilNextTick(*m_state));
     } else {

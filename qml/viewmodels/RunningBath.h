@@ -23,7 +23,7 @@ public:
     [[nodiscard]] bool over() const;
     /// Whether events wait that could not be kept so far.
     [[nodiscard]] bool unsaved() const { return m_unsaved; }
-    /// Keeps what waits to be kept.
+    /// Keeps what waits to be kept, and waits for the disk.
     void flush();
     ~RunningBath() override;
 
@@ -66,6 +66,10 @@ private:
     void take(const bath::Event& event, bool heard);
     void endStop();
     void keep(const std::vector<bath::Kept>& events);
+    /// Begins to keep what waits, in the background.
+    void write();
+    /// Says whether events wait because they could not be kept, and tries again later.
+    void tellWaiting(bool failed);
     /// Time counts, and the screen stays on, while the session is not over.
     void watch();
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 
 namespace firstdew::viewmodels {
 
@@ -39,7 +40,7 @@ Store::Store(ports::Clock& clock, std::string file, std::optional<StoreContent> 
         m_error = *m_content.error;
     // The day turns while the app is open; the clock may also be set.
     m_midnight.setInterval(kLookAtClockMs);
-    connect(&m_midnight, &QTimer::timeout, this, &Store::followClock);
+    connect(&m_midnight, &QTimer::timeout, this, &Store::follow);
     m_midnight.start();
 }
 
@@ -52,8 +53,11 @@ ui::Trouble::Value Store::trouble() const
     return found == kTroubles.end() ? ui::Trouble::Other : found->trouble;
 }
 
+Store::~Store() { settle(); }
+
 void Store::reopen()
 {
+    settle();
     m_content.open(m_file, today());
     if (m_content.error)
         fail(*m_content.error);
@@ -62,6 +66,7 @@ void Store::reopen()
 
 void Store::reload()
 {
+    settle();
     m_content.read(today());
     if (m_content.journal && m_content.error) // that it could not be opened was said when that was tried
         fail(*m_content.error);
@@ -104,8 +109,12 @@ QList<ui::PersonLine> Store::people() const
 
 bool Store::several() const { return personsIn(allFacts()).size() > 1; }
 
-void Store::followClock()
+void Store::follow()
 {
+    if (!m_leading && !m_behind && m_content.journal && m_content.journal->changedElsewhere()) {
+        reload();
+        return;
+    }
     if (today() == diary().today)
         return;
     m_content.assess(today());
@@ -117,6 +126,37 @@ Fact Store::factOf(Payload payload, LocalTime happened, std::string corrects) co
     return {"", m_content.reader.person(), happened, m_clock.instant().wallMs, std::move(corrects), std::move(payload)};
 }
 
+/// Opens the record that another program put in the place of the open one. False where it does not hold this person.
+bool Store::readAnew()
+{
+    std::error_code none;
+    if (!std::filesystem::exists(m_file, none))
+        return false;
+    StoreContent anew;
+    anew.open(m_file, today());
+    if (!anew.known || std::ranges::count(personsIn(anew.reader.facts()), m_content.reader.person()) == 0)
+        return false;
+    anew.reader.setPerson(m_content.reader.person());
+    m_content = std::move(anew);
+    return true;
+}
+
+Store::Ids Store::written(const std::vector<Fact>& facts)
+{
+    settle();
+    auto ids = m_content.journal->appendAll(facts);
+    return !ids && ids.error().code == "store-replaced" && readAnew() ? m_content.journal->appendAll(facts) : ids;
+}
+
+void Store::add(std::vector<Fact> facts, const std::vector<std::string>& ids)
+{
+    m_content.reader.turnTo(today());
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+        facts[i].id = ids[i];
+        m_content.reader.add(std::move(facts[i]));
+    }
+}
+
 std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, Assess when)
 {
     // What happens in a session is said on the session's own page, which nothing may cover.
@@ -126,17 +166,13 @@ std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, As
             emit failed();
         return std::nullopt;
     }
-    auto ids = m_content.journal->appendAll(facts);
+    auto ids = written(facts);
     if (!ids) {
         if (!inSession)
             fail(ids.error());
         return std::nullopt;
     }
-    m_content.reader.turnTo(today());
-    for (std::size_t i = 0; i < facts.size(); ++i) {
-        facts[i].id = ids.value()[i];
-        m_content.reader.add(std::move(facts[i]));
-    }
+    add(std::move(facts), *ids);
     if (when == Assess::AtOnce) {
         m_content.assess(today());
         emit changed();
@@ -144,12 +180,51 @@ std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, As
     return std::move(ids.value());
 }
 
-bool Store::append(std::span<const Payload> payloads, Assess when)
+std::vector<Fact> Store::factsOf(std::span<const Payload> payloads) const
 {
     std::vector<Fact> facts;
     for (const Payload& p : payloads)
         facts.push_back(factOf(p, now(), {}));
-    return write(std::move(facts), when).has_value();
+    return facts;
+}
+
+bool Store::append(std::span<const Payload> payloads, Assess when)
+{
+    return write(factsOf(payloads), when).has_value();
+}
+
+bool Store::appendBehind(std::span<const Payload> payloads, std::function<void(bool)> done)
+{
+    if (m_behind || !m_content.journal)
+        return false;
+    auto facts = factsOf(payloads);
+    auto ids = std::async(std::launch::async, [this, journal = &*m_content.journal, facts] {
+        auto kept = journal->appendAll(facts);
+        QMetaObject::invokeMethod(this, &Store::settle, Qt::QueuedConnection);
+        return kept;
+    });
+    m_behind.emplace(Behind{std::move(facts), std::move(done), std::move(ids)});
+    return true;
+}
+
+void Store::settle()
+{
+    if (!m_behind)
+        return;
+    Behind behind = std::move(*m_behind);
+    auto ids = behind.ids.get();
+    m_behind.reset();
+    if (!ids && ids.error().code == "store-replaced" && readAnew())
+        ids = m_content.journal->appendAll(behind.facts);
+    if (ids)
+        add(std::move(behind.facts), *ids);
+    behind.done(ids.ok());
+}
+
+std::optional<journal::Journal>& Store::journalForWholeStoreActs()
+{
+    settle();
+    return m_content.journal;
 }
 
 std::optional<std::string> Store::append(Payload payload, std::optional<LocalTime> happened, std::string corrects)

@@ -11,6 +11,8 @@
 #include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
+#include <functional>
+#include <future>
 #include <memory>
 #include <optional>
 #include <span>
@@ -46,6 +48,7 @@ public:
 
     /// `read` is what was read of that file today, where that was done beforehand.
     Store(ports::Clock& clock, std::string file, std::optional<StoreContent> read = {});
+    ~Store() override;
     static Store* create(QQmlEngine*, QJSEngine*);
 
     /// The store could be opened and read.
@@ -69,6 +72,11 @@ public:
     /// Records facts of the present person in one transaction, all or none. When this returns true they are on disk
     /// and in diary(); otherwise failed() was emitted, but not where Later: the session says that on its own page.
     bool append(std::span<const facts::Payload> payloads, Assess when = Assess::AtOnce);
+    /// Records them without waiting for the disk, in one transaction; `done` hears in this thread whether they are on
+    /// disk and in diary(). False where an earlier call has not been answered yet: nothing is recorded then.
+    bool appendBehind(std::span<const facts::Payload> payloads, std::function<void(bool)> done);
+    /// Waits for the answer to appendBehind().
+    void settle();
     /// The same for one fact; gives its id. `happened` is now where left out; `corrects` is the id of the fact it
     /// replaces.
     std::optional<std::string> append(facts::Payload payload, std::optional<facts::LocalTime> happened = {},
@@ -77,10 +85,13 @@ public:
     bool retract(const std::string& id, std::string reason);
     /// Begins the record of somebody further and makes it the present one. Gives the id.
     std::optional<std::string> addPerson(facts::Person person);
-    /// Judges anew where the day has turned since.
-    void followClock();
+    /// Judges anew where the day has turned, and reads anew where another program has recorded something; not in the
+    /// middle of a session, which waits for no disk.
+    void follow();
+    /// Whether a session is being led here.
+    void setLeading(bool leading) { m_leading = leading; }
     /// The journal itself, for whole-store acts (restore, import, delete); call reload() after.
-    [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs() { return m_content.journal; }
+    [[nodiscard]] std::optional<journal::Journal>& journalForWholeStoreActs();
 
     Q_INVOKABLE void showPerson(const QString& id);
     Q_INVOKABLE void reload();
@@ -93,12 +104,26 @@ signals:
 private:
     [[nodiscard]] facts::LocalDate today() const { return m_clock.localNow().date; }
     std::optional<std::vector<std::string>> write(std::vector<facts::Fact> facts, Assess when);
+    using Ids = facts::Result<std::vector<std::string>>;
+    [[nodiscard]] Ids written(const std::vector<facts::Fact>& facts);
+    [[nodiscard]] std::vector<facts::Fact> factsOf(std::span<const facts::Payload> payloads) const;
+    bool readAnew();
+    void add(std::vector<facts::Fact> facts, const std::vector<std::string>& ids);
+
+    /// What is being written by another thread. Only that thread uses the journal meanwhile.
+    struct Behind {
+        std::vector<facts::Fact> facts;
+        std::function<void(bool)> done;
+        std::future<Ids> ids;
+    };
     void fail(const facts::Error& error);
     [[nodiscard]] facts::Fact factOf(facts::Payload payload, facts::LocalTime happened, std::string corrects) const;
 
     ports::Clock& m_clock;
     std::string m_file;
     StoreContent m_content;
+    std::optional<Behind> m_behind;
+    bool m_leading = false;
     facts::Error m_error;
     QTimer m_midnight;
 };

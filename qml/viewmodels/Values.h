@@ -297,24 +297,18 @@ public:
 class SheetInUse {
     Q_GADGET
     QML_VALUE_TYPE(sheetInUse)
-    Q_PROPERTY(bool known MEMBER known FINAL)
     Q_PROPERTY(QString who MEMBER who FINAL)
+    Q_PROPERTY(QString sites MEMBER sites FINAL)
     Q_PROPERTY(int given MEMBER given FINAL)
-    Q_PROPERTY(qreal directLimit MEMBER directLimit FINAL)
-    Q_PROPERTY(qreal pulsedLimit MEMBER pulsedLimit FINAL)
-    Q_PROPERTY(int review MEMBER review FINAL)
-    Q_PROPERTY(QString notes MEMBER notes FINAL)
-    Q_PROPERTY(QString line MEMBER line FINAL)
+    Q_PROPERTY(QStringList lines MEMBER lines FINAL)
+    Q_PROPERTY(QString code MEMBER code FINAL)
 
 public:
-    bool known = false;
     QString who;
-    int given = 0;          ///< day
-    qreal directLimit = -1; ///< mA; below 0: none
-    qreal pulsedLimit = -1; ///< mA; below 0: none
-    int review = 0;         ///< day; 0: none
-    QString notes;
-    QString line; ///< the whole sheet, for a code to scan
+    QString sites;     ///< where it is in force
+    int given = 0;     ///< day
+    QStringList lines; ///< what it sets, a field a line
+    QString code;      ///< the whole sheet, for a code to scan
     bool operator==(const SheetInUse&) const = default;
 };
 
@@ -346,6 +340,7 @@ class HealthQuestion {
     Q_GADGET
     QML_VALUE_TYPE(healthQuestion)
     Q_PROPERTY(firstdew::ui::ScreeningRow::Value row MEMBER row FINAL)
+    Q_PROPERTY(QString question MEMBER question FINAL)
     Q_PROPERTY(firstdew::ui::RowOutcome::Value outcome MEMBER outcome FINAL)
     Q_PROPERTY(bool asked MEMBER asked FINAL)
     Q_PROPERTY(bool yes MEMBER yes FINAL)
@@ -355,6 +350,7 @@ class HealthQuestion {
 
 public:
     ScreeningRow::Value row{};
+    QString question;            ///< put to the adult where a child is treated
     RowOutcome::Value outcome{}; ///< of a yes
     bool asked = false;
     bool yes = false;
@@ -387,28 +383,41 @@ class FileResult {
     Q_PROPERTY(bool ok MEMBER ok FINAL)
     Q_PROPERTY(QString message MEMBER message FINAL)
     Q_PROPERTY(QString path MEMBER path FINAL)
+    Q_PROPERTY(bool otherPerson MEMBER otherPerson FINAL)
 
 public:
     bool tried = false;
     bool ok = false;
-    QString message; ///< why not, in a sentence
-    QString path;    ///< where it lies
+    QString message;          ///< why not, in a sentence
+    QString path;             ///< where it lies
+    bool otherPerson = false; ///< refused because it may be about somebody else, who may be added as a new person
     bool operator==(const FileResult&) const = default;
 };
 
-/// A field that a new care sheet changes; values as the sheet writes them.
+/// A field that a new care sheet changes.
 class SheetChange {
     Q_GADGET
     QML_VALUE_TYPE(sheetChange)
-    Q_PROPERTY(firstdew::ui::SheetField::Value field MEMBER field FINAL)
-    Q_PROPERTY(QString before MEMBER before FINAL)
-    Q_PROPERTY(QString after MEMBER after FINAL)
+    Q_PROPERTY(QString text MEMBER text FINAL)
+    Q_PROPERTY(bool loosens MEMBER loosens FINAL)
 
 public:
-    SheetField::Value field{};
-    QString before;
-    QString after;
+    QString text; ///< field, new value, present value
+    bool loosens = false;
     bool operator==(const SheetChange&) const = default;
+};
+
+/// What a new care sheet changes at the sites that share one today.
+class SheetEffect {
+    Q_GADGET
+    QML_VALUE_TYPE(sheetEffect)
+    Q_PROPERTY(QString sites MEMBER sites FINAL)
+    Q_PROPERTY(QList<firstdew::ui::SheetChange> changes MEMBER changes FINAL)
+
+public:
+    QString sites;
+    QList<SheetChange> changes;
+    bool operator==(const SheetEffect&) const = default;
 };
 
 /// A care sheet as read from a file.
@@ -418,13 +427,15 @@ class SheetRead {
     Q_PROPERTY(bool tried MEMBER tried FINAL)
     Q_PROPERTY(bool ok MEMBER ok FINAL)
     Q_PROPERTY(QString message MEMBER message FINAL)
-    Q_PROPERTY(QList<firstdew::ui::SheetChange> changes MEMBER changes FINAL)
+    Q_PROPERTY(bool loosens MEMBER loosens FINAL)
+    Q_PROPERTY(QList<firstdew::ui::SheetEffect> effects MEMBER effects FINAL)
 
 public:
     bool tried = false;
     bool ok = false;
-    QString message; ///< why not, in a sentence
-    QList<SheetChange> changes;
+    QString message;      ///< why not, in a sentence
+    bool loosens = false; ///< it allows more than today; accepting it takes a word of its own
+    QList<SheetEffect> effects;
     bool operator==(const SheetRead&) const = default;
 };
 

@@ -48,6 +48,9 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr(
             "With both hands in the water you need a remote control, and none is entered for your machine. "
             "Ask somebody to stay beside you.");
+    if (code == "way-screen-reader")
+        return Words::tr("With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay "
+                         "beside you, or use a pedal or a switch.");
     if (code == "way-adults-only")
         return Words::tr("A child is never alone with both hands in the water. Somebody stays beside the child.");
     if (code == "way-not-for-site")
@@ -75,6 +78,19 @@ std::optional<QString> ofFile(const facts::Error& error)
         return Words::tr("It does not open with this passphrase, or is damaged. Try again, or take another back-up.");
     if (code == "passphrase-too-long")
         return Words::tr("This passphrase is too long. Choose one of fewer than 250 letters.");
+    if (code == "passphrase-short")
+        return Words::tr("This passphrase is too short. Choose one of at least eight characters.");
+    if (oneOf(code, {"person-differs", "person-unsure"}))
+        return Words::tr("This file may be about somebody else: name or birth date differ, or are missing. Nothing was "
+                         "added.");
+    if (code == "file-exists")
+        return Words::tr("A file of that name is there already. It was left as it is.");
+    if (code == "store-replaced")
+        return Words::tr(
+            "The file with your record was moved, deleted or replaced while Firstdew was open. Nothing was "
+            "saved. Close Firstdew, put the file back and open it again.");
+    if (code == "care-sheet-future")
+        return Words::tr("This care sheet is dated in the future. Ask for one with the right date.");
     if (code == "disk-full")
         return Words::tr("There is no room left; nothing was written. Make room and try again.");
     if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))

@@ -106,6 +106,14 @@ QString siteName(Site site)
     return {};
 }
 
+QString siteNames(const std::vector<Site>& sites)
+{
+    QStringList out;
+    for (const Site site : sites)
+        out << siteName(site);
+    return out.join(QStringLiteral(", "));
+}
+
 QString bathName(Site site)
 {
     switch (site) {
@@ -236,7 +244,7 @@ QString screeningQuestion(ScreeningRow row)
     case ScreeningRow::PoweredImplant:
         return Words::tr("Do you have a pacemaker, a defibrillator or any other powered implant?");
     case ScreeningRow::MetalImplant: return Words::tr("Do you have metal in a bone or joint?");
-    case ScreeningRow::MetalIud: return Words::tr("Do you have a coil (intrauterine device) with metal in it?");
+    case ScreeningRow::MetalIud: return Words::tr("Do you have a coil (intrauterine device or system) of any kind?");
     case ScreeningRow::HeartRhythmOrEpilepsy: return Words::tr("Do you have a heart rhythm disorder or epilepsy?");
     case ScreeningRow::TumourOrThrombosis: return Words::tr("Do you have a tumour or a blood clot at present?");
     case ScreeningRow::LossOfSensation:
@@ -250,13 +258,39 @@ QString screeningQuestion(ScreeningRow row)
     return {};
 }
 
+QString screeningQuestionAbout(ScreeningRow row, const std::string& child)
+{
+    const QString name = child.empty() ? Words::tr("the child") : asWritten(child);
+    switch (row) {
+    case ScreeningRow::Pregnancy: return Words::tr("Could %1 be pregnant?").arg(name);
+    case ScreeningRow::PoweredImplant:
+        return Words::tr("Does %1 have a pacemaker, a defibrillator or any other powered implant?").arg(name);
+    case ScreeningRow::MetalImplant: return Words::tr("Does %1 have metal in a bone or joint?").arg(name);
+    case ScreeningRow::MetalIud:
+        return Words::tr("Does %1 have a coil (intrauterine device or system) of any kind?").arg(name);
+    case ScreeningRow::HeartRhythmOrEpilepsy:
+        return Words::tr("Does %1 have a heart rhythm disorder or epilepsy?").arg(name);
+    case ScreeningRow::TumourOrThrombosis:
+        return Words::tr("Does %1 have a tumour or a blood clot at present?").arg(name);
+    case ScreeningRow::LossOfSensation:
+        return Words::tr("Has %1 lost feeling in the skin, or is there a nerve disease there?").arg(name);
+    case ScreeningRow::UnderFive: return Words::tr("Is %1 under five years old?").arg(name);
+    case ScreeningRow::UnderEighteen: return Words::tr("Is %1 under eighteen years old?").arg(name);
+    case ScreeningRow::EczemaAtSite:
+        return Words::tr("Does %1 have eczema or inflamed skin where the treatment goes?").arg(name);
+    case ScreeningRow::LargeWound: return Words::tr("Does %1 have a wound too large to cover?").arg(name);
+    case ScreeningRow::FixedBraces: return Words::tr("Does %1 wear fixed dental braces?").arg(name);
+    }
+    return {};
+}
+
 QString screeningShort(ScreeningRow row)
 {
     switch (row) {
     case ScreeningRow::Pregnancy: return Words::tr("pregnancy");
     case ScreeningRow::PoweredImplant: return Words::tr("a powered implant");
     case ScreeningRow::MetalImplant: return Words::tr("a metal implant");
-    case ScreeningRow::MetalIud: return Words::tr("a coil with metal");
+    case ScreeningRow::MetalIud: return Words::tr("a coil");
     case ScreeningRow::HeartRhythmOrEpilepsy: return Words::tr("a heart rhythm disorder or epilepsy");
     case ScreeningRow::TumourOrThrombosis: return Words::tr("a tumour or blood clot");
     case ScreeningRow::LossOfSensation: return Words::tr("loss of feeling");

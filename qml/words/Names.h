@@ -43,6 +43,8 @@ using namespace facts;
 
 [[nodiscard]] QString siteName(DiarySite site);
 [[nodiscard]] QString siteName(Site site);
+/// "Hands, feet".
+[[nodiscard]] QString siteNames(const std::vector<Site>& sites);
 /// What one session at the site is called.
 [[nodiscard]] QString bathName(Site site);
 [[nodiscard]] QString levelName(Level level);
@@ -58,6 +60,8 @@ using namespace facts;
 [[nodiscard]] QString responseName(protocol::Response response);
 /// The safety question, to be answered with yes or no.
 [[nodiscard]] QString screeningQuestion(ScreeningRow row);
+/// The same, asked of the adult about a child of that name; an empty name reads "the child".
+[[nodiscard]] QString screeningQuestionAbout(ScreeningRow row, const std::string& child);
 /// The same in few words, as a part of a sentence: "a powered implant".
 [[nodiscard]] QString screeningShort(ScreeningRow row);
 /// Who gave a care sheet: the trade's two words for it, or a name as it was written.

@@ -62,6 +62,43 @@ def cpp_files(root):
                 yield path, name
 
 
+NAMESPACE = re.compile(r'^namespace (?:firstdew::)?(\w+)', re.M)
+ENUM = re.compile(r'\benum (?:class )?(\w+)(?:\s*:\s*\w+)?\s*\{([^}]*)\}')
+TOKENS = re.compile(r'^FIRSTDEW_WORDS\(([\w:]+),((?:\s*"[^"]*",?)+)\)', re.M)
+PAIR = re.compile(r'^FIRSTDEW_PAIR(?:_AS)?\((\w+), (\w+)(?:, (\w+))?\);', re.M)
+
+
+def enumerators(root, folder):
+    """{'facts::Site': ['Hands', …]}: every enumeration of these headers under the namespace that it stands in."""
+    found = {}
+    for path in files(root, folder, '.h'):
+        code = LITERAL.sub(blank, code_of(path.read_text(encoding='utf-8')))
+        for enum in ENUM.finditer(code):
+            spaces = NAMESPACE.findall(code, 0, enum.start())
+            names = [re.sub(r'\s*=.*', '', n).strip() for n in enum.group(2).split(',')]
+            # In Enums.h each enumeration is called Value, in a namespace of its own name.
+            key = spaces[-1] if enum.group(1) == 'Value' else f'{spaces[-1] if spaces else ""}::{enum.group(1)}'
+            found[key] = [n for n in names if n]
+    return found
+
+
+def enumeration_breaches(root):
+    """Tokens that are not one to an enumerator, and enumerations of the pages that are not those of core."""
+    core = enumerators(root, 'core')
+    for path in files(root, 'core', '.h'):
+        text = path.read_text(encoding='utf-8')
+        for tokens in TOKENS.finditer(text):
+            name = tokens.group(1) if '::' in tokens.group(1) else 'facts::' + tokens.group(1)
+            have, want = len(re.findall(r'"[^"]*"', tokens.group(2))), len(core.get(name, ()))
+            if have != want:
+                yield f'{path.relative_to(root)}: {name} has {want} enumerators and {have} tokens'
+    edge = root / 'qml/viewmodels/Edge.h'
+    shown = enumerators(root, 'qml/viewmodels')
+    for space, name, alias in PAIR.findall(edge.read_text(encoding='utf-8') if edge.exists() else ''):
+        if shown.get(alias or name) != core.get(f'{space}::{name}'):
+            yield f'qml/viewmodels/Enums.h: {alias or name} is not {space}::{name} of core'
+
+
 def blank(match):
     return re.sub(r'[^\n]', ' ', match.group(0))
 
@@ -148,7 +185,7 @@ def layout_breaches(root):
 
 
 def breaches(root):
-    out = [*long_ones(root), *upwards(root)]
+    out = [*long_ones(root), *upwards(root), *enumeration_breaches(root)]
     tracked_top = {p.name for p in root.iterdir() if not p.name.startswith('.') and not p.name.startswith('build')}
     for extra in sorted(tracked_top - TOP):
         out.append(f'{extra}: not part of the top level')
@@ -224,6 +261,9 @@ BAD = {
     'core must not name the target firstdew_linux': ('core/CMakeLists.txt', 'firstdew_core(facts firstdew_linux)\n'),
     'core must not name the target firstdew-cli': ('core/facts/CMakeLists.txt', 'add_dependencies(x firstdew-cli)\n'),
     'core must not name the target Qt6::Core': ('core/CMakeLists.txt', 'target_link_libraries(firstdew_facts Qt6::Core)\n'),
+    'A has 2 enumerators and 1 tokens': ('core/facts/C.h', 'namespace firstdew::facts {\nenum class A { One, Two };\nFIRSTDEW_WORDS(A, "one");\n}\n'),
+    'S has 1 enumerators and 2 tokens': ('core/facts/C.h', 'namespace firstdew::protocol {\nenum class S { One };\n}\nFIRSTDEW_WORDS(protocol::S, "one",\n               "two");\n'),
+    'Kind is not facts::Kind of core': ('qml/viewmodels/Edge.h', 'namespace Kind {\nenum Value : int { One, Three };\n}\nFIRSTDEW_PAIR(facts, Kind);\n'),
     'SQL in QML': ('qml/pages/A.qml', 'Item { property string q: "SELECT 1" }\n'),
 }
 
@@ -235,6 +275,7 @@ def self_test():
             root = pathlib.Path(tmp)
             for folder in ('core/facts', 'qml/pages'):
                 (root / folder).mkdir(parents=True)
+            (root / 'core/facts/D.h').write_text('namespace firstdew::facts {\nenum class Kind { One, Two };\n}\n')
             (root / 'core/facts/B.h').write_text('#include "facts/A.h"\n' if expected == 'include cycle' else '\n')
             (root / name).parent.mkdir(parents=True, exist_ok=True)
             (root / name).write_text(text)

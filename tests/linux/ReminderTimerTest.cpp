@@ -89,6 +89,10 @@ TEST_CASE("with systemd a timer of the person's own looks every five minutes, an
     CHECK(service.contains("ExecStart=\"" + folder + "/programs/first dew 100%%\" --store \"" + folder +
                            "/my \\\"record\\\".db\" --remind"));
     CHECK(service.contains("ConditionFileIsExecutable=" + folder + "/programs/first dew 100%%"));
+    // No network, no further rights, nothing that others can read.
+    for (const char* line : {"RestrictAddressFamilies=AF_UNIX", "NoNewPrivileges=yes", "UMask=0077",
+                             "SystemCallFilter=@system-service", "RestrictNamespaces=yes"})
+        CHECK(service.contains(line));
 }
 
 TEST_CASE("the timer is taken away without a trace")

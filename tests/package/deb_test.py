@@ -24,7 +24,6 @@ TRIPLET = subprocess.run(["dpkg-architecture", "-qDEB_HOST_MULTIARCH"], text=Tru
 PLACES = ["usr/bin/firstdew", "usr/bin/firstdew-cli", "usr/share/applications/firstdew.desktop",
           "usr/share/metainfo/org.firstdew.firstdew.metainfo.xml", "usr/share/icons/hicolor/scalable/apps/firstdew.svg",
           *(f"usr/share/icons/hicolor/{n}x{n}/apps/firstdew.png" for n in (48, 64, 128, 256)),
-          *(f"usr/lib/{TRIPLET}/firstdew/firstdew-{part}.so" for part in ("pdf", "seal", "sound")),
           f"usr/lib/{TRIPLET}/firstdew/firstdew-speaker",
           "usr/share/man/man1/firstdew.1.gz", "usr/share/man/man1/firstdew-cli.1.gz",
           "usr/share/doc/firstdew/copyright", "usr/share/doc/firstdew/changelog.Debian.gz"]
@@ -113,6 +112,17 @@ def check_contents(report):
     report.check("it runs no script at installing or removing", not scripts, scripts)
 
 
+def check_hardened(root, report):
+    """Position-independent, read-only after start, with guarded stacks and checked copies, in every program of the package."""
+    for place in (p for p in PLACES if p.startswith(("usr/bin/", "usr/lib/"))):
+        file = root.folder / place
+        told = run("readelf", "--wide", "--file-header", "--program-headers", "--dynamic", "--dyn-syms", file)
+        for what, sign in (("loads anywhere", r"Type: +DYN"), ("is read-only after start", r"GNU_RELRO"), ("binds at start", r"BIND_NOW|\bNOW\b"),
+                           ("guards its stack", r"__stack_chk_fail"), ("checks copies", r"__\w+_chk")):
+            report.check(f"{place} {what}", re.search(sign, told), told[-2000:])
+        report.check(f"{place} has no stack that runs", re.search(r"GNU_STACK .* RW ", told), told[:2000])
+
+
 def use(root, report):
     """A person makes a record, looks at it and opens every page."""
     root.as_person("firstdew-cli", "demo", "--out", f"{HOME}/demo.db", "--today", "2026-03-01")
@@ -142,6 +152,7 @@ def main():
             shutil.copy(DEB, root.folder / "tmp" / DEB.name)
             root("apt-get", "install", "-y", "--no-install-recommends", f"/tmp/{DEB.name}")
             report.check("it installs", "install ok installed" in root("dpkg-query", "-W", "-f=${Status}", "firstdew"))
+            check_hardened(root, report)
             use(root, report)
             used = root.files()
             root("apt-get", "purge", "-y", "firstdew")

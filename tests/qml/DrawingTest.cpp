@@ -2,10 +2,15 @@
 #include "Interface.h"
 #include "words/Drawings.h"
 
+#include <QAccessible>
+#include <QDir>
+#include <QFile>
+#include <QPainter>
 #include <QQmlComponent>
 #include <QSvgRenderer>
 #include <QXmlStreamReader>
 
+#include <memory>
 #include <set>
 
 using namespace firstdew;
@@ -85,6 +90,8 @@ TEST_CASE("Every drawing has its file in both themes, which Qt reads without com
             CHECK(share > 0.1);
             CHECK(share < 0.8);
         }
+    for (const char* theme : {"light", "dark"}) // and none that nothing shows
+        CHECK(QDir(QString(":/assets/drawings/") + theme).count() == allOf<Drawing>().size());
     CHECK(rendered(words::drawingFile(Drawing::HandsInTrays, false), Qt::white) !=
           rendered(words::drawingFile(Drawing::HandsInTrays, true), Qt::white));
 }

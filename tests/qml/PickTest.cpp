@@ -1,4 +1,4 @@
-#include "Finger.h"
+#include "Fingers.h"
 
 #include <QLocale>
 

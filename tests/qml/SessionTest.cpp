@@ -1,4 +1,4 @@
-#include "Finger.h"
+#include "Fingers.h"
 
 #include <QDeadlineTimer>
 #include <QFontMetricsF>
@@ -14,6 +14,7 @@ using namespace firstdew::tests;
 TEST_CASE("With both hands under, a tap anywhere and any key stop")
 {
     const bool key = GENERATE(false, true);
+    INFO((key ? "a key" : "a tap"));
     Interface ui({390, 844}, "light");
     REQUIRE(ui.showBath("under"));
     REQUIRE(ui.bath.running().exits == firstdew::ui::Exits::TapAnywhere);
@@ -72,6 +73,7 @@ TEST_CASE("A reading that has not moved is said with one touch")
     REQUIRE(still != nullptr);
     tap(ui, onScreen(still).center());
     ui.bath.stop();
+    ui.bath.leave(); // everything is written down
     const auto& led = ui.store.diary().ledSessions.at(ui.store.diary().latestLed);
     CHECK(std::ranges::count_if(led.events, [](const BathEvent& e) { return e.reading == Milliamps{15}; }) == 2);
 }
@@ -91,7 +93,7 @@ TEST_CASE("What the voice asks for is on the screen, too")
 
 TEST_CASE("Escape leaves what is on top, one after the other, and never a running session")
 {
-    Interface ui({390, 844}, "light");
+    Interface ui({390, 960}, "light");
     const auto escape = [&] {
         QKeyEvent press(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
         QCoreApplication::sendEvent(ui.window, &press);

@@ -8,6 +8,7 @@
 #include <QTemporaryDir>
 
 #include <array>
+#include <filesystem>
 
 using namespace firstdew;
 using namespace firstdew::facts;
@@ -75,4 +76,74 @@ TEST_CASE("Of what is appended together all is kept or nothing")
     CHECK(failed == 1);
     k.store.reopen();
     CHECK(k.store.diary().questions.empty());
+}
+
+namespace {
+
+/// Puts another store into the place of the open one, as a repair by the command line does.
+void replace(const Kept& k, const std::string& person)
+{
+    const std::filesystem::path other = k.folder.path().toStdString() + "/other.db";
+    {
+        auto journal = journal::Journal::open(other);
+        REQUIRE(journal);
+        REQUIRE(journal.value().append({"", person, *LocalTime::parse("2026-03-19T20:00"), 1'773'900'000'000, "",
+                                        CheckIn{DiarySite::Hands, Level::Dry, {}}}));
+    }
+    for (const char* log : {"-wal", "-shm"}) // they belong to the file that goes
+        std::filesystem::remove(k.store.file() + log);
+    std::filesystem::rename(other, k.store.file());
+}
+
+} // namespace
+
+TEST_CASE("A check-in goes into the record that took the place of the open one, and nothing of it is lost")
+{
+    Kept k;
+    REQUIRE(k.store.append(SiteUse{Site::Hands, true}));
+    replace(k, k.store.person().toStdString());
+    REQUIRE(k.store.append(CheckIn{DiarySite::Hands, Level::Clammy, {}}));
+    CHECK(k.store.diary().checkIns.size() == 2);
+    k.store.reopen();
+    CHECK(k.store.diary().checkIns.size() == 2);
+    CHECK(k.store.diary().sitesInUse().size() == 1); // the choice of a site went with the file that was replaced
+}
+
+TEST_CASE("A record that is gone, or now somebody else's, is said to be so, and nothing is written into it")
+{
+    const bool gone = GENERATE(true, false);
+    Kept k;
+    REQUIRE(k.store.append(SiteUse{Site::Hands, true}));
+    int failed = 0;
+    QObject::connect(&k.store, &viewmodels::Store::failed, [&] { ++failed; });
+    if (gone)
+        std::filesystem::remove(k.store.file());
+    else
+        replace(k, "somebody-else");
+    CHECK_FALSE(k.store.append(CheckIn{DiarySite::Hands, Level::Clammy, {}}));
+    CHECK(failed == 1);
+    CHECK(k.store.errorText().startsWith("The file with your record was moved, deleted or replaced"));
+    CHECK(std::filesystem::exists(k.store.file()) != gone);
+}
+
+TEST_CASE("What another program records in the open record is seen, and what the app records itself is not read again")
+{
+    Kept k;
+    REQUIRE(k.store.append(SiteUse{Site::Hands, true}));
+    int changed = 0;
+    QObject::connect(&k.store, &viewmodels::Store::changed, [&] { ++changed; });
+    k.store.follow();
+    CHECK(changed == 0);
+    {
+        auto other = journal::Journal::openExisting(k.store.file());
+        REQUIRE(other);
+        REQUIRE(other.value().append({"", k.store.person().toStdString(), *LocalTime::parse("2026-03-20T20:30"),
+                                      1'774'000'000'001, "", CheckIn{DiarySite::Hands, Level::Clammy, {}}}));
+    }
+    k.store.follow();
+    CHECK(changed == 1);
+    CHECK(k.store.diary().checkIns.size() == 1);
+    REQUIRE(k.store.append(CheckIn{DiarySite::Hands, Level::Wet, {}}));
+    k.store.follow();
+    CHECK(changed == 2);
 }

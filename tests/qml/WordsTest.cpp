@@ -91,3 +91,15 @@ TEST_CASE("What is refused is said in the person's words, with what is safe inst
     CHECK(words::errorSentence({"screening-stops", "pregnancy", "x"}).contains("machine off"));
     CHECK(words::errorSentence({"something-else", "", "as core says"}) == "as core says");
 }
+
+TEST_CASE("Every health question about a child names the child, and none says you")
+{
+    tests::needApplication();
+    for (const auto row : allOf<ScreeningRow>()) {
+        const QString question = words::screeningQuestionAbout(row, "Bo");
+        CHECK(question.contains("Bo"));
+        CHECK(question.endsWith("?"));
+        CHECK_FALSE(question.contains("you", Qt::CaseInsensitive));
+        CHECK(words::screeningQuestionAbout(row, "").contains("the child"));
+    }
+}

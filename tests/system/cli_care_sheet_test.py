@@ -86,7 +86,7 @@ class Verb(CliTest):
     def test_a_sheet_is_shown_with_what_it_changes_and_accepted(self):
         self.ok('checkin', '--store', self.store, '--date', '2026-03-04', '--site', 'hands', '--level', 'dry')
         shown = self.ok('caresheet', 'show', self.sheet, '--store', self.store)
-        self.assertIn({'field': 'direct_limit_ma', 'before': '', 'after': '12.0'}, shown['changes'])
+        self.assertIn({'field': 'direct_limit_ma', 'sites': ['hands'], 'before': None, 'after': 12, 'loosens': False}, shown['changes'])
         self.assertEqual(self.ok('verify', '--store', self.store)['facts'], 1)
         self.ok('caresheet', 'accept', self.sheet, '--store', self.store)
         self.assertEqual(self.ok('verify', '--store', self.store)['kinds'], {'care-sheet': 1, 'check-in': 1})
@@ -94,6 +94,19 @@ class Verb(CliTest):
         # An age that is not known reads as a child's: what was good for an adult is refused.
         self.sheet.write_text(json.dumps(LEAST | {'direct_limit_ma': 18}), encoding='utf-8')
         self.refused(1, 'caresheet', 'accept', self.sheet, '--store', self.store, saying='direct_limit_ma')
+
+    def test_a_sheet_that_allows_more_is_shown_as_that_and_taken_only_with_a_word_for_it(self):
+        self.ok('checkin', '--store', self.store, '--date', '2026-03-04', '--site', 'hands', '--level', 'dry')
+        self.ok('caresheet', 'accept', self.sheet, '--store', self.store)
+        self.sheet.write_text(json.dumps(LEAST | {'given': '2026-03-03', 'direct_limit_ma': 14}), encoding='utf-8')
+        shown = self.ok('caresheet', 'show', self.sheet, '--store', self.store)
+        self.assertIn({'field': 'direct_limit_ma', 'sites': ['hands'], 'before': 12, 'after': 14, 'loosens': True}, shown['changes'])
+        self.assertIn('direct_limit_ma: 12 mA -> 14 mA  ALLOWS MORE', self.run_cli('caresheet', 'show', self.sheet, '--store', self.store).stdout)
+        self.refused(1, 'caresheet', 'accept', self.sheet, '--store', self.store, saying='--loosen')
+        self.ok('caresheet', 'accept', self.sheet, '--store', self.store, '--loosen')
+        # One given before the sheet in use changes nothing.
+        self.sheet.write_text(json.dumps(LEAST | {'given': '2026-03-01', 'direct_limit_ma': 15}), encoding='utf-8')
+        self.assertNotIn('changes', self.ok('caresheet', 'show', self.sheet, '--store', self.store))
 
     def test_the_code_is_drawn(self):
         self.ok('caresheet', 'show', self.sheet, '--qr', self.folder / 'code.svg')

@@ -172,7 +172,9 @@ class Dose(CliTest):
         self.assertIn('above the limit of 8 mA for this area', answer['warnings'][0])
         self.assertIn('0.5 mA/cm²', answer['warnings'][1])
         answer = self.dose(self.TWO_PHASES, **call)
-        self.assertEqual((answer['area_cm2'], answer['peak_density_ma_cm2']), (None, None))
+        self.assertEqual((answer['area_cm2'], answer['peak_density_ma_cm2'], answer['limit_ma']), (None, None, 12))
+        answer = self.dose([(t, 1.3 * ma) for t, ma in self.TWO_PHASES], **call)
+        self.assertIn('13 mA was above the limit of 12 mA for pads of unknown size', answer['warnings'][0])
 
     def test_the_text_names_phases_limbs_and_warnings(self):
         text = self.run_cli('dose', self.trace(self.TWO_PHASES[:-1]), '--site', 'hand-foot', '--waveform', 'direct', '--age',

@@ -19,7 +19,8 @@ NOTES = ('org.freedesktop.Notifications', '/org/freedesktop/Notifications')
 
 
 class Device:
-    """A desktop whose clock and zone are set by hand, with the program on it."""
+    """A desktop whose clock and zone are set by hand, with the reminders' program on it while the app is closed."""
+    opened = False
 
     def __init__(self, program, command):
         assert FAKETIME, 'libfaketime is not there'
@@ -143,3 +144,25 @@ class Device:
         daemon.wait()
         ui.wait_for('the daemon to be gone', lambda: not self.bus.name_has_owner(NOTES[0]))
         self.desktop.start_notices()
+
+
+class OpenedDevice(Device):
+    """The same with the app open all the time; only a device that is switched off ends it."""
+    opened = True
+
+    def look(self):
+        """The app looks each minute; here it is asked to."""
+        if self.process is None or self.process.poll() is not None:
+            self.process = self.desktop.spawn('env', *(f'{k}={v}' for k, v in self.faked.items()), 'QT_QPA_PLATFORM=offscreen', self.program, '--store', str(self.store))
+        ui.wait_for('the app to look', self.looked)
+        return self.settle()
+
+    def settle(self):
+        up = self.up()
+        ui.wait_for(f'{len(set(up.values()))} notices up', lambda: self.displayed() == len(set(up.values())))
+        return up
+
+    def wipe_away(self):
+        self.bus.call_blocking(*NOTES, 'org.dunstproject.cmd0', 'NotificationCloseAll', '', ())
+        ui.wait_for('nothing up', lambda: self.displayed() == 0)
+        ui.wait_for('the app to know', lambda: not self.up())

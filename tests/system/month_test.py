@@ -1,12 +1,12 @@
 #!/usr/bin/python3
-"""A month of reminders with the app closed: the program as the system's timer runs it, in the device's own zone and on a
-clock set by hand, on a real session bus with a real notification daemon. At every look what comes up and what is up is
+"""A month of reminders, with the app closed (the program as the system's timer runs it) or open all the time, in the
+device's own zone and on a clock set by hand, on a real session bus with a real notification daemon. At every look what comes up and what is up is
 held against month_oracle.py, which knows the rules and not the program.
 
 The two months lead through both changes of daylight saving time in three zones, a flight over the date line and back, a
 clock set back by an hour and put right again, two days switched off.
 
-Usage: month_test.py --app FILE --cli FILE spring|autumn"""
+Usage: month_test.py --app FILE --cli FILE [--opened] spring|autumn"""
 import collections
 import datetime
 import json
@@ -17,7 +17,7 @@ import sys
 import zoneinfo
 
 import ui
-from month_device import Device
+from month_device import Device, OpenedDevice
 from month_oracle import Hours, Oracle
 
 APP, CLI, MONTH = ui.argument('app'), ui.argument('cli'), sys.argv[-1]
@@ -64,7 +64,7 @@ class Month:
     def __init__(self, name):
         start, self.spans = MONTHS[name]
         self.day1 = datetime.date.fromisoformat(start)
-        self.device = Device(APP, CLI)
+        self.device = (OpenedDevice if '--opened' in sys.argv else Device)(APP, CLI)
         self.oracle = Oracle(self.day1, Hours())
         self.done = set()
         self.seen = collections.Counter()
@@ -189,6 +189,9 @@ class Month:
 
     def start(self, number):
         """Start, on the notice: the app opens at the bath and looks after the reminders from then on."""
+        if self.device.opened:
+            self.device.press(number, 'start')  # its window comes to the front
+            return
         waiting = self.device.process
         (self.device.desktop.folder / 'wanted').write_text(f'[{number},start]', encoding='utf-8')
         self.device.desktop.dunstctl('context')

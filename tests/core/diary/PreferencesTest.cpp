@@ -24,3 +24,14 @@ TEST_CASE("a chosen number is stored as it is read")
         CHECK(p.risk == chosen);
     }
 }
+
+TEST_CASE("with both hands under water the voice speaks, whatever was chosen")
+{
+    for (const Cues chosen : allOf<Cues>()) {
+        const Cues under = cuesFor(chosen, WayOfWorking::HandsUnder);
+        CHECK((under == Cues::Both || under == Cues::Voice));
+        CHECK(cuesFor(chosen, WayOfWorking::FreeHand) == chosen);
+        CHECK(cuesFor(chosen, WayOfWorking::Helper) == chosen);
+    }
+    CHECK(cuesFor(Cues::Voice, WayOfWorking::HandsUnder) == Cues::Voice);
+}

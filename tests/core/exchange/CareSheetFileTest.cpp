@@ -132,14 +132,3 @@ TEST_CASE("what is no sheet at all is refused")
          {"", "hello", "[]", "{}", "null", "{\"format\":\"firstdew-care-sheet\"}", "{\"who\":1,\"who\":2}"})
         CHECK_FALSE(readCareSheet("s.json", text, AgeGroup::Adult).ok());
 }
-
-TEST_CASE("what a sheet changes is listed field by field")
-{
-    CareSheet next = full();
-    next.directLimit = Milliamps{10};
-    next.review.reset();
-    CHECK(changesBy(next, full()) ==
-          std::vector<SheetChange>{{"direct_limit_ma", "12.5", "10.0"}, {"review", "2026-04-13", ""}});
-    CHECK(changesBy(full(), full()).empty());
-    CHECK(changesBy(full(), {}).size() == 13);
-}

@@ -241,3 +241,19 @@ TEST_CASE("both hands under water without a remote control, or a child alone, do
         .add(Clearance{ScreeningRow::UnderEighteen, "Dr Vance", kToday, {}}, kToday);
     CHECK(under().error().code == "way-adults-only");
 }
+
+TEST_CASE("the size of the armpit pads changes nothing at hands and feet")
+{
+    Facts d;
+    Machine machine;
+    machine.pulsed = true;
+    machine.pad = SquareCentimetres{24};
+    d.adult().screened(kToday).add(machine, kToday);
+    for (const Site site : {Site::Hands, Site::Feet, Site::HandFoot}) {
+        const auto may = mayBegin(d.on(kToday), site, Waveform::Direct);
+        REQUIRE(may);
+        CHECK(may->limit.mA == 20);
+        CHECK_FALSE(may->warnAbove);
+    }
+    CHECK(mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed)->limit.mA == 12);
+}

@@ -249,3 +249,16 @@ TEST_CASE("rows that age decides are not asked")
         CHECK_FALSE(a.asked);
     }
 }
+
+TEST_CASE(
+    "the questions are about a child up to the eighteenth birthday, and about oneself where no birth date is known")
+{
+    const LocalDate birthday = day("2026-03-05");
+    Facts d;
+    CHECK_FALSE(isKnownChild(d.on(birthday)));
+    d.add(Person{"Bo", {}, {}, {}, "Ada"}, day("2026-01-01"));
+    CHECK_FALSE(isKnownChild(d.on(birthday)));
+    d.add(Person{"Bo", day("2008-03-05"), {}, {}, "Ada"}, day("2026-01-01"), 9 * 60);
+    CHECK(isKnownChild(d.on(birthday - 1)));
+    CHECK_FALSE(isKnownChild(d.on(birthday)));
+}

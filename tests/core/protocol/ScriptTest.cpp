@@ -162,3 +162,20 @@ TEST_CASE("both hands under water need a remote control and an adult, and each r
     CHECK(scriptFor(child).error().code == "way-adults-only");
     CHECK(scriptFor(request(Site::Armpits, HandsUnder)).error().code == "way-not-for-site");
 }
+
+TEST_CASE("with a screen reader on, both hands under water need a helper")
+{
+    Machine remote;
+    remote.remote = true;
+    const auto refused =
+        refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, remote, AgeGroup::Adult, Touch::ScreenReader);
+    REQUIRE(refused);
+    CHECK(refused->code == "way-screen-reader");
+    CHECK(refused->message.find("ask somebody to stay beside you") != std::string::npos);
+    CHECK_FALSE(refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, remote, AgeGroup::Adult, Touch::Plain));
+    CHECK_FALSE(refusalOfWay(Site::Hands, WayOfWorking::Helper, remote, AgeGroup::Adult, Touch::ScreenReader));
+    CHECK_FALSE(refusalOfWay(Site::Feet, WayOfWorking::FreeHand, remote, AgeGroup::Adult, Touch::ScreenReader));
+    // What is missing most is said first.
+    CHECK(refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, {}, AgeGroup::Adult, Touch::ScreenReader)->code ==
+          "way-needs-remote");
+}

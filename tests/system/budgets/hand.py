@@ -52,10 +52,15 @@ class Hand:
         pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
 
         def attempt():
-            found = [(n, self.box(n)) for n in self.app.all(pattern, role)]
+            found = []
+            for n in self.app.all(pattern, role):
+                try:
+                    found.append((n, self.box(n)))
+                except Exception:  # the tree changes under us
+                    continue
             seen = [(n, b) for n, b in found if self.app.is_seen(n) and b.height > 0]
             return (seen or [(n, b) for n, b in found if b.height > 0])[-1:]
-        (node, box), = ui.wait_for(f'{name!r}; on the screen: {self.app.names()}', attempt, 10)
+        (node, box), = ui.wait_for(f'{name!r}; on the screen: {self.app.names()}', attempt)
         return node, box
 
     def whole(self, node, box):
@@ -81,7 +86,7 @@ class Hand:
 
         def ready():
             return node.getState().contains(self.app.pyatspi.STATE_ENABLED) and not (node.description or '').startswith('Not possible')
-        ui.wait_for(f'{name!r} to be possible', ready, 10)
+        ui.wait_for(f'{name!r} to be possible', ready)
         mouse(int(box.x + box.width / 2), int(box.y + box.height / 2), 'b1c')
         self.taps += 1
 

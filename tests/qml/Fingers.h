@@ -4,7 +4,7 @@
 
 #include <QMouseEvent>
 
-// What a finger does and an eye sees.
+// Finds what stands on the screen, and taps it as a finger does.
 namespace firstdew::tests {
 
 inline void tap(Interface& ui, QPointF at)

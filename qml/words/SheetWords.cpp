@@ -1,0 +1,103 @@
+#include "words/SheetWords.h"
+
+#include "words/Names.h"
+
+#include <QCoreApplication>
+
+namespace firstdew::words {
+
+namespace {
+
+using namespace facts;
+using protocol::SheetField;
+
+/// Marks and translates in one; the tool that gathers texts reads the class name here.
+struct SheetText {
+    Q_DECLARE_TR_FUNCTIONS(SheetText)
+};
+
+QString fieldName(SheetField field)
+{
+    switch (field) {
+    case SheetField::Who: return SheetText::tr("From");
+    case SheetField::Given: return SheetText::tr("Given on");
+    case SheetField::Sites: return SheetText::tr("For");
+    case SheetField::Plan: return SheetText::tr("Course");
+    case SheetField::Days: return SheetText::tr("Session days");
+    case SheetField::Waveform: return SheetText::tr("Current");
+    case SheetField::DirectLimit: return SheetText::tr("Limit, direct");
+    case SheetField::PulsedLimit: return SheetText::tr("Limit, pulsed");
+    case SheetField::Raise: return SheetText::tr("Time to turn up");
+    case SheetField::Lower: return SheetText::tr("Time to turn down");
+    case SheetField::Swapping: return SheetText::tr("Time to swap");
+    case SheetField::Review: return SheetText::tr("Review");
+    case SheetField::Notes: return SheetText::tr("Notes");
+    }
+    return {};
+}
+
+QString days(const std::vector<int>& list)
+{
+    QStringList out;
+    for (const int day : list)
+        out << QString::number(day);
+    return out.join(QStringLiteral(", "));
+}
+
+QString seconds(const std::optional<Seconds>& length)
+{
+    return length ? SheetText::tr("%n second(s)", nullptr, length->s) : QString();
+}
+
+QString limit(const std::optional<Milliamps>& at) { return at ? milliamps(at->mA) : QString(); }
+
+/// Empty where the sheet leaves the field open.
+QString valueOf(SheetField field, const CareSheet& s)
+{
+    switch (field) {
+    case SheetField::Who: return giverName(s.who);
+    case SheetField::Given: return dayOfYear(s.given);
+    case SheetField::Sites: {
+        std::vector<Site> sites;
+        for (const Site site : allOf<Site>())
+            if (s.sites.contains(site))
+                sites.push_back(site);
+        return siteNames(sites);
+    }
+    case SheetField::Plan: return s.plan ? templateName(*s.plan) : QString();
+    case SheetField::Days: return days(s.days);
+    case SheetField::Waveform: return s.waveform ? waveformName(*s.waveform) : QString();
+    case SheetField::DirectLimit: return limit(s.directLimit);
+    case SheetField::PulsedLimit: return limit(s.pulsedLimit);
+    case SheetField::Raise: return seconds(s.raise);
+    case SheetField::Lower: return seconds(s.lower);
+    case SheetField::Swapping: return seconds(s.swapping);
+    case SheetField::Review: return s.review ? dayOfYear(*s.review) : QString();
+    case SheetField::Notes: return s.notes.empty() ? QString() : asWritten(s.notes);
+    }
+    return {};
+}
+
+} // namespace
+
+QStringList sheetLines(const CareSheet& sheet)
+{
+    QStringList out;
+    for (const SheetField field : allOf<SheetField>()) {
+        if (field <= SheetField::Sites)
+            continue;
+        if (const QString value = valueOf(field, sheet); !value.isEmpty())
+            out << SheetText::tr("%1: %2").arg(fieldName(field), value);
+    }
+    return out;
+}
+
+QString sheetChange(SheetField field, const std::optional<CareSheet>& before, const CareSheet& after)
+{
+    const auto orOpen = [](const QString& value) { return value.isEmpty() ? SheetText::tr("not set") : value; };
+    const QString next = orOpen(valueOf(field, after));
+    return before ? SheetText::tr("%1: %2 (now %3)").arg(fieldName(field), next, orOpen(valueOf(field, *before)))
+                  : SheetText::tr("%1: %2").arg(fieldName(field), next);
+}
+
+} // namespace firstdew::words
