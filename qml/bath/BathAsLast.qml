@@ -26,13 +26,6 @@ Frame {
             model: BathModel.statement
             Label { required property string modelData; text: "– " + modelData; Layout.fillWidth: true }
         }
-        RowLayout {
-            Layout.topMargin: Theme.tight
-            Layout.fillWidth: true
-            spacing: Theme.small
-            ChoiceChip { text: qsTr("True"); checked: BathModel.told; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.setTold(true) }
-            ChoiceChip { text: qsTr("Not quite"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.notQuite() }
-        }
     }
     ColumnLayout {
         visible: !BathModel.mustAsk && BathModel.bar === ""
@@ -48,6 +41,13 @@ Frame {
     }
     dock: [
         Label { visible: BathModel.refusal !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true },
+        RowLayout {
+            visible: !BathModel.mustAsk && BathModel.bar === ""
+            Layout.fillWidth: true
+            spacing: Theme.small
+            ChoiceChip { text: qsTr("True"); checked: BathModel.told; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.setTold(true) }
+            ChoiceChip { text: qsTr("Not quite"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.notQuite() }
+        },
         ActionButton { visible: !BathModel.mustAsk && BathModel.bar === ""; kind: ButtonFace.Now; text: BathModel.beginText; enabled: BathModel.told; Layout.fillWidth: true; onClicked: BathModel.startAsLast() },
         ActionButton { visible: BathModel.mustAsk; kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; onClicked: BathModel.goOn() },
         ActionButton { visible: BathModel.follows; kind: ButtonFace.Quiet; text: qsTr("Enough for today"); Layout.fillWidth: true; onClicked: BathModel.enoughForNow() }

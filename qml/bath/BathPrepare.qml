@@ -52,6 +52,7 @@ Frame {
         model: BathModel.waits
         Card { id: wait; required property string modelData; kind: Card.Danger; Label { role: Label.Strong; text: wait.modelData; Layout.fillWidth: true } }
     }
+    Drawings { visible: !page.asking && !page.last; subjects: page.line.drawings }
     Label { visible: !page.asking && !page.last; role: Label.Title; text: page.line.text; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     Card {
         visible: page.last

@@ -67,9 +67,10 @@ Item {
                     visible: page.r.list.length === 0
                     Layout.fillWidth: true
                     Layout.fillHeight: true
-                    Layout.minimumHeight: far_.implicitHeight
+                    readonly property real words: verb.implicitHeight + (digits.visible ? digits.implicitHeight : 0)
+                    Layout.minimumHeight: words
                     Ring {
-                        visible: page.r.timed && clock.side > digits.implicitWidth + 3 * stroke && clock.side > far_.implicitHeight + 3 * stroke
+                        visible: page.r.timed && clock.side > digits.implicitWidth + 3 * stroke && clock.side > clock.words + 3 * stroke
                         anchors.centerIn: parent
                         width: clock.side
                         height: clock.side
@@ -78,10 +79,10 @@ Item {
                         track: page.alarm ? Theme.alarm : Theme.sunken
                     }
                     Column {
-                        id: far_
                         anchors.centerIn: parent
                         width: parent.width
                         Text {
+                            id: verb
                             text: page.alarm ? qsTr("Down") : BathModel.verb
                             width: Math.min(parent.width, Theme.ring)
                             x: (parent.width - width) / 2
@@ -94,6 +95,12 @@ Item {
                             horizontalAlignment: Text.AlignHCenter
                             lineHeight: 0.9
                             Accessible.ignored: true // the heading says it
+                        }
+                        Drawings {
+                            width: parent.width
+                            height: Math.min(Theme.drawing * 1.5, clock.height - clock.words)
+                            visible: !page.r.timed && !page.alarm && height > Theme.bathTarget
+                            subjects: page.r.drawings
                         }
                         Text {
                             id: digits

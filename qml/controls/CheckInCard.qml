@@ -7,6 +7,9 @@ Card {
     id: card
     property siteToday entry
     property bool changing: false
+    property bool low: false // there is little height
+    margin: low ? Theme.gap : Theme.margin
+    spacing: low ? Theme.small : Theme.gap
     readonly property bool done: entry.checkedIn && !changing
     Label {
         visible: !card.done
@@ -23,6 +26,7 @@ Card {
     LevelChoice {
         visible: !card.done
         site: card.entry.site
+        dense: card.low
         level: card.entry.checkedIn ? card.entry.level : -1
         onChosen: level => { card.changing = false; TodayModel.checkIn(card.entry.site, level, Store.today) }
     }

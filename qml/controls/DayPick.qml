@@ -12,8 +12,6 @@ PickRow {
     property int last: 60000
     property string title: label
     signal picked(int day)
-    shown: given ? longAgo ? pick.dateText(day) : Appearance.phrases.dayFull(day) : ""
-    function dateOf(number: int): date { return new Date(number * 86400000) }
-    function dateText(number: int): string { const d = dateOf(number); return new Date(d.getUTCFullYear(), d.getUTCMonth(), d.getUTCDate()).toLocaleDateString(Qt.locale(), Locale.LongFormat) }
+    shown: !given ? "" : !longAgo ? Appearance.phrases.dayFull(day) : day !== 0 ? Appearance.phrases.dayYear(day) : new Date(1970, 0, 1).toLocaleDateString(Qt.locale(), "d MMMM yyyy")
     sheet: DaySheetPick { title: pick.title; longAgo: pick.longAgo; first: pick.first; last: pick.last; start: pick.given ? pick.day : Math.max(pick.first, Math.min(pick.last, Store.today)); onPicked: day => pick.picked(day) }
 }

@@ -6,8 +6,23 @@ import Firstdew
 Card {
     id: call
     readonly property siteToday matter: TodayModel.matter
+    property bool brief: false
+    property bool opened: false
+    readonly property bool whole: !brief || opened
     kind: Card.Now
+    margin: whole ? Theme.margin : Theme.gap
+    spacing: whole ? Theme.gap : Theme.small
+    Label { visible: !call.whole; role: Label.Strong; text: qsTr("%1: %2").arg(Appearance.phrases.site(call.matter.site)).arg(call.matter.title); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     RowLayout {
+        visible: !call.whole
+        Layout.fillWidth: true
+        spacing: Theme.small
+        ActionButton { kind: ButtonFace.Now; text: qsTr("Start now"); side: Theme.small; Layout.fillWidth: true; onClicked: call.start() }
+        ActionButton { visible: !call.matter.thisEvening; text: qsTr("This evening"); side: Theme.small; onClicked: TodayModel.answer(call.matter.site, CallAnswer.ThisEvening) }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("More"); side: Theme.small; onClicked: call.opened = true }
+    }
+    RowLayout {
+        visible: call.whole
         spacing: Theme.gap
         Layout.fillWidth: true
         Icon { name: "drop"; color: Theme.nowText; Layout.preferredWidth: Theme.iconLarge; Layout.preferredHeight: Theme.iconLarge; Layout.alignment: Qt.AlignTop }
@@ -19,26 +34,24 @@ Card {
         }
     }
     Label {
+        visible: call.whole
         Layout.fillWidth: true
         text: call.matter.reasons.length > 0 ? call.matter.reasons[0] : ""
     }
     Label {
         Layout.fillWidth: true
-        visible: call.matter.thisEvening
+        visible: call.whole && call.matter.thisEvening
         role: Label.Strong
         text: qsTr("You put it off to this evening. A reminder will come.")
     }
-    ActionButton {
-        kind: ButtonFace.Now
-        text: qsTr("Start now")
-        Layout.fillWidth: true
-        onClicked: {
-            const treated = call.matter.treatedAs
-            TodayModel.answer(call.matter.site, CallAnswer.StartNow)
-            Router.startBath(treated)
-        }
+    function start() {
+        const treated = call.matter.treatedAs
+        TodayModel.answer(call.matter.site, CallAnswer.StartNow)
+        Router.startBath(treated)
     }
+    ActionButton { visible: call.whole; kind: ButtonFace.Now; text: qsTr("Start now"); Layout.fillWidth: true; onClicked: call.start() }
     GridLayout {
+        visible: call.whole
         Layout.fillWidth: true
         columns: width > Theme.body * 18 ? 2 : 1
         columnSpacing: Theme.small
@@ -47,6 +60,7 @@ Card {
         ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
     }
     Wrap {
+        visible: call.whole
         Layout.fillWidth: true
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }

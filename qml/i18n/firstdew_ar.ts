@@ -870,6 +870,14 @@
         <source>I did one</source>
         <translation>أجريت واحدة</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>المزيد</translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>

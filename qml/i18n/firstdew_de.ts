@@ -866,6 +866,14 @@
         <source>I did one</source>
         <translation>Schon gemacht</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
 </context>
 <context>
     <name>Diary</name>

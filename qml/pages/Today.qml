@@ -8,6 +8,10 @@ Frame {
     titleRole: Label.Title
     readonly property siteToday matter: TodayModel.matter
     readonly property int sites: TodayModel.sites.length
+    // On a small screen the check-ins of today are in view as well as the call, which opens when they are given.
+    readonly property bool low: height < Theme.tall - 2 * Theme.vast && width < Theme.measure && !Theme.largeText
+    readonly property bool asking: unanswered(TodayModel.sites)
+    function unanswered(all: var): bool { return all.some(s => !s.checkedIn) }
 
     header: Late {
         wanted: Router.drawn
@@ -20,6 +24,7 @@ Frame {
     Late {
         wanted: page.matter.calls
         part: Part.DewCallPart
+        onLoaded: item.brief = Qt.binding(() => page.low && page.asking)
     }
 
     // Nothing in use yet, or the first start was left in the middle.
@@ -33,6 +38,7 @@ Frame {
         CheckInCard {
             required property int index
             entry: TodayModel.sites[index] ?? Empty.siteToday
+            low: page.low
         }
     }
 

@@ -38,4 +38,14 @@ inline bool shows(Interface& ui, const QString& part)
     return found;
 }
 
+/// Touches the button of that text.
+inline void press(Interface& ui, const QString& text)
+{
+    QQuickItem* found = button(ui, text);
+    INFO(text.toStdString());
+    REQUIRE(found != nullptr);
+    tap(ui, onScreen(found).center());
+    ui.settled();
+}
+
 } // namespace firstdew::tests

@@ -246,15 +246,6 @@ void treatsFeet(Interface& ui)
     ui.bath.askFor(firstdew::ui::Site::Feet);
 }
 
-void press(Interface& ui, const QString& text)
-{
-    QQuickItem* found = button(ui, text);
-    INFO(text.toStdString());
-    REQUIRE(found != nullptr);
-    tap(ui, onScreen(found).center());
-    ui.settled();
-}
-
 const QString kBegin = "On, at zero, direct current: begin";
 
 } // namespace

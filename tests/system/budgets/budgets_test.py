@@ -40,10 +40,13 @@ class Budgets(unittest.TestCase):
         cls.demo = cls.desktop.folder / 'demo.db'
         subprocess.run([CLI, 'demo', '--out', cls.demo, '--today', TODAY], check=True, stdout=subprocess.DEVNULL)
 
-    def hand(self, size, demo=True, page='today'):
+    def hand(self, size, demo=True, clammy=(), page='today'):
         store = self.desktop.folder / f'{self.id()}-{size[0]}-{len(TABLE)}.db'
         if demo:
             shutil.copy(self.demo, store)
+        for site in clammy:
+            subprocess.run([CLI, 'checkin', '--store', store, '--date', TODAY, '--at', '18:30', '--site', site, '--level', 'clammy'],
+                           check=True, stdout=subprocess.DEVNULL)
         app = ui.App(self.desktop, APP, store, '--test-now', f'{TODAY}T19:00', '--test-speed', SPEED, '--size', f'{size[0]}x{size[1]}',
                      '--page', page, '--language', 'en')
         self.addCleanup(lambda: app.process.poll() is None and app.kill())
@@ -75,16 +78,9 @@ class Budgets(unittest.TestCase):
             end()
         self.each('check in, two sites', work)
 
-    def called(self, hand):
-        """The call for hands and feet is on Today."""
-        for site in ('Hands', 'Feet'):
-            hand.app.press(f'{site}: Clammy')
-            hand.app.see(f'{site}: Clammy', 'heading')
-        hand.app.see('First dew: top up now', 'heading')
-
     def test_first_milliamp_and_second_site(self):
         def work(hand, end):
-            self.called(hand)
+            hand.app.see('First dew: top up now', 'heading')
             for button, role in (('Start now', 'push button'), ('True', 'radio button'), ('On, at zero, direct current: begin', 'push button')):
                 hand.tap(button, role)
             hand.app.see('It is comfortable', 'push button')
@@ -95,7 +91,7 @@ class Budgets(unittest.TestCase):
             second.tap('On, at zero, direct current: begin', 'push button')
             hand.app.see('It is comfortable', 'push button')
             self.end(second, 'the second site, chained', (hand.width, hand.height))
-        self.each('from the call to the first milliamp', work)
+        self.each('from the call to the first milliamp', work, clammy=('hands', 'feet'))
 
     def to_the_end(self, app):
         for number in (1, 2):
@@ -109,19 +105,19 @@ class Budgets(unittest.TestCase):
 
     def test_put_off(self):
         def work(hand, end):
-            self.called(hand)
+            hand.app.see('First dew: top up now', 'heading')
             hand.tap('This evening', 'push button')
             hand.app.see('You put it off to this evening. A reminder will come.')
             end()
-        self.each('put the call off to this evening', work)
+        self.each('put the call off to this evening', work, clammy=('hands', 'feet'))
 
     def test_not_this_time(self):
         def work(hand, end):
-            self.called(hand)
+            hand.app.see('First dew: top up now', 'heading')
             hand.tap('Not this time', 'push button')
             hand.tap('My skin needs a rest', 'push button')
             end()
-        self.each('not this time', work)
+        self.each('not this time', work, clammy=('hands', 'feet'))
 
     def test_summary(self):
         def work(hand, end):

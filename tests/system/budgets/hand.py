@@ -1,11 +1,13 @@
 """A hand that touches the app's window where a thing stands, counts its taps, and notes what had to be read and where the
 thing stood. Nothing is pressed over the accessibility tree: what is not in view is scrolled to, and that counts as well."""
 import re
+import time
 
 import ui
 
 WHEEL_DOWN, WHEEL_UP = 'b5c', 'b4c'
-MOST_SCROLLS = 60
+MOST_SCROLLS = 90
+LEFT_TO_SCROLL = 0.2  # seconds until a page has followed the wheel
 READ = ('label', 'heading', 'push button', 'radio button', 'check box', 'text', 'page tab', 'static')
 
 
@@ -33,9 +35,6 @@ class Hand:
 
     def look(self):
         """Notes what is to be read now."""
-        for _, role, box in self.shown():
-            if role == 'heading' and self.in_view(box):
-                break
         first = None
         for node, role, box in self.shown():
             if not self.in_view(box):
@@ -48,13 +47,24 @@ class Hand:
             self.pages.append(first)
 
     def find(self, name, role):
+        """The thing of that name that is in view, on top where there are several; otherwise one that is scrolled out of view, which the
+        tree does not tell from a hidden one."""
         pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
 
         def attempt():
-            found = [(n, b) for n, r, b in self.shown() if (role is None or r == role) and pattern.match(n.name) and b.height > 0]
-            # What lies on top comes last in the tree.
-            return found[-1] if found else None
-        return ui.wait_for(f'{name!r}; on the screen: {self.app.names()}', attempt, 10)
+            found = []
+            for n in self.app.all(pattern, role):
+                try:
+                    found.append((n, self.box(n)))
+                except Exception:  # the tree changes under us
+                    continue
+            seen = [(n, b) for n, b in found if self.app.is_seen(n) and b.height > 0]
+            return (seen or [(n, b) for n, b in found if b.height > 0])[-1:]
+        (node, box), = ui.wait_for(f'{name!r}; on the screen: {self.app.names()}', attempt)
+        return node, box
+
+    def whole(self, node, box):
+        return self.app.is_seen(node) and box.y >= 0 and box.y + box.height <= self.height
 
     def at(self, name, role=None):
         """How far down the thing reaches that is needed next, unscrolled."""
@@ -66,15 +76,17 @@ class Hand:
         self.look()
         self.lowest = max(self.lowest, box.y + box.height)
         mouse = self.app.pyatspi.Registry.generateMouseEvent
-        for _ in range(MOST_SCROLLS):
-            if box.y >= 0 and box.y + box.height <= self.height:
-                break
+        while not self.whole(node, box):
+            assert self.scrolls < MOST_SCROLLS, f'{name!r} does not come into view'
             mouse(self.width // 2, self.height // 2, WHEEL_DOWN if box.y > 0 else WHEEL_UP)
             self.scrolls += 1
+            time.sleep(LEFT_TO_SCROLL)
             node, box = self.find(name, role)
             self.look()
-        ready = lambda: node.getState().contains(self.app.pyatspi.STATE_ENABLED) and not (node.description or '').startswith('Not possible')
-        ui.wait_for(f'{name!r} to be possible', ready, 10)
+
+        def ready():
+            return node.getState().contains(self.app.pyatspi.STATE_ENABLED) and not (node.description or '').startswith('Not possible')
+        ui.wait_for(f'{name!r} to be possible', ready)
         mouse(int(box.x + box.width / 2), int(box.y + box.height / 2), 'b1c')
         self.taps += 1
 

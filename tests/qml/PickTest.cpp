@@ -1,0 +1,115 @@
+#include "Fingers.h"
+
+#include <QLocale>
+
+using namespace firstdew;
+using namespace firstdew::tests;
+
+namespace {
+
+/// The button that is read out by that name.
+QQuickItem* spoken(Interface& ui, const QString& name)
+{
+    QQuickItem* found = nullptr;
+    ui.settled();
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (!isButton(item))
+            return;
+        for (QObject* child : item->children())
+            if (child->inherits("QQuickAccessibleAttached") && child->property("name").toString() == name)
+                found = item;
+    });
+    return found;
+}
+
+void touch(Interface& ui, const QString& name)
+{
+    QQuickItem* found = spoken(ui, name);
+    INFO(name.toStdString());
+    REQUIRE(found != nullptr);
+    CHECK(QRectF(0, 0, ui.window->width(), ui.window->height()).contains(onScreen(found)));
+    tap(ui, onScreen(found).center());
+    ui.settled();
+}
+
+} // namespace
+
+TEST_CASE("A birthday is picked in five touches, without scrolling on the smallest screen")
+{
+    Interface ui({320, 568}, "light");
+    REQUIRE(ui.show("People"));
+    const QString before = "Birthday: 23 April 1990";
+    QQuickItem* row = spoken(ui, before);
+    REQUIRE(row != nullptr);
+    row->forceActiveFocus(Qt::TabFocusReason); // comes into view
+    touch(ui, before);
+    for (const char* next : {"1980\u20131989", "1984", "February"})
+        touch(ui, QString::fromUtf8(next));
+    touch(ui, "Wednesday, 29 February 1984");
+    CHECK(spoken(ui, "Birthday: 29 February 1984") != nullptr);
+}
+
+TEST_CASE("The calendar keeps the language's first weekday, and closes what cannot be chosen")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.show("AwayPage"));
+    touch(ui, "From: Friday, 20 March");
+    // March 2026 begins on a Sunday; in Britain the week begins on Monday.
+    const QRectF sunday = onScreen(spoken(ui, "Sunday, 1 March 2026"));
+    const QRectF monday = onScreen(spoken(ui, "Monday, 2 March 2026"));
+    CHECK(monday.left() < sunday.left());
+    CHECK(monday.top() > sunday.top());
+    touch(ui, "Wednesday, 25 March 2026");
+    touch(ui, "To: Wednesday, 25 March");
+    CHECK_FALSE(spoken(ui, "Tuesday, 24 March 2026")->isEnabled());
+    touch(ui, "The month after");
+    touch(ui, "Saturday, 11 April 2026");
+    press(ui, "Add");
+    REQUIRE(ui.store.diary().away.size() == 1);
+    CHECK(ui.store.diary().away.front().payload ==
+          Away{LocalDate::parse("2026-03-25").value(), LocalDate::parse("2026-04-11").value()});
+}
+
+TEST_CASE("A time is picked in three touches")
+{
+    Interface ui({320, 568}, "light");
+    REQUIRE(ui.show("RemindersPage"));
+    touch(ui, "Daily check-in: 20:00");
+    touch(ui, "07:00");
+    touch(ui, "07:45");
+    press(ui, "Save");
+    REQUIRE(ui.store.diary().reminderSettings);
+    CHECK(ui.store.diary().reminderSettings->checkIn == MinuteOfDay{7 * 60 + 45});
+}
+
+TEST_CASE("A session done without the phone is written down, and corrected without losing what was measured")
+{
+    Interface ui({390, 844}, "light");
+    REQUIRE(ui.show("Today"));
+    press(ui, "I did one");
+    press(ui, "Yesterday");
+    press(ui, "Save");
+    const auto& sessions = ui.store.diary().sessions;
+    REQUIRE(sessions.size() == 2);
+    CHECK(sessions.back().happened.date == LocalDate::parse("2026-03-19"));
+    CHECK(sessions.back().payload.machine == "Invented");
+    CHECK(sessions.back().payload.completed);
+    CHECK(sessions.back().payload.skin.empty()); // nothing is taken for said that was not
+
+    const auto first = sessions.front();
+    REQUIRE(first.payload.comfortable == Milliamps{12});
+    ui.show("Diary");
+    QMetaObject::invokeMethod(ui.engine.singletonInstance<QObject*>(qmlTypeId("Firstdew", 1, 0, "Router")), "openDone",
+                              Q_ARG(firstdew::ui::Site::Value, firstdew::ui::Site::Hands),
+                              Q_ARG(int, first.happened.date.daysSince1970()),
+                              Q_ARG(QString, QString::fromStdString(first.id)));
+    CHECK(shows(ui, "Correct this session"));
+    press(ui, "Unpleasant");
+    press(ui, "Save");
+    const auto mended = ui.store.diary().sessions.front();
+    CHECK(ui.store.diary().sessions.size() == 2);
+    CHECK(mended.corrected);
+    CHECK(mended.happened == first.happened);
+    CHECK(mended.payload.comfort == Comfort::Unpleasant);
+    CHECK(mended.payload.comfortable == Milliamps{12});
+}
