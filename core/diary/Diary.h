@@ -120,7 +120,8 @@ struct Diary {
     // What happened.
     PerWord<DiarySite, SiteDiary> sites;
     std::vector<Entry<Session>> sessions;
-    std::vector<Entry<Session>> sessionsAhead; ///< dated after `today`, by a clock that was wrong or beyond the date line
+    std::vector<Entry<Session>>
+        sessionsAhead; ///< dated after `today`, by a clock that was wrong or beyond the date line
     std::vector<Entry<CheckIn>> checkIns;
     std::vector<Entry<SideEffect>> skin;
     std::vector<Entry<SideEffect>> skinAhead; ///< dated after `today`: a burn counts whatever its date

@@ -99,7 +99,8 @@ TEST_CASE("tokens and values of every enumeration match one to one")
 
 TEST_CASE("a correction of another kind replaces nothing, and counts by itself")
 {
-    const Fact yes{"a", "p1", {*LocalDate::parse("2026-03-01"), {480}}, 1, "", Screening{true, {}, {ScreeningRow::Pregnancy}}};
+    const Fact yes{"a", "p1", {*LocalDate::parse("2026-03-01"), {480}},
+                   1,   "",   Screening{true, {}, {ScreeningRow::Pregnancy}}};
     const Fact stray = checkIn("b", "2026-03-02", Level::Dry, 2, "a");
     const std::vector<Fact> facts{yes, stray};
     const auto record = recordOf(facts, "p1");
