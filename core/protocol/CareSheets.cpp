@@ -19,16 +19,21 @@ bool directNotTolerated(const Diary& diary, Site site)
     return (s.comfort == Comfort::Unpleasant || s.comfort == Comfort::Painful) && level && *level <= kPoorlyTolerated;
 }
 
+namespace {
+
+bool isFor(const CareSheet& sheet, Site site) { return sheet.sites.empty() || sheet.sites.contains(site); }
+
+} // namespace
+
 const CareSheet* sheetFor(const Diary& diary, Site site)
 {
-    const CareSheet* newest = nullptr;
-    for (const auto& e : diary.careSheets) {
-        const CareSheet& sheet = e.payload;
-        const bool forSite = sheet.sites.empty() || sheet.sites.contains(site);
-        if (forSite && sheet.given <= diary.today && (newest == nullptr || sheet.given >= newest->given))
-            newest = &sheet;
-    }
-    return newest;
+    const Entry<CareSheet>* newest = nullptr;
+    const auto order = [](const Entry<CareSheet>& e) { return std::pair(e.payload.given, e.position); };
+    for (const auto& e : diary.careSheets)
+        if (isFor(e.payload, site) && e.payload.given <= diary.today &&
+            (newest == nullptr || order(e) > order(*newest)))
+            newest = &e;
+    return newest == nullptr ? nullptr : &newest->payload;
 }
 
 std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site)
@@ -38,11 +43,14 @@ std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site)
         if (const CareSheet* sheet = sheetFor(diary, of))
             out.push_back(*sheet);
     };
-    add(site);
-    if (site == Site::HandFoot) {
-        add(Site::Hands);
-        add(Site::Feet);
-    }
+    std::vector<Site> path{site};
+    if (site == Site::HandFoot)
+        path.insert(path.end(), {Site::Hands, Site::Feet});
+    for (const Site of : path)
+        add(of);
+    for (const auto& e : diary.careSheets)
+        if (e.payload.given > diary.today && std::ranges::any_of(path, [&](Site of) { return isFor(e.payload, of); }))
+            out.push_back(e.payload);
     return out;
 }
 

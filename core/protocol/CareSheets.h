@@ -10,11 +10,12 @@ using namespace facts;
 using diary::Diary;
 
 /// The care sheet that counts for a session at `site`: of those for that site the one given last, and of sheets given
-/// on one day the one accepted last. A sheet that names no site is for every site; one dated after today does not
+/// on one day the one recorded last. A sheet that names no site is for every site; one dated after today does not
 /// count. Nullptr where there is none.
 [[nodiscard]] const CareSheet* sheetFor(const Diary& diary, Site site);
 
 /// The sheets whose limits bind a session at `site`: its own, and for hand + foot also that of hands and that of feet.
+/// Those dated after today follow: they were accepted before a clock was set back, and a limit is not lost by that.
 [[nodiscard]] std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site);
 
 /// A care sheet in force, and the sites where it is.

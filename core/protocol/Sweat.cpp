@@ -52,7 +52,8 @@ Result<SweatRate> sweatRate(const Weighing& weighing, SquareMetres body)
     out.mgPerMinPerM2 = out.mgPerMin / body.m2;
     out.upperNormal = normalSweat(weighing.site).upperNormal;
     out.above = out.mgPerMinPerM2 > out.upperNormal;
-    out.aboveFiveMinuteCut = out.mgPerMin * 5 > kFiveMinuteCutOff.mg;
+    if (weighing.site != DiarySite::Feet)
+        out.aboveFiveMinuteCut = out.mgPerMin * 5 > kFiveMinuteCutOff.mg;
     return out;
 }
 

@@ -26,9 +26,10 @@ inline constexpr Milligrams kFiveMinuteCutOff{100};
 struct SweatRate {
     double mgPerMin = 0;
     double mgPerMinPerM2 = 0;
-    double upperNormal = 0;          ///< of the site, mg/min per m²
-    bool above = false;              ///< above `upperNormal`
-    bool aboveFiveMinuteCut = false; ///< at this rate more than 100 mg in five minutes
+    double upperNormal = 0; ///< of the site, mg/min per m²
+    bool above = false;     ///< above `upperNormal`
+    /// At this rate more than 100 mg in five minutes. Nothing for feet: the paper measured palms and armpits.
+    std::optional<bool> aboveFiveMinuteCut;
 };
 
 /// Gravimetry: what the paper gained, by the minute and by body surface. Refused: a number that is none, paper that

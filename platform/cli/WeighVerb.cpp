@@ -23,7 +23,7 @@ std::vector<std::string> warningsOf(const Options& o, const protocol::SweatRate&
     if (o.minutes < 1)
         out.push_back(
             "less than a minute: a small slip of the scale or the clock changes the result much; use five minutes");
-    if (rate.above != rate.aboveFiveMinuteCut)
+    if (rate.aboveFiveMinuteCut && rate.above != *rate.aboveFiveMinuteCut)
         out.push_back("the two published cut-offs disagree here: weigh again on another day, at rest");
     return out;
 }
@@ -39,14 +39,17 @@ Answer weigh(const Options& o)
                    {"mg_min_m2", rate.mgPerMinPerM2},
                    {"upper_normal", rate.upperNormal},
                    {"above", rate.above},
-                   {"above_100_mg_in_5_min", rate.aboveFiveMinuteCut},
+                   {"above_100_mg_in_5_min",
+                    rate.aboveFiveMinuteCut ? nlohmann::json(*rate.aboveFiveMinuteCut) : nlohmann::json()},
                    {"body_surface_m2", body.mosteller.m2},
                    {"warnings", warnings}};
-    answer.text =
-        fmt::format("{}: {:.1f} mg/min, {:.1f} mg/min per m² of body surface ({:.3f} m², Mosteller)\n"
-                    "{} the upper limit of healthy people, {:g} mg/min per m²; {} 100 mg in 5 min\n",
-                    o.site, rate.mgPerMin, rate.mgPerMinPerM2, body.mosteller.m2, rate.above ? "above" : "not above",
-                    rate.upperNormal, rate.aboveFiveMinuteCut ? "above" : "not above");
+    answer.text = fmt::format("{}: {:.1f} mg/min, {:.1f} mg/min per m² of body surface ({:.3f} m², Mosteller)\n"
+                              "{} the upper limit of healthy people, {:g} mg/min per m²{}\n",
+                              o.site, rate.mgPerMin, rate.mgPerMinPerM2, body.mosteller.m2,
+                              rate.above ? "above" : "not above", rate.upperNormal,
+                              !rate.aboveFiveMinuteCut   ? ""
+                              : *rate.aboveFiveMinuteCut ? "; above 100 mg in 5 min"
+                                                         : "; not above 100 mg in 5 min");
     for (const auto& w : warnings)
         answer.text += "warning: " + w + "\n";
     answer.text += "A measurement, not a diagnosis: what it means is for your clinician to say.\n";

@@ -49,7 +49,7 @@ TEST_CASE("While a session runs no check-in notice comes up, whatever of it was 
     REQUIRE(k.store.append(prepared));
     const Payload begin = eventOf(0, BathEventKind::Begin);
     REQUIRE(k.store.append({&begin, 1}, viewmodels::Store::Assess::Later));
-    CHECK(k.store.diary().running() != nullptr);
+    CHECK(k.store.diary().running(k.store.now().at) != nullptr);
     CHECK(situation::todaysReminders(k.store.diary(), k.store.now().at).due.empty());
 }
 

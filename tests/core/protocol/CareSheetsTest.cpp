@@ -42,11 +42,18 @@ TEST_CASE("of several care sheets the one given last counts, each site for itsel
     CHECK(limit(d, Site::Feet) == 16);
 }
 
-TEST_CASE("a care sheet from the future does not count")
+TEST_CASE("a care sheet dated ahead, by a clock that was set back, binds its limits and takes no other's place")
 {
     Facts d;
     d.adult().add(sheetOf(kDay + 1, 5), kDay);
-    CHECK(limit(d, Site::Hands) == 20);
+    CHECK(limit(d, Site::Hands) == 5);
+    CHECK(limit(d.add(sheetOf(kDay, 18), kDay), Site::Hands) == 5);
+    CHECK(sheetFor(d.on(kDay), Site::Hands)->given == kDay);
+    d = Facts();
+    d.adult().add(sheetOf(kDay + 1, 5, {Site::Hands}), kDay);
+    CHECK(limit(d, Site::HandFoot) == 5);
+    CHECK(limit(d, Site::Feet) == 20);
+    CHECK(sheetFor(d.on(kDay), Site::Hands) == nullptr);
     CHECK(sheetFor(d.on(kDay + 1), Site::Hands) != nullptr);
 }
 

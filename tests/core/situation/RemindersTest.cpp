@@ -198,7 +198,7 @@ TEST_CASE("there are no reminders during a session or with reminders off")
     prepared.bath = "b1";
     BathEvent event;
     event.bath = "b1";
-    running.add(prepared, kStart + 1).add(event, kStart + 1);
+    running.add(prepared, kStart + 1, 19 * 60).add(event, kStart + 1, 19 * 60);
     CHECK(dueAt(running, at(kStart + 1, 20)).empty());
     ReminderSettings off;
     off.on = false;
