@@ -22,29 +22,25 @@ Frame {
         visible: !BathModel.mustAsk && BathModel.bar === ""
         Layout.fillWidth: true
         spacing: Theme.tight
-        Repeater {
-            model: BathModel.statement
-            Label { required property string modelData; text: "– " + modelData; Layout.fillWidth: true }
-        }
+        Lines { texts: BathModel.statement }
     }
     ColumnLayout {
         visible: !BathModel.mustAsk && BathModel.bar === ""
         Layout.fillWidth: true
         spacing: Theme.tight
         Heading { text: qsTr("Set up, then switch on") }
-        Repeater {
-            model: BathModel.kit
-            Label { required property string modelData; text: "– " + modelData; Layout.fillWidth: true }
-        }
+        Lines { texts: BathModel.kit }
         Label { Layout.topMargin: Theme.small; text: BathModel.adviceText; Layout.fillWidth: true }
         Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
     }
     dock: [
         Label { visible: BathModel.refusal !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true },
-        RowLayout {
+        GridLayout {
+            columns: Theme.largeText ? 1 : 2
+            rowSpacing: Theme.small
+            columnSpacing: Theme.small
             visible: !BathModel.mustAsk && BathModel.bar === ""
             Layout.fillWidth: true
-            spacing: Theme.small
             ChoiceChip { text: qsTr("True"); checked: BathModel.told; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.setTold(true) }
             ChoiceChip { text: qsTr("Not quite"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.notQuite() }
         },

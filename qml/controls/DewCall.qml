@@ -14,14 +14,6 @@ Card {
     spacing: whole ? Theme.gap : Theme.small
     Label { visible: !call.whole; role: Label.Strong; text: qsTr("%1: %2").arg(Appearance.phrases.site(call.matter.site)).arg(call.matter.title); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     RowLayout {
-        visible: !call.whole
-        Layout.fillWidth: true
-        spacing: Theme.small
-        ActionButton { kind: ButtonFace.Now; text: qsTr("Start now"); side: Theme.small; Layout.fillWidth: true; onClicked: call.start() }
-        ActionButton { visible: !call.matter.thisEvening; text: qsTr("This evening"); side: Theme.small; onClicked: TodayModel.answer(call.matter.site, CallAnswer.ThisEvening) }
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("More"); side: Theme.small; onClicked: call.opened = true }
-    }
-    RowLayout {
         visible: call.whole
         spacing: Theme.gap
         Layout.fillWidth: true
@@ -49,9 +41,8 @@ Card {
         TodayModel.answer(call.matter.site, CallAnswer.StartNow)
         Router.startBath(treated)
     }
-    ActionButton { visible: call.whole; kind: ButtonFace.Now; text: qsTr("Start now"); Layout.fillWidth: true; onClicked: call.start() }
+    ActionButton { kind: ButtonFace.Now; text: qsTr("Start now"); Layout.fillWidth: true; onClicked: call.start() }
     GridLayout {
-        visible: call.whole
         Layout.fillWidth: true
         columns: width > Theme.body * 18 ? 2 : 1
         columnSpacing: Theme.small
@@ -60,10 +51,10 @@ Card {
         ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
     }
     Wrap {
-        visible: call.whole
         Layout.fillWidth: true
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
+        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
+        ActionButton { visible: !call.whole; kind: ButtonFace.Quiet; text: qsTr("More"); onClicked: call.opened = true }
+        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
     }
 }

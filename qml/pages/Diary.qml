@@ -23,9 +23,10 @@ Frame {
     onSpanChanged: goBack(back)
 
     header: [
-        IconButton { visible: DiaryModel.sites.length > 0; iconName: "share"; text: qsTr("Send to your prescriber"); onClicked: SummaryModel.share() },
+        IconButton { visible: DiaryModel.sites.length > 0 && !Theme.largeText; iconName: "share"; text: qsTr("Send to your prescriber"); onClicked: SummaryModel.share() },
         ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
     ]
+    ActionButton { visible: DiaryModel.sites.length > 0 && Theme.largeText; iconName: "share"; text: qsTr("Send to your prescriber"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
 
     SetUpFirst {

@@ -70,11 +70,11 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
     state.last = state.kept = m_store.clock().instant();
     m_state = std::move(state);
     watch();
-    emit turned();
     // The list was confirmed just now; where the machine is on already, nobody has to be told to switch it on.
     take(bath::Event{BathEventKind::Begin, {}, {}}, machine == Machine::Off);
     if (machine == Machine::On)
         send(BathEventKind::SwitchedOn);
+    emit turned();
     return true;
 }
 

@@ -3,7 +3,8 @@
 #include <QDeadlineTimer>
 #include <QFontMetricsF>
 #include <QKeyEvent>
-#include <QQmlProperty>
+#include <QQmlContext>
+#include <QQmlExpression>
 
 #include <algorithm>
 #include <cmath>
@@ -336,7 +337,7 @@ TEST_CASE("The statement holds only while it is looked at")
 
 TEST_CASE("What was chosen for a session is kept through check-ins and offered again after a restart")
 {
-    Interface ui({390, 844}, "light");
+    Interface ui({390, 1400}, "light");
     treatsFeet(ui);
     press(ui, "Change");
     press(ui, "Pulsed current");
@@ -406,7 +407,9 @@ TEST_CASE("Verb and digits of the running page are ten millimetres high on a pho
             if (!item->inherits("QQuickText") || item->property("text") != text)
                 return;
             QFont font = item->property("font").value<QFont>();
-            font.setPixelSize(std::max(1, QQmlProperty(item, "fontInfo.pixelSize").read().toInt()));
+            // As large as it is drawn, where it had to become smaller to fit.
+            QQmlExpression drawn(qmlContext(item), item, "fontInfo.pixelSize");
+            font.setPixelSize(std::max(1, drawn.evaluate().toInt()));
             most = std::max(most, QFontMetricsF(font).capHeight() * kMillimetres);
         });
         WARN(text.toStdString() << ": " << most << " mm, " << std::atan(most / 2000) * 180 * 60 / M_PI
