@@ -22,7 +22,7 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
     out.spells = spellsFor(diary.at(site), today);
     if (out.spells.empty())
         return std::nullopt;
-    auto reports = diary.at(site).reports;
+    auto reports = diary.at(site).spellReports;
     const Predictive& clock = learnedFrom(diary).clockFor(site, out.spells, reports, settings.rules);
     for (std::size_t i = 0; i < out.usual.size(); ++i)
         out.usual[i] = clock.quantile(DrySpells::kLevels[i]);
@@ -47,7 +47,7 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
 std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Settings& settings)
 {
     const auto spells = spellsFor(diary.at(site), diary.today);
-    const auto& reports = diary.at(site).reports;
+    const auto& reports = diary.at(site).spellReports;
     const Predictive& clock = learnedFrom(diary).clockFor(site, spells, reports, settings.rules);
     std::vector<DayChance> out;
     for (const Spell& spell : spells) {

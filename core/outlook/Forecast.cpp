@@ -91,7 +91,7 @@ private:
 Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& settings)
 {
     const LocalDate today = diary.today;
-    const auto& reports = diary.at(site).reports;
+    const auto& reports = diary.at(site).spellReports;
     Forecast f;
     f.site = site;
     f.risk = std::isfinite(settings.risk) ? std::clamp(settings.risk, 0.01, 0.9) : Settings{}.risk;

@@ -44,7 +44,7 @@ Spell spellOf(LocalDate last, std::vector<DayReport>::const_iterator from, std::
 std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
 {
     const auto& sessions = site.sessionDays;
-    const auto& reports = site.reports;
+    const auto& reports = site.spellReports;
     const auto ofOneCourse = [&](LocalDate a, LocalDate b) {
         return std::any_of(site.courses.begin(), site.courses.end(), [&](const diary::CourseSet& c) {
             return a >= c.course.start && b <= c.firstReview.value_or(today); // a course without a review is not over
@@ -61,7 +61,7 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
             continue; // the treated spell continues
         if (!present && ofOneCourse(sessions[i], sessions[i + 1]))
             continue;
-        // The report on the day of the next session was given before that session, so it still belongs to this spell.
+        // What was said on the day of the next session before that session still belongs to this spell.
         out.push_back(
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
         out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];

@@ -126,7 +126,7 @@ private:
         const auto& diary = m_reader.diary();
         const auto f = outlook::forecastFor(diary, DiarySite::Hands, m_request.settings);
         const auto& clock = outlook::learnedFrom(diary).clockFor(
-            DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).reports, m_request.settings.rules);
+            DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports, m_request.settings.rules);
         const double u = 1 - clock.survivor(m_body.spell());
         constexpr std::array kCentral{0.5, 0.8, 0.95};
         for (std::size_t i = 0; i < kCentral.size(); ++i)

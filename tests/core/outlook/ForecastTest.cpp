@@ -93,6 +93,33 @@ TEST_CASE("the forecast of a regular person approaches their own rhythm")
     CHECK_FALSE(f.firstDew);
 }
 
+TEST_CASE("a dry check-in after the session of its day does not make the spell before it longer")
+{
+    // Eight spells, clammy on day 10, treated on day 11. Sessions at 18:00 and check-ins at 20:00, as reminders put
+    // them.
+    Facts before;
+    Facts after;
+    for (int r = 0; r < 9; ++r) {
+        const LocalDate session = kStart + r * 11;
+        for (Facts* d : {&before, &after})
+            d->session(Site::Hands, session, Waveform::Direct, 18 * 60);
+        after.checkIn(DiarySite::Hands, session, Level::Dry);
+        for (int i = 1; i <= 10; ++i)
+            for (Facts* d : {&before, &after})
+                d->checkIn(DiarySite::Hands, session + i, i < 10 ? Level::Dry : Level::Clammy);
+    }
+    for (const int day : {0, 5, 10, 20}) {
+        const auto one = forecastFor(before.on(kStart + 88 + day), DiarySite::Hands);
+        const auto other = forecastFor(after.on(kStart + 88 + day), DiarySite::Hands);
+        CHECK(one.usualFrom == other.usualFrom);
+        CHECK(one.usualTo == other.usualTo);
+        CHECK(one.call == other.call);
+        CHECK(one.today.dry == other.today.dry);
+        CHECK(one.spells == other.spells);
+        CHECK(one.usualTo < 13);
+    }
+}
+
 TEST_CASE("early top-ups while dry do not shorten the forecast")
 {
     Facts early;
