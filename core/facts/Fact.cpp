@@ -1,5 +1,6 @@
 #include "facts/Fact.h"
 
+#include <algorithm>
 #include <string_view>
 #include <unordered_set>
 
