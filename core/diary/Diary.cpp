@@ -119,6 +119,26 @@ const Entry<CheckIn>* Diary::checkInOn(DiarySite site, LocalDate day) const
     return found != checkIns.rend() && found->happened.date == day ? &*found : nullptr;
 }
 
+const Entry<CheckIn>* Diary::checkInCorrectedAt(DiarySite site, LocalTime now) const
+{
+    const auto* latest = checkInOn(site, now.date);
+    const bool treated =
+        latest != nullptr && std::any_of(sessions.rbegin(), sessions.rend(), [&](const auto& e) {
+            return treats(e.payload.site).contains(site) && e.happened >= latest->happened && e.happened < now;
+        });
+    return treated ? nullptr : latest;
+}
+
+const Entry<Session>* Diary::firstSessionOn(DiarySite site, LocalDate day) const
+{
+    const auto from = std::lower_bound(sessions.begin(), sessions.end(), day,
+                                       [](const auto& e, LocalDate d) { return e.happened.date < d; });
+    const auto found = std::find_if(from, sessions.end(), [&](const auto& e) {
+        return e.happened.date > day || (e.payload.completed && treats(e.payload.site).contains(site));
+    });
+    return found != sessions.end() && found->happened.date == day ? &*found : nullptr;
+}
+
 std::vector<SiteInUse> Diary::sitesInUse() const
 {
     std::vector<SiteInUse> out;

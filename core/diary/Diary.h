@@ -46,7 +46,10 @@ struct CourseSet {
 struct SiteDiary {
     std::vector<LocalDate> sessionDays; ///< days with a completed session, ascending, each once
     std::vector<DayReport> reports;     ///< one a day, ascending
-    std::vector<CourseSet> courses;     ///< in the order chosen; the last one counts
+    /// The same without what was reported after a session of its day: that belongs to the new dry spell, on whose day 0
+    /// nothing is learned. Forecasts read these.
+    std::vector<DayReport> spellReports;
+    std::vector<CourseSet> courses; ///< in the order chosen; the last one counts
     bool operator==(const SiteDiary&) const = default;
 
     [[nodiscard]] const CourseSet* course() const { return courses.empty() ? nullptr : &courses.back(); }
@@ -176,6 +179,11 @@ struct Diary {
     [[nodiscard]] const DayReport* reportOn(DiarySite site, LocalDate day) const;
     /// The latest check-in for a site on a day, which a new check-in corrects. Nullptr if there is none.
     [[nodiscard]] const Entry<CheckIn>* checkInOn(DiarySite site, LocalDate day) const;
+    /// The check-in that one made at `now` corrects: the latest of its day, if the site was not treated since. Nullptr
+    /// if there is none.
+    [[nodiscard]] const Entry<CheckIn>* checkInCorrectedAt(DiarySite site, LocalTime now) const;
+    /// The first completed session of the site on that day, or nullptr.
+    [[nodiscard]] const Entry<Session>* firstSessionOn(DiarySite site, LocalDate day) const;
     /// The diary sites that the person follows, in the order hands, feet, armpits. The person chose them, or recorded
     /// something about them and never dropped them.
     [[nodiscard]] std::vector<SiteInUse> sitesInUse() const;

@@ -33,6 +33,7 @@ public:
             reports.push_back(report);
         else if (report.level >= reports.back().level)
             reports.back() = report;
+        orderByClock(e.payload.site, e.happened.date);
     }
 
     void note(const Entry<Session>& e)
@@ -45,6 +46,8 @@ public:
             if (e.payload.completed && treats(e.payload.site).contains(site) &&
                 (days.empty() || days.back() != e.happened.date))
                 days.push_back(e.happened.date);
+            if (e.payload.completed && treats(e.payload.site).contains(site))
+                orderByClock(site, e.happened.date);
         }
     }
 
@@ -124,6 +127,28 @@ public:
     void note(const Entry<Retraction>&) {}
 
 private:
+    /// Finds the report of that day again that was given before the day's first session. A session may be noted before
+    /// the check-ins of its day or after them.
+    void orderByClock(DiarySite site, LocalDate day)
+    {
+        const auto* session = m_diary.firstSessionOn(site, day);
+        std::optional<DayReport> counts;
+        const auto& all = m_diary.checkIns;
+        auto e = std::lower_bound(all.begin(), all.end(), day,
+                                  [](const auto& c, LocalDate d) { return c.happened.date < d; });
+        for (; e != all.end() && e->happened.date == day; ++e)
+            if (e->payload.site == site && (session == nullptr || e->happened <= session->happened) &&
+                (!counts || e->payload.level >= counts->level))
+                counts = DayReport{day, e->payload.level, e->payload.with};
+        auto& reports = m_diary.sites[site].spellReports;
+        auto at = std::lower_bound(reports.begin(), reports.end(), day,
+                                   [](const DayReport& r, LocalDate d) { return r.date < d; });
+        if (at != reports.end() && at->date == day)
+            at = reports.erase(at);
+        if (counts)
+            reports.insert(at, *counts);
+    }
+
     void apply(const Entry<ReviewDone>& e)
     {
         for (SiteDiary& site : m_diary.sites.values)

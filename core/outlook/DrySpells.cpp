@@ -22,7 +22,7 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
     out.spells = spellsFor(diary.at(site), today);
     if (out.spells.empty())
         return std::nullopt;
-    auto reports = diary.at(site).reports;
+    auto reports = diary.at(site).spellReports;
     const Predictive& clock = learnedFrom(diary).clockFor(site, out.spells, reports, settings.rules);
     for (std::size_t i = 0; i < out.usual.size(); ++i)
         out.usual[i] = clock.quantile(DrySpells::kLevels[i]);
@@ -36,25 +36,26 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
             break;
     }
 
-    out.now = filterStates(clock, reports, last, today, 0, settings.rules).back();
+    const FilterRules rules = settings.rules.after(out.spells.back().onDamp);
+    out.now = filterStates(clock, reports, last, today, 0, rules).back();
     out.reportedToday = !reports.empty() && reports.back().date == today;
     if (out.reportedToday)
         reports.pop_back();
-    out.beforeReport = filterStates(clock, reports, last, today, 0, settings.rules).back();
+    out.beforeReport = filterStates(clock, reports, last, today, 0, rules).back();
     return out;
 }
 
 std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Settings& settings)
 {
     const auto spells = spellsFor(diary.at(site), diary.today);
-    const auto& reports = diary.at(site).reports;
+    const auto& reports = diary.at(site).spellReports;
     const Predictive& clock = learnedFrom(diary).clockFor(site, spells, reports, settings.rules);
     std::vector<DayChance> out;
     for (const Spell& spell : spells) {
         const auto from = std::lower_bound(reports.begin(), reports.end(), spell.lastSession,
                                            [](const DayReport& r, LocalDate d) { return r.date < d; });
         const auto states = filterStates(clock, {from, reports.end()}, spell.lastSession,
-                                         spell.lastSession + spell.watched, 0, settings.rules);
+                                         spell.lastSession + spell.watched, 0, settings.rules.after(spell.onDamp));
         for (std::size_t i = 0; i < states.size(); ++i) {
             const LocalDate day = spell.lastSession + static_cast<int>(i);
             // The day of the next session belongs to the next spell.

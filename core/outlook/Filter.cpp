@@ -16,32 +16,43 @@ StateProbability normalized(StateProbability p)
 
 } // namespace
 
+Filter::Filter(const Predictive& clock, const FilterRules& rules) : m_clock(clock), m_rules(rules)
+{
+    const double wet = 1 - rules.stayDryAfterSession;
+    m_belief = {rules.stayDryAfterSession, wet * (1 - rules.sweatingIfNot), wet * rules.sweatingIfNot};
+}
+
+void Filter::pass()
+{
+    const double now = m_clock.survivor(++m_day);
+    const double hazard = m_survived > 1e-12 ? std::clamp(1 - now / m_survived, 0.0, 1.0) : 1.0;
+    m_survived = now;
+    const double left = m_belief.dry * hazard;
+    const double worse = m_belief.clammy * m_rules.clammyToSweating;
+    m_belief = {m_belief.dry - left, m_belief.clammy + left - worse, m_belief.sweating + worse};
+}
+
+void Filter::hear(Level level, bool stirred)
+{
+    const auto& says = stirred ? m_rules.stirred : m_rules.calm;
+    const auto i = static_cast<std::size_t>(level);
+    m_belief = normalized({m_belief.dry * says[0][i], m_belief.clammy * says[1][i], m_belief.sweating * says[2][i]});
+}
+
 std::vector<StateProbability> filterStates(const Predictive& clock, std::span<const DayReport> reports,
                                            LocalDate lastSession, LocalDate until, int horizon,
                                            const FilterRules& rules)
 {
-    std::vector<StateProbability> out;
-    const double wet = 1 - rules.stayDryAfterSession;
-    StateProbability p{rules.stayDryAfterSession, wet * (1 - rules.sweatingIfNot), wet * rules.sweatingIfNot};
-    out.push_back(p);
-    double survived = 1;
+    Filter filter(clock, rules);
+    std::vector<StateProbability> out{filter.belief()};
     auto report = reports.begin();
-    const LocalDate end = until + horizon;
-    for (LocalDate day = lastSession + 1; day <= end; day = day + 1) {
-        const double now = clock.survivor(day - lastSession);
-        const double hazard = survived > 1e-12 ? std::clamp(1 - now / survived, 0.0, 1.0) : 1.0;
-        survived = now;
-        const double left = p.dry * hazard;
-        const double worse = p.clammy * rules.clammyToSweating;
-        p = {p.dry - left, p.clammy + left - worse, p.sweating + worse};
+    for (LocalDate day = lastSession + 1; day <= until + horizon; day = day + 1) {
+        filter.pass();
         while (report != reports.end() && report->date < day)
             ++report;
-        if (day <= until && report != reports.end() && report->date == day) {
-            const auto& says = report->stirred() ? rules.stirred : rules.calm;
-            const auto level = static_cast<std::size_t>(report->level);
-            p = normalized({p.dry * says[0][level], p.clammy * says[1][level], p.sweating * says[2][level]});
-        }
-        out.push_back(p);
+        if (day <= until && report != reports.end() && report->date == day)
+            filter.hear(report->level, report->stirred());
+        out.push_back(filter.belief());
     }
     return out;
 }

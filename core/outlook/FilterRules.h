@@ -8,6 +8,7 @@ namespace firstdew::outlook {
 /// worlds that behave differently.
 struct FilterRules {
     double stayDryAfterSession = 0.95; ///< chance that a session left the site dry
+    double stayDryAfterDamp = 0.8;     ///< the same for a session on skin reported damp: one or two are usually enough
     double sweatingIfNot = 0.25;       ///< if it did not: chance that it left the site fully sweating
     double clammyToSweating = 0.25;    ///< chance per day that clamminess turns into full sweating
     /// P(level reported | state), state dry, clammy, sweating; on a calm and on a stirred day.
@@ -16,6 +17,14 @@ struct FilterRules {
     std::array<std::array<double, 4>, 3> stirred{
         {{0.85, 0.11, 0.03, 0.01}, {0.10, 0.67, 0.18, 0.05}, {0.02, 0.10, 0.48, 0.40}}};
     bool operator==(const FilterRules&) const = default;
+
+    /// The rules for what follows a session on skin that was reported damp, or on other skin.
+    [[nodiscard]] FilterRules after(bool onDamp) const
+    {
+        FilterRules rules = *this;
+        rules.stayDryAfterSession = onDamp ? stayDryAfterDamp : stayDryAfterSession;
+        return rules;
+    }
 };
 
 } // namespace firstdew::outlook

@@ -10,7 +10,8 @@ namespace firstdew::outlook {
 
 namespace {
 
-constexpr int kHorizon = 28; // days shown ahead
+constexpr int kHorizon = 28;   // days shown ahead
+constexpr int kKeptWithin = 2; // a diary is kept if the last check-in was so many days ago (our own choice)
 
 /// What the reports since the last session say if none is wrong.
 struct Present {
@@ -46,59 +47,108 @@ LocalDate dayOf(const Predictive& clock, LocalDate lastSession, const Present& p
     return lastSession + (present.returned ? std::min(day, *present.returned) : day);
 }
 
-/// Weighs waiting against a needless top-up.
-class Scales {
+/// When the forecast calls for a top-up. A session may come before the day's check-in or after it, so the call of a day
+/// rests on the check-ins until the evening before; a dry one of the day itself takes it back only if the site is now
+/// more likely dry than it was that evening.
+class Caller {
 public:
-    Scales(const Settings& settings, double risk) : m_took(settings.rules.stayDryAfterSession)
+    Caller(const Predictive& clock, const Renewal& renewal, std::span<const DayReport> reports, LocalDate last,
+           LocalDate today, const FilterRules& rules, bool kept)
+        : m_renewal(renewal), m_rules(rules), m_today(today - last)
     {
-        const double usual = Settings{}.risk;
-        const double waiting = settings.costs.waitingADay * ((1 - risk) / risk) / ((1 - usual) / usual);
-        m_bearable = settings.costs.needlessTopUp / (settings.costs.needlessTopUp + waiting);
-    }
-
-    /// Whether waiting one more day has the greater expected harm, by the belief `day` days after the last session.
-    [[nodiscard]] bool call(const Predictive& clock, std::span<const StateProbability> states, std::size_t day) const
-    {
-        const auto d = static_cast<double>(day);
-        const double now = clock.survivor(d);
-        const double stays = now > 0 ? clock.survivor(d + 1) / now : 0;
-        return 1 - dry(states[day]) * stays > m_bearable;
-    }
-
-    /// The day on which the call began if there is one on `day`, otherwise the day on which it will begin.
-    [[nodiscard]] int callDay(const Predictive& clock, std::span<const StateProbability> states, std::size_t day) const
-    {
-        if (call(clock, states, day)) {
-            while (day > 0 && call(clock, states, day - 1))
-                --day;
-            return static_cast<int>(day);
+        // Only reports justify another session because the last one had no effect: the next one may have none either.
+        m_rules.stayDryAfterSession = 1;
+        Filter filter(clock, m_rules);
+        m_days.push_back({filter.belief().dry, false});
+        auto report = std::upper_bound(reports.begin(), reports.end(), last,
+                                       [](LocalDate d, const DayReport& r) { return d < r.date; });
+        for (int day = 1; day <= m_today; ++day) {
+            filter.pass();
+            const bool reported = report != reports.end() && report->date == last + day;
+            if (reported) {
+                filter.hear(report->level, report->stirred());
+                ++report;
+            }
+            m_days.push_back({filter.belief().dry, reported});
         }
-        const double p = 1 - (1 - m_bearable) / dry(states[day]);
-        const double by = clock.quantile(std::max(p, 0.0), static_cast<double>(day));
-        return std::max(static_cast<int>(day), static_cast<int>(std::ceil(by - 1e-9)) - 1);
+        m_due = m_today;
+        if (calls(m_today)) {
+            while (calls(*m_due - 1))
+                --*m_due;
+            m_dueIfSilent = m_due;
+            return;
+        }
+        m_dueIfSilent = firstCall(filter, false);
+        if (kept && m_today > 0 && !m_days.back().reported)
+            filter.hear(Level::Dry, false);
+        m_due = kept ? firstCall(filter, true) : m_dueIfSilent;
     }
+
+    /// Days after the last session on which the call began, or will begin. See Forecast::due.
+    [[nodiscard]] std::optional<int> due() const { return m_due; }
+    [[nodiscard]] std::optional<int> dueIfSilent() const { return m_dueIfSilent; }
+    [[nodiscard]] double dampTomorrow() const { return m_renewal.dampTomorrow(m_today, dryFor(m_today)); }
 
 private:
-    /// Removes the prior chance that the session had no effect: only reports justify another one.
-    [[nodiscard]] double dry(const StateProbability& p) const { return std::min(1.0, p.dry / m_took); }
+    struct Day {
+        double dry = 1; ///< chance, by the reports up to that day
+        bool reported = false;
+    };
 
-    double m_took;
-    double m_bearable; ///< chance of dampness tomorrow up to which waiting has less harm
+    /// The first day after today that calls, if from then on each check-in says dry, or if there is none.
+    [[nodiscard]] std::optional<int> firstCall(Filter filter, bool saysDry) const
+    {
+        for (int day = m_today + 1; day <= kLongestWait; ++day) {
+            if (callsBy(day, filter.belief().dry))
+                return day;
+            filter.pass();
+            if (saysDry)
+                filter.hear(Level::Dry, false);
+        }
+        return std::nullopt;
+    }
+
+    [[nodiscard]] double dryFor(int day) const
+    {
+        const Day& now = m_days[static_cast<std::size_t>(day)];
+        if (day == 0)
+            return now.dry;
+        const double evening = m_days[static_cast<std::size_t>(day) - 1].dry;
+        return now.reported ? std::max(now.dry, evening) : evening;
+    }
+    [[nodiscard]] bool calls(int day) const { return callsBy(day, day > 0 ? dryFor(day) : 1); }
+    [[nodiscard]] bool callsBy(int day, double dry) const { return day > kSettlingDays && m_renewal.treat(day, dry); }
+
+    const Renewal& m_renewal;
+    FilterRules m_rules;
+    int m_today;
+    std::optional<int> m_due;
+    std::optional<int> m_dueIfSilent;
+    std::vector<Day> m_days;
 };
 
 } // namespace
 
+double returnCostOf(double risk)
+{
+    const double r = std::isfinite(risk) ? std::clamp(risk, 0.01, 0.9) : Settings{}.risk;
+    return (1 - r) / (2 * r);
+}
+
 Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& settings)
 {
     const LocalDate today = diary.today;
-    const auto& reports = diary.at(site).reports;
+    const auto& reports = diary.at(site).spellReports;
     Forecast f;
     f.site = site;
-    f.risk = std::isfinite(settings.risk) ? std::clamp(settings.risk, 0.01, 0.9) : Settings{}.risk;
+    f.returnCost = settings.returnCost.value_or(returnCostOf(settings.risk));
     f.spells = spellsFor(diary.at(site), today);
     f.censored =
         static_cast<int>(std::count_if(f.spells.begin(), f.spells.end(), [](const Spell& s) { return !s.right; }));
-    const Predictive& clock = learnedFrom(diary).clockFor(site, f.spells, reports, settings.rules);
+    Learned& learned = learnedFrom(diary);
+    const Renewal& renewal = learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost);
+    const Predictive& clock = learned.clockFor(site, f.spells, reports, settings.rules);
+    f.bestAge = renewal.age();
     f.soonest = clock.quantile(0.05);
     f.usualFrom = clock.quantile(0.1);
     f.usualMedian = clock.quantile(0.5);
@@ -109,19 +159,24 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     const LocalDate last = f.spells.back().lastSession;
     const Present present = presentOf(reports, last, f.soonest);
     f.lastSession = last;
-    f.due = dayOf(clock, last, present, f.risk);
     f.quantiles.emplace();
     for (std::size_t i = 0; i < kForecastLevels.size(); ++i)
         (*f.quantiles)[i] = dayOf(clock, last, present, kForecastLevels[i]);
 
-    const auto states = filterStates(clock, reports, last, today, kHorizon, settings.rules);
+    const auto states =
+        filterStates(clock, reports, last, today, kHorizon, settings.rules.after(f.spells.back().onDamp));
     const auto offset = static_cast<std::size_t>(today - last);
     f.today = states[offset];
     for (std::size_t i = offset; i < states.size(); ++i)
         f.days.push_back({last + static_cast<int>(i), 1 - states[i].dry, states[i]});
-    const Scales scales(settings, f.risk);
-    f.firstDew = scales.call(clock, states, offset);
-    f.call = std::min(*f.due, last + scales.callDay(clock, states, offset));
+    const bool kept = !diary.at(site).reports.empty() && today - diary.at(site).reports.back().date <= kKeptWithin;
+    const Caller caller(clock, renewal, reports, last, today, settings.rules, kept);
+    if (caller.due())
+        f.due = last + *caller.due();
+    if (caller.dueIfSilent())
+        f.dueIfSilent = last + *caller.dueIfSilent();
+    f.dampTomorrow = caller.dampTomorrow();
+    f.firstDew = renewal.treat(today - last, f.today.dry);
     return f;
 }
 

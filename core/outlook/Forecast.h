@@ -32,24 +32,27 @@ struct Spell {
     LocalDate lastSession;
     int left = 0;             ///< days known to be dry
     std::optional<int> right; ///< day on which clamminess was reported; nullopt: still dry at `left` (censored)
+    bool onDamp = false;      ///< the site was reported damp shortly before that session
     bool gotDry = true;       ///< false: the session had no effect, so there was no dry spell
     int watched = 0;          ///< days from the last session to the next one, or to today
     bool operator==(const Spell&) const = default;
 };
 
-/// Harm of one day of untreated dampness and harm of a needless top-up. The app calls for a top-up as soon as waiting
-/// until tomorrow has the greater expected harm. The defaults were chosen by rehearsal, see COSTS.md. They hold for the
-/// default risk. For a person who accepts a greater risk, waiting counts less, in proportion to the odds.
-struct Costs {
-    double waitingADay = 6;
-    double needlessTopUp = 1;
-};
+/// On the day after a session the skin settles; the forecast calls for nothing then (our own choice).
+inline constexpr int kSettlingDays = 1;
 
 struct Settings {
-    double risk = 0.2; ///< chance of clamminess at which a top-up is due, 0.01 to 0.9
-    Costs costs;
+    /// Says what a return of dampness costs, see returnCostOf: 0.01 to 0.9.
+    double risk = 0.2;
+    /// How many sessions the person would do to be spared one return of dampness. By default it follows from the risk.
+    std::optional<double> returnCost;
     FilterRules rules;
 };
+
+/// How many sessions a return of dampness costs at that risk: (1 - risk) / (2 risk), so 2 at the default of 20 % (our
+/// own choice, see COSTS.md). Dry spells of the usual shape are then ended while about that share would have ended
+/// damp.
+[[nodiscard]] double returnCostOf(double risk);
 
 struct Forecast {
     DiarySite site{};
@@ -57,10 +60,14 @@ struct Forecast {
     std::vector<Spell> spells;            ///< evidence, oldest first, the present one last
     int censored = 0;
     StateProbability today;
-    std::optional<LocalDate> due; ///< day by which the chance of clamminess reaches the risk
-    /// Day on which the app calls for a top-up if nothing is reported before; never after `due`.
-    std::optional<LocalDate> call;
-    double risk = 0.2;
+    /// Day on which the app calls for a top-up, or has called. For a diary that is kept it is the day of the call if
+    /// each check-in until then says dry, whether its own check-in was made or not. Nullopt if no call comes within a
+    /// year.
+    std::optional<LocalDate> due;
+    std::optional<LocalDate> dueIfSilent; ///< the same if no check-in follows; never after `due`
+    double returnCost = 2;                ///< sessions that a return of dampness costs
+    double dampTomorrow = 0;              ///< chance of dampness by tomorrow, as the call weighs it
+    int bestAge = 0;                      ///< days after which treating a dry site costs least in the long run
     /// Days (not before the last session) by which clamminess has begun with chance 0.1, 0.2, 0.5, 0.8, 0.9.
     std::optional<std::array<LocalDate, 5>> quantiles;
     std::vector<DayChance> days; ///< today and the following 28
@@ -68,7 +75,7 @@ struct Forecast {
     double usualMedian = 0;
     double usualTo = 0;
     double soonest = 0;    ///< its 5 % quantile: a clammy report at rest from this day on is first dew
-    bool firstDew = false; ///< today, waiting has more expected harm than a needless top-up
+    bool firstDew = false; ///< by today's reports, waiting costs more than a top-up now
 };
 
 inline constexpr std::array<double, 5> kForecastLevels{0.1, 0.2, 0.5, 0.8, 0.9};

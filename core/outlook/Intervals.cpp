@@ -9,6 +9,8 @@ namespace {
 
 /// If the site is clammy this soon after the session and was not dry before, the session had no effect.
 constexpr int kNeverDryWithin = 2;
+/// A report of dampness no older than this says how the skin was at a session.
+constexpr int kDampWithin = 2;
 
 /// The first clammy report that counts as a return. Clammy on a stirred day followed by a dry report does not.
 std::vector<DayReport>::const_iterator firstReturn(std::vector<DayReport>::const_iterator from,
@@ -44,7 +46,7 @@ Spell spellOf(LocalDate last, std::vector<DayReport>::const_iterator from, std::
 std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
 {
     const auto& sessions = site.sessionDays;
-    const auto& reports = site.reports;
+    const auto& reports = site.spellReports;
     const auto ofOneCourse = [&](LocalDate a, LocalDate b) {
         return std::any_of(site.courses.begin(), site.courses.end(), [&](const diary::CourseSet& c) {
             return a >= c.course.start && b <= c.firstReview.value_or(today); // a course without a review is not over
@@ -54,6 +56,14 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
         return std::upper_bound(reports.begin(), reports.end(), day,
                                 [](LocalDate d, const DayReport& r) { return d < r.date; });
     };
+    const auto onDamp = [&](std::size_t i) {
+        const auto next = firstAfter(sessions[i]);
+        if (next == reports.begin())
+            return false;
+        const DayReport& last = *std::prev(next);
+        return last.level != Level::Dry && sessions[i] - last.date <= kDampWithin &&
+               (i == 0 || last.date > sessions[i - 1]);
+    };
     std::vector<Spell> out;
     for (std::size_t i = 0; i < sessions.size(); ++i) {
         const bool present = i + 1 == sessions.size();
@@ -61,9 +71,10 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
             continue; // the treated spell continues
         if (!present && ofOneCourse(sessions[i], sessions[i + 1]))
             continue;
-        // The report on the day of the next session was given before that session, so it still belongs to this spell.
+        // What was said on the day of the next session before that session still belongs to this spell.
         out.push_back(
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
+        out.back().onDamp = onDamp(i);
         out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];
     }
     return out;

@@ -34,19 +34,31 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
         stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
                    reports[kept->reports.size()].date > kept->spells.back().lastSession + kept->spells.back().watched);
     if (!whole)
-        kept.emplace(Kept{rules, {}, {}});
+        kept.emplace().rules = rules;
     std::vector<Evidence> fresh;
     for (const Spell& s : past.subspan(kept->spells.size())) {
         const auto seen = within(reports, s.lastSession, s.lastSession + s.watched);
-        fresh.push_back(evidenceOf(seen, s.lastSession, s.watched, rules));
+        fresh.push_back(evidenceOf(seen, s.lastSession, s.watched, rules.after(s.onDamp)));
         kept->spells.push_back(s);
     }
     if (!fresh.empty()) {
         kept->clock.learn(fresh);
+        kept->renewal.reset();
         const auto until = within(reports, LocalDate(-10'000'000), past.back().lastSession + past.back().watched);
         kept->reports.assign(until.begin(), until.end());
     }
     return kept->clock;
+}
+
+const Renewal& Learned::renewalFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                                   const FilterRules& rules, double returnCost)
+{
+    const Predictive& clock = clockFor(site, spells, reports, rules);
+    Kept& kept = *m_kept[static_cast<std::size_t>(site)];
+    if (!kept.renewal || kept.returnCost != returnCost)
+        kept.renewal.emplace([&](double days) { return clock.survivor(days); }, returnCost);
+    kept.returnCost = returnCost;
+    return *kept.renewal;
 }
 
 } // namespace firstdew::outlook

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "outlook/Predictive.h"
+#include "outlook/Renewal.h"
 
 #include <array>
 #include <optional>
@@ -14,6 +15,9 @@ public:
     /// The person's distribution after all spells except the last one.
     const Predictive& clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                const FilterRules& rules);
+    /// When to treat while still dry, by that distribution and the cost of a return in sessions.
+    const Renewal& renewalFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                              const FilterRules& rules, double returnCost);
 
 private:
     struct Kept {
@@ -21,6 +25,8 @@ private:
         std::vector<Spell> spells;
         std::vector<DayReport> reports; ///< up to the end of the last of these spells
         Predictive clock{std::span<const Evidence>{}};
+        double returnCost = 0;
+        std::optional<Renewal> renewal;
     };
     std::array<std::optional<Kept>, facts::allOf<DiarySite>().size()> m_kept;
 };

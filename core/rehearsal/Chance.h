@@ -19,7 +19,15 @@ enum class Draw : std::uint64_t {
     Missed,
     Report,
     Level,
-    Judged
+    Judged,
+    Order,
+    FalseWet,
+    HotRun,
+    HotLength,
+    Weekend,
+    Felt,
+    Drift,
+    Dose
 };
 
 /// Random numbers by lookup: a number depends only on seed, person, purpose and index. A person therefore lives through
@@ -39,9 +47,10 @@ public:
         return uniform(draw, index) < chance;
     }
     /// Standard normal (Box & Muller, Ann Math Stat 1958;29:610-611).
-    [[nodiscard]] double normal(Draw draw) const
+    [[nodiscard]] double normal(Draw draw, std::uint64_t index = 0) const
     {
-        return std::sqrt(-2 * std::log(uniform(draw, 0))) * std::cos(2 * std::numbers::pi * uniform(draw, 1));
+        return std::sqrt(-2 * std::log(uniform(draw, 2 * index))) *
+               std::cos(2 * std::numbers::pi * uniform(draw, 2 * index + 1));
     }
 
 private:

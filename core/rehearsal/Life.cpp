@@ -2,6 +2,7 @@
 
 #include "diary/Reader.h"
 #include "outlook/Learned.h"
+#include "outlook/Renewal.h"
 #include "protocol/Course.h"
 #include "situation/Assess.h"
 
@@ -18,8 +19,10 @@ using situation::Stage;
 const LocalDate kDayZero(0);
 constexpr int kWeek = 7;
 constexpr int kCheckInAt = 20 * 60;
-constexpr int kSessionAt = 20 * 60 + 30;
-constexpr int kJudgedAmong = 20; // the judged spell is one of this many first ones
+constexpr int kSessionBefore = 18 * 60; // of people whose session comes before the day's check-in
+constexpr int kSessionAfter = 20 * 60 + 30;
+constexpr double kUsualCharge = 250; // mA min
+constexpr int kJudgedAmong = 20;     // the judged spell is one of this many first ones
 
 void count(Tally& tally, Skin skin)
 {
@@ -27,18 +30,25 @@ void count(Tally& tally, Skin skin)
     tally.sweatingDays += skin == Skin::Sweating;
 }
 
+bool sessionFirst(const World& world, const Chance& chance)
+{
+    return chance.happens(world.sessionBeforeCheckin, Draw::Order, 0);
+}
+
 /// A person who keeps a diary and follows the advice.
 class Diarist {
 public:
     Diarist(const Request& request, Chance chance, Foresight& foresight)
-        : m_request(request), m_chance(chance), m_foresight(foresight), m_body(request.world, chance)
+        : m_request(request), m_chance(chance), m_sessionFirst(sessionFirst(request.world, chance)),
+          m_sessionAt(m_sessionFirst ? kSessionBefore : kSessionAfter), m_foresight(foresight),
+          m_body(request.world, chance)
     {
         Screening screening;
         for (const auto row : allOf<ScreeningRow>())
             screening.asked.insert(row);
         note(0, 0, Person{"", LocalDate(-11000), {}, {}, {}});
         note(0, 0, screening);
-        note(0, kSessionAt, sessionFact());
+        note(0, m_sessionAt, sessionFact(1));
         foresee(0);
     }
 
@@ -47,36 +57,65 @@ public:
         m_reader.turnTo(kDayZero + day);
         m_body.pass(day);
         count(m_tally, m_body.skin());
-        report(day);
+        if (!m_sessionFirst)
+            report(day);
         auto s = assessed();
         judge(s);
         if (s.advice == Advice::RestartCourse) {
+            ++m_foresight.calls.restarts;
+            m_foresight.calls.restartsDry += m_body.skin() != Skin::Sweating;
             Course course;
             course.site = Site::Hands;
             course.start = kDayZero + day;
-            note(day, kSessionAt - 1, course);
+            note(day, m_sessionAt - 1, course);
             s = assessed();
         }
         switch (s.advice) {
+        case Advice::TopUpDue: called(day); [[fallthrough]];
         case Advice::FirstDewTopUp:
-        case Advice::TopUpDue:
             treat(day, false);
             foresee(day);
             break;
         case Advice::DoCourseSession: treat(day, s.course && s.course->sessions.back().date > kDayZero + day); break;
         case Advice::Review:
-        case Advice::AskPrescriber: note(day, kSessionAt, ReviewDone{Site::Hands, true}); break;
-        default: break;
+        case Advice::AskPrescriber: note(day, m_sessionAt, ReviewDone{Site::Hands, true}); break;
+        default:
+            if (s.stage == Stage::KeepingDry && unasked(day)) {
+                treat(day, false);
+                foresee(day);
+            }
         }
+        m_named = s.nextSession;
+        if (m_sessionFirst)
+            report(day);
     }
     [[nodiscard]] Tally tally() const { return m_tally; }
 
 private:
-    static Session sessionFact()
+    static Session sessionFact(double dose)
     {
         Session s;
         s.site = Site::Hands;
+        s.charge = MilliampMinutes{kUsualCharge * dose};
         return s;
+    }
+
+    void called(int day)
+    {
+        ++m_foresight.calls.all;
+        m_foresight.calls.onDry += m_body.skin() == Skin::Dry;
+        m_foresight.calls.named += m_named == kDayZero + day;
+    }
+
+    /// Whether the person tops up of their own accord.
+    bool unasked(int day)
+    {
+        const World& w = m_request.world;
+        const bool habit = w.habitDays > 0 && day - m_last >= w.habitDays;
+        const double left = m_body.spell() - (day - m_last);
+        const bool felt = m_body.skin() == Skin::Dry && left <= 1 &&
+                          m_chance.happens(w.feltInAdvance, Draw::Felt, static_cast<std::uint64_t>(day));
+        return habit || felt;
     }
 
     void note(int day, int minute, Payload payload)
@@ -91,30 +130,18 @@ private:
 
     void treat(int day, bool courseGoesOn)
     {
-        note(day, kSessionAt, sessionFact());
+        note(day, m_sessionAt, sessionFact(m_body.nextDose()));
+        m_last = day;
         ++m_tally.sessions;
         m_body.treat(courseGoesOn);
     }
 
     void report(int day)
     {
-        const World& w = m_request.world;
-        const auto i = static_cast<std::uint64_t>(day);
-        if (m_chance.happens(w.checkinMissed, Draw::Missed, i))
-            return;
-        const bool stirred = m_chance.happens(w.stirredDays, Draw::Stirred, i);
-        const double u = m_chance.uniform(Draw::Report, i);
-        Level level{};
-        switch (m_body.skin()) {
-        case Skin::Dry:
-            level = u < (stirred ? w.falseClammyStirred : w.falseClammyCalm) ? Level::Clammy : Level::Dry;
-            break;
-        case Skin::Clammy: level = u < w.missedClammy ? Level::Dry : Level::Clammy; break;
-        case Skin::Sweating: level = m_chance.happens(0.3, Draw::Level, i) ? Level::Dripping : Level::Wet; break;
-        }
-        note(day, kCheckInAt,
-             CheckIn{DiarySite::Hands, level,
-                     stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
+        if (const auto said = checkInOf(m_request.world, m_chance, m_body.skin(), day))
+            note(day, kCheckInAt,
+                 CheckIn{DiarySite::Hands, said->level,
+                         said->stirred ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{}});
     }
 
     /// Compares the forecast made after a session with the spell that followed.
@@ -126,7 +153,7 @@ private:
         const auto& diary = m_reader.diary();
         const auto f = outlook::forecastFor(diary, DiarySite::Hands, m_request.settings);
         const auto& clock = outlook::learnedFrom(diary).clockFor(
-            DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).reports, m_request.settings.rules);
+            DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports, m_request.settings.rules);
         const double u = 1 - clock.survivor(m_body.spell());
         constexpr std::array kCentral{0.5, 0.8, 0.95};
         for (std::size_t i = 0; i < kCentral.size(); ++i)
@@ -135,8 +162,8 @@ private:
         ++m_foresight.pit[tenth];
         if (m_foresight.spells == static_cast<int>(m_chance.uniform(Draw::Judged) * kJudgedAmong))
             m_foresight.judged = tenth;
-        const int due = *f.due - today;
-        m_foresight.before += m_body.spell() <= due - kSessionAt / 1440.0;
+        const int due = f.dueIfSilent.value_or(today + outlook::kLongestWait) - today;
+        m_foresight.before += m_body.spell() <= due - m_sessionAt / 1440.0;
         m_foresight.onTheDay += m_body.spell() <= due;
         ++m_foresight.spells;
     }
@@ -153,38 +180,114 @@ private:
 
     const Request& m_request;
     Chance m_chance;
+    bool m_sessionFirst;
+    int m_sessionAt;
+    int m_last = 0; ///< day of the last session
+    std::optional<LocalDate> m_named;
     Foresight& m_foresight;
     Body m_body;
     diary::Reader m_reader{{}, {}, kDayZero};
     Tally m_tally;
 };
 
+/// A person who treats by a rule of thumb, or as one would who knew the truth. From the day on which full sweating is
+/// back, all of them do the course again.
+class Treater {
+public:
+    Treater(const Request& request, Chance chance, Policy policy)
+        : m_request(request), m_chance(chance), m_policy(policy), m_sessionFirst(sessionFirst(request.world, chance)),
+          m_body(request.world, chance)
+    {
+        choose();
+    }
+
+    void live(int day)
+    {
+        m_body.pass(day);
+        count(m_tally, m_body.skin());
+        if (!m_sessionFirst)
+            checkIn(day);
+        if (!m_courseFrom && m_body.skin() == Skin::Sweating)
+            m_courseFrom = day;
+        const int ofCourse = m_courseFrom ? day - *m_courseFrom + 1 : 0;
+        if (m_courseFrom ? std::find(m_course.begin(), m_course.end(), ofCourse) != m_course.end() : treats(day))
+            treat(day, m_courseFrom && ofCourse < m_course.back());
+        if (m_sessionFirst)
+            checkIn(day);
+    }
+    [[nodiscard]] Tally tally() const { return m_tally; }
+
+private:
+    void treat(int day, bool courseGoesOn)
+    {
+        if (!m_courseFrom) {
+            m_gapSum += day - m_last;
+            ++m_gaps;
+        }
+        m_body.treat(courseGoesOn);
+        ++m_tally.sessions;
+        m_last = day;
+        m_reportedDamp = false;
+        m_seenDamp = false;
+        if (!courseGoesOn)
+            m_courseFrom.reset();
+        choose();
+    }
+
+    /// The best age for the spell that begins, for one who knows its distribution.
+    void choose()
+    {
+        if (m_policy == Policy::Oracle)
+            m_age =
+                outlook::Renewal([this](double days) { return m_body.survivor(days); }, returnCostOf(m_request)).age();
+    }
+
+    void checkIn(int day)
+    {
+        m_seenDamp = m_body.skin() != Skin::Dry;
+        if (const auto said = checkInOf(m_request.world, m_chance, m_body.skin(), day))
+            m_reportedDamp = m_reportedDamp || said->level != Level::Dry;
+    }
+
+    [[nodiscard]] bool treats(int day) const
+    {
+        const int age = day - m_last;
+        switch (m_policy) {
+        case Policy::Weekly: return age >= kWeek;
+        case Policy::FirstClammy: return m_reportedDamp;
+        case Policy::WeeklyOrClammy: return m_reportedDamp || age >= kWeek;
+        case Policy::MeanOrClammy: return m_reportedDamp || age >= std::lround(m_gapSum / m_gaps);
+        case Policy::Oracle: return m_seenDamp || age >= m_age;
+        case Policy::Early:
+        case Policy::Late: return false;
+        }
+        return false;
+    }
+
+    const Request& m_request;
+    Chance m_chance;
+    Policy m_policy;
+    bool m_sessionFirst;
+    Body m_body;
+    std::vector<int> m_course = protocol::templateDays(CourseTemplate::Seven, {}, kDayZero)->days;
+    Tally m_tally;
+    int m_last = 0;
+    std::optional<int> m_courseFrom;
+    double m_gapSum = 10; ///< days between sessions; ten to begin with
+    double m_gaps = 1;
+    int m_age = 0;
+    bool m_reportedDamp = false; ///< since the last session
+    bool m_seenDamp = false;     ///< the truth at the last check-in
+};
+
 } // namespace
 
-Tally liveByCalendar(const Request& request, Chance chance, bool weekly)
+Tally liveByRule(const Request& request, Chance chance, Policy policy)
 {
-    const auto course = protocol::templateDays(CourseTemplate::Seven, {}, kDayZero)->days;
-    Body body(request.world, chance);
-    Tally tally;
-    int last = 0;
-    std::optional<int> courseFrom;
-    for (int day = 1; day <= request.days; ++day) {
-        body.pass(day);
-        count(tally, body.skin());
-        if (!courseFrom && body.skin() == Skin::Sweating)
-            courseFrom = day;
-        const bool ofCourse =
-            courseFrom && std::find(course.begin(), course.end(), day - *courseFrom + 1) != course.end();
-        if (!ofCourse && (courseFrom || !weekly || day - last < kWeek))
-            continue;
-        const bool courseGoesOn = ofCourse && day - *courseFrom + 1 < course.back();
-        body.treat(courseGoesOn);
-        ++tally.sessions;
-        last = day;
-        if (!courseGoesOn)
-            courseFrom.reset();
-    }
-    return tally;
+    Treater person(request, chance, policy);
+    for (int day = 1; day <= request.days; ++day)
+        person.live(day);
+    return person.tally();
 }
 
 Tally liveByAdvice(const Request& request, Chance chance, Foresight& foresight)

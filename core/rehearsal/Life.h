@@ -11,8 +11,18 @@ struct Tally {
     int sweatingDays = 0;
 };
 
+/// What the app called for.
+struct Calls {
+    int all = 0;   ///< calls for a top-up by the forecast
+    int onDry = 0; ///< those on dry skin
+    int named = 0; ///< those on the day that was named for it the day before
+    int restarts = 0;
+    int restartsDry = 0; ///< restarts of the course on skin that did not sweat
+};
+
 /// How good the forecasts were.
 struct Foresight {
+    Calls calls;
     std::array<int, 3> covered{};
     std::array<int, 10> pit{};
     std::optional<std::size_t> judged; ///< tenth in which the one spell drawn beforehand ended
@@ -23,8 +33,8 @@ struct Foresight {
     int days = 0;
 };
 
-/// Simulates a person under the weekly or the late policy.
-[[nodiscard]] Tally liveByCalendar(const Request& request, Chance chance, bool weekly);
+/// Simulates a person who treats by any other policy than the app's.
+[[nodiscard]] Tally liveByRule(const Request& request, Chance chance, Policy policy);
 
 /// Simulates a person who keeps a diary, with the errors of the world, and follows each advice on its day.
 [[nodiscard]] Tally liveByAdvice(const Request& request, Chance chance, Foresight& foresight);

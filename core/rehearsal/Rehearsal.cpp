@@ -28,9 +28,9 @@ Lived liveOne(const Request& request, int person)
     const Chance chance(request.seed, static_cast<std::uint64_t>(person));
     Lived out;
     out.median = Body(request.world, chance).ownMedian();
-    out.tallies[static_cast<std::size_t>(Policy::Early)] = liveByAdvice(request, chance, out.foresight);
-    out.tallies[static_cast<std::size_t>(Policy::Weekly)] = liveByCalendar(request, chance, true);
-    out.tallies[static_cast<std::size_t>(Policy::Late)] = liveByCalendar(request, chance, false);
+    for (const Policy p : facts::allOf<Policy>())
+        out.tallies[static_cast<std::size_t>(p)] =
+            p == Policy::Early ? liveByAdvice(request, chance, out.foresight) : liveByRule(request, chance, p);
     return out;
 }
 
@@ -51,7 +51,8 @@ std::vector<Lived> liveAll(const Request& request)
     return all;
 }
 
-Figures figuresOf(const std::vector<Lived>& all, std::span<const std::size_t> who, std::size_t policy, int days)
+Figures figuresOf(const std::vector<Lived>& all, std::span<const std::size_t> who, std::size_t policy,
+                  const Request& request)
 {
     long long sessions = 0;
     long long clammy = 0;
@@ -61,9 +62,26 @@ Figures figuresOf(const std::vector<Lived>& all, std::span<const std::size_t> wh
         clammy += all[i].tallies[policy].clammyDays;
         sweating += all[i].tallies[policy].sweatingDays;
     }
-    const double years = static_cast<double>(who.size()) * days / kYear;
+    const double years = static_cast<double>(who.size()) * request.days / kYear;
     const auto perYear = [&](long long n) { return years > 0 ? static_cast<double>(n) / years : 0; };
-    return {perYear(sessions), perYear(clammy), perYear(sweating), perYear(sessions) * kMinutesASession};
+    return {perYear(sessions), perYear(clammy), perYear(sweating), perYear(sessions) * kMinutesASession,
+            perYear(sessions) + costOfDampDay(request) * perYear(clammy + sweating)};
+}
+
+Conduct conductOf(const std::vector<Lived>& all)
+{
+    Calls sum;
+    for (const Lived& one : all) {
+        const Calls& c = one.foresight.calls;
+        sum.all += c.all;
+        sum.onDry += c.onDry;
+        sum.named += c.named;
+        sum.restarts += c.restarts;
+        sum.restartsDry += c.restartsDry;
+    }
+    const auto share = [](int n, int of) { return of > 0 ? static_cast<double>(n) / of : 0; };
+    return {sum.all, share(sum.onDry, sum.all), share(sum.named, sum.all), sum.restarts,
+            share(sum.restartsDry, sum.restarts)};
 }
 
 Calibration calibrationOf(const std::vector<Lived>& all)
@@ -107,23 +125,48 @@ std::optional<Error> outOfRange(const Request& r)
         return Error{"out-of-range", name, "must be between " + std::to_string(least) + " and " + std::to_string(most)};
     };
     const World& w = r.world;
-    for (const auto& fault :
-         {check("people", r.people, 1, 1e6), check("days", r.days, 1, 36600), check("threads", r.threads, 1, 256),
-          check("median_days.median", w.medianDays, 0.5, 365), check("median_days.sdlog", w.medianSdlog, 0, 3),
-          check("shape.median", w.shape, 0.2, 50), check("shape.sdlog", w.shapeSdlog, 0, 3),
-          check("days_clammy_before_sweating.mean", w.daysClammyBeforeSweating, 0, 365),
-          check("checkin_missed", w.checkinMissed, 0, 1), check("false_clammy.calm", w.falseClammyCalm, 0, 1),
-          check("false_clammy.stirred", w.falseClammyStirred, 0, 1), check("missed_clammy", w.missedClammy, 0, 1),
-          check("stirred_days", w.stirredDays, 0, 1), check("season.amplitude", w.seasonAmplitude, 0, 0.95),
-          check("season.period", w.seasonPeriod, 1, 36600), check("wear_off", w.wearOff, 0, 0.95),
-          check("takes.clammy", w.takesClammy, 0, 1), check("course.least", w.courseLeast, 1, w.courseMost),
-          check("course.most", w.courseMost, 1, 7)})
+    for (const auto& fault : {check("people", r.people, 1, 1e6),
+                              check("days", r.days, 1, 36600),
+                              check("threads", r.threads, 1, 256),
+                              check("median_days.median", w.medianDays, 0.5, 365),
+                              check("median_days.sdlog", w.medianSdlog, 0, 3),
+                              check("shape.median", w.shape, 0.2, 50),
+                              check("shape.sdlog", w.shapeSdlog, 0, 3),
+                              check("days_clammy_before_sweating.mean", w.daysClammyBeforeSweating, 0, 365),
+                              check("checkin_missed", w.checkinMissed, 0, 1),
+                              check("false_clammy.calm", w.falseClammyCalm, 0, 1),
+                              check("false_clammy.stirred", w.falseClammyStirred, 0, 1),
+                              check("missed_clammy", w.missedClammy, 0, 1),
+                              check("stirred_days", w.stirredDays, 0, 1),
+                              check("season.amplitude", w.seasonAmplitude, 0, 0.95),
+                              check("season.period", w.seasonPeriod, 1, 36600),
+                              check("wear_off", w.wearOff, 0, 0.95),
+                              check("takes.clammy", w.takesClammy, 0, 1),
+                              check("course.least", w.courseLeast, 1, w.courseMost),
+                              check("course.most", w.courseMost, 1, 7),
+                              check("session_before_checkin", w.sessionBeforeCheckin, 0, 1),
+                              check("false_wet", w.falseWet, 0, 1),
+                              check("hot_runs", w.hotRuns, 0, 1),
+                              check("weekend_gaps", w.weekendGaps, 0, 1),
+                              check("habit_days", w.habitDays, 0, 365),
+                              check("felt_in_advance", w.feltInAdvance, 0, 1),
+                              check("change.day", w.changeDay, 0, 36600),
+                              check("change.factor", w.changeFactor, 0.05, 20),
+                              check("ar1", w.ar1, 0, 0.99),
+                              check("dose", w.dose, 0, 3)})
         if (fault)
             return fault;
     return std::nullopt;
 }
 
 } // namespace
+
+double returnCostOf(const Request& request)
+{
+    return request.settings.returnCost.value_or(outlook::returnCostOf(request.settings.risk));
+}
+
+double costOfDampDay(const Request& request) { return returnCostOf(request) / 2; }
 
 facts::Result<Outcome> rehearse(const Request& request)
 {
@@ -136,14 +179,15 @@ facts::Result<Outcome> rehearse(const Request& request)
                      [&](std::size_t a, std::size_t b) { return all[a].median < all[b].median; });
     Outcome out;
     for (std::size_t p = 0; p < kPolicies; ++p) {
-        out.policies[p] = figuresOf(all, order, p, request.days);
+        out.policies[p] = figuresOf(all, order, p, request);
         for (std::size_t t = 0; t < kTerciles; ++t) {
             const std::size_t from = order.size() * t / kTerciles;
             const std::size_t to = order.size() * (t + 1) / kTerciles;
-            out.terciles[p][t] = figuresOf(all, std::span(order).subspan(from, to - from), p, request.days);
+            out.terciles[p][t] = figuresOf(all, std::span(order).subspan(from, to - from), p, request);
         }
     }
     out.calibration = calibrationOf(all);
+    out.conduct = conductOf(all);
     return out;
 }
 

@@ -10,13 +10,26 @@
 
 namespace firstdew::rehearsal {
 
-/// When a person treats.
+/// When a person treats. After full sweating, all but the first repeat the course.
 enum class Policy {
-    Early,  ///< as the app advises, day by day
-    Weekly, ///< every seventh day; the course again when full sweating is back
-    Late    ///< only when full sweating is back; then the course again
+    Early,          ///< as the app advises, day by day
+    Weekly,         ///< every seventh day
+    Late,           ///< only when full sweating is back
+    FirstClammy,    ///< at the first report of dampness
+    WeeklyOrClammy, ///< at the first report of dampness, on the seventh day at the latest
+    MeanOrClammy,   ///< at the first report of dampness, at the mean of the person's gaps at the latest
+    Oracle          ///< knows its distribution and the skin at each check-in: damp, or at the age that costs least
 };
-inline constexpr std::size_t kPolicies = 3;
+} // namespace firstdew::rehearsal
+
+namespace firstdew::facts {
+FIRSTDEW_WORDS(rehearsal::Policy, "early", "weekly", "late", "first-clammy", "weekly-or-clammy", "mean-or-clammy",
+               "oracle");
+} // namespace firstdew::facts
+
+namespace firstdew::rehearsal {
+
+inline constexpr std::size_t kPolicies = facts::allOf<Policy>().size();
 inline constexpr std::size_t kTerciles = 3; ///< thirds of people by true median dry spell, shortest first
 
 /// Means per person and year.
@@ -25,6 +38,16 @@ struct Figures {
     double clammyDays = 0;
     double sweatingDays = 0;
     double minutes = 0; ///< treated time: 20 minutes a session, as for both hands
+    double cost = 0;    ///< sessions, each damp day counted as costOfDampDay(request) of them
+};
+
+/// What the app called for, as shares.
+struct Conduct {
+    long long calls = 0;       ///< for a top-up by the forecast alone
+    double onDry = 0;          ///< of calls: on dry skin
+    double asNamed = 0;        ///< of calls: on the day that was named for it the day before
+    long long restarts = 0;    ///< of the course
+    double restartsNotWet = 0; ///< of restarts: on skin that did not sweat
 };
 
 /// How forecasts at the start of a spell and daily beliefs compare with the truth.
@@ -37,8 +60,8 @@ struct Calibration {
     std::array<long long, 10> pitOneEach{};
     Flatness flatness;       ///< of `pitOneEach`
     double brier = 0;        ///< mean square of the difference between the chance of dampness and the truth (0 or 1)
-    double dueHitRate = 0;   ///< share of spells that are clammy before their due day begins at midnight
-    double onTheDayRate = 0; ///< share of spells that are clammy by the check-in of their due day
+    double dueHitRate = 0;   ///< share of spells that are clammy before the day on which silence calls begins
+    double onTheDayRate = 0; ///< share of spells that are clammy by the check-in of that day
     long long spells = 0;
     long long days = 0;
 };
@@ -56,13 +79,15 @@ struct Outcome {
     std::array<Figures, kPolicies> policies; ///< in the order of Policy
     std::array<std::array<Figures, kTerciles>, kPolicies> terciles;
     Calibration calibration; ///< of the early policy
+    Conduct conduct;         ///< of the early policy
 };
+
+/// Sessions that a return of dampness costs by these settings.
+[[nodiscard]] double returnCostOf(const Request& request);
+/// Sessions that one damp day costs: half of a return, which brings about two of them (our own choice).
+[[nodiscard]] double costOfDampDay(const Request& request);
 
 /// Simulates `people` people over `days` days under each policy. Errors: a number out of range.
 [[nodiscard]] facts::Result<Outcome> rehearse(const Request& request);
 
 } // namespace firstdew::rehearsal
-
-namespace firstdew::facts {
-FIRSTDEW_WORDS(rehearsal::Policy, "early", "weekly", "late");
-} // namespace firstdew::facts

@@ -1,8 +1,15 @@
 #pragma once
 
+#include "facts/Words.h"
 #include "rehearsal/Chance.h"
 
+#include <optional>
+
 namespace firstdew::rehearsal {
+
+/// The family of the dry spells' lengths. Gamma and log-logistic ones have the spread that the Weibull of that shape
+/// has.
+enum class Times { Weibull, Gamma, LogLogistic };
 
 /// How simulated people sweat and how they report it. All numbers are invented, in the range of common practice. The
 /// model differs from the outlook's model, so that the outlook can be wrong.
@@ -26,6 +33,17 @@ struct World {
     /// Number of sessions that dry a fully sweating site, uniform from least to most: a large part of the first course.
     double courseLeast = 3;
     double courseMost = 7;
+    double sessionBeforeCheckin = 0.5; ///< share of people whose session comes before the day's check-in
+    double falseWet = 0;               ///< share of dry days at rest reported wet
+    double hotRuns = 0;     ///< share of days in runs of hot days, on which dry skin feels clammy and no heat is noted
+    double weekendGaps = 0; ///< further share of Saturdays and Sundays without a check-in
+    double habitDays = 0;   ///< a top-up of habit after so many days, called for or not; 0: none
+    double feltInAdvance = 0; ///< chance that a top-up is done unasked in the last day before dampness
+    double changeDay = 0;     ///< from this day on every median is changed by the factor
+    double changeFactor = 1;
+    double ar1 = 0;  ///< correlation of one spell's median with the next one's; they vary by a fifth
+    double dose = 0; ///< power by which a session of more charge than usual holds longer
+    Times times = Times::Weibull;
 };
 
 enum class Skin { Dry, Clammy, Sweating };
@@ -44,9 +62,14 @@ public:
     /// Length of the present dry spell from its last session, if nothing is done.
     [[nodiscard]] double spell() const { return m_spell; }
     [[nodiscard]] double ownMedian() const { return m_median; }
+    /// Chance that a spell which begins as the present one did lasts longer than `days`.
+    [[nodiscard]] double survivor(double days) const;
+    /// Charge of the next session in parts of the usual one.
+    [[nodiscard]] double nextDose() const;
 
 private:
     void begin();
+    [[nodiscard]] double doseOf(std::uint64_t session) const;
 
     World m_world;
     Chance m_chance;
@@ -56,6 +79,8 @@ private:
     int m_day = 0;
     int m_since = 0; ///< day of the last session
     double m_spell = 0;
+    double m_spellMedian = 0;
+    double m_drift = 0;  ///< of the logarithm of the median
     double m_clammy = 0; ///< days from clammy to sweating
     int m_toGo = 0;      ///< sessions until full sweating ends
     bool m_held = false; ///< a course has dried the site and continues
@@ -65,4 +90,17 @@ private:
     Skin m_skin = Skin::Dry;
 };
 
+/// What a person says at the check-in of a day.
+struct Said {
+    facts::Level level{};
+    bool stirred = false;
+};
+
+/// The check-in of that day with its errors, or nullopt if it is missed.
+[[nodiscard]] std::optional<Said> checkInOf(const World& world, const Chance& chance, Skin skin, int day);
+
 } // namespace firstdew::rehearsal
+
+namespace firstdew::facts {
+FIRSTDEW_WORDS(rehearsal::Times, "weibull", "gamma", "loglogistic");
+} // namespace firstdew::facts

@@ -10,7 +10,9 @@ namespace firstdew::situation {
 
 namespace {
 
-constexpr int kSettlingDays = 1; // our own choice
+using outlook::kSettlingDays;
+
+constexpr double kSweatingLikely = 0.5; // chance from which one wet report restarts the course: our own choice
 
 /// Everything that the rules of one site use.
 struct View {
@@ -151,6 +153,14 @@ Reason usualSpell(const View& v, const SiteSituation& s)
     return r;
 }
 
+/// Whether the report that came last and the one before it, at most two days earlier, both show at least `level`.
+bool twiceAtLeast(const View& v, Level level)
+{
+    const auto& reports = v.sinceSession;
+    return reports.size() >= 2 && reports.back().level >= level && reports[reports.size() - 2].level >= level &&
+           reports.back().date - reports[reports.size() - 2].date <= 2;
+}
+
 /// Decides by the latest reports since the last session.
 void readReports(const View& v, SiteSituation& s)
 {
@@ -161,11 +171,13 @@ void readReports(const View& v, SiteSituation& s)
     if (last.level == Level::Dry)
         return;
     const int age = v.sessions.empty() ? 0 : last.date - v.sessions.back();
-    const bool twice = v.sinceSession.size() >= 2 && v.sinceSession[v.sinceSession.size() - 2].level != Level::Dry &&
-                       last.date - v.sinceSession[v.sinceSession.size() - 2].date <= 2;
-    // On the day after a session the skin settles. One wet report then does not restart the course (our own choice).
-    const bool settling = !v.sessions.empty() && age <= kSettlingDays && !twice;
-    if (last.level >= Level::Wet && atRest && !settling) {
+    const bool twice = twiceAtLeast(v, Level::Clammy);
+    // On the day after a session the skin settles, and one report of dampness calls for nothing (our own choice). But
+    // skin that was damp may need a second session: one or two are usually enough (common practice, no source).
+    const bool onDamp = !s.forecast.spells.empty() && s.forecast.spells.back().onDamp;
+    const bool settling = !v.sessions.empty() && age <= kSettlingDays && !twice && !(onDamp && atRest);
+    const bool wet = last.level >= Level::Wet && atRest && !settling;
+    if (wet && (twiceAtLeast(v, Level::Wet) || s.forecast.today.sweating >= kSweatingLikely)) {
         s.stage = Stage::SweatingAgain;
         s.advice = Advice::RestartCourse;
         s.nextSession = v.today;
@@ -173,13 +185,14 @@ void readReports(const View& v, SiteSituation& s)
         return;
     }
     const bool old = v.sessions.empty() || age >= s.forecast.soonest;
-    // In a younger spell the expected harm decides, but not on the day after a session, when the skin settles.
-    const bool likely = age > kSettlingDays && s.forecast.firstDew;
-    if (!settling && (twice || (atRest && (old || likely)))) {
+    // In a younger spell the cost decides, but not on the day after a session, when the skin settles.
+    const bool likely = !settling && s.forecast.firstDew;
+    if (!settling && (twice || wet || (atRest && (old || likely)))) {
         s.stage = Stage::FirstDew;
         s.advice = Advice::FirstDewTopUp;
         s.nextSession = v.today;
-        s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : ReasonKind::ClammyAtRest, last.date));
+        const auto once = wet ? ReasonKind::WetOnce : ReasonKind::ClammyAtRest;
+        s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : once, last.date));
         if (!twice && !old && s.forecast.today.dry < 0.5) {
             s.reasons.push_back(because(ReasonKind::ReturnLikely));
             s.reasons.back().probability = 1 - s.forecast.today.dry;
@@ -194,19 +207,19 @@ void readReports(const View& v, SiteSituation& s)
     s.reasons.push_back(because(atRest ? atRestKind : ReasonKind::ClammyStirred, last.date));
 }
 
-/// Calls for a top-up by the forecast if the reports do not: on the due day, or as soon as waiting until tomorrow does
-/// more harm than a top-up that proves needless. A single weak clammy report delays this to the due day.
+/// Calls for a top-up by the forecast if the reports do not. A weak report, on which the app watches, neither brings
+/// that call nor takes it back.
 void callByForecast(const View& v, SiteSituation& s)
 {
-    if (!s.forecast.due || v.today - *s.forecast.lastSession <= kSettlingDays)
+    if (!s.forecast.due || *s.forecast.due > v.today)
         return;
-    const bool due = *s.forecast.due <= v.today && (s.advice == Advice::None || s.advice == Advice::Watch);
-    const bool called = *s.forecast.call <= v.today && s.advice == Advice::None;
-    if (!due && !called)
+    const bool regardless = v.today - *s.forecast.lastSession >= s.forecast.bestAge ||
+                            (!v.sinceSession.empty() && *s.forecast.due <= v.sinceSession.back().date);
+    if (s.advice != Advice::None && !(s.advice == Advice::Watch && regardless))
         return;
     s.advice = Advice::TopUpDue;
     Reason r = because(ReasonKind::DueByForecast, *s.forecast.due);
-    r.probability = s.forecast.risk;
+    r.probability = s.forecast.dampTomorrow;
     s.reasons.insert(s.reasons.begin(), r);
 }
 
@@ -214,8 +227,7 @@ void dryStage(const View& v, SiteSituation& s)
 {
     s.stage = Stage::KeepingDry;
     s.advice = Advice::None;
-    if (s.forecast.call)
-        s.nextSession = std::max(*s.forecast.call, *s.forecast.lastSession + kSettlingDays + 1);
+    s.nextSession = s.forecast.due;
     if (!v.sessions.empty() && v.sessions.back() == v.today) {
         s.reasons.push_back(because(ReasonKind::SessionDoneToday));
         s.reasons.push_back(usualSpell(v, s));

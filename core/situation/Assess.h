@@ -44,7 +44,7 @@ enum class ReasonKind {
     WetAtRest,        ///< wet or dripping with no circumstance; date
     ReturnLikely,     ///< probability that dampness has begun
     DrySpellUsual,    ///< from, to (days, 80 % range), number = day of the present spell
-    DueByForecast,    ///< date, probability = risk chosen
+    DueByForecast,    ///< date = day of the call, probability of dampness by tomorrow
     NoCheckInFor,     ///< days
     ScreeningStops,   ///< row
     ScreeningAsks,    ///< row
@@ -56,7 +56,8 @@ enum class ReasonKind {
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff ///< the person put the call off; date: until when, none: not this time
+    PutOff, ///< the person put the call off; date: until when, none: not this time
+    WetOnce ///< wet or dripping at rest, though full sweating is not likely yet; date
 };
 
 struct Reason {
@@ -114,5 +115,6 @@ FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "
                "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice",
                "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
                "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
-               "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off");
+               "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
+               "wet-once");
 } // namespace firstdew::facts

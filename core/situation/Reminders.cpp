@@ -144,9 +144,11 @@ private:
 
     void topUp(const SiteSituation& s)
     {
-        if (!s.nextSession || (isToday() && s.advice != Advice::TopUpDue))
+        // The days ahead are planned as if nobody opened the app again; every check-in plans them anew.
+        const auto planned = s.advice == Advice::None ? s.forecast.dueIfSilent : s.nextSession;
+        if (!planned || (isToday() && s.advice != Advice::TopUpDue))
             return;
-        const LocalDate due = *s.nextSession;
+        const LocalDate due = *planned;
         if (!chosenFor(s, m_day) && (s.advice == Advice::Watch || !among(kDueRepeats, m_day - due)))
             return;
         add(ReminderKind::TopUpDue, s.site, m_settings.sessions, due);

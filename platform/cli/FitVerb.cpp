@@ -2,6 +2,7 @@
 #include "Verb.h"
 
 #include "outlook/Predictive.h"
+#include "outlook/Renewal.h"
 #include "outlook/Turnbull.h"
 
 #include <charconv>
@@ -23,6 +24,7 @@ struct Options {
     std::string file, family;
     double level = 0.95;
     bool prior = false;
+    std::optional<double> returnCost;
 };
 
 double numberIn(const std::string& where, const std::string& text)
@@ -104,6 +106,15 @@ json posteriorOf(std::span<const Interval> data)
     return out;
 }
 
+/// When to treat while still dry, by the fit and the cost of a return.
+void addReplacement(const outlook::FamilyFit& fit, double returnCost, Answer& a)
+{
+    const outlook::Renewal renewal([&](double days) { return fit.survivor(days); }, returnCost);
+    a.json["replacement"] = {{"age", renewal.age()}, {"rate", renewal.rate()}};
+    a.text += fmt::format("  treating a dry site costs least after {} days: {:.3f} sessions a day\n", renewal.age(),
+                          renewal.rate());
+}
+
 Answer fit(const Options& o)
 {
     const auto family = wordOption<Family>("--family", o.family);
@@ -142,6 +153,8 @@ Answer fit(const Options& o)
                               a.json["posterior"]["0.5"].get<double>(), a.json["posterior"]["0.1"].get<double>(),
                               a.json["posterior"]["0.9"].get<double>());
     }
+    if (o.returnCost)
+        addReplacement(fit, *o.returnCost, a);
     return a;
 }
 
@@ -151,6 +164,8 @@ const Verb verb("fit", "estimate the time to clammy from intervals", [](CLI::App
     sub.add_option("--family", o->family, "weibull or lognormal")->required();
     sub.add_option("--level", o->level, "of the limits given (0.95)");
     sub.add_flag("--prior", o->prior, "also the prediction with the population's prior, rows oldest first");
+    sub.add_option("--return-cost", o->returnCost, "also when to treat while dry, if a return costs so many sessions")
+        ->check(CLI::Range(0.01, 1000.0));
     return [o] { return fit(*o); };
 });
 

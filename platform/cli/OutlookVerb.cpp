@@ -45,6 +45,7 @@ json siteJson(const SiteSituation& s)
     j["probability"] = {{"dry", p.dry}, {"clammy", p.clammy}, {"sweating", p.sweating}};
     j["last_session"] = s.lastSession ? json(s.lastSession->iso()) : json();
     j["due_date"] = s.forecast.due ? json(s.forecast.due->iso()) : json();
+    j["due_if_silent"] = s.forecast.dueIfSilent ? json(s.forecast.dueIfSilent->iso()) : json();
     j["next_session"] = s.nextSession ? json(s.nextSession->iso()) : json();
     j["forecast"] = json::object();
     if (s.forecast.quantiles)

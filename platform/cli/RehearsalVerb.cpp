@@ -45,7 +45,17 @@ std::vector<std::pair<std::string, double*>> keysOf(World& w)
             {"/wear_off", &w.wearOff},
             {"/takes_clammy", &w.takesClammy},
             {"/course/least", &w.courseLeast},
-            {"/course/most", &w.courseMost}};
+            {"/course/most", &w.courseMost},
+            {"/session_before_checkin", &w.sessionBeforeCheckin},
+            {"/false_wet", &w.falseWet},
+            {"/hot_runs", &w.hotRuns},
+            {"/weekend_gaps", &w.weekendGaps},
+            {"/habit_days", &w.habitDays},
+            {"/felt_in_advance", &w.feltInAdvance},
+            {"/change/day", &w.changeDay},
+            {"/change/factor", &w.changeFactor},
+            {"/ar1", &w.ar1},
+            {"/dose", &w.dose}};
 }
 
 World worldOf(const std::string& file)
@@ -59,6 +69,13 @@ World worldOf(const std::string& file)
     const auto keys = keysOf(world);
     const json flat = content.flatten();
     for (const auto& [path, value] : flat.items()) {
+        if (path == "/times") {
+            const auto times = facts::fromWord<rehearsal::Times>(value.is_string() ? value.get<std::string>() : "");
+            if (!times)
+                throw Refused{fmt::format("{}: /times has to be weibull, gamma or loglogistic", file)};
+            world.times = *times;
+            continue;
+        }
         const auto key = std::find_if(keys.begin(), keys.end(), [&](const auto& k) { return k.first == path; });
         if (key == keys.end())
             throw Refused{fmt::format("{}: {} is no key of a world", file, path)};
@@ -74,7 +91,8 @@ json figuresJson(const Figures& f)
     return {{"sessions_per_year", f.sessions},
             {"clammy_days_per_year", f.clammyDays},
             {"sweating_days_per_year", f.sweatingDays},
-            {"minutes_per_year", f.minutes}};
+            {"minutes_per_year", f.minutes},
+            {"cost_per_year", f.cost}};
 }
 
 json outcomeJson(const Outcome& o)
@@ -97,13 +115,18 @@ json outcomeJson(const Outcome& o)
                         {"by_due_rate", c.onTheDayRate},
                         {"spells", c.spells},
                         {"days", c.days}};
+    j["conduct"] = {{"calls", o.conduct.calls},
+                    {"on_dry", o.conduct.onDry},
+                    {"as_named", o.conduct.asNamed},
+                    {"restarts", o.conduct.restarts},
+                    {"restarts_not_sweating", o.conduct.restartsNotWet}};
     return j;
 }
 
 std::string row(std::string_view who, Policy p, const Figures& f)
 {
-    return fmt::format("{:<9}{:<8}{:>10.1f}{:>14.1f}{:>16.2f}{:>14.0f}\n", who, facts::word(p), f.sessions,
-                       f.clammyDays, f.sweatingDays, f.minutes);
+    return fmt::format("{:<9}{:<18}{:>10.1f}{:>14.1f}{:>16.2f}{:>10.0f}{:>10.1f}\n", who, facts::word(p), f.sessions,
+                       f.clammyDays, f.sweatingDays, f.minutes, f.cost);
 }
 
 std::string tenths(std::span<const long long, 10> counts)
@@ -117,7 +140,7 @@ std::string tenths(std::span<const long long, 10> counts)
 
 std::string outcomeText(const Outcome& o)
 {
-    std::string out = "per year  policy    sessions   clammy days   sweating days       minutes\n";
+    std::string out = "per year policy              sessions   clammy days   sweating days   minutes      cost\n";
     for (const Policy p : facts::allOf<Policy>())
         out += row("all", p, o.policies[static_cast<std::size_t>(p)]);
     for (std::size_t t = 0; t < rehearsal::kTerciles; ++t)
@@ -131,8 +154,14 @@ std::string outcomeText(const Outcome& o)
     out +=
         fmt::format("flat by chi-square over those {}: {:.1f} on 9 degrees of freedom, p = {:.3f}\n",
                     std::accumulate(c.pitOneEach.begin(), c.pitOneEach.end(), 0LL), c.flatness.statistic, c.flatness.p);
-    out += fmt::format("Brier score {:.4f}; clammy before the due day {:.1f} %, by its check-in {:.1f} %\n", c.brier,
-                       100 * c.dueHitRate, 100 * c.onTheDayRate);
+    out += fmt::format(
+        "Brier score {:.4f}; clammy before the day on which silence calls {:.1f} %, by its check-in {:.1f} %\n",
+        c.brier, 100 * c.dueHitRate, 100 * c.onTheDayRate);
+    const auto& d = o.conduct;
+    out += fmt::format("{} calls by the forecast: {:.1f} % on dry skin, {:.1f} % on the day named the day before\n",
+                       d.calls, 100 * d.onDry, 100 * d.asNamed);
+    out += fmt::format("{} restarts of the course, {:.1f} % on skin that did not sweat\n", d.restarts,
+                       100 * d.restartsNotWet);
     return out;
 }
 
@@ -158,9 +187,10 @@ const Verb verb("rehearsal", "let simulated people follow the advice, and judge 
     sub.add_option("--seed", o->request.seed, "of chance; the same seed gives the same answer")->required();
     sub.add_option("--world", o->world, "JSON file: how these people sweat and report");
     sub.add_option("--threads", o->request.threads, "at work at once (1); the answer does not depend on it");
-    sub.add_option("--risk", o->request.settings.risk, "at which a top-up is due (0.2)");
-    sub.add_option("--waiting-cost", o->request.settings.costs.waitingADay,
-                   "harm of a day's waiting against that of a needless top-up");
+    sub.add_option("--risk", o->request.settings.risk, "the person's, which says what a return costs (0.2)");
+    sub.add_option("--return-cost", o->request.settings.returnCost,
+                   "sessions that a return of dampness costs, whatever the risk (2)")
+        ->check(CLI::Range(0.01, 1000.0));
     return [o] { return rehearse(*o); };
 });
 

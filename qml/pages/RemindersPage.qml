@@ -13,7 +13,7 @@ Frame {
     property int quietUntil: 0
     property bool backupMonthly: false
     property real risk: PlanModel.risk
-    readonly property var chances: [0.1, 0.2, 0.3, 0.4]
+    readonly property var chances: [1 / 9, 0.2, 1 / 3, 0.5]
     Component.onCompleted: {
         on = PlanModel.reminders.on
         checkIn = PlanModel.reminders.checkIn
@@ -32,12 +32,12 @@ Frame {
     }
     Card {
         OneOf {
-            label: qsTr("A top-up counts as due when the chance of dampness reaches")
-            options: page.chances.map(c => ({ value: c, text: Appearance.phrases.percent(c) }))
+            label: qsTr("A return of dampness counts as much as so many sessions")
+            options: page.chances.map(c => ({ value: c, text: Appearance.phrases.shortNumber(PlanModel.returnCostAt(c)) }))
             value: page.risk
             onChosen: v => page.risk = v
         }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.") }
     }
     dock: ActionButton {
         kind: ButtonFace.Now

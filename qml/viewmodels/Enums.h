@@ -192,7 +192,8 @@ enum Value : int {
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff
+    PutOff,
+    WetOnce
 };
 Q_ENUM_NS(Value)
 } // namespace ReasonKind

@@ -200,6 +200,8 @@ void PlanModel::setVibration(bool on)
 
 double PlanModel::risk() const { return m_store.diary().preferences.risk.value_or(outlook::Settings{}.risk); }
 
+double PlanModel::returnCostAt(double risk) { return outlook::returnCostOf(risk); }
+
 void PlanModel::setRisk(double chance)
 {
     if (chance != risk())

@@ -55,6 +55,8 @@ public:
     void setPedal(bool there);
     [[nodiscard]] bool vibration() const;
     [[nodiscard]] double risk() const;
+    /// Sessions that a return of dampness costs at that risk.
+    Q_INVOKABLE static double returnCostAt(double risk);
     [[nodiscard]] QList<ui::AwayDays> away() const;
     void setSound(ui::SoundChoice::Value sound);
     void setVoice(ui::VoiceChoice::Value voice);

@@ -75,7 +75,7 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     out.next = dayNumber(s.nextSession);
     out.spells = static_cast<int>(s.forecast.spells.size());
     out.censored = s.forecast.censored;
-    out.risk = s.forecast.risk;
+    out.returnCost = s.forecast.returnCost;
     out.due = dayNumber(s.forecast.due);
     return out;
 }
@@ -152,8 +152,9 @@ bool TodayModel::checkIn(ui::DiarySite::Value site, ui::Level::Value level, int 
     if (!where || !how)
         return false;
     const LocalDate date(day);
-    const auto* present = m_store.diary().checkInOn(*where, date);
     const bool isToday = date == m_store.now().date;
+    const auto* present =
+        isToday ? m_store.diary().checkInCorrectedAt(*where, m_store.now()) : m_store.diary().checkInOn(*where, date);
     const LocalTime happened = present != nullptr ? present->happened
                                : isToday          ? m_store.now()
                                                   : LocalTime{date, {12 * 60}};

@@ -47,7 +47,7 @@ class SiteToday {
     Q_PROPERTY(int next MEMBER next FINAL)
     Q_PROPERTY(int spells MEMBER spells FINAL)
     Q_PROPERTY(int censored MEMBER censored FINAL)
-    Q_PROPERTY(qreal risk MEMBER risk FINAL)
+    Q_PROPERTY(qreal returnCost MEMBER returnCost FINAL)
     Q_PROPERTY(int due MEMBER due FINAL)
 
 public:
@@ -68,8 +68,8 @@ public:
     int next = 0;                    ///< day of the next session; 0: none
     int spells = 0;                  ///< dry spells known
     int censored = 0;                ///< of them without an end of their own
-    qreal risk = 0;                  ///< the chance at which a top-up counts as due
-    int due = 0;                     ///< the day on which it does; 0: none
+    qreal returnCost = 0;            ///< sessions that a return of dampness costs
+    int due = 0;                     ///< the day on which a top-up is due by the forecast; 0: none
     bool operator==(const SiteToday&) const = default;
 };
 

@@ -77,6 +77,9 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
         return Words::tr("Dampness twice in a row, last noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
     case ReasonKind::WetAtRest:
         return Words::tr("Full sweating at rest, noted %1. It usually needs a new course.").arg(date);
+    case ReasonKind::WetOnce:
+        return Words::tr("Wet at rest, noted %1. One report is not enough for a new course.").arg(date) +
+               QLatin1Char(' ') + treatNow();
     case ReasonKind::ReturnLikely: return Words::tr("Dampness has probably begun (%1).").arg(percent(r.probability));
     case ReasonKind::DrySpellUsual:
         return r.number > 0 ? Words::tr("You usually stay dry %1 to %2 days. Today is day %3.")
@@ -85,8 +88,10 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
                             : Words::tr("You usually stay dry %1 to %2 days.").arg(number(r.from), number(r.to));
     case ReasonKind::DueByForecast:
         if (r.date && *r.date < today)
-            return Words::tr("Since %1 the chance of dampness has been %2 or more.").arg(date, percent(r.probability));
-        return Words::tr("You may start to get clammy from %1 (chance %2).").arg(date, percent(r.probability));
+            return Words::tr("A top-up has been due since %1. Chance of dampness by tomorrow: %2.")
+                .arg(date, percent(r.probability));
+        return Words::tr("You may get clammy by tomorrow (chance %1). A top-up now is worth it.")
+            .arg(percent(r.probability));
     case ReasonKind::NoCheckInFor: return Words::tr("There has been no check-in for %n day(s).", nullptr, r.days);
     case ReasonKind::ScreeningStops:
         return Words::tr("You answered yes to %1. No session until a clinician has cleared it.").arg(row);

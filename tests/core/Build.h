@@ -27,12 +27,13 @@ public:
     {
         return add(CheckIn{site, level, with}, date, 20 * 60);
     }
-    Facts& session(Site site, LocalDate date, Waveform waveform = Waveform::Direct)
+    /// A session after the day's check-in.
+    Facts& session(Site site, LocalDate date, Waveform waveform = Waveform::Direct, int minute = 20 * 60 + 30)
     {
         Session s;
         s.site = site;
         s.waveform = waveform;
-        return add(s, date, 18 * 60);
+        return add(s, date, minute);
     }
     Facts& adult() { return add(Person{"Ada", day("1990-01-01"), {}, {}, {}}, day("2000-01-01")); }
     Facts& screened(LocalDate date, SetOf<ScreeningRow> yes = {})

@@ -66,10 +66,13 @@ class Rehearsal(CliTest):
 
     def test_the_answer_has_its_keys(self):
         answer = self.ok(*self.CALL)
-        self.assertEqual(set(answer['policies']), {'early', 'weekly', 'late'})
+        self.assertEqual(set(answer['policies']), {'early', 'weekly', 'late', 'first-clammy', 'weekly-or-clammy',
+                                                   'mean-or-clammy', 'oracle'})
         for figures in answer['policies'].values():
             self.assertEqual(set(figures), {'sessions_per_year', 'clammy_days_per_year', 'sweating_days_per_year',
-                                            'minutes_per_year'})
+                                            'minutes_per_year', 'cost_per_year'})
+            self.assertAlmostEqual(figures['cost_per_year'], figures['sessions_per_year'] +
+                                   figures['clammy_days_per_year'] + figures['sweating_days_per_year'])
             self.assertAlmostEqual(figures['minutes_per_year'], 20 * figures['sessions_per_year'])
         calibration = answer['calibration']
         self.assertEqual(set(calibration['coverage']), {'0.5', '0.8', '0.95'})
@@ -80,6 +83,7 @@ class Rehearsal(CliTest):
         self.assertTrue(0 <= calibration['pit_test']['p'] <= 1)
         self.assertTrue(0 < calibration['brier'] < 0.25)
         self.assertTrue(0 <= calibration['due_hit_rate'] <= 1)
+        self.assertEqual(set(answer['conduct']), {'calls', 'on_dry', 'as_named', 'restarts', 'restarts_not_sweating'})
         self.assertGreater(answer['people_days_per_second'], 0)
 
     def test_the_seed_alone_decides_and_the_threads_do_not(self):
@@ -100,12 +104,14 @@ class Rehearsal(CliTest):
         everything = {'median_days': {'median': 10, 'sdlog': 0.6}, 'shape': {'median': 3, 'sdlog': 0.25},
                       'days_clammy_before_sweating': {'mean': 4}, 'checkin_missed': 0.15,
                       'false_clammy': {'calm': 0.02, 'stirred': 0.15}, 'missed_clammy': 0.10, 'stirred_days': 0.10,
-                      'season': {'amplitude': 0.0, 'period': 365}, 'wear_off': 0.0}
+                      'season': {'amplitude': 0.0, 'period': 365}, 'wear_off': 0.0, 'session_before_checkin': 0.5,
+                      'false_wet': 0, 'hot_runs': 0, 'weekend_gaps': 0, 'habit_days': 0, 'felt_in_advance': 0,
+                      'change': {'day': 0, 'factor': 1}, 'ar1': 0, 'dose': 0, 'times': 'weibull'}
         self.assertEqual(self.ok(*self.CALL, '--world', self.world(everything))['policies']['late'], usual)
 
     def test_bad_input_is_named(self):
         for content, saying in (('[]', 'JSON object'), ('{', 'JSON object'), ({'medium': 3}, 'no key'),
-                                ({'wear_off': 'much'}, 'number'), ({'wear_off': 2}, 'wear_off'),
+                                ({'wear_off': 'much'}, 'number'), ({'times': 'normal'}, 'loglogistic'), ({'times': 3}, 'gamma'), ({'wear_off': 2}, 'wear_off'),
                                 ({'season': {'amplitude': -1}}, 'season.amplitude')):
             self.refused(1, *self.CALL, '--world', self.world(content), saying=saying)
         self.refused(1, 'rehearsal', '--people', '0', '--days', '9', '--seed', '1', saying='people')

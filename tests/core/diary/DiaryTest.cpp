@@ -1,6 +1,7 @@
 #include "diary/Diary.h"
 
 #include "core/Build.h"
+#include "diary/Reader.h"
 
 #include <catch2/catch.hpp>
 
@@ -80,6 +81,51 @@ TEST_CASE("the wettest of several reports on a day counts, with its circumstance
     CHECK(reports[0].level == Level::Clammy);
     CHECK(reports[0].with.contains(Circumstance::Heat));
     CHECK(d.on(kDay).at(DiarySite::Feet).reports.empty());
+}
+
+TEST_CASE("what is reported after a session of its day says nothing about the spell before it")
+{
+    Facts d;
+    const auto clammyAt = [](int minute) { return std::pair(CheckIn{DiarySite::Hands, Level::Clammy, {}}, minute); };
+    const auto [clammy, morning] = clammyAt(8 * 60);
+    d.add(clammy, kDay, morning).session(Site::HandFoot, kDay, Waveform::Direct, 18 * 60);
+    d.checkIn(DiarySite::Hands, kDay, Level::Wet).checkIn(DiarySite::Feet, kDay, Level::Dry);
+    d.checkIn(DiarySite::Hands, kDay + 1, Level::Dry);
+    const auto levels = [](const Diary& diary, DiarySite site) {
+        std::vector<std::pair<LocalDate, Level>> out;
+        for (const auto& r : diary.at(site).spellReports)
+            out.emplace_back(r.date, r.level);
+        return out;
+    };
+    const std::vector expected{std::pair(kDay, Level::Clammy), std::pair(kDay + 1, Level::Dry)};
+    CHECK(levels(d.on(kDay + 1), DiarySite::Hands) == expected);
+    CHECK(levels(d.on(kDay + 1), DiarySite::Feet).empty());
+    CHECK(d.on(kDay + 1).at(DiarySite::Hands).reports[0].level == Level::Wet);
+    // A session that was broken off orders nothing; one filled in later does.
+    Session broken;
+    broken.site = Site::Hands;
+    broken.completed = false;
+    d.add(broken, kDay + 1, 12 * 60);
+    CHECK(levels(d.on(kDay + 1), DiarySite::Hands) == expected);
+    firstdew::diary::Reader reader(d.facts(), "p1", kDay + 1);
+    d.session(Site::Hands, kDay + 1, Waveform::Direct, 13 * 60);
+    reader.add(d.facts().back());
+    CHECK(levels(reader.diary(), DiarySite::Hands) == std::vector{expected[0]});
+    CHECK(reader.diary() == d.on(kDay + 1));
+}
+
+TEST_CASE("a check-in corrects the earlier one of its day unless a session came between them")
+{
+    Facts d;
+    d.checkIn(DiarySite::Hands, kDay, Level::Clammy).session(Site::Hands, kDay);
+    const auto diary = d.on(kDay);
+    REQUIRE(diary.checkInCorrectedAt(DiarySite::Hands, {kDay, {20 * 60 + 15}}) != nullptr);
+    CHECK(diary.checkInCorrectedAt(DiarySite::Hands, {kDay, {21 * 60}}) == nullptr);
+    CHECK(diary.checkInCorrectedAt(DiarySite::Feet, {kDay, {21 * 60}}) == nullptr);
+    CHECK(Facts(d)
+              .checkIn(DiarySite::Feet, kDay, Level::Dry)
+              .on(kDay)
+              .checkInCorrectedAt(DiarySite::Feet, {kDay, {21 * 60}}) != nullptr);
 }
 
 TEST_CASE("a led session runs from its first event until it is stopped or logged")

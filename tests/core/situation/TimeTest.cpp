@@ -110,7 +110,7 @@ TEST_CASE("a day lived twice keeps its wettest report, and a skipped day does no
     auto twice = d;
     twice.checkIn(kHands, kStart + 9, Level::Wet)
         .checkIn(kHands, kStart + 9, Level::Dry); // after landing, the same date
-    CHECK(assess(twice.on(kStart + 9)).sites.at(0).stage == Stage::SweatingAgain);
+    CHECK(assess(twice.on(kStart + 9)).sites.at(0).reasons.front().kind == ReasonKind::WetOnce);
 
     auto east = d; // the ninth never was
     east.checkIn(kHands, kStart + 8, Level::Clammy).checkIn(kHands, kStart + 10, Level::Clammy);
