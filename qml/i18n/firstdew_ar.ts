@@ -2421,12 +2421,12 @@
         <translation>حفظ</translation>
     </message>
     <message>
-        <source>A top-up counts as due when the chance of dampness reaches</source>
-        <translation>يُعد التجديد مستحقًا حين يبلغ احتمال الرطوبة</translation>
+        <source>A return of dampness counts as much as so many sessions</source>
+        <translation>عودة الرطوبة مرة واحدة تساوي هذا العدد من الجلسات</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
-        <translation>أقل: تجديد أبكر وأكثر. أعلى: جلسات أقل وأيام رطبة أكثر. المعتاد: 20%.</translation>
+        <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
+        <translation>أكثر: تأتي الجلسات الداعمة أبكر وأكثر. أقل: جلسات أقل وأيام رطبة أكثر. المعتاد: 2.</translation>
     </message>
 </context>
 <context>
@@ -2959,10 +2959,6 @@
         <translation>ما زال مستمرًا أو انتهى بجلسة والجلد جاف: %1.</translation>
     </message>
     <message>
-        <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
-        <translation>تُعد جلسة التجديد مستحقة حين يبلغ احتمال الرطوبة %1: %2.</translation>
-    </message>
-    <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>هذا تقدير من تدويناتك وليس تشخيصًا. كلام طبيبك هو المعتمد.</translation>
     </message>
@@ -2973,6 +2969,10 @@
     <message>
         <source>Share of spells still dry</source>
         <translation>نسبة الفترات التي ما زالت جافة</translation>
+    </message>
+    <message>
+        <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
+        <translation>عودة الرطوبة مرة واحدة تساوي %1 من الجلسات. وعلى ذلك تستحق الجلسة الداعمة %2، أو أبكر من دون تسجيلات.</translation>
     </message>
 </context>
 <context>
@@ -3525,10 +3525,6 @@
         <translation>تعرق كامل أثناء الراحة، دُوّن: %1. يحتاج عادةً إلى دورة جديدة.</translation>
     </message>
     <message>
-        <source>You may start to get clammy from %1 (chance %2).</source>
-        <translation>يبلغ احتمال الرطوبة %2 (%1).</translation>
-    </message>
-    <message>
         <source>Dry or clammy today?</source>
         <translation>جاف أم رطب اليوم؟</translation>
     </message>
@@ -3926,10 +3922,6 @@
         <translation>بقي %1 دقيقة إجمالًا</translation>
     </message>
     <message>
-        <source>Since %1 the chance of dampness has been %2 or more.</source>
-        <translation>احتمال الرطوبة %2 أو أكثر (منذ: %1).</translation>
-    </message>
-    <message>
         <source>Raise slowly</source>
         <translation>ارفع ببطء</translation>
     </message>
@@ -4324,6 +4316,18 @@
     <message>
         <source>a coil</source>
         <translation>لولب</translation>
+    </message>
+    <message>
+        <source>Wet at rest, noted %1. One report is not enough for a new course.</source>
+        <translation>بلل في وقت الراحة، سُجّل %1. تسجيل واحد لا يكفي لبدء دورة جديدة.</translation>
+    </message>
+    <message>
+        <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
+        <translation>الجلسة الداعمة مستحقة منذ %1. احتمال الرطوبة حتى الغد: %2.</translation>
+    </message>
+    <message>
+        <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
+        <translation>قد تشعر بالرطوبة بحلول الغد (الاحتمال %1). جلسة داعمة الآن مفيدة.</translation>
     </message>
 </context>
 <context>

@@ -2385,12 +2385,12 @@
         <translation>Speichern</translation>
     </message>
     <message>
-        <source>A top-up counts as due when the chance of dampness reaches</source>
-        <translation>Auffrischen gilt als fällig, wenn die Wahrscheinlichkeit von Feuchte erreicht:</translation>
+        <source>A return of dampness counts as much as so many sessions</source>
+        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie so viele Behandlungen</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
-        <translation>Niedriger: früher und öfter auffrischen. Höher: weniger Sitzungen, mehr klamme Tage. Üblich: 20 %.</translation>
+        <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
+        <translation>Mehr: Auffrischungen kommen früher und öfter. Weniger: weniger Behandlungen, mehr feuchte Tage. Üblich: 2.</translation>
     </message>
 </context>
 <context>
@@ -2915,10 +2915,6 @@
         <translation>Davon noch nicht zu Ende oder durch eine Sitzung bei trockener Haut beendet: %1.</translation>
     </message>
     <message>
-        <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
-        <translation>Ein Auffrischen gilt als fällig, wenn die Wahrscheinlichkeit von Feuchte %1 erreicht: %2.</translation>
-    </message>
-    <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>Das ist eine Schätzung aus Ihren Einträgen, keine Diagnose. Es gilt, was Ihre Praxis sagt.</translation>
     </message>
@@ -2929,6 +2925,10 @@
     <message>
         <source>Share of spells still dry</source>
         <translation>Anteil der Zeiten, die noch trocken sind</translation>
+    </message>
+    <message>
+        <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
+        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie %1 Behandlungen. Danach ist eine Auffrischung %2 fällig, ohne Einträge früher.</translation>
     </message>
 </context>
 <context>
@@ -3465,10 +3465,6 @@
         <translation>Volles Schwitzen in Ruhe, notiert: %1. Dann ist meist eine neue Kur nötig.</translation>
     </message>
     <message>
-        <source>You may start to get clammy from %1 (chance %2).</source>
-        <translation>Die Wahrscheinlichkeit von Feuchte erreicht %2 (%1).</translation>
-    </message>
-    <message>
         <source>Dry or clammy today?</source>
         <translation>Heute trocken oder klamm?</translation>
     </message>
@@ -3866,10 +3862,6 @@
         <translation>insgesamt noch %1 min</translation>
     </message>
     <message>
-        <source>Since %1 the chance of dampness has been %2 or more.</source>
-        <translation>Die Wahrscheinlichkeit von Feuchte liegt bei %2 oder mehr (seit: %1).</translation>
-    </message>
-    <message>
         <source>Raise slowly</source>
         <translation>Langsam hochregeln</translation>
     </message>
@@ -4264,6 +4256,18 @@
     <message>
         <source>a coil</source>
         <translation>eine Spirale</translation>
+    </message>
+    <message>
+        <source>Wet at rest, noted %1. One report is not enough for a new course.</source>
+        <translation>Nass in Ruhe, notiert %1. Ein Eintrag reicht nicht für eine neue Kur.</translation>
+    </message>
+    <message>
+        <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
+        <translation>Eine Auffrischung ist seit %1 fällig. Wahrscheinlichkeit für Feuchtigkeit bis morgen: %2.</translation>
+    </message>
+    <message>
+        <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
+        <translation>Bis morgen können Sie klamm werden (Wahrscheinlichkeit %1). Eine Auffrischung lohnt sich jetzt.</translation>
     </message>
 </context>
 <context>

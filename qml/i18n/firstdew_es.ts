@@ -2385,12 +2385,12 @@
         <translation>Guardar</translation>
     </message>
     <message>
-        <source>A top-up counts as due when the chance of dampness reaches</source>
-        <translation>Toca un repaso cuando la probabilidad de humedad llega a</translation>
+        <source>A return of dampness counts as much as so many sessions</source>
+        <translation>Una vuelta de la humedad cuenta tanto como este número de sesiones</translation>
     </message>
     <message>
-        <source>Lower: top-ups come earlier and more often. Higher: fewer sessions, more clammy days. Usual: 20%.</source>
-        <translation>Más baja: repasos antes y más a menudo. Más alta: menos sesiones, más días húmedos. Habitual: 20 %.</translation>
+        <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
+        <translation>Más: los refuerzos llegan antes y más a menudo. Menos: menos sesiones, más días húmedos. Habitual: 2.</translation>
     </message>
 </context>
 <context>
@@ -2915,10 +2915,6 @@
         <translation>Aún en curso o terminados por una sesión con la piel seca: %1.</translation>
     </message>
     <message>
-        <source>A top-up counts as due when the chance of dampness reaches %1: %2.</source>
-        <translation>Un repaso toca cuando la probabilidad de humedad llega a %1: %2.</translation>
-    </message>
-    <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
         <translation>Es una estimación a partir de sus notas, no un diagnóstico. Vale lo que diga quien le prescribe.</translation>
     </message>
@@ -2929,6 +2925,10 @@
     <message>
         <source>Share of spells still dry</source>
         <translation>Parte de los periodos aún secos</translation>
+    </message>
+    <message>
+        <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
+        <translation>Una vuelta de la humedad cuenta tanto como %1 sesiones. Según eso, toca un refuerzo %2, o antes si no hay anotaciones.</translation>
     </message>
 </context>
 <context>
@@ -3465,10 +3465,6 @@
         <translation>Sudor pleno en reposo, anotado: %1. Suele hacer falta un nuevo curso.</translation>
     </message>
     <message>
-        <source>You may start to get clammy from %1 (chance %2).</source>
-        <translation>La probabilidad de humedad llega a %2 (%1).</translation>
-    </message>
-    <message>
         <source>Dry or clammy today?</source>
         <translation>¿Hoy seco o húmedo?</translation>
     </message>
@@ -3866,10 +3862,6 @@
         <translation>quedan %1 min en total</translation>
     </message>
     <message>
-        <source>Since %1 the chance of dampness has been %2 or more.</source>
-        <translation>La probabilidad de humedad es de %2 o más (desde: %1).</translation>
-    </message>
-    <message>
         <source>Raise slowly</source>
         <translation>Subir despacio</translation>
     </message>
@@ -4264,6 +4256,18 @@
     <message>
         <source>a coil</source>
         <translation>un DIU</translation>
+    </message>
+    <message>
+        <source>Wet at rest, noted %1. One report is not enough for a new course.</source>
+        <translation>Mojado en reposo, anotado %1. Una sola anotación no basta para un nuevo curso.</translation>
+    </message>
+    <message>
+        <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
+        <translation>Toca un refuerzo desde %1. Probabilidad de humedad hasta mañana: %2.</translation>
+    </message>
+    <message>
+        <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
+        <translation>Puede que mañana note humedad (probabilidad %1). Un refuerzo ahora vale la pena.</translation>
     </message>
 </context>
 <context>
