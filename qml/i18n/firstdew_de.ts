@@ -2386,11 +2386,11 @@
     </message>
     <message>
         <source>A return of dampness counts as much as so many sessions</source>
-        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie so viele Behandlungen</translation>
+        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie so viele Sitzungen</translation>
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>Mehr: Auffrischungen kommen früher und öfter. Weniger: weniger Behandlungen, mehr feuchte Tage. Üblich: 2.</translation>
+        <translation>Mehr: Auffrischungen kommen früher und öfter. Weniger: weniger Sitzungen, mehr feuchte Tage. Üblich: 2.</translation>
     </message>
 </context>
 <context>
@@ -2493,7 +2493,7 @@
     </message>
     <message>
         <source>Session days</source>
-        <translation>Behandlungstage</translation>
+        <translation>Sitzungstage</translation>
     </message>
     <message>
         <source>Current</source>
@@ -2646,7 +2646,7 @@
     </message>
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
-        <translation>Ein Pedal oder Taster beendet eine Behandlung wie eine Taste</translation>
+        <translation>Ein Pedal oder Taster beendet eine Sitzung wie eine Taste</translation>
     </message>
 </context>
 <context>
@@ -2928,7 +2928,7 @@
     </message>
     <message>
         <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie %1 Behandlungen. Danach ist eine Auffrischung %2 fällig, ohne Einträge früher.</translation>
+        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie %1 Sitzungen. Danach ist eine Auffrischung %2 fällig, ohne Einträge früher.</translation>
     </message>
 </context>
 <context>
@@ -4175,7 +4175,7 @@
     </message>
     <message>
         <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
-        <translation>Mit eingeschaltetem Vorleseprogramm beendet ein Tippen irgendwohin die Behandlung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
+        <translation>Mit eingeschaltetem Vorleseprogramm beendet ein Tippen irgendwohin die Sitzung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
     </message>
     <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
