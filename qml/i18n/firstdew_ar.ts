@@ -2426,7 +2426,7 @@
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>أكثر: تأتي الجلسات الداعمة أبكر وأكثر. أقل: جلسات أقل وأيام رطبة أكثر. المعتاد: 2.</translation>
+        <translation>أكثر: يأتي التجديد أبكر وأكثر. أقل: جلسات أقل وأيام رطبة أكثر. المعتاد: 2.</translation>
     </message>
 </context>
 <context>
@@ -2972,7 +2972,7 @@
     </message>
     <message>
         <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>عودة الرطوبة مرة واحدة تساوي %1 من الجلسات. وعلى ذلك تستحق الجلسة الداعمة %2، أو أبكر من دون تسجيلات.</translation>
+        <translation>عودة الرطوبة مرة واحدة تساوي %1 من الجلسات. وعلى ذلك يحين وقت التجديد %2، أو أبكر من دون تسجيلات.</translation>
     </message>
 </context>
 <context>
@@ -4323,11 +4323,11 @@
     </message>
     <message>
         <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
-        <translation>الجلسة الداعمة مستحقة منذ %1. احتمال الرطوبة حتى الغد: %2.</translation>
+        <translation>حان وقت التجديد منذ %1. احتمال الرطوبة حتى الغد: %2.</translation>
     </message>
     <message>
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
-        <translation>قد تشعر بالرطوبة بحلول الغد (الاحتمال %1). جلسة داعمة الآن مفيدة.</translation>
+        <translation>قد تشعر بالرطوبة بحلول الغد (الاحتمال %1). التجديد الآن مفيد.</translation>
     </message>
 </context>
 <context>

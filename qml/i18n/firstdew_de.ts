@@ -2390,7 +2390,7 @@
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>Mehr: Auffrischungen kommen früher und öfter. Weniger: weniger Sitzungen, mehr feuchte Tage. Üblich: 2.</translation>
+        <translation>Mehr: Auffrischen kommt früher und öfter. Weniger: weniger Sitzungen, mehr feuchte Tage. Üblich: 2.</translation>
     </message>
 </context>
 <context>
@@ -2928,7 +2928,7 @@
     </message>
     <message>
         <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie %1 Sitzungen. Danach ist eine Auffrischung %2 fällig, ohne Einträge früher.</translation>
+        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie %1 Sitzungen. Danach ist ein Auffrischen %2 fällig, ohne Einträge früher.</translation>
     </message>
 </context>
 <context>
@@ -4263,11 +4263,11 @@
     </message>
     <message>
         <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
-        <translation>Eine Auffrischung ist seit %1 fällig. Wahrscheinlichkeit für Feuchtigkeit bis morgen: %2.</translation>
+        <translation>Ein Auffrischen ist seit %1 fällig. Wahrscheinlichkeit für Feuchtigkeit bis morgen: %2.</translation>
     </message>
     <message>
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
-        <translation>Bis morgen können Sie klamm werden (Wahrscheinlichkeit %1). Eine Auffrischung lohnt sich jetzt.</translation>
+        <translation>Bis morgen können Sie klamm werden (Wahrscheinlichkeit %1). Ein Auffrischen lohnt sich jetzt.</translation>
     </message>
 </context>
 <context>

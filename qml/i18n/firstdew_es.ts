@@ -2390,7 +2390,7 @@
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>Más: los refuerzos llegan antes y más a menudo. Menos: menos sesiones, más días húmedos. Habitual: 2.</translation>
+        <translation>Más: los repasos llegan antes y más a menudo. Menos: menos sesiones, más días húmedos. Habitual: 2.</translation>
     </message>
 </context>
 <context>
@@ -2928,7 +2928,7 @@
     </message>
     <message>
         <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Una vuelta de la humedad cuenta tanto como %1 sesiones. Según eso, toca un refuerzo %2, o antes si no hay anotaciones.</translation>
+        <translation>Una vuelta de la humedad cuenta tanto como %1 sesiones. Según eso, toca un repaso %2, o antes si no hay anotaciones.</translation>
     </message>
 </context>
 <context>
@@ -4263,11 +4263,11 @@
     </message>
     <message>
         <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
-        <translation>Toca un refuerzo desde %1. Probabilidad de humedad hasta mañana: %2.</translation>
+        <translation>Toca un repaso desde %1. Probabilidad de humedad hasta mañana: %2.</translation>
     </message>
     <message>
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
-        <translation>Puede que mañana note humedad (probabilidad %1). Un refuerzo ahora vale la pena.</translation>
+        <translation>Puede que mañana note humedad (probabilidad %1). Un repaso ahora vale la pena.</translation>
     </message>
 </context>
 <context>
