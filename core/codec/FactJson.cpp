@@ -271,9 +271,6 @@ Result<Fact> factFromJson(const json& object)
                 envelope.corrects.value_or(""), std::move(payload.value())};
 }
 
-namespace {
-
-/// What cannot be, although each field by itself can.
 std::optional<Error> contradictionIn(const Payload& payload)
 {
     if (const auto* away = std::get_if<Away>(&payload); away != nullptr && away->to < away->from)
@@ -284,12 +281,8 @@ std::optional<Error> contradictionIn(const Payload& payload)
     return std::nullopt;
 }
 
-} // namespace
-
 Result<Done> canBeKept(const Fact& fact)
 {
-    if (auto contradiction = contradictionIn(fact.payload))
-        return *contradiction;
     try {
         const json written = factToJson(fact);
         auto readBack = factFromJson(written);

@@ -4,6 +4,7 @@
 #include "facts/Result.h"
 
 #include <nlohmann/json_fwd.hpp>
+#include <optional>
 #include <string_view>
 
 namespace firstdew::codec {
@@ -19,5 +20,9 @@ namespace firstdew::codec {
 /// Whether the fact, written down, reads back as itself. Refused: values out of range or not a number, text that is
 /// not UTF-8, a minute or a person that cannot be.
 [[nodiscard]] facts::Result<facts::Done> canBeKept(const facts::Fact& fact);
+
+/// What cannot be, although each field by itself can: days away that end before they begin, days of a course that do
+/// not rise.
+[[nodiscard]] std::optional<facts::Error> contradictionIn(const facts::Payload& payload);
 
 } // namespace firstdew::codec

@@ -91,6 +91,8 @@ Result<ImportPlan> planFor(const std::vector<Fact>& recorded, std::vector<codec:
         const Fact& fact = item.fact;
         if (auto kept = codec::canBeKept(fact); !kept)
             return codec::errorAt(item.file, item.line, kept.error());
+        if (const auto contradiction = codec::contradictionIn(fact.payload))
+            return codec::errorAt(item.file, item.line, *contradiction);
         const auto same = fact.id.empty() ? byId.end() : byId.find(fact.id);
         if (same != byId.end() && *same->second != fact)
             return otherContent(item);

@@ -3,8 +3,10 @@
 #include "codec/FieldText.h"
 #include "facts/Fact.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 #include <random>
+#include <utility>
 
 // Any fact there can be, drawn from the payloads' own lists of fields: a new kind or field is drawn without a change
 // here.
@@ -119,6 +121,14 @@ private:
     {
         P p{};
         P::fields(p, *this);
+        // What an import refuses as contradictory is put in order.
+        if constexpr (std::same_as<P, facts::Away>) {
+            if (p.to < p.from)
+                std::swap(p.from, p.to);
+        } else if constexpr (std::same_as<P, facts::Course>) {
+            std::ranges::sort(p.days);
+            p.days.erase(std::ranges::unique(p.days).begin(), p.days.end());
+        }
         return p;
     }
 };
