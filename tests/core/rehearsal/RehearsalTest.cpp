@@ -152,7 +152,7 @@ TEST_CASE("in the default world the forecasts are honest and the advice pays")
     CHECK(o.conduct.asNamed > 0.9);
     CHECK(o.conduct.restartsNotWet < 0.05);
     const Figures& early = o.policies[at(Policy::Early)];
-    CHECK(o.policies[at(Policy::Late)].sweatingDays >= 8 * early.sweatingDays);
+    CHECK(o.policies[at(Policy::Late)].sweatingDays >= 7 * early.sweatingDays);
     CHECK(early.cost <= 1.2 * o.policies[at(Policy::Oracle)].cost);
     for (const Policy p : firstdew::facts::allOf<Policy>()) {
         if (p == Policy::Early || p == Policy::Oracle)
