@@ -17,6 +17,7 @@ ColumnLayout {
         text: row.shown === "" ? qsTr("Choose") : row.shown
         Accessible.name: qsTr("%1: %2").arg(row.label).arg(text)
         Layout.fillWidth: true
+        Layout.maximumHeight: Theme.largeText ? Infinity : Theme.target // Qt 6.4: measured at no width first, it may keep that height
         onClicked: { chooser.active = true; chooser.shown.open() }
     }
     Label { visible: text !== ""; role: Label.Small; text: row.hint; Layout.fillWidth: true }

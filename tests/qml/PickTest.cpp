@@ -57,6 +57,7 @@ TEST_CASE("The calendar keeps the language's first weekday, and closes what cann
 {
     Interface ui({390, 844}, "light");
     REQUIRE(ui.show("AwayPage"));
+    CHECK(onScreen(spoken(ui, "From: Friday, 20 March")).height() == 48);
     touch(ui, "From: Friday, 20 March");
     // March 2026 begins on a Sunday; in Britain the week begins on Monday.
     const QRectF sunday = onScreen(spoken(ui, "Sunday, 1 March 2026"));
