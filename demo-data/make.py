@@ -13,7 +13,8 @@ import math
 import random
 import sys
 
-END = datetime.date(2026, 3, 1)  # the last day of the diary; `demo --today` moves everything
+END = datetime.date(2026, 3, 1)  # the last day that is lived
+KEPT = datetime.date(2026, 2, 24)  # the last day of the diary: the day before a call; `demo --today` moves everything
 DAYS = 730
 LEVELS = ["dry", "clammy", "wet", "dripping"]
 
@@ -172,6 +173,7 @@ def main():
     parser = argparse.ArgumentParser(description="make the invented person's record")
     parser.add_argument("--seed", type=int, default=11)
     record = make(parser.parse_args().seed)
+    record.facts = [f for f in record.facts if f["happened"] <= f"{KEPT}T24:00"]
     record.facts.sort(key=lambda f: f["recorded_ms"])
     sys.stdout.write('{"format": "firstdew-record", "version": 1, "facts": [\n')
     sys.stdout.write(",\n".join(json.dumps(f, ensure_ascii=False, separators=(",", ":")) for f in record.facts))

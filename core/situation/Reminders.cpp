@@ -157,10 +157,10 @@ private:
 
     void skin(const SiteSituation& s)
     {
-        const bool treated = std::ranges::any_of(m_diary.sessions, [&](const auto& e) { // interrupted ones, too
-            return treats(e.payload.site).contains(s.site) && e.happened.date + 1 == m_day;
+        const auto last = std::find_if(m_diary.sessions.rbegin(), m_diary.sessions.rend(), [&](const auto& e) {
+            return treats(e.payload.site).contains(s.site); // interrupted or not
         });
-        if (!treated)
+        if (last == m_diary.sessions.rend() || last->happened.date + 1 != m_day)
             return;
         for (const auto& e : m_diary.skin)
             if (e.payload.site == s.site && e.happened.date == m_day)
