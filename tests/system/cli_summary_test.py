@@ -84,7 +84,7 @@ class Summary(CliTest):
         self.assertEqual(answer['pages'], 2)
         self.assertRegex(tool('pdfinfo', self.pdf), r'Pages: +2')
         second = tool('pdftotext', '-layout', '-f', '2', self.pdf, '-')
-        self.assertRegex(second, r'15 Feb 2026 +Both feet +Direct current +18\.5 mA +17\.5 mA +501 mA·min +strong')
+        self.assertRegex(second, r'20 Feb 2026 +Both feet +Direct current +18\.5 mA +17\.5 mA +501 mA·min +strong')
 
     def test_every_language_is_named_in_the_document_which_is_fit_for_archives(self):
         for language in ('en', 'de', 'es', 'ar'):

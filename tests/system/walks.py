@@ -78,7 +78,7 @@ class Dew(Walk):
         self.picture('this-evening')
         self.press(t('Tomorrow', of='DewCall'))
         self.kept('call-answered', {'site': 'feet', 'answer': 'tomorrow'}, 1)
-        self.gone(t('Start now'))
+        self.gone(t('First dew: top up now', of='Words'))  # the hands' own call comes up instead
         self.picture('tomorrow')
 
     def not_this_time(self):
@@ -88,7 +88,7 @@ class Dew(Walk):
         self.picture('why-not')
         self.press(t('My skin needs a rest'))
         self.answered({'answer': 'not-this-time', 'reason': 'skin'})
-        self.gone(t('Start now'))
+        self.gone(t('First dew: top up now', of='Words'))  # the hands' own call comes up instead
         self.picture('not-this-time')
 
     def start_now(self):
@@ -198,7 +198,7 @@ class Bath(Walk):
 
 class Helper(Bath):
     """The same, with somebody who taps; a reading above the limit is called out until it is lowered."""
-    site, way, sounds, follows = 'Both hands', 'Somebody helps me', 'hands', False
+    site, way, sounds, follows = 'Both hands', 'Somebody helps me', 'hands', True
 
     def phase(self, number, reading):
         if number == 2:
@@ -216,7 +216,7 @@ class Helper(Bath):
 
 class Under(Bath):
     """Both hands under water: dry hands tap, and while they are under a tap anywhere stops."""
-    site, way, sounds, follows = 'Both hands', 'Both hands under water', 'hands', False
+    site, way, sounds, follows = 'Both hands', 'Both hands under water', 'hands', True
 
     def __init__(self, desktop, programs, demo, look, folder=None):
         super().__init__(desktop, programs, demo, look, folder)
