@@ -444,3 +444,13 @@ TEST_CASE("wet at rest has the same reminder as first dew")
     CHECK(holds(dueAt(d, at(kStart + 10, 7)), ReminderKind::FirstDew));
     CHECK_FALSE(holds(dueAt(d, at(kStart + 10, 21)), ReminderKind::TopUpDue));
 }
+
+TEST_CASE("a session that was stopped early is followed by the look at the skin like a finished one")
+{
+    Session stopped;
+    stopped.site = Site::Hands;
+    stopped.completed = false;
+    const auto d = person().session(Site::Hands, kStart - 9).add(stopped, kStart, 19 * 60);
+    CHECK(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
+    CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 12)), ReminderKind::SkinCheck));
+}
