@@ -7,6 +7,8 @@ Frame {
     id: page
     title: BathModel.follows ? qsTr("Next: %1").arg(BathModel.siteName) : BathModel.siteName
     titleRole: Label.Title
+    // Qt 6.4: measured at no width first, a chip may keep the height that it has then.
+    readonly property real chip: Theme.largeText ? Infinity : Theme.target
     // What was said is said for now, not for whenever this page is looked at again.
     onVisibleChanged: if (!visible) BathModel.setTold(false)
     header: ActionButton { kind: ButtonFace.Quiet; text: qsTr("Change"); onClicked: BathModel.change() }
@@ -41,8 +43,8 @@ Frame {
             columnSpacing: Theme.small
             visible: !BathModel.mustAsk && BathModel.bar === ""
             Layout.fillWidth: true
-            ChoiceChip { text: qsTr("True"); checked: BathModel.told; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.setTold(true) }
-            ChoiceChip { text: qsTr("Not quite"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: BathModel.notQuite() }
+            ChoiceChip { text: qsTr("True"); checked: BathModel.told; Layout.fillWidth: true; Layout.preferredWidth: 1; Layout.maximumHeight: page.chip; onClicked: BathModel.setTold(true) }
+            ChoiceChip { text: qsTr("Not quite"); Layout.fillWidth: true; Layout.preferredWidth: 1; Layout.maximumHeight: page.chip; onClicked: BathModel.notQuite() }
         },
         ActionButton { visible: !BathModel.mustAsk && BathModel.bar === ""; kind: ButtonFace.Now; text: BathModel.beginText; enabled: BathModel.told; Layout.fillWidth: true; onClicked: BathModel.startAsLast() },
         ActionButton { visible: BathModel.mustAsk; kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; onClicked: BathModel.goOn() },

@@ -71,7 +71,7 @@ Item {
                     readonly property real words: verb.implicitHeight + (digits.visible ? digits.implicitHeight : 0)
                     Layout.minimumHeight: words
                     Ring {
-                        visible: page.r.timed && clock.side > digits.implicitWidth + 3 * stroke && clock.side > clock.words + 3 * stroke
+                        visible: page.r.timed && Math.hypot(Math.max(verb.paintedWidth, digits.visible ? digits.implicitWidth : 0), clock.words) < clock.side - 2 * stroke
                         anchors.centerIn: parent
                         width: clock.side
                         height: clock.side

@@ -2421,12 +2421,12 @@
         <translation>حفظ</translation>
     </message>
     <message>
-        <source>A return of dampness counts as much as so many sessions</source>
-        <translation>عودة الرطوبة مرة واحدة تساوي هذا العدد من الجلسات</translation>
-    </message>
-    <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
         <translation>أكثر: يأتي التجديد أبكر وأكثر. أقل: جلسات أقل وأيام رطبة أكثر. المعتاد: 2.</translation>
+    </message>
+    <message>
+        <source>How many sessions is one damp spell worth to you?</source>
+        <translation>كم جلسة تستحق منك فترة رطبة واحدة؟</translation>
     </message>
 </context>
 <context>
@@ -2971,8 +2971,8 @@
         <translation>نسبة الفترات التي ما زالت جافة</translation>
     </message>
     <message>
-        <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>عودة الرطوبة مرة واحدة تساوي %1 من الجلسات. وعلى ذلك يحين وقت التجديد %2، أو أبكر من دون تسجيلات.</translation>
+        <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
+        <translation>تُحسب فترة رطبة واحدة مثل %1 من الجلسات. لذلك يحين وقت التجديد %2، أو أبكر من دون تسجيلات.</translation>
     </message>
 </context>
 <context>

@@ -2385,12 +2385,12 @@
         <translation>Speichern</translation>
     </message>
     <message>
-        <source>A return of dampness counts as much as so many sessions</source>
-        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie so viele Sitzungen</translation>
-    </message>
-    <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
         <translation>Mehr: Auffrischen kommt früher und öfter. Weniger: weniger Sitzungen, mehr feuchte Tage. Üblich: 2.</translation>
+    </message>
+    <message>
+        <source>How many sessions is one damp spell worth to you?</source>
+        <translation>Wie viele Sitzungen ist Ihnen eine feuchte Zeit wert?</translation>
     </message>
 </context>
 <context>
@@ -2927,8 +2927,8 @@
         <translation>Anteil der Zeiten, die noch trocken sind</translation>
     </message>
     <message>
-        <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Eine Rückkehr der Feuchtigkeit zählt so viel wie %1 Sitzungen. Danach ist ein Auffrischen %2 fällig, ohne Einträge früher.</translation>
+        <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
+        <translation>Eine feuchte Zeit zählt so viel wie %1 Sitzungen. Deshalb ist ein Auffrischen %2 fällig, ohne Einträge früher.</translation>
     </message>
 </context>
 <context>

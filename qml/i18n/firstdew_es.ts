@@ -2385,12 +2385,12 @@
         <translation>Guardar</translation>
     </message>
     <message>
-        <source>A return of dampness counts as much as so many sessions</source>
-        <translation>Una vuelta de la humedad cuenta tanto como este número de sesiones</translation>
-    </message>
-    <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
         <translation>Más: los repasos llegan antes y más a menudo. Menos: menos sesiones, más días húmedos. Habitual: 2.</translation>
+    </message>
+    <message>
+        <source>How many sessions is one damp spell worth to you?</source>
+        <translation>¿Cuántas sesiones le vale evitar un periodo húmedo?</translation>
     </message>
 </context>
 <context>
@@ -2927,8 +2927,8 @@
         <translation>Parte de los periodos aún secos</translation>
     </message>
     <message>
-        <source>A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Una vuelta de la humedad cuenta tanto como %1 sesiones. Según eso, toca un repaso %2, o antes si no hay anotaciones.</translation>
+        <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
+        <translation>Un periodo húmedo cuenta como %1 sesiones. Por eso toca un repaso %2, o antes sin anotaciones.</translation>
     </message>
 </context>
 <context>

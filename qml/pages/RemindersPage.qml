@@ -32,7 +32,7 @@ Frame {
     }
     Card {
         OneOf {
-            label: qsTr("A return of dampness counts as much as so many sessions")
+            label: qsTr("How many sessions is one damp spell worth to you?")
             options: page.chances.map(c => ({ value: c, text: Appearance.phrases.shortNumber(PlanModel.returnCostAt(c)) }))
             value: page.risk
             onChosen: v => page.risk = v

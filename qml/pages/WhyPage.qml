@@ -55,7 +55,7 @@ Frame {
         Layout.fillWidth: true
         text: page.matter.known ? qsTr("Based on %n dry spell(s) in your diary.", "", page.matter.spells)
                             + " " + qsTr("Still going on, or topped up while dry: %1.").arg(page.matter.censored)
-                            + (page.matter.due !== 0 ? " " + qsTr("A return of dampness counts as much as %1 sessions. By that a top-up is due %2, or earlier without check-ins.").arg(Appearance.phrases.shortNumber(page.matter.returnCost)).arg(Appearance.phrases.dayLong(page.matter.due)) : "") : ""
+                            + (page.matter.due !== 0 ? " " + qsTr("One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.").arg(Appearance.phrases.shortNumber(page.matter.returnCost)).arg(Appearance.phrases.dayLong(page.matter.due)) : "") : ""
     }
     Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }
 }

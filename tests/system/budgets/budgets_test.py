@@ -73,6 +73,7 @@ class Budgets(unittest.TestCase):
         def work(hand, end):
             hand.app.see('Hands: Dry')
             hand.tap('Hands: Dry', 'push button')
+            hand.app.see('Hands: Dry', 'heading')  # the feet have come up to where they stay
             hand.tap('Feet: Dry', 'push button')
             hand.app.see('Feet: Dry', 'heading')
             end()
