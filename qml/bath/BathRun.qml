@@ -71,7 +71,7 @@ Item {
                     readonly property real words: verb.implicitHeight + (digits.visible ? digits.implicitHeight : 0)
                     Layout.minimumHeight: words
                     Ring {
-                        visible: page.r.timed && Math.hypot(Math.max(verb.paintedWidth, digits.visible ? digits.implicitWidth : 0), clock.words) < clock.side - 2 * stroke
+                        visible: page.r.timed && Math.hypot(Math.max(verb.paintedWidth, digits.visible ? digits.implicitWidth : 0), 0.75 * clock.words) < clock.side - 2 * stroke // letters fill that much of their lines
                         anchors.centerIn: parent
                         width: clock.side
                         height: clock.side

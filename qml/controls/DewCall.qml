@@ -44,11 +44,11 @@ Card {
     ActionButton { kind: ButtonFace.Now; text: qsTr("Start now"); Layout.fillWidth: true; onClicked: call.start() }
     GridLayout {
         Layout.fillWidth: true
-        columns: width > Theme.body * 18 ? 2 : 1
+        columns: width > Theme.body * (call.whole ? 18 : 16) ? 2 : 1
         columnSpacing: Theme.small
         rowSpacing: Theme.small
-        ActionButton { visible: !call.matter.thisEvening; text: qsTr("This evening"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.ThisEvening) }
-        ActionButton { text: qsTr("Tomorrow"); Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
+        ActionButton { visible: !call.matter.thisEvening; text: qsTr("This evening"); side: Theme.tight; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.ThisEvening) }
+        ActionButton { text: qsTr("Tomorrow"); side: Theme.tight; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
     }
     Wrap {
         Layout.fillWidth: true
