@@ -1,6 +1,7 @@
 #include "outlook/Learned.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace firstdew::outlook {
 
@@ -33,8 +34,11 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
     const bool whole =
         stands && (kept->spells.empty() || kept->reports.size() == reports.size() ||
                    reports[kept->reports.size()].date > kept->spells.back().lastSession + kept->spells.back().watched);
-    if (!whole)
-        kept.emplace().rules = rules;
+    if (!whole) {
+        Kept anew;
+        anew.rules = rules;
+        kept = std::move(anew);
+    }
     std::vector<Evidence> fresh;
     for (const Spell& s : past.subspan(kept->spells.size())) {
         const auto seen = within(reports, s.lastSession, s.lastSession + s.watched);

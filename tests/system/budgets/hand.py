@@ -71,8 +71,19 @@ class Hand:
         _, box = self.find(name, role)
         self.lowest = max(self.lowest, box.y + box.height)
 
+    def at_rest(self, name, role):
+        """As find, once it moves no more: nobody hits what is on its way."""
+        before = None
+        while True:
+            node, box = self.find(name, role)
+            place = (box.x, box.y, box.width, box.height)
+            if place == before:
+                return node, box
+            before = place
+            time.sleep(LEFT_TO_SCROLL)
+
     def tap(self, name, role=None):
-        node, box = self.find(name, role)
+        node, box = self.at_rest(name, role)
         self.look()
         self.lowest = max(self.lowest, box.y + box.height)
         mouse = self.app.pyatspi.Registry.generateMouseEvent
