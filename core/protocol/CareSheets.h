@@ -15,7 +15,7 @@ using diary::Diary;
 [[nodiscard]] const CareSheet* sheetFor(const Diary& diary, Site site);
 
 /// The sheets whose limits bind a session at `site`: its own, and for hand + foot also that of hands and that of feet.
-/// Those dated after today follow: they were accepted before a clock was set back, and a limit is not lost by that.
+/// Sheets dated after today come last: they were accepted before the clock was set back, and their limits still hold.
 [[nodiscard]] std::vector<CareSheet> sheetsBinding(const Diary& diary, Site site);
 
 /// A care sheet in force, and the sites where it is.

@@ -75,7 +75,7 @@ public:
     /// Records them without waiting for the disk, in one transaction; `done` hears in this thread whether they are on
     /// disk and in diary(). False where an earlier call has not been answered yet: nothing is recorded then.
     bool appendBehind(std::span<const facts::Payload> payloads, std::function<void(bool)> done);
-    /// Waits for the answer to appendBehind().
+    /// Waits until the disk has answered the last appendBehind().
     void settle();
     /// The same for one fact; gives its id. `happened` is now where left out; `corrects` is the id of the fact it
     /// replaces.
