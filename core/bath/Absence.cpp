@@ -153,7 +153,8 @@ Result<Outcome> takeWhileAwaiting(Turn& turn, const Event& event)
     switch (event.kind) {
     case BathEventKind::Tick: return askAgain(turn);
     case BathEventKind::Away: return turn.finish(std::nullopt);
-    case BathEventKind::Stop: turn.stop(); break;
+    case BathEventKind::Stop:
+    case BathEventKind::StopPressed: turn.stop(); break;
     case BathEventKind::OutOfWater: turn.startAgain(); break;
     case BathEventKind::Resumed:
         if (event.meanwhile) {

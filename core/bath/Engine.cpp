@@ -1,5 +1,6 @@
 #include "bath/Absence.h"
 #include "bath/PassTime.h"
+#include "bath/Slip.h"
 
 #include <algorithm>
 #include <cmath>
@@ -202,6 +203,8 @@ std::optional<Error> handle(Turn& turn, const Event& event)
     case BathEventKind::MovedSide: return change(turn, StepKind::MoveSide);
     case BathEventKind::OutOfWater: return outOfWater(turn);
     case BathEventKind::Stop: turn.stop(); return std::nullopt;
+    case BathEventKind::StopPressed: pressStop(turn); return std::nullopt;
+    case BathEventKind::StopTakenBack:
     case BathEventKind::Resumed:
         return refuse("nothing-to-resume", "event",
                       "the session is running and waits for no answer; go on with the step shown");
@@ -257,6 +260,8 @@ Result<Outcome> advance(const State& state, const Event& event, Instant now, lon
                       "the session has ended; machine off and current zero, start a new one when you are ready");
     if (state.phase == Phase::AwaitingMeanwhile)
         return takeWhileAwaiting(turn, event);
+    if (state.pressed)
+        return takeWhileStopping(turn, event);
     if (event.kind == BathEventKind::Away || wasAway(turn))
         return takeAfterGap(turn, event);
     passTime(turn);

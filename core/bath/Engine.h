@@ -41,6 +41,9 @@ inline constexpr long long kAskAgainMs = 10'000;
 inline constexpr long long kLateMs = 10'000;
 /// Longer without a kept event (there is one every minute), and the app was not there (our own choice).
 inline constexpr long long kGapMs = 90'000;
+/// A stop can be taken back for this long (our own choice: long enough to see a drip on the screen, too short to wait
+/// for).
+inline constexpr long long kSlipMs = 5000;
 /// "I switched it off" goes on with the session only this soon after (our own choice, cautious).
 inline constexpr long long kResumableMs = 600'000;
 /// Restarts of one skin in one day (our own choice, cautious).
@@ -119,6 +122,7 @@ struct State {
     Milliamps planned;   ///< level the session was planned with
     long long spent = 0; ///< charge by the level known at each moment, in µA·ms
     std::optional<Resume> resume;
+    std::optional<Instant> pressed; ///< when Stop was pressed, while it can be taken back
     StoppedBy stoppedBy{};
     bool operator==(const State&) const = default;
     /// Advised level now: what is wanted, but 3 mA under the limit until the readings are steady.
@@ -149,6 +153,8 @@ struct Outcome {
 [[nodiscard]] Before earlierToday(const diary::Diary& diary, Site site);
 /// Whether that skin has had as many runs, or as much charge, as one day may bring it.
 [[nodiscard]] bool enoughForToday(const State& state);
+/// The same of the skin that `site` treats, before a session is prepared: measured by what was planned first today.
+[[nodiscard]] bool enoughToday(const diary::Diary& diary, Site site);
 
 /// Another session in place of `present`, say with another waveform. Refused while current may flow in that one.
 [[nodiscard]] Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target);
@@ -163,6 +169,9 @@ struct Outcome {
 /// the person's word on what the machine did, unless the session had ended. A session that was led by another order of
 /// steps comes back as stopped, with the readings it has.
 [[nodiscard]] Result<State> replay(const BathPrepared& prepared, std::span<const BathEvent> events);
+
+/// Seconds in which a stop can still be taken back; 0 where nobody pressed Stop.
+[[nodiscard]] Seconds stopsIn(const State& state, Instant now);
 
 /// What the large button of the running page says now; nothing where there is no such button.
 [[nodiscard]] std::optional<BathEventKind> mainEvent(const State& state);

@@ -1,5 +1,6 @@
 #include "bath/Absence.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace firstdew::bath {
@@ -11,6 +12,13 @@ bool running(const State& s) { return s.phase == Phase::Running && s.step > 0; }
 Before beforeOf(const BathPrepared& p)
 {
     return {p.runsBefore.value_or(0), p.chargeBefore.value_or(MilliampMinutes{})};
+}
+
+State stopped(State s)
+{
+    Turn turn{std::move(s), s.last};
+    turn.stop();
+    return std::move(turn.s);
 }
 
 /// Another order of steps led that session: it is over, and what the meter showed is kept.
@@ -88,19 +96,29 @@ Result<State> replay(const BathPrepared& prepared, std::span<const BathEvent> ev
                          "done by hand"};
         s = std::move(next.value().state);
     }
+    if (s.pressed) // the app ended before the stop was taken back
+        s = stopped(std::move(s));
     if (running(s))
         awaitMeanwhile(s);
     return s;
 }
 
-Before earlierToday(const diary::Diary& diary, Site site)
+namespace {
+
+/// The led sessions of today that treated skin which `site` treats, too.
+std::vector<State> ledToday(const diary::Diary& diary, Site site)
 {
-    std::vector<State> earlier;
-    for (const auto& [id, led] : diary.ledSessions)
-        if (led.prepared && led.on == diary.today && (treats(led.prepared->site).bits() & treats(site).bits()) != 0)
-            if (auto state = replay(*led.prepared, led.events))
-                earlier.push_back(std::move(*state));
-    Before sum = sumOf(earlier);
+    std::vector<State> led;
+    for (const auto& [id, one] : diary.ledSessions)
+        if (one.prepared && one.on == diary.today && (treats(one.prepared->site).bits() & treats(site).bits()) != 0)
+            if (auto state = replay(*one.prepared, one.events))
+                led.push_back(std::move(*state));
+    return led;
+}
+
+Before sumWithLogged(std::span<const State> led, const diary::Diary& diary, Site site)
+{
+    Before sum = sumOf(led);
     // One that was logged without being led, such as one without the phone, began with current once.
     for (const auto& e : diary.sessions)
         if (e.happened.date == diary.today && !diary.ledSessions.contains(e.payload.bath) &&
@@ -109,6 +127,19 @@ Before earlierToday(const diary::Diary& diary, Site site)
             sum.charge.mAmin += e.payload.charge.value_or(MilliampMinutes{}).mAmin;
         }
     return sum;
+}
+
+} // namespace
+
+Before earlierToday(const diary::Diary& diary, Site site) { return sumWithLogged(ledToday(diary, site), diary, site); }
+
+bool enoughToday(const diary::Diary& diary, Site site)
+{
+    const auto led = ledToday(diary, site);
+    const Before sum = sumWithLogged(led, diary, site);
+    if (sum.runs > kMostRestarts)
+        return true;
+    return std::ranges::any_of(led, [&](const State& s) { return enoughForToday(prepared(s.script, s.planned, sum)); });
 }
 
 } // namespace firstdew::bath

@@ -128,14 +128,13 @@ void Turn::stop(StoppedBy by)
     s.phase = Phase::Stopped;
     s.stoppedBy = by;
     s.resume.reset();
+    s.pressed.reset();
     changed = true;
-    if (s.current != Current::Zero)
-        say(Prompt::MachineOff);
     if (by == StoppedBy::Enough)
         say(Prompt::EnoughForToday);
     if (by == StoppedBy::TooLongAgo)
         say(Prompt::TooLongAgo);
-    say(protocol::stoppedPrompt(request()));
+    sayStopped();
     emit(EffectKind::Interrupted);
 }
 

@@ -25,6 +25,13 @@ struct Turn {
     [[nodiscard]] bool under() const { return request().way == WayOfWorking::HandsUnder; }
 
     void say(protocol::Prompt prompt) { emit(EffectKind::Say, prompt); }
+    /// What is said when the session is stopped.
+    void sayStopped()
+    {
+        if (s.current != Current::Zero)
+            say(protocol::Prompt::MachineOff);
+        say(protocol::stoppedPrompt(request()));
+    }
     void sayLower() { say(protocol::lowerPrompt(request())); }
     void emit(EffectKind kind, std::optional<protocol::Prompt> prompt = std::nullopt)
     {

@@ -58,17 +58,14 @@ std::optional<Site> treatedAs(const Diary& diary, DiarySite site)
     return diary.at(site).reports.empty() ? std::nullopt : std::optional(aloneFor(site));
 }
 
-} // namespace
-
-bool Diary::answeredYes(ScreeningRow row) const
+/// Stop was pressed last. Where the app ended before that could be taken back, it stands.
+bool isStopped(const LedSession& led)
 {
-    const auto& given = answers[row];
-    if (given.empty())
-        return false;
-    const auto recordedLast = std::max_element(given.begin(), given.end(),
-                                               [](const auto& a, const auto& b) { return a.position < b.position; });
-    return given.back().yes || recordedLast->yes;
+    return !led.events.empty() && (led.events.back().event == BathEventKind::Stop ||
+                                   led.events.back().event == BathEventKind::StopPressed);
 }
+
+} // namespace
 
 std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
 {
@@ -81,7 +78,7 @@ std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
 const LedSession* Diary::running(MinuteOfDay now) const
 {
     const LedSession* led = unwritten();
-    if (led == nullptr || led->events.back().event == BathEventKind::Stop)
+    if (led == nullptr || isStopped(*led))
         return nullptr;
     constexpr int kMinutesADay = 24 * 60;
     const int since = (today - led->on) * kMinutesADay + now.minute - led->from.minute;
@@ -94,7 +91,7 @@ const LedSession* Diary::unwritten() const
     if (found == ledSessions.end())
         return nullptr;
     const LedSession& led = found->second;
-    const bool stopped = !led.events.empty() && led.events.back().event == BathEventKind::Stop;
+    const bool stopped = isStopped(led);
     const bool happened = std::any_of(led.events.begin(), led.events.end(),
                                       [](const BathEvent& e) { return e.event != BathEventKind::Begin; });
     const bool recent = today - led.on <= kLongestUnwritten;

@@ -164,9 +164,6 @@ struct Diary {
     bool operator==(const Diary&) const = default;
 
     [[nodiscard]] const SiteDiary& at(DiarySite site) const { return sites[site]; }
-    /// Whether the answer with the latest time or the answer recorded last is yes. The two differ if the clock was set
-    /// back in between; then the yes counts.
-    [[nodiscard]] bool answeredYes(ScreeningRow row) const;
     /// The latest answer up to today. Answers dated ahead are ignored.
     [[nodiscard]] std::optional<bool> answerSoFar(ScreeningRow row) const;
     /// The session that runs at that minute of today: prepared at most four hours before, begun, neither stopped nor

@@ -44,22 +44,24 @@ FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "m
                "large-wound", "fixed-braces");
 
 enum class BathEventKind {
-    Begin,      ///< the check list is confirmed; the current may be raised for the first phase
-    Raised,     ///< the person says the current has reached the comfortable level
-    Reading,    ///< the meter shows `reading`
-    Discomfort, ///< it is unpleasant; the current must be lowered
-    Lowered,    ///< the person says the current is at zero
-    Swapped,    ///< the polarity was reversed at zero current
-    MovedSide,  ///< hand + foot: the person moved to the other side at zero current
-    OutOfWater, ///< a limb left the water while current may have flowed
-    Stop,       ///< the person ended the session
-    Resumed,    ///< the app runs again; `meanwhile` says what the machine did
-    Tick,       ///< time alone advanced the session
-    SwitchedOn, ///< the machine is on, the meter shows zero and the waveform is the planned one
-    Away        ///< the app stopped leading at this moment
+    Begin,        ///< the check list is confirmed; the current may be raised for the first phase
+    Raised,       ///< the person says the current has reached the comfortable level
+    Reading,      ///< the meter shows `reading`
+    Discomfort,   ///< it is unpleasant; the current must be lowered
+    Lowered,      ///< the person says the current is at zero
+    Swapped,      ///< the polarity was reversed at zero current
+    MovedSide,    ///< hand + foot: the person moved to the other side at zero current
+    OutOfWater,   ///< a limb left the water while current may have flowed
+    Stop,         ///< the person ended the session
+    Resumed,      ///< the app runs again; `meanwhile` says what the machine did
+    Tick,         ///< time alone advanced the session
+    SwitchedOn,   ///< the machine is on, the meter shows zero and the waveform is the planned one
+    Away,         ///< the app stopped leading at this moment
+    StopPressed,  ///< Stop was pressed; final a few seconds later unless it is taken back
+    StopTakenBack ///< that was a slip of the hand or a drip
 };
 FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
-               "out-of-water", "stop", "resumed", "tick", "switched-on", "away");
+               "out-of-water", "stop", "resumed", "tick", "switched-on", "away", "stop-pressed", "stop-taken-back");
 
 /// What the machine did while the app was away, as the person answers.
 enum class Meanwhile { KeptRunning, SwitchedOff, LimbsOut, DoNotKnow };

@@ -149,6 +149,16 @@ std::optional<Error> refusalOf(const LimitQuery& query)
                      : "armpits are treated with pulsed current only; choose pulsed, or leave the armpits out"};
 }
 
+std::optional<WaveformBar> waveformBar(const Diary& diary, Site site)
+{
+    for (const Waveform waveform : allOf<Waveform>())
+        if (limitFor(limitQueryFor(diary, site, waveform)).allowed)
+            return std::nullopt;
+    if (!diary.machine->direct && !diary.machine->pulsed)
+        return WaveformBar::MachineHasNone;
+    return site == Site::Armpits ? WaveformBar::ArmpitsNeedPulsed : WaveformBar::PrescribedLacks;
+}
+
 Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<WayOfWorking> way,
                              std::optional<SquareCentimetres> pad, Touch touch)
 {

@@ -22,6 +22,15 @@ using diary::Diary;
 /// Why nothing may be advised there, as one sentence that says what is safe instead; nothing where it is allowed.
 [[nodiscard]] std::optional<Error> refusalOf(const LimitQuery& query);
 
+/// Why no waveform is open at a site, whatever the person chooses.
+enum class WaveformBar {
+    ArmpitsNeedPulsed, ///< and this machine has none
+    PrescribedLacks,   ///< this machine has not the one that the care sheet prescribes
+    MachineHasNone     ///< neither direct nor pulsed is entered for this machine
+};
+/// The bar at `site`, or nothing if a waveform is open there.
+[[nodiscard]] std::optional<WaveformBar> waveformBar(const Diary& diary, Site site);
+
 /// Whether a session may begin now: asked when one is prepared, and again at its very beginning, so that an answer
 /// changed meanwhile blocks it. Refused: a blister or burn of that skin that no clinician has seen,
 /// no birth date, an answer that stops or has to be asked about first, a screening that is due,

@@ -52,6 +52,35 @@ bool changedAfter(const Diary& diary, const Entry<Clearance>& clearance)
     return false;
 }
 
+bool spokenOf(const Diary& diary, ScreeningRow row, LocalDate from, LocalDate to)
+{
+    return std::ranges::any_of(diary.clearances, [&](const auto& e) {
+        const Clearance& c = e.payload;
+        return c.row == row && !isBlank(c.who) && c.given >= from && c.given <= to;
+    });
+}
+
+/// Whether a no given on `day` ends a yes that counts since `since`.
+bool noEnds(const Diary& diary, const RowRule& rule, LocalDate since, LocalDate day)
+{
+    return rule.outcome != RowOutcome::Stop || day == since || spokenOf(diary, rule.row, since, day);
+}
+
+/// The day of the yes that counts once `given` was answered in that order.
+std::optional<LocalDate> yesAfter(const Diary& diary, const RowRule& rule, std::span<const diary::HealthAnswer> given)
+{
+    std::optional<LocalDate> since;
+    for (const auto& answer : given) {
+        if (answer.yes)
+            since = since.value_or(answer.when.date);
+        else if (since && noEnds(diary, rule, *since, answer.when.date))
+            since.reset();
+    }
+    return since;
+}
+
+const RowRule& ruleOf(ScreeningRow row) { return *std::ranges::find(kRows, row, &RowRule::row); }
+
 bool cleared(const Diary& diary, ScreeningRow row)
 {
     const auto standing = clearanceOf(diary, row);
@@ -77,14 +106,27 @@ std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow ro
     return ClearanceStanding{c.who, c.given, until, until >= diary.today && !changedAfter(diary, *latest)};
 }
 
+std::optional<LocalDate> yesSince(const Diary& diary, ScreeningRow row)
+{
+    const auto& byTime = diary.answers[row];
+    if (const auto since = yesAfter(diary, ruleOf(row), byTime))
+        return since;
+    // A clock that was set back in between must not put a no after the yes that came later.
+    auto asRecorded = byTime;
+    std::ranges::sort(asRecorded, {}, &diary::HealthAnswer::position);
+    return yesAfter(diary, ruleOf(row), asRecorded);
+}
+
 std::vector<RowAnswer> answersOf(const Diary& diary)
 {
     std::vector<RowAnswer> out;
     for (const RowRule& rule : kRows) {
         if (knownByAge(rule.row))
             continue;
-        out.push_back(
-            {rule, diary.answerSoFar(rule.row).has_value(), diary.answeredYes(rule.row), clearanceOf(diary, rule.row)});
+        const auto since = yesSince(diary, rule.row);
+        const bool waits = since && !noEnds(diary, rule, *since, diary.today);
+        out.push_back({rule, diary.answerSoFar(rule.row).has_value(), since.has_value(), since.value_or(LocalDate{}),
+                       waits, clearanceOf(diary, rule.row)});
     }
     return out;
 }
@@ -93,7 +135,7 @@ ScreeningVerdict screen(const Diary& diary, [[maybe_unused]] Site site)
 {
     ScreeningVerdict out;
     for (const RowRule& rule : kRows) {
-        if (!diary.answeredYes(rule.row) && !trueByAge(diary, rule.row))
+        if (!yesSince(diary, rule.row) && !trueByAge(diary, rule.row))
             continue;
         if (rule.outcome == RowOutcome::Mention) {
             out.mention.push_back(rule.row);

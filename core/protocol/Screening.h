@@ -49,11 +49,18 @@ struct ClearanceStanding {
 /// The clearance of a row given last, or nothing where there is none.
 [[nodiscard]] std::optional<ClearanceStanding> clearanceOf(const Diary& diary, ScreeningRow row);
 
+/// The day of the yes to a row that still counts, or nothing. A later no ends a yes to a row of AskFirst or Mention. A
+/// yes to a row of Stop stays until a clinician has spoken about it (NHS dermatology leaflets, Newcastle; South Tees):
+/// only a no after that word ends it, or one of the same day, which takes back a slip of the finger (our own choice).
+[[nodiscard]] std::optional<LocalDate> yesSince(const Diary& diary, ScreeningRow row);
+
 /// How a row of the screening stands today.
 struct RowAnswer {
     RowRule rule;
     bool asked = false;
-    bool yes = false;                           ///< the latest answer
+    bool yes = false;                           ///< a yes counts, see yesSince()
+    LocalDate since;                            ///< the day of that yes
+    bool waits = false;                         ///< a no given today does not end it; see yesSince()
     std::optional<ClearanceStanding> clearance; ///< given last, whether it still holds or not
     /// A yes that stands in the way of a session.
     [[nodiscard]] bool blocks() const

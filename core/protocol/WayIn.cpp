@@ -49,6 +49,7 @@ bool wentWrong(const diary::LedSession& led)
         case BathEventKind::Stop:
         case BathEventKind::Away:
         case BathEventKind::Resumed: return true;
+        case BathEventKind::StopPressed: return &e == &led.events.back();
         case BathEventKind::Reading: return e.reading && led.prepared && *e.reading > led.prepared->limit;
         default: return false;
         }

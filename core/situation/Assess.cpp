@@ -1,6 +1,8 @@
 #include "situation/Assess.h"
 
+#include "bath/Engine.h"
 #include "protocol/Kit.h"
+#include "protocol/MayBegin.h"
 #include "protocol/Skin.h"
 
 #include <algorithm>
@@ -280,6 +282,16 @@ bool callsForSession(Advice advice)
            advice == Advice::RestartCourse;
 }
 
+ReasonKind reasonFor(protocol::WaveformBar bar)
+{
+    switch (bar) {
+    case protocol::WaveformBar::ArmpitsNeedPulsed: return ReasonKind::MachineUnsuited;
+    case protocol::WaveformBar::PrescribedLacks: return ReasonKind::PrescribedLacks;
+    case protocol::WaveformBar::MachineHasNone: return ReasonKind::MachineHasNone;
+    }
+    return ReasonKind::MachineUnsuited;
+}
+
 /// Every reason, apart from the skin, that prevents a session at the site today.
 std::vector<Reason> barsOf(const View& v)
 {
@@ -293,9 +305,19 @@ std::vector<Reason> barsOf(const View& v)
         }
     if (!v.diary.person || !v.diary.person->birth)
         out.push_back(because(ReasonKind::BirthDateMissing));
-    if (v.diary.machine && v.use.treatedAs == Site::Armpits && !v.diary.machine->pulsed)
-        out.push_back(because(ReasonKind::MachineUnsuited));
+    if (const auto bar = protocol::waveformBar(v.diary, v.use.treatedAs))
+        out.push_back(because(reasonFor(*bar)));
     return out;
+}
+
+/// Takes the call back where the skin had enough for one day: it stands again tomorrow.
+void spare(const View& v, SiteSituation& s)
+{
+    if (!callsForSession(s.advice) || !bath::enoughToday(v.diary, v.use.treatedAs))
+        return;
+    s.advice = Advice::None;
+    s.nextSession = v.today + 1;
+    s.reasons.insert(s.reasons.begin(), because(ReasonKind::EnoughToday));
 }
 
 /// Blocks any advice to treat if the skin, the screening or the machine forbids a session.
@@ -358,6 +380,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
         s.reasons.push_back(r);
     }
     guard(v, s);
+    spare(v, s);
     return s;
 }
 

@@ -51,13 +51,16 @@ enum class ReasonKind {
     ScreeningStale,   ///< days since the last full screening; 0 = never
     SkinBars,         ///< finding, date: a blister or burn that no clinician has seen
     BirthDateMissing, ///< without it the limit is unknown
-    MachineUnsuited,  ///< the site allows no waveform of this machine
+    MachineUnsuited,  ///< armpits need pulsed current, and this machine has none
     NoResponse,
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff, ///< the person put the call off; date: until when, none: not this time
-    WetOnce ///< wet or dripping at rest, though full sweating is not likely yet; date
+    PutOff,          ///< the person put the call off; date: until when, none: not this time
+    WetOnce,         ///< wet or dripping at rest, though full sweating is not likely yet; date
+    PrescribedLacks, ///< this machine has not the waveform that the care sheet prescribes
+    MachineHasNone,  ///< no waveform is entered for this machine
+    EnoughToday      ///< this skin had as many runs, or as much charge, as one day may bring it
 };
 
 struct Reason {
@@ -116,5 +119,5 @@ FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "
                "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
                "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
                "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
-               "wet-once");
+               "wet-once", "prescribed-lacks", "machine-has-none", "enough-today");
 } // namespace firstdew::facts

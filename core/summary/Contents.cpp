@@ -103,9 +103,8 @@ Contents contentsFor(const Diary& diary, LocalDate from)
     out.sideEffects = skinIn(diary, from);
     out.clearances = diary.clearances;
     for (const auto& rule : protocol::screeningRows()) {
-        const auto answer = diary.answerSoFar(rule.row);
-        out.screened = out.screened || answer;
-        if (answer == true)
+        out.screened = out.screened || diary.answerSoFar(rule.row);
+        if (protocol::yesSince(diary, rule.row))
             out.screeningYes.push_back(rule.row);
     }
     for (const auto& e : diary.questions)

@@ -33,6 +33,7 @@ ColumnLayout {
             required property int index
             readonly property healthQuestion line: PlanModel.questions[index] ?? Empty.healthQuestion
             readonly property bool isYes: form.answers[line.row] === true
+            readonly property bool staysYes: form.answers[line.row] === false && line.waits
             kind: isYes && line.outcome === RowOutcome.Stop ? Card.Danger : Card.Plain
             Label { text: card.line.question; Layout.fillWidth: true }
             OneOf {
@@ -40,6 +41,11 @@ ColumnLayout {
                 options: [{ value: false, text: qsTr("No") }, { value: true, text: qsTr("Yes") }]
                 value: form.answers[card.line.row]
                 onChosen: value => { const next = Object.assign({}, form.answers); next[card.line.row] = value; form.answers = next }
+            }
+            Label {
+                visible: card.staysYes
+                Layout.fillWidth: true
+                text: qsTr("You answered yes on %1. That counts until a clinician has cleared it.").arg(Appearance.phrases.dayFull(card.line.since))
             }
             Label {
                 visible: card.isYes

@@ -193,7 +193,10 @@ enum Value : int {
     ResponseStrong,
     PausedByPerson,
     PutOff,
-    WetOnce
+    WetOnce,
+    PrescribedLacks,
+    MachineHasNone,
+    EnoughToday
 };
 Q_ENUM_NS(Value)
 } // namespace ReasonKind

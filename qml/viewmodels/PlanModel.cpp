@@ -137,6 +137,8 @@ QList<ui::HealthQuestion> PlanModel::questions() const
                                   ui::shown(a.rule.outcome),
                                   a.asked,
                                   a.yes,
+                                  a.since.daysSince1970(),
+                                  a.waits,
                                   a.clearance ? text(a.clearance->who) : QString(),
                                   a.clearance ? a.clearance->until.daysSince1970() : 0,
                                   a.blocks()};

@@ -20,9 +20,6 @@ constexpr int kWriteAfterMs = 250;
 /// A disk that failed is asked again after this time.
 constexpr int kTryAgainMs = 5'000;
 
-/// A drip on the screen is taken back in this time (our own choice: long enough to see it, too short to wait for).
-constexpr long long kSlipMs = 5000;
-
 /// All that is told by the clock is told at a whole second of its step: that moment is met, and not passed by a tick.
 int untilNextTick(const bath::State& state)
 {
@@ -35,12 +32,7 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
 {
     m_ticker.setTimerType(Qt::PreciseTimer);
     connect(&m_ticker, &QTimer::timeout, this, [this] {
-        if (m_stopped && stopsIn() == 0)
-            endStop();
-        else if (m_stopped)
-            emit moved();
-        else
-            send(BathEventKind::Tick);
+        send(BathEventKind::Tick);
         if (m_ticker.isActive())
             m_ticker.start(untilNextTick(*m_state));
     });
@@ -50,8 +42,6 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
 
 RunningBath::~RunningBath()
 {
-    if (m_stopped)
-        endStop();
     flush();
 }
 
@@ -154,7 +144,6 @@ void RunningBath::take(const bath::Event& event, bool heard)
 {
     if (!m_state)
         return;
-    m_stopped.reset(); // whatever else is said, the slip is over
     const bool asked = event.kind != BathEventKind::Tick;
     auto outcome = bath::step(*m_state, event, m_store.clock().instant());
     if (!outcome) {
@@ -163,6 +152,8 @@ void RunningBath::take(const bath::Event& event, bool heard)
         return;
     }
     const bool turns = outcome->state.phase != m_state->phase;
+    if (m_state->pressed && !outcome->state.pressed)
+        m_said.reset(); // "Stopped" is not true any more
     if (turns && m_state->phase == bath::Phase::AwaitingMeanwhile)
         m_cues.hush(); // the question is answered
     m_state = outcome->state;
@@ -200,45 +191,27 @@ void RunningBath::primary()
 
 void RunningBath::stopUnlessSlip()
 {
-    if (!m_state || over() || m_stopped)
+    if (!m_state || over() || m_state->pressed)
         return;
-    if (m_state->phase != bath::Phase::Running) {
-        send(BathEventKind::Stop);
-        return;
-    }
-    m_stopped = m_store.clock().instant();
     m_cues.hush();
-    m_cues.give({bath::EffectKind::Say, protocol::stoppedPrompt(m_state->script.request)});
-    emit moved();
+    send(BathEventKind::StopPressed);
 }
 
 void RunningBath::takeBackStop()
 {
-    if (!m_stopped)
+    if (!m_state || !m_state->pressed)
         return;
-    m_stopped.reset();
     m_cues.hush();
-    send(BathEventKind::Tick);
-}
-
-/// It was said aloud when somebody stopped.
-void RunningBath::endStop()
-{
-    m_stopped.reset();
-    take(bath::Event{BathEventKind::Stop, {}, {}}, false);
+    send(BathEventKind::StopTakenBack);
 }
 
 int RunningBath::stopsIn() const
 {
-    if (!m_stopped)
-        return 0;
-    const long long gone = m_store.clock().instant().monotonicMs - m_stopped->monotonicMs;
-    return static_cast<int>(std::clamp((kSlipMs - gone + 999) / 1000, 0LL, kSlipMs / 1000));
+    return m_state ? bath::stopsIn(*m_state, m_store.clock().instant()).s : 0;
 }
 
 void RunningBath::end()
 {
-    m_stopped.reset();
     m_said.reset();
     flush();
     m_state.reset();

@@ -38,11 +38,10 @@ public:
     void send(facts::BathEventKind kind) { send(bath::Event{kind, {}, {}}); }
     /// What the large button does in the present step.
     void primary();
-    /// Says at once that it is stopped, and stops a few seconds later, in which a drip on the screen can be taken back.
-    /// Until then nothing of the session moves.
+    /// Stops, but for a slip of the hand: see bath::stopsIn().
     void stopUnlessSlip();
     void takeBackStop();
-    /// Seconds in which that is still possible; 0 where nobody stopped.
+    /// Seconds in which a stop can be taken back; 0 where nobody stopped.
     [[nodiscard]] int stopsIn() const;
     /// What was asked or told last in this step, and when, in milliseconds of the session.
     struct Said {
@@ -64,7 +63,6 @@ signals:
 private:
     /// What follows from it is heard and felt unless it is told not to be.
     void take(const bath::Event& event, bool heard);
-    void endStop();
     void keep(const std::vector<bath::Kept>& events);
     /// Begins to keep what waits, in the background.
     void write();
@@ -82,7 +80,6 @@ private:
     std::vector<facts::BathEvent> m_waiting; ///< to be kept, in this order
     QTimer m_writer;
     bool m_unsaved = false;
-    std::optional<facts::Instant> m_stopped; ///< when somebody stopped and may take it back
     std::optional<Said> m_said;
 };
 

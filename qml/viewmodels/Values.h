@@ -344,6 +344,8 @@ class HealthQuestion {
     Q_PROPERTY(firstdew::ui::RowOutcome::Value outcome MEMBER outcome FINAL)
     Q_PROPERTY(bool asked MEMBER asked FINAL)
     Q_PROPERTY(bool yes MEMBER yes FINAL)
+    Q_PROPERTY(int since MEMBER since FINAL)
+    Q_PROPERTY(bool waits MEMBER waits FINAL)
     Q_PROPERTY(QString clearedBy MEMBER clearedBy FINAL)
     Q_PROPERTY(int clearedUntil MEMBER clearedUntil FINAL)
     Q_PROPERTY(bool blocks MEMBER blocks FINAL)
@@ -353,7 +355,9 @@ public:
     QString question;            ///< put to the adult where a child is treated
     RowOutcome::Value outcome{}; ///< of a yes
     bool asked = false;
-    bool yes = false;
+    bool yes = false;     ///< a yes counts
+    int since = 0;        ///< its day
+    bool waits = false;   ///< a no given today does not end it
     QString clearedBy;    ///< who said that it is safe; empty: nobody
     int clearedUntil = 0; ///< last day of that; it has expired where `blocks` is true all the same
     bool blocks = false;  ///< a yes that stands in the way

@@ -107,6 +107,12 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
         return Words::tr("Enter the date of birth first: the limit of the current depends on it.");
     case ReasonKind::MachineUnsuited:
         return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
+    case ReasonKind::PrescribedLacks:
+        return Words::tr("Your care sheet prescribes a current that your machine does not have. Ask who wrote it.");
+    case ReasonKind::MachineHasNone: return Words::tr("Enter first which current your machine has.");
+    case ReasonKind::EnoughToday:
+        return Words::tr(
+            "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
     case ReasonKind::NoResponse:
         return Words::tr("The score did not get better. There are other treatments; your prescriber can advise.");
     case ReasonKind::ResponseGood: return Words::tr("The score is better by one step.");

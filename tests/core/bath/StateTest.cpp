@@ -49,6 +49,7 @@ TEST_CASE("two states of a session that differ in one thing are not the same")
                                            [](State& s) { s.planned.mA += 1; },
                                            [](State& s) { ++s.spent; },
                                            [](State& s) { s.resume = Resume{}; },
+                                           [](State& s) { s.pressed = Instant{}; },
                                            [](State& s) { s.stoppedBy = StoppedBy::Enough; },
                                            [](State& s) { s.wanted.mA += 1; },
                                            [](State& s) { s.steady = !s.steady; },

@@ -76,10 +76,14 @@ std::optional<State> take(const State& s, Onlooker& onlooker, const Instant& now
         REQUIRE(e.kind == BathEventKind::SwitchedOn);
     if (t.phase == Phase::Finished)
         REQUIRE_FALSE(onlooker.mayFlow);
-    if (e.kind == BathEventKind::Swapped || e.kind == BathEventKind::MovedSide)
+    if ((e.kind == BathEventKind::Swapped || e.kind == BathEventKind::MovedSide) && t.phase != Phase::Stopped)
         REQUIRE_FALSE(before.mayFlow);
+    if (s.pressed && t.phase == Phase::Running && byItself) // a stop that can be taken back moves nothing
+        REQUIRE((t.step == s.step && t.stepElapsedMs == s.stepElapsedMs && t.pressed == s.pressed));
     const bool late = std::max(now.monotonicMs - s.last.monotonicMs, now.wallMs - s.last.wallMs) > kLateMs;
-    if (late && s.step > 0 && byItself) // it asks, and moves nothing
+    if (s.pressed && late)
+        REQUIRE(t.phase == Phase::Stopped);
+    else if (late && s.step > 0 && byItself) // it asks, and moves nothing
         REQUIRE((t.step == s.step && t.phase == Phase::AwaitingMeanwhile && t.current == Current::Unknown));
     if (s.phase == Phase::AwaitingMeanwhile && byItself)
         REQUIRE((t.step == s.step && t.stepElapsedMs == s.stepElapsedMs && t.phase == s.phase));
@@ -136,7 +140,8 @@ auto abstraction(const State& s, const Onlooker& o)
     const int near = !step.timed ? 0 : left <= 1000 ? 1 : left <= 9000 ? 2 : left <= 12'000 ? 3 : 4;
     const bool tooLate = s.resume && s.last.monotonicMs - s.resume->left.monotonicMs > kResumableMs;
     return std::tuple(s.step, s.phase, s.current, s.alarm, s.steady, s.restarts, s.stoppedBy, near,
-                      s.resume ? static_cast<int>(s.resume->step) : -1, tooLate, s.heldMs > 0, o.mayFlow);
+                      s.resume ? static_cast<int>(s.resume->step) : -1, tooLate, s.heldMs > 0, o.mayFlow,
+                      s.pressed.has_value());
 }
 
 struct Node {

@@ -224,5 +224,5 @@ TEST_CASE("a screening is full once it asked every question that age does not an
     s.yes.insert(ScreeningRow::Pregnancy);
     const auto told = Facts().add(s, kDay).on(kDay);
     CHECK(told.fullScreening == kDay);
-    CHECK(told.answeredYes(ScreeningRow::Pregnancy));
+    CHECK(told.answers[ScreeningRow::Pregnancy].back().yes);
 }

@@ -118,6 +118,53 @@ TEST_CASE("a yes recorded last counts even if the clock was set back, and a late
     CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
 }
 
+TEST_CASE("a no alone does not end a yes that stops; a clinician's word before it does")
+{
+    // No session until a clinician has cleared it: NHS dermatology leaflets (Newcastle; South Tees)
+    Facts d;
+    d.adult().screened(kToday - 20, {ScreeningRow::TumourOrThrombosis}).screened(kToday - 10);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
+    const auto rowOf = [](const Diary& diary) {
+        const auto rows = answersOf(diary);
+        return *std::ranges::find(rows, ScreeningRow::TumourOrThrombosis, [](const auto& r) { return r.rule.row; });
+    };
+    CHECK(rowOf(d.on(kToday)).yes);
+    CHECK(rowOf(d.on(kToday)).since == kToday - 20);
+    CHECK(rowOf(d.on(kToday)).waits);
+    // A second yes does not make the first one younger, so that a no on its day is no slip taken back.
+    d.screened(kToday, {ScreeningRow::TumourOrThrombosis})
+        .add(Screening{false, {ScreeningRow::TumourOrThrombosis}, {}}, kToday, 1);
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
+    d.add(Clearance{ScreeningRow::TumourOrThrombosis, "Dr Vance", kToday + 1, kToday + 2}, kToday + 1);
+    CHECK(screen(d.on(kToday + 3), Site::Hands).outcome == ScreeningOutcome::Stop); // it has expired
+    CHECK_FALSE(rowOf(d.on(kToday + 3)).waits);
+    d.screened(kToday + 4);
+    CHECK(screen(d.on(kToday + 4), Site::Hands).outcome == ScreeningOutcome::Go);
+}
+
+TEST_CASE("a word given before the yes, or without a name, is not about that yes")
+{
+    for (const auto& word : {Clearance{ScreeningRow::MetalImplant, "Dr Vance", kToday - 30, {}},
+                             Clearance{ScreeningRow::MetalImplant, " ", kToday - 10, {}},
+                             Clearance{ScreeningRow::PoweredImplant, "Dr Vance", kToday - 10, {}}}) {
+        Facts d;
+        d.adult().screened(kToday - 20, {ScreeningRow::MetalImplant}).add(word, kToday - 10).screened(kToday);
+        CHECK(yesSince(d.on(kToday), ScreeningRow::MetalImplant) == kToday - 20);
+    }
+}
+
+TEST_CASE("a no ends a yes about the skin, which heals, and a slip of the same day")
+{
+    Facts healed;
+    healed.adult().screened(kToday - 20, {ScreeningRow::EczemaAtSite, ScreeningRow::LargeWound}).screened(kToday);
+    CHECK(screen(healed.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
+    Facts slip;
+    slip.adult()
+        .screened(kToday, {ScreeningRow::Pregnancy})
+        .add(Screening{false, {ScreeningRow::Pregnancy}, {}}, kToday, 60);
+    CHECK(screen(slip.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
+}
+
 TEST_CASE("a clearance without a name clears nothing")
 {
     Facts d;

@@ -110,6 +110,46 @@ TEST_CASE("armpits are never treated with a machine that has direct current alon
     CHECK(s.reasons.front().kind == ReasonKind::MachineUnsuited);
 }
 
+TEST_CASE("where no waveform is open, nothing is called, and the reason says what is missing")
+{
+    Machine direct;
+    direct.name = "invented";
+    CareSheet sheet;
+    sheet.waveform = Waveform::Pulsed;
+    auto prescribed = person().session(Site::Hands, kStart).add(direct, kStart).add(sheet, kStart);
+    CHECK(hands(prescribed, kStart + 40).advice == Advice::Blocked);
+    CHECK(hands(prescribed, kStart + 40).reasons.front().kind == ReasonKind::PrescribedLacks);
+    Machine none = direct;
+    none.direct = false;
+    auto unset = person().session(Site::Hands, kStart).add(none, kStart);
+    CHECK(hands(unset, kStart + 40).reasons.front().kind == ReasonKind::MachineHasNone);
+    Machine both = direct;
+    both.pulsed = true;
+    prescribed.add(both, kStart + 1);
+    CHECK(hands(prescribed, kStart + 40).advice == Advice::TopUpDue);
+}
+
+// At most two restarts in a day and site: our own choice.
+TEST_CASE("skin that had enough for one day is not called for again before tomorrow")
+{
+    auto d = person().session(Site::Hands, kStart);
+    const LocalDate due = kStart + 40;
+    REQUIRE(hands(d, due).advice == Advice::TopUpDue);
+    Session s;
+    s.completed = false;
+    d.add(s, due, 600).add(s, due, 660);
+    CHECK(hands(d, due).advice == Advice::TopUpDue);
+    d.add(s, due, 720);
+    CHECK(hands(d, due).advice == Advice::None);
+    CHECK(hands(d, due).reasons.front().kind == ReasonKind::EnoughToday);
+    CHECK(hands(d, due).nextSession == due + 1);
+    CHECK(hands(d, due + 1).advice == Advice::TopUpDue);
+    Session feet = s;
+    feet.site = Site::Feet; // other skin
+    auto other = person().session(Site::Hands, kStart).add(feet, due, 600).add(feet, due, 660).add(feet, due, 720);
+    CHECK(hands(other, due).advice == Advice::TopUpDue);
+}
+
 TEST_CASE("a call can be put off for a day or until a new report")
 {
     auto d = person().session(Site::Hands, kStart);
