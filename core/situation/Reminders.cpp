@@ -126,15 +126,22 @@ private:
         return out;
     }
 
+    /// The skin had enough for today: the call stands again tomorrow.
+    static bool spared(const SiteSituation& s)
+    {
+        return std::ranges::any_of(s.reasons, [](const Reason& r) { return r.kind == ReasonKind::EnoughToday; });
+    }
+
     bool chosenFor(const SiteSituation& s, LocalDate day) const { return answerOn(s, day - 1) == CallAnswer::Tomorrow; }
 
     void firstDew(const SiteSituation& s)
     {
         const LocalDate called =
             s.reasons.empty() || !s.reasons.front().date ? m_situation.today : *s.reasons.front().date;
-        const bool stands = s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse;
+        const bool stands = s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse || spared(s);
         const bool chosen = chosenFor(s, m_day);
-        if (!chosen && !(stands && among(kFirstDewRepeats, m_day - called)))
+        const bool due = chosen || (stands && among(kFirstDewRepeats, m_day - called));
+        if (!due || (spared(s) && isToday()))
             return;
         m_sessionDay = true;
         // In the morning, or at the hour for sessions if the person chose this evening or this day.
@@ -145,7 +152,7 @@ private:
     void topUp(const SiteSituation& s)
     {
         // The days ahead are planned as if nobody opened the app again; every check-in plans them anew.
-        const auto planned = s.advice == Advice::None ? s.forecast.dueIfSilent : s.nextSession;
+        const auto planned = s.advice == Advice::None && !spared(s) ? s.forecast.dueIfSilent : s.nextSession;
         if (!planned || (isToday() && s.advice != Advice::TopUpDue))
             return;
         const LocalDate due = *planned;

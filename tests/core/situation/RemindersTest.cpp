@@ -235,6 +235,26 @@ TEST_CASE("a reminder is standing from the start of its day until it is done, al
     CHECK_FALSE(stands(23));
 }
 
+TEST_CASE("skin that had enough for today has no reminder of a session before tomorrow, and one tomorrow")
+{
+    Session s;
+    s.completed = false;
+    const auto enough = [&](Facts d, LocalDate on) { return d.add(s, on, 600).add(s, on, 660).add(s, on, 720); };
+    const LocalDate due = kStart + 40;
+    for (const auto& [kind, d] : {std::pair{ReminderKind::TopUpDue, person().session(Site::Hands, kStart)},
+                                  {ReminderKind::FirstDew, person()
+                                                               .session(Site::Hands, kStart)
+                                                               .checkIn(DiarySite::Hands, due - 1, Level::Clammy)
+                                                               .checkIn(DiarySite::Hands, due, Level::Clammy)}}) {
+        REQUIRE(holds(dueAt(d, at(due, 21)), kind));
+        const auto spared = enough(d, due);
+        CHECK_FALSE(holds(dueAt(spared, at(due, 21)), kind));
+        const auto ahead = upcomingAt(spared, at(due, 21));
+        CHECK(std::ranges::any_of(
+            ahead, [&, kind = kind](const Reminder& r) { return r.kind == kind && r.when.date == due + 1; }));
+    }
+}
+
 TEST_CASE("a paused site has no reminders, and other sites keep theirs")
 {
     auto d = person().session(Site::Hands, kStart).add(Pause{Site::Hands, true}, kStart + 1);
