@@ -9,26 +9,20 @@ namespace {
 
 constexpr double kCm2PerM2 = 10'000;
 
-// What a body can be; wide enough for everybody who may be treated (our own choice).
-constexpr double kShortest = 40;
-constexpr double kTallest = 250;
-constexpr double kLightest = 2;
-constexpr double kHeaviest = 350;
-
 } // namespace
 
 Result<BodySurface> bodySurface(Centimetres height, Kilograms weight)
 {
     const double cm = height.cm;
     const double kg = weight.kg;
-    if (!(cm >= kShortest && cm <= kTallest))
+    if (!(height >= kShortest && height <= kTallest))
         return Error{"height-out-of-range", "height",
-                     fmt::format("{:g} cm is not between {:g} and {:g}; give the height in centimetres", cm, kShortest,
-                                 kTallest)};
-    if (!(kg >= kLightest && kg <= kHeaviest))
+                     fmt::format("{:g} cm is not between {:g} and {:g}; give the height in centimetres", cm,
+                                 kShortest.cm, kTallest.cm)};
+    if (!(weight >= kLightest && weight <= kHeaviest))
         return Error{"weight-out-of-range", "weight",
-                     fmt::format("{:g} kg is not between {:g} and {:g}; give the weight in kilograms", kg, kLightest,
-                                 kHeaviest)};
+                     fmt::format("{:g} kg is not between {:g} and {:g}; give the weight in kilograms", kg, kLightest.kg,
+                                 kHeaviest.kg)};
     return BodySurface{{std::sqrt(cm * kg / 3600)}, {0.007184 * std::pow(kg, 0.425) * std::pow(cm, 0.725)}};
 }
 

@@ -31,7 +31,14 @@ struct BodySurface {
     [[nodiscard]] SquareMetres cautious() const { return std::min(mosteller, duBois); }
 };
 
-/// Refused: a height outside 40 to 250 cm, a weight outside 2 to 350 kg, anything that is no number.
+/// What a body can be; wide enough for everybody who may be treated (our own choice).
+inline constexpr Centimetres kShortest{40};
+inline constexpr Centimetres kTallest{250};
+inline constexpr Kilograms kLightest{2};
+inline constexpr Kilograms kHeaviest{350};
+
+/// Refused: a height outside kShortest to kTallest, a weight outside kLightest to kHeaviest, anything that is no
+/// number.
 [[nodiscard]] Result<BodySurface> bodySurface(Centimetres height, Kilograms weight);
 
 /// Palmar surface of one hand with its fingers, and of one sole.

@@ -14,8 +14,8 @@ ColumnLayout {
     property bool body: false
     readonly property real cm: tall.text.trim() === "" ? 0 : Appearance.phrases.numberIn(tall.text)
     readonly property real kg: heavy.text.trim() === "" ? 0 : Appearance.phrases.numberIn(heavy.text)
-    readonly property bool tallGood: cm === 0 || (cm >= 40 && cm <= 250)
-    readonly property bool heavyGood: kg === 0 || (kg >= 2 && kg <= 350)
+    readonly property bool tallGood: cm === 0 || (cm >= PlanModel.shortest && cm <= PlanModel.tallest)
+    readonly property bool heavyGood: kg === 0 || (kg >= PlanModel.lightest && kg <= PlanModel.heaviest)
     readonly property bool complete: birthGood && tallGood && heavyGood && (!child || adult.text.trim() !== "")
     function setBody(cm, kg) {
         tall.text = cm > 0 ? Appearance.phrases.shortNumber(cm) : ""
@@ -34,7 +34,7 @@ ColumnLayout {
         last: Store.today - 1
         onPicked: day => form.birth = new Date(day * 86400000).toISOString().slice(0, 10)
     }
-    Field { id: tall; visible: form.body; label: qsTr("Height in centimetres"); hint: qsTr("Optional. With the weight it tells how large the treated skin is."); problem: form.tallGood ? "" : qsTr("Write a number from 40 to 250."); inputMethodHints: Qt.ImhFormattedNumbersOnly }
-    Field { id: heavy; visible: form.body; label: qsTr("Weight in kilograms"); hint: qsTr("Optional"); problem: form.heavyGood ? "" : qsTr("Write a number from 2 to 350."); inputMethodHints: Qt.ImhFormattedNumbersOnly }
+    Field { id: tall; visible: form.body; label: qsTr("Height in centimetres"); hint: qsTr("Optional. With the weight it tells how large the treated skin is."); problem: form.tallGood ? "" : qsTr("Write a number from %1 to %2.").arg(PlanModel.shortest).arg(PlanModel.tallest); inputMethodHints: Qt.ImhFormattedNumbersOnly }
+    Field { id: heavy; visible: form.body; label: qsTr("Weight in kilograms"); hint: qsTr("Optional"); problem: form.heavyGood ? "" : qsTr("Write a number from %1 to %2.").arg(PlanModel.lightest).arg(PlanModel.heaviest); inputMethodHints: Qt.ImhFormattedNumbersOnly }
     Field { id: adult; visible: form.child; label: qsTr("The adult beside the child"); hint: qsTr("Children are treated only with medical advice and an adult beside them.") }
 }

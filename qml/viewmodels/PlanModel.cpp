@@ -2,6 +2,7 @@
 
 #include "Edge.h"
 #include "exchange/CareSheetFile.h"
+#include "protocol/Area.h"
 #include "protocol/CareSheets.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
@@ -299,11 +300,11 @@ bool PlanModel::pause(ui::Site::Value site, bool paused)
     return which && m_store.append(Pause{*which, paused}).has_value();
 }
 
-bool PlanModel::clearance(ui::ScreeningRow::Value row, const QString& who)
+bool PlanModel::clearance(ui::ScreeningRow::Value row, const QString& who, int day)
 {
     const auto which = ui::core(row);
     return which && !who.trimmed().isEmpty() &&
-           m_store.append(Clearance{*which, who.trimmed().toStdString(), m_store.now().date, std::nullopt}).has_value();
+           m_store.append(Clearance{*which, who.trimmed().toStdString(), LocalDate(day), std::nullopt}).has_value();
 }
 
 bool PlanModel::addPerson(const QString& name, const QString& birth, const QString& adult)
@@ -317,6 +318,11 @@ bool PlanModel::isPastDay(const QString& typed) const
     const auto day = dateOf(typed);
     return day && *day <= m_store.now().date;
 }
+
+double PlanModel::shortest() { return protocol::kShortest.cm; }
+double PlanModel::tallest() { return protocol::kTallest.cm; }
+double PlanModel::lightest() { return protocol::kLightest.kg; }
+double PlanModel::heaviest() { return protocol::kHeaviest.kg; }
 
 bool PlanModel::isChild(const QString& birth) const
 {

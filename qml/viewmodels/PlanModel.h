@@ -23,13 +23,17 @@ class PlanModel : public QObject {
     Q_PROPERTY(QList<firstdew::ui::HealthQuestion> blocking READ blocking NOTIFY changed)
     /// What the first start has still to ask.
     Q_PROPERTY(firstdew::ui::SetUpStep::Value setUpStep READ setUpStep NOTIFY changed)
+    Q_PROPERTY(double shortest READ shortest CONSTANT)
+    Q_PROPERTY(double tallest READ tallest CONSTANT)
+    Q_PROPERTY(double lightest READ lightest CONSTANT)
+    Q_PROPERTY(double heaviest READ heaviest CONSTANT)
     /// What is heard during a session.
     Q_PROPERTY(firstdew::ui::SoundChoice::Value sound READ sound WRITE setSound NOTIFY changed)
     /// Whose voice speaks during a session.
     Q_PROPERTY(firstdew::ui::VoiceChoice::Value voice READ voice WRITE setVoice NOTIFY changed)
-    /// Whether each step of a session is felt; the alarm is felt whatever was chosen.
     /// Whether a pedal or a switch stops a session like a key.
     Q_PROPERTY(bool pedal READ pedal WRITE setPedal NOTIFY changed)
+    /// Whether each step of a session is felt; the alarm is felt whatever was chosen.
     Q_PROPERTY(bool vibration READ vibration WRITE setVibration NOTIFY changed)
     /// The chance of dampness at which a top-up counts as due.
     Q_PROPERTY(double risk READ risk NOTIFY changed)
@@ -86,10 +90,15 @@ public:
     Q_INVOKABLE bool moveCourse(firstdew::ui::Site::Value site, int number, int day);
     Q_INVOKABLE bool addAway(int from, int to);
     Q_INVOKABLE bool pause(firstdew::ui::Site::Value site, bool paused);
-    Q_INVOKABLE bool clearance(firstdew::ui::ScreeningRow::Value row, const QString& who);
+    Q_INVOKABLE bool clearance(firstdew::ui::ScreeningRow::Value row, const QString& who, int day);
     Q_INVOKABLE bool addPerson(const QString& name, const QString& birth, const QString& adult);
     /// Whether a text is a day that has been (a birthday, say).
     Q_INVOKABLE bool isPastDay(const QString& typed) const;
+    /// Bounds of a height in centimetres and of a weight in kilograms.
+    [[nodiscard]] static double shortest();
+    [[nodiscard]] static double tallest();
+    [[nodiscard]] static double lightest();
+    [[nodiscard]] static double heaviest();
     /// Whether somebody born on that day counts as a child.
     Q_INVOKABLE bool isChild(const QString& birth) const;
 

@@ -251,7 +251,7 @@ TEST_CASE("skin that had enough for today has no reminder of a session before to
         CHECK_FALSE(holds(dueAt(spared, at(due, 21)), kind));
         const auto ahead = upcomingAt(spared, at(due, 21));
         CHECK(std::ranges::any_of(
-            ahead, [&, kind = kind](const Reminder& r) { return r.kind == kind && r.when.date == due + 1; }));
+            ahead, [&, kind = kind](const Reminder& r) { return r.kind == kind && r.at.date == due + 1; }));
     }
 }
 
