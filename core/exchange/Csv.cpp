@@ -27,8 +27,8 @@ public:
                 row.cells.emplace_back();
                 if (auto wrong = m_text.starts_with('"') ? quoted(row.cells.back()) : bare(row.cells.back()))
                     return codec::errorAt(m_file, m_line, *wrong);
-            } while (take(","));
-            if (!take("\r\n") && !take("\n") && !m_text.empty())
+            } while (accept(","));
+            if (!accept("\r\n") && !accept("\n") && !m_text.empty())
                 return codec::errorAt(
                     m_file, m_line, {"csv-invalid", "", "has text after a closing quote; separate fields by a comma"});
             if (row.cells.size() > 1 || !row.cells.front().empty())
@@ -42,7 +42,7 @@ private:
     std::string_view m_text;
     int m_line = 1;
 
-    bool take(std::string_view what)
+    bool accept(std::string_view what)
     {
         if (!m_text.starts_with(what))
             return false;

@@ -117,6 +117,7 @@ public:
     constexpr bool operator==(const SetOf&) const = default;
 
 private:
+    static_assert(Words<E>::list.size() <= std::numeric_limits<unsigned>::digits, "the set needs more bits");
     static constexpr unsigned bit(E v) { return 1U << static_cast<unsigned>(v); }
     unsigned m_bits = 0;
 };

@@ -78,7 +78,7 @@ bool belongsTo(const path& out, const path& store)
     return copies && std::ranges::any_of(*copies, [&](const path& copy) { return identityOf(copy) == same; });
 }
 
-Result<Lies> look(const path& out, const path& store)
+Result<Lies> inspect(const path& out, const path& store)
 {
     const auto lies = whatLiesAt(out);
     if (!lies)
@@ -96,7 +96,7 @@ Result<Lies> look(const path& out, const path& store)
 
 Result<Done> mayWriteTo(const path& out, const path& store, bool replace)
 {
-    const auto lies = look(out, store);
+    const auto lies = inspect(out, store);
     if (!lies)
         return lies.error();
     if (*lies == Lies::Folder)
@@ -108,7 +108,7 @@ Result<Done> mayWriteTo(const path& out, const path& store, bool replace)
 
 Result<Done> mayFillFolder(const path& out, const path& store)
 {
-    const auto lies = look(out, store);
+    const auto lies = inspect(out, store);
     if (!lies)
         return lies.error();
     if (*lies == Lies::File || *lies == Lies::EmptyFile)

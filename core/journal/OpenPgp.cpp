@@ -57,7 +57,7 @@ struct Sink {
     std::string content{};
     bool full = false;
 
-    static bool take(void* sink, const void* bytes, std::size_t length)
+    static bool write(void* sink, const void* bytes, std::size_t length)
     {
         auto& self = *static_cast<Sink*>(sink);
         self.full = self.full || length > self.most - self.content.size();
@@ -198,7 +198,7 @@ Result<std::string> unseal(std::string_view sealed, const std::string& passphras
     if (rnp_ffi_create(ffi.out(), "GPG", "GPG") != RNP_SUCCESS ||
         rnp_ffi_set_pass_provider(ffi, givePassphrase, &once) != RNP_SUCCESS ||
         rnp_input_from_memory(input.out(), bytesOf(sealed), sealed.size(), false) != RNP_SUCCESS ||
-        rnp_output_to_callback(output.out(), Sink::take, nullptr, &sink) != RNP_SUCCESS ||
+        rnp_output_to_callback(output.out(), Sink::write, nullptr, &sink) != RNP_SUCCESS ||
         rnp_op_verify_create(op.out(), ffi, input, output) != RNP_SUCCESS)
         return Error{"back-up-failed", "", "could not be opened; try again"};
     const rnp_result_t result = rnp_op_verify_execute(op);

@@ -122,7 +122,7 @@ struct Slopes {
         }
         value += count * std::log(chance);
     }
-    void settle() { value += std::log(std::exchange(chances, 1)); }
+    void gather() { value += std::log(std::exchange(chances, 1)); }
     void add(double factor, Vector by)
     {
         for (std::size_t i = 0; i < 2; ++i)
@@ -187,7 +187,7 @@ Slopes slopesAt(Vector b, const Spells& spells, std::vector<W>& at)
             addInterval(s, count, begins ? &at[left] : nullptr, begins ? logs[left] : 0, ends ? &at[right] : nullptr,
                         ends ? logs[right] : 0);
     }
-    s.settle();
+    s.gather();
     return s;
 }
 

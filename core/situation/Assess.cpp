@@ -242,7 +242,7 @@ void dryStage(const View& v, SiteSituation& s)
 }
 
 /// Applies the person's answer to the present call. A newer report overrides the answer "not this time".
-void heedAnswer(const View& v, SiteSituation& s)
+void applyAnswer(const View& v, SiteSituation& s)
 {
     if (s.advice != Advice::FirstDewTopUp && s.advice != Advice::TopUpDue && s.advice != Advice::RestartCourse)
         return;
@@ -372,7 +372,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
         s.reasons.push_back(because(ReasonKind::NoCourseYet));
     } else {
         dryStage(v, s);
-        heedAnswer(v, s);
+        applyAnswer(v, s);
     }
     if (!reports.empty() && today - reports.back().date >= 3) {
         Reason r = because(ReasonKind::NoCheckInFor);

@@ -58,7 +58,7 @@ OneWindow::~OneWindow()
     ::close(m_lock);
 }
 
-bool OneWindow::take()
+bool OneWindow::claim()
 {
     if (m_bus.isConnected() && !m_bus.registerService(m_name))
         return false;

@@ -36,7 +36,7 @@ signals:
     void wanted(const QString& place);
 
 private:
-    [[nodiscard]] bool take();
+    [[nodiscard]] bool claim();
     [[nodiscard]] bool handOver(const QString& place) const;
 
     QDBusConnection m_bus;

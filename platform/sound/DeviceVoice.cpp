@@ -30,7 +30,7 @@ DeviceVoice::DeviceVoice(const QString& program, Patience patience, QObject* par
 
 DeviceVoice::~DeviceVoice() { dismiss(); }
 
-void DeviceVoice::look(const QString& language)
+void DeviceVoice::findVoice(const QString& language)
 {
     if (m_inside->program.isEmpty() || (m_inside->now != Now::Absent && m_inside->language == language))
         return;
@@ -144,7 +144,7 @@ struct DeviceVoice::Inside {};
 
 DeviceVoice::DeviceVoice(const QString&, Patience, QObject* parent) : QObject(parent) {}
 DeviceVoice::~DeviceVoice() = default;
-void DeviceVoice::look(const QString&) {}
+void DeviceVoice::findVoice(const QString&) {}
 void DeviceVoice::hear(const QByteArray&) {}
 void DeviceVoice::overdue() {}
 void DeviceVoice::giveUp() {}

@@ -27,7 +27,7 @@ public:
 
     /// Starts a search for a voice for that language, unless it is ready or a search runs. A search ends with
     /// answered().
-    void look(const QString& language);
+    void findVoice(const QString& language);
     /// Whether a voice for that language is ready.
     [[nodiscard]] bool speaks(const QString& language) const;
     /// Whether a search for that language runs.

@@ -73,7 +73,7 @@ const QByteArray& QtVoice::samples(const QString& source)
 void QtVoice::ask(const std::string& language, std::function<void(bool)> answer)
 {
     const QString wanted = QString::fromStdString(language);
-    m_device.look(wanted);
+    m_device.findVoice(wanted);
     if (m_device.looksFor(wanted))
         m_asking = [wanted, answer = std::move(answer), this] { answer(m_device.speaks(wanted)); };
     else
@@ -83,7 +83,7 @@ void QtVoice::ask(const std::string& language, std::function<void(bool)> answer)
 bool QtVoice::prepare()
 {
     if (!m_choice.language.empty())
-        m_device.look(QString::fromStdString(m_choice.language));
+        m_device.findVoice(QString::fromStdString(m_choice.language));
     const bool audible = line().prepare();
     for (const QString& folder : {kSpoken, kTones})
         for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))

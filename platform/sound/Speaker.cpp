@@ -49,7 +49,7 @@ public:
                          [this](QTextToSpeech::State state) { follow(state); });
     }
 
-    void take(const QByteArray& line)
+    void obey(const QByteArray& line)
     {
         if (line == "stop") {
             m_number.clear();
@@ -110,7 +110,7 @@ int main(int argc, char** argv)
         }
         come.append(some, count);
         for (auto end = come.indexOf('\n'); end >= 0; end = come.indexOf('\n')) {
-            speaker.take(come.left(end));
+            speaker.obey(come.left(end));
             come.remove(0, end + 1);
         }
     });

@@ -41,7 +41,7 @@ void BathCues::speakOfKit(facts::Waveform waveform)
         m_ports.voice.say(std::string(facts::word(prompt)));
 }
 
-void BathCues::give(const bath::Effect& effect)
+void BathCues::perform(const bath::Effect& effect)
 {
     using bath::EffectKind;
     const auto prompt = [&] { return std::string(facts::word(*effect.prompt)); };

@@ -45,7 +45,7 @@ public:
     void speakOfKit(facts::Waveform waveform);
     /// The screen stays on from here to end().
     void begin() { m_ports.wake.keepAwake(true); }
-    void give(const bath::Effect& effect);
+    void perform(const bath::Effect& effect);
     /// What the system shows of the session outside the app follows it; to be called whenever something may have
     /// changed.
     void follow(const bath::State& state);

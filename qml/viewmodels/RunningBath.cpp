@@ -40,10 +40,7 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
     connect(&m_writer, &QTimer::timeout, this, &RunningBath::write);
 }
 
-RunningBath::~RunningBath()
-{
-    flush();
-}
+RunningBath::~RunningBath() { flush(); }
 
 bool RunningBath::begin(const protocol::Script& script, Milliamps target, const Preparation& answers, Machine machine)
 {
@@ -61,7 +58,7 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
     m_state = std::move(state);
     watch();
     // The list was confirmed just now; where the machine is on already, nobody has to be told to switch it on.
-    take(bath::Event{BathEventKind::Begin, {}, {}}, machine == Machine::Off);
+    handle(bath::Event{BathEventKind::Begin, {}, {}}, machine == Machine::Off);
     if (machine == Machine::On)
         send(BathEventKind::SwitchedOn);
     emit turned();
@@ -129,7 +126,7 @@ void RunningBath::tellWaiting(bool failed)
 
 void RunningBath::flush()
 {
-    m_store.settle();
+    m_store.awaitWrites();
     m_writer.stop();
     if (m_waiting.empty())
         return;
@@ -140,7 +137,7 @@ void RunningBath::flush()
     tellWaiting(!kept);
 }
 
-void RunningBath::take(const bath::Event& event, bool heard)
+void RunningBath::handle(const bath::Event& event, bool heard)
 {
     if (!m_state)
         return;
@@ -163,7 +160,7 @@ void RunningBath::take(const bath::Event& event, bool heard)
         else if (effect.prompt)
             m_said = Said{*effect.prompt, m_state->sessionMs};
         if (heard)
-            m_cues.give(effect);
+            m_cues.perform(effect);
     }
     m_cues.follow(*m_state);
     if (asked)
@@ -205,10 +202,7 @@ void RunningBath::takeBackStop()
     send(BathEventKind::StopTakenBack);
 }
 
-int RunningBath::stopsIn() const
-{
-    return m_state ? bath::stopsIn(*m_state, m_store.clock().instant()).s : 0;
-}
+int RunningBath::stopsIn() const { return m_state ? bath::stopsIn(*m_state, m_store.clock().instant()).s : 0; }
 
 void RunningBath::end()
 {

@@ -34,7 +34,7 @@ public:
                Machine machine);
     /// Takes up the session that the record has without an end. Gives how it was prepared, or nothing.
     std::optional<facts::BathPrepared> comeBack();
-    void send(const bath::Event& event) { take(event, true); }
+    void send(const bath::Event& event) { handle(event, true); }
     void send(facts::BathEventKind kind) { send(bath::Event{kind, {}, {}}); }
     /// What the large button does in the present step.
     void primary();
@@ -62,7 +62,7 @@ signals:
 
 private:
     /// What follows from it is heard and felt unless it is told not to be.
-    void take(const bath::Event& event, bool heard);
+    void handle(const bath::Event& event, bool heard);
     void keep(const std::vector<bath::Kept>& events);
     /// Begins to keep what waits, in the background.
     void write();

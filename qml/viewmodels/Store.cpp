@@ -53,11 +53,11 @@ ui::Trouble::Value Store::trouble() const
     return found == kTroubles.end() ? ui::Trouble::Other : found->trouble;
 }
 
-Store::~Store() { settle(); }
+Store::~Store() { awaitWrites(); }
 
 void Store::reopen()
 {
-    settle();
+    awaitWrites();
     m_content.open(m_file, today());
     if (m_content.error)
         fail(*m_content.error);
@@ -66,7 +66,7 @@ void Store::reopen()
 
 void Store::reload()
 {
-    settle();
+    awaitWrites();
     m_content.read(today());
     if (m_content.journal && m_content.error) // that it could not be opened was said when that was tried
         fail(*m_content.error);
@@ -143,7 +143,7 @@ bool Store::readAnew()
 
 Store::Ids Store::written(const std::vector<Fact>& facts)
 {
-    settle();
+    awaitWrites();
     auto ids = m_content.journal->appendAll(facts);
     return !ids && ids.error().code == "store-replaced" && readAnew() ? m_content.journal->appendAll(facts) : ids;
 }
@@ -200,14 +200,14 @@ bool Store::appendBehind(std::span<const Payload> payloads, std::function<void(b
     auto facts = factsOf(payloads);
     auto ids = std::async(std::launch::async, [this, journal = &*m_content.journal, facts] {
         auto kept = journal->appendAll(facts);
-        QMetaObject::invokeMethod(this, &Store::settle, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(this, &Store::awaitWrites, Qt::QueuedConnection);
         return kept;
     });
     m_behind.emplace(Behind{std::move(facts), std::move(done), std::move(ids)});
     return true;
 }
 
-void Store::settle()
+void Store::awaitWrites()
 {
     if (!m_behind)
         return;
@@ -223,7 +223,7 @@ void Store::settle()
 
 std::optional<journal::Journal>& Store::journalForWholeStoreActs()
 {
-    settle();
+    awaitWrites();
     return m_content.journal;
 }
 

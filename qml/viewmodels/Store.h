@@ -76,7 +76,7 @@ public:
     /// disk and in diary(). False where an earlier call has not been answered yet: nothing is recorded then.
     bool appendBehind(std::span<const facts::Payload> payloads, std::function<void(bool)> done);
     /// Waits until the disk has answered the last appendBehind().
-    void settle();
+    void awaitWrites();
     /// The same for one fact; gives its id. `happened` is now where left out; `corrects` is the id of the fact it
     /// replaces.
     std::optional<std::string> append(facts::Payload payload, std::optional<facts::LocalTime> happened = {},
