@@ -3,6 +3,8 @@
 #include "facts/LocalDate.h"
 
 #include <array>
+#include <initializer_list>
+#include <limits>
 #include <optional>
 #include <string_view>
 #include <utility>

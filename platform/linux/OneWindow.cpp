@@ -58,7 +58,7 @@ OneWindow::~OneWindow()
     ::close(m_lock);
 }
 
-bool OneWindow::claim()
+bool OneWindow::acquireName()
 {
     if (m_bus.isConnected() && !m_bus.registerService(m_name))
         return false;
@@ -87,7 +87,7 @@ OneWindow::Claim OneWindow::claim(const QString& place)
     QElapsedTimer waited;
     waited.start();
     do {
-        if (take())
+        if (acquireName())
             return Claim::Granted;
         if (handOver(place))
             return Claim::HandedOver;

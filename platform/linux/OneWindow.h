@@ -36,7 +36,7 @@ signals:
     void wanted(const QString& place);
 
 private:
-    [[nodiscard]] bool claim();
+    [[nodiscard]] bool acquireName();
     [[nodiscard]] bool handOver(const QString& place) const;
 
     QDBusConnection m_bus;
