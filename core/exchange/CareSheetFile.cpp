@@ -20,6 +20,9 @@ constexpr const char* kFormat = "firstdew-care-sheet";
 constexpr Milliamps kLeastLimit{1};
 constexpr int kLeastAllowance = 20; // as protocol/Script takes them
 constexpr int kMostAllowance = 180;
+// What an armpit pad may measure: our own choice, wide.
+constexpr SquareCentimetres kLeastPad{4};
+constexpr SquareCentimetres kMostPad{200};
 constexpr std::size_t kMostWho = 120;
 constexpr std::size_t kMostNotes = 800;
 
@@ -105,7 +108,10 @@ std::optional<Error> badTexts(const CareSheet& sheet)
         return wrong("notes", fmt::format("is longer than {} characters; shorten it", kMostNotes));
     if (!codec::isOneLine(sheet.who))
         return wrong("who", "has a line break; write the name on one line");
-    for (const auto& [field, text] : {std::pair("who", &sheet.who), std::pair("notes", &sheet.notes)})
+    if (charactersIn(sheet.atNoResponse) > kMostNotes)
+        return wrong("at_no_response", fmt::format("is longer than {} characters; shorten it", kMostNotes));
+    for (const auto& [field, text] : {std::pair("who", &sheet.who), std::pair("notes", &sheet.notes),
+                                      std::pair("at_no_response", &sheet.atNoResponse)})
         if (!codec::isClean(*text))
             return wrong(field, "holds characters that cannot be seen and change how the rest is shown; type it again");
     return std::nullopt;
@@ -132,6 +138,13 @@ std::optional<Error> badSites(const CareSheet& sheet)
     return std::nullopt;
 }
 
+std::optional<Error> badPad(const CareSheet& sheet)
+{
+    if (sheet.pad && !(sheet.pad->cm2 >= kLeastPad.cm2 && sheet.pad->cm2 <= kMostPad.cm2))
+        return wrong("pad_cm2", fmt::format("must be {:g} to {:g} square centimetres", kLeastPad.cm2, kMostPad.cm2));
+    return std::nullopt;
+}
+
 /// The payload's object out of the document's: what may be left out is filled in, the head taken off.
 Result<nlohmann::json> bodyOf(nlohmann::json document)
 {
@@ -148,6 +161,7 @@ Result<nlohmann::json> bodyOf(nlohmann::json document)
     document.erase("version");
     document.emplace("days", nlohmann::json::array());
     document.emplace("notes", "");
+    document.emplace("at_no_response", "");
     return document;
 }
 
@@ -160,7 +174,7 @@ std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dum
 Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
 {
     for (const auto& bad :
-         {badTexts(sheet), badSites(sheet), badPlan(sheet),
+         {badTexts(sheet), badSites(sheet), badPlan(sheet), badPad(sheet),
           badLimit("direct_limit_ma", sheet.directLimit, Waveform::Direct, age),
           badLimit("pulsed_limit_ma", sheet.pulsedLimit, Waveform::Pulsed, age), badAllowance("raise_s", sheet.raise),
           badAllowance("lower_s", sheet.lower), badAllowance("swapping_s", sheet.swapping)})

@@ -383,13 +383,16 @@ struct CareSheet {
     std::optional<Seconds> swapping;
     std::optional<LocalDate> review;
     std::string notes;
+    std::optional<SquareCentimetres> pad; ///< area of one armpit pad
+    std::string atNoResponse;             ///< what to do if the course brings nothing, in the prescriber's words
     static constexpr std::string_view kind = "care-sheet";
     static void fields(auto& self, auto&& f)
     {
         f("who", self.who), f("given", self.given), f("sites", self.sites), f("plan", self.plan),
             f("days", self.days, Range{1, 3660}), f("waveform", self.waveform), f("direct_limit_ma", self.directLimit),
             f("pulsed_limit_ma", self.pulsedLimit), f("raise_s", self.raise), f("lower_s", self.lower),
-            f("swapping_s", self.swapping), f("review", self.review), f("notes", self.notes);
+            f("swapping_s", self.swapping), f("review", self.review), f("notes", self.notes), f("pad_cm2", self.pad),
+            f("at_no_response", self.atNoResponse);
     }
     bool operator==(const CareSheet&) const = default;
 };

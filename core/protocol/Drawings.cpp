@@ -89,6 +89,23 @@ Drawings drawingsOf(const Step& step, const ScriptRequest& request)
     return {};
 }
 
+Drawings drawingsOf(TechniqueCheck check, Site site, PolaritySwap swap)
+{
+    ScriptRequest request;
+    request.site = site;
+    request.swap = swap;
+    switch (check) {
+    case TechniqueCheck::LevelReached: return {Drawing::TurnUp};
+    case TechniqueCheck::PolaritySwapped: return swapOf(request);
+    case TechniqueCheck::NoCream: return lookAt(site);
+    case TechniqueCheck::UnderWater: return {Drawing::WaterLevel, Drawing::PlateUnderGrid};
+    case TechniqueCheck::Contacts: return {Drawing::MachineOff, Drawing::LeadsIn};
+    case TechniqueCheck::FreshCells: return {Drawing::CellsIn};
+    case TechniqueCheck::SoftWater: return {};
+    }
+    return {};
+}
+
 Drawings drawingsOf(PrepItem item, Site site)
 {
     switch (item) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "protocol/Preparation.h"
+#include "protocol/Response.h"
 #include "protocol/Script.h"
 
 #include <vector>
@@ -57,6 +58,8 @@ using Drawings = std::vector<Drawing>;
 [[nodiscard]] Drawings drawingsOf(const Step& step, const ScriptRequest& request);
 /// The same for a line of the preparation.
 [[nodiscard]] Drawings drawingsOf(PrepItem item, Site site);
+/// The same for a check of how it is done; empty where nothing is done with the hands.
+[[nodiscard]] Drawings drawingsOf(TechniqueCheck check, Site site, PolaritySwap swap);
 
 } // namespace firstdew::protocol
 

@@ -5,6 +5,7 @@
 #include "protocol/Screening.h"
 #include "protocol/Skin.h"
 
+#include <algorithm>
 #include <fmt/format.h>
 
 namespace firstdew::protocol {
@@ -119,6 +120,9 @@ LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform, std::
     // The machine's pads are those for the armpits: trays have plates.
     if (!pad && diary.machine && site == Site::Armpits)
         pad = diary.machine->pad;
+    // Where machine and care sheet name two sizes, the smaller one is the cautious reading.
+    if (const CareSheet* sheet = sheetFor(diary, site); sheet != nullptr && sheet->pad && site == Site::Armpits)
+        pad = pad ? std::min(*pad, *sheet->pad) : sheet->pad;
     LimitQuery q = limitQueryOf(site, waveform, age, surface, pad);
     q.machine = diary.machine;
     q.sheets = sheetsBinding(diary, site);

@@ -1,5 +1,6 @@
 #include "protocol/SheetEffect.h"
 
+#include "protocol/Area.h"
 #include "protocol/CareSheets.h"
 
 #include <algorithm>
@@ -24,6 +25,8 @@ bool same(SheetField field, const CareSheet& a, const CareSheet& b)
     case SheetField::Swapping: return a.swapping == b.swapping;
     case SheetField::Review: return a.review == b.review;
     case SheetField::Notes: return a.notes == b.notes;
+    case SheetField::Pad: return a.pad == b.pad;
+    case SheetField::AtNoResponse: return a.atNoResponse == b.atNoResponse;
     }
     return true;
 }
@@ -51,6 +54,7 @@ bool loosensIn(SheetField field, const CareSheet& before, const CareSheet& after
     case SheetField::PulsedLimit: return higher(before.pulsedLimit, after.pulsedLimit);
     case SheetField::Raise: return quicker(before.raise.value_or(usual.raise), after.raise.value_or(usual.raise));
     case SheetField::Lower: return quicker(before.lower.value_or(usual.lower), after.lower.value_or(usual.lower));
+    case SheetField::Pad: return after.pad.value_or(kUnknownPad) > before.pad.value_or(kUnknownPad);
     default: return false;
     }
 }

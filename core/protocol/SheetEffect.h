@@ -24,7 +24,9 @@ enum class SheetField {
     Lower,
     Swapping,
     Review,
-    Notes
+    Notes,
+    Pad,
+    AtNoResponse
 };
 
 struct SheetChange {
@@ -51,5 +53,5 @@ struct SheetEffect {
 
 namespace firstdew::facts {
 FIRSTDEW_WORDS(protocol::SheetField, "who", "given", "sites", "plan", "days", "waveform", "direct_limit_ma",
-               "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes");
+               "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes", "pad_cm2", "at_no_response");
 } // namespace firstdew::facts

@@ -78,6 +78,7 @@ public:
             break;
         case Advice::DoCourseSession: treat(day, s.course && s.course->sessions.back().date > kDayZero + day); break;
         case Advice::Review:
+        case Advice::TryFurther:
         case Advice::AskPrescriber: note(day, m_sessionAt, ReviewDone{Site::Hands, true}); break;
         default:
             if (s.stage == Stage::KeepingDry && unasked(day)) {

@@ -1,6 +1,7 @@
 #include "situation/Assess.h"
 
 #include "bath/Engine.h"
+#include "protocol/CareSheets.h"
 #include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Skin.h"
@@ -84,25 +85,71 @@ std::optional<protocol::CoursePlan> planOf(const View& v)
     return plan.value();
 }
 
-void judgeResponse(const View& v, SiteSituation& s)
+/// Day 1 of the treatment that is being judged: courses that followed each other without a review are one.
+LocalDate treatmentBegan(const View& v)
+{
+    const auto& courses = v.diary.at(v.use.site).courses;
+    std::size_t i = courses.size() - 1;
+    while (i > 0 && !courses[i - 1].firstReview)
+        --i;
+    return courses[i].course.start;
+}
+
+int sessionsSince(const View& v, LocalDate day)
+{
+    return static_cast<int>(std::ranges::count_if(v.sessions, [&](LocalDate d) { return d >= day; }));
+}
+
+/// The scores before the treatment and since; `now` gets the day of the latest one.
+void judgeResponse(const View& v, SiteSituation& s, std::optional<LocalDate>& now)
 {
     if (v.course == nullptr)
         return;
+    const LocalDate began = treatmentBegan(v);
     for (const auto& e : v.diary.scores) {
         if (e.payload.site != v.use.site)
             continue;
-        const bool before = v.sessions.empty() || e.happened.date <= v.course->course.start;
+        const bool before = v.sessions.empty() || e.happened.date <= began;
         if (before || !s.hdssStart)
             s.hdssStart = e.payload.score;
-        if (!before)
+        if (!before) {
             s.hdssNow = e.payload.score;
+            now = e.happened.date;
+        }
     }
     if (s.hdssStart && s.hdssNow)
         if (const auto response = protocol::responseBy(*s.hdssStart, *s.hdssNow))
             s.response = *response;
 }
 
-void courseStage(const View& v, SiteSituation& s)
+/// What follows from the scores once every session of the course is done.
+void reviewCourse(const View& v, SiteSituation& s, std::optional<LocalDate> scored)
+{
+    if (!s.response || !scored || v.today - *scored > protocol::kScoreDays) {
+        s.response.reset();
+        Reason r = because(ReasonKind::ScoreNeeded);
+        r.days = scored ? v.today - *scored : 0;
+        s.reasons.insert(s.reasons.begin(), r);
+        return;
+    }
+    if (*s.response != protocol::Response::None) {
+        s.reasons.push_back(
+            because(*s.response == protocol::Response::Strong ? ReasonKind::ResponseStrong : ReasonKind::ResponseGood));
+        return;
+    }
+    const CareSheet* sheet = protocol::sheetFor(v.diary, v.course->course.site);
+    const int done = sessionsSince(v, treatmentBegan(v));
+    const bool early = done < protocol::kLeastSessionsToJudge;
+    Reason r = because(early ? ReasonKind::NotBetterYet : ReasonKind::NoResponse);
+    r.count = early ? done : 0;
+    s.reasons.insert(s.reasons.begin(), r);
+    // Who prescribed the course decides how it goes on.
+    s.advice = early && !(sheet != nullptr && sheet->plan) ? Advice::TryFurther : Advice::AskPrescriber;
+    if (sheet != nullptr)
+        s.atNoResponse = sheet->atNoResponse;
+}
+
+void courseStage(const View& v, SiteSituation& s, std::optional<LocalDate> scored)
 {
     s.stage = Stage::FirstCourse;
     if (!s.course) {
@@ -120,13 +167,7 @@ void courseStage(const View& v, SiteSituation& s)
         Reason r = because(ReasonKind::CourseFinished);
         r.count = count;
         s.reasons.push_back(r);
-        if (s.response == protocol::Response::None) {
-            s.advice = Advice::AskPrescriber;
-            s.reasons.insert(s.reasons.begin(), because(ReasonKind::NoResponse));
-        } else if (s.response) {
-            s.reasons.push_back(because(*s.response == protocol::Response::Strong ? ReasonKind::ResponseStrong
-                                                                                  : ReasonKind::ResponseGood));
-        }
+        reviewCourse(v, s, scored);
         return;
     }
     s.nextSession = next->date;
@@ -354,7 +395,8 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
     s.checkedInToday = !reports.empty() && reports.back().date == today;
     if (v.course != nullptr)
         s.course = planOf(v);
-    judgeResponse(v, s);
+    std::optional<LocalDate> scored;
+    judgeResponse(v, s, scored);
 
     if (use.paused) {
         s.stage = Stage::Paused;
@@ -362,7 +404,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
         return s;
     }
     if (v.course != nullptr && !v.course->firstReview)
-        courseStage(v, s);
+        courseStage(v, s, scored);
     else if (v.course != nullptr && !v.course->keepGoing) {
         s.stage = Stage::Review;
         s.advice = Advice::AskPrescriber;
@@ -394,6 +436,7 @@ int urgency(Advice advice)
     case Advice::DoCourseSession: return 5;
     case Advice::TopUpDue: return 4;
     case Advice::AskPrescriber: return 3;
+    case Advice::TryFurther: return 3;
     case Advice::Review: return 2;
     case Advice::Watch: return 1;
     case Advice::None: return 0;

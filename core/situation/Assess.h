@@ -27,7 +27,8 @@ enum class Advice {
     RestartCourse,
     Review,
     AskPrescriber,
-    Blocked
+    Blocked,
+    TryFurther ///< the course brought no response yet: check how it is done, and go on to ten or twelve sessions
 };
 
 /// Why an advice is given, as data. Screens and the printed page turn it into sentences.
@@ -60,6 +61,8 @@ enum class ReasonKind {
     WetOnce,         ///< wet or dripping at rest, though full sweating is not likely yet; date
     PrescribedLacks, ///< this machine has not the waveform that the care sheet prescribes
     MachineHasNone,  ///< no waveform is entered for this machine
+    NotBetterYet,    ///< count = sessions done, fewer than what a judgement takes
+    ScoreNeeded,     ///< days since the latest score; 0 = none: the response is judged by a recent one
     EnoughToday      ///< this skin had as many runs, or as much charge, as one day may bring it
 };
 
@@ -88,6 +91,7 @@ struct SiteSituation {
     std::optional<protocol::Response> response;
     std::optional<int> hdssStart;
     std::optional<int> hdssNow;
+    std::string atNoResponse; ///< what the care sheet says to do, where the course brought no response
     bool checkedInToday = false;
     std::optional<LocalDate> lastSession;
     outlook::Forecast forecast;
@@ -113,11 +117,11 @@ namespace firstdew::facts {
 FIRSTDEW_WORDS(situation::Stage, "not-started", "first-course", "review", "keeping-dry", "first-dew", "sweating-again",
                "paused");
 FIRSTDEW_WORDS(situation::Advice, "none", "do-course-session", "first-dew-top-up", "top-up-due", "watch",
-               "restart-course", "review", "ask-prescriber", "blocked");
+               "restart-course", "review", "ask-prescriber", "blocked", "try-further");
 FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "course-session-later", "course-overrun",
                "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice",
                "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
                "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
                "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
-               "wet-once", "prescribed-lacks", "machine-has-none", "enough-today");
+               "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today");
 } // namespace firstdew::facts

@@ -5,7 +5,9 @@
 #include "exchange/CareSheetFile.h"
 #include "exchange/QrCode.h"
 #include "journal/People.h"
+#include "protocol/Course.h"
 #include "protocol/Limits.h"
+#include "protocol/SheetCourse.h"
 #include "protocol/SheetEffect.h"
 
 #include <fmt/format.h>
@@ -22,7 +24,8 @@ struct Options {
     std::string who, given, plan, waveform, review, notes, out;
     std::vector<std::string> sites;
     std::vector<int> days;
-    std::optional<double> direct, pulsed;
+    std::string atNoResponse;
+    std::optional<double> direct, pulsed, pad;
     std::optional<int> raise, lower, swapping;
     bool force = false, loosen = false;
 };
@@ -55,6 +58,8 @@ CareSheet sheetOf(const Options& o)
     if (!o.review.empty())
         s.review = dateOption("--review", o.review);
     s.notes = o.notes;
+    s.pad = unit<SquareCentimetres>(o.pad);
+    s.atNoResponse = o.atNoResponse;
     return s;
 }
 
@@ -86,12 +91,16 @@ struct Meeting {
     CareSheet sheet;
     std::vector<protocol::SheetEffect> effects;
     std::string person;
+    std::vector<protocol::PrescribedCourse> courses;
+    std::vector<Payload> toRecord;
 };
 
 Meeting meet(const Options& o, bool toWrite)
 {
     if (o.store.empty())
         return {orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), ageOf(o))),
+                {},
+                {},
                 {},
                 {}};
     auto open = toWrite ? journal::Journal::openExisting : journal::Journal::openToRead;
@@ -103,7 +112,9 @@ Meeting meet(const Options& o, bool toWrite)
     const auto age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, today);
     auto sheet = orRefuse(exchange::readCareSheet(o.file, readWhole(o.file, exchange::kMostCareSheetBytes), age));
     auto effects = protocol::effectsOf(sheet, diary);
-    return {std::move(sheet), std::move(effects), person};
+    auto courses = protocol::coursesOf(sheet, diary);
+    auto toRecord = protocol::acceptanceOf(sheet, diary);
+    return {std::move(sheet), std::move(effects), person, std::move(courses), std::move(toRecord)};
 }
 
 /// A field as the file writes it, with its unit where it has one; "(not set)" where the sheet leaves it open.
@@ -114,6 +125,7 @@ std::string written(const nlohmann::json& sheet, protocol::SheetField field)
     if (at == sheet.end() || at->is_null() || at->empty() || *at == "")
         return "(not set)";
     switch (field) {
+    case SheetField::Pad: return fmt::format("{:g} cm²", at->get<double>());
     case SheetField::DirectLimit:
     case SheetField::PulsedLimit: return fmt::format("{:g} mA", at->get<double>());
     case SheetField::Raise:
@@ -152,17 +164,35 @@ void tellEffects(const std::vector<protocol::SheetEffect>& effects, Answer& answ
     }
 }
 
+void tellCourses(const std::vector<protocol::PrescribedCourse>& courses, Answer& answer)
+{
+    for (const auto& [course, goesOn, replaces] : courses) {
+        const auto plan = protocol::templateDays(course.plan, course.days, course.start);
+        const std::size_t count = plan ? plan->days.size() : 0;
+        answer.text += goesOn ? fmt::format("the course for {} goes on\n", word(course.site))
+                              : fmt::format("a course of {} sessions for {} begins{}\n", count, word(course.site),
+                                            replaces ? ", in place of the one that runs" : "");
+        answer.json["courses"].push_back({{"site", word(course.site)},
+                                          {"plan", word(course.plan)},
+                                          {"sessions", count},
+                                          {"start", course.start.iso()},
+                                          {"goes_on", goesOn},
+                                          {"replaces", replaces}});
+    }
+}
+
 Answer show(const Options& o)
 {
     if (!o.qr.empty())
         checkOut(o.qr, o.store, o.force);
-    const auto [sheet, effects, person] = meet(o, false);
+    const auto [sheet, effects, person, courses, toRecord] = meet(o, false);
     Answer answer{"", jsonOf(sheet)};
     for (const auto field : allOf<protocol::SheetField>())
         if (const auto text = written(answer.json, field); text != "(not set)")
             answer.text += fmt::format("{:16} {}\n", word(field), text);
     if (!o.store.empty())
         tellEffects(effects, answer);
+    tellCourses(courses, answer);
     if (!o.qr.empty())
         writeWhole(o.qr, exchange::qrSvg(orRefuse(exchange::qrCodeOf(exchange::careSheetLine(sheet)))), o.force);
     return answer;
@@ -170,7 +200,7 @@ Answer show(const Options& o)
 
 Answer accept(const Options& o)
 {
-    const auto [sheet, effects, person] = meet(o, true);
+    const auto [sheet, effects, person, courses, toRecord] = meet(o, true);
     const LocalTime now = localNow();
     if (const auto may = exchange::checkAcceptance(sheet, now.date); !may)
         throw Refused{o.file + ", " + may.error().input + ": " + may.error().message};
@@ -178,11 +208,16 @@ Answer accept(const Options& o)
         throw Refused{o.file +
                       ": allows more than the sheet in use (see caresheet show); if the prescriber wants that, "
                       "add --loosen"};
-    const auto id = record(o.store, {"", person, now, nowMs(), "", sheet});
+    std::vector<Fact> facts;
+    for (const Payload& payload : toRecord)
+        facts.push_back({"", person, now, nowMs(), "", payload});
+    const auto id = recordAll(o.store, std::move(facts)).front();
     std::size_t changes = 0;
     for (const auto& effect : effects)
         changes += effect.changes.size();
-    return {fmt::format("accepted for {}: recorded as {}\n", person, id), {{"id", id}, {"changes", changes}}};
+    Answer answer{fmt::format("accepted for {}: recorded as {}\n", person, id), {{"id", id}, {"changes", changes}}};
+    tellCourses(courses, answer);
+    return answer;
 }
 
 void addFields(CLI::App& sub, Options& o)
@@ -200,6 +235,8 @@ void addFields(CLI::App& sub, Options& o)
     sub.add_option("--swapping", o.swapping, "seconds for swapping polarity");
     sub.add_option("--review", o.review, "day of the next review");
     sub.add_option("--notes", o.notes, "a few lines");
+    sub.add_option("--pad", o.pad, "area of one armpit pad, cm²");
+    sub.add_option("--at-no-response", o.atNoResponse, "what to do if the course brings no better score");
     sub.add_option("--age", o.age, "adult or child (adult)");
     sub.add_option("--out", o.out, "the file to make")->required();
     sub.add_flag("--force", o.force, "replace what is there");

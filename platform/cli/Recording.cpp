@@ -77,13 +77,19 @@ Who personToRecord(const std::vector<Fact>& facts, const std::string& named, boo
 
 std::string record(const std::string& store, Fact fact, const std::string& newName)
 {
-    (void)orRefuse(codec::canBeKept(fact));
     std::vector<Fact> both;
     if (!newName.empty())
         both.push_back({"", fact.person, fact.happened, fact.recordedMs, "", Person{newName, {}, {}, {}, {}}});
     both.push_back(std::move(fact));
+    return recordAll(store, std::move(both)).back();
+}
+
+std::vector<std::string> recordAll(const std::string& store, std::vector<Fact> facts)
+{
+    for (const Fact& fact : facts)
+        (void)orRefuse(codec::canBeKept(fact));
     auto journal = orRefuse(journal::Journal::open(store));
-    return orRefuse(journal.appendAll(std::move(both))).back();
+    return orRefuse(journal.appendAll(std::move(facts)));
 }
 
 } // namespace firstdew::cli

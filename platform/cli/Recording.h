@@ -31,4 +31,7 @@ Who personToRecord(const std::vector<facts::Fact>& facts, const std::string& nam
 /// fact that cannot be kept. Returns the fact's id.
 std::string record(const std::string& store, facts::Fact fact, const std::string& newName = {});
 
+/// Adds facts to the store in one transaction, or none of them. Returns their ids.
+std::vector<std::string> recordAll(const std::string& store, std::vector<facts::Fact> facts);
+
 } // namespace firstdew::cli

@@ -51,10 +51,31 @@ Card {
     }
     ActionButton {
         visible: card.matter.advice === Advice.Review
-        kind: ButtonFace.Now
+        kind: card.matter.scoreNeeded ? ButtonFace.Plain : ButtonFace.Now
         text: qsTr("Go on to keeping dry")
         Layout.fillWidth: true
         onClicked: TodayModel.reviewDone(card.matter.treatedAs, true)
+    }
+    Label { Layout.fillWidth: true; visible: card.matter.atNoResponse !== ""; text: qsTr("Your care sheet says: %1").arg(card.matter.atNoResponse) }
+    ActionButton {
+        visible: card.matter.scoreNeeded
+        kind: ButtonFace.Now
+        text: qsTr("Say how it is now")
+        Layout.fillWidth: true
+        onClicked: Router.page(Part.BotherPagePart)
+    }
+    ActionButton {
+        visible: card.matter.advice === Advice.TryFurther
+        kind: ButtonFace.Now
+        text: qsTr("Go on to twelve sessions")
+        Layout.fillWidth: true
+        onClicked: TodayModel.goOn(card.matter.treatedAs)
+    }
+    ActionButton {
+        visible: card.matter.advice === Advice.TryFurther || card.matter.advice === Advice.AskPrescriber
+        text: qsTr("Check how you do it")
+        Layout.fillWidth: true
+        onClicked: Router.openTechnique(card.matter.treatedAs)
     }
     ActionButton {
         visible: card.matter.advice === Advice.Blocked

@@ -65,6 +65,10 @@ Frame {
                 }
             }
         }
+        Repeater {
+            model: page.read.courses
+            Label { required property string modelData; role: Label.Strong; Layout.fillWidth: true; text: modelData }
+        }
         TickRow {
             visible: page.read.ok && page.read.loosens
             text: qsTr("My prescriber told me that more is allowed from now on")

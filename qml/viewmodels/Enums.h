@@ -159,7 +159,8 @@ enum Value : int {
     RestartCourse,
     Review,
     AskPrescriber,
-    Blocked
+    Blocked,
+    TryFurther
 };
 Q_ENUM_NS(Value)
 } // namespace Advice
@@ -196,6 +197,8 @@ enum Value : int {
     WetOnce,
     PrescribedLacks,
     MachineHasNone,
+    NotBetterYet,
+    ScoreNeeded,
     EnoughToday
 };
 Q_ENUM_NS(Value)

@@ -10,6 +10,7 @@
 #include "journal/Import.h"
 #include "journal/OwnFile.h"
 #include "journal/Repair.h"
+#include "protocol/SheetCourse.h"
 #include "protocol/SheetEffect.h"
 #include "words/Errors.h"
 #include "words/Names.h"
@@ -152,9 +153,11 @@ ui::SheetRead KeepModel::readSheet(const QString& file)
 {
     const auto sheet = sheetIn(file);
     if (!sheet)
-        return {true, false, words::errorSentence(sheet.error()), false, {}};
+        return {true, false, words::errorSentence(sheet.error()), false, {}, {}};
     const auto effects = protocol::effectsOf(*sheet, m_store.diary());
-    ui::SheetRead out{true, true, {}, protocol::loosens(effects), {}};
+    ui::SheetRead out{true, true, {}, protocol::loosens(effects), {}, {}};
+    for (const auto& next : protocol::coursesOf(*sheet, m_store.diary()))
+        out.courses << words::courseBegins(next);
     for (const auto& effect : effects) {
         QList<ui::SheetChange> changes;
         for (const auto& c : effect.changes)
@@ -169,7 +172,7 @@ bool KeepModel::acceptSheet(const QString& file, bool loosen)
     const auto sheet = sheetIn(file);
     if (!sheet || (protocol::loosens(protocol::effectsOf(*sheet, m_store.diary())) && !loosen))
         return false;
-    return m_store.append(*sheet).has_value();
+    return m_store.append(protocol::acceptanceOf(*sheet, m_store.diary()));
 }
 
 ui::FileResult KeepModel::forgetPerson()

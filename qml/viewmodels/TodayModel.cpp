@@ -2,8 +2,12 @@
 
 #include "Edge.h"
 #include "Tokens.h"
+#include "protocol/Drawings.h"
+#include "protocol/Response.h"
 #include "protocol/Screening.h"
+#include "words/Names.h"
 #include "words/Sentences.h"
+#include "words/Technique.h"
 
 #include <algorithm>
 
@@ -77,6 +81,9 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     out.censored = s.forecast.censored;
     out.returnCost = s.forecast.returnCost;
     out.due = dayNumber(s.forecast.due);
+    out.scoreNeeded = std::ranges::any_of(s.reasons, [](const auto& r) { return r.kind == ReasonKind::ScoreNeeded; });
+    if (!s.atNoResponse.empty())
+        out.atNoResponse = words::asWritten(s.atNoResponse);
     return out;
 }
 
@@ -208,6 +215,34 @@ bool TodayModel::notThisTime(ui::DiarySite::Value site, ui::NotNow::Value why)
     const auto where = ui::core(site);
     return where &&
            m_store.append(CallAnswered{*where, CallAnswer::NotThisTime, tokenOf(kNotNowTokens, why)}).has_value();
+}
+
+bool TodayModel::goOn(ui::Site::Value treatedAs)
+{
+    const auto site = ui::core(treatedAs);
+    if (!site)
+        return false;
+    for (const auto& s : m_store.situation().sites)
+        for (const auto& r : s.reasons)
+            if (s.treatedAs == *site && r.kind == ReasonKind::NotBetterYet)
+                return m_store
+                    .append(protocol::furtherCourse(m_store.diary().at(s.site).course()->course, r.count,
+                                                    m_store.situation().today))
+                    .has_value();
+    return false;
+}
+
+QList<ui::TechniqueLine> TodayModel::technique(ui::Site::Value treatedAs) const
+{
+    QList<ui::TechniqueLine> out;
+    const auto site = ui::core(treatedAs);
+    if (!site)
+        return out;
+    const Machine machine = m_store.diary().machine.value_or(Machine{});
+    for (const auto check : protocol::techniqueChecks(*site, machine))
+        out << ui::TechniqueLine{words::techniqueText(check, *site),
+                                 ui::shown(protocol::drawingsOf(check, *site, machine.swap))};
+    return out;
 }
 
 bool TodayModel::reviewDone(ui::Site::Value treatedAs, bool keepGoing)

@@ -46,6 +46,10 @@ public:
     /// Answers the call for a top-up.
     Q_INVOKABLE bool answer(firstdew::ui::DiarySite::Value site, firstdew::ui::CallAnswer::Value answer);
     Q_INVOKABLE bool notThisTime(firstdew::ui::DiarySite::Value site, firstdew::ui::NotNow::Value why);
+    /// More sessions for a course that brought no response yet.
+    Q_INVOKABLE bool goOn(firstdew::ui::Site::Value treatedAs);
+    /// How it is done, to be gone through line by line.
+    Q_INVOKABLE QList<firstdew::ui::TechniqueLine> technique(firstdew::ui::Site::Value treatedAs) const;
     Q_INVOKABLE bool reviewDone(firstdew::ui::Site::Value treatedAs, bool keepGoing);
 
 signals:

@@ -49,6 +49,8 @@ class SiteToday {
     Q_PROPERTY(int censored MEMBER censored FINAL)
     Q_PROPERTY(qreal returnCost MEMBER returnCost FINAL)
     Q_PROPERTY(int due MEMBER due FINAL)
+    Q_PROPERTY(bool scoreNeeded MEMBER scoreNeeded FINAL)
+    Q_PROPERTY(QString atNoResponse MEMBER atNoResponse FINAL)
 
 public:
     bool known = false; ///< false where there is none to tell of
@@ -70,6 +72,8 @@ public:
     int censored = 0;                ///< of them without an end of their own
     qreal returnCost = 0;            ///< sessions that a return of dampness costs
     int due = 0;                     ///< the day on which a top-up is due by the forecast; 0: none
+    bool scoreNeeded = false;        ///< the review of the course waits for a score
+    QString atNoResponse;            ///< what the care sheet says of a course without response, where there was none
     bool operator==(const SiteToday&) const = default;
 };
 
@@ -433,6 +437,7 @@ class SheetRead {
     Q_PROPERTY(QString message MEMBER message FINAL)
     Q_PROPERTY(bool loosens MEMBER loosens FINAL)
     Q_PROPERTY(QList<firstdew::ui::SheetEffect> effects MEMBER effects FINAL)
+    Q_PROPERTY(QStringList courses MEMBER courses FINAL)
 
 public:
     bool tried = false;
@@ -440,6 +445,7 @@ public:
     QString message;      ///< why not, in a sentence
     bool loosens = false; ///< it allows more than today; accepting it takes a word of its own
     QList<SheetEffect> effects;
+    QStringList courses; ///< that begin or go on when it is accepted, a sentence each
     bool operator==(const SheetRead&) const = default;
 };
 
@@ -533,6 +539,19 @@ public:
     bool done = false;
     QList<Subject::Value> drawings; ///< in the order in which they are done
     bool operator==(const PrepLine&) const = default;
+};
+
+/// A check of how the treatment is done.
+class TechniqueLine {
+    Q_GADGET
+    QML_VALUE_TYPE(techniqueLine)
+    Q_PROPERTY(QString text MEMBER text FINAL)
+    Q_PROPERTY(QList<firstdew::ui::Subject::Value> drawings MEMBER drawings FINAL)
+
+public:
+    QString text;
+    QList<Subject::Value> drawings; ///< in the order in which they are done
+    bool operator==(const TechniqueLine&) const = default;
 };
 
 /// The machine's meter: what it should show and what it showed.

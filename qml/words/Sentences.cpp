@@ -46,6 +46,7 @@ QString headline(situation::Advice advice, Site treatedAs)
     case Advice::Review: return Words::tr("The course is done");
     case Advice::AskPrescriber: return Words::tr("Talk to your prescriber");
     case Advice::Blocked: return Words::tr("No session for now");
+    case Advice::TryFurther: return Words::tr("Not better yet");
     }
     return {};
 }
@@ -113,6 +114,12 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::EnoughToday:
         return Words::tr(
             "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
+    case ReasonKind::NotBetterYet:
+        return Words::tr("After %n session(s) it is too early to say that it does not help: for many people it takes "
+                         "ten to twelve. First check how you do it.",
+                         nullptr, r.count);
+    case ReasonKind::ScoreNeeded:
+        return Words::tr("Say how much the sweating bothers you now. Then the app can tell whether the course helped.");
     case ReasonKind::NoResponse:
         return Words::tr("The score did not get better. There are other treatments; your prescriber can advise.");
     case ReasonKind::ResponseGood: return Words::tr("The score is better by one step.");

@@ -1,5 +1,6 @@
 #include "words/SheetWords.h"
 
+#include "protocol/Course.h"
 #include "words/Names.h"
 
 #include <QCoreApplication>
@@ -32,6 +33,8 @@ QString fieldName(SheetField field)
     case SheetField::Swapping: return SheetText::tr("Time to swap");
     case SheetField::Review: return SheetText::tr("Review");
     case SheetField::Notes: return SheetText::tr("Notes");
+    case SheetField::Pad: return SheetText::tr("Armpit pads");
+    case SheetField::AtNoResponse: return SheetText::tr("If the course does not help");
     }
     return {};
 }
@@ -74,6 +77,8 @@ QString valueOf(SheetField field, const CareSheet& s)
     case SheetField::Swapping: return seconds(s.swapping);
     case SheetField::Review: return s.review ? dayOfYear(*s.review) : QString();
     case SheetField::Notes: return s.notes.empty() ? QString() : asWritten(s.notes);
+    case SheetField::Pad: return s.pad ? SheetText::tr("%1 cm² each").arg(number(s.pad->cm2)) : QString();
+    case SheetField::AtNoResponse: return s.atNoResponse.empty() ? QString() : asWritten(s.atNoResponse);
     }
     return {};
 }
@@ -90,6 +95,17 @@ QStringList sheetLines(const CareSheet& sheet)
             out << SheetText::tr("%1: %2").arg(fieldName(field), value);
     }
     return out;
+}
+
+QString courseBegins(const protocol::PrescribedCourse& next)
+{
+    const QString where = siteName(next.course.site);
+    if (next.goesOn)
+        return SheetText::tr("%1: the course that runs now goes on.").arg(where);
+    const auto plan = protocol::templateDays(next.course.plan, next.course.days, next.course.start);
+    const int count = plan ? static_cast<int>(plan->days.size()) : 0;
+    const QString begins = SheetText::tr("%1: a course of %n session(s) begins today.", nullptr, count).arg(where);
+    return next.replaces ? SheetText::tr("%1 It takes the place of the one that runs now.").arg(begins) : begins;
 }
 
 QString sheetChange(SheetField field, const std::optional<CareSheet>& before, const CareSheet& after)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "protocol/SheetCourse.h"
 #include "protocol/SheetEffect.h"
 
 #include <QString>
@@ -13,5 +14,8 @@ namespace firstdew::words {
 /// "Limit, direct: 12 mA (now 10 mA)"; without the bracket where there is no sheet yet.
 [[nodiscard]] QString sheetChange(protocol::SheetField field, const std::optional<facts::CareSheet>& before,
                                   const facts::CareSheet& after);
+
+/// "Both hands: a course of 7 sessions begins today.", and whether another one ends by that.
+[[nodiscard]] QString courseBegins(const protocol::PrescribedCourse& next);
 
 } // namespace firstdew::words

@@ -3,7 +3,11 @@
 #include "core/Build.h"
 #include "protocol/Kit.h"
 
+#include "core/Build.h"
+
 #include <catch2/catch.hpp>
+
+#include <algorithm>
 
 using namespace firstdew::protocol;
 using build::day;
@@ -41,4 +45,35 @@ TEST_CASE("a set of cells lasts about three sessions, counted per machine")
     CHECK(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m) == 3);
     m.power = PowerSource::Mains;
     CHECK_FALSE(cellSessionsLeft(d.on(firstdew::diary::kEndOfTime), m));
+}
+
+// Our own choice of list; batteries only where there are some.
+TEST_CASE("the checks of how it is done fit the site and the machine")
+{
+    Machine cells;
+    Machine mains;
+    mains.power = PowerSource::Mains;
+    const auto has = [](const std::vector<TechniqueCheck>& all, TechniqueCheck one) {
+        return std::ranges::find(all, one) != all.end();
+    };
+    CHECK(has(techniqueChecks(Site::Hands, cells), TechniqueCheck::FreshCells));
+    CHECK_FALSE(has(techniqueChecks(Site::Hands, mains), TechniqueCheck::FreshCells));
+    CHECK(has(techniqueChecks(Site::Feet, mains), TechniqueCheck::UnderWater));
+    CHECK_FALSE(has(techniqueChecks(Site::Armpits, mains), TechniqueCheck::UnderWater));
+    CHECK(techniqueChecks(Site::Hands, cells).size() == allOf<TechniqueCheck>().size());
+}
+
+// Ten to twelve sessions: Hölzle & Alberti, Dermatologica 1987;175:126-35.
+TEST_CASE("a course that goes on has the sessions that are left to twelve, every other day, and at least one")
+{
+    Course c;
+    c.site = Site::Feet;
+    c.free = {Weekday::Mon};
+    const LocalDate today = build::day("2026-03-02");
+    const Course on = furtherCourse(c, 7, today);
+    CHECK(on.site == Site::Feet);
+    CHECK(on.free == c.free);
+    CHECK(on.start == today);
+    CHECK(on.days == std::vector{1, 3, 5, 7, 9});
+    CHECK(furtherCourse(c, 30, today).days.size() == 1);
 }

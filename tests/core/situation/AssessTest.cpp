@@ -56,13 +56,59 @@ TEST_CASE("a course runs day by day, is reviewed at its end and leads to keeping
     CHECK(hands(done, kStart + 23).lastSession == kStart + 21);
 }
 
-TEST_CASE("without a response the advice is to ask the prescriber")
+// Control often comes only after ten to twelve sessions (Hölzle & Alberti, Dermatologica 1987;175:126-35).
+TEST_CASE("seven sessions without a response lead to more of them, and only ten to the prescriber")
 {
     auto d = courseDone(3, 3);
+    CHECK(hands(d, kStart + 22).stage == Stage::Review);
+    CHECK(hands(d, kStart + 22).advice == Advice::TryFurther);
+    CHECK(hands(d, kStart + 22).reasons.front().kind == ReasonKind::NotBetterYet);
+    CHECK(hands(d, kStart + 22).reasons.front().count == 7);
+    const auto further = firstdew::protocol::furtherCourse(courseFrom(kStart), 7, kStart + 22);
+    CHECK(further.days.size() == 5);
+    d.add(further, kStart + 22);
+    CHECK(hands(d, kStart + 22).advice == Advice::DoCourseSession);
+    for (int i = 0; i < 4; ++i)
+        d.session(Site::Hands, kStart + 22 + 2 * i);
+    CHECK(hands(d, kStart + 30).advice == Advice::DoCourseSession);
+    d.session(Site::Hands, kStart + 30);
+    CHECK(hands(d, kStart + 31).hdssStart == 3); // the score before the first of the two courses
+    CHECK(hands(d, kStart + 31).advice == Advice::AskPrescriber);
+    CHECK(hands(d, kStart + 31).reasons.front().kind == ReasonKind::NoResponse);
+    d.add(Hdss{DiarySite::Hands, 2}, kStart + 31);
+    CHECK(hands(d, kStart + 31).advice == Advice::Review);
+    d.add(ReviewDone{Site::Hands, false}, kStart + 32);
+    CHECK(hands(d, kStart + 32).advice == Advice::AskPrescriber);
+}
+
+TEST_CASE("a prescribed course without a response leads to who prescribed it, with what the care sheet says")
+{
+    CareSheet sheet;
+    sheet.who = "Dr Vance";
+    sheet.given = kStart;
+    sheet.sites = {Site::Hands};
+    sheet.plan = CourseTemplate::Seven;
+    sheet.atNoResponse = "Call the clinic.";
+    auto d = courseDone(3, 3).add(sheet, kStart);
     CHECK(hands(d, kStart + 22).advice == Advice::AskPrescriber);
-    CHECK(hands(d, kStart + 22).reasons.front().kind == ReasonKind::NoResponse);
-    d.add(ReviewDone{Site::Hands, false}, kStart + 23);
-    CHECK(hands(d, kStart + 23).advice == Advice::AskPrescriber);
+    CHECK(hands(d, kStart + 22).reasons.front().kind == ReasonKind::NotBetterYet);
+    CHECK(hands(d, kStart + 22).atNoResponse == "Call the clinic.");
+    CHECK(hands(courseDone(4, 2).add(sheet, kStart), kStart + 22).atNoResponse.empty());
+}
+
+// Our own choice, cautious.
+TEST_CASE("a score older than 14 days decides nothing, and is asked for again")
+{
+    auto d = courseDone(3, 3); // scored on the day after the last session
+    CHECK(hands(d, kStart + 36).response == firstdew::protocol::Response::None);
+    for (const auto& late : {hands(d, kStart + 37), hands(courseDone(4, 2), kStart + 37)}) {
+        CHECK(late.advice == Advice::Review);
+        CHECK_FALSE(late.response);
+        CHECK(late.reasons.front().kind == ReasonKind::ScoreNeeded);
+        CHECK(late.reasons.front().days == 15);
+    }
+    d.add(Hdss{DiarySite::Hands, 1}, kStart + 37);
+    CHECK(hands(d, kStart + 37).response == firstdew::protocol::Response::Strong);
 }
 
 TEST_CASE("a person who stops after the course is sent to the prescriber with the reason")
@@ -411,7 +457,7 @@ TEST_CASE("the most urgent of several sites comes first")
     review.checkIn(DiarySite::Feet, kStart + 24, Level::Wet);
     CHECK(assess(review.on(kStart + 24)).first == 1U);
     auto stuck = courseDone(3, 3).session(Site::Feet, kStart + 20);
-    CHECK(assess(stuck.on(kStart + 22)).sites.at(0).advice == Advice::AskPrescriber);
+    CHECK(assess(stuck.on(kStart + 22)).sites.at(0).advice == Advice::TryFurther);
     CHECK(assess(stuck.on(kStart + 22)).first == 0U);
 }
 

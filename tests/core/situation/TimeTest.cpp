@@ -85,6 +85,8 @@ TEST_CASE("after the clock is set back, a stop answer and the rest of the skin s
     const Screening noLonger{false, {ScreeningRow::Pregnancy}, {}};
     auto back = person().add(pregnant, kStart).add(noLonger, kStart + 5);
     CHECK(code(back, kStart) == "screening-stops");
+    CHECK(code(back, kStart + 5) == "screening-stops"); // and alone it does not end it either
+    back.add(Clearance{ScreeningRow::Pregnancy, "Dr Vance", kStart + 2, kStart + 3}, kStart + 2);
     CHECK(code(back, kStart + 5).empty());
 
     // flown west over the date line: the session of the fifth was two hours ago, and it is the fourth

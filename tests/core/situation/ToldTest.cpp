@@ -1,6 +1,8 @@
 #include "core/Told.h"
 #include "protocol/CurrentAdvice.h"
 #include "protocol/MayBegin.h"
+#include "protocol/SheetCourse.h"
+#include "protocol/SheetEffect.h"
 #include "situation/Assess.h"
 #include "situation/Reminders.h"
 
@@ -361,4 +363,66 @@ TEST_CASE("told: what the skin, a lapse, pads, care sheets and clearances allow"
     wet.checkIn(DiarySite::Hands, kStart + 2, Level::Wet);
     tellPermission(lines, "wet the day after that, too", wet, kStart + 2);
     build::checkTold("permission", lines);
+}
+
+namespace {
+
+std::string toldCourse(const firstdew::protocol::PrescribedCourse& next)
+{
+    return fmt::format("    course for {}: {} from {}, days {}{}{}", word(next.course.site), word(next.course.plan),
+                       next.course.start.iso(), fmt::join(next.course.days, " "), next.goesOn ? ", goes on" : "",
+                       next.replaces ? ", in place of another" : "");
+}
+
+/// What accepting the sheet changes, and what is called on that day and the days after.
+void tellSheet(std::vector<std::string>& lines, std::string_view what, const CareSheet& sheet, Facts& d,
+               LocalDate today)
+{
+    lines.push_back(fmt::format("{}:", what));
+    const auto diary = d.on(today);
+    for (const auto& effect : firstdew::protocol::effectsOf(sheet, diary)) {
+        std::string line = "    for";
+        for (const Site site : effect.sites)
+            line += fmt::format(" {}", word(site));
+        for (const auto& change : effect.changes)
+            line += fmt::format("; {}{}", word(change.field), change.loosens ? " (allows more)" : "");
+        lines.push_back(line);
+    }
+    for (const auto& next : firstdew::protocol::coursesOf(sheet, diary))
+        lines.push_back(toldCourse(next));
+    for (const Payload& payload : firstdew::protocol::acceptanceOf(sheet, diary))
+        d.add(payload, today, 9 * 60);
+    for (const int ahead : {0, 1, 2})
+        for (const auto& site : assess(d.on(today + ahead)).sites)
+            lines.push_back(fmt::format("  {} {}", (today + ahead).iso(), told(site)));
+}
+
+} // namespace
+
+TEST_CASE("told: what follows from a care sheet")
+{
+    std::vector<std::string> lines;
+    Facts d = Facts().adult().screened(kStart);
+    CareSheet sheet;
+    sheet.who = "Dr Vance";
+    sheet.given = kStart;
+    sheet.sites = {Site::Hands};
+    sheet.plan = CourseTemplate::Prescribed;
+    sheet.days = {1, 3, 5, 8};
+    sheet.directLimit = Milliamps{10};
+    tellSheet(lines, "a first sheet with its days", sheet, d, kStart);
+    sheet.given = kStart + 1;
+    sheet.directLimit = Milliamps{12};
+    tellSheet(lines, "a higher limit, the same days", sheet, d, kStart + 1);
+    sheet.given = kStart + 2;
+    sheet.days = {1, 2, 3};
+    tellSheet(lines, "other days", sheet, d, kStart + 2);
+    sheet.given = kStart + 1;
+    tellSheet(lines, "a sheet older than the one in use", sheet, d, kStart + 3);
+    sheet.given = kStart + 4;
+    sheet.sites = {Site::HandFoot};
+    sheet.plan = CourseTemplate::MonWedFri;
+    sheet.days = {};
+    tellSheet(lines, "hand and foot in place of the hands", sheet, d, kStart + 4);
+    build::checkTold("sheets", lines);
 }

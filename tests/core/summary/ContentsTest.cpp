@@ -97,7 +97,7 @@ TEST_CASE("the latest answer up to the last day counts for a health question")
 {
     Facts d;
     CHECK_FALSE(contentsFor(d.on(day("2026-02-28")), day("2026-02-01")).screened);
-    d.adult().screened(day("2026-01-01"), {ScreeningRow::PoweredImplant, ScreeningRow::Pregnancy});
+    d.adult().screened(day("2026-01-01"), {ScreeningRow::EczemaAtSite, ScreeningRow::Pregnancy});
     d.screened(day("2026-02-10"), {ScreeningRow::Pregnancy});
     d.screened(day("2026-03-10"), {});
     d.add(Clearance{ScreeningRow::Pregnancy, "a clinician", day("2026-02-11"), {}}, day("2026-02-11"));
