@@ -61,8 +61,8 @@ std::optional<Site> treatedAs(const Diary& diary, DiarySite site)
 /// Stop was pressed last. Where the app ended before that could be taken back, it stands.
 bool isStopped(const LedSession& led)
 {
-    return !led.events.empty() && (led.events.back().event == BathEventKind::Stop ||
-                                   led.events.back().event == BathEventKind::StopPressed);
+    return !led.events.empty() &&
+           (led.events.back().event == BathEventKind::Stop || led.events.back().event == BathEventKind::StopPressed);
 }
 
 } // namespace

@@ -1304,6 +1304,10 @@
         <source>The approval by %1 has expired. Ask again before your next session.</source>
         <translation>انتهت مدة تصريح %1. اسأل مرة أخرى قبل جلستك القادمة.</translation>
     </message>
+    <message>
+        <source>You answered yes on %1. That counts until a clinician has cleared it.</source>
+        <translation>أجبتَ بنعم في %1. يبقى ذلك ساريًا إلى أن يسمح به مختص صحي.</translation>
+    </message>
 </context>
 <context>
     <name>HealthQuestions</name>
@@ -1324,16 +1328,20 @@
         <translation>من قال إنه آمن؟</translation>
     </message>
     <message>
-        <source>Name of the doctor or nurse. It goes into your record with today&apos;s date.</source>
-        <translation>اسم الطبيب أو الممرض. يُدوَّن في سجلك بتاريخ اليوم.</translation>
-    </message>
-    <message>
         <source>Record that it is cleared</source>
         <translation>تدوين السماح</translation>
     </message>
     <message>
         <source>Save</source>
         <translation>حفظ</translation>
+    </message>
+    <message>
+        <source>Name of the doctor or nurse. It goes into your record.</source>
+        <translation>اسم الطبيب أو الممرضة. يُحفظ في سجلك.</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>في أي يوم؟</translation>
     </message>
 </context>
 <context>
@@ -1621,6 +1629,22 @@
     <message>
         <source>I did one</source>
         <translation>أجريت واحدة</translation>
+    </message>
+    <message>
+        <source>Your care sheet says: %1</source>
+        <translation>تقول ورقة رعايتك: %1</translation>
+    </message>
+    <message>
+        <source>Say how it is now</source>
+        <translation>قل كيف حالك الآن</translation>
+    </message>
+    <message>
+        <source>Go on to twelve sessions</source>
+        <translation>تابع حتى اثنتي عشرة جلسة</translation>
+    </message>
+    <message>
+        <source>Check how you do it</source>
+        <translation>راجع طريقتك</translation>
     </message>
 </context>
 <context>
@@ -2011,20 +2035,16 @@
         <translation>يمكن أن يبقى فارغًا. مع الوزن يدل على مساحة الجلد المعالَج.</translation>
     </message>
     <message>
-        <source>Write a number from 40 to 250.</source>
-        <translation>اكتب رقمًا من 40 إلى 250.</translation>
-    </message>
-    <message>
         <source>Weight in kilograms</source>
         <translation>الوزن بالكيلوغرام</translation>
     </message>
     <message>
-        <source>Write a number from 2 to 350.</source>
-        <translation>اكتب رقمًا من 2 إلى 350.</translation>
-    </message>
-    <message>
         <source>It decides which limits count. Without it those for children do.</source>
         <translation>يحدد أي الحدود تسري. وبدونه تسري حدود الأطفال.</translation>
+    </message>
+    <message>
+        <source>Write a number from %1 to %2.</source>
+        <translation>اكتب رقمًا من %1 إلى %2.</translation>
     </message>
 </context>
 <context>
@@ -2586,6 +2606,37 @@
         <source>%1: %2 (now %3)</source>
         <translation>%1: %2 (الآن %3)</translation>
     </message>
+    <message>
+        <source>Armpit pads</source>
+        <translation>ضمادات الإبطين</translation>
+    </message>
+    <message>
+        <source>If the course does not help</source>
+        <translation>إذا لم تنفع الدورة</translation>
+    </message>
+    <message>
+        <source>%1 cm² each</source>
+        <translation>%1 سم² لكل منها</translation>
+    </message>
+    <message>
+        <source>%1: the course that runs now goes on.</source>
+        <translation>%1: تستمر الدورة الجارية.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: a course of %n session(s) begins today.</source>
+        <translation>
+            <numerusform>%1: تبدأ اليوم دورة بلا جلسات.</numerusform>
+            <numerusform>%1: تبدأ اليوم دورة من جلسة واحدة.</numerusform>
+            <numerusform>%1: تبدأ اليوم دورة من جلستين.</numerusform>
+            <numerusform>%1: تبدأ اليوم دورة من %n جلسات.</numerusform>
+            <numerusform>%1: تبدأ اليوم دورة من %n جلسةً.</numerusform>
+            <numerusform>%1: تبدأ اليوم دورة من %n جلسة.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 It takes the place of the one that runs now.</source>
+        <translation>%1 وتحل محل الدورة الجارية.</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -2855,6 +2906,52 @@
     <message>
         <source>Look at it</source>
         <translation>عرضه</translation>
+    </message>
+</context>
+<context>
+    <name>Technique</name>
+    <message>
+        <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
+        <translation>هل كان التيار مرتفعًا بقدر ما هو مريح ولم يتجاوز حدّك أبدًا؟ التيار الضعيف لا يفيد كثيرًا.</translation>
+    </message>
+    <message>
+        <source>Was the polarity swapped half-way, each time?</source>
+        <translation>هل بُدّلت القطبية في منتصف كل جلسة؟</translation>
+    </message>
+    <message>
+        <source>Was the skin free of cream? Cream keeps the current off. Petroleum jelly goes on cuts only.</source>
+        <translation>هل كان الجلد خاليًا من الكريم؟ الكريم يمنع مرور التيار. الفازلين يوضع على الجروح الصغيرة فقط.</translation>
+    </message>
+    <message>
+        <source>Was everything under water, flat on the grid and without pressing?</source>
+        <translation>هل كان كل شيء تحت الماء، منبسطًا على الشبكة ودون ضغط؟</translation>
+    </message>
+    <message>
+        <source>With the machine off: is each lead in fully? Are the pads soaked through and tight?</source>
+        <translation>والجهاز مطفأ: هل كل سلك موصول بالكامل؟ هل الضمادات مشبعة بالماء ومثبتة بإحكام؟</translation>
+    </message>
+    <message>
+        <source>With the machine off: is each lead in fully? Does each plate lie under its grid?</source>
+        <translation>والجهاز مطفأ: هل كل سلك موصول بالكامل؟ هل كل صفيحة تحت شبكتها؟</translation>
+    </message>
+    <message>
+        <source>Are the batteries fresh? Four alkaline cells last about three sessions.</source>
+        <translation>هل البطاريات جديدة؟ أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</translation>
+    </message>
+    <message>
+        <source>Is your water very soft? It conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
+        <translation>هل ماؤك قليل الأملاح جدًا؟ إنه يوصّل التيار بشكل سيئ. اسأل ممرضتك أو من وصف لك العلاج عمّا تفعل، ولا تُضف شيئًا من تلقاء نفسك، حتى الملح.</translation>
+    </message>
+</context>
+<context>
+    <name>TechniquePage</name>
+    <message>
+        <source>Check how you do it</source>
+        <translation>راجع طريقتك</translation>
+    </message>
+    <message>
+        <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
+        <translation>راجع هذا قبل جلستك القادمة. كثيرًا ما يكون أمر صغير سبب عدم الفائدة أو عدم ارتفاع التيار.</translation>
     </message>
 </context>
 <context>
@@ -4328,6 +4425,33 @@
     <message>
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
         <translation>قد تشعر بالرطوبة بحلول الغد (الاحتمال %1). التجديد الآن مفيد.</translation>
+    </message>
+    <message>
+        <source>Not better yet</source>
+        <translation>لا تحسّن بعد</translation>
+    </message>
+    <message>
+        <source>Your care sheet prescribes a current that your machine does not have. Ask who wrote it.</source>
+        <translation>تصف ورقة رعايتك تيارًا لا يوجد في جهازك. اسأل من كتبها.</translation>
+    </message>
+    <message>
+        <source>Enter first which current your machine has.</source>
+        <translation>أدخل أولًا نوع التيار الذي يعطيه جهازك.</translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
+        <translation>
+            <numerusform>قبل أي جلسة من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد جلسة واحدة من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد جلستين من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد %n جلسات من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد %n جلسةً من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد %n جلسة من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
+        <translation>قل كم يزعجك التعرق الآن، عندها يستطيع التطبيق أن يخبرك هل نفعت الدورة.</translation>
     </message>
 </context>
 <context>

@@ -1300,6 +1300,10 @@
         <source>The approval by %1 has expired. Ask again before your next session.</source>
         <translation>Die Freigabe von %1 ist abgelaufen. Fragen Sie vor Ihrer nächsten Sitzung noch einmal.</translation>
     </message>
+    <message>
+        <source>You answered yes on %1. That counts until a clinician has cleared it.</source>
+        <translation>Am %1 haben Sie mit Ja geantwortet. Das gilt, bis eine Fachperson es freigegeben hat.</translation>
+    </message>
 </context>
 <context>
     <name>HealthQuestions</name>
@@ -1320,16 +1324,20 @@
         <translation>Wer hat gesagt, dass es unbedenklich ist?</translation>
     </message>
     <message>
-        <source>Name of the doctor or nurse. It goes into your record with today&apos;s date.</source>
-        <translation>Name von Ärztin, Arzt oder Pflegekraft. Er wird mit dem heutigen Datum aufgezeichnet.</translation>
-    </message>
-    <message>
         <source>Record that it is cleared</source>
         <translation>Erlaubnis aufzeichnen</translation>
     </message>
     <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Name of the doctor or nurse. It goes into your record.</source>
+        <translation>Name der Ärztin, des Arztes oder der Pflegekraft. Er kommt in Ihre Aufzeichnung.</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>An welchem Tag?</translation>
     </message>
 </context>
 <context>
@@ -1613,6 +1621,22 @@
     <message>
         <source>I did one</source>
         <translation>Schon gemacht</translation>
+    </message>
+    <message>
+        <source>Your care sheet says: %1</source>
+        <translation>Auf Ihrem Behandlungsblatt steht: %1</translation>
+    </message>
+    <message>
+        <source>Say how it is now</source>
+        <translation>Sagen, wie es jetzt ist</translation>
+    </message>
+    <message>
+        <source>Go on to twelve sessions</source>
+        <translation>Bis zwölf Sitzungen weitermachen</translation>
+    </message>
+    <message>
+        <source>Check how you do it</source>
+        <translation>Prüfen, wie Sie es machen</translation>
     </message>
 </context>
 <context>
@@ -1983,20 +2007,16 @@
         <translation>Darf leer bleiben. Mit dem Gewicht zusammen zeigt sie, wie groß die behandelte Haut ist.</translation>
     </message>
     <message>
-        <source>Write a number from 40 to 250.</source>
-        <translation>Schreiben Sie eine Zahl von 40 bis 250.</translation>
-    </message>
-    <message>
         <source>Weight in kilograms</source>
         <translation>Gewicht in Kilogramm</translation>
     </message>
     <message>
-        <source>Write a number from 2 to 350.</source>
-        <translation>Schreiben Sie eine Zahl von 2 bis 350.</translation>
-    </message>
-    <message>
         <source>It decides which limits count. Without it those for children do.</source>
         <translation>Er entscheidet, welche Grenzwerte gelten. Ohne ihn gelten die für Kinder.</translation>
+    </message>
+    <message>
+        <source>Write a number from %1 to %2.</source>
+        <translation>Schreiben Sie eine Zahl von %1 bis %2.</translation>
     </message>
 </context>
 <context>
@@ -2546,6 +2566,33 @@
         <source>%1: %2 (now %3)</source>
         <translation>%1: %2 (jetzt %3)</translation>
     </message>
+    <message>
+        <source>Armpit pads</source>
+        <translation>Achselpads</translation>
+    </message>
+    <message>
+        <source>If the course does not help</source>
+        <translation>Wenn die Kur nicht hilft</translation>
+    </message>
+    <message>
+        <source>%1 cm² each</source>
+        <translation>je %1 cm²</translation>
+    </message>
+    <message>
+        <source>%1: the course that runs now goes on.</source>
+        <translation>%1: Die laufende Kur geht weiter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: a course of %n session(s) begins today.</source>
+        <translation>
+            <numerusform>%1: Heute beginnt eine Kur mit %n Sitzung.</numerusform>
+            <numerusform>%1: Heute beginnt eine Kur mit %n Sitzungen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 It takes the place of the one that runs now.</source>
+        <translation>%1 Sie tritt an die Stelle der laufenden.</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -2815,6 +2862,52 @@
     <message>
         <source>Look at it</source>
         <translation>Ansehen</translation>
+    </message>
+</context>
+<context>
+    <name>Technique</name>
+    <message>
+        <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
+        <translation>War der Strom so hoch, wie es angenehm ist, und nie über Ihrem Grenzwert? Ein schwacher Strom bewirkt wenig.</translation>
+    </message>
+    <message>
+        <source>Was the polarity swapped half-way, each time?</source>
+        <translation>Wurde jedes Mal nach der Hälfte umgepolt?</translation>
+    </message>
+    <message>
+        <source>Was the skin free of cream? Cream keeps the current off. Petroleum jelly goes on cuts only.</source>
+        <translation>War die Haut frei von Creme? Creme hält den Strom ab. Vaseline kommt nur auf kleine Wunden.</translation>
+    </message>
+    <message>
+        <source>Was everything under water, flat on the grid and without pressing?</source>
+        <translation>War alles unter Wasser, flach auf dem Gitter und ohne Druck?</translation>
+    </message>
+    <message>
+        <source>With the machine off: is each lead in fully? Are the pads soaked through and tight?</source>
+        <translation>Bei ausgeschaltetem Gerät: Steckt jedes Kabel ganz? Sind die Pads durchtränkt und liegen sie fest an?</translation>
+    </message>
+    <message>
+        <source>With the machine off: is each lead in fully? Does each plate lie under its grid?</source>
+        <translation>Bei ausgeschaltetem Gerät: Steckt jedes Kabel ganz? Liegt jede Platte unter ihrem Gitter?</translation>
+    </message>
+    <message>
+        <source>Are the batteries fresh? Four alkaline cells last about three sessions.</source>
+        <translation>Sind die Batterien frisch? Vier Alkali-Zellen reichen für etwa drei Sitzungen.</translation>
+    </message>
+    <message>
+        <source>Is your water very soft? It conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
+        <translation>Ist Ihr Wasser sehr weich? Es leitet schlecht. Fragen Sie Ihre Pflegekraft oder verordnende Person, was zu tun ist, und geben Sie von sich aus nichts hinein, auch kein Salz.</translation>
+    </message>
+</context>
+<context>
+    <name>TechniquePage</name>
+    <message>
+        <source>Check how you do it</source>
+        <translation>Prüfen, wie Sie es machen</translation>
+    </message>
+    <message>
+        <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
+        <translation>Gehen Sie das vor Ihrer nächsten Sitzung durch. Oft ist eine Kleinigkeit der Grund, warum es nicht hilft oder der Strom nicht steigt.</translation>
     </message>
 </context>
 <context>
@@ -4268,6 +4361,29 @@
     <message>
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
         <translation>Bis morgen können Sie klamm werden (Wahrscheinlichkeit %1). Ein Auffrischen lohnt sich jetzt.</translation>
+    </message>
+    <message>
+        <source>Not better yet</source>
+        <translation>Noch nicht besser</translation>
+    </message>
+    <message>
+        <source>Your care sheet prescribes a current that your machine does not have. Ask who wrote it.</source>
+        <translation>Ihr Behandlungsblatt schreibt einen Strom vor, den Ihr Gerät nicht hat. Fragen Sie nach, wer es ausgestellt hat.</translation>
+    </message>
+    <message>
+        <source>Enter first which current your machine has.</source>
+        <translation>Geben Sie zuerst ein, welchen Strom Ihr Gerät hat.</translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
+        <translation>
+            <numerusform>Nach %n Sitzung ist es zu früh, um zu sagen, dass es nicht hilft: Bei vielen dauert es zehn bis zwölf. Prüfen Sie zuerst, wie Sie es machen.</numerusform>
+            <numerusform>Nach %n Sitzungen ist es zu früh, um zu sagen, dass es nicht hilft: Bei vielen dauert es zehn bis zwölf. Prüfen Sie zuerst, wie Sie es machen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
+        <translation>Sagen Sie, wie sehr das Schwitzen Sie jetzt stört. Dann kann die App sagen, ob die Kur geholfen hat.</translation>
     </message>
 </context>
 <context>

@@ -85,6 +85,13 @@
             <numerusform>%n seconds</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%1: a course of %n session(s) begins today.</source>
+        <translation>
+            <numerusform>%1: a course of %n session begins today.</numerusform>
+            <numerusform>%1: a course of %n sessions begins today.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>WhyPage</name>
@@ -124,6 +131,13 @@
         <translation>
             <numerusform>The %n session of the course is done.</numerusform>
             <numerusform>All %n sessions of the course are done.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
+        <translation>
+            <numerusform>After %n session it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</numerusform>
+            <numerusform>After %n sessions it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</numerusform>
         </translation>
     </message>
 </context>

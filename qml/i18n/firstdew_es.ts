@@ -1300,6 +1300,10 @@
         <source>The approval by %1 has expired. Ask again before your next session.</source>
         <translation>La autorización de %1 ha caducado. Pregunte otra vez antes de su próxima sesión.</translation>
     </message>
+    <message>
+        <source>You answered yes on %1. That counts until a clinician has cleared it.</source>
+        <translation>El %1 respondió que sí. Eso vale hasta que un profesional sanitario lo haya autorizado.</translation>
+    </message>
 </context>
 <context>
     <name>HealthQuestions</name>
@@ -1320,16 +1324,20 @@
         <translation>¿Quién dijo que es seguro?</translation>
     </message>
     <message>
-        <source>Name of the doctor or nurse. It goes into your record with today&apos;s date.</source>
-        <translation>Nombre del médico o la enfermera. Se anota con la fecha de hoy.</translation>
-    </message>
-    <message>
         <source>Record that it is cleared</source>
         <translation>Anotar el permiso</translation>
     </message>
     <message>
         <source>Save</source>
         <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Name of the doctor or nurse. It goes into your record.</source>
+        <translation>Nombre del médico o de la enfermera. Se guarda en su registro.</translation>
+    </message>
+    <message>
+        <source>On which day?</source>
+        <translation>¿Qué día?</translation>
     </message>
 </context>
 <context>
@@ -1613,6 +1621,22 @@
     <message>
         <source>I did one</source>
         <translation>Ya hice una</translation>
+    </message>
+    <message>
+        <source>Your care sheet says: %1</source>
+        <translation>Su hoja de cuidados dice: %1</translation>
+    </message>
+    <message>
+        <source>Say how it is now</source>
+        <translation>Decir cómo está ahora</translation>
+    </message>
+    <message>
+        <source>Go on to twelve sessions</source>
+        <translation>Seguir hasta doce sesiones</translation>
+    </message>
+    <message>
+        <source>Check how you do it</source>
+        <translation>Revise cómo lo hace</translation>
     </message>
 </context>
 <context>
@@ -1983,20 +2007,16 @@
         <translation>Puede quedar vacío. Con el peso indica cuánta piel se trata.</translation>
     </message>
     <message>
-        <source>Write a number from 40 to 250.</source>
-        <translation>Escriba un número de 40 a 250.</translation>
-    </message>
-    <message>
         <source>Weight in kilograms</source>
         <translation>Peso en kilogramos</translation>
     </message>
     <message>
-        <source>Write a number from 2 to 350.</source>
-        <translation>Escriba un número de 2 a 350.</translation>
-    </message>
-    <message>
         <source>It decides which limits count. Without it those for children do.</source>
         <translation>Decide qué límites valen. Sin ella valen los de niños.</translation>
+    </message>
+    <message>
+        <source>Write a number from %1 to %2.</source>
+        <translation>Escriba un número de %1 a %2.</translation>
     </message>
 </context>
 <context>
@@ -2546,6 +2566,33 @@
         <source>%1: %2 (now %3)</source>
         <translation>%1: %2 (ahora %3)</translation>
     </message>
+    <message>
+        <source>Armpit pads</source>
+        <translation>Almohadillas de las axilas</translation>
+    </message>
+    <message>
+        <source>If the course does not help</source>
+        <translation>Si el curso no ayuda</translation>
+    </message>
+    <message>
+        <source>%1 cm² each</source>
+        <translation>%1 cm² cada una</translation>
+    </message>
+    <message>
+        <source>%1: the course that runs now goes on.</source>
+        <translation>%1: el curso que está en marcha continúa.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: a course of %n session(s) begins today.</source>
+        <translation>
+            <numerusform>%1: hoy empieza un curso de %n sesión.</numerusform>
+            <numerusform>%1: hoy empieza un curso de %n sesiones.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 It takes the place of the one that runs now.</source>
+        <translation>%1 Sustituye al que está en marcha.</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -2815,6 +2862,52 @@
     <message>
         <source>Look at it</source>
         <translation>Verlo</translation>
+    </message>
+</context>
+<context>
+    <name>Technique</name>
+    <message>
+        <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
+        <translation>¿Fue la corriente tan alta como resulta cómodo, y nunca por encima de su límite? Una corriente débil hace poco.</translation>
+    </message>
+    <message>
+        <source>Was the polarity swapped half-way, each time?</source>
+        <translation>¿Se cambió la polaridad a la mitad, cada vez?</translation>
+    </message>
+    <message>
+        <source>Was the skin free of cream? Cream keeps the current off. Petroleum jelly goes on cuts only.</source>
+        <translation>¿Estaba la piel sin crema? La crema impide el paso de la corriente. La vaselina se pone solo en los cortes.</translation>
+    </message>
+    <message>
+        <source>Was everything under water, flat on the grid and without pressing?</source>
+        <translation>¿Estaba todo bajo el agua, plano sobre la rejilla y sin apretar?</translation>
+    </message>
+    <message>
+        <source>With the machine off: is each lead in fully? Are the pads soaked through and tight?</source>
+        <translation>Con el aparato apagado: ¿está cada cable bien metido? ¿Están las almohadillas empapadas y ajustadas?</translation>
+    </message>
+    <message>
+        <source>With the machine off: is each lead in fully? Does each plate lie under its grid?</source>
+        <translation>Con el aparato apagado: ¿está cada cable bien metido? ¿Está cada placa bajo su rejilla?</translation>
+    </message>
+    <message>
+        <source>Are the batteries fresh? Four alkaline cells last about three sessions.</source>
+        <translation>¿Son nuevas las pilas? Cuatro pilas alcalinas duran unas tres sesiones.</translation>
+    </message>
+    <message>
+        <source>Is your water very soft? It conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
+        <translation>¿Es muy blanda su agua? Conduce mal. Pregunte a su enfermera o a quien le prescribe qué hacer, y no añada nada por su cuenta, ni siquiera sal.</translation>
+    </message>
+</context>
+<context>
+    <name>TechniquePage</name>
+    <message>
+        <source>Check how you do it</source>
+        <translation>Revise cómo lo hace</translation>
+    </message>
+    <message>
+        <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
+        <translation>Repase esto antes de su próxima sesión. A menudo una pequeñez es la causa de que no ayude o de que la corriente no suba.</translation>
     </message>
 </context>
 <context>
@@ -4268,6 +4361,29 @@
     <message>
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
         <translation>Puede que mañana note humedad (probabilidad %1). Un repaso ahora vale la pena.</translation>
+    </message>
+    <message>
+        <source>Not better yet</source>
+        <translation>Aún sin mejora</translation>
+    </message>
+    <message>
+        <source>Your care sheet prescribes a current that your machine does not have. Ask who wrote it.</source>
+        <translation>Su hoja de cuidados prescribe una corriente que su aparato no tiene. Pregunte a quien la escribió.</translation>
+    </message>
+    <message>
+        <source>Enter first which current your machine has.</source>
+        <translation>Indique primero qué corriente tiene su aparato.</translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
+        <translation>
+            <numerusform>Tras %n sesión es pronto para decir que no ayuda: muchas personas necesitan de diez a doce. Revise primero cómo lo hace.</numerusform>
+            <numerusform>Tras %n sesiones es pronto para decir que no ayuda: muchas personas necesitan de diez a doce. Revise primero cómo lo hace.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
+        <translation>Diga cuánto le molesta ahora el sudor. Así la aplicación puede decir si el curso ha ayudado.</translation>
     </message>
 </context>
 <context>

@@ -22,6 +22,36 @@ QString putOff(std::optional<LocalDate> until, LocalDate today)
                            : Words::tr("You put it off to %1.").arg(nearDay(*until, today));
 }
 
+/// What stands in the way of a session.
+QString barSentence(const situation::Reason& r, const QString& date)
+{
+    using situation::ReasonKind;
+    const QString row = r.row ? screeningShort(*r.row) : QString();
+    switch (r.kind) {
+    case ReasonKind::ScreeningStops:
+        return Words::tr("You answered yes to %1. No session until a clinician has cleared it.").arg(row);
+    case ReasonKind::ScreeningAsks:
+        return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
+    case ReasonKind::ScreeningStale:
+        return r.days > 0 ? Words::tr("The health questions were last answered %n day(s) ago.", nullptr, r.days)
+                          : Words::tr("The health questions have not been answered yet.");
+    case ReasonKind::SkinBars:
+        return Words::tr("%1, noted %2. No session here until a clinician has looked at it.")
+            .arg(skinName(r.finding.value_or(SkinFinding::Burn)), date);
+    case ReasonKind::BirthDateMissing:
+        return Words::tr("Enter the date of birth first: the limit of the current depends on it.");
+    case ReasonKind::MachineUnsuited:
+        return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
+    case ReasonKind::PrescribedLacks:
+        return Words::tr("Your care sheet prescribes a current that your machine does not have. Ask who wrote it.");
+    case ReasonKind::MachineHasNone: return Words::tr("Enter first which current your machine has.");
+    case ReasonKind::EnoughToday:
+        return Words::tr(
+            "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
+    default: return {};
+    }
+}
+
 } // namespace
 
 QString placeName(const QString& place)
@@ -55,7 +85,6 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
 {
     using situation::ReasonKind;
     const QString date = r.date ? nearDay(*r.date, today) : QString();
-    const QString row = r.row ? screeningShort(*r.row) : QString();
     switch (r.kind) {
     case ReasonKind::NoCourseYet: return Words::tr("No first course has been set up yet.");
     case ReasonKind::CourseSessionToday:
@@ -95,25 +124,14 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
             .arg(percent(r.probability));
     case ReasonKind::NoCheckInFor: return Words::tr("There has been no check-in for %n day(s).", nullptr, r.days);
     case ReasonKind::ScreeningStops:
-        return Words::tr("You answered yes to %1. No session until a clinician has cleared it.").arg(row);
     case ReasonKind::ScreeningAsks:
-        return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
     case ReasonKind::ScreeningStale:
-        return r.days > 0 ? Words::tr("The health questions were last answered %n day(s) ago.", nullptr, r.days)
-                          : Words::tr("The health questions have not been answered yet.");
     case ReasonKind::SkinBars:
-        return Words::tr("%1, noted %2. No session here until a clinician has looked at it.")
-            .arg(skinName(r.finding.value_or(SkinFinding::Burn)), date);
     case ReasonKind::BirthDateMissing:
-        return Words::tr("Enter the date of birth first: the limit of the current depends on it.");
     case ReasonKind::MachineUnsuited:
-        return Words::tr("Your machine has only direct current, which must not be used at the armpits.");
     case ReasonKind::PrescribedLacks:
-        return Words::tr("Your care sheet prescribes a current that your machine does not have. Ask who wrote it.");
-    case ReasonKind::MachineHasNone: return Words::tr("Enter first which current your machine has.");
-    case ReasonKind::EnoughToday:
-        return Words::tr(
-            "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
+    case ReasonKind::MachineHasNone:
+    case ReasonKind::EnoughToday: return barSentence(r, date);
     case ReasonKind::NotBetterYet:
         return Words::tr("After %n session(s) it is too early to say that it does not help: for many people it takes "
                          "ten to twelve. First check how you do it.",

@@ -3,8 +3,6 @@
 #include "core/Build.h"
 #include "protocol/Kit.h"
 
-#include "core/Build.h"
-
 #include <catch2/catch.hpp>
 
 #include <algorithm>
