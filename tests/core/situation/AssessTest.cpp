@@ -64,7 +64,7 @@ TEST_CASE("seven sessions without a response lead to more of them, and only ten 
     CHECK(hands(d, kStart + 22).advice == Advice::TryFurther);
     CHECK(hands(d, kStart + 22).reasons.front().kind == ReasonKind::NotBetterYet);
     CHECK(hands(d, kStart + 22).reasons.front().count == 7);
-    const auto further = firstdew::protocol::furtherCourse(courseFrom(kStart), 7, kStart + 22);
+    const auto further = firstdew::protocol::furtherCourse(Course{Site::Hands, {}, {}, kStart, {}}, 7, kStart + 22);
     CHECK(further.days.size() == 5);
     d.add(further, kStart + 22);
     CHECK(hands(d, kStart + 22).advice == Advice::DoCourseSession);
