@@ -3,10 +3,8 @@
 #include "journal/BackUp.h"
 #include "journal/OwnFile.h"
 
-#include <fcntl.h>
 #include <fmt/format.h>
 #include <memory>
-#include <unistd.h>
 
 namespace firstdew::cli {
 
@@ -15,31 +13,6 @@ namespace {
 struct Options {
     std::string store, file, passphraseFile;
     bool force = false;
-};
-
-/// The OpenPGP library writes its own lines to standard error, past every switch it offers; a script expects one of
-/// ours.
-class QuietLibrary {
-public:
-    QuietLibrary() : m_errors(::dup(STDERR_FILENO))
-    {
-        if (const int nowhere = ::open("/dev/null", O_WRONLY); nowhere >= 0) {
-            ::dup2(nowhere, STDERR_FILENO);
-            ::close(nowhere);
-        }
-    }
-    QuietLibrary(const QuietLibrary&) = delete;
-    QuietLibrary& operator=(const QuietLibrary&) = delete;
-    ~QuietLibrary()
-    {
-        if (m_errors >= 0) {
-            ::dup2(m_errors, STDERR_FILENO);
-            ::close(m_errors);
-        }
-    }
-
-private:
-    int m_errors;
 };
 
 std::vector<facts::Fact> open(const Options& o)

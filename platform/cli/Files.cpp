@@ -3,7 +3,9 @@
 #include "journal/Destination.h"
 #include "journal/OwnFile.h"
 
+#include <fcntl.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 namespace firstdew::cli {
 
@@ -43,6 +45,22 @@ std::string passphraseFrom(const std::string& file)
     if (line.empty())
         throw Refused{"--passphrase-file: the first line of " + file + " is empty; write the passphrase there"};
     return line;
+}
+
+QuietLibrary::QuietLibrary() : m_errors(::dup(STDERR_FILENO))
+{
+    if (const int nowhere = ::open("/dev/null", O_WRONLY); nowhere >= 0) {
+        ::dup2(nowhere, STDERR_FILENO);
+        ::close(nowhere);
+    }
+}
+
+QuietLibrary::~QuietLibrary()
+{
+    if (m_errors >= 0) {
+        ::dup2(m_errors, STDERR_FILENO);
+        ::close(m_errors);
+    }
 }
 
 } // namespace firstdew::cli

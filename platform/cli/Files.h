@@ -20,4 +20,17 @@ void writeWhole(const std::string& file, const std::string& content, bool replac
 /// The first line of a file, without its end. Refused: an empty one, and a file that others can read.
 std::string passphraseFrom(const std::string& file);
 
+/// The OpenPGP library writes its own lines to standard error, past every switch it offers; a script expects one of
+/// ours. Standard error is silent as long as this lives.
+class QuietLibrary {
+public:
+    QuietLibrary();
+    QuietLibrary(const QuietLibrary&) = delete;
+    QuietLibrary& operator=(const QuietLibrary&) = delete;
+    ~QuietLibrary();
+
+private:
+    int m_errors;
+};
+
 } // namespace firstdew::cli

@@ -1,0 +1,55 @@
+#include "journal/AnyRecord.h"
+
+#include "codec/RecordJson.h"
+#include "journal/BackUp.h"
+#include "journal/Import.h"
+#include "journal/Journal.h"
+#include "journal/OwnFile.h"
+
+namespace firstdew::journal {
+
+namespace {
+
+constexpr std::string_view kStoreBegins{"SQLite format 3\0", 16};
+
+Result<std::vector<Fact>> fromStore(const std::filesystem::path& file)
+{
+    const auto store = Journal::openToRead(file);
+    if (!store)
+        return store.error();
+    auto facts = store->readAll();
+    if (facts)
+        renameEarlierPersons(facts.value());
+    return facts;
+}
+
+Result<std::vector<Fact>> fromJson(const std::string& file, std::string_view text)
+{
+    const auto incoming = codec::readRecordJson(file, text);
+    if (!incoming)
+        return incoming.error();
+    auto plan = planImport({}, *incoming, Doubtful::AsNewPerson);
+    if (!plan)
+        return plan.error();
+    return std::move(plan.value().fresh);
+}
+
+} // namespace
+
+Result<std::vector<Fact>> readAnyRecord(const std::filesystem::path& file, const std::string& passphrase)
+{
+    const auto content = readFile(file, codec::kMostRecordBytes);
+    if (!content)
+        return content.error();
+    if (content->starts_with(kStoreBegins))
+        return fromStore(file);
+    const auto first = content->find_first_not_of(" \t\r\n");
+    if (first != std::string::npos && (*content)[first] == '{')
+        return fromJson(file.string(), *content);
+    if (passphrase.empty())
+        return Error{"not-a-record", file.string(),
+                     "is no store and no record in JSON; if it is a back-up, give its passphrase"};
+    return openBackUp(file.string(), *content, passphrase);
+}
+
+} // namespace firstdew::journal
