@@ -52,7 +52,7 @@ struct Alone : Told {
     }
     bool found(const QString& language)
     {
-        voice.look(language);
+        voice.findVoice(language);
         return comes([&] { return !voice.looksFor(language); }) && voice.speaks(language);
     }
 };
@@ -151,11 +151,11 @@ TEST_CASE("A voice of the device that is not there, hangs, or whose program is m
     CHECK_FALSE(a.found(GENERATE("none", "hangs")));
     CHECK(a.answers == 1);
     sound::DeviceVoice missing("/nonexistent/speaker");
-    missing.look("de");
+    missing.findVoice("de");
     CHECK(Told::comes([&] { return !missing.looksFor("de"); }));
     CHECK_FALSE(missing.speaks("de"));
     sound::DeviceVoice without("");
-    without.look("de");
+    without.findVoice("de");
     CHECK_FALSE(without.looksFor("de"));
 }
 
