@@ -9,12 +9,12 @@ namespace firstdew::protocol {
 
 namespace {
 
-/// The course of `site` that runs: chosen last, not reviewed, with sessions left to do.
+/// The course that runs on skin which `site` treats: chosen last, not reviewed, with sessions left to do.
 const Course* runningCourse(const Diary& diary, Site site)
 {
     for (const DiarySite skin : allOf<DiarySite>()) {
         const diary::CourseSet* set = treats(site).contains(skin) ? diary.at(skin).course() : nullptr;
-        if (set == nullptr || set->firstReview || set->course.site != site)
+        if (set == nullptr || set->firstReview)
             continue;
         const auto plan = templateDays(set->course.plan, set->course.days, set->course.start);
         const auto& days = diary.at(skin).sessionDays;
@@ -46,7 +46,7 @@ std::vector<PrescribedCourse> coursesOf(const CareSheet& sheet, const Diary& dia
             continue;
         PrescribedCourse next{Course{site, *sheet.plan, sheet.days, diary.today, {}}, false, false};
         if (const Course* running = runningCourse(diary, site)) {
-            next.goesOn = running->plan == *sheet.plan && running->days == sheet.days;
+            next.goesOn = running->site == site && running->plan == *sheet.plan && running->days == sheet.days;
             next.replaces = !next.goesOn;
             if (next.goesOn)
                 next.course = *running;

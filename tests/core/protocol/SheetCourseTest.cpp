@@ -121,6 +121,8 @@ TEST_CASE("another way of treating the same skin is put out of use, and no skin 
     diary = accepted(both, sheetOf({Site::HandFoot}));
     REQUIRE(diary.sitesInUse().size() == 2);
     CHECK(diary.sitesInUse()[0].treatedAs == Site::HandFoot);
+    both.add(Course{Site::Hands, CourseTemplate::Prescribed, {1, 3, 5, 8}, kToday - 2, {}}, kToday - 2);
+    CHECK(coursesOf(sheetOf({Site::HandFoot}), both.on(kToday))[0].replaces); // the same days, but another kind
     CHECK(diary.sitesInUse()[1].treatedAs == Site::HandFoot);
 }
 

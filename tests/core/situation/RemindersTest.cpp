@@ -240,7 +240,8 @@ TEST_CASE("skin that had enough for today has no reminder of a session before to
     Session s;
     s.completed = false;
     const auto enough = [&](Facts d, LocalDate on) { return d.add(s, on, 600).add(s, on, 660).add(s, on, 720); };
-    const LocalDate due = kStart + 40;
+    const auto untouched = person().session(Site::Hands, kStart);
+    const LocalDate due = *assess(untouched.on(kStart + 40)).sites.at(0).nextSession;
     for (const auto& [kind, d] : {std::pair{ReminderKind::TopUpDue, person().session(Site::Hands, kStart)},
                                   {ReminderKind::FirstDew, person()
                                                                .session(Site::Hands, kStart)
