@@ -7,6 +7,7 @@ import ui
 
 WHEEL_DOWN, WHEEL_UP = 'b5c', 'b4c'
 MOST_SCROLLS = 90
+SOON = 5  # seconds in which a page is there
 LEFT_TO_SCROLL = 0.2  # seconds until a page has followed the wheel
 READ = ('label', 'heading', 'push button', 'radio button', 'check box', 'text', 'page tab', 'static')
 
@@ -46,10 +47,13 @@ class Hand:
         if first and (not self.pages or self.pages[-1] != first):
             self.pages.append(first)
 
+    def pattern(self, name):
+        return name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
+
     def find(self, name, role):
         """The thing of that name that is in view, on top where there are several; otherwise one that is scrolled out of view, which the
         tree does not tell from a hidden one."""
-        pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
+        pattern = self.pattern(name)
 
         def attempt():
             found = []
@@ -71,8 +75,13 @@ class Hand:
         _, box = self.find(name, role)
         self.lowest = max(self.lowest, box.y + box.height)
 
-    def at_rest(self, name, role):
-        """As find, once it moves no more: nobody hits what is on its way."""
+    def at_rest(self, name, role, patience=SOON):
+        """As find, once it moves no more: nobody hits what is on its way. Looks first for what is in view, since a page that is
+        still being made has its things in the tree before they are shown."""
+        try:
+            ui.wait_for(name, lambda: any(self.app.is_seen(n) for n in self.app.all(self.pattern(name), role)), patience)
+        except AssertionError:
+            pass  # to be scrolled for
         before = None
         while True:
             node, box = self.find(name, role)
@@ -92,7 +101,7 @@ class Hand:
             mouse(self.width // 2, self.height // 2, WHEEL_DOWN if box.y > 0 else WHEEL_UP)
             self.scrolls += 1
             time.sleep(LEFT_TO_SCROLL)
-            node, box = self.find(name, role)
+            node, box = self.at_rest(name, role, 0)  # a touch on a page that still glides only stops it
             self.look()
 
         def ready():
