@@ -45,7 +45,7 @@ ordered_json documentOf(const CareSheet& sheet)
     const auto body = codec::payloadToJson(sheet);
     ordered_json out{{"format", kFormat}, {"version", kCareSheetVersion}};
     for (const auto& name : fieldNames())
-        if (body.contains(name))
+        if (body.contains(name) && !(name == "at_no_response" && sheet.atNoResponse.empty()))
             out[name] = body[name];
     return out;
 }

@@ -54,7 +54,7 @@ bool loosensIn(SheetField field, const CareSheet& before, const CareSheet& after
     case SheetField::PulsedLimit: return higher(before.pulsedLimit, after.pulsedLimit);
     case SheetField::Raise: return quicker(before.raise.value_or(usual.raise), after.raise.value_or(usual.raise));
     case SheetField::Lower: return quicker(before.lower.value_or(usual.lower), after.lower.value_or(usual.lower));
-    case SheetField::Pad: return after.pad.value_or(kUnknownPad) > before.pad.value_or(kUnknownPad);
+    case SheetField::Pad: return before.pad && after.pad.value_or(kUnknownPad) > *before.pad;
     default: return false;
     }
 }

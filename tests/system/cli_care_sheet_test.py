@@ -89,7 +89,7 @@ class Verb(CliTest):
         self.assertIn({'field': 'direct_limit_ma', 'sites': ['hands'], 'before': None, 'after': 12, 'loosens': False}, shown['changes'])
         self.assertEqual(self.ok('verify', '--store', self.store)['facts'], 1)
         self.ok('caresheet', 'accept', self.sheet, '--store', self.store)
-        self.assertEqual(self.ok('verify', '--store', self.store)['kinds'], {'care-sheet': 1, 'check-in': 1})
+        self.assertEqual(self.ok('verify', '--store', self.store)['kinds'], {'care-sheet': 1, 'check-in': 1, 'site-use': 1})
         self.assertNotIn('changes', self.ok('caresheet', 'show', self.sheet, '--store', self.store))
         # An age that is not known reads as a child's: what was good for an adult is refused.
         self.sheet.write_text(json.dumps(LEAST | {'direct_limit_ma': 18}), encoding='utf-8')
@@ -107,6 +107,28 @@ class Verb(CliTest):
         # One given before the sheet in use changes nothing.
         self.sheet.write_text(json.dumps(LEAST | {'given': '2026-03-01', 'direct_limit_ma': 15}), encoding='utf-8')
         self.assertNotIn('changes', self.ok('caresheet', 'show', self.sheet, '--store', self.store))
+
+    def test_an_accepted_sheet_is_the_course(self):
+        self.ok('checkin', '--store', self.store, '--date', '2026-03-04', '--site', 'hands', '--level', 'wet')
+        self.ok('caresheet', 'new', '--who', 'Nurse Invented', '--given', '2026-03-05', '--sites', 'hands', '--days', '1,3,6', '--pad', '30',
+                '--at-no-response', 'Call the clinic.', '--out', self.sheet, '--force')
+        begins = {'site': 'hands', 'plan': 'prescribed', 'sessions': 3, 'start': '2026-03-05', 'goes_on': False, 'replaces': False}
+        self.assertEqual(self.ok('caresheet', 'show', self.sheet, '--store', self.store)['courses'], [begins])
+        self.assertEqual(self.ok('caresheet', 'accept', self.sheet, '--store', self.store)['courses'], [begins])
+        hands, = self.ok('outlook', '--store', self.store, '--today', '2026-03-05')['sites']
+        self.assertEqual((hands['stage'], hands['next_session']), ('first-course', '2026-03-05'))
+        self.ok('session', '--store', self.store, '--date', '2026-03-05', '--site', 'hands', '--waveform', 'direct')
+        hands, = self.ok('outlook', '--store', self.store, '--today', '2026-03-06')['sites']
+        self.assertEqual(hands['next_session'], '2026-03-07')
+        # A new limit begins no course anew; other days do, in place of the course that runs.
+        again = json.loads(self.sheet.read_text(encoding='utf-8'))
+        self.sheet.write_text(json.dumps(again | {'direct_limit_ma': 9}), encoding='utf-8')
+        self.assertNotIn('courses', self.ok('caresheet', 'accept', self.sheet, '--store', self.store))
+        self.sheet.write_text(json.dumps(again | {'days': [1, 2]}), encoding='utf-8')
+        self.assertIn('a course of 2 sessions for hands begins, in place of the one that runs',
+                      self.run_cli('caresheet', 'accept', self.sheet, '--store', self.store, '--loosen').stdout)
+        self.sheet.write_text(json.dumps(again | {'pad_cm2': 1}), encoding='utf-8')
+        self.refused(1, 'caresheet', 'check', self.sheet, saying='pad_cm2')
 
     def test_the_code_is_drawn(self):
         self.ok('caresheet', 'show', self.sheet, '--qr', self.folder / 'code.svg')

@@ -118,6 +118,7 @@ class Caseload(CliTest):
         files[0].unlink()
         word = self.folder / 'word'
         word.write_text('a long passphrase\n', encoding='utf-8')
+        word.chmod(0o600)
         other = self.folder / 'other.db'
         self.ok('import', files[1], '--store', other)
         self.ok('backup', '--store', other, '--out', self.people / 'back-up.pgp', '--passphrase-file', word)

@@ -112,3 +112,20 @@ TEST_CASE("sites that share a sheet are told together, and the same sheet again 
     REQUIRE(effects.size() == 1);
     CHECK(effects.front().sites == std::vector{Site::Hands, Site::Feet});
 }
+
+TEST_CASE("a larger pad than the care sheet named allows more, a first size does not")
+{
+    CareSheet sheet = strict();
+    sheet.sites = {Site::Armpits};
+    sheet.pad = SquareCentimetres{30};
+    CHECK_FALSE(loosens(effectsOf(sheet, Facts().adult().on(kDay))));
+    const auto diary = Facts().adult().add(sheet, kDay - 2).on(kDay);
+    CareSheet next = sheet;
+    next.given = kDay;
+    for (const auto& [pad, more] : {std::pair{40.0, true}, {20.0, false}}) {
+        next.pad = SquareCentimetres{pad};
+        CHECK(loosens(effectsOf(next, diary)) == more);
+    }
+    next.pad.reset(); // counts as 24 cm², which is less
+    CHECK_FALSE(loosens(effectsOf(next, diary)));
+}
