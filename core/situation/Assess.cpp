@@ -1,13 +1,13 @@
 #include "situation/Assess.h"
 
 #include "bath/Engine.h"
+#include "outlook/UsualDays.h"
 #include "protocol/CareSheets.h"
 #include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Skin.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace firstdew::situation {
 
@@ -190,8 +190,9 @@ void courseStage(const View& v, SiteSituation& s, std::optional<LocalDate> score
 Reason usualSpell(const View& v, const SiteSituation& s)
 {
     Reason r = because(ReasonKind::DrySpellUsual);
-    r.from = std::max(1.0, std::round(s.forecast.usualFrom));
-    r.to = std::max(r.from, std::round(s.forecast.usualTo));
+    const auto usual = outlook::usualDays(s.forecast);
+    r.from = usual.from;
+    r.to = usual.to;
     r.number = v.sessions.empty() ? 0 : v.today - v.sessions.back();
     return r;
 }

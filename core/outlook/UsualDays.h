@@ -1,0 +1,20 @@
+#pragma once
+
+#include "outlook/Forecast.h"
+
+namespace firstdew::outlook {
+
+/// How long this person's dry spells usually last, in whole days: four in five end from `from` to `to`, half of them
+/// by `median`.
+struct UsualDays {
+    int from = 1;
+    int median = 1;
+    int to = 1;
+    bool operator==(const UsualDays&) const = default;
+};
+
+/// The days as every page, the paper and the command line tell them, so that no two of them differ. A spell counts at
+/// least one day.
+[[nodiscard]] UsualDays usualDays(const Forecast& forecast);
+
+} // namespace firstdew::outlook
