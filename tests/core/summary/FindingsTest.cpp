@@ -1,6 +1,7 @@
 #include "summary/Findings.h"
 
 #include "core/Build.h"
+#include "protocol/Script.h"
 
 #include <catch2/catch.hpp>
 
