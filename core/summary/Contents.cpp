@@ -18,8 +18,6 @@ void countSessions(const Diary& diary, LocalDate from, SiteContents& site)
         if (!treats(e.payload.site).contains(site.site) || e.happened.date < from)
             continue;
         ++(e.payload.completed ? site.sessionsDone : site.sessionsInterrupted);
-        if (e.payload.comfortable && (!site.highestComfortable || *e.payload.comfortable > *site.highestComfortable))
-            site.highestComfortable = e.payload.comfortable;
         if (e.payload.charge) {
             charge += e.payload.charge->mAmin;
             ++charged;
@@ -37,11 +35,18 @@ SiteContents siteFor(const Diary& diary, LocalDate from, const situation::SiteSi
     SiteContents site;
     site.site = s.site;
     site.situation = s;
+    site.working = situation::workingAt(diary, s);
+    site.levels = highestLevels(diary, s.site, from);
+    site.scores = scoresFrom(diary, s.site, from);
+    site.weeks = situation::dampWeeks(diary.at(s.site), from, diary.today);
     if (s.course) {
         site.sessionsPlanned = static_cast<int>(s.course->sessions.size());
         site.courseDone =
             static_cast<int>(std::count_if(s.course->sessions.begin(), s.course->sessions.end(),
                                            [](const auto& one) { return one.state == protocol::CourseState::Done; }));
+        site.courseMoved = static_cast<int>(std::ranges::count_if(s.course->sessions, [](const auto& one) {
+            return one.state == protocol::CourseState::Done && one.shift != 0;
+        }));
     }
     for (const auto& report : diary.at(s.site).reports) {
         if (report.date < from)
@@ -90,12 +95,20 @@ Contents contentsFor(const Diary& diary, LocalDate from)
     Contents out;
     out.from = from;
     out.to = diary.today;
-    if (diary.person)
+    if (diary.person) {
         out.name = diary.person->name;
+        if (diary.person->birth)
+            out.years = ageInYears(*diary.person->birth, diary.today);
+    }
     out.machine = diary.machine;
     out.careSheets = protocol::sheetsInForce(diary);
     const auto situation = situation::assess(diary);
     out.cellSessionsLeft = situation.cellSessionsLeft;
+    out.age = situation.age;
+    out.verdict = verdictOf(diary, situation);
+    out.asks = asksOf(diary, situation, from);
+    out.overLimit = overLimitFrom(diary, from);
+    out.limits = limitsInForce(diary);
     for (const auto& s : situation.sites)
         out.sites.push_back(siteFor(diary, from, s));
     const auto ofPeriod = [&](const auto& e) { return e.happened.date >= from && e.happened.date <= diary.today; };

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "protocol/CareSheets.h"
-#include "situation/Assess.h"
+#include "summary/Findings.h"
 
 namespace firstdew::summary {
 
@@ -17,12 +17,16 @@ struct SiteContents {
     int sessionsInterrupted = 0;
     int checkIns = 0;
     PerWord<Level, int> byLevel; ///< days at each level
-    std::optional<Milliamps> highestComfortable;
     std::optional<MilliampMinutes> meanCharge;
     std::vector<std::pair<LocalDate, Level>> line;
     std::vector<LocalDate> sessions;
     PerWord<Circumstance, int> stirred; ///< days on which each circumstance was reported
-    int courseDone = 0;                 ///< sessions of the first course done by the last day, out of sessionsPlanned
+    int courseDone = 0;                 ///< sessions of the course done by the last day, out of sessionsPlanned
+    int courseMoved = 0;                ///< of those, done on another day than that of the template
+    situation::SiteWorking working;     ///< on the last day, whatever the period
+    std::vector<HighestLevel> levels;   ///< in the period, one for each waveform
+    std::vector<ScoreOn> scores;        ///< in the period, and the last one before it
+    std::vector<situation::DampWeek> weeks;
     std::vector<std::pair<LocalDate, double>> weighings; ///< mg a minute
 };
 
@@ -30,6 +34,12 @@ struct SiteContents {
 struct Contents {
     std::string personId;
     std::string name;
+    AgeGroup age{};
+    std::optional<int> years; ///< of age on the last day; nullopt without a birth date
+    Verdict verdict{};
+    std::vector<Ask> asks; ///< the most urgent first
+    std::vector<OverLimitEpisode> overLimit;
+    std::vector<LimitInForce> limits;
     LocalDate from;
     LocalDate to;
     std::optional<Machine> machine;

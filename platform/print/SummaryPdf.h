@@ -14,9 +14,9 @@ void loadTypefaces();
 /// Loads the Arabic typeface if `text` needs it. It is separate because it is large and few people need it.
 void loadTypefacesFor(const QString& text);
 
-/// Writes the prescriber's page as PDF/A-1b with embedded fonts. A second page lists the sessions if the first has no
-/// room for all. The file appears complete or not at all, and only its owner can read it. Returns the number of pages.
-/// Errors: the file cannot be written.
+/// Writes the prescriber's page as PDF/A-1b with embedded fonts, and a second one with details and the sessions. The
+/// file appears complete or not at all, and only its owner can read it. Returns the number of pages. Errors: the file
+/// cannot be written.
 [[nodiscard]] facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file);
 
 } // namespace firstdew::print

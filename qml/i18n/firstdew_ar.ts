@@ -1705,18 +1705,6 @@
         <translation>المرحلة</translation>
     </message>
     <message>
-        <source>First course</source>
-        <translation>الدورة الأولى</translation>
-    </message>
-    <message>
-        <source>%1 before, %2 now</source>
-        <translation>%1 سابقًا، %2 الآن</translation>
-    </message>
-    <message>
-        <source>HDSS</source>
-        <translation>HDSS</translation>
-    </message>
-    <message>
         <source>%1 completed</source>
         <translation>المكتملة: %1</translation>
     </message>
@@ -1729,35 +1717,8 @@
         <translation>الجلسات في المدة</translation>
     </message>
     <message>
-        <source>Highest comfortable</source>
-        <translation>أعلى تيار مريح</translation>
-    </message>
-    <message>
-        <source>Mean charge a session</source>
-        <translation>متوسط الشحنة للجلسة</translation>
-    </message>
-    <message>
         <source>%1 mA·min</source>
         <translation>⁦%1 mA·min⁩</translation>
-    </message>
-    <message>
-        <source>Usual dry spell</source>
-        <translation>مدة الجفاف المعتادة</translation>
-    </message>
-    <message>
-        <source>Check-ins</source>
-        <translation>القيود</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n day(s)</source>
-        <translation>
-            <numerusform>لا أيام</numerusform>
-            <numerusform>يوم واحد</numerusform>
-            <numerusform>يومان</numerusform>
-            <numerusform>%n أيام</numerusform>
-            <numerusform>%n يومًا</numerusform>
-            <numerusform>%n يوم</numerusform>
-        </translation>
     </message>
     <message>
         <source>Next session</source>
@@ -1778,18 +1739,6 @@
             <numerusform>%n قيدًا سابقًا</numerusform>
             <numerusform>%n قيد سابق</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Skin and side effects</source>
-        <translation>الجلد والآثار الجانبية</translation>
-    </message>
-    <message>
-        <source>None recorded in this period.</source>
-        <translation>لم يُسجل شيء في هذه المدة.</translation>
-    </message>
-    <message>
-        <source>Safety and prescription</source>
-        <translation>السلامة والوصفة</translation>
     </message>
     <message>
         <source>Health questions: nothing answered with yes.</source>
@@ -1822,14 +1771,6 @@
     <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
         <translation>سجّله الشخص في بيته؛ ليس جهازًا طبيًا ولا تشخيصًا. تعليمات الجهاز والقواعد المحلية والطبيب لها الأولوية. حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
-    </message>
-    <message>
-        <source>Line: worst report of the day, dry to dripping. Ticks below: sessions.</source>
-        <translation>الخط: أسوأ قيد في اليوم، من جاف إلى يقطر. العلامات أسفل: جلسات.</translation>
-    </message>
-    <message>
-        <source>Diamonds above: weighings, in mg a minute.</source>
-        <translation>المعينات أعلى: أوزان، بالملغ في الدقيقة.</translation>
     </message>
     <message>
         <source>Iontophoresis summary</source>
@@ -1873,10 +1814,6 @@
     <message>
         <source>%1 of %2 sessions done</source>
         <translation>أُنجزت %1 من %2 جلسات</translation>
-    </message>
-    <message>
-        <source>Days stirred up</source>
-        <translation>أيام فيها مسبب</translation>
     </message>
     <message numerus="yes">
         <source>Batteries: about %n session(s) left.</source>
@@ -1925,14 +1862,6 @@
         <source>Sessions</source>
         <translation>الجلسات</translation>
     </message>
-    <message>
-        <source>Latest sessions</source>
-        <translation>أحدث الجلسات</translation>
-    </message>
-    <message>
-        <source>All sessions of the period</source>
-        <translation>كل جلسات المدة</translation>
-    </message>
     <message numerus="yes">
         <source>%n earlier; all of them are in the exports.</source>
         <translation>
@@ -1959,6 +1888,252 @@
     <message>
         <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
         <translation>لم يُدخل حجم لبادات الإبط، لذلك يبقى حدها منخفضًا.</translation>
+    </message>
+    <message>
+        <source>Health questions and prescription</source>
+        <translation>الأسئلة الصحية والوصفة</translation>
+    </message>
+    <message numerus="yes">
+        <source>Check-ins on %n day(s): %1.</source>
+        <translation>
+            <numerusform>لا تسجيلات: %1.</numerusform>
+            <numerusform>تسجيلات في يوم واحد: %1.</numerusform>
+            <numerusform>تسجيلات في يومين: %1.</numerusform>
+            <numerusform>تسجيلات في %n أيام: %1.</numerusform>
+            <numerusform>تسجيلات في %n يومًا: %1.</numerusform>
+            <numerusform>تسجيلات في %n يوم: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Days with a circumstance: %1.</source>
+        <translation>أيام فيها ظرف: %1.</translation>
+    </message>
+    <message>
+        <source>Mean charge a session: %1 mA·min.</source>
+        <translation>متوسط الشحنة لكل جلسة: %1 mA·min.</translation>
+    </message>
+    <message>
+        <source>%1 mg a minute on %2</source>
+        <translation>%1 ملغ في الدقيقة في %2</translation>
+    </message>
+    <message>
+        <source>Weighed: %1.</source>
+        <translation>الوزن: %1.</translation>
+    </message>
+    <message>
+        <source>Severity is asked in the app&apos;s own words, in four steps after the HDSS.</source>
+        <translation>تُسأل الشدة بكلمات التطبيق الخاصة، في أربع درجات وفق مقياس HDSS.</translation>
+    </message>
+    <message>
+        <source>Figures of this period</source>
+        <translation>أرقام هذه الفترة</translation>
+    </message>
+    <message>
+        <source>Stop and look</source>
+        <translation>توقّف وانظر</translation>
+    </message>
+    <message>
+        <source>It does not work yet</source>
+        <translation>لا ينفع بعد</translation>
+    </message>
+    <message>
+        <source>It works in part</source>
+        <translation>ينفع جزئيًا</translation>
+    </message>
+    <message>
+        <source>It works</source>
+        <translation>إنه ينفع</translation>
+    </message>
+    <message>
+        <source>Too early to say</source>
+        <translation>من المبكر القول</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.</source>
+        <translation>انظر إلى الجلد (%1): سُجّل حرق أو نفطة في %2. لا جلسة هناك قبل ذلك.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The meter was above the limit in %n session(s), last on %1.</source>
+        <translation>
+            <numerusform>لم يتجاوز المقياس الحد في أي جلسة، %1.</numerusform>
+            <numerusform>تجاوز المقياس الحد في جلسة واحدة، في %1.</numerusform>
+            <numerusform>تجاوز المقياس الحد في جلستين، آخرهما في %1.</numerusform>
+            <numerusform>تجاوز المقياس الحد في %n جلسات، آخرها في %1.</numerusform>
+            <numerusform>تجاوز المقياس الحد في %n جلسةً، آخرها في %1.</numerusform>
+            <numerusform>تجاوز المقياس الحد في %n جلسة، آخرها في %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Decide about %1 (answered yes on %2). No session until a clinician has cleared it.</source>
+        <translation>قرّر بشأن %1 (أُجيب بنعم في %2). لا جلسة إلى أن يسمح به مختص صحي.</translation>
+    </message>
+    <message>
+        <source>The course brought no response (%1). Talk about other treatments.</source>
+        <translation>لم تُظهر الدورة استجابة (%1). تحدّثا عن علاجات أخرى.</translation>
+    </message>
+    <message>
+        <source>The review named on the care sheet is due (%1).</source>
+        <translation>حان موعد المراجعة المذكور في ورقة الرعاية (%1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are %n question(s) for you, below.</source>
+        <translation>
+            <numerusform>لا أسئلة لك أدناه.</numerusform>
+            <numerusform>هناك سؤال واحد لك أدناه.</numerusform>
+            <numerusform>هناك سؤالان لك أدناه.</numerusform>
+            <numerusform>هناك %n أسئلة لك أدناه.</numerusform>
+            <numerusform>هناك %n سؤالًا لك أدناه.</numerusform>
+            <numerusform>هناك %n سؤال لك أدناه.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no birth date entered</source>
+        <translation>لم يُدخل تاريخ الميلاد</translation>
+    </message>
+    <message numerus="yes">
+        <source>child, %n year(s)</source>
+        <translation>
+            <numerusform>طفل، أقل من سنة</numerusform>
+            <numerusform>طفل، سنة واحدة</numerusform>
+            <numerusform>طفل، سنتان</numerusform>
+            <numerusform>طفل، %n سنوات</numerusform>
+            <numerusform>طفل، %n سنةً</numerusform>
+            <numerusform>طفل، %n سنة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>adult, %n year(s)</source>
+        <translation>
+            <numerusform>بالغ، أقل من سنة</numerusform>
+            <numerusform>بالغ، سنة واحدة</numerusform>
+            <numerusform>بالغ، سنتان</numerusform>
+            <numerusform>بالغ، %n سنوات</numerusform>
+            <numerusform>بالغ، %n سنةً</numerusform>
+            <numerusform>بالغ، %n سنة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>من %1 إلى %2</translation>
+    </message>
+    <message>
+        <source>damp days a week: %1</source>
+        <translation>الأيام الرطبة في الأسبوع: %1</translation>
+    </message>
+    <message>
+        <source>severity %1 now, %2 before</source>
+        <translation>الشدة %1 الآن، %2 قبلًا</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>site: its verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What you are asked</source>
+        <translation>المطلوب منك</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>لا شيء معلّق.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 with a limit of %4</source>
+        <comment>day: site, peak, limit</comment>
+        <translation>%1: %2، %3 والحد %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, for %n second(s)</source>
+        <translation>
+            <numerusform>%1، بلا مدة</numerusform>
+            <numerusform>%1، مدة ثانية واحدة</numerusform>
+            <numerusform>%1، مدة ثانيتين</numerusform>
+            <numerusform>%1، مدة %n ثوانٍ</numerusform>
+            <numerusform>%1، مدة %n ثانيةً</numerusform>
+            <numerusform>%1، مدة %n ثانية</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. %4.</source>
+        <comment>kind of current, sites: limit. Who set it.</comment>
+        <translation>%1، %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>Skin and current in this period</source>
+        <translation>الجلد والتيار في هذه الفترة</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>الجلد</translation>
+    </message>
+    <message>
+        <source>Nothing recorded.</source>
+        <translation>لا شيء مسجّل.</translation>
+    </message>
+    <message>
+        <source>Above the limit</source>
+        <translation>فوق الحد</translation>
+    </message>
+    <message>
+        <source>No sessions in this period.</source>
+        <translation>لا جلسات في هذه الفترة.</translation>
+    </message>
+    <message>
+        <source>Limits now</source>
+        <translation>الحدود الآن</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>milliamperes, kind of current</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (limit %2)</source>
+        <translation>%1 (الحد %2)</translation>
+    </message>
+    <message>
+        <source>%1 before the course</source>
+        <translation>%1 قبل الدورة</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>score on day</comment>
+        <translation>%1 في %2</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>الدورة</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them on another day than planned</source>
+        <translation>
+            <numerusform>ولا واحدة منها في يوم غير المقرر</numerusform>
+            <numerusform>واحدة منها في يوم غير المقرر</numerusform>
+            <numerusform>اثنتان منها في يوم غير المقرر</numerusform>
+            <numerusform>%n منها في يوم غير المقرر</numerusform>
+            <numerusform>%n منها في يوم غير المقرّر</numerusform>
+            <numerusform>%n منها في غير يومها المقرر</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Severity 1–4 (after the HDSS)</source>
+        <translation>الشدة 1–4 (وفق HDSS)</translation>
+    </message>
+    <message>
+        <source>Highest comfortable in the period</source>
+        <translation>أعلى تيار مريح في الفترة</translation>
+    </message>
+    <message>
+        <source>Usual dry spell, all time</source>
+        <translation>مدة الجفاف المعتادة، كل الوقت</translation>
+    </message>
+    <message>
+        <source>Dry spells, all time: days from a session to the first damp day</source>
+        <translation>مدد الجفاف، كل الوقت: الأيام من جلسة إلى أول يوم رطب</translation>
+    </message>
+    <message>
+        <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
+        <translation>الأيام الرطبة في كل أسبوع من الفترة، 0 إلى 7؛ الداكن: مبلل أو يقطر؛ العلامات: الجلسات</translation>
     </message>
 </context>
 <context>
@@ -4452,6 +4627,80 @@
     <message>
         <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
         <translation>قل كم يزعجك التعرق الآن، عندها يستطيع التطبيق أن يخبرك هل نفعت الدورة.</translation>
+    </message>
+    <message>
+        <source>The answer comes with the first sessions and a week of check-ins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) there is an answer.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No change yet. That says little before %n more session(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too early to say if it works</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not work yet</source>
+        <translation>لا ينفع بعد</translation>
+    </message>
+    <message>
+        <source>It works in part</source>
+        <translation>ينفع جزئيًا</translation>
+    </message>
+    <message>
+        <source>It works</source>
+        <translation>إنه ينفع</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 now, %2 before the first session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damp days a week: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bother score: %1 now, %2 before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your latest dry spells were short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show your prescriber the summary. Other treatments can help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Many people need 10 to 12 sessions.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

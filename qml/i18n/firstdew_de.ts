@@ -1697,18 +1697,6 @@
         <translation>Stand</translation>
     </message>
     <message>
-        <source>First course</source>
-        <translation>Erste Kur</translation>
-    </message>
-    <message>
-        <source>%1 before, %2 now</source>
-        <translation>%1 vorher, %2 jetzt</translation>
-    </message>
-    <message>
-        <source>HDSS</source>
-        <translation>HDSS</translation>
-    </message>
-    <message>
         <source>%1 completed</source>
         <translation>%1 beendet</translation>
     </message>
@@ -1721,31 +1709,8 @@
         <translation>Sitzungen im Zeitraum</translation>
     </message>
     <message>
-        <source>Highest comfortable</source>
-        <translation>Höchster angenehmer Wert</translation>
-    </message>
-    <message>
-        <source>Mean charge a session</source>
-        <translation>Mittlere Ladung je Sitzung</translation>
-    </message>
-    <message>
         <source>%1 mA·min</source>
         <translation>%1 mA·min</translation>
-    </message>
-    <message>
-        <source>Usual dry spell</source>
-        <translation>Übliche trockene Zeit</translation>
-    </message>
-    <message>
-        <source>Check-ins</source>
-        <translation>Einträge</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n day(s)</source>
-        <translation>
-            <numerusform>%n Tag</numerusform>
-            <numerusform>%n Tage</numerusform>
-        </translation>
     </message>
     <message>
         <source>Next session</source>
@@ -1762,18 +1727,6 @@
             <numerusform>%n früherer Eintrag</numerusform>
             <numerusform>%n frühere Einträge</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Skin and side effects</source>
-        <translation>Haut und Nebenwirkungen</translation>
-    </message>
-    <message>
-        <source>None recorded in this period.</source>
-        <translation>In diesem Zeitraum nichts notiert.</translation>
-    </message>
-    <message>
-        <source>Safety and prescription</source>
-        <translation>Sicherheit und Verordnung</translation>
     </message>
     <message>
         <source>Health questions: nothing answered with yes.</source>
@@ -1806,14 +1759,6 @@
     <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
         <translation>Zu Hause von der Person selbst aufgezeichnet; kein Medizinprodukt, keine Diagnose. Anleitung des Geräts, Regeln vor Ort und ärztliche Anweisung gehen vor. Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
-    </message>
-    <message>
-        <source>Line: worst report of the day, dry to dripping. Ticks below: sessions.</source>
-        <translation>Linie: schlechteste Angabe des Tages, von trocken bis tropfend. Striche unten: Sitzungen.</translation>
-    </message>
-    <message>
-        <source>Diamonds above: weighings, in mg a minute.</source>
-        <translation>Rauten oben: Wägungen, in mg je Minute.</translation>
     </message>
     <message>
         <source>Iontophoresis summary</source>
@@ -1853,10 +1798,6 @@
     <message>
         <source>%1 of %2 sessions done</source>
         <translation>%1 von %2 Sitzungen gemacht</translation>
-    </message>
-    <message>
-        <source>Days stirred up</source>
-        <translation>Tage mit Auslöser</translation>
     </message>
     <message numerus="yes">
         <source>Batteries: about %n session(s) left.</source>
@@ -1901,14 +1842,6 @@
         <source>Sessions</source>
         <translation>Sitzungen</translation>
     </message>
-    <message>
-        <source>Latest sessions</source>
-        <translation>Letzte Sitzungen</translation>
-    </message>
-    <message>
-        <source>All sessions of the period</source>
-        <translation>Alle Sitzungen im Zeitraum</translation>
-    </message>
     <message numerus="yes">
         <source>%n earlier; all of them are in the exports.</source>
         <translation>
@@ -1931,6 +1864,224 @@
     <message>
         <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
         <translation>Die Größe der Achselpads ist nicht eingetragen; ihre Grenze bleibt deshalb niedrig.</translation>
+    </message>
+    <message>
+        <source>Health questions and prescription</source>
+        <translation>Gesundheitsfragen und Verordnung</translation>
+    </message>
+    <message numerus="yes">
+        <source>Check-ins on %n day(s): %1.</source>
+        <translation>
+            <numerusform>Meldungen an %n Tag: %1.</numerusform>
+            <numerusform>Meldungen an %n Tagen: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Days with a circumstance: %1.</source>
+        <translation>Tage mit einem Umstand: %1.</translation>
+    </message>
+    <message>
+        <source>Mean charge a session: %1 mA·min.</source>
+        <translation>Mittlere Ladung je Sitzung: %1 mA·min.</translation>
+    </message>
+    <message>
+        <source>%1 mg a minute on %2</source>
+        <translation>%1 mg je Minute am %2</translation>
+    </message>
+    <message>
+        <source>Weighed: %1.</source>
+        <translation>Gewogen: %1.</translation>
+    </message>
+    <message>
+        <source>Severity is asked in the app&apos;s own words, in four steps after the HDSS.</source>
+        <translation>Der Schweregrad wird mit eigenen Worten der App in vier Stufen nach der HDSS erfragt.</translation>
+    </message>
+    <message>
+        <source>Figures of this period</source>
+        <translation>Zahlen dieses Zeitraums</translation>
+    </message>
+    <message>
+        <source>Stop and look</source>
+        <translation>Anhalten und hinsehen</translation>
+    </message>
+    <message>
+        <source>It does not work yet</source>
+        <translation>Es wirkt noch nicht</translation>
+    </message>
+    <message>
+        <source>It works in part</source>
+        <translation>Es wirkt teilweise</translation>
+    </message>
+    <message>
+        <source>It works</source>
+        <translation>Es wirkt</translation>
+    </message>
+    <message>
+        <source>Too early to say</source>
+        <translation>Noch zu früh</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.</source>
+        <translation>Bitte die Haut ansehen (%1): Am %2 wurde eine Verbrennung oder Blase notiert. Bis dahin dort keine Sitzung.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The meter was above the limit in %n session(s), last on %1.</source>
+        <translation>
+            <numerusform>Die Anzeige lag in %n Sitzung über dem Grenzwert, am %1.</numerusform>
+            <numerusform>Die Anzeige lag in %n Sitzungen über dem Grenzwert, zuletzt am %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Decide about %1 (answered yes on %2). No session until a clinician has cleared it.</source>
+        <translation>Bitte entscheiden: %1 (am %2 mit Ja beantwortet). Keine Sitzung, bis eine Fachperson es freigegeben hat.</translation>
+    </message>
+    <message>
+        <source>The course brought no response (%1). Talk about other treatments.</source>
+        <translation>Die Kur hat nicht angesprochen (%1). Bitte über andere Behandlungen sprechen.</translation>
+    </message>
+    <message>
+        <source>The review named on the care sheet is due (%1).</source>
+        <translation>Die auf dem Behandlungsblatt genannte Kontrolle ist fällig (%1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are %n question(s) for you, below.</source>
+        <translation>
+            <numerusform>Unten steht %n Frage an Sie.</numerusform>
+            <numerusform>Unten stehen %n Fragen an Sie.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no birth date entered</source>
+        <translation>kein Geburtsdatum eingetragen</translation>
+    </message>
+    <message numerus="yes">
+        <source>child, %n year(s)</source>
+        <translation>
+            <numerusform>Kind, %n Jahr</numerusform>
+            <numerusform>Kind, %n Jahre</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>adult, %n year(s)</source>
+        <translation>
+            <numerusform>erwachsen, %n Jahr</numerusform>
+            <numerusform>erwachsen, %n Jahre</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>damp days a week: %1</source>
+        <translation>feuchte Tage je Woche: %1</translation>
+    </message>
+    <message>
+        <source>severity %1 now, %2 before</source>
+        <translation>Schweregrad jetzt %1, vorher %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>site: its verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What you are asked</source>
+        <translation>Worum Sie gebeten werden</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>Nichts ist offen.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 with a limit of %4</source>
+        <comment>day: site, peak, limit</comment>
+        <translation>%1: %2, %3 bei einem Grenzwert von %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, for %n second(s)</source>
+        <translation>
+            <numerusform>%1, für %n Sekunde</numerusform>
+            <numerusform>%1, für %n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. %4.</source>
+        <comment>kind of current, sites: limit. Who set it.</comment>
+        <translation>%1, %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>Skin and current in this period</source>
+        <translation>Haut und Strom in diesem Zeitraum</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>Haut</translation>
+    </message>
+    <message>
+        <source>Nothing recorded.</source>
+        <translation>Nichts aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>Above the limit</source>
+        <translation>Über dem Grenzwert</translation>
+    </message>
+    <message>
+        <source>No sessions in this period.</source>
+        <translation>Keine Sitzungen in diesem Zeitraum.</translation>
+    </message>
+    <message>
+        <source>Limits now</source>
+        <translation>Grenzwerte jetzt</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>milliamperes, kind of current</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (limit %2)</source>
+        <translation>%1 (Grenzwert %2)</translation>
+    </message>
+    <message>
+        <source>%1 before the course</source>
+        <translation>%1 vor der Kur</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>score on day</comment>
+        <translation>%1 am %2</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Kur</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them on another day than planned</source>
+        <translation>
+            <numerusform>%n davon an einem anderen Tag als geplant</numerusform>
+            <numerusform>%n davon an einem anderen Tag als geplant</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Severity 1–4 (after the HDSS)</source>
+        <translation>Schweregrad 1–4 (nach HDSS)</translation>
+    </message>
+    <message>
+        <source>Highest comfortable in the period</source>
+        <translation>Höchster angenehmer Strom im Zeitraum</translation>
+    </message>
+    <message>
+        <source>Usual dry spell, all time</source>
+        <translation>Übliche Trockenzeit, insgesamt</translation>
+    </message>
+    <message>
+        <source>Dry spells, all time: days from a session to the first damp day</source>
+        <translation>Trockenzeiten, insgesamt: Tage von einer Sitzung bis zum ersten feuchten Tag</translation>
+    </message>
+    <message>
+        <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
+        <translation>Feuchte Tage je Woche des Zeitraums, 0 bis 7; dunkel: nass oder tropfend; Striche: Sitzungen</translation>
     </message>
 </context>
 <context>
@@ -4384,6 +4535,72 @@
     <message>
         <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
         <translation>Sagen Sie, wie sehr das Schwitzen Sie jetzt stört. Dann kann die App sagen, ob die Kur geholfen hat.</translation>
+    </message>
+    <message>
+        <source>The answer comes with the first sessions and a week of check-ins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) there is an answer.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No change yet. That says little before %n more session(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too early to say if it works</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not work yet</source>
+        <translation>Es wirkt noch nicht</translation>
+    </message>
+    <message>
+        <source>It works in part</source>
+        <translation>Es wirkt teilweise</translation>
+    </message>
+    <message>
+        <source>It works</source>
+        <translation>Es wirkt</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 now, %2 before the first session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damp days a week: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bother score: %1 now, %2 before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your latest dry spells were short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show your prescriber the summary. Other treatments can help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Many people need 10 to 12 sessions.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

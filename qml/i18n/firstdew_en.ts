@@ -24,13 +24,6 @@
 <context>
     <name>Page</name>
     <message numerus="yes">
-        <source>%n day(s)</source>
-        <translation>
-            <numerusform>%n day</numerusform>
-            <numerusform>%n days</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n earlier</source>
         <translation>
             <numerusform>%n earlier</numerusform>
@@ -56,6 +49,55 @@
         <translation>
             <numerusform>%n earlier; it is in the exports.</numerusform>
             <numerusform>%n earlier; all of them are in the exports.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Check-ins on %n day(s): %1.</source>
+        <translation>
+            <numerusform>Check-ins on %n day: %1.</numerusform>
+            <numerusform>Check-ins on %n days: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The meter was above the limit in %n session(s), last on %1.</source>
+        <translation>
+            <numerusform>The meter was above the limit in %n session, on %1.</numerusform>
+            <numerusform>The meter was above the limit in %n sessions, last on %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>There are %n question(s) for you, below.</source>
+        <translation>
+            <numerusform>There is %n question for you, below.</numerusform>
+            <numerusform>There are %n questions for you, below.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>child, %n year(s)</source>
+        <translation>
+            <numerusform>child, %n year</numerusform>
+            <numerusform>child, %n years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>adult, %n year(s)</source>
+        <translation>
+            <numerusform>adult, %n year</numerusform>
+            <numerusform>adult, %n years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, for %n second(s)</source>
+        <translation>
+            <numerusform>%1, for %n second</numerusform>
+            <numerusform>%1, for %n seconds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them on another day than planned</source>
+        <translation>
+            <numerusform>%n of them on another day than planned</numerusform>
+            <numerusform>%n of them on another day than planned</numerusform>
         </translation>
     </message>
 </context>
@@ -138,6 +180,20 @@
         <translation>
             <numerusform>After %n session it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</numerusform>
             <numerusform>After %n sessions it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) there is an answer.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No change yet. That says little before %n more session(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
         </translation>
     </message>
 </context>

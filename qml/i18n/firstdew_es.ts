@@ -1697,18 +1697,6 @@
         <translation>Etapa</translation>
     </message>
     <message>
-        <source>First course</source>
-        <translation>Primer curso</translation>
-    </message>
-    <message>
-        <source>%1 before, %2 now</source>
-        <translation>%1 antes, %2 ahora</translation>
-    </message>
-    <message>
-        <source>HDSS</source>
-        <translation>HDSS</translation>
-    </message>
-    <message>
         <source>%1 completed</source>
         <translation>%1 completas</translation>
     </message>
@@ -1721,31 +1709,8 @@
         <translation>Sesiones en el periodo</translation>
     </message>
     <message>
-        <source>Highest comfortable</source>
-        <translation>Más alta cómoda</translation>
-    </message>
-    <message>
-        <source>Mean charge a session</source>
-        <translation>Carga media por sesión</translation>
-    </message>
-    <message>
         <source>%1 mA·min</source>
         <translation>%1 mA·min</translation>
-    </message>
-    <message>
-        <source>Usual dry spell</source>
-        <translation>Periodo seco habitual</translation>
-    </message>
-    <message>
-        <source>Check-ins</source>
-        <translation>Anotaciones</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n day(s)</source>
-        <translation>
-            <numerusform>%n día</numerusform>
-            <numerusform>%n días</numerusform>
-        </translation>
     </message>
     <message>
         <source>Next session</source>
@@ -1762,18 +1727,6 @@
             <numerusform>%n anterior</numerusform>
             <numerusform>%n anteriores</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Skin and side effects</source>
-        <translation>Piel y efectos secundarios</translation>
-    </message>
-    <message>
-        <source>None recorded in this period.</source>
-        <translation>Nada anotado en este periodo.</translation>
-    </message>
-    <message>
-        <source>Safety and prescription</source>
-        <translation>Seguridad y prescripción</translation>
     </message>
     <message>
         <source>Health questions: nothing answered with yes.</source>
@@ -1806,14 +1759,6 @@
     <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
         <translation>Anotado en casa por la propia persona; no es un producto sanitario ni hace diagnósticos. Las instrucciones del aparato, las normas locales y el profesional sanitario van primero. Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
-    </message>
-    <message>
-        <source>Line: worst report of the day, dry to dripping. Ticks below: sessions.</source>
-        <translation>Línea: la peor anotación del día, de seco a goteando. Marcas abajo: sesiones.</translation>
-    </message>
-    <message>
-        <source>Diamonds above: weighings, in mg a minute.</source>
-        <translation>Rombos arriba: pesadas, en mg por minuto.</translation>
     </message>
     <message>
         <source>Iontophoresis summary</source>
@@ -1853,10 +1798,6 @@
     <message>
         <source>%1 of %2 sessions done</source>
         <translation>%1 de %2 sesiones hechas</translation>
-    </message>
-    <message>
-        <source>Days stirred up</source>
-        <translation>Días con desencadenante</translation>
     </message>
     <message numerus="yes">
         <source>Batteries: about %n session(s) left.</source>
@@ -1901,14 +1842,6 @@
         <source>Sessions</source>
         <translation>Sesiones</translation>
     </message>
-    <message>
-        <source>Latest sessions</source>
-        <translation>Últimas sesiones</translation>
-    </message>
-    <message>
-        <source>All sessions of the period</source>
-        <translation>Todas las sesiones del periodo</translation>
-    </message>
     <message numerus="yes">
         <source>%n earlier; all of them are in the exports.</source>
         <translation>
@@ -1931,6 +1864,224 @@
     <message>
         <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
         <translation>No está indicado el tamaño de las almohadillas de axila; por eso su límite se mantiene bajo.</translation>
+    </message>
+    <message>
+        <source>Health questions and prescription</source>
+        <translation>Preguntas de salud y prescripción</translation>
+    </message>
+    <message numerus="yes">
+        <source>Check-ins on %n day(s): %1.</source>
+        <translation>
+            <numerusform>Registros en %n día: %1.</numerusform>
+            <numerusform>Registros en %n días: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Days with a circumstance: %1.</source>
+        <translation>Días con una circunstancia: %1.</translation>
+    </message>
+    <message>
+        <source>Mean charge a session: %1 mA·min.</source>
+        <translation>Carga media por sesión: %1 mA·min.</translation>
+    </message>
+    <message>
+        <source>%1 mg a minute on %2</source>
+        <translation>%1 mg por minuto el %2</translation>
+    </message>
+    <message>
+        <source>Weighed: %1.</source>
+        <translation>Pesado: %1.</translation>
+    </message>
+    <message>
+        <source>Severity is asked in the app&apos;s own words, in four steps after the HDSS.</source>
+        <translation>La gravedad se pregunta con palabras propias de la aplicación, en cuatro grados según la HDSS.</translation>
+    </message>
+    <message>
+        <source>Figures of this period</source>
+        <translation>Cifras de este periodo</translation>
+    </message>
+    <message>
+        <source>Stop and look</source>
+        <translation>Parar y mirar</translation>
+    </message>
+    <message>
+        <source>It does not work yet</source>
+        <translation>Todavía no funciona</translation>
+    </message>
+    <message>
+        <source>It works in part</source>
+        <translation>Funciona en parte</translation>
+    </message>
+    <message>
+        <source>It works</source>
+        <translation>Funciona</translation>
+    </message>
+    <message>
+        <source>Too early to say</source>
+        <translation>Demasiado pronto para decirlo</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.</source>
+        <translation>Mire la piel (%1): el %2 se anotó una quemadura o ampolla. Ninguna sesión ahí hasta que lo haya hecho.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The meter was above the limit in %n session(s), last on %1.</source>
+        <translation>
+            <numerusform>El medidor estuvo por encima del límite en %n sesión, el %1.</numerusform>
+            <numerusform>El medidor estuvo por encima del límite en %n sesiones, la última el %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Decide about %1 (answered yes on %2). No session until a clinician has cleared it.</source>
+        <translation>Decida sobre %1 (respondió que sí el %2). Ninguna sesión hasta que un profesional sanitario lo autorice.</translation>
+    </message>
+    <message>
+        <source>The course brought no response (%1). Talk about other treatments.</source>
+        <translation>El curso no dio respuesta (%1). Hablen de otros tratamientos.</translation>
+    </message>
+    <message>
+        <source>The review named on the care sheet is due (%1).</source>
+        <translation>Toca la revisión indicada en la hoja de cuidados (%1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>There are %n question(s) for you, below.</source>
+        <translation>
+            <numerusform>Hay %n pregunta para usted, abajo.</numerusform>
+            <numerusform>Hay %n preguntas para usted, abajo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no birth date entered</source>
+        <translation>sin fecha de nacimiento</translation>
+    </message>
+    <message numerus="yes">
+        <source>child, %n year(s)</source>
+        <translation>
+            <numerusform>menor, %n año</numerusform>
+            <numerusform>menor, %n años</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>adult, %n year(s)</source>
+        <translation>
+            <numerusform>adulto, %n año</numerusform>
+            <numerusform>adulto, %n años</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>damp days a week: %1</source>
+        <translation>días húmedos por semana: %1</translation>
+    </message>
+    <message>
+        <source>severity %1 now, %2 before</source>
+        <translation>gravedad %1 ahora, %2 antes</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>site: its verdict</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>What you are asked</source>
+        <translation>Lo que se le pide</translation>
+    </message>
+    <message>
+        <source>Nothing is open.</source>
+        <translation>No hay nada pendiente.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 with a limit of %4</source>
+        <comment>day: site, peak, limit</comment>
+        <translation>%1: %2, %3 con un límite de %4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, for %n second(s)</source>
+        <translation>
+            <numerusform>%1, durante %n segundo</numerusform>
+            <numerusform>%1, durante %n segundos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2: %3. %4.</source>
+        <comment>kind of current, sites: limit. Who set it.</comment>
+        <translation>%1, %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>Skin and current in this period</source>
+        <translation>Piel y corriente en este periodo</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <translation>Piel</translation>
+    </message>
+    <message>
+        <source>Nothing recorded.</source>
+        <translation>Nada registrado.</translation>
+    </message>
+    <message>
+        <source>Above the limit</source>
+        <translation>Por encima del límite</translation>
+    </message>
+    <message>
+        <source>No sessions in this period.</source>
+        <translation>Sin sesiones en este periodo.</translation>
+    </message>
+    <message>
+        <source>Limits now</source>
+        <translation>Límites ahora</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>milliamperes, kind of current</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 (limit %2)</source>
+        <translation>%1 (límite %2)</translation>
+    </message>
+    <message>
+        <source>%1 before the course</source>
+        <translation>%1 antes del curso</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>score on day</comment>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Curso</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them on another day than planned</source>
+        <translation>
+            <numerusform>%n de ellas en otro día que el previsto</numerusform>
+            <numerusform>%n de ellas en otro día que el previsto</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Severity 1–4 (after the HDSS)</source>
+        <translation>Gravedad 1–4 (según HDSS)</translation>
+    </message>
+    <message>
+        <source>Highest comfortable in the period</source>
+        <translation>Máximo cómodo en el periodo</translation>
+    </message>
+    <message>
+        <source>Usual dry spell, all time</source>
+        <translation>Periodo seco habitual, en total</translation>
+    </message>
+    <message>
+        <source>Dry spells, all time: days from a session to the first damp day</source>
+        <translation>Periodos secos, en total: días de una sesión al primer día húmedo</translation>
+    </message>
+    <message>
+        <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
+        <translation>Días húmedos de cada semana del periodo, 0 a 7; oscuro: mojado o goteando; marcas: sesiones</translation>
     </message>
 </context>
 <context>
@@ -4384,6 +4535,72 @@
     <message>
         <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
         <translation>Diga cuánto le molesta ahora el sudor. Así la aplicación puede decir si el curso ha ayudado.</translation>
+    </message>
+    <message>
+        <source>The answer comes with the first sessions and a week of check-ins.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) there is an answer.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No change yet. That says little before %n more session(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too early to say if it works</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not work yet</source>
+        <translation>Todavía no funciona</translation>
+    </message>
+    <message>
+        <source>It works in part</source>
+        <translation>Funciona en parte</translation>
+    </message>
+    <message>
+        <source>It works</source>
+        <translation>Funciona</translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 now, %2 before the first session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Damp days a week: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bother score: %1 now, %2 before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your latest dry spells were short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show your prescriber the summary. Other treatments can help.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Many people need 10 to 12 sessions.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -50,10 +50,11 @@ class Summary(CliTest):
         self.call = ('summary', '--store', self.store, '--from', '2025-12-01', '--to', '2026-03-01', '--out', self.pdf)
 
     def test_the_page_is_sound_and_can_be_read_out(self):
-        self.assertEqual(self.ok(*self.call), {'out': str(self.pdf), 'pages': 1})
+        self.assertEqual(self.ok(*self.call), {'out': str(self.pdf), 'pages': 2})
         self.assertIn('No syntax or stream encoding errors', tool('qpdf', '--check', self.pdf))
         text = tool('pdftotext', '-layout', self.pdf, '-')
-        for wanted in ('Iontophoresis summary', 'Mira Santt', '1 December 2025 to 1 March 2026', 'Hands', 'Feet', 'HDSS', 'mA'):
+        for wanted in ('Iontophoresis summary', 'Mira Santt', 'adult, 32 years', '1 December 2025 to 1 March 2026', 'It works', 'Hands', 'Feet', 'HDSS',
+                       '16.5 mA Direct current (limit'):
             self.assertIn(wanted, text)
         self.assertLess(text.index('Hands'), text.index('Feet'))
         fonts = tool('pdffonts', self.pdf).splitlines()[2:]
@@ -77,14 +78,15 @@ class Summary(CliTest):
             self.ok('checkin', '--store', fresh, '--date', f'2026-02-{day:02}', '--site', 'feet', '--level', 'wet', '--with', word)
         self.ok('summary', '--store', fresh, '--from', '2026-02-01', '--to', '2026-02-28', '--out', self.pdf)
         text = ' '.join(tool('pdftotext', self.pdf, '-').split())
-        self.assertIn(', '.join('1 ' + word.replace('-', ' ') for word in words), text)
+        self.assertIn(', '.join(f"{word.replace('-', ' ').capitalize()} 1" for word in words), text)
 
-    def test_all_sessions_of_two_years_take_a_second_page(self):
+    def test_the_sessions_of_two_years_are_on_the_second_page(self):
         answer = self.ok('summary', '--store', self.store, '--from', '2024-03-02', '--to', '2026-03-01', '--out', self.pdf)
         self.assertEqual(answer['pages'], 2)
         self.assertRegex(tool('pdfinfo', self.pdf), r'Pages: +2')
+        self.assertNotIn('mA·min', tool('pdftotext', '-layout', '-l', '1', self.pdf, '-'))
         second = tool('pdftotext', '-layout', '-f', '2', self.pdf, '-')
-        self.assertRegex(second, r'20 Feb 2026 +Both feet +Direct current +18\.5 mA +17\.5 mA +501 mA·min +strong')
+        self.assertRegex(second, r'20 Feb 2026 +Both feet +Direct current +18\.5 mA +17\.5 mA +501 mA·min +Strong')
 
     def test_every_language_is_named_in_the_document_which_is_fit_for_archives(self):
         for language in ('en', 'de', 'es', 'ar'):
@@ -112,6 +114,32 @@ class Summary(CliTest):
         text = tool('pdftotext', '-layout', self.pdf, '-')
         self.assertIn('The health questions have not been answered yet.', text)
         self.assertNotIn('nothing answered with yes', text)
+
+    def first_page(self, *more):
+        self.ok(*self.call, '--force', *more)
+        return ' '.join(tool('pdftotext', '-layout', '-l', '1', self.pdf, '-').split())
+
+    def test_a_burn_and_a_reading_above_the_limit_come_before_everything_else(self):
+        self.assertNotIn('Stop and look', self.first_page())
+        fact = {'person': 'p1', 'recorded_ms': 1772400000000}
+        burn = {**fact, 'id': 'e' * 32, 'happened': '2026-02-27T09:00', 'kind': 'side-effect', 'is': {'site': 'feet', 'skin': ['burn'], 'note': ''}}
+        extra = self.folder / 'extra.json'
+        self.ok('export', '--store', self.store, '--format', 'json', '--out', extra)
+        document = json.loads(extra.read_text(encoding='utf-8'))
+        burn['person'] = document['facts'][0]['person']
+        extra.write_text(json.dumps({**document, 'facts': [burn]}), encoding='utf-8')
+        self.ok('import', extra, '--store', self.store)
+        self.ok('session', '--store', self.store, '--date', '2026-02-28', '--site', 'hands', '--waveform', 'direct', '--peak', '23', '--comfortable', '15')
+        text = self.first_page()
+        for wanted in ('Stop and look', 'Look at the skin (Feet): a burn or blister was noted on 27 February 2026. No session there until you have.',
+                       'The meter was above the limit in 1 session, on 28 February 2026.', '28 February: Both hands, 23 mA with a limit of 20 mA'):
+            self.assertIn(wanted, text)
+        self.assertLess(text.index('Stop and look'), text.index('Keeping dry'))
+
+    def test_the_page_says_what_is_never_small_in_german(self):
+        text = self.first_page('--language', 'de')
+        self.assertIn('Haut 20. Februar: Füße, Trockenheit', text)
+        self.assertNotIn('trockenheit', text)
 
     def test_paper(self):
         self.ok(*self.call)

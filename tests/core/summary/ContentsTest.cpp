@@ -73,14 +73,15 @@ TEST_CASE("highest current and mean charge cover all sessions that state them, c
     const auto& hands = of(c, DiarySite::Hands);
     CHECK(hands.sessionsDone == 2);
     CHECK(hands.sessionsInterrupted == 1);
-    CHECK(hands.highestComfortable == Milliamps{12});
+    REQUIRE(hands.levels.size() == 1);
+    CHECK(hands.levels.front().level == Milliamps{12});
     CHECK(hands.meanCharge->mAmin == Approx(100)); // (90 + 110) / 2
     CHECK(of(c, DiarySite::Feet).meanCharge->mAmin == Approx(400));
 
     Facts silent;
     silent.adult().session(Site::Hands, day("2026-02-03"));
     const auto bare = contentsFor(silent.on(day("2026-02-28")), day("2026-02-01"));
-    CHECK_FALSE(bare.sites.front().highestComfortable);
+    CHECK(bare.sites.front().levels.empty());
     CHECK_FALSE(bare.sites.front().meanCharge);
 }
 
