@@ -7,6 +7,7 @@
 
 #include <QBuffer>
 #include <QFontDatabase>
+#include <QPageLayout>
 #include <QPdfWriter>
 #include <QResource>
 #include <algorithm>
@@ -43,6 +44,14 @@ void loadTypefacesFor(const QString& text)
         loadTypeface(name);
 }
 
+constexpr double kMetresPerInch = 0.0254;
+
+QPageLayout layoutOf(Paper paper)
+{
+    return {QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter), QPageLayout::Portrait,
+            QMarginsF(16, 14, 16, 12), QPageLayout::Millimeter};
+}
+
 /// One to be read in ninety seconds, and one for whoever wants more.
 constexpr int kPages = 2;
 
@@ -54,8 +63,7 @@ facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, 
         QPdfWriter writer(&buffer);
         writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
         writer.setResolution(kDpi);
-        writer.setPageSize(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter));
-        writer.setPageMargins(QMarginsF(16, 14, 16, 12), QPageLayout::Millimeter);
+        writer.setPageLayout(layoutOf(paper));
         writer.setTitle(Page::tr("Iontophoresis summary"));
         writer.setCreator(QStringLiteral("Firstdew"));
         QPainter painter(&writer);
@@ -76,6 +84,24 @@ facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, 
     if (!written)
         return written.error();
     return kPages;
+}
+
+QImage previewOf(const summary::Contents& contents, Paper paper, int width)
+{
+    const QPageLayout layout = layoutOf(paper);
+    const QRect whole = layout.fullRectPixels(kDpi);
+    const QRect painted = layout.paintRectPixels(kDpi);
+    QImage image(whole.size(), QImage::Format_RGB32);
+    image.fill(Qt::white);
+    image.setDotsPerMeterX(qRound(kDpi / kMetresPerInch));
+    image.setDotsPerMeterY(qRound(kDpi / kMetresPerInch));
+    QPainter painter(&image);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setViewport(painted); // the page keeps its own scale
+    painter.setWindow(0, 0, painted.width(), painted.height());
+    paintFrontPage(painter, painted.size(), contents);
+    painter.end();
+    return image.scaledToWidth(width, Qt::SmoothTransformation);
 }
 
 } // namespace firstdew::print

@@ -3,6 +3,7 @@
 #include "facts/Result.h"
 #include "summary/Contents.h"
 
+#include <QImage>
 #include <QString>
 
 namespace firstdew::print {
@@ -18,5 +19,8 @@ void loadTypefacesFor(const QString& text);
 /// file appears complete or not at all, and only its owner can read it. Returns the number of pages. Errors: the file
 /// cannot be written.
 [[nodiscard]] facts::Result<int> writeSummary(const summary::Contents& contents, Paper paper, const QString& file);
+
+/// The first page as a picture of that width in pixels, with its margins.
+[[nodiscard]] QImage previewOf(const summary::Contents& contents, Paper paper, int width);
 
 } // namespace firstdew::print

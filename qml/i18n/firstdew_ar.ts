@@ -3031,10 +3031,6 @@
         <translation>ملخص لطبيبك</translation>
     </message>
     <message>
-        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>صفحة واحدة فيها خط الرطوبة والجلسات والتيارات والاستجابة وأسئلتك. لا يغادر شيء الهاتف قبل أن تختار وجهته.</translation>
-    </message>
-    <message>
         <source>How far back</source>
         <translation>إلى أي مدى في الماضي</translation>
     </message>
@@ -3081,6 +3077,22 @@
     <message>
         <source>Look at it</source>
         <translation>عرضه</translation>
+    </message>
+    <message>
+        <source>A page that says how it goes and what you ask, and a second one with every session. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>صفحة تقول كيف تسير الأمور وما تسأل عنه، وثانية فيها كل جلسة. لا يخرج شيء من الهاتف قبل أن تختار وجهته.</translation>
+    </message>
+    <message>
+        <source>Hide the page</source>
+        <translation>إخفاء الصفحة</translation>
+    </message>
+    <message>
+        <source>Show the page here</source>
+        <translation>عرض الصفحة هنا</translation>
+    </message>
+    <message>
+        <source>The first page as it will be printed</source>
+        <translation>الصفحة الأولى كما ستُطبع</translation>
     </message>
 </context>
 <context>

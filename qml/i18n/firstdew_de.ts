@@ -2963,10 +2963,6 @@
         <translation>Bericht für Ihre Praxis</translation>
     </message>
     <message>
-        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>Eine Seite mit Feuchtelinie, Sitzungen, Strömen, Ansprechen und Ihren Fragen. Nichts verlässt das Telefon, bevor Sie wählen, wohin es geht.</translation>
-    </message>
-    <message>
         <source>How far back</source>
         <translation>Wie weit zurück</translation>
     </message>
@@ -3013,6 +3009,22 @@
     <message>
         <source>Look at it</source>
         <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>A page that says how it goes and what you ask, and a second one with every session. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Eine Seite, die sagt, wie es läuft und was Sie fragen, und eine zweite mit jeder Sitzung. Nichts verlässt das Telefon, bevor Sie wählen, wohin es geht.</translation>
+    </message>
+    <message>
+        <source>Hide the page</source>
+        <translation>Seite ausblenden</translation>
+    </message>
+    <message>
+        <source>Show the page here</source>
+        <translation>Seite hier zeigen</translation>
+    </message>
+    <message>
+        <source>The first page as it will be printed</source>
+        <translation>Die erste Seite, wie sie gedruckt wird</translation>
     </message>
 </context>
 <context>

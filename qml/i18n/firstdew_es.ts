@@ -2963,10 +2963,6 @@
         <translation>Resumen para quien le prescribe</translation>
     </message>
     <message>
-        <source>One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>Una página con la línea de humedad, las sesiones, las corrientes, la respuesta y sus preguntas. Nada sale del teléfono antes de que usted elija adónde va.</translation>
-    </message>
-    <message>
         <source>How far back</source>
         <translation>Hasta cuándo atrás</translation>
     </message>
@@ -3013,6 +3009,22 @@
     <message>
         <source>Look at it</source>
         <translation>Verlo</translation>
+    </message>
+    <message>
+        <source>A page that says how it goes and what you ask, and a second one with every session. Nothing leaves the phone before you choose where it goes.</source>
+        <translation>Una página que dice cómo va y qué pregunta usted, y otra con cada sesión. Nada sale del teléfono antes de que elija adónde va.</translation>
+    </message>
+    <message>
+        <source>Hide the page</source>
+        <translation>Ocultar la página</translation>
+    </message>
+    <message>
+        <source>Show the page here</source>
+        <translation>Mostrar la página aquí</translation>
+    </message>
+    <message>
+        <source>The first page as it will be printed</source>
+        <translation>La primera página tal como se imprimirá</translation>
     </message>
 </context>
 <context>

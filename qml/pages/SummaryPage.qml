@@ -7,7 +7,7 @@ Frame {
     id: page
     canGoBack: true
     title: qsTr("Summary for your prescriber")
-    Label { Layout.fillWidth: true; text: qsTr("One page with the dampness line, sessions, currents, response and your questions. Nothing leaves the phone before you choose where it goes.") }
+    Label { Layout.fillWidth: true; text: qsTr("A page that says how it goes and what you ask, and a second one with every session. Nothing leaves the phone before you choose where it goes.") }
     OneOf {
         label: qsTr("How far back")
         options: [{ value: 30, text: qsTr("A month") }, { value: 90, text: qsTr("Three months") }, { value: 182, text: qsTr("Half a year") }, { value: 365, text: qsTr("A year") }]
@@ -17,6 +17,19 @@ Frame {
     ActionButton { kind: ButtonFace.Now; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
     ActionButton { visible: SummaryModel.file !== ""; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(SummaryModel.file) }
+    property bool shown: false
+    ActionButton { kind: ButtonFace.Quiet; text: page.shown ? qsTr("Hide the page") : qsTr("Show the page here"); Layout.fillWidth: true; onClicked: page.shown = !page.shown }
+    Loader {
+        active: page.shown
+        visible: active
+        Layout.fillWidth: true
+        Layout.preferredHeight: width * Math.SQRT2
+        sourceComponent: PagePreview {
+            summary: SummaryModel
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("The first page as it will be printed")
+        }
+    }
     Card {
         Heading { text: qsTr("Questions for the prescriber") }
         Repeater {

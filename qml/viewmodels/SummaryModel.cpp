@@ -15,6 +15,13 @@ using namespace facts;
 
 namespace {
 constexpr int kMostDays = 3660;
+
+print::Paper paperHere()
+{
+    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
+    return letter ? print::Paper::Letter : print::Paper::A4;
+}
+
 } // namespace
 
 SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
@@ -39,16 +46,21 @@ QList<ui::QuestionLine> SummaryModel::questions() const
     return out;
 }
 
+summary::Contents SummaryModel::contents() const
+{
+    const int back = std::clamp(days(), 1, kMostDays);
+    return summary::contentsFor(m_store.diary(), m_store.situation().today - (back - 1));
+}
+
+QImage SummaryModel::page(int width) const { return print::previewOf(contents(), paperHere(), width); }
+
 void SummaryModel::share()
 {
     const LocalDate to = m_store.situation().today;
-    const int back = std::clamp(days(), 1, kMostDays);
-    const auto contents = summary::contentsFor(m_store.diary(), to - (back - 1));
     QDir().mkpath(m_folder);
     const QString file =
         QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
-    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
-    const auto written = print::writeSummary(contents, letter ? print::Paper::Letter : print::Paper::A4, file);
+    const auto written = print::writeSummary(contents(), paperHere(), file);
     if (!written) {
         m_message = words::errorSentence(written.error());
     } else {

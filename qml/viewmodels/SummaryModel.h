@@ -4,6 +4,11 @@
 #include "Values.h"
 #include "ports/Opener.h"
 #include "ports/Sharer.h"
+#ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
+#include "summary/Contents.h"
+#endif
+
+#include <QImage>
 
 namespace firstdew::viewmodels {
 
@@ -30,6 +35,8 @@ public:
     [[nodiscard]] int days() const;
     void setDays(int days);
     [[nodiscard]] QList<ui::QuestionLine> questions() const;
+    /// The first page as it would be made now, in pixels of that width.
+    [[nodiscard]] QImage page(int width) const;
     /// Writes the page and hands it to the system.
     Q_INVOKABLE void share();
     /// Hands a file made elsewhere to the system; whether it took it.
@@ -45,6 +52,8 @@ signals:
     void changed();
 
 private:
+    [[nodiscard]] summary::Contents contents() const;
+
     Store& m_store;
     ports::Sharer& m_sharer;
     ports::Opener& m_opener;
