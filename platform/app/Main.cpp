@@ -124,9 +124,10 @@ int main(int argc, char** argv)
     viewmodels::Appearance appearance(store, appearanceFrom(*options));
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice(),
                                        [&system] { return system.screenReader(); }});
+    viewmodels::ScanModel scan(system.codeCamera());
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
-    viewmodels::AppContext context(store, appearance, bath, summary);
+    viewmodels::AppContext context(store, appearance, bath, summary, scan);
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();

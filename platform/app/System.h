@@ -1,6 +1,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "ports/CodeCamera.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
@@ -38,6 +39,7 @@ public:
     [[nodiscard]] ports::Sharer& sharer();
     [[nodiscard]] ports::Opener& opener();
     [[nodiscard]] ports::Haptics& haptics();
+    [[nodiscard]] ports::CodeCamera& codeCamera();
     [[nodiscard]] ports::SessionNotice& sessionNotice();
     /// Whether a screen reader is on and takes touches first.
     [[nodiscard]] bool screenReader() const;

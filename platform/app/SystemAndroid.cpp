@@ -1,5 +1,6 @@
 // Not built by anybody yet: there is no Qt for Android here. What it joins is tested on its own (tests/android).
 #include "System.h"
+#include "ports/Absent.h"
 
 #include "android/AndroidDevice.h"
 #include "android/AndroidNotifier.h"
@@ -21,6 +22,7 @@ struct System::Inside {
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
+    ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
     androidside::AndroidHaptics haptics{java};
     androidside::BathNotice sessionNotice{java};
     std::optional<androidside::AndroidNotifier> notifier;
@@ -52,6 +54,7 @@ void System::remindWhenClosed(bool) {}
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
+ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
 ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }

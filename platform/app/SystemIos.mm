@@ -28,6 +28,7 @@ struct System::Inside {
     iosside::AppleWakeGuard wakeGuard;
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
+    ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
     iosside::AppleHaptics haptics;
     /// The audio session keeps the app alive; a countdown outside it would need a second program, in Swift.
     ports::AbsentSessionNotice sessionNotice;
@@ -46,6 +47,7 @@ void System::remindWhenClosed(bool) {}
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
+ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
 ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }

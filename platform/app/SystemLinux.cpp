@@ -1,6 +1,7 @@
 #include "Options.h"
 #include "Remind.h"
 #include "System.h"
+#include "camera/QtCodeCamera.h"
 #include "linux/DesktopHaptics.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSharer.h"
@@ -27,6 +28,7 @@ struct System::Inside {
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
     linuxside::DesktopHaptics haptics;
+    camera::QtCodeCamera codeCamera;
     /// A desktop does not end programs that are not in front. Its notices have no countdown, and a time that stands
     /// still would soon be wrong.
     ports::AbsentSessionNotice sessionNotice;
@@ -72,6 +74,7 @@ std::optional<int> System::yieldToOpenWindow()
 ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
+ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
 ports::Opener& System::opener() { return m_inside->opener; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ports/CodeCamera.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
@@ -64,6 +65,14 @@ private:
         m_said = true;
     }
     bool m_said = false;
+};
+
+/// Nothing offers a camera where there is none.
+class AbsentCodeCamera final : public CodeCamera {
+public:
+    [[nodiscard]] bool present() const override { return false; }
+    void start(std::function<void(const Picture&)>, std::function<void()> failed) override { failed(); }
+    void stop() override {}
 };
 
 class AbsentOpener final : public Opener {

@@ -591,10 +591,6 @@
         <translation>تسري على: %1</translation>
     </message>
     <message>
-        <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
-        <translation>ملف من الطبيب المعالج. لا يمكن لأي ورقة علاج أن ترفع الحدود المعتادة.</translation>
-    </message>
-    <message>
         <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
         <translation>لا تغيّر هذه الورقة شيئًا: لديك إياها بالفعل، أو تسري ورقة أحدث.</translation>
     </message>
@@ -605,6 +601,26 @@
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
         <translation>أخبرني الطبيب المعالج أنه يُسمح بالمزيد من الآن فصاعدًا</translation>
+    </message>
+    <message>
+        <source>From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.</source>
+        <translation>ممن وصف لك العلاج: الرمز على ورقة أو على هاتف آخر، أو صورة له، أو ملف. لا يمكن لأي ورقة رعاية أن ترفع الحدود المعتادة.</translation>
+    </message>
+    <message>
+        <source>Stop the camera</source>
+        <translation>إيقاف الكاميرا</translation>
+    </message>
+    <message>
+        <source>Scan the code</source>
+        <translation>مسح الرمز</translation>
+    </message>
+    <message>
+        <source>What the camera sees. Hold the code in the middle.</source>
+        <translation>ما تراه الكاميرا. ضع الرمز في الوسط.</translation>
+    </message>
+    <message>
+        <source>The camera cannot be used. Take a picture of the code and choose that.</source>
+        <translation>لا يمكن استخدام الكاميرا. التقط صورة للرمز واخترها.</translation>
     </message>
 </context>
 <context>
@@ -4713,6 +4729,10 @@
     <message>
         <source>Many people need 10 to 12 sessions.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
+        <translation>لا يوجد في هذه الصورة رمز يمكن قراءته. التقطها من الأمام مباشرة وعن قرب وفي ضوء جيد.</translation>
     </message>
 </context>
 <context>

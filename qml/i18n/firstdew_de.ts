@@ -591,10 +591,6 @@
         <translation>Gilt für: %1</translation>
     </message>
     <message>
-        <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
-        <translation>Eine Datei von Ihrer Praxis. Kein Blatt kann die üblichen Grenzen anheben.</translation>
-    </message>
-    <message>
         <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
         <translation>Dieses Blatt ändert nichts: Sie haben es schon, oder ein neueres gilt.</translation>
     </message>
@@ -605,6 +601,26 @@
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
         <translation>Meine Praxis hat mir gesagt, dass ab jetzt mehr erlaubt ist</translation>
+    </message>
+    <message>
+        <source>From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.</source>
+        <translation>Von Ihrer verordnenden Person: der Code auf Papier oder einem anderen Telefon, ein Bild davon oder eine Datei. Kein Behandlungsblatt kann die üblichen Grenzwerte erhöhen.</translation>
+    </message>
+    <message>
+        <source>Stop the camera</source>
+        <translation>Kamera anhalten</translation>
+    </message>
+    <message>
+        <source>Scan the code</source>
+        <translation>Code einlesen</translation>
+    </message>
+    <message>
+        <source>What the camera sees. Hold the code in the middle.</source>
+        <translation>Was die Kamera sieht. Halten Sie den Code in die Mitte.</translation>
+    </message>
+    <message>
+        <source>The camera cannot be used. Take a picture of the code and choose that.</source>
+        <translation>Die Kamera lässt sich nicht verwenden. Machen Sie ein Bild vom Code und wählen Sie es aus.</translation>
     </message>
 </context>
 <context>
@@ -4613,6 +4629,10 @@
     <message>
         <source>Many people need 10 to 12 sessions.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
+        <translation>In diesem Bild ist kein lesbarer Code. Nehmen Sie es gerade von vorn auf, nah und bei gutem Licht.</translation>
     </message>
 </context>
 <context>

@@ -591,10 +591,6 @@
         <translation>Vale para: %1</translation>
     </message>
     <message>
-        <source>A file from your prescriber. No care sheet can raise the usual limits.</source>
-        <translation>Un archivo de quien le receta el tratamiento. Ninguna hoja puede subir los límites habituales.</translation>
-    </message>
-    <message>
         <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
         <translation>Esta hoja no cambia nada: ya la tiene, o vale una más reciente.</translation>
     </message>
@@ -605,6 +601,26 @@
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
         <translation>Quien me receta el tratamiento me ha dicho que desde ahora se permite más</translation>
+    </message>
+    <message>
+        <source>From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.</source>
+        <translation>De quien le prescribe: el código en papel o en otro teléfono, una foto de él o un archivo. Ninguna hoja de cuidados puede subir los límites habituales.</translation>
+    </message>
+    <message>
+        <source>Stop the camera</source>
+        <translation>Parar la cámara</translation>
+    </message>
+    <message>
+        <source>Scan the code</source>
+        <translation>Leer el código</translation>
+    </message>
+    <message>
+        <source>What the camera sees. Hold the code in the middle.</source>
+        <translation>Lo que ve la cámara. Ponga el código en el centro.</translation>
+    </message>
+    <message>
+        <source>The camera cannot be used. Take a picture of the code and choose that.</source>
+        <translation>No se puede usar la cámara. Haga una foto del código y elíjala.</translation>
     </message>
 </context>
 <context>
@@ -4613,6 +4629,10 @@
     <message>
         <source>Many people need 10 to 12 sessions.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
+        <translation>En esta imagen no hay ningún código que se pueda leer. Tómela de frente, de cerca y con buena luz.</translation>
     </message>
 </context>
 <context>

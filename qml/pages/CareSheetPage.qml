@@ -8,11 +8,22 @@ Frame {
     title: qsTr("Care sheet")
     property sheetRead read
     property bool agreed: false
+    property string scanned: "" // the text of a code that the camera read
     function accept() {
-        if (!KeepModel.acceptSheet(file.path, page.agreed))
+        if (!(page.scanned !== "" ? KeepModel.acceptScanned(page.scanned, page.agreed) : KeepModel.acceptSheet(file.path, page.agreed)))
             return
         page.read = Empty.sheetRead
+        page.scanned = ""
         file.path = ""
+    }
+    Component.onDestruction: ScanModel.stop()
+    Connections {
+        target: ScanModel
+        function onFound(text) {
+            page.scanned = text
+            page.agreed = false
+            page.read = KeepModel.readScanned(text)
+        }
     }
     Repeater {
         model: PlanModel.careSheets
@@ -43,8 +54,23 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Add a care sheet") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A file from your prescriber. No care sheet can raise the usual limits.") }
-        FileChoice { id: file; ending: "json"; onPathChanged: { page.agreed = false; page.read = path !== "" ? KeepModel.readSheet(path) : Empty.sheetRead } }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.") }
+        ActionButton {
+            visible: ScanModel.present
+            text: ScanModel.looking ? qsTr("Stop the camera") : qsTr("Scan the code")
+            Layout.fillWidth: true
+            onClicked: ScanModel.looking ? ScanModel.stop() : ScanModel.start()
+        }
+        CameraPicture {
+            visible: ScanModel.looking
+            scan: ScanModel
+            Layout.fillWidth: true
+            Layout.preferredHeight: width * 0.75
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("What the camera sees. Hold the code in the middle.")
+        }
+        Label { visible: ScanModel.failed; color: Theme.danger; Layout.fillWidth: true; text: qsTr("The camera cannot be used. Take a picture of the code and choose that.") }
+        FileChoice { id: file; ending: "json png jpg jpeg"; onPathChanged: { page.agreed = false; page.scanned = ""; page.read = path !== "" ? KeepModel.readSheet(path) : Empty.sheetRead } }
         Label { visible: page.read.tried && !page.read.ok; color: Theme.danger; Layout.fillWidth: true; text: page.read.message }
         Label { visible: page.read.ok && page.read.effects.length === 0; Layout.fillWidth: true; text: qsTr("This care sheet changes nothing: you already have it, or a newer one is in use.") }
         Repeater {

@@ -31,6 +31,7 @@ Store* Store::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::o
 Appearance* Appearance::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).appearance); }
 BathModel* BathModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).bath); }
 SummaryModel* SummaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).summary); }
+ScanModel* ScanModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).scan); }
 TodayModel* TodayModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).today); }
 DiaryModel* DiaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).diary); }
 PlanModel* PlanModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).plan); }

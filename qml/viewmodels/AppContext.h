@@ -5,6 +5,7 @@
 #include "DiaryModel.h"
 #include "KeepModel.h"
 #include "PlanModel.h"
+#include "ScanModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "TodayModel.h"
@@ -16,8 +17,9 @@ namespace firstdew::viewmodels {
 /// What the pages show and do. The program makes it and gives it to an engine before that loads a page; the singletons
 /// of the pages are its members.
 struct AppContext {
-    AppContext(Store& theStore, Appearance& theAppearance, BathModel& theBath, SummaryModel& theSummary)
-        : store(theStore), appearance(theAppearance), bath(theBath), summary(theSummary)
+    AppContext(Store& theStore, Appearance& theAppearance, BathModel& theBath, SummaryModel& theSummary,
+               ScanModel& theScan)
+        : store(theStore), appearance(theAppearance), bath(theBath), summary(theSummary), scan(theScan)
     {
     }
 
@@ -25,6 +27,7 @@ struct AppContext {
     Appearance& appearance;
     BathModel& bath;
     SummaryModel& summary;
+    ScanModel& scan;
     TodayModel today{store};
     DiaryModel diary{store};
     PlanModel plan{store};

@@ -5,6 +5,7 @@
 #include "exchange/Calendar.h"
 #include "exchange/CareSheetFile.h"
 #include "exchange/Fhir.h"
+#include "exchange/QrRead.h"
 #include "exchange/Tables.h"
 #include "journal/BackUp.h"
 #include "journal/Import.h"
@@ -18,6 +19,7 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QImage>
 #include <QStandardPaths>
 
 namespace firstdew::viewmodels {
@@ -31,6 +33,23 @@ constexpr std::size_t kMostBytes = 256U * 1024 * 1024;
 ui::FileResult refused(const Error& e) { return {true, false, words::errorSentence(e), {}, false}; }
 
 ui::FileResult done(const QString& path = {}) { return {true, true, {}, path, false}; }
+
+/// The text of the code in a picture; of any other file its content.
+Result<std::string> textIn(const std::string& file, std::string content)
+{
+    const QImage picture =
+        QImage::fromData(QByteArray::fromRawData(content.data(), static_cast<qsizetype>(content.size())))
+            .convertToFormat(QImage::Format_Grayscale8);
+    if (picture.isNull())
+        return content;
+    std::vector<unsigned char> grey;
+    for (int row = 0; row < picture.height(); ++row) // rows of a picture may be padded
+        grey.insert(grey.end(), picture.constScanLine(row), picture.constScanLine(row) + picture.width());
+    auto text = exchange::readQrCode(grey, picture.width(), picture.height());
+    if (!text)
+        return Error{text.error().code, file, text.error().message};
+    return text;
+}
 
 } // namespace
 
@@ -138,10 +157,17 @@ ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
 
 Result<CareSheet> KeepModel::sheetIn(const QString& file) const
 {
-    const auto content = journal::readFile(file.toStdString(), kMostBytes);
+    const std::string name = file.toStdString();
+    auto content = journal::readFile(name, kMostBytes);
     if (!content)
         return content.error();
-    auto sheet = exchange::readCareSheet(file.toStdString(), *content, m_store.situation().age);
+    const auto text = textIn(name, std::move(content.value()));
+    return text ? sheetFrom(name, *text) : text.error();
+}
+
+Result<CareSheet> KeepModel::sheetFrom(const std::string& source, std::string_view text) const
+{
+    auto sheet = exchange::readCareSheet(source, text, m_store.situation().age);
     if (!sheet)
         return sheet;
     if (const auto may = exchange::checkAcceptance(*sheet, m_store.diary().today); !may)
@@ -149,9 +175,11 @@ Result<CareSheet> KeepModel::sheetIn(const QString& file) const
     return sheet;
 }
 
-ui::SheetRead KeepModel::readSheet(const QString& file)
+ui::SheetRead KeepModel::readSheet(const QString& file) { return told(sheetIn(file)); }
+ui::SheetRead KeepModel::readScanned(const QString& text) { return told(sheetFrom({}, text.toStdString())); }
+
+ui::SheetRead KeepModel::told(const Result<CareSheet>& sheet) const
 {
-    const auto sheet = sheetIn(file);
     if (!sheet)
         return {true, false, words::errorSentence(sheet.error()), false, {}, {}};
     const auto effects = protocol::effectsOf(*sheet, m_store.diary());
@@ -167,9 +195,14 @@ ui::SheetRead KeepModel::readSheet(const QString& file)
     return out;
 }
 
-bool KeepModel::acceptSheet(const QString& file, bool loosen)
+bool KeepModel::acceptSheet(const QString& file, bool loosen) { return accept(sheetIn(file), loosen); }
+bool KeepModel::acceptScanned(const QString& text, bool loosen)
 {
-    const auto sheet = sheetIn(file);
+    return accept(sheetFrom({}, text.toStdString()), loosen);
+}
+
+bool KeepModel::accept(const Result<CareSheet>& sheet, bool loosen)
+{
     if (!sheet || (protocol::loosens(protocol::effectsOf(*sheet, m_store.diary())) && !loosen))
         return false;
     return m_store.append(protocol::acceptanceOf(*sheet, m_store.diary()));
@@ -204,7 +237,10 @@ ui::FileResult KeepModel::repair()
 QList<ui::FoundFile> KeepModel::filesEnding(const QString& ending) const
 {
     QList<ui::FoundFile> out;
-    for (const QFileInfo& f : QDir(folder()).entryInfoList({QStringLiteral("*.") + ending}, QDir::Files, QDir::Time))
+    QStringList patterns;
+    for (const QString& one : ending.split(QLatin1Char(' ')))
+        patterns << QStringLiteral("*.") + one;
+    for (const QFileInfo& f : QDir(folder()).entryInfoList(patterns, QDir::Files, QDir::Time))
         out << ui::FoundFile{f.fileName(), f.absoluteFilePath()};
     return out;
 }

@@ -30,17 +30,23 @@ public:
     Q_INVOKABLE firstdew::ui::SheetRead readSheet(const QString& file);
     /// Refused where the sheet allows more than today and `loosen` does not say that this is wanted.
     Q_INVOKABLE bool acceptSheet(const QString& file, bool loosen);
+    /// The same for the text of a code that the camera read.
+    Q_INVOKABLE firstdew::ui::SheetRead readScanned(const QString& text);
+    Q_INVOKABLE bool acceptScanned(const QString& text, bool loosen);
     /// Removes the present person for good.
     Q_INVOKABLE firstdew::ui::FileResult forgetPerson();
     /// Removes everything for good; a new, empty record follows.
     Q_INVOKABLE firstdew::ui::FileResult forgetAll();
     /// Makes a damaged record usable again, with what can still be read of it.
     Q_INVOKABLE firstdew::ui::FileResult repair();
-    /// Files in the folder whose names end so, newest first.
+    /// Files in the folder whose names end in one of these, parted by spaces; newest first.
     Q_INVOKABLE QList<firstdew::ui::FoundFile> filesEnding(const QString& ending) const;
 
 private:
     [[nodiscard]] facts::Result<facts::CareSheet> sheetIn(const QString& file) const;
+    [[nodiscard]] facts::Result<facts::CareSheet> sheetFrom(const std::string& source, std::string_view text) const;
+    [[nodiscard]] ui::SheetRead told(const facts::Result<facts::CareSheet>& sheet) const;
+    bool accept(const facts::Result<facts::CareSheet>& sheet, bool loosen);
     [[nodiscard]] ui::FileResult writtenTables() const;
     [[nodiscard]] ui::FileResult written(const QString& ending, const std::string& content) const;
 

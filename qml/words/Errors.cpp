@@ -55,6 +55,9 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr("A child is never alone with both hands in the water. Somebody stays beside the child.");
     if (code == "way-not-for-site")
         return Words::tr("Choose who can tap the phone.");
+    if (oneOf(code, {"no-code", "picture-unusable"}))
+        return Words::tr("There is no code in this picture that can be read. Take it straight from the front, near and "
+                         "in good light.");
     if (code == "enough-for-today")
         return Words::tr(
             "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");

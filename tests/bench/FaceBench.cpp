@@ -293,8 +293,10 @@ int main(int argc, char** argv)
     ports::AbsentSharer sharer;
     ports::AbsentOpener opener;
     viewmodels::BathModel bath(store, {voice, wake, haptics, notice});
+    ports::AbsentCodeCamera camera;
+    viewmodels::ScanModel scan(camera);
     viewmodels::SummaryModel summary(store, sharer, opener, folder.path());
-    viewmodels::AppContext context(store, appearance, bath, summary);
+    viewmodels::AppContext context(store, appearance, bath, summary, scan);
     QQmlApplicationEngine engine;
     context.giveTo(engine);
     engine.addImportPath("qrc:/");

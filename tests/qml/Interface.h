@@ -41,6 +41,30 @@ inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
         visit(child, see);
 }
 
+/// A camera that sees what a test shows it.
+struct FakeCamera final : ports::CodeCamera {
+    bool there = false;
+    std::function<void(const Picture&)> seen;
+    std::function<void()> failed;
+
+    [[nodiscard]] bool present() const override { return there; }
+    void start(std::function<void(const Picture&)> see, std::function<void()> fail) override
+    {
+        seen = std::move(see);
+        failed = std::move(fail);
+    }
+    void stop() override { seen = nullptr; }
+    void show(const QImage& image) const
+    {
+        const QImage grey = image.convertToFormat(QImage::Format_Grayscale8);
+        QByteArray rows;
+        for (int row = 0; row < grey.height(); ++row)
+            rows.append(reinterpret_cast<const char*>(grey.constScanLine(row)), grey.width());
+        if (const auto now = seen)
+            now({reinterpret_cast<const unsigned char*>(rows.constData()), grey.width(), grey.height()});
+    }
+};
+
 /// The interface over an invented record, in a window of that size.
 struct Interface {
     explicit Interface(QSize size, const QString& theme, double textScale = 1,
@@ -209,8 +233,10 @@ struct Interface {
     ports::AbsentSharer sharer;
     ports::AbsentOpener opener;
     viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
+    FakeCamera camera;
+    viewmodels::ScanModel scan{camera};
     viewmodels::SummaryModel summary{store, sharer, opener, folder.path()};
-    viewmodels::AppContext context{store, appearance, bath, summary};
+    viewmodels::AppContext context{store, appearance, bath, summary, scan};
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;
 };
