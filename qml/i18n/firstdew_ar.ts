@@ -4329,6 +4329,26 @@
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
         <translation>قد تشعر بالرطوبة بحلول الغد (الاحتمال %1). التجديد الآن مفيد.</translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>في الانتظار عند الصفر</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>هناك شيء لتطّلع عليه اليوم</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>انتهيت لهذا اليوم</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>ينتهي عند %1</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

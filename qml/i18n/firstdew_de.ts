@@ -4269,6 +4269,26 @@
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
         <translation>Bis morgen können Sie klamm werden (Wahrscheinlichkeit %1). Ein Auffrischen lohnt sich jetzt.</translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>Wartet bei null</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>Heute gibt es etwas zu sehen</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>Für heute erledigt</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>Endet um %1</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -4269,6 +4269,26 @@
         <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
         <translation>Puede que mañana note humedad (probabilidad %1). Un repaso ahora vale la pena.</translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>En espera, en cero</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>Hoy hay algo que ver</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>Listo por hoy</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>Termina a las %1</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
