@@ -4714,6 +4714,26 @@
         <source>Many people need 10 to 12 sessions.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>في الانتظار عند الصفر</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>ينتهي عند %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>هناك شيء لتطّلع عليه اليوم</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>انتهيت لهذا اليوم</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

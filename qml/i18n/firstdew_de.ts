@@ -4614,6 +4614,26 @@
         <source>Many people need 10 to 12 sessions.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>Wartet bei null</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>Endet um %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>Heute gibt es etwas zu sehen</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>Für heute erledigt</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

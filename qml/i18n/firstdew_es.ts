@@ -4614,6 +4614,26 @@
         <source>Many people need 10 to 12 sessions.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>En espera, en cero</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>Termina a las %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>Hoy hay algo que ver</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>Listo por hoy</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
