@@ -39,6 +39,13 @@ Window {
             stack.leave()
         place = where
     }
+    /// A notice, a shortcut or a second start asks for that place, which shows its top.
+    function arrive(where) {
+        go(where)
+        if (place === where)
+            arrived(where)
+    }
+    signal arrived(int where)
     /// Escape, and the system's way back: the sheet on top, then the page, then the place. False where there is nothing to leave.
     function goBack() {
         if (Router.closeTopSheet())
@@ -82,8 +89,10 @@ Window {
         readonly property real below: !low && bar.visible ? bar.height : 0
 
         component PlaceLoader: Loader {
+            id: placed
             property int name: Place.Today
             property int page: Part.TodayPart
+            readonly property var shown: item
             property bool wanted: current
             readonly property bool current: window.place === name
             onCurrentChanged: if (current) wanted = true
@@ -93,9 +102,13 @@ Window {
             width: places.width - places.beside
             height: places.height - places.below
             source: Router.documentOf(page)
+            Connections {
+                target: window
+                function onArrived(where) { if (where === placed.name && placed.shown && placed.shown.toTop) placed.shown.toTop() }
+            }
         }
         PlaceLoader { name: Place.Today; page: Part.TodayPart }
-        PlaceLoader { id: session; name: Place.Session; page: Part.BathPart; readonly property var shown: item }
+        PlaceLoader { id: session; name: Place.Session; page: Part.BathPart }
         PlaceLoader { name: Place.Diary; page: Part.DiaryPart }
         PlaceLoader { name: Place.Plan; page: Part.PlanPart }
         Loader {

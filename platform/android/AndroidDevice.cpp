@@ -44,9 +44,15 @@ void AndroidWakeGuard::keepAwake(bool on) { tryTo(m_java, "awake", {{"on", on}})
 /// If the system refuses, the session continues, but the system may stop the app in the background.
 void BathNotice::show(const ports::SessionStep& step)
 {
-    tryTo(m_java, "bath", {{"title", step.title}, {"text", step.text}, {"end", step.endWallMs.value_or(0)}});
+    tryTo(m_java, "bath", {{"title", step.title}, {"stop", step.stop}, {"end", step.endWallMs.value_or(0)}});
 }
 
 void BathNotice::over() { tryTo(m_java, "bath-over", json::object()); }
+
+void BathNotice::stopPressed() const
+{
+    if (m_stop)
+        m_stop();
+}
 
 } // namespace firstdew::androidside

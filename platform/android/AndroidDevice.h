@@ -7,6 +7,7 @@
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -58,15 +59,19 @@ private:
     const JavaSide& m_java;
 };
 
-/// The foreground notification of a running session, with its countdown.
+/// The foreground notification of a running session, with its countdown and the button that stops it.
 class BathNotice : public ports::SessionNotice {
 public:
     explicit BathNotice(const JavaSide& java) : m_java(java) {}
     void show(const ports::SessionStep& step) override;
     void over() override;
+    void onStop(std::function<void()> stop) override { m_stop = std::move(stop); }
+    /// Call on the app's thread when Java says "stop".
+    void stopPressed() const;
 
 private:
     const JavaSide& m_java;
+    std::function<void()> m_stop;
 };
 
 } // namespace firstdew::androidside

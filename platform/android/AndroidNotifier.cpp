@@ -72,7 +72,10 @@ void AndroidNotifier::sync()
     for (const PlannedNotice& p : m_planned)
         if (std::none_of(m_due.begin(), m_due.end(), [&](const ports::Notice& n) { return n.key == p.notice.key; }))
             wanted.push_back(entry(p.notice, p.at.iso()));
-    json all = {{"words", m_words}, {"wanted", std::move(wanted)}};
+    json asked = json::array();
+    for (const ports::AskedSite& a : m_asked)
+        asked.push_back({{"site", a.site}, {"name", a.name}, {"answered", a.answered ? a.answered->iso() : ""}});
+    json all = {{"words", m_words}, {"wanted", std::move(wanted)}, {"asked", std::move(asked)}};
     if (all == m_held)
         return;
     const auto told = m_java.ask("sync", all);

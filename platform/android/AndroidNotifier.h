@@ -20,11 +20,12 @@ struct Leave {
 class AndroidNotifier : public ports::Notifier {
 public:
     /// `words` are texts in the person's language, by id: channel-reminders, channel-bath, may-come-late, missed-title,
-    /// missed-text.
+    /// missed-text, locked, widget-done, and the levels by their own names.
     AndroidNotifier(const JavaSide& java, std::map<std::string, std::string> words);
 
     /// Sets what is due now. The system holds these and the planned reminders, and nothing else.
     void show(const std::vector<ports::Notice>& due, const ports::Standing& standing) override;
+    void ask(std::vector<ports::AskedSite> sites) override { m_asked = std::move(sites); }
     [[nodiscard]] bool plansAhead() const override { return true; }
     void plan(std::vector<ports::PlannedNotice> upcoming) override;
     /// An answer that cannot be read becomes an empty one and is logged.
@@ -43,6 +44,7 @@ private:
 
     const JavaSide& m_java;
     std::map<std::string, std::string> m_words;
+    std::vector<ports::AskedSite> m_asked;
     std::vector<ports::Notice> m_due;
     std::vector<ports::PlannedNotice> m_planned;
     nlohmann::json m_held; ///< the reminders that the system accepted last

@@ -1,5 +1,9 @@
 #include "android/JavaSide.h"
 
+#include <iostream>
+#include <mutex>
+#include <utility>
+
 namespace firstdew::androidside {
 
 using facts::Error;
@@ -38,6 +42,29 @@ std::string text(JNIEnv* env, jstring from)
     return out;
 }
 
+/// Java calls a plain function, so what it calls is kept here.
+struct Listener {
+    std::mutex mutex;
+    std::function<void(const std::string&)> tell;
+};
+
+Listener& listener()
+{
+    static Listener one;
+    return one;
+}
+
+void JNICALL told(JNIEnv* env, jclass, jstring what)
+{
+    std::function<void(const std::string&)> tell;
+    {
+        const std::scoped_lock lock(listener().mutex);
+        tell = listener().tell;
+    }
+    if (tell)
+        tell(text(env, what));
+}
+
 } // namespace
 
 JavaSide::JavaSide(JavaVM* machine, jobject context) : m_machine(machine)
@@ -54,6 +81,7 @@ JavaSide::JavaSide(JavaVM* machine, jobject context) : m_machine(machine)
 
 JavaSide::~JavaSide()
 {
+    listen({});
     JNIEnv* env = environment();
     if (env == nullptr)
         return;
@@ -61,6 +89,26 @@ JavaSide::~JavaSide()
         env->DeleteGlobalRef(m_bridge);
     if (m_context != nullptr)
         env->DeleteGlobalRef(m_context);
+}
+
+void JavaSide::listen(std::function<void(const std::string&)> tell) const
+{
+    const bool wanted = static_cast<bool>(tell);
+    {
+        const std::scoped_lock lock(listener().mutex);
+        listener().tell = std::move(tell);
+    }
+    JNIEnv* env = environment();
+    if (!wanted || env == nullptr || m_bridge == nullptr)
+        return;
+    // The desktop's header takes the names as char*, Android's as const char*.
+    static char name[] = "told";
+    static char signature[] = "(Ljava/lang/String;)V";
+    const JNINativeMethod method{name, signature, reinterpret_cast<void*>(&told)};
+    if (env->RegisterNatives(m_bridge, &method, 1) != JNI_OK)
+        std::clog << "firstdew: Stop on the notice of a session cannot reach the app\n";
+    if (env->ExceptionCheck() != JNI_FALSE)
+        env->ExceptionClear();
 }
 
 JNIEnv* JavaSide::environment() const

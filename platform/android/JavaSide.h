@@ -2,6 +2,7 @@
 
 #include "facts/Result.h"
 
+#include <functional>
 #include <jni.h>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -19,6 +20,11 @@ public:
 
     /// Returns the answer. Errors: "no-java" if Java cannot be reached, "java" with the exception's text.
     [[nodiscard]] facts::Result<nlohmann::json> ask(const std::string& verb, const nlohmann::json& document) const;
+
+    /// What a person did outside the app while it runs: "stop" on the notice of the session, "answered" on a notice or
+    /// the widget. Called on Java's thread. One listener for the process, since Java knows only one app; an empty one
+    /// ends it.
+    void listen(std::function<void(const std::string& what)> listener) const;
 
 private:
     [[nodiscard]] JNIEnv* environment() const;

@@ -66,7 +66,7 @@ void comeToFront(QQuickWindow& window, const QString& place)
 {
     if (!place.isEmpty()) {
         const auto where = viewmodels::valueOf(viewmodels::kPlaceTokens, place.toStdString(), ui::Place::Today);
-        QMetaObject::invokeMethod(&window, "go", Q_ARG(QVariant, static_cast<int>(where)));
+        QMetaObject::invokeMethod(&window, "arrive", Q_ARG(QVariant, static_cast<int>(where)));
     }
     window.raise();
     window.requestActivate();

@@ -23,11 +23,7 @@ bool asksForBath(ReminderKind kind)
     return kind == ReminderKind::CourseSession || kind == ReminderKind::TopUpDue || kind == ReminderKind::FirstDew;
 }
 
-std::optional<Level> levelOf(const QString& action)
-{
-    const auto level = viewmodels::valueOf<Level>(action);
-    return level == Level::Dry || level == Level::Clammy ? level : std::nullopt;
-}
+std::optional<Level> levelOf(const QString& action) { return viewmodels::valueOf<Level>(action); }
 
 std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
 {
@@ -91,9 +87,25 @@ void Reminding::update()
     ports::Standing standing;
     for (const auto& r : today.standing)
         standing[r.key] = r.at;
+    m_notifier.ask(asked());
     m_notifier.show(notices, standing);
     if (m_notifier.plansAhead())
         planAhead();
+}
+
+/// The sites of a check-in outside the app, and which of them have been reported today.
+std::vector<ports::AskedSite> Reminding::asked() const
+{
+    const auto& diary = m_store.diary();
+    std::vector<ports::AskedSite> out;
+    for (const auto& used : diary.sitesInUse()) {
+        if (used.paused)
+            continue;
+        const bool known = diary.reportOn(used.site, diary.today) != nullptr;
+        out.push_back({std::string(word(used.site)), words::siteName(used.site).toStdString(),
+                       known ? std::optional(diary.today) : std::nullopt});
+    }
+    return out;
 }
 
 void Reminding::planAhead()

@@ -29,6 +29,7 @@ signals:
 private:
     void recordAnswers();
     void planAhead();
+    [[nodiscard]] std::vector<ports::AskedSite> asked() const;
     bool record(const std::string& key, const QString& action, facts::LocalTime when);
 
     viewmodels::Store& m_store;

@@ -33,6 +33,18 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
     // What is on the screen is nobody else's business once the app is left.
     if (const auto veiled = m_inside->java.ask("veil", nlohmann::json::object()); !veiled)
         qWarning("the list of recent apps may show what was on the screen: %s", veiled.error().message.c_str());
+    m_inside->java.listen([this](const std::string& what) {
+        // From Java's thread to ours.
+        QMetaObject::invokeMethod(
+            this,
+            [this, what] {
+                if (what == "stop")
+                    m_inside->sessionNotice.stopPressed();
+                else
+                    emit updateWanted();
+            },
+            Qt::QueuedConnection);
+    });
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive)
             return;

@@ -4,6 +4,7 @@
 
 #include "ios/AppleDevice.h"
 #include "ios/AppleNotifier.h"
+#include "ios/AppleShortcuts.h"
 #include "sound/QtVoice.h"
 #include "ports/Absent.h"
 #include "words/Sentences.h"
@@ -35,7 +36,14 @@ struct System::Inside {
     std::optional<iosside::AppleNotifier> notifier;
 };
 
-System::System(const Options&) : m_inside(std::make_unique<Inside>()) { iosside::coverWhenLeft(); }
+System::System(const Options&) : m_inside(std::make_unique<Inside>())
+{
+    iosside::coverWhenLeft();
+    iosside::hearOfShortcuts([this](const std::string& place) {
+        // After the window that it is for, where the shortcut started the app.
+        QMetaObject::invokeMethod(this, [this, place] { emit opened(QString::fromStdString(place)); }, Qt::QueuedConnection);
+    });
+}
 System::~System() = default;
 
 std::optional<int> System::withoutWindow(int, char**) { return std::nullopt; }

@@ -4,6 +4,7 @@
 #include "camera/QtCodeCamera.h"
 #include "linux/DesktopHaptics.h"
 #include "linux/DesktopNotifier.h"
+#include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
 #include "linux/OneWindow.h"
 #include "linux/ReminderTimer.h"
@@ -32,6 +33,7 @@ struct System::Inside {
     /// A desktop does not end programs that are not in front. Its notices have no countdown, and a time that stands
     /// still would soon be wrong.
     ports::AbsentSessionNotice sessionNotice;
+    linuxside::DesktopSessionNotice sessionNotice;
     std::optional<linuxside::DesktopNotifier> notifier;
     std::optional<UpdateRequests> requests;
     linuxside::OneWindow window;
@@ -42,6 +44,8 @@ struct System::Inside {
 System::System(const Options& options) : m_inside(std::make_unique<Inside>(options))
 {
     connect(&m_inside->window, &linuxside::OneWindow::wanted, this, &System::opened);
+    connect(&m_inside->sessionNotice, &linuxside::DesktopSessionNotice::opened, this,
+            [this] { emit opened(QStringLiteral("bath")); });
 }
 
 System::~System() = default;

@@ -94,6 +94,7 @@ public:
         m_said = true;
     }
     void over() override { m_said = false; }
+    void onStop(std::function<void()>) override {}
 
 private:
     bool m_said = false;

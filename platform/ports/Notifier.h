@@ -4,6 +4,7 @@
 
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,8 +37,16 @@ struct PlannedNotice {
 /// An answer that the person gave on a notice while the app was closed.
 struct NoticeAnswer {
     std::string key;
-    std::string answer; ///< dry, clammy, or later (put off by an hour)
+    std::string answer; ///< a level, or later (put off by an hour)
     facts::LocalTime at;
+};
+
+/// A site that the check-in asks about.
+struct AskedSite {
+    std::string site; ///< its word in keys
+    std::string name;
+    std::optional<facts::LocalDate> answered = {}; ///< the day of the report that answers it, if that is today
+    bool operator==(const AskedSite&) const = default;
 };
 
 /// The keys of all causes that hold today, with the times at which they are to be shown.
@@ -51,6 +60,10 @@ public:
     /// alone. A visible notice also stays while its cause is among `standing`, for example in quiet hours or after the
     /// clock was set back. Notices shown by an earlier run of the program, even one that crashed, count as shown.
     virtual void show(const std::vector<Notice>& due, const Standing& standing) = 0;
+
+    /// The sites that a check-in asks about, for a system that asks on its home screen. Its answers come with those of
+    /// notices. It holds from the next show() on.
+    virtual void ask(std::vector<AskedSite>) {}
 
     /// Whether the system takes reminders ahead of time; if not, plan() does nothing.
     [[nodiscard]] virtual bool plansAhead() const { return false; }

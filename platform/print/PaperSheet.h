@@ -33,10 +33,7 @@ inline constexpr int kDpi = 300;
 inline constexpr double kPoint = kDpi / 72.0;
 
 /// The parts of a list, as the language joins them.
-[[nodiscard]] inline QString listed(const QStringList& parts)
-{
-    return parts.join(Page::tr(", ", "between the parts of a list"));
-}
+[[nodiscard]] QString listed(const QStringList& parts);
 
 /// Draws the page from top to bottom. All lengths are in points.
 class Sheet {

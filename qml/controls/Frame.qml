@@ -68,6 +68,8 @@ Item {
             spacing: Theme.small
         }
     }
+    /// Shows its beginning, where what matters now stands.
+    function toTop() { flick.contentY = 0 }
     /// Brings the part that holds the keyboard into view.
     function show(item) {
         const y = item.mapToItem(column, 0, 0).y

@@ -4734,6 +4734,26 @@
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
         <translation>لا يوجد في هذه الصورة رمز يمكن قراءته. التقطها من الأمام مباشرة وعن قرب وفي ضوء جيد.</translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>في الانتظار عند الصفر</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>ينتهي عند %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>هناك شيء لتطّلع عليه اليوم</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>انتهيت لهذا اليوم</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

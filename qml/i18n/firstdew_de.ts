@@ -4634,6 +4634,26 @@
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
         <translation>In diesem Bild ist kein lesbarer Code. Nehmen Sie es gerade von vorn auf, nah und bei gutem Licht.</translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>Wartet bei null</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>Endet um %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>Heute gibt es etwas zu sehen</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>Für heute erledigt</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -4634,6 +4634,26 @@
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
         <translation>En esta imagen no hay ningún código que se pueda leer. Tómela de frente, de cerca y con buena luz.</translation>
     </message>
+    <message>
+        <source>Waiting at zero</source>
+        <translation>En espera, en cero</translation>
+    </message>
+    <message>
+        <source>Ends at %1</source>
+        <translation>Termina a las %1</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Something to look at today</source>
+        <translation>Hoy hay algo que ver</translation>
+    </message>
+    <message>
+        <source>Done for today</source>
+        <translation>Listo por hoy</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>

@@ -16,16 +16,19 @@ constexpr long long kSameEndMs = 1500;
 ports::SessionStep shownOf(const bath::State& state)
 {
     const auto& step = state.script.steps[state.step];
-    const bool waits = state.current == bath::Current::Zero && step.kind == protocol::StepKind::Hold;
-    ports::SessionStep out{words::stepName(step).toStdString(), words::nowSentence(state).toStdString(), {}};
-    if (step.timed && !waits)
+    ports::SessionStep out;
+    out.title = words::noticeTitle(state).toStdString();
+    out.stop = words::stopName().toStdString();
+    if (step.timed && !words::waitsAtZero(state)) {
         out.endWallMs = state.last.wallMs + 1000LL * bath::remainingInStep(state).s;
+        out.ends = words::endsName(*out.endWallMs).toStdString();
+    }
     return out;
 }
 
 bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
 {
-    return a.title == b.title && a.text == b.text && a.endWallMs.has_value() == b.endWallMs.has_value() &&
+    return a.title == b.title && a.stop == b.stop && a.endWallMs.has_value() == b.endWallMs.has_value() &&
            std::llabs(a.endWallMs.value_or(0) - b.endWallMs.value_or(0)) < kSameEndMs;
 }
 

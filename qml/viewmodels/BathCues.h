@@ -39,6 +39,8 @@ public:
     }
     /// Calls `tell` with true when nothing can be heard any more, and with false when it can be heard again.
     void onSilence(std::function<void(bool silent)> tell) { m_ports.voice.onSilence(std::move(tell)); }
+    /// Calls `stop` when the person stops the session outside the app.
+    void onStop(std::function<void()> stop) { m_ports.notice.onStop(std::move(stop)); }
     /// One prompt, to try how loud it is.
     void tryOut() { m_ports.voice.say("volume-check"); }
     /// Before the session: the kit is checked and the machine switched on while the voice says it.

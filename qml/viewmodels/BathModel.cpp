@@ -76,6 +76,10 @@ BathModel::BathModel(Store& store, BathPorts ports)
         if (self && std::exchange(self->m_silent, silent) != silent)
             emit self->ticked();
     });
+    m_cues.onStop([self = QPointer(this)] {
+        if (self)
+            self->stopUnlessSlip();
+    });
     comeBack();
 }
 

@@ -3,6 +3,8 @@
 #include "words/Prompts.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
 
 namespace firstdew::words {
 
@@ -48,13 +50,12 @@ QString swappedName(const protocol::ScriptRequest& q)
                                                                    : Words::tr("Leads swapped");
 }
 
-/// The phase waits at zero, to be raised again.
+} // namespace
+
 bool waitsAtZero(const bath::State& state)
 {
     return state.current == bath::Current::Zero && stepOf(state).kind == StepKind::Hold;
 }
-
-} // namespace
 
 QString countdown(int seconds)
 {
@@ -237,6 +238,19 @@ QString verbName(StepKind kind)
     }
     return {};
 }
+
+QString noticeTitle(const bath::State& state)
+{
+    return waitsAtZero(state) ? Words::tr("Waiting at zero") : stepName(stepOf(state));
+}
+
+QString endsName(long long wallMs)
+{
+    return Words::tr("Ends at %1")
+        .arg(QLocale().toString(QDateTime::fromMSecsSinceEpoch(wallMs).time(), QStringLiteral("HH:mm")));
+}
+
+QString stopName() { return Words::tr("Stop"); }
 
 QString twinSentence(const bath::State& state, protocol::Prompt prompt, long long atMs)
 {

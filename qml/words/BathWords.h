@@ -47,6 +47,14 @@ namespace firstdew::words {
 [[nodiscard]] QString nowSentence(const bath::State& state);
 /// A step in a word or two, to be read from two metres.
 [[nodiscard]] QString verbName(protocol::StepKind kind);
+/// What is going on, for a notice that anybody may see: it names no site and no current.
+[[nodiscard]] QString noticeTitle(const bath::State& state);
+/// "Ends at 19:14", of a time in ms since 1970 UTC.
+[[nodiscard]] QString endsName(long long wallMs);
+/// The button that stops the session.
+[[nodiscard]] QString stopName();
+/// Whether the phase waits at zero, to be raised again.
+[[nodiscard]] bool waitsAtZero(const bath::State& state);
 /// What a prompt that came at that time of the session says on the screen, as long as it holds; empty for one that only
 /// names the step.
 [[nodiscard]] QString twinSentence(const bath::State& state, protocol::Prompt prompt, long long atMs);

@@ -211,7 +211,13 @@ std::map<std::string, std::string> noticeWords()
             {"channel-bath", say(Words::tr("Running session"))},
             {"may-come-late", say(Words::tr("May come late: this phone does not let them come to the minute."))},
             {"missed-title", say(Words::tr("While your phone was off"))},
-            {"missed-text", say(Words::tr("There were reminders. Open Firstdew to see what matters now."))}};
+            {"missed-text", say(Words::tr("There were reminders. Open Firstdew to see what matters now."))},
+            {"locked", say(Words::tr("Something to look at today"))},
+            {"widget-done", say(Words::tr("Done for today"))},
+            {"dry", say(levelName(Level::Dry))},
+            {"clammy", say(levelName(Level::Clammy))},
+            {"wet", say(levelName(Level::Wet))},
+            {"dripping", say(levelName(Level::Dripping))}};
 }
 
 QString stepName(const protocol::Step& step)

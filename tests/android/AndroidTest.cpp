@@ -231,17 +231,74 @@ TEST_CASE("sharing, the screen and the running bath")
     AndroidWakeGuard(java).keepAwake(true);
     CHECK(phone.asked.back() == std::pair<std::string, json>{"awake", {{"on", true}}});
     BathNotice bath(java);
-    bath.show({"Hands", "Look at the meter", 1772478420000});
+    bath.show({"Hold still", 1772478420000, "Ends at 20:07", "Stop"});
     CHECK(phone.asked.back() ==
-          std::pair<std::string, json>{"bath",
-                                       {{"title", "Hands"}, {"text", "Look at the meter"}, {"end", 1772478420000}}});
-    bath.show({"Hands", "Raise slowly", std::nullopt});
+          std::pair<std::string, json>{"bath", {{"title", "Hold still"}, {"stop", "Stop"}, {"end", 1772478420000}}});
+    bath.show({"Raise slowly", std::nullopt, {}, "Stop"});
     CHECK(phone.asked.back().second["end"] == 0);
     bath.over();
     CHECK(phone.asked.back().first == "bath-over");
     phone.trouble = "android.app.ForegroundServiceStartNotAllowedException";
-    bath.show({"Hands", "Look at the meter", 1772478420000}); // the bath goes on without
+    bath.show({"Hold still", 1772478420000, {}, "Stop"}); // the bath goes on without
     CHECK_FALSE(AndroidSharer(java).share("/data/summary.pdf", "application/pdf"));
+}
+
+TEST_CASE("what the person does outside the app reaches it, on the thread of Java, as long as it listens")
+{
+    Phone phone;
+    CHECK_FALSE(phone.java.tell("stop"));
+    BathNotice* notice = nullptr;
+    int answered = 0;
+    {
+        const JavaSide java(phone.java.machine(), phone.java.context());
+        BathNotice bath(java);
+        notice = &bath;
+        bath.stopPressed(); // nobody has asked to hear of it
+        int stopped = 0;
+        bath.onStop([&] { ++stopped; });
+        java.listen([&](const std::string& what) {
+            if (what == "stop")
+                notice->stopPressed();
+            else
+                ++answered;
+        });
+        CHECK(phone.java.tell("stop"));
+        CHECK(stopped == 1);
+        CHECK(answered == 0);
+        CHECK(phone.java.tell("answered"));
+        CHECK(answered == 1);
+        CHECK(stopped == 1);
+    }
+    CHECK(phone.java.tell("answered")); // Java still has the function, which outlives the app's objects
+    CHECK(answered == 1);
+}
+
+TEST_CASE("a phone without the Java side has nobody to listen to")
+{
+    FakeJava java;
+    java.bridgeIsThere = false;
+    {
+        const JavaSide side(java.machine(), java.context());
+        side.listen([](const std::string&) {});
+        CHECK_FALSE(java.tell("stop"));
+    }
+    CHECK(java.faults.empty());
+    JavaSide(nullptr, nullptr).listen([](const std::string&) {});
+}
+
+TEST_CASE("the sites of the check-in go over with the reminders, the answered ones with their day")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidNotifier notifier(java, kWords);
+    notifier.ask({{"hands", "Hände", facts::LocalDate::parse("2026-03-02")}, {"feet", "Füße", {}}});
+    CHECK(phone.asked.empty()); // with the next list, so that no list is sent without its reminders
+    notifier.show({}, {});
+    CHECK(phone.asked.back().second["asked"] ==
+          json::array({{{"site", "hands"}, {"name", "Hände"}, {"answered", "2026-03-02"}},
+                       {{"site", "feet"}, {"name", "Füße"}, {"answered", ""}}}));
+    notifier.show({}, {});
+    CHECK(phone.asked.size() == 1);
 }
 
 TEST_CASE("a file is opened where an app shows it")

@@ -24,6 +24,16 @@ public:
     bool bridgeIsThere = true;
     bool attached = true;
     std::vector<std::string> faults;
+    /// What Java's native method calls, as a thread of Java would; false where the app has none there.
+    bool tell(const std::string& what)
+    {
+        if (m_told == nullptr)
+            return false;
+        m_frames.emplace_back(); // Java frees what it made for the call
+        m_told(&m_env, nullptr, static_cast<jstring>(make("string", what)));
+        m_frames.pop_back();
+        return true;
+    }
 
     FakeJava();
     ~FakeJava() { current() = nullptr; }
@@ -83,6 +93,7 @@ private:
     jmethodID method(jclass owner, const std::string& name, const std::string& signature);
     jobject call(jobject object, jmethodID method, va_list arguments);
     jobject callStatic(jclass owner, jmethodID method, va_list arguments);
+    jint registerNatives(jclass owner, const JNINativeMethod* methods, jint count);
     void fillTable();
 
     JNINativeInterface_ m_table{};
@@ -96,6 +107,7 @@ private:
     std::set<jobject> m_globals;
     std::vector<std::set<jobject>> m_frames{1};
     std::set<const char*> m_lent;
+    void(JNICALL* m_told)(JNIEnv*, jclass, jstring) = nullptr;
 };
 
 inline jmethodID FakeJava::method(jclass owner, const std::string& name, const std::string& signature)
@@ -161,6 +173,18 @@ inline FakeJava::FakeJava()
     m_frames.front().clear();
 }
 
+inline jint FakeJava::registerNatives(jclass owner, const JNINativeMethod* methods, jint count)
+{
+    mustBeCalm("RegisterNatives");
+    if (at(owner).text != "org.firstdew.Bridge" || count != 1 || std::string(methods->name) != "told" ||
+        std::string(methods->signature) != "(Ljava/lang/String;)V") {
+        raise("java.lang.NoSuchMethodError");
+        return JNI_ERR;
+    }
+    m_told = reinterpret_cast<void(JNICALL*)(JNIEnv*, jclass, jstring)>(methods->fnPtr);
+    return JNI_OK;
+}
+
 inline void FakeJava::fillTable()
 {
     m_invoke.GetEnv = [](JavaVM*, void** env, jint) -> jint {
@@ -218,6 +242,9 @@ inline void FakeJava::fillTable()
     m_table.ReleaseStringUTFChars = [](JNIEnv*, jstring, const char* bytes) {
         if (current()->m_lent.erase(bytes) == 0)
             current()->faults.push_back("a string is released that was not lent");
+    };
+    m_table.RegisterNatives = [](JNIEnv*, jclass owner, const JNINativeMethod* methods, jint count) -> jint {
+        return current()->registerNatives(owner, methods, count);
     };
     m_table.ExceptionCheck = [](JNIEnv*) -> jboolean { return current()->m_pending != nullptr ? JNI_TRUE : JNI_FALSE; };
     m_table.ExceptionOccurred = [](JNIEnv*) -> jthrowable { return static_cast<jthrowable>(current()->m_pending); };

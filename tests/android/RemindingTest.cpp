@@ -24,6 +24,12 @@ struct PlanningNotifier final : ports::Notifier {
         order.emplace_back("show");
         due = now;
     }
+    std::vector<ports::AskedSite> asked;
+    void ask(std::vector<ports::AskedSite> sites) override
+    {
+        order.emplace_back("ask");
+        asked = std::move(sites);
+    }
     bool plansAhead() const override { return true; }
     void plan(std::vector<ports::PlannedNotice> all) override
     {
@@ -122,6 +128,35 @@ TEST_CASE("one answer for several sites is one for each of them that was not sai
     const app::Reminding reminding(app.store, app.notifier);
     CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-01T19:00"), Level::Wet},
                                                                      {at("2026-03-01T20:10"), Level::Dry}});
+}
+
+TEST_CASE("a home screen is told which sites the check-in asks about, and which have been reported today")
+{
+    App app({Site::Hands, Site::Feet, Site::Armpits});
+    REQUIRE(app.store.append(Pause{Site::Armpits, true}));
+    REQUIRE(app.store.append(CheckIn{DiarySite::Feet, Level::Wet, {}}, at("2026-03-01T19:00")));
+    const app::Reminding reminding(app.store, app.notifier);
+    const LocalDate today = app.clock.now.date;
+    CHECK(app.notifier.asked == std::vector<ports::AskedSite>{{"hands", "Hands", {}}, {"feet", "Feet", {}}});
+    REQUIRE(app.store.append(CheckIn{DiarySite::Feet, Level::Dry, {}}));
+    CHECK(app.notifier.asked == std::vector<ports::AskedSite>{{"hands", "Hands", {}}, {"feet", "Feet", today}});
+    CHECK(std::find(app.notifier.order.begin(), app.notifier.order.end(), "ask") <
+          std::find(app.notifier.order.begin(), app.notifier.order.end(), "show"));
+    // The next morning, with the app still open.
+    app.clock.now = at("2026-03-03T00:05");
+    app.store.follow();
+    CHECK(app.notifier.asked == std::vector<ports::AskedSite>{{"hands", "Hands", {}}, {"feet", "Feet", {}}});
+}
+
+TEST_CASE("each of the four levels can be the answer for one site")
+{
+    const Level level = GENERATE(Level::Dry, Level::Clammy, Level::Wet, Level::Dripping);
+    App app({Site::Hands, Site::Feet});
+    app.notifier.given = {{"check-in:feet:2026-03-02", std::string(word(level)), at("2026-03-02T08:30")}};
+    const app::Reminding reminding(app.store, app.notifier);
+    CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-02T08:30"), level}});
+    CHECK(app.store.diary().checkIns.front().payload.site == DiarySite::Feet);
+    CHECK(app.notifier.given.empty());
 }
 
 TEST_CASE("an answer in the quiet hours is an answer")

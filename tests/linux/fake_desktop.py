@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Stands for a phone's feedback daemon and for the desktop's portal on the session bus; says each call as a line of JSON.
+"""Stands for a phone's feedback daemon, for the desktop's portal and for its notices on the session bus; says each call as a line of JSON.
 
 Usage: fake_desktop.py NAME...     the names on the bus to take"""
 import json
@@ -12,7 +12,7 @@ import dbus.service
 from dbus.mainloop.glib import DBusGMainLoop
 from gi.repository import GLib
 
-FEEDBACK, PORTAL = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI'
+FEEDBACK, PORTAL, NOTICES = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI', 'org.freedesktop.Notifications'
 
 
 def say(*what):
@@ -43,6 +43,51 @@ class Portal(dbus.service.Object):
         return dbus.ObjectPath('/org/freedesktop/portal/desktop/request/1_1/t')
 
 
+class Notices(dbus.service.Object):
+    """A daemon of notices, with a person's hands at it. Between Hold and LetGo it hangs."""
+    last, held, holds = 0, None, False
+
+    @dbus.service.method(NOTICES, in_signature='susssasa{sv}i', out_signature='u', async_callbacks=('answer', 'fail'))
+    def Notify(self, app, replaces, icon, title, text, actions, hints, timeout, answer, fail):
+        number = int(replaces) or Notices.last + 1
+        Notices.last = max(Notices.last, number)
+        say('notify', int(replaces), str(title), str(text), [str(a) for a in actions], sorted(map(str, hints)), int(hints['urgency']), int(timeout), number)
+        if Notices.holds:
+            Notices.held = (answer, number)
+        else:
+            answer(dbus.UInt32(number))
+
+    @dbus.service.method(NOTICES, in_signature='u')
+    def CloseNotification(self, number):
+        say('close', int(number))
+
+    @dbus.service.signal(NOTICES, signature='us')
+    def ActionInvoked(self, number, action):
+        pass
+
+    @dbus.service.signal(NOTICES, signature='uu')
+    def NotificationClosed(self, number, reason):
+        pass
+
+    @dbus.service.method('org.firstdew.Hands', in_signature='us')
+    def Press(self, number, action):
+        self.ActionInvoked(dbus.UInt32(number), action)
+
+    @dbus.service.method('org.firstdew.Hands', in_signature='uu')
+    def Close(self, number, reason):
+        self.NotificationClosed(dbus.UInt32(number), dbus.UInt32(reason))
+
+    @dbus.service.method('org.firstdew.Hands')
+    def Hold(self):
+        Notices.holds = True
+
+    @dbus.service.method('org.firstdew.Hands')
+    def LetGo(self):
+        Notices.holds = False
+        answer, number = Notices.held
+        answer(dbus.UInt32(number))
+
+
 class Accessibility(dbus.service.Object):
     """Asked a second time, the screen reader is on."""
     asked = 0
@@ -57,6 +102,7 @@ class Accessibility(dbus.service.Object):
 DBusGMainLoop(set_as_default=True)
 bus = dbus.SessionBus()
 names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
-services = [Feedback(bus, '/org/sigxcpu/Feedback'), Portal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus')]
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), Portal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
+            Notices(bus, '/org/freedesktop/Notifications')]
 say('ready')
 GLib.MainLoop().run()

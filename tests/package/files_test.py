@@ -63,7 +63,7 @@ class Files(unittest.TestCase):
         summaries = {s.get("{http://www.w3.org/XML/1998/namespace}lang") for s in ET.parse(METAINFO).iter("summary")}
         for language in LANGUAGES:
             self.assertIn(f"Comment[{language}]", entry["Desktop Entry"])
-            for action in ("bath", "diary"):
+            for action in ("check-in", "bath", "diary"):
                 self.assertIn(f"Name[{language}]", entry[f"Desktop Action {action}"])
             self.assertIn(language, summaries)
 

@@ -46,6 +46,8 @@ struct Outside final : ports::SessionNotice {
         up = true;
     }
     void over() override { up = false; }
+    std::function<void()> pressStop;
+    void onStop(std::function<void()> stop) override { pressStop = std::move(stop); }
 };
 
 struct Speaking final : ports::Voice {
@@ -157,7 +159,8 @@ TEST_CASE("Outside the app the session is shown from its beginning to its end, w
     s.bath.loweredEarly(); // the phase waits at zero: no countdown may go on
     CHECK(s.outside.shown.size() == before + 1);
     CHECK_FALSE(s.outside.shown.back().endWallMs);
-    CHECK(s.outside.shown.back().text != phase.text);
+    CHECK(s.outside.shown.back().ends.empty());
+    CHECK(s.outside.shown.back().title != phase.title);
     s.pass(60);
     s.bath.primary(); // raised again
     REQUIRE(s.outside.shown.back().endWallMs);
@@ -167,6 +170,52 @@ TEST_CASE("Outside the app the session is shown from its beginning to its end, w
     CHECK_FALSE(s.outside.up);
     CHECK_FALSE(s.awake.on);
     CHECK(s.haptics.felt.back() == "still");
+}
+
+TEST_CASE("Stop outside the app does what Stop on the page does: said at once, taken back on the page, then final")
+{
+    Led s;
+    s.begin();
+    s.bath.primary();
+    CHECK(s.outside.shown.back().stop == "Stop");
+    REQUIRE(s.outside.pressStop);
+    s.outside.pressStop();
+    CHECK(s.bath.stopsIn() > 0);
+    CHECK(s.bath.page() == ui::BathPage::Run);
+    s.bath.takeBackStop();
+    CHECK(s.bath.stopsIn() == 0);
+    REQUIRE(s.outside.up);
+    s.outside.pressStop();
+    s.outside.pressStop(); // pressed twice, it neither waits longer nor takes itself back
+    s.pass(5);
+    CHECK(s.bath.page() == ui::BathPage::After);
+    CHECK_FALSE(s.outside.up);
+    s.outside.pressStop(); // a notice that is late to go
+    CHECK(s.bath.page() == ui::BathPage::After);
+}
+
+TEST_CASE("Outside the app nothing says which part of the body is treated, or how strong the current is")
+{
+    Led s;
+    s.begin();
+    s.pass(20);
+    s.bath.primary();
+    s.bath.reading(8);
+    REQUIRE_FALSE(s.outside.shown.empty());
+    for (const auto& step : s.outside.shown)
+        for (const char* word : {"eet", "rmpit", "mA", "sweat", "Sweat", "ontophores"})
+            CHECK((step.title + step.ends).find(word) == std::string::npos);
+}
+
+TEST_CASE("A notice that outlives the session stops nothing")
+{
+    Led s;
+    Outside outside;
+    {
+        viewmodels::BathModel gone(s.store, {s.voice, s.awake, s.haptics, outside});
+        REQUIRE(outside.pressStop);
+    }
+    CHECK_NOTHROW(outside.pressStop());
 }
 
 TEST_CASE("Each step is felt where the person wants it, the alarm always")

@@ -110,6 +110,23 @@ class Desktop:
         (self.folder / 'wanted').write_text(f'#{label} ({title}', encoding='utf-8')
         self.dunstctl('context')
 
+    def offered(self):
+        """What the notices that are up offer: the title of each with its buttons, the first of which is the notice itself."""
+        log = self.folder / 'menu.log'
+        log.unlink(missing_ok=True)
+        (self.folder / 'wanted').write_text('nothing of all this', encoding='utf-8')
+        if int(self.dunstctl('count', 'displayed').stdout or 0) == 0:
+            return {}
+
+        def listed():
+            self.dunstctl('context')  # again where the daemon still had the last list open
+            return log.exists() and log.read_text(encoding='utf-8')
+        lines = wait_for('the list of actions', listed)
+        found = {}
+        for button, title in re.findall(r'^#(.*) \((.*)\) \[.*\]$', lines, re.M):
+            found.setdefault(title, set()).add(button)
+        return found
+
     def _sound(self):
         self.env['PULSE_SERVER'] = f"unix:{self.folder}/runtime/pulse.socket"
         self.spawn('pulseaudio', '-n', '--daemonize=no', '--exit-idle-time=-1', '--disable-shm=yes', '--high-priority=no', '--realtime=no',

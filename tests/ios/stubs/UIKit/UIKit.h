@@ -2,7 +2,18 @@
 #pragma once
 #import <Foundation/Foundation.h>
 
-@class UIViewController;
+@class UIViewController, UIApplication;
+@interface UIResponder : NSObject
+@end
+@interface UIApplicationShortcutItem : NSObject
+@property(readonly, copy) NSString* type;
+@end
+@protocol UIApplicationDelegate <NSObject>
+@optional
+- (void)application:(UIApplication*)application
+    performActionForShortcutItem:(UIApplicationShortcutItem*)item
+               completionHandler:(void (^)(BOOL succeeded))completionHandler;
+@end
 @interface UIColor : NSObject
 @property(class, readonly) UIColor* systemBackgroundColor;
 @end

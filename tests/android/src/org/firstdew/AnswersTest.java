@@ -1,6 +1,8 @@
 package org.firstdew;
 
 import static org.junit.Assert.assertEquals;
+import static org.junit.Assert.assertFalse;
+import static org.junit.Assert.assertNull;
 import static org.junit.Assert.assertTrue;
 import static org.robolectric.Shadows.shadowOf;
 
@@ -48,7 +50,20 @@ public class AnswersTest {
         reminders.sync(List.of(Phone.topUp("2026-03-02T20:10")));
         phone.until("2026-03-02T20:10");
         assertEquals(List.of("Empezar", "Más tarde"), buttons(phone.shown().get(0)));
-        assertEquals("a locked screen does not tell", Notification.VISIBILITY_PRIVATE, phone.shown().get(0).visibility);
+    }
+
+    @Test
+    public void aLockedScreenSaysNothingOfHealthUnlessThePersonLetsItShowNotices() throws Exception {
+        new Held(phone.app).setWords(new JSONObject().put("locked", "Algo para hoy"));
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
+        phone.until("2026-03-02T20:00");
+        Notification n = phone.shown().get(0);
+        assertEquals("the system hides it", Notification.VISIBILITY_PRIVATE, n.visibility);
+        assertEquals("Algo para hoy", n.publicVersion.extras.getString(Notification.EXTRA_TITLE));
+        assertNull(n.publicVersion.extras.getString(Notification.EXTRA_TEXT));
+        assertNull(n.publicVersion.actions);
+        for (Notification.Action a : n.actions)
+            assertFalse("shown there, it can be answered there", a.isAuthenticationRequired());
     }
 
     @Test
@@ -67,6 +82,14 @@ public class AnswersTest {
         assertEquals(1, new JSONObject(Bridge.ask(phone.app, "answers", "{}")).getJSONArray("answers").length());
         Bridge.ask(phone.app, "taken", "{\"count\":1}");
         assertEquals(0, new JSONObject(Bridge.ask(phone.app, "answers", "{}")).getJSONArray("answers").length());
+    }
+
+    @Test
+    public void anAnswerIsToldToARunningAppOnceItIsKept() {
+        List<Integer> kept = new ArrayList<>();
+        Bridge.teller = what -> kept.add("answered".equals(what) ? new Held(phone.app).answers().length() : -1);
+        phone.receive(new AnswerReceiver(), new Intent("wet").setData(Uri.fromParts("firstdew", KEY, null)));
+        assertEquals(List.of(1), kept);
     }
 
     @Test
@@ -116,7 +139,7 @@ public class AnswersTest {
 
     @Test
     public void anUnknownAnswerIsNotKept() {
-        phone.receive(new AnswerReceiver(), new Intent("dripping").setData(Uri.fromParts("firstdew", KEY, null)));
+        phone.receive(new AnswerReceiver(), new Intent("drowned").setData(Uri.fromParts("firstdew", KEY, null)));
         phone.receive(new AnswerReceiver(), new Intent("dry"));
         assertEquals(0, new Held(phone.app).answers().length());
     }

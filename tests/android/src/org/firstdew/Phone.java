@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.function.Consumer;
 
 import org.robolectric.RuntimeEnvironment;
 import org.robolectric.shadows.ShadowAlarmManager.ScheduledAlarm;
@@ -29,11 +30,16 @@ import org.robolectric.shadows.ShadowAlarmManager.ScheduledAlarm;
 final class Phone {
     final Application app = RuntimeEnvironment.getApplication();
     final AlarmManager alarms = app.getSystemService(AlarmManager.class);
+    /** What the app's function does where the app does not run. */
+    static final Consumer<String> NO_APP = what -> {
+        throw new UnsatisfiedLinkError(what);
+    };
     private final NotificationManager notices = app.getSystemService(NotificationManager.class);
 
     Phone(String zone, String localTime) {
         TimeZone.setDefault(TimeZone.getTimeZone(zone));
         set(millis(localTime));
+        Bridge.teller = NO_APP;
     }
 
     static long millis(String localTime) {

@@ -15,6 +15,7 @@ import android.app.Notification;
 import android.app.NotificationChannel;
 import android.app.NotificationManager;
 import android.content.ClipData;
+import android.content.ComponentName;
 import android.content.Intent;
 import android.content.pm.PackageManager;
 import android.content.pm.ProviderInfo;
@@ -56,7 +57,7 @@ import org.w3c.dom.NodeList;
 @RunWith(RobolectricTestRunner.class)
 @Config(sdk = 34, application = android.app.Application.class)
 public class SystemTest {
-    private static final String SYNC = "{\"words\":{\"channel-reminders\":\"Erinnerungen\",\"channel-bath\":\"Bad\"},"
+    private static final String SYNC = "{\"asked\":[{\"site\":\"hands\",\"name\":\"Hände\",\"answered\":\"\"}],\"words\":{\"channel-reminders\":\"Erinnerungen\",\"channel-bath\":\"Bad\"},"
         + "\"wanted\":[{\"key\":\"check-in:hands:2026-03-02\",\"at\":\"2026-03-02T20:00\",\"title\":\"T\",\"text\":\"x\",\"actions\":[{\"id\":\"dry\",\"label\":\"Trocken\"}]}]}";
     private Phone phone;
 
@@ -81,6 +82,9 @@ public class SystemTest {
         Bridge.ask(phone.app, "sync", SYNC);
         assertThrows(Exception.class, () -> Bridge.ask(phone.app, "sync", SYNC.replace("T20:00", " at eight")));
         assertThrows(Exception.class, () -> Bridge.ask(phone.app, "sync", "{"));
+        assertThrows(Exception.class, () -> Bridge.ask(phone.app, "sync", SYNC.replace("\"name\"", "\"nom\"")));
+        assertEquals("Hände", new Held(phone.app).asked().get(0).name);
+        assertEquals("Bad", new Held(phone.app).word("channel-bath"));
         assertThrows(IllegalArgumentException.class, () -> Bridge.ask(phone.app, "dance", "{}"));
         assertEquals(1, phone.armed().size());
     }
@@ -95,7 +99,7 @@ public class SystemTest {
 
     @Test
     public void theBathShowsItsCountdownAndEnds() {
-        BathService.show(phone.app, "Plateau", "Look at the meter", Phone.millis("2026-03-02T09:10"));
+        BathService.show(phone.app, "Plateau", "Stopp", Phone.millis("2026-03-02T09:10"));
         Intent started = shadowOf(phone.app).getNextStartedService();
         ServiceController<BathService> service = Robolectric.buildService(BathService.class, started).create().startCommand(0, 1);
         Notification n = shadowOf(service.get()).getLastForegroundNotification();
@@ -104,8 +108,33 @@ public class SystemTest {
         assertEquals(Phone.millis("2026-03-02T09:10"), n.when);
         assertTrue((n.flags & Notification.FLAG_ONGOING_EVENT) != 0);
         assertTrue(new Held(phone.app).bathRunning());
+        assertEquals("on a locked screen too", Notification.VISIBILITY_PUBLIC, n.visibility);
+        assertEquals("Stop and nothing else", 1, n.actions.length);
+        assertEquals("Stopp", n.actions[0].title);
+        assertFalse("without unlocking first", n.actions[0].isAuthenticationRequired());
+        Intent stop = shadowOf(n.actions[0].actionIntent).getSavedIntent();
+        assertTrue(shadowOf(n.actions[0].actionIntent).isBroadcastIntent());
+        assertEquals(new ComponentName(phone.app, StopReceiver.class), stop.getComponent());
         service.get().onTaskRemoved(null);
         assertFalse(new Held(phone.app).bathRunning());
+    }
+
+    @Test
+    public void stopOnTheNotificationReachesTheAppWhichAloneEndsTheSession() {
+        List<String> told = new ArrayList<>();
+        new Held(phone.app).setBathRunning(true);
+        Bridge.teller = told::add;
+        phone.receive(new StopReceiver(), new Intent());
+        assertEquals(List.of("stop"), told);
+        assertTrue("until the app says so", new Held(phone.app).bathRunning());
+    }
+
+    @Test
+    public void stopWithoutTheAppTakesTheNotificationAway() {
+        new Held(phone.app).setBathRunning(true);
+        phone.receive(new StopReceiver(), new Intent());
+        assertFalse(new Held(phone.app).bathRunning());
+        assertEquals(BathService.class.getName(), shadowOf(phone.app).getNextStoppedService().getComponent().getClassName());
     }
 
     @Test
@@ -275,15 +304,24 @@ public class SystemTest {
     }
 
     @Test
-    public void theManifestNamesOurClassesAndExportsNone() throws Exception {
+    public void theManifestNamesOurClassesAndExportsNoneButToTheSystem() throws Exception {
         List<Element> ours = new ArrayList<>();
         for (String kind : new String[] {"receiver", "service", "provider"})
             ours.addAll(elements(kind));
-        assertEquals(5, ours.size());
+        assertEquals(8, ours.size());
         for (Element e : ours) {
             Class.forName(android(e, "name"));
-            assertEquals(android(e, "name"), "false", android(e, "exported"));
+            boolean system = "android.permission.BIND_QUICK_SETTINGS_TILE".equals(android(e, "permission"));
+            assertEquals(android(e, "name"), String.valueOf(system), android(e, "exported"));
         }
+    }
+
+    @Test
+    public void theSessionGoesOnWhileTheScreenIsLocked() throws Exception {
+        boolean runs = false;
+        for (Element e : elements("meta-data"))
+            runs = runs || android(e, "name").equals("android.app.background_running") && android(e, "value").equals("true");
+        assertTrue("Qt stops its event loop otherwise", runs);
     }
 
     @Test

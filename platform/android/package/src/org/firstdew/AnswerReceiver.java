@@ -10,8 +10,8 @@ import org.json.JSONException;
 import org.json.JSONObject;
 
 /**
- * Receives an answer given on a notification and stores it with its time. The app writes it into the record when it
- * runs next, so that the record has only one writer.
+ * Receives an answer given on a notification or the widget and stores it with its time. The app writes it into the
+ * record, at once if it runs and otherwise when it runs next, so that the record has only one writer.
  */
 public final class AnswerReceiver extends BroadcastReceiver {
     @Override
@@ -24,6 +24,8 @@ public final class AnswerReceiver extends BroadcastReceiver {
         switch (what) {
             case "dry":
             case "clammy":
+            case "wet":
+            case "dripping":
                 reminders.done(key);
                 break;
             case "later":
@@ -38,5 +40,7 @@ public final class AnswerReceiver extends BroadcastReceiver {
         } catch (JSONException impossible) {
             throw new IllegalStateException(impossible);
         }
+        CheckInWidget.refresh(context);
+        Bridge.tell("answered");
     }
 }

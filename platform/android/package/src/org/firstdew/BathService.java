@@ -8,14 +8,14 @@ import android.content.pm.ServiceInfo;
 import android.os.Build;
 import android.os.IBinder;
 
-/** Keeps the app alive during a session and shows its countdown in a permanent notification. */
+/** Keeps the app alive during a session and shows its countdown, with Stop, in a permanent notification. */
 public final class BathService extends Service {
     private static final int ID = 2;
 
     /** Starts the service or updates it. {@code endMillis} is the end of the step; 0 if it has none. */
-    static void show(Context context, String title, String text, long endMillis) {
+    static void show(Context context, String title, String stop, long endMillis) {
         context.startForegroundService(
-            new Intent(context, BathService.class).putExtra("title", title).putExtra("text", text).putExtra("end", endMillis));
+            new Intent(context, BathService.class).putExtra("title", title).putExtra("stop", stop).putExtra("end", endMillis));
     }
 
     /** Ends the service and shows reminders that waited for the end. */
@@ -29,7 +29,7 @@ public final class BathService extends Service {
     public int onStartCommand(Intent intent, int flags, int startId) {
         new Held(this).setBathRunning(true);
         Notification notice =
-            new Notices(this).bath(intent.getStringExtra("title"), intent.getStringExtra("text"), intent.getLongExtra("end", 0));
+            new Notices(this).bath(intent.getStringExtra("title"), intent.getStringExtra("stop"), intent.getLongExtra("end", 0));
         if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.Q)
             startForeground(ID, notice, ServiceInfo.FOREGROUND_SERVICE_TYPE_MEDIA_PLAYBACK);
         else

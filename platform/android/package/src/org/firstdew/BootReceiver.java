@@ -21,5 +21,6 @@ public final class BootReceiver extends BroadcastReceiver {
             // A restart of the phone ends every session.
             new Held(context).setBathRunning(false);
         new Reminders(context).rearm();
+        CheckInWidget.refresh(context);
     }
 }

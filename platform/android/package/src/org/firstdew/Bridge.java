@@ -9,6 +9,7 @@ import android.view.WindowManager;
 import java.io.File;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 import org.json.JSONArray;
 import org.json.JSONObject;
@@ -16,6 +17,22 @@ import org.json.JSONObject;
 /** The only entry from C++ to Java: a verb and a JSON document in, a JSON document out. */
 public final class Bridge {
     private Bridge() {}
+
+    /** The app's own function, which it makes known when it starts. */
+    private static native void told(String what);
+
+    /** Tells the running app what the person did outside it: {@code stop} or {@code answered}. False if it does not run. */
+    static boolean tell(String what) {
+        try {
+            teller.accept(what);
+            return true;
+        } catch (UnsatisfiedLinkError notRunning) {
+            return false;
+        }
+    }
+
+    /** Tests put somebody else in the app's place. */
+    static Consumer<String> teller = Bridge::told;
 
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
@@ -37,9 +54,9 @@ public final class Bridge {
                 return out.put("answers", new Held(context).answers());
             case "taken":
                 new Held(context).dropAnswers(in.getInt("count"));
-                return out;
+                return out; // the widget follows with the next sync, which knows what became of them
             case "bath":
-                BathService.show(context, in.getString("title"), in.getString("text"), in.getLong("end"));
+                BathService.show(context, in.getString("title"), in.getString("stop"), in.getLong("end"));
                 return out;
             case "bath-over":
                 BathService.end(context);
@@ -73,14 +90,19 @@ public final class Bridge {
     }
 
     private static JSONObject sync(Context context, JSONObject in) throws Exception {
-        new Held(context).setWords(in.getJSONObject("words"));
+        JSONArray asked = in.getJSONArray("asked");
+        Asked.from(asked); // refused before anything is stored
         JSONArray list = in.getJSONArray("wanted");
         List<Reminder> wanted = new ArrayList<>();
         for (int i = 0; i < list.length(); ++i)
             wanted.add(Reminder.from(list.getJSONObject(i)));
+        Held held = new Held(context);
+        held.setWords(in.getJSONObject("words"));
+        held.setAsked(asked);
         Reminders reminders = new Reminders(context);
         new Notices(context).makeChannels(reminders.exact());
         reminders.sync(wanted);
+        CheckInWidget.refresh(context);
         return new JSONObject().put("exact", reminders.exact()).put("allowed", new Notices(context).allowed());
     }
 

@@ -15,8 +15,8 @@ import org.json.JSONException;
 import org.json.JSONObject;
 
 /**
- * What the app's preferences hold while the app is closed: the wanted reminders, the keys already shown, the names of
- * the channels, and answers from notifications that the app has not read yet.
+ * What the app's preferences hold while the app is closed: the wanted reminders, the keys already shown, texts in the
+ * person's language, the sites of the check-in, and answers from notifications and the widget that the app has not read yet.
  * Uses commit(), so that a killed process loses nothing.
  */
 final class Held {
@@ -106,6 +106,19 @@ final class Held {
 
     void setPlace(String place) {
         kept.edit().putString("place", place).commit();
+    }
+
+    /** The sites that the check-in asks about. */
+    List<Asked> asked() {
+        try {
+            return Asked.from(new JSONArray(kept.getString("asked", "[]")));
+        } catch (JSONException damaged) {
+            return new ArrayList<>();
+        }
+    }
+
+    void setAsked(JSONArray asked) {
+        kept.edit().putString("asked", asked.toString()).commit();
     }
 
     void addAnswer(JSONObject answer) {

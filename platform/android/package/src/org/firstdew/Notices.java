@@ -41,17 +41,17 @@ final class Notices {
 
     void show(Reminder r) {
         makeChannels(new Reminders(context).exact());
-        Notification.Builder notice = common(r.title, r.text).setContentIntent(open("today", r.key));
+        Notification.Builder notice = common(r.title, r.text).setContentIntent(open(context, "today", r.key));
         for (Map.Entry<String, String> a : r.actions.entrySet())
             notice.addAction(new Notification.Action.Builder(null, a.getValue(),
-                "start".equals(a.getKey()) ? open("bath", r.key) : answer(a.getKey(), r.key)).build());
+                "start".equals(a.getKey()) ? open(context, "bath", r.key) : answer(context, a.getKey(), r.key)).build());
         manager.notify(r.key, ID, notice.build());
     }
 
     /** Shows one notification for several reminders that came due while the phone was off. */
     void showMissed() {
         makeChannels(new Reminders(context).exact());
-        manager.notify(MISSED, ID, common(held.word("missed-title"), held.word("missed-text")).setContentIntent(open("today", MISSED)).build());
+        manager.notify(MISSED, ID, common(held.word("missed-title"), held.word("missed-text")).setContentIntent(open(context, "today", MISSED)).build());
     }
 
     void withdraw(String key) {
@@ -67,11 +67,16 @@ final class Notices {
         return manager.areNotificationsEnabled();
     }
 
-    /** The running session. The system draws the countdown. */
-    Notification bath(String title, String text, long endMillis) {
+    /**
+     * The running session. The system draws the countdown. A locked screen shows it whole, because Stop has to be there;
+     * so {@code title} names nothing of the person's health.
+     */
+    Notification bath(String title, String stop, long endMillis) {
         makeChannels(new Reminders(context).exact());
-        Notification.Builder notice = new Notification.Builder(context, BATH).setSmallIcon(icon()).setContentTitle(title).setContentText(text)
-            .setOngoing(true).setOnlyAlertOnce(true).setCategory(Notification.CATEGORY_PROGRESS).setContentIntent(open("bath", BATH));
+        Notification.Builder notice = new Notification.Builder(context, BATH).setSmallIcon(icon()).setContentTitle(title)
+            .setVisibility(Notification.VISIBILITY_PUBLIC)
+            .addAction(new Notification.Action.Builder(null, stop, stop()).build())
+            .setOngoing(true).setOnlyAlertOnce(true).setCategory(Notification.CATEGORY_PROGRESS).setContentIntent(open(context, "bath", BATH));
         if (endMillis > 0)
             notice.setUsesChronometer(true).setChronometerCountDown(true).setShowWhen(true).setWhen(endMillis);
         return notice.build();
@@ -80,21 +85,28 @@ final class Notices {
     private Notification.Builder common(String title, String text) {
         return new Notification.Builder(context, REMINDERS).setSmallIcon(icon()).setContentTitle(title).setContentText(text)
             .setStyle(new Notification.BigTextStyle().bigText(text)).setCategory(Notification.CATEGORY_REMINDER).setAutoCancel(true)
-            // A locked screen hides the text, because other people may see it.
-            .setVisibility(Notification.VISIBILITY_PRIVATE);
+            // A locked screen shows text and buttons only if the person has told the phone to show such things there.
+            .setVisibility(Notification.VISIBILITY_PRIVATE)
+            .setPublicVersion(new Notification.Builder(context, REMINDERS).setSmallIcon(icon()).setContentTitle(held.word("locked")).build());
     }
 
     private Icon icon() {
-        int own = context.getResources().getIdentifier("notice", "drawable", context.getPackageName());
+        int own = Own.id(context, "drawable", "notice");
         return Icon.createWithResource(context, own == 0 ? android.R.drawable.ic_popup_reminder : own);
     }
 
-    private PendingIntent answer(String what, String key) {
+    private PendingIntent stop() {
+        return PendingIntent.getBroadcast(context, 0, new Intent(context, StopReceiver.class), PendingIntent.FLAG_IMMUTABLE);
+    }
+
+    /** The button that gives that answer. */
+    static PendingIntent answer(Context context, String what, String key) {
         Intent intent = new Intent(context, AnswerReceiver.class).setAction(what).setData(Uri.fromParts("firstdew", key, null));
         return PendingIntent.getBroadcast(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);
     }
 
-    private PendingIntent open(String place, String key) {
+    /** Opens the app at that place; {@code key} tells one button from another. */
+    static PendingIntent open(Context context, String place, String key) {
         Intent intent = new Intent(context, OpenActivity.class).setData(Uri.fromParts("firstdew", place + ":" + key, null))
             .putExtra(OpenActivity.PLACE, place).addFlags(Intent.FLAG_ACTIVITY_NEW_TASK);
         return PendingIntent.getActivity(context, 0, intent, PendingIntent.FLAG_IMMUTABLE | PendingIntent.FLAG_UPDATE_CURRENT);
