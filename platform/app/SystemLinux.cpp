@@ -30,9 +30,6 @@ struct System::Inside {
     linuxside::DesktopOpener opener;
     linuxside::DesktopHaptics haptics;
     camera::QtCodeCamera codeCamera;
-    /// A desktop does not end programs that are not in front. Its notices have no countdown, and a time that stands
-    /// still would soon be wrong.
-    ports::AbsentSessionNotice sessionNotice;
     linuxside::DesktopSessionNotice sessionNotice;
     std::optional<linuxside::DesktopNotifier> notifier;
     std::optional<UpdateRequests> requests;
