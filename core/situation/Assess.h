@@ -56,8 +56,12 @@ enum class ReasonKind {
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff, ///< the person put the call off; date: until when, none: not this time
-    WetOnce ///< wet or dripping at rest, though full sweating is not likely yet; date
+    PutOff,              ///< the person put the call off; date: until when, none: not this time
+    WetOnce,             ///< wet or dripping at rest, though full sweating is not likely yet; date
+    CourseSessionMissed, ///< number; date = the day it was planned for; days from then to its new day
+    CourseCrowded,       ///< count = sessions on consecutive days; days past the window with a day between
+    BeforeLeaving,       ///< date = first day away, days = how many; the call would fall into them
+    AwayNow              ///< date = last day away; the call waits until then
 };
 
 struct Reason {
@@ -73,6 +77,12 @@ struct Reason {
     std::optional<SkinFinding> finding;
 };
 
+/// The next session of the running course, where it was not done on the day it was planned for.
+struct MissedSession {
+    int number = 0;
+    LocalDate planned;
+};
+
 /// Where one diary site stands. Hand + foot sessions count for hands and for feet.
 struct SiteSituation {
     DiarySite site{};
@@ -82,10 +92,15 @@ struct SiteSituation {
     std::vector<Reason> reasons;          ///< the deciding reason first
     std::optional<LocalDate> nextSession; ///< next day of the course, or the day on which the app calls for a top-up
     std::optional<protocol::CoursePlan> course;
+    std::optional<MissedSession> missed;
+    Pace pace{}; ///< at which the course is planned
+    /// The plan crowds sessions, and the person has not chosen a pace since the last one was missed.
+    std::optional<protocol::Crowding> crowding;
     std::optional<protocol::Response> response;
     std::optional<int> hdssStart;
     std::optional<int> hdssNow;
     bool checkedInToday = false;
+    bool heldByAway = false; ///< the skin or the forecast calls for a session, and the call waits for the return
     std::optional<LocalDate> lastSession;
     outlook::Forecast forecast;
 };
@@ -116,5 +131,5 @@ FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "
                "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
                "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
                "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
-               "wet-once");
+               "wet-once", "course-session-missed", "course-crowded", "before-leaving", "away-now");
 } // namespace firstdew::facts

@@ -185,7 +185,7 @@ QString drySpell(const outlook::Forecast& f)
 {
     const QString span = Page::tr("median %1 days (80 %: %2 to %3)")
                              .arg(words::number(f.usualMedian), words::number(f.usualFrom), words::number(f.usualTo));
-    return span + QLatin1Char('\n') + Page::tr("%n dry spell(s)", nullptr, static_cast<int>(f.spells.size())) +
+    return span + QLatin1Char('\n') + Page::tr("%n dry spell(s)", nullptr, f.learned) +
            (f.censored > 0 ? Page::tr(", %1 of them not seen to their end").arg(f.censored) : QString());
 }
 
@@ -282,6 +282,15 @@ void paintRest(Sheet& sheet, const summary::Contents& c)
     sheet.paragraph(lines.isEmpty() ? Page::tr("None recorded in this period.") : lines.join(QStringLiteral("   ·   ")),
                     7.6, kInk);
 
+    if (!c.otherTreatments.empty()) {
+        QStringList others;
+        for (const auto& e : c.otherTreatments)
+            others.append(words::otherTreatmentLine(e.payload));
+        sheet.heading(Page::tr("Other treatments"));
+        sheet.paragraph(others.join(QStringLiteral("   ·   ")) + QLatin1Char(' ') +
+                            Page::tr("Dry spells in this time are left out of the outlook."),
+                        7.6, kInk);
+    }
     sheet.heading(Page::tr("Safety and prescription"));
     QStringList safety;
     QStringList yes;

@@ -74,6 +74,8 @@ Frame {
                     }
                 }
             }
+            Label { visible: text !== ""; Layout.fillWidth: true; text: card.line.missed }
+            PaceChoice { plan: card.line }
             Label { visible: !card.line.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.line.overrun) }
             Wrap {
                 Layout.fillWidth: true

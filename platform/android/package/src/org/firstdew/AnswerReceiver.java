@@ -24,6 +24,8 @@ public final class AnswerReceiver extends BroadcastReceiver {
         switch (what) {
             case "dry":
             case "clammy":
+            case "wet":
+            case "dripping":
                 reminders.done(key);
                 break;
             case "later":

@@ -8,6 +8,7 @@ import android.content.Context;
 import android.content.Intent;
 import android.graphics.drawable.Icon;
 import android.net.Uri;
+import android.widget.RemoteViews;
 
 import java.util.Map;
 
@@ -42,10 +43,29 @@ final class Notices {
     void show(Reminder r) {
         makeChannels(new Reminders(context).exact());
         Notification.Builder notice = common(r.title, r.text).setContentIntent(open("today", r.key));
+        if (r.asks())
+            notice.setStyle(new Notification.DecoratedCustomViewStyle()).setCustomBigContentView(levels(r)).setCustomHeadsUpContentView(levels(r));
         for (Map.Entry<String, String> a : r.actions.entrySet())
-            notice.addAction(new Notification.Action.Builder(null, a.getValue(),
-                "start".equals(a.getKey()) ? open("bath", r.key) : answer(a.getKey(), r.key)).build());
+            if (!r.asks() || !Reminder.LEVELS.contains(a.getKey()))
+                notice.addAction(new Notification.Action.Builder(null, a.getValue(),
+                    "start".equals(a.getKey()) ? open("bath", r.key) : answer(a.getKey(), r.key)).build());
         manager.notify(r.key, ID, notice.build());
+    }
+
+    /** The question with a button for each level. The system itself draws three buttons at most, and there are four levels. */
+    private RemoteViews levels(Reminder r) {
+        RemoteViews out = new RemoteViews(context.getPackageName(), resource("levels", "layout"));
+        out.setTextViewText(resource("question", "id"), r.title);
+        for (String level : Reminder.LEVELS) {
+            int button = resource(level, "id");
+            out.setTextViewText(button, r.actions.get(level));
+            out.setOnClickPendingIntent(button, answer(level, r.key));
+        }
+        return out;
+    }
+
+    private int resource(String name, String type) {
+        return context.getResources().getIdentifier(name, type, context.getPackageName());
     }
 
     /** Shows one notification for several reminders that came due while the phone was off. */
@@ -85,7 +105,7 @@ final class Notices {
     }
 
     private Icon icon() {
-        int own = context.getResources().getIdentifier("notice", "drawable", context.getPackageName());
+        int own = resource("notice", "drawable");
         return Icon.createWithResource(context, own == 0 ? android.R.drawable.ic_popup_reminder : own);
     }
 
