@@ -11,9 +11,10 @@ Frame {
     property var where: []
     property int from: Store.today
     property int until: 0 // it goes on
+    function named(kinds: var): var { return kinds.map(k => ({ value: k, text: Appearance.phrases.otherKind(k) })) }
     Label { Layout.fillWidth: true; text: qsTr("Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.") }
     Card {
-        OneOf { label: qsTr("What is it?"); options: Appearance.phrases.otherKinds.map(k => ({ value: k, text: Appearance.phrases.otherKind(k) })); value: page.what; onChosen: v => page.what = v }
+        OneOf { label: qsTr("What is it?"); options: page.named(Appearance.phrases.otherKinds); value: page.what; onChosen: v => page.what = v }
         Field { id: name; label: qsTr("Its name"); hint: qsTr("Optional") }
         ColumnLayout {
             visible: DiaryModel.sites.length > 1

@@ -31,13 +31,13 @@ void tellCourse(const situation::SiteSituation& s, LocalDate today, ui::SitePlan
     plan.fits = s.course->fits;
     plan.overrun = s.course->overrunDays;
     plan.pace = ui::shown(s.pace);
-    if (s.crowding)
-        plan.lastBetween = s.crowding->dayBetween.sessions.back().date.daysSince1970();
     for (const auto& r : s.reasons) {
         if (r.kind == situation::ReasonKind::CourseSessionMissed)
             plan.missed = words::reasonSentence(r, today);
-        if (r.kind == situation::ReasonKind::CourseCrowded)
+        if (r.kind == situation::ReasonKind::CourseCrowded && s.crowding) {
             plan.crowded = words::reasonSentence(r, today);
+            plan.lastBetween = s.crowding->dayBetween.sessions.back().date.daysSince1970();
+        }
     }
 }
 
