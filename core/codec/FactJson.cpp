@@ -275,6 +275,10 @@ std::optional<Error> contradictionIn(const Payload& payload)
 {
     if (const auto* away = std::get_if<Away>(&payload); away != nullptr && away->to < away->from)
         return Error{"field-invalid", "to", fmt::format("{} lies before {}", away->to.iso(), away->from.iso())};
+    if (const auto* other = std::get_if<OtherTreatment>(&payload);
+        other != nullptr && other->until && *other->until < other->from)
+        return Error{"field-invalid", "until",
+                     fmt::format("{} lies before {}", other->until->iso(), other->from.iso())};
     if (const auto* course = std::get_if<Course>(&payload))
         if (std::ranges::adjacent_find(course->days, std::greater_equal<>()) != course->days.end())
             return Error{"field-invalid", "days", "must rise, with no day twice"};

@@ -21,8 +21,8 @@ namespace firstdew::codec {
 /// not UTF-8, a minute or a person that cannot be.
 [[nodiscard]] facts::Result<facts::Done> canBeKept(const facts::Fact& fact);
 
-/// What cannot be, although each field by itself can: days away that end before they begin, days of a course that do
-/// not rise.
+/// What cannot be, although each field by itself can: days away or another treatment that end before they begin, days
+/// of a course that do not rise.
 [[nodiscard]] std::optional<facts::Error> contradictionIn(const facts::Payload& payload);
 
 } // namespace firstdew::codec

@@ -67,6 +67,12 @@ bool isStopped(const LedSession& led)
 
 } // namespace
 
+bool SiteDiary::otherwiseTreated(LocalDate from, LocalDate to) const
+{
+    return std::any_of(otherwise.begin(), otherwise.end(),
+                       [&](const OtherDays& o) { return o.from <= to && (!o.until || *o.until >= from); });
+}
+
 std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
 {
     const auto& given = answers[row];
@@ -98,6 +104,24 @@ const LedSession* Diary::unwritten() const
     if (!led.prepared || led.logged || led.events.empty() || (stopped && !(recent && happened)))
         return nullptr;
     return &led;
+}
+
+std::optional<std::pair<LocalDate, LocalDate>> Diary::awayAround(LocalDate day) const
+{
+    std::optional<std::pair<LocalDate, LocalDate>> out;
+    for (bool grew = true; grew;) {
+        grew = false;
+        for (const auto& e : away) {
+            const auto& [from, to] = std::pair(e.payload.from, e.payload.to);
+            if (out ? from > out->second + 1 || to < out->first - 1 : from > day || to < day)
+                continue;
+            const auto wider =
+                out ? std::pair(std::min(out->first, from), std::max(out->second, to)) : std::pair(from, to);
+            grew = grew || out != wider;
+            out = wider;
+        }
+    }
+    return out;
 }
 
 const DayReport* Diary::reportOn(DiarySite site, LocalDate day) const

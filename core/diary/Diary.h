@@ -42,6 +42,13 @@ struct CourseSet {
     bool operator==(const CourseSet&) const = default;
 };
 
+/// Days on which something else dried the site.
+struct OtherDays {
+    LocalDate from;
+    std::optional<LocalDate> until; ///< inclusive; nullopt: it goes on
+    bool operator==(const OtherDays&) const = default;
+};
+
 /// Everything known about one diary site. Hand + foot sessions count for hands and for feet.
 struct SiteDiary {
     std::vector<LocalDate> sessionDays; ///< days with a completed session, ascending, each once
@@ -49,9 +56,12 @@ struct SiteDiary {
     /// The same without what was reported after a session of its day: that belongs to the new dry spell, on whose day 0
     /// nothing is learned. Forecasts read these.
     std::vector<DayReport> spellReports;
-    std::vector<CourseSet> courses; ///< in the order chosen; the last one counts
+    std::vector<CourseSet> courses;   ///< in the order chosen; the last one counts
+    std::vector<OtherDays> otherwise; ///< days under another treatment
     bool operator==(const SiteDiary&) const = default;
 
+    /// Whether another treatment worked on any of these days.
+    [[nodiscard]] bool otherwiseTreated(LocalDate from, LocalDate to) const;
     [[nodiscard]] const CourseSet* course() const { return courses.empty() ? nullptr : &courses.back(); }
 };
 
@@ -130,6 +140,7 @@ struct Diary {
     std::vector<Entry<SideEffect>> skinAhead; ///< dated after `today`: a burn counts whatever its date
     std::vector<Entry<Hdss>> scores;
     std::vector<Entry<Weighing>> weighings;
+    std::vector<Entry<OtherTreatment>> otherTreatments;
     std::vector<Entry<CallAnswered>> callAnswers;
     std::vector<Entry<Preparation>> preparations;
     std::vector<Entry<Question>> questions;
@@ -146,6 +157,7 @@ struct Diary {
     // The plan.
     std::vector<Entry<Course>> courses;
     std::vector<Entry<CourseMove>> courseMoves;
+    std::vector<Entry<CoursePace>> coursePaces;
     std::vector<Entry<ReviewDone>> reviews;
     std::vector<Entry<Away>> away;
     std::vector<Entry<CareSheet>> careSheets;
@@ -172,6 +184,9 @@ struct Diary {
     /// The led session that the person still has to log. It was never stopped, or it was stopped today or yesterday
     /// after more than its beginning. Nullptr if there is none.
     [[nodiscard]] const LedSession* unwritten() const;
+    /// The first and last of the days away around that day, with those that follow without a day at home. Nullopt if
+    /// the person is at home.
+    [[nodiscard]] std::optional<std::pair<LocalDate, LocalDate>> awayAround(LocalDate day) const;
     /// The report that counts for the site on that day, or nullptr.
     [[nodiscard]] const DayReport* reportOn(DiarySite site, LocalDate day) const;
     /// The latest check-in for a site on a day, which a new check-in corrects. Nullptr if there is none.

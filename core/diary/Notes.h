@@ -107,6 +107,8 @@ public:
 
     void note(const Entry<CourseMove>& e) { m_diary.courseMoves.push_back(e); }
 
+    void note(const Entry<CoursePace>& e) { m_diary.coursePaces.push_back(e); }
+
     void note(const Entry<ReviewDone>& e)
     {
         m_diary.reviews.push_back(e);
@@ -118,6 +120,15 @@ public:
     void note(const Entry<Hdss>& e) { m_diary.scores.push_back(e); }
     void note(const Entry<Weighing>& e) { m_diary.weighings.push_back(e); }
     void note(const Entry<SideEffect>& e) { m_diary.skin.push_back(e); }
+
+    void note(const Entry<OtherTreatment>& e)
+    {
+        m_diary.otherTreatments.push_back(e);
+        for (const DiarySite site : allOf<DiarySite>())
+            if (e.payload.sites.empty() || e.payload.sites.contains(site))
+                m_diary.sites[site].otherwise.push_back({e.payload.from, e.payload.until});
+    }
+
     void note(const Entry<CallAnswered>& e) { m_diary.callAnswers.push_back(e); }
     void note(const Entry<ReminderSettings>& e) { m_diary.reminderSettings = e.payload; }
     void note(const Entry<ReminderHandled>& e) { m_diary.remindersHandled.push_back(e); }

@@ -11,9 +11,9 @@
 namespace firstdew::facts {
 
 using Payload = std::variant<Person, SiteUse, Machine, CellsChanged, CheckIn, Session, BathPrepared, BathEvent,
-                             Screening, Clearance, SkinClearance, Preparation, Course, CourseMove, ReviewDone, Away,
-                             Pause, Hdss, Weighing, SideEffect, CallAnswered, ReminderSettings, ReminderHandled,
-                             CareSheet, Question, Preference, Retraction>;
+                             Screening, Clearance, SkinClearance, Preparation, Course, CourseMove, CoursePace,
+                             ReviewDone, Away, Pause, Hdss, Weighing, SideEffect, OtherTreatment, CallAnswered,
+                             ReminderSettings, ReminderHandled, CareSheet, Question, Preference, Retraction>;
 
 template <class Each, class... P>
 void forEachOf(Each each, std::type_identity<std::variant<P...>>)

@@ -274,6 +274,15 @@ struct CourseMove {
     bool operator==(const CourseMove&) const = default;
 };
 
+/// How the person wants the running course of `site` to go on.
+struct CoursePace {
+    Site site{};
+    Pace pace{};
+    static constexpr std::string_view kind = "course-pace";
+    static void fields(auto& self, auto&& f) { f("site", self.site), f("pace", self.pace); }
+    bool operator==(const CoursePace&) const = default;
+};
+
 /// The response at the end of a course was reviewed, and the person continues with top-ups or not.
 struct ReviewDone {
     Site site{};
@@ -329,6 +338,22 @@ struct SideEffect {
     static constexpr std::string_view kind = "side-effect";
     static void fields(auto& self, auto&& f) { f("site", self.site), f("skin", self.skin), f("note", self.note); }
     bool operator==(const SideEffect&) const = default;
+};
+
+/// Something else that dries the skin, with the days on which it works. It is noted, never advised.
+struct OtherTreatment {
+    OtherKind what{};
+    std::string name;
+    SetOf<DiarySite> sites; ///< empty: everywhere
+    LocalDate from;
+    std::optional<LocalDate> until; ///< inclusive; absent: it goes on
+    static constexpr std::string_view kind = "other-treatment";
+    static void fields(auto& self, auto&& f)
+    {
+        f("what", self.what), f("name", self.name), f("sites", self.sites), f("from", self.from),
+            f("until", self.until);
+    }
+    bool operator==(const OtherTreatment&) const = default;
 };
 
 struct CallAnswered {

@@ -33,6 +33,10 @@ enum class SkinFinding { Fine, Redness, Dryness, Itch, Blister, Burn, Pain };
 /// Answers to the call for a top-up.
 enum class CallAnswer { StartNow, ThisEvening, Tomorrow, NotThisTime };
 enum class CourseTemplate { Seven, MonWedFri, Daily, Prescribed };
+/// How a course goes on where sessions crowd: inside its window, or with a day between any two.
+enum class Pace { KeepWindow, DayBetween };
+/// Something other than the sessions that dries the skin.
+enum class OtherKind { Botulinum, Tablets, Cream, Other };
 
 /// The tokens of an enumeration, in the order of its values.
 template <class E>
@@ -59,6 +63,8 @@ FIRSTDEW_WORDS(Comfort, "nothing-felt", "comfortable", "strong", "unpleasant", "
 FIRSTDEW_WORDS(SkinFinding, "fine", "redness", "dryness", "itch", "blister", "burn", "pain");
 FIRSTDEW_WORDS(CallAnswer, "start-now", "this-evening", "tomorrow", "not-this-time");
 FIRSTDEW_WORDS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
+FIRSTDEW_WORDS(Pace, "keep-window", "day-between");
+FIRSTDEW_WORDS(OtherKind, "botulinum", "tablets", "cream", "other");
 FIRSTDEW_WORDS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
 template <class E>

@@ -143,8 +143,10 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     f.site = site;
     f.returnCost = settings.returnCost.value_or(returnCostOf(settings.risk));
     f.spells = spellsFor(diary.at(site), today);
-    f.censored =
-        static_cast<int>(std::count_if(f.spells.begin(), f.spells.end(), [](const Spell& s) { return !s.right; }));
+    for (const Spell& s : f.spells) {
+        f.learned += s.otherwise ? 0 : 1;
+        f.censored += s.otherwise || s.right ? 0 : 1;
+    }
     Learned& learned = learnedFrom(diary);
     const Renewal& renewal = learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost);
     const Predictive& clock = learned.clockFor(site, f.spells, reports, settings.rules);

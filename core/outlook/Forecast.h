@@ -34,6 +34,7 @@ struct Spell {
     std::optional<int> right; ///< day on which clamminess was reported; nullopt: still dry at `left` (censored)
     bool onDamp = false;      ///< the site was reported damp shortly before that session
     bool gotDry = true;       ///< false: the session had no effect, so there was no dry spell
+    bool otherwise = false;   ///< another treatment worked in it: nothing is learned from it (our own choice)
     int watched = 0;          ///< days from the last session to the next one, or to today
     bool operator==(const Spell&) const = default;
 };
@@ -58,7 +59,8 @@ struct Forecast {
     DiarySite site{};
     std::optional<LocalDate> lastSession; ///< end of the present treated spell
     std::vector<Spell> spells;            ///< evidence, oldest first, the present one last
-    int censored = 0;
+    int learned = 0;                      ///< spells that teach something: no other treatment worked in them
+    int censored = 0;                     ///< of these, those without an end of their own
     StateProbability today;
     /// Day on which the app calls for a top-up, or has called. For a diary that is kept it is the day of the call if
     /// each check-in until then says dry, whether its own check-in was made or not. Nullopt if no call comes within a

@@ -76,6 +76,7 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
         out.back().onDamp = onDamp(i);
         out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];
+        out.back().otherwise = site.otherwiseTreated(sessions[i], sessions[i] + out.back().watched);
     }
     return out;
 }

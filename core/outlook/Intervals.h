@@ -10,6 +10,7 @@ namespace firstdew::outlook {
 /// report after a dry day is interval-censored, without a dry day left-censored. A top-up while dry, or the diary's
 /// day, right-censors. A session followed by another one of the same course starts no spell, because the course and
 /// not the skin decides when the next one comes.
+/// A spell in which another treatment worked is marked.
 [[nodiscard]] std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today);
 
 } // namespace firstdew::outlook

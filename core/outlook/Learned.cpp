@@ -39,15 +39,20 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
         anew.rules = rules;
         kept = std::move(anew);
     }
+    const std::size_t before = kept->spells.size();
     std::vector<Evidence> fresh;
     for (const Spell& s : past.subspan(kept->spells.size())) {
+        kept->spells.push_back(s);
+        if (s.otherwise)
+            continue; // what another treatment did says nothing of the sessions
         const auto seen = within(reports, s.lastSession, s.lastSession + s.watched);
         fresh.push_back(evidenceOf(seen, s.lastSession, s.watched, rules.after(s.onDamp)));
-        kept->spells.push_back(s);
     }
     if (!fresh.empty()) {
         kept->clock.learn(fresh);
         kept->renewal.reset();
+    }
+    if (kept->spells.size() > before) {
         const auto until = within(reports, LocalDate(-10'000'000), past.back().lastSession + past.back().watched);
         kept->reports.assign(until.begin(), until.end());
     }

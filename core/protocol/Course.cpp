@@ -15,6 +15,7 @@ constexpr long kNever = std::numeric_limits<long>::max() / 4;
 /// Days 1, 2, 4, 7, 10 and 22: NHS hospital leaflet WPR26540; day 15 from memory; seven in four weeks: common practice.
 const std::vector<int> kSevenDays{1, 2, 4, 7, 10, 15, 22};
 constexpr int kFourWeeks = 28;
+constexpr int kMostInARow = 3; // sessions on consecutive days without a question: our own choice
 
 std::vector<int> everyWeekday(LocalDate start, std::initializer_list<Weekday> on, std::size_t count)
 {
@@ -125,8 +126,9 @@ std::optional<LocalDate> byHand(const CourseRequest& q, int number)
 /// The remaining sessions on open days: least sum of squared shifts, earlier on ties.
 class Planner {
 public:
-    Planner(const CourseRequest& q, std::vector<LocalDate> wanted, int firstNumber, LocalDate firstDay)
-        : m_q(q), m_wanted(std::move(wanted)), m_firstDay(firstDay)
+    /// `apart`: days from one session to the next at the least.
+    Planner(const CourseRequest& q, std::vector<LocalDate> wanted, int firstNumber, LocalDate firstDay, int apart)
+        : m_q(q), m_wanted(std::move(wanted)), m_firstDay(firstDay), m_apart(static_cast<std::size_t>(apart))
     {
         for (std::size_t i = 0; i < m_wanted.size(); ++i)
             m_byHand.push_back(byHand(q, firstNumber + static_cast<int>(i)));
@@ -143,6 +145,7 @@ public:
         std::vector<bool> open(width);
         for (int d = 0; d < days; ++d)
             open[static_cast<std::size_t>(d)] = closedBy(m_q, m_firstDay + d) == ShiftReason::None;
+        const auto next = [&](std::size_t day) { return std::min(day + m_apart, width - 1); };
         const auto cost = [&](std::size_t session, std::size_t day) {
             const LocalDate date = m_firstDay + static_cast<int>(day);
             // A day chosen by hand holds even on a weekday or a trip that was ruled out.
@@ -157,16 +160,16 @@ public:
         for (std::size_t i = n; i-- > 0;)
             for (std::size_t d = width - 1; d-- > 0;) {
                 best[i][d] = best[i][d + 1];
-                if (const long here = cost(i, d); here < kNever && best[i + 1][d + 1] < kNever)
-                    best[i][d] = std::min(best[i][d], here + best[i + 1][d + 1]);
+                if (const long here = cost(i, d); here < kNever && best[i + 1][next(d)] < kNever)
+                    best[i][d] = std::min(best[i][d], here + best[i + 1][next(d)]);
             }
         if (best[0][0] >= kNever)
             return std::nullopt;
         std::vector<LocalDate> out;
         std::size_t d = 0;
-        for (std::size_t i = 0; i < n; ++i, ++d) {
-            while (cost(i, d) >= kNever || best[i + 1][d + 1] >= kNever ||
-                   cost(i, d) + best[i + 1][d + 1] != best[i][d])
+        for (std::size_t i = 0; i < n; ++i, d = next(d)) {
+            while (cost(i, d) >= kNever || best[i + 1][next(d)] >= kNever ||
+                   cost(i, d) + best[i + 1][next(d)] != best[i][d])
                 ++d;
             out.push_back(m_firstDay + static_cast<int>(d));
         }
@@ -178,6 +181,7 @@ private:
     std::vector<LocalDate> m_wanted;
     std::vector<std::optional<LocalDate>> m_byHand;
     LocalDate m_firstDay;
+    std::size_t m_apart;
 };
 
 /// The plan that ends as soon after the window as every session can be held; a later end never fits worse.
@@ -192,6 +196,33 @@ std::optional<std::vector<LocalDate>> leastOverrun(const Planner& planner, Local
         (planner.within(windowEnd + middle) ? enough : tooShort) = middle;
     }
     return planner.within(windowEnd + enough);
+}
+
+/// Days for the sessions that are left, with at least `apart` days from one to the next. Nothing if they cannot be held
+/// within ten years.
+std::optional<std::vector<LocalDate>> restOf(const CourseRequest& q, const std::vector<LocalDate>& wanted,
+                                             const std::vector<LocalDate>& done, LocalDate windowEnd, int apart)
+{
+    LocalDate first = std::max(q.start, q.today);
+    if (!done.empty())
+        first = std::max(first, done.back() + apart);
+    const Planner planner(q, wanted, static_cast<int>(done.size()) + 1, first, apart);
+    auto dates = planner.within(windowEnd);
+    return dates ? dates : leastOverrun(planner, windowEnd);
+}
+
+/// The most sessions on consecutive days, of rows that begin at or reach `from`.
+int longestRow(std::vector<LocalDate> days, LocalDate from)
+{
+    std::sort(days.begin(), days.end());
+    int longest = 0;
+    int row = 0;
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        row = i > 0 && days[i] - days[i - 1] == 1 ? row + 1 : 1;
+        if (days[i] >= from)
+            longest = std::max(longest, row);
+    }
+    return longest;
 }
 
 std::vector<LocalDate> distinctDone(const CourseRequest& q, std::size_t most)
@@ -210,7 +241,7 @@ PlannedSession sessionOn(const TemplateDays& plan, LocalDate start, std::size_t 
     return {static_cast<int>(index) + 1, wanted, date, state, date - (start + (wanted - 1)), ShiftReason::None};
 }
 
-ShiftReason whyShifted(const CourseRequest& q, const PlannedSession& s, LocalDate firstOpen)
+ShiftReason whyShifted(const CourseRequest& q, const PlannedSession& s)
 {
     if (byHand(q, s.number))
         return ShiftReason::ByHand;
@@ -219,7 +250,7 @@ ShiftReason whyShifted(const CourseRequest& q, const PlannedSession& s, LocalDat
     const LocalDate wanted = s.date - s.shift;
     if (const ShiftReason closed = closedBy(q, wanted); closed != ShiftReason::None)
         return closed;
-    return wanted < firstOpen ? ShiftReason::Past : ShiftReason::MakesRoom;
+    return wanted < q.today ? ShiftReason::Past : ShiftReason::MakesRoom;
 }
 
 } // namespace
@@ -267,27 +298,48 @@ Result<CoursePlan> planCourse(const CourseRequest& request)
     for (std::size_t i = done.size(); i < plan.days.size(); ++i)
         wanted.push_back(request.start + (plan.days[i] - 1));
     if (!wanted.empty()) {
-        LocalDate first = std::max(request.start, request.today);
-        if (!done.empty())
-            first = std::max(first, done.back() + 1);
-        const Planner planner(request, wanted, static_cast<int>(done.size()) + 1, first);
-        auto dates = planner.within(out.windowEnd);
-        if (!dates)
-            dates = leastOverrun(planner, out.windowEnd);
-        if (!dates)
+        const bool between = request.pace == Pace::DayBetween;
+        auto rest = restOf(request, wanted, done, out.windowEnd, between ? 2 : 1);
+        if (!rest && between) // a day chosen by hand leaves no day between
+            rest = restOf(request, wanted, done, out.windowEnd, 1);
+        if (!rest)
             return Error{
                 "no-open-days", "free",
                 "no days are left for the sessions within ten years; free some weekdays or shorten the days away"};
-        for (std::size_t i = 0; i < dates->size(); ++i) {
-            out.sessions.push_back(sessionOn(plan, request.start, done.size() + i, (*dates)[i], CourseState::Planned));
-            out.sessions.back().why = whyShifted(request, out.sessions.back(), first);
+        for (std::size_t i = 0; i < rest->size(); ++i) {
+            out.sessions.push_back(sessionOn(plan, request.start, done.size() + i, (*rest)[i], CourseState::Planned));
+            out.sessions.back().why = whyShifted(request, out.sessions.back());
             const long shift = out.sessions.back().shift;
             out.shiftCost += shift * shift;
         }
-        out.overrunDays = std::max(0, dates->back() - out.windowEnd);
+        out.overrunDays = std::max(0, rest->back() - out.windowEnd);
         out.fits = out.overrunDays == 0;
     }
     return out;
+}
+
+std::optional<Crowding> crowdingOf(const CourseRequest& request, const CoursePlan& plan)
+{
+    std::vector<LocalDate> dates;
+    std::vector<LocalDate> ofTemplate;
+    std::optional<LocalDate> next;
+    for (const PlannedSession& s : plan.sessions) {
+        dates.push_back(s.date);
+        ofTemplate.push_back(request.start + (s.templateDay - 1));
+        if (s.state == CourseState::Planned && !next)
+            next = s.date;
+    }
+    if (!next || request.pace == Pace::DayBetween)
+        return std::nullopt;
+    const int row = longestRow(dates, *next);
+    if (row <= std::max(kMostInARow, longestRow(ofTemplate, request.start)))
+        return std::nullopt;
+    CourseRequest between = request;
+    between.pace = Pace::DayBetween;
+    auto other = planCourse(between);
+    if (!other || std::ranges::equal(other->sessions, plan.sessions, {}, &PlannedSession::date, &PlannedSession::date))
+        return std::nullopt;
+    return Crowding{row, std::move(other.value())};
 }
 
 Result<CourseSoFar> courseSoFar(const CourseRequest& request)

@@ -21,7 +21,7 @@ enum class ShiftReason {
     Away,           ///< the person is away then
     WeekdayNotFree, ///< not one of the person's weekdays
     HasSession,     ///< that day has its session already
-    MakesRoom,      ///< one session a day, in order, inside the window: the others need it so
+    MakesRoom,      ///< one session a day (or a day between), in order, inside the window: the others need it so
     ByHand          ///< put on its day by the person
 };
 
@@ -35,6 +35,7 @@ struct CourseRequest {
     std::vector<LocalDate> done;                       ///< days with a session
     std::vector<LocalDate> missed;                     ///< days said to be missed
     std::vector<std::pair<int, LocalDate>> fixed;      ///< session number put on a day by hand
+    Pace pace = Pace::KeepWindow;
 };
 
 struct PlannedSession {
@@ -64,7 +65,18 @@ struct TemplateDays {
 
 /// Plans or re-plans a first course: at most one session a day, order kept, on free days, inside the window
 /// where that can be done; the least sum of squared shifts, earlier on ties. Exact (dynamic programming).
+/// At Pace::DayBetween a day lies between any two sessions, and the window is overrun where that needs it. Only a day
+/// chosen by hand may then lie next to another session.
 [[nodiscard]] Result<CoursePlan> planCourse(const CourseRequest& request);
+
+/// A plan that puts more sessions on consecutive days than three, and than the course itself has.
+struct Crowding {
+    int inARow = 0;        ///< sessions on consecutive days
+    CoursePlan dayBetween; ///< the same course with a day between any two sessions
+};
+/// Whether `plan`, made for `request`, crowds a session still to come (our own choice: more than three in a row).
+/// Nullopt also where a day between would change nothing.
+[[nodiscard]] std::optional<Crowding> crowdingOf(const CourseRequest& request, const CoursePlan& plan);
 
 /// What a course looks like before `request.today` where nothing was said of it but the days missed.
 struct CourseSoFar {

@@ -6,8 +6,11 @@
 #include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Skin.h"
+#include "situation/Leave.h"
 
 #include <algorithm>
+#include <cmath>
+#include <set>
 
 namespace firstdew::situation {
 
@@ -51,29 +54,51 @@ Reason because(ReasonKind kind, LocalDate date)
     return r;
 }
 
-/// Plans the running course again around sessions done, sessions moved and days away.
-std::optional<protocol::CoursePlan> planOf(const View& v)
+/// Whether the entry is about the running course of the site.
+template <class P>
+bool ofCourse(const View& v, const Entry<P>& e)
+{
+    return e.payload.site == v.course->course.site && e.happened >= v.course->set;
+}
+
+int doneInCourse(const View& v)
+{
+    const auto from = std::lower_bound(v.sessions.begin(), v.sessions.end(), v.course->course.start);
+    return static_cast<int>(v.sessions.end() - from);
+}
+
+/// The running course as it stood on `day`: around sessions done, sessions moved, days away and the pace chosen.
+protocol::CourseRequest requestOf(const View& v, LocalDate day)
 {
     const Course& course = v.course->course;
+    const auto known = [&](LocalDate said) { return day == v.today || said <= day; };
     protocol::CourseRequest q;
     q.plan = course.plan;
     q.days = course.days;
     q.start = course.start;
-    q.today = v.today;
+    q.today = day;
     q.free = course.free;
     for (const auto& e : v.diary.away)
-        q.away.emplace_back(e.payload.from, e.payload.to);
+        if (known(e.happened.date))
+            q.away.emplace_back(e.payload.from, e.payload.to);
     for (const LocalDate d : v.sessions)
-        if (d >= course.start)
+        if (d >= course.start && d <= day)
             q.done.push_back(d);
     const int done = static_cast<int>(q.done.size());
     for (const auto& e : v.diary.courseMoves)
         // A move that concerns an earlier course or a session already done must not make the other moves fail.
-        if (e.payload.site == course.site && e.payload.date >= v.today && e.payload.number > done &&
-            e.happened >= v.course->set) {
+        if (ofCourse(v, e) && known(e.happened.date) && e.payload.date >= day && e.payload.number > done) {
             std::erase_if(q.fixed, [&](const auto& f) { return f.first == e.payload.number; });
             q.fixed.emplace_back(e.payload.number, e.payload.date);
         }
+    for (const auto& e : v.diary.coursePaces)
+        if (ofCourse(v, e) && known(e.happened.date))
+            q.pace = e.payload.pace;
+    return q;
+}
+
+std::optional<protocol::CoursePlan> planOf(protocol::CourseRequest q)
+{
     auto plan = protocol::planCourse(q);
     if (!plan && !q.fixed.empty()) {
         // A day chosen by hand may no longer fit. The person still needs a plan.
@@ -83,6 +108,70 @@ std::optional<protocol::CoursePlan> planOf(const View& v)
     if (!plan)
         return std::nullopt;
     return plan.value();
+}
+
+const protocol::PlannedSession* nextOf(const protocol::CoursePlan& plan)
+{
+    const auto next = std::find_if(plan.sessions.begin(), plan.sessions.end(),
+                                   [](const auto& p) { return p.state == protocol::CourseState::Planned; });
+    return next == plan.sessions.end() ? nullptr : &*next;
+}
+
+/// Follows the plan of the next session from the last one done, or from the day the course was chosen, through every
+/// later word of the person about the course. A session that was moved after its day is no longer named as missed.
+std::optional<MissedSession> missedOf(const View& v)
+{
+    const int number = doneInCourse(v) + 1;
+    LocalDate asOf = std::max(v.course->course.start, v.course->set.date);
+    if (number > 1)
+        asOf = std::max(asOf, v.sessions.back() + 1);
+    std::set<LocalDate> stops{v.today};
+    std::set<LocalDate> moved;
+    for (const auto& e : v.diary.courseMoves)
+        if (ofCourse(v, e) && e.payload.number == number)
+            moved.insert(e.happened.date);
+    stops.insert(moved.begin(), moved.end());
+    for (const auto& e : v.diary.coursePaces)
+        if (ofCourse(v, e))
+            stops.insert(e.happened.date);
+    for (const auto& e : v.diary.away)
+        stops.insert(e.happened.date);
+    std::optional<MissedSession> out;
+    for (const LocalDate stop : stops) {
+        if (stop < asOf || stop > v.today)
+            continue;
+        while (!out && asOf < stop) {
+            const auto plan = planOf(requestOf(v, asOf));
+            const auto* next = plan ? nextOf(*plan) : nullptr;
+            if (next == nullptr || next->date >= stop)
+                break;
+            if (v.diary.awayAround(next->date)) // said afterwards: no session stood there
+                asOf = next->date + 1;
+            else
+                out = MissedSession{number, next->date};
+        }
+        if (moved.contains(stop))
+            out.reset();
+        asOf = stop;
+    }
+    return out;
+}
+
+/// The plan of the running course, what was missed of it, and whether it crowds.
+void planCourseOf(const View& v, SiteSituation& s)
+{
+    const auto request = requestOf(v, v.today);
+    s.pace = request.pace;
+    s.course = planOf(request);
+    if (!s.course || v.course->firstReview || nextOf(*s.course) == nullptr)
+        return;
+    s.missed = missedOf(v);
+    const auto chosen = std::find_if(v.diary.coursePaces.rbegin(), v.diary.coursePaces.rend(),
+                                     [&](const auto& e) { return ofCourse(v, e); });
+    const bool answered =
+        chosen != v.diary.coursePaces.rend() && (!s.missed || chosen->happened.date > s.missed->planned);
+    if (!answered)
+        s.crowding = protocol::crowdingOf(request, *s.course);
 }
 
 /// Day 1 of the treatment that is being judged: courses that followed each other without a review are one.
@@ -157,11 +246,9 @@ void courseStage(const View& v, SiteSituation& s, std::optional<LocalDate> score
         s.reasons.push_back(because(ReasonKind::CourseOverrun));
         return;
     }
-    const auto& sessions = s.course->sessions;
-    const auto next = std::find_if(sessions.begin(), sessions.end(),
-                                   [](const auto& p) { return p.state == protocol::CourseState::Planned; });
-    const int count = static_cast<int>(sessions.size());
-    if (next == sessions.end()) {
+    const auto* next = nextOf(*s.course);
+    const int count = static_cast<int>(s.course->sessions.size());
+    if (next == nullptr) {
         s.stage = Stage::Review;
         s.advice = Advice::Review;
         Reason r = because(ReasonKind::CourseFinished);
@@ -179,7 +266,19 @@ void courseStage(const View& v, SiteSituation& s, std::optional<LocalDate> score
     s.advice = next->date <= v.today && !doneToday ? Advice::DoCourseSession : Advice::None;
     if (doneToday)
         s.reasons.push_back(because(ReasonKind::SessionDoneToday));
+    if (s.missed) {
+        Reason missed = because(ReasonKind::CourseSessionMissed, s.missed->planned);
+        missed.number = s.missed->number;
+        missed.days = next->date - s.missed->planned;
+        s.reasons.push_back(missed);
+    }
     s.reasons.push_back(r);
+    if (s.crowding) {
+        Reason crowded = because(ReasonKind::CourseCrowded);
+        crowded.count = s.crowding->inARow;
+        crowded.days = s.crowding->dayBetween.overrunDays;
+        s.reasons.push_back(crowded);
+    }
     if (!s.course->fits) {
         Reason over = because(ReasonKind::CourseOverrun);
         over.days = s.course->overrunDays;
@@ -267,11 +366,26 @@ void callByForecast(const View& v, SiteSituation& s)
     s.reasons.insert(s.reasons.begin(), r);
 }
 
+/// Offers a top-up before days away, if the forecast would call for one during them.
+void offerBeforeLeaving(const View& v, SiteSituation& s)
+{
+    if (s.advice != Advice::None || !s.forecast.due)
+        return;
+    const auto leave = leaveAround(v.diary, *s.forecast.lastSession, *s.forecast.due);
+    if (!leave || v.today < leave->offered)
+        return;
+    s.advice = Advice::TopUpDue;
+    Reason r = because(ReasonKind::BeforeLeaving, leave->from);
+    r.days = leave->to - leave->from + 1;
+    s.reasons.insert(s.reasons.begin(), r);
+}
+
 void dryStage(const View& v, SiteSituation& s)
 {
     s.stage = Stage::KeepingDry;
     s.advice = Advice::None;
-    s.nextSession = s.forecast.due;
+    if (s.forecast.due)
+        s.nextSession = aroundDaysAway(v.diary, *s.forecast.lastSession, *s.forecast.due);
     if (!v.sessions.empty() && v.sessions.back() == v.today) {
         s.reasons.push_back(because(ReasonKind::SessionDoneToday));
         s.reasons.push_back(usualSpell(v, s));
@@ -279,6 +393,7 @@ void dryStage(const View& v, SiteSituation& s)
     }
     readReports(v, s);
     callByForecast(v, s);
+    offerBeforeLeaving(v, s);
     if (s.forecast.lastSession)
         s.reasons.push_back(usualSpell(v, s));
 }
@@ -316,6 +431,24 @@ void applyAnswer(const View& v, SiteSituation& s)
         }
         return;
     }
+}
+
+/// On a day away no call for a top-up is made: the machine is usually at home, and whoever has it along can still begin
+/// a session (our own choice, the cautious one: nobody is pressed to treat in a strange place). First dew is told all
+/// the same, and the call comes on the first day back.
+void holdWhileAway(const View& v, SiteSituation& s)
+{
+    const bool calls =
+        s.advice == Advice::FirstDewTopUp || s.advice == Advice::TopUpDue || s.advice == Advice::RestartCourse;
+    const auto away = v.diary.awayAround(v.today);
+    if (!calls || !away)
+        return;
+    s.heldByAway = true;
+    if (s.advice == Advice::TopUpDue) // the reason of a call that is not made
+        std::erase_if(s.reasons, [](const Reason& r) { return r.kind == ReasonKind::DueByForecast; });
+    s.advice = Advice::Watch;
+    s.nextSession = away->second + 1;
+    s.reasons.push_back(because(ReasonKind::AwayNow, away->second));
 }
 
 bool callsForSession(Advice advice)
@@ -395,7 +528,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
     const auto& reports = diary.at(use.site).reports;
     s.checkedInToday = !reports.empty() && reports.back().date == today;
     if (v.course != nullptr)
-        s.course = planOf(v);
+        planCourseOf(v, s);
     std::optional<LocalDate> scored;
     judgeResponse(v, s, scored);
 
@@ -416,6 +549,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
     } else {
         dryStage(v, s);
         applyAnswer(v, s);
+        holdWhileAway(v, s);
     }
     if (!reports.empty() && today - reports.back().date >= 3) {
         Reason r = because(ReasonKind::NoCheckInFor);

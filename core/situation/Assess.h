@@ -63,7 +63,11 @@ enum class ReasonKind {
     MachineHasNone,  ///< no waveform is entered for this machine
     NotBetterYet,    ///< count = sessions done, fewer than what a judgement takes
     ScoreNeeded,     ///< days since the latest score; 0 = none: the response is judged by a recent one
-    EnoughToday      ///< this skin had as many runs, or as much charge, as one day may bring it
+    EnoughToday,     ///< this skin had as many runs, or as much charge, as one day may bring it
+    CourseSessionMissed, ///< number; date = the day it was planned for; days from then to its new day
+    CourseCrowded,       ///< count = sessions on consecutive days; days past the window with a day between
+    BeforeLeaving,       ///< date = first day away, days = how many; the call would fall into them
+    AwayNow              ///< date = last day away; the call waits until then
 };
 
 struct Reason {
@@ -79,6 +83,12 @@ struct Reason {
     std::optional<SkinFinding> finding;
 };
 
+/// The next session of the running course, where it was not done on the day it was planned for.
+struct MissedSession {
+    int number = 0;
+    LocalDate planned;
+};
+
 /// Where one diary site stands. Hand + foot sessions count for hands and for feet.
 struct SiteSituation {
     DiarySite site{};
@@ -88,11 +98,16 @@ struct SiteSituation {
     std::vector<Reason> reasons;          ///< the deciding reason first
     std::optional<LocalDate> nextSession; ///< next day of the course, or the day on which the app calls for a top-up
     std::optional<protocol::CoursePlan> course;
+    std::optional<MissedSession> missed;
+    Pace pace{}; ///< at which the course is planned
+    /// The plan crowds sessions, and the person has not chosen a pace since the last one was missed.
+    std::optional<protocol::Crowding> crowding;
     std::optional<protocol::Response> response;
     std::optional<int> hdssStart;
     std::optional<int> hdssNow;
     std::string atNoResponse; ///< what the care sheet says to do, where the course brought no response
     bool checkedInToday = false;
+    bool heldByAway = false; ///< the skin or the forecast calls for a session, and the call waits for the return
     std::optional<LocalDate> lastSession;
     outlook::Forecast forecast;
 };
@@ -123,5 +138,6 @@ FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "
                "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
                "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
                "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
-               "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today");
+               "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today",
+               "course-session-missed", "course-crowded", "before-leaving", "away-now");
 } // namespace firstdew::facts

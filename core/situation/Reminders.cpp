@@ -2,6 +2,7 @@
 
 #include "protocol/CareSheets.h"
 #include "protocol/Kit.h"
+#include "situation/Leave.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -13,6 +14,7 @@ namespace {
 
 constexpr int kHorizonDays = 28;
 constexpr std::size_t kAtMost = 60;
+constexpr int kCheckInDays = 7; // days ahead on which no check-in makes room for another reminder
 /// Days after the due day on which the top-up is mentioned: ever more rarely, so as not to nag (our own choice).
 constexpr int kDueRepeats[] = {0, 1, 3, 7, 14, 21};
 /// First dew is mentioned on each of the first days, because a prompt top-up matters most, then ever more rarely.
@@ -79,20 +81,12 @@ private:
         m_out.push_back({kind, site, {m_day, outsideQuiet(at, m_settings)}, since, key});
     }
 
-    /// Adds one reminder for the day, however many sites are open. The key must not change when one of several sites is
-    /// answered, so it names a site only if there is just one.
+    /// One for each site, so that each is answered for itself.
     void checkIn()
     {
-        std::vector<DiarySite> asked;
-        bool open = false;
         for (const SiteSituation& s : m_situation.sites)
-            if (s.stage != Stage::Paused) {
-                asked.push_back(s.site);
-                open = open || !(isToday() && s.checkedInToday);
-            }
-        if (open)
-            add(ReminderKind::CheckIn, asked.size() == 1 ? std::optional(asked.front()) : std::nullopt,
-                m_settings.checkIn, m_day);
+            if (s.stage != Stage::Paused && !(isToday() && s.checkedInToday))
+                add(ReminderKind::CheckIn, s.site, m_settings.checkIn, m_day);
     }
 
     void session(const SiteSituation& s)
@@ -134,13 +128,20 @@ private:
 
     bool chosenFor(const SiteSituation& s, LocalDate day) const { return answerOn(s, day - 1) == CallAnswer::Tomorrow; }
 
+    bool away() const { return m_diary.awayAround(m_day).has_value(); }
+    /// The first day at home after days away: a call that waited for it comes then.
+    bool back() const { return !away() && m_diary.awayAround(m_day - 1); }
+
     void firstDew(const SiteSituation& s)
     {
+        if (away())
+            return;
         const LocalDate called =
             s.reasons.empty() || !s.reasons.front().date ? m_situation.today : *s.reasons.front().date;
-        const bool stands = s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse || spared(s);
+        const bool stands =
+            s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse || spared(s) || s.heldByAway;
         const bool chosen = chosenFor(s, m_day);
-        const bool due = chosen || (stands && among(kFirstDewRepeats, m_day - called));
+        const bool due = chosen || (stands && (among(kFirstDewRepeats, m_day - called) || back()));
         if (!due || (spared(s) && isToday()))
             return;
         m_sessionDay = true;
@@ -152,13 +153,18 @@ private:
     void topUp(const SiteSituation& s)
     {
         // The days ahead are planned as if nobody opened the app again; every check-in plans them anew.
-        const auto planned = s.advice == Advice::None && !spared(s) ? s.forecast.dueIfSilent : s.nextSession;
-        if (!planned || (isToday() && s.advice != Advice::TopUpDue))
+        const bool quietly = s.advice == Advice::None && !spared(s);
+        const auto planned = quietly ? s.forecast.dueIfSilent : s.nextSession;
+        if (!planned || away() || (isToday() && s.advice != Advice::TopUpDue))
             return;
         const LocalDate due = *planned;
-        if (!chosenFor(s, m_day) && (s.advice == Advice::Watch || !among(kDueRepeats, m_day - due)))
+        const auto leave = quietly ? leaveAround(m_diary, *s.forecast.lastSession, due) : std::nullopt;
+        const bool leaving = leave && m_day >= leave->offered && m_day < leave->from;
+        const bool stands = s.advice != Advice::Watch || s.heldByAway;
+        const bool named = among(kDueRepeats, m_day - due) || (m_day > due && back());
+        if (!chosenFor(s, m_day) && !leaving && !(stands && named))
             return;
-        add(ReminderKind::TopUpDue, s.site, m_settings.sessions, due);
+        add(ReminderKind::TopUpDue, s.site, m_settings.sessions, leaving ? leave->offered : due);
         m_sessionDay = true;
     }
 
@@ -286,6 +292,10 @@ std::vector<Reminder> upcomingReminders(const Diary& diary, MinuteOfDay now)
 {
     auto list = gather(diary, kHorizonDays);
     std::erase_if(list, [&](const Reminder& r) { return r.at <= LocalTime{diary.today, now}; });
+    // The check-ins furthest off make room first: they come every day, and the app is usually opened before.
+    for (auto r = list.end(); r != list.begin() && list.size() > kAtMost;)
+        if ((--r)->kind == ReminderKind::CheckIn && r->at.date > diary.today + kCheckInDays)
+            r = list.erase(r);
     list.resize(std::min(list.size(), kAtMost));
     return list;
 }

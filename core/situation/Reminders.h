@@ -40,7 +40,8 @@ struct TodaysReminders {
 /// The reminders to show at `now` on the diary's day: TodaysReminders::due.
 [[nodiscard]] std::vector<Reminder> dueReminders(const Diary& diary, MinuteOfDay now);
 
-/// The reminders after `now` within the next 28 days, earliest first, at most 60.
+/// The reminders after `now` within the next 28 days, earliest first, at most 60: of more, the latest check-ins go
+/// first.
 [[nodiscard]] std::vector<Reminder> upcomingReminders(const Diary& diary, MinuteOfDay now);
 
 } // namespace firstdew::situation

@@ -114,6 +114,9 @@ Contents contentsFor(const Diary& diary, LocalDate from)
     const auto ofPeriod = [&](const auto& e) { return e.happened.date >= from && e.happened.date <= diary.today; };
     std::ranges::copy_if(diary.sessions, std::back_inserter(out.sessions), ofPeriod);
     out.sideEffects = skinIn(diary, from);
+    std::ranges::copy_if(diary.otherTreatments, std::back_inserter(out.otherTreatments), [&](const auto& e) {
+        return e.payload.from <= diary.today && (!e.payload.until || *e.payload.until >= from);
+    });
     out.clearances = diary.clearances;
     for (const auto& rule : protocol::screeningRows()) {
         out.screened = out.screened || diary.answerSoFar(rule.row);

@@ -47,6 +47,7 @@ struct Contents {
     std::vector<SiteContents> sites;
     std::vector<Entry<Session>> sessions; ///< all sessions of the period, oldest first
     std::vector<Entry<SideEffect>> sideEffects;
+    std::vector<Entry<OtherTreatment>> otherTreatments; ///< those that worked in the period
     std::vector<Entry<Clearance>> clearances;
     bool screened = false; ///< whether the health questions were answered by the last day
     std::vector<ScreeningRow> screeningYes;

@@ -4,6 +4,7 @@
 #include "words/Sentences.h"
 
 #include <QStringList>
+#include <algorithm>
 
 namespace firstdew::app {
 
@@ -30,36 +31,39 @@ std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
     const auto named = [](const char* id, const QString& label) {
         return ports::NoticeAction{id, label.toStdString()};
     };
+    std::vector<ports::NoticeAction> out;
     if (r.kind == ReminderKind::CheckIn)
-        return {named("dry", words::levelName(Level::Dry)), named("clammy", words::levelName(Level::Clammy)),
-                named("later", Reminding::tr("Later"))};
+        for (const Level level : allOf<Level>())
+            out.push_back(named(word(level).data(), words::levelName(level)));
     if (asksForBath(r.kind))
-        return {named("start", Reminding::tr("Start")), named("later", Reminding::tr("Later"))};
-    return {named("later", Reminding::tr("Later"))};
+        out.push_back(named("start", Reminding::tr("Start")));
+    out.push_back(named("later", Reminding::tr("Later")));
+    return out;
 }
 
 ports::Notice noticeOf(const situation::Reminder& r, bool late = false)
 {
-    return {r.key, words::reminderTitle(r).toStdString(), words::reminderText(r).toStdString(), actionsOf(r), r.at,
-            late};
+    // A question stands by itself however late it comes, because its buttons answer for its own site alone.
+    return {r.key, words::reminderTitle(r).toStdString(),  words::reminderText(r).toStdString(), actionsOf(r),
+            r.at,  late && r.kind != ReminderKind::CheckIn};
 }
 
-/// The subject of a check-in's key: "check-in:hands:2026-03-05" or, for all sites, "check-in:2026-03-05".
+/// What a check-in's key asks about: "check-in:hands:2026-03-05".
 struct Question {
-    std::optional<DiarySite> site;
+    DiarySite site{};
     LocalDate day;
 };
 
 std::optional<Question> questionOf(const std::string& key)
 {
     const QStringList parts = QString::fromStdString(key).split(QLatin1Char(':'));
-    if (parts.size() < 2 || parts.size() > 3 || parts.front() != viewmodels::token(ReminderKind::CheckIn))
+    if (parts.size() != 3 || parts.front() != viewmodels::token(ReminderKind::CheckIn))
         return std::nullopt;
-    const auto site = parts.size() == 3 ? viewmodels::valueOf<DiarySite>(parts[1]) : std::nullopt;
+    const auto site = viewmodels::valueOf<DiarySite>(parts[1]);
     const auto day = LocalDate::parse(parts.back().toStdString());
-    if (!day || (parts.size() == 3 && !site))
+    if (!day || !site)
         return std::nullopt;
-    return Question{site, *day};
+    return Question{*site, *day};
 }
 
 } // namespace
@@ -146,13 +150,11 @@ bool Reminding::record(const std::string& key, const QString& action, LocalTime 
         return true;
     // An answer after midnight is still about the day that the notice asked about.
     const LocalTime happened = when.date == question->day ? when : LocalTime{question->day, {kLastMinute}};
-    for (const auto& used : m_store.diary().sitesInUse()) {
-        const bool known = m_store.diary().reportOn(used.site, question->day) != nullptr;
-        const bool meant = !used.paused && (!question->site || *question->site == used.site);
-        if (meant && !known && !m_store.append(CheckIn{used.site, *level, {}}, happened))
-            return false;
-    }
-    return true;
+    const auto used = m_store.diary().sitesInUse();
+    const bool asked =
+        std::ranges::any_of(used, [&](const diary::SiteInUse& s) { return s.site == question->site && !s.paused; });
+    const bool known = m_store.diary().reportOn(question->site, question->day) != nullptr;
+    return !asked || known || m_store.append(CheckIn{question->site, *level, {}}, happened).has_value();
 }
 
 void Reminding::answer(const QString& key, const QString& action)

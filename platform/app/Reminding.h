@@ -19,7 +19,7 @@ public:
     Reminding(viewmodels::Store& store, ports::Notifier& notifier);
     /// Shows, withdraws and plans notices by the record as it is now.
     void update();
-    /// Handles `action` on the notice of that key: dry, clammy, later, or one that the app has to be opened for.
+    /// Handles `action` on the notice of that key: a level, later, or one that the app has to be opened for.
     void answer(const QString& key, const QString& action);
 
 signals:

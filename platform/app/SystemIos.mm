@@ -19,6 +19,7 @@ namespace {
 std::map<std::string, std::string> buttonWords()
 {
     return {{"dry", words::levelName(facts::Level::Dry).toStdString()}, {"clammy", words::levelName(facts::Level::Clammy).toStdString()},
+            {"wet", words::levelName(facts::Level::Wet).toStdString()}, {"dripping", words::levelName(facts::Level::Dripping).toStdString()},
             {"start", Reminding::tr("Start").toStdString()}, {"later", Reminding::tr("Later").toStdString()}};
 }
 

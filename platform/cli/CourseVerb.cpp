@@ -18,7 +18,7 @@ using protocol::PlannedSession;
 using protocol::ShiftReason;
 
 struct Options {
-    std::string plan, start, today;
+    std::string plan, start, today, pace;
     std::vector<int> days;
     std::vector<std::string> free, away, done, missed, moves;
 };
@@ -91,6 +91,8 @@ Question questionOf(const Options& o)
         q.away.push_back(rangeOption(a));
     q.done = datesOption("--done", o.done);
     q.missed = datesOption("--missed", o.missed);
+    if (!o.pace.empty())
+        q.pace = wordOption<Pace>("--pace", o.pace);
     for (const auto& m : o.moves)
         q.fixed.push_back(moveOption(m));
 
@@ -112,7 +114,7 @@ Question questionOf(const Options& o)
     return out;
 }
 
-std::string because(const PlannedSession& s)
+std::string because(const CourseRequest& q, const PlannedSession& s)
 {
     const LocalDate wanted = s.date - s.shift;
     switch (s.why) {
@@ -123,7 +125,8 @@ std::string because(const PlannedSession& s)
     case ShiftReason::WeekdayNotFree: return fmt::format("{} is not one of the free weekdays", named(wanted));
     case ShiftReason::HasSession: return fmt::format("{} has its session already", named(wanted));
     case ShiftReason::MakesRoom:
-        return fmt::format("{} would leave no room for the others, one a day and in order", named(wanted));
+        return fmt::format("{} would leave no room for the others, {} and in order", named(wanted),
+                           q.pace == Pace::DayBetween ? "a day between" : "one a day");
     case ShiftReason::ByHand: return "put on this day by hand";
     }
     return {};
@@ -133,6 +136,15 @@ std::string shiftText(int shift)
 {
     return shift == 0 ? "as in the course"
                       : fmt::format("{} {}", days(std::abs(shift)), shift > 0 ? "later" : "earlier");
+}
+
+std::string crowdingNote(const protocol::Crowding& crowding)
+{
+    const CoursePlan& other = crowding.dayBetween;
+    return fmt::format("{} sessions stand on consecutive days; with --pace day-between the last one is on {}{}",
+                       crowding.inARow, named(other.sessions.back().date),
+                       other.fits ? std::string(", inside the window")
+                                  : fmt::format(", {} past the window", days(other.overrunDays)));
 }
 
 std::vector<std::string> notesOf(const Question& q, const CoursePlan& plan)
@@ -149,6 +161,8 @@ std::vector<std::string> notesOf(const Question& q, const CoursePlan& plan)
     if (r.done.size() > plan.sessions.size())
         out.push_back(
             fmt::format("{} sessions were done, more than the {} of the course", r.done.size(), plan.sessions.size()));
+    if (const auto crowding = protocol::crowdingOf(r, plan))
+        out.push_back(crowdingNote(*crowding));
     if (!plan.fits)
         out.push_back(fmt::format(
             "the window to {} cannot be kept: the last session lies {} past it. Ask the prescriber whether to go on or "
@@ -172,7 +186,7 @@ std::string planText(const CourseRequest& q, const CoursePlan& plan)
     const PlannedSession* next = nullptr;
     for (const PlannedSession& s : plan.sessions) {
         const bool planned = s.state == CourseState::Planned;
-        const std::string reason = because(s);
+        const std::string reason = because(q, s);
         out += fmt::format("  {:>2}  {} {:<9}  {:<7}  day {}{}{}\n", s.number, s.date.iso(), weekdayName(s.date),
                            word(s.state), s.templateDay, planned || s.shift != 0 ? ", " + shiftText(s.shift) : "",
                            reason.empty() ? "" : ": " + reason);
@@ -184,10 +198,9 @@ std::string planText(const CourseRequest& q, const CoursePlan& plan)
     out += fmt::format("next session: {}{}\n", named(next->date), next->date == q.today ? ", which is today" : "");
     if (plan.fits)
         out += fmt::format("every session lies inside the window, which ends on {}\n", named(plan.windowEnd));
-    out +=
-        fmt::format("of all plans with one session a day, in order and on open days, this lies nearest to the course "
-                    "(shifts squared: {} days²; on ties the earlier)\n",
-                    plan.shiftCost);
+    out += fmt::format("of all plans with {}, in order and on open days, this lies nearest to the course "
+                       "(shifts squared: {} days²; on ties the earlier)\n",
+                       q.pace == Pace::DayBetween ? "a day between sessions" : "one session a day", plan.shiftCost);
     return out;
 }
 
@@ -201,7 +214,8 @@ Answer course(const Options& o)
                    {"today", q.request.today.iso()},     {"sessions", json::array()},
                    {"window_end", plan.windowEnd.iso()}, {"fits", plan.fits},
                    {"overrun_days", plan.overrunDays},   {"shift_cost", plan.shiftCost},
-                   {"done_supposed", q.doneSupposed},    {"notes", notes}};
+                   {"done_supposed", q.doneSupposed},    {"notes", notes},
+                   {"pace", word(q.request.pace)}};
     answer.json["missed"] = json::array();
     for (const LocalDate d : q.request.missed)
         answer.json["missed"].push_back(d.iso());
@@ -226,6 +240,7 @@ const Verb verb("course", "plan a first course, or plan it again after a change"
     sub.add_option("--done", o->done, "a day with a session; may be given again")->delimiter(',');
     sub.add_option("--missed", o->missed, "a day whose session was missed; may be given again")->delimiter(',');
     sub.add_option("--move", o->moves, "put a session on a day: NUMBER=D; may be given again")->delimiter(',');
+    sub.add_option("--pace", o->pace, anyOf<Pace>() + ": where sessions crowd (keep-window)");
     sub.add_option("--today", o->today, "the day the plan is seen from (the last day named)");
     return [o] { return course(*o); };
 });

@@ -51,7 +51,7 @@ json siteJson(const SiteSituation& s)
     if (s.forecast.quantiles)
         for (std::size_t i = 0; i < outlook::kForecastLevels.size(); ++i)
             j["forecast"][fmt::format("{:.1f}", outlook::kForecastLevels[i])] = (*s.forecast.quantiles)[i].iso();
-    j["spells"] = s.forecast.spells.size();
+    j["spells"] = s.forecast.learned;
     j["censored"] = s.forecast.censored;
     j["reasons"] = json::array();
     for (const Reason& r : s.reasons)

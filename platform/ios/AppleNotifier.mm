@@ -140,7 +140,9 @@ void AppleNotifier::speak(const std::map<std::string, std::string>& words)
         setNotificationCategories:[NSSet setWithObjects:[UNNotificationCategory categoryWithIdentifier:kCheckIn
                                                                                                actions:@[
                                                                                                    action(@"dry", words, UNNotificationActionOptionAuthenticationRequired),
-                                                                                                   action(@"clammy", words, UNNotificationActionOptionAuthenticationRequired), later
+                                                                                                   action(@"clammy", words, UNNotificationActionOptionAuthenticationRequired),
+                                                                                                   action(@"wet", words, UNNotificationActionOptionAuthenticationRequired),
+                                                                                                   action(@"dripping", words, UNNotificationActionOptionAuthenticationRequired), later
                                                                                                ]
                                                                                      intentIdentifiers:@[]
                                                                                                options:UNNotificationCategoryOptionNone],

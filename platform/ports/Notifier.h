@@ -37,7 +37,7 @@ struct PlannedNotice {
 /// An answer that the person gave on a notice while the app was closed.
 struct NoticeAnswer {
     std::string key;
-    std::string answer; ///< a level, or later (put off by an hour)
+    std::string answer; ///< the token of a level, or later (put off by an hour)
     facts::LocalTime at;
 };
 

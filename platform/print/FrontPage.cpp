@@ -206,6 +206,12 @@ void paintSafety(Sheet& sheet, const Contents& c)
         latest(over, c.sessions.empty() ? Page::tr("No sessions in this period.") : Page::tr("Nothing recorded.")));
     if (!c.limits.empty())
         row(Page::tr("Limits now"), limitLines(c.limits));
+    QStringList others;
+    for (const auto& e : c.otherTreatments)
+        others << words::otherTreatmentLine(e.payload);
+    if (!others.isEmpty())
+        row(Page::tr("Other treatments"), others.join(QStringLiteral("   ·   ")) + QLatin1Char('\n') +
+                                              Page::tr("Dry spells in this time are left out of the outlook."));
 }
 
 struct Row {

@@ -14,6 +14,7 @@ namespace {
 constexpr double kBar = 5;     // dp, height of a spell's bar
 constexpr double kBarStep = 9; // dp, from one to the next
 constexpr int kMostDayLabels = 6;
+constexpr float kFaint = 0.35F; // of a bar that is left out of the count
 
 /// Where days and chances are within the area.
 class Frame {
@@ -124,7 +125,8 @@ void paintBars(QPainter& p, const Frame& f, double top, const DrySpellData& data
     const double towards = f.mirrored() ? -1 : 1;
     double y = top;
     for (const SpellBar& s : data.spells) {
-        const QColor color = s.present ? look.now : c.line;
+        QColor color = s.present ? look.now : c.line;
+        color.setAlphaF(s.otherwise ? kFaint : 1.0F);
         const double middle = y + kBar / 2 * c.unit;
         const double dry = f.x(s.dry);
         p.setPen(Qt::NoPen);

@@ -12,6 +12,7 @@ struct SpellBar {
     int dry = 0;
     std::optional<int> over;
     bool present = false;
+    bool otherwise = false; ///< another treatment worked in it: drawn faintly
 };
 
 /// One site's dry spells. Days are counted from the last session of each.

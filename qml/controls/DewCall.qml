@@ -48,7 +48,7 @@ Card {
         columnSpacing: Theme.small
         rowSpacing: Theme.small
         ActionButton { visible: !call.matter.thisEvening; text: qsTr("This evening"); side: Theme.tight; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.ThisEvening) }
-        ActionButton { text: qsTr("Tomorrow"); side: Theme.tight; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
+        ActionButton { visible: call.matter.homeTomorrow; text: qsTr("Tomorrow"); side: Theme.tight; Layout.fillWidth: true; Layout.preferredWidth: 1; onClicked: TodayModel.answer(call.matter.site, CallAnswer.Tomorrow) }
     }
     Wrap {
         Layout.fillWidth: true

@@ -52,7 +52,7 @@ void DrySpellChart::gather()
         m_data.shares = {words::percent(0), words::percent(0.5), words::percent(1)};
         for (auto s = spells->spells.rbegin(); s != spells->spells.rend() && m_data.spells.size() < kMostBars; ++s)
             if (s->gotDry)
-                m_data.spells.push_back({s->left, s->right, s == spells->spells.rbegin()});
+                m_data.spells.push_back({s->left, s->right, s == spells->spells.rbegin(), s->otherwise});
         m_saying = words::drySpellSentence(*spells);
         m_todaySaying = words::reportSentence(*spells);
     }

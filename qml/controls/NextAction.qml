@@ -7,6 +7,10 @@ Card {
     id: card
     readonly property siteToday matter: TodayModel.matter
     property bool later: false // something else comes first
+    property sitePlan plan: PlanModel.planOf(matter.treatedAs)
+    Connections { target: PlanModel; function onChanged() { card.plan = PlanModel.planOf(card.matter.treatedAs) } }
+    onMatterChanged: plan = PlanModel.planOf(matter.treatedAs)
+    readonly property bool onCourse: matter.stage === Stage.FirstCourse && matter.advice !== Advice.Blocked && plan.nextNumber > 0
     readonly property bool toBegin: matter.stage === Stage.NotStarted && matter.advice !== Advice.Blocked
     GridLayout {
         columns: Theme.largeText ? 1 : 2
@@ -36,6 +40,26 @@ Card {
         Layout.fillWidth: true
         onClicked: Router.startBath(card.matter.treatedAs)
     }
+    PaceChoice { plan: card.plan; visible: card.onCourse && card.plan.lastBetween !== 0 }
+    Wrap {
+        Layout.fillWidth: true
+        visible: card.onCourse
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Move it"); onClicked: { mover.active = true; mover.shown.open() } }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(card.matter.treatedAs, Store.today, "") }
+    }
+    Loader {
+        id: mover
+        readonly property var shown: item
+        active: false
+        visible: false
+        sourceComponent: DaySheetPick {
+            title: qsTr("Move session %1").arg(card.plan.nextNumber)
+            first: Store.today
+            last: Store.today + 60
+            start: card.matter.next
+            onPicked: day => PlanModel.moveCourse(card.matter.treatedAs, card.plan.nextNumber, day)
+        }
+    }
     ActionButton {
         visible: card.toBegin
         kind: card.later ? ButtonFace.Plain : ButtonFace.Now
@@ -44,7 +68,7 @@ Card {
         onClicked: Router.openCourse(card.matter.treatedAs)
     }
     ActionButton {
-        visible: card.matter.advice !== Advice.Blocked
+        visible: card.matter.advice !== Advice.Blocked && !card.onCourse
         kind: ButtonFace.Quiet
         text: card.toBegin ? qsTr("I already treat") : qsTr("I did one")
         onClicked: Router.openDone(card.matter.treatedAs, Store.today, "")

@@ -38,10 +38,6 @@
         <translation>أيام الغياب</translation>
     </message>
     <message>
-        <source>No session is planned on these days. The course moves around them.</source>
-        <translation>لا تُخطط أي جلسة في هذه الأيام؛ وتُعدَّل الدورة حولها.</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>من</translation>
     </message>
@@ -60,6 +56,10 @@
     <message>
         <source>Remove %1 to %2</source>
         <translation>حذف %1 إلى %2</translation>
+    </message>
+    <message>
+        <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
+        <translation>لا تُخطط أي جلسة في هذه الأيام؛ وتُعدَّل الدورة حولها. وإذا حان موعد التجديد خلالها، يُعرض عليك قبل السفر.</translation>
     </message>
 </context>
 <context>
@@ -698,6 +698,18 @@
         <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
         <translation>أنت الآن تبقى جافًا بجلسات متفرقة. الدورة الكاملة للبداية، أو عندما يعود التعرق كاملًا.</translation>
     </message>
+    <message>
+        <source>Where sessions crowd</source>
+        <translation>عند تقارب الجلسات</translation>
+    </message>
+    <message>
+        <source>Close together</source>
+        <translation>متتابعة</translation>
+    </message>
+    <message>
+        <source>A day between</source>
+        <translation>بينها يوم</translation>
+    </message>
 </context>
 <context>
     <name>DampnessLine</name>
@@ -1004,6 +1016,10 @@
     <message>
         <source>Send to your prescriber</source>
         <translation>أرسله إلى طبيبك</translation>
+    </message>
+    <message>
+        <source>Other treatments</source>
+        <translation>علاجات أخرى</translation>
     </message>
 </context>
 <context>
@@ -1662,6 +1678,14 @@
         <source>Check how you do it</source>
         <translation>راجع طريقتك</translation>
     </message>
+    <message>
+        <source>Move it</source>
+        <translation>نقلها</translation>
+    </message>
+    <message>
+        <source>Move session %1</source>
+        <translation>نقل الجلسة %1</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
@@ -1695,6 +1719,61 @@
     </message>
 </context>
 <context>
+    <name>OtherPage</name>
+    <message>
+        <source>Other treatments</source>
+        <translation>علاجات أخرى</translation>
+    </message>
+    <message>
+        <source>Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.</source>
+        <translation>سجّل ما يجفف جلدك غير الجلسات. لا تُحسب الفترات الجافة في ذلك الوقت ضمن التوقعات، ويراها من وصف لك العلاج في الملخص.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <translation>ما هو؟</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>اسمه</translation>
+    </message>
+    <message>
+        <source>Optional</source>
+        <translation>اختياري</translation>
+    </message>
+    <message>
+        <source>Where (none = everywhere)</source>
+        <translation>أين (لا شيء = في كل مكان)</translation>
+    </message>
+    <message>
+        <source>Works since</source>
+        <translation>يعمل منذ</translation>
+    </message>
+    <message>
+        <source>Does it still work?</source>
+        <translation>هل ما زال يعمل؟</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>نعم</translation>
+    </message>
+    <message>
+        <source>It ended</source>
+        <translation>انتهى</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>آخر يوم</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>إزالة %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
     <name>OutlookStrip</name>
     <message>
         <source>%1 today, %2 in two weeks</source>
@@ -1707,6 +1786,17 @@
     <message>
         <source>Chance of dampness by day, %1</source>
         <translation>احتمال الرطوبة لكل يوم، %1</translation>
+    </message>
+</context>
+<context>
+    <name>PaceChoice</name>
+    <message>
+        <source>Close together, done by %1</source>
+        <translation>متتابعة، تنتهي في %1</translation>
+    </message>
+    <message>
+        <source>A day between, done by %1</source>
+        <translation>بينها يوم، تنتهي في %1</translation>
     </message>
 </context>
 <context>
@@ -2150,6 +2240,14 @@
     <message>
         <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
         <translation>الأيام الرطبة في كل أسبوع من الفترة، 0 إلى 7؛ الداكن: مبلل أو يقطر؛ العلامات: الجلسات</translation>
+    </message>
+    <message>
+        <source>Other treatments</source>
+        <translation>علاجات أخرى</translation>
+    </message>
+    <message>
+        <source>Dry spells in this time are left out of the outlook.</source>
+        <translation>لا تُحسب الفترات الجافة في هذا الوقت ضمن التوقعات.</translation>
     </message>
 </context>
 <context>
@@ -3239,10 +3337,6 @@
         <source>How long your dry spells last</source>
         <translation>كم تدوم فترات الجفاف لديك</translation>
     </message>
-    <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
-        <translation>يبيّن المنحنى كم من الفترات يدوم أكثر من عدد الأيام هذا. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأشرطة: أحدث فتراتك؛ مفرّغة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاءت جلسة والجلد ما زال جافًا أو ما زالت الفترة مستمرة.</translation>
-    </message>
     <message numerus="yes">
         <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
@@ -3273,6 +3367,14 @@
     <message>
         <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
         <translation>تُحسب فترة رطبة واحدة مثل %1 من الجلسات. لذلك يحين وقت التجديد %2، أو أبكر من دون تسجيلات.</translation>
+    </message>
+    <message>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
+        <translation>يبيّن المنحنى كم من الفترات يدوم أكثر من عدد الأيام هذا. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأشرطة: أحدث فتراتك؛ مفرّغة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاءت جلسة والجلد ما زال جافًا أو ما زالت الفترة مستمرة. الأشرطة الباهتة: تحت علاج آخر.</translation>
+    </message>
+    <message>
+        <source>Left out, under another treatment: %1.</source>
+        <translation>غير محسوبة، تحت علاج آخر: %1.</translation>
     </message>
 </context>
 <context>
@@ -3825,10 +3927,6 @@
         <translation>تعرق كامل أثناء الراحة، دُوّن: %1. يحتاج عادةً إلى دورة جديدة.</translation>
     </message>
     <message>
-        <source>Dry or clammy today?</source>
-        <translation>جاف أم رطب اليوم؟</translation>
-    </message>
-    <message>
         <source>%1: session today</source>
         <translation>%1: جلسة اليوم</translation>
     </message>
@@ -3863,10 +3961,6 @@
     <message>
         <source>Time for a back-up</source>
         <translation>حان وقت نسخة احتياطية</translation>
-    </message>
-    <message>
-        <source>One tap for each site.</source>
-        <translation>لمسة واحدة لكل موضع.</translation>
     </message>
     <message>
         <source>The first course works when it is kept to.</source>
@@ -4753,6 +4847,90 @@
     <message>
         <source>Done for today</source>
         <translation>انتهيت لهذا اليوم</translation>
+    </message>
+    <message>
+        <source>Botulinum injections</source>
+        <translation>حقن البوتولينوم</translation>
+    </message>
+    <message>
+        <source>Tablets</source>
+        <translation>أقراص</translation>
+    </message>
+    <message>
+        <source>Cream or deodorant</source>
+        <translation>كريم أو مزيل عرق</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>شيء آخر</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <comment>treatment: first and last day</comment>
+        <translation>%1: من %2 إلى %3</translation>
+    </message>
+    <message>
+        <source>%1: since %2</source>
+        <comment>treatment: first day</comment>
+        <translation>%1: منذ %2</translation>
+    </message>
+    <message>
+        <source>You missed session %1 on %2. It is now today.</source>
+        <translation>فاتتك الجلسة %1 في %2. موعدها الآن اليوم.</translation>
+    </message>
+    <message>
+        <source>You missed session %1 on %2. It is now on %3.</source>
+        <translation>فاتتك الجلسة %1 في %2. موعدها الآن %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The plan puts %n session(s) on consecutive days.</source>
+        <translation>
+            <numerusform>لا تضع الخطة أي جلسات (%n) في أيام متتالية.</numerusform>
+            <numerusform>تضع الخطة جلسة واحدة (%n) في أيام متتالية.</numerusform>
+            <numerusform>تضع الخطة جلستين (%n) في يومين متتاليين.</numerusform>
+            <numerusform>تضع الخطة %n جلسات في أيام متتالية.</numerusform>
+            <numerusform>تضع الخطة %n جلسة في أيام متتالية.</numerusform>
+            <numerusform>تضع الخطة %n جلسة في أيام متتالية.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With a day between them, it takes %n day(s) more than planned.</source>
+        <translation>
+            <numerusform>مع يوم بينها لا تطول المدة (%n).</numerusform>
+            <numerusform>مع يوم بينها تطول المدة يومًا واحدًا (%n) عن المخطط.</numerusform>
+            <numerusform>مع يوم بينها تطول المدة يومين (%n) عن المخطط.</numerusform>
+            <numerusform>مع يوم بينها تطول المدة %n أيام عن المخطط.</numerusform>
+            <numerusform>مع يوم بينها تطول المدة %n يومًا عن المخطط.</numerusform>
+            <numerusform>مع يوم بينها تطول المدة %n يوم عن المخطط.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You are away on %1.</source>
+        <translation>ستكون غائبًا في %1.</translation>
+    </message>
+    <message>
+        <source>You are away from %1 to %2.</source>
+        <translation>ستكون غائبًا من %1 إلى %2.</translation>
+    </message>
+    <message>
+        <source>Dampness may come back in that time. A top-up before you leave is worth it.</source>
+        <translation>قد تعود الرطوبة في هذه المدة. التجديد قبل سفرك يستحق.</translation>
+    </message>
+    <message>
+        <source>Top up before you leave</source>
+        <translation>التجديد قبل السفر</translation>
+    </message>
+    <message>
+        <source>You are away. The call for a session comes when you are back.</source>
+        <translation>أنت غائب الآن. يأتي تذكير الجلسة عند عودتك.</translation>
+    </message>
+    <message>
+        <source>%1: dry or clammy today?</source>
+        <translation>%1: جاف أم رطب اليوم؟</translation>
+    </message>
+    <message>
+        <source>One tap answers. Or tap here to open Firstdew.</source>
+        <translation>تكفي نقرة واحدة. أو انقر هنا لفتح Firstdew.</translation>
     </message>
 </context>
 <context>

@@ -38,10 +38,6 @@
         <translation>Abwesend</translation>
     </message>
     <message>
-        <source>No session is planned on these days. The course moves around them.</source>
-        <translation>An diesen Tagen wird keine Sitzung geplant; die Kur weicht aus.</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>Von</translation>
     </message>
@@ -60,6 +56,10 @@
     <message>
         <source>Remove %1 to %2</source>
         <translation>%1 bis %2 entfernen</translation>
+    </message>
+    <message>
+        <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
+        <translation>An diesen Tagen wird keine Sitzung geplant; die Kur weicht aus. Wäre dann ein Auffrischen fällig, wird es vor der Abreise angeboten.</translation>
     </message>
 </context>
 <context>
@@ -698,6 +698,18 @@
         <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
         <translation>Einzelne Sitzungen halten Sie jetzt trocken. Eine ganze Kur ist für den Anfang da, oder wenn das volle Schwitzen zurück ist.</translation>
     </message>
+    <message>
+        <source>Where sessions crowd</source>
+        <translation>Wo sich Sitzungen drängen</translation>
+    </message>
+    <message>
+        <source>Close together</source>
+        <translation>Dicht hintereinander</translation>
+    </message>
+    <message>
+        <source>A day between</source>
+        <translation>Mit einem Tag dazwischen</translation>
+    </message>
 </context>
 <context>
     <name>DampnessLine</name>
@@ -1000,6 +1012,10 @@
     <message>
         <source>Send to your prescriber</source>
         <translation>An Ihre Praxis schicken</translation>
+    </message>
+    <message>
+        <source>Other treatments</source>
+        <translation>Andere Behandlungen</translation>
     </message>
 </context>
 <context>
@@ -1654,6 +1670,14 @@
         <source>Check how you do it</source>
         <translation>Prüfen, wie Sie es machen</translation>
     </message>
+    <message>
+        <source>Move it</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <source>Move session %1</source>
+        <translation>Sitzung %1 verschieben</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
@@ -1687,6 +1711,61 @@
     </message>
 </context>
 <context>
+    <name>OtherPage</name>
+    <message>
+        <source>Other treatments</source>
+        <translation>Andere Behandlungen</translation>
+    </message>
+    <message>
+        <source>Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.</source>
+        <translation>Tragen Sie ein, was Ihre Haut sonst noch trocknet. Trockene Zeiten in dieser Spanne zählen für die Aussicht nicht mit, und Ihre Praxis sieht es im Bericht.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <translation>Was ist es?</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Optional</source>
+        <translation>Freiwillig</translation>
+    </message>
+    <message>
+        <source>Where (none = everywhere)</source>
+        <translation>Wo (keine = überall)</translation>
+    </message>
+    <message>
+        <source>Works since</source>
+        <translation>Wirkt seit</translation>
+    </message>
+    <message>
+        <source>Does it still work?</source>
+        <translation>Wirkt es noch?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>It ended</source>
+        <translation>Es ist vorbei</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Letzter Tag</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
     <name>OutlookStrip</name>
     <message>
         <source>%1 today, %2 in two weeks</source>
@@ -1699,6 +1778,17 @@
     <message>
         <source>Chance of dampness by day, %1</source>
         <translation>Wahrscheinlichkeit von Feuchte je Tag, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PaceChoice</name>
+    <message>
+        <source>Close together, done by %1</source>
+        <translation>Dicht hintereinander, fertig am %1</translation>
+    </message>
+    <message>
+        <source>A day between, done by %1</source>
+        <translation>Mit einem Tag dazwischen, fertig am %1</translation>
     </message>
 </context>
 <context>
@@ -2098,6 +2188,14 @@
     <message>
         <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
         <translation>Feuchte Tage je Woche des Zeitraums, 0 bis 7; dunkel: nass oder tropfend; Striche: Sitzungen</translation>
+    </message>
+    <message>
+        <source>Other treatments</source>
+        <translation>Andere Behandlungen</translation>
+    </message>
+    <message>
+        <source>Dry spells in this time are left out of the outlook.</source>
+        <translation>Trockene Zeiten in dieser Spanne zählen für die Aussicht nicht mit.</translation>
     </message>
 </context>
 <context>
@@ -3171,10 +3269,6 @@
         <source>How long your dry spells last</source>
         <translation>Wie lange Sie trocken bleiben</translation>
     </message>
-    <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
-        <translation>Die Kurve zeigt, wie viele Zeiten länger als so viele Tage dauern. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Einträge fiel, mit Pfeil, wo eine Sitzung bei noch trockener Haut kam oder die Zeit noch läuft.</translation>
-    </message>
     <message numerus="yes">
         <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
@@ -3201,6 +3295,14 @@
     <message>
         <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
         <translation>Eine feuchte Zeit zählt so viel wie %1 Sitzungen. Deshalb ist ein Auffrischen %2 fällig, ohne Einträge früher.</translation>
+    </message>
+    <message>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
+        <translation>Die Kurve zeigt, wie viele Zeiten länger als so viele Tage dauern. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Einträge fiel, mit Pfeil, wo eine Sitzung bei noch trockener Haut kam oder die Zeit noch läuft. Blasse Balken: unter einer anderen Behandlung.</translation>
+    </message>
+    <message>
+        <source>Left out, under another treatment: %1.</source>
+        <translation>Nicht mitgezählt, unter einer anderen Behandlung: %1.</translation>
     </message>
 </context>
 <context>
@@ -3737,10 +3839,6 @@
         <translation>Volles Schwitzen in Ruhe, notiert: %1. Dann ist meist eine neue Kur nötig.</translation>
     </message>
     <message>
-        <source>Dry or clammy today?</source>
-        <translation>Heute trocken oder klamm?</translation>
-    </message>
-    <message>
         <source>%1: session today</source>
         <translation>%1: heute eine Sitzung</translation>
     </message>
@@ -3775,10 +3873,6 @@
     <message>
         <source>Time for a back-up</source>
         <translation>Zeit für eine Sicherung</translation>
-    </message>
-    <message>
-        <source>One tap for each site.</source>
-        <translation>Einmal tippen je Stelle.</translation>
     </message>
     <message>
         <source>The first course works when it is kept to.</source>
@@ -4653,6 +4747,82 @@
     <message>
         <source>Done for today</source>
         <translation>Für heute erledigt</translation>
+    </message>
+    <message>
+        <source>Botulinum injections</source>
+        <translation>Botulinum-Spritzen</translation>
+    </message>
+    <message>
+        <source>Tablets</source>
+        <translation>Tabletten</translation>
+    </message>
+    <message>
+        <source>Cream or deodorant</source>
+        <translation>Creme oder Deodorant</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <comment>treatment: first and last day</comment>
+        <translation>%1: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1: since %2</source>
+        <comment>treatment: first day</comment>
+        <translation>%1: seit %2</translation>
+    </message>
+    <message>
+        <source>You missed session %1 on %2. It is now today.</source>
+        <translation>Sitzung %1 am %2 ist ausgefallen. Sie ist jetzt heute dran.</translation>
+    </message>
+    <message>
+        <source>You missed session %1 on %2. It is now on %3.</source>
+        <translation>Sitzung %1 am %2 ist ausgefallen. Sie ist jetzt am %3 dran.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The plan puts %n session(s) on consecutive days.</source>
+        <translation>
+            <numerusform>Der Plan legt %n Sitzung auf aufeinanderfolgende Tage.</numerusform>
+            <numerusform>Der Plan legt %n Sitzungen auf aufeinanderfolgende Tage.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With a day between them, it takes %n day(s) more than planned.</source>
+        <translation>
+            <numerusform>Mit je einem Tag dazwischen dauert es %n Tag länger als vorgesehen.</numerusform>
+            <numerusform>Mit je einem Tag dazwischen dauert es %n Tage länger als vorgesehen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You are away on %1.</source>
+        <translation>Sie sind am %1 nicht da.</translation>
+    </message>
+    <message>
+        <source>You are away from %1 to %2.</source>
+        <translation>Sie sind vom %1 bis %2 nicht da.</translation>
+    </message>
+    <message>
+        <source>Dampness may come back in that time. A top-up before you leave is worth it.</source>
+        <translation>In dieser Zeit kann die Feuchte zurückkommen. Ein Auffrischen vor der Abreise lohnt sich.</translation>
+    </message>
+    <message>
+        <source>Top up before you leave</source>
+        <translation>Vor der Abreise auffrischen</translation>
+    </message>
+    <message>
+        <source>You are away. The call for a session comes when you are back.</source>
+        <translation>Sie sind nicht da. Der Aufruf zur Sitzung kommt, wenn Sie zurück sind.</translation>
+    </message>
+    <message>
+        <source>%1: dry or clammy today?</source>
+        <translation>%1: heute trocken oder klamm?</translation>
+    </message>
+    <message>
+        <source>One tap answers. Or tap here to open Firstdew.</source>
+        <translation>Ein Tippen genügt. Oder hier tippen, um Firstdew zu öffnen.</translation>
     </message>
 </context>
 <context>

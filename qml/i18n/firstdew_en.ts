@@ -196,5 +196,19 @@
             <numerusform></numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>The plan puts %n session(s) on consecutive days.</source>
+        <translation>
+            <numerusform>The plan puts %n session on consecutive days.</numerusform>
+            <numerusform>The plan puts %n sessions on consecutive days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With a day between them, it takes %n day(s) more than planned.</source>
+        <translation>
+            <numerusform>With a day between them, it takes %n day more than planned.</numerusform>
+            <numerusform>With a day between them, it takes %n days more than planned.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

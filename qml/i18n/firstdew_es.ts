@@ -38,10 +38,6 @@
         <translation>Días fuera</translation>
     </message>
     <message>
-        <source>No session is planned on these days. The course moves around them.</source>
-        <translation>En estos días no se planea ninguna sesión; el curso se adapta.</translation>
-    </message>
-    <message>
         <source>From</source>
         <translation>Desde</translation>
     </message>
@@ -60,6 +56,10 @@
     <message>
         <source>Remove %1 to %2</source>
         <translation>Quitar %1 a %2</translation>
+    </message>
+    <message>
+        <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
+        <translation>En estos días no se planea ninguna sesión; el curso se adapta. Si tocara un repaso en esos días, se ofrece antes de salir.</translation>
     </message>
 </context>
 <context>
@@ -698,6 +698,18 @@
         <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
         <translation>Ahora te mantienes seco con sesiones sueltas. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
     </message>
+    <message>
+        <source>Where sessions crowd</source>
+        <translation>Cuando se juntan sesiones</translation>
+    </message>
+    <message>
+        <source>Close together</source>
+        <translation>Seguidas</translation>
+    </message>
+    <message>
+        <source>A day between</source>
+        <translation>Con un día en medio</translation>
+    </message>
 </context>
 <context>
     <name>DampnessLine</name>
@@ -1000,6 +1012,10 @@
     <message>
         <source>Send to your prescriber</source>
         <translation>Enviar a su médico</translation>
+    </message>
+    <message>
+        <source>Other treatments</source>
+        <translation>Otros tratamientos</translation>
     </message>
 </context>
 <context>
@@ -1654,6 +1670,14 @@
         <source>Check how you do it</source>
         <translation>Revise cómo lo hace</translation>
     </message>
+    <message>
+        <source>Move it</source>
+        <translation>Moverla</translation>
+    </message>
+    <message>
+        <source>Move session %1</source>
+        <translation>Mover la sesión %1</translation>
+    </message>
 </context>
 <context>
     <name>NotNowSheet</name>
@@ -1687,6 +1711,61 @@
     </message>
 </context>
 <context>
+    <name>OtherPage</name>
+    <message>
+        <source>Other treatments</source>
+        <translation>Otros tratamientos</translation>
+    </message>
+    <message>
+        <source>Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.</source>
+        <translation>Anote qué más le seca la piel. Los periodos secos de ese tiempo no cuentan para el pronóstico, y quien le receta lo ve en el resumen.</translation>
+    </message>
+    <message>
+        <source>What is it?</source>
+        <translation>¿Qué es?</translation>
+    </message>
+    <message>
+        <source>Its name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Optional</source>
+        <translation>Opcional</translation>
+    </message>
+    <message>
+        <source>Where (none = everywhere)</source>
+        <translation>Dónde (ninguno = en todas partes)</translation>
+    </message>
+    <message>
+        <source>Works since</source>
+        <translation>Actúa desde</translation>
+    </message>
+    <message>
+        <source>Does it still work?</source>
+        <translation>¿Sigue actuando?</translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>It ended</source>
+        <translation>Terminó</translation>
+    </message>
+    <message>
+        <source>Last day</source>
+        <translation>Último día</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Quitar %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
     <name>OutlookStrip</name>
     <message>
         <source>%1 today, %2 in two weeks</source>
@@ -1699,6 +1778,17 @@
     <message>
         <source>Chance of dampness by day, %1</source>
         <translation>Probabilidad de humedad por día, %1</translation>
+    </message>
+</context>
+<context>
+    <name>PaceChoice</name>
+    <message>
+        <source>Close together, done by %1</source>
+        <translation>Seguidas, hasta el %1</translation>
+    </message>
+    <message>
+        <source>A day between, done by %1</source>
+        <translation>Con un día en medio, hasta el %1</translation>
     </message>
 </context>
 <context>
@@ -2098,6 +2188,14 @@
     <message>
         <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
         <translation>Días húmedos de cada semana del periodo, 0 a 7; oscuro: mojado o goteando; marcas: sesiones</translation>
+    </message>
+    <message>
+        <source>Other treatments</source>
+        <translation>Otros tratamientos</translation>
+    </message>
+    <message>
+        <source>Dry spells in this time are left out of the outlook.</source>
+        <translation>Los periodos secos de ese tiempo no cuentan para el pronóstico.</translation>
     </message>
 </context>
 <context>
@@ -3171,10 +3269,6 @@
         <source>How long your dry spells last</source>
         <translation>Cuánto duran sus periodos secos</translation>
     </message>
-    <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.</source>
-        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo una sesión con la piel aún seca o el periodo continúa.</translation>
-    </message>
     <message numerus="yes">
         <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
@@ -3201,6 +3295,14 @@
     <message>
         <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
         <translation>Un periodo húmedo cuenta como %1 sesiones. Por eso toca un repaso %2, o antes sin anotaciones.</translation>
+    </message>
+    <message>
+        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
+        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo una sesión con la piel aún seca o el periodo continúa. Barras tenues: con otro tratamiento.</translation>
+    </message>
+    <message>
+        <source>Left out, under another treatment: %1.</source>
+        <translation>Sin contar, con otro tratamiento: %1.</translation>
     </message>
 </context>
 <context>
@@ -3737,10 +3839,6 @@
         <translation>Sudor pleno en reposo, anotado: %1. Suele hacer falta un nuevo curso.</translation>
     </message>
     <message>
-        <source>Dry or clammy today?</source>
-        <translation>¿Hoy seco o húmedo?</translation>
-    </message>
-    <message>
         <source>%1: session today</source>
         <translation>%1: hoy toca una sesión</translation>
     </message>
@@ -3775,10 +3873,6 @@
     <message>
         <source>Time for a back-up</source>
         <translation>Es hora de una copia de seguridad</translation>
-    </message>
-    <message>
-        <source>One tap for each site.</source>
-        <translation>Un toque por zona.</translation>
     </message>
     <message>
         <source>The first course works when it is kept to.</source>
@@ -4653,6 +4747,82 @@
     <message>
         <source>Done for today</source>
         <translation>Listo por hoy</translation>
+    </message>
+    <message>
+        <source>Botulinum injections</source>
+        <translation>Inyecciones de toxina botulínica</translation>
+    </message>
+    <message>
+        <source>Tablets</source>
+        <translation>Pastillas</translation>
+    </message>
+    <message>
+        <source>Cream or deodorant</source>
+        <translation>Crema o desodorante</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Otra cosa</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <comment>treatment: first and last day</comment>
+        <translation>%1: del %2 al %3</translation>
+    </message>
+    <message>
+        <source>%1: since %2</source>
+        <comment>treatment: first day</comment>
+        <translation>%1: desde el %2</translation>
+    </message>
+    <message>
+        <source>You missed session %1 on %2. It is now today.</source>
+        <translation>No hizo la sesión %1 el %2. Ahora toca hoy.</translation>
+    </message>
+    <message>
+        <source>You missed session %1 on %2. It is now on %3.</source>
+        <translation>No hizo la sesión %1 el %2. Ahora toca el %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The plan puts %n session(s) on consecutive days.</source>
+        <translation>
+            <numerusform>El plan pone %n sesión en días seguidos.</numerusform>
+            <numerusform>El plan pone %n sesiones en días seguidos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With a day between them, it takes %n day(s) more than planned.</source>
+        <translation>
+            <numerusform>Con un día en medio, dura %n día más de lo previsto.</numerusform>
+            <numerusform>Con un día en medio, dura %n días más de lo previsto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You are away on %1.</source>
+        <translation>Estará fuera el %1.</translation>
+    </message>
+    <message>
+        <source>You are away from %1 to %2.</source>
+        <translation>Estará fuera del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>Dampness may come back in that time. A top-up before you leave is worth it.</source>
+        <translation>En ese tiempo puede volver la humedad. Merece la pena un repaso antes de salir.</translation>
+    </message>
+    <message>
+        <source>Top up before you leave</source>
+        <translation>Repaso antes de salir</translation>
+    </message>
+    <message>
+        <source>You are away. The call for a session comes when you are back.</source>
+        <translation>Está fuera. El aviso para la sesión llega cuando vuelva.</translation>
+    </message>
+    <message>
+        <source>%1: dry or clammy today?</source>
+        <translation>%1: ¿hoy seco o húmedo?</translation>
+    </message>
+    <message>
+        <source>One tap answers. Or tap here to open Firstdew.</source>
+        <translation>Basta un toque. O toque aquí para abrir Firstdew.</translation>
     </message>
 </context>
 <context>

@@ -8,7 +8,7 @@ Frame {
     title: qsTr("Days away")
     property int from: Store.today
     property int to: Store.today
-    Label { Layout.fillWidth: true; text: qsTr("No session is planned on these days. The course moves around them.") }
+    Label { Layout.fillWidth: true; text: qsTr("No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.") }
     Card {
         DayPick { label: qsTr("From"); day: page.from; onPicked: day => { page.from = day; page.to = Math.max(page.to, day) } }
         DayPick { label: qsTr("To"); day: page.to; first: page.from; onPicked: day => page.to = day }

@@ -25,6 +25,8 @@ Frame {
     Card {
         visible: page.running
         Heading { text: qsTr("Sessions of this course") }
+        Label { visible: text !== ""; Layout.fillWidth: true; text: page.present.missed }
+        PaceChoice { plan: page.present }
         Repeater {
             model: page.running ? page.present.sessions.length : 0
             RowLayout {
@@ -37,6 +39,13 @@ Frame {
                 Label { text: Appearance.phrases.dayFull(line.session.day); Layout.fillWidth: true }
                 ActionButton { visible: !line.session.done; kind: ButtonFace.Quiet; text: qsTr("Move"); Accessible.description: Appearance.phrases.dayFull(line.session.day); onClicked: { move.number = line.session.number; move.day = line.session.day; move.open() } }
             }
+        }
+        OneOf {
+            visible: page.present.lastBetween === 0
+            label: qsTr("Where sessions crowd")
+            options: [{ value: Pace.KeepWindow, text: qsTr("Close together") }, { value: Pace.DayBetween, text: qsTr("A day between") }]
+            value: page.present.pace
+            onChosen: v => PlanModel.setPace(page.site, v)
         }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.").arg(Appearance.phrases.dayLong(page.present.windowEnd)) }
     }

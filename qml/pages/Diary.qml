@@ -91,6 +91,7 @@ Frame {
         ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
         ActionButton { text: qsTr("Skin after a session"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
         ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page(Part.WeighPagePart) }
+        ActionButton { text: qsTr("Other treatments"); Layout.fillWidth: true; onClicked: Router.page(Part.OtherPagePart) }
     }
     Sheet {
         id: filter

@@ -74,6 +74,7 @@ Frame {
                     }
                 }
             }
+            Label { visible: text !== ""; Layout.fillWidth: true; text: card.line.missed }
             Label { visible: !card.line.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.line.overrun) }
             Wrap {
                 Layout.fillWidth: true
@@ -81,6 +82,7 @@ Frame {
                 ActionButton { text: card.line.stage === Stage.NotStarted ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.openCourse(card.line.treatedAs) }
                 ActionButton { text: card.line.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
             }
+            PaceChoice { plan: card.line } // below, so that the buttons stay where they are when it goes
         }
     }
 

@@ -47,7 +47,7 @@ Frame {
         }
         Label { Layout.fillWidth: true; text: spells.saying }
         Label { visible: text !== ""; Layout.fillWidth: true; text: spells.todaySaying }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.") }
     }
     Label {
         visible: page.reckoned
@@ -55,6 +55,7 @@ Frame {
         Layout.fillWidth: true
         text: page.matter.known ? qsTr("Based on %n dry spell(s) in your diary.", "", page.matter.spells)
                             + " " + qsTr("Still going on, or topped up while dry: %1.").arg(page.matter.censored)
+                            + (page.matter.otherwise > 0 ? " " + qsTr("Left out, under another treatment: %1.").arg(page.matter.otherwise) : "")
                             + (page.matter.due !== 0 ? " " + qsTr("One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.").arg(Appearance.phrases.shortNumber(page.matter.returnCost)).arg(Appearance.phrases.dayLong(page.matter.due)) : "") : ""
     }
     Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }

@@ -4,6 +4,7 @@
 #include "protocol/Area.h"
 #include "protocol/Sweat.h"
 #include "protocol/WayIn.h"
+#include "words/Names.h"
 
 #include <algorithm>
 
@@ -149,6 +150,28 @@ bool DiaryModel::addWeighing(ui::DiarySite::Value site, double beforeMg, double 
 {
     const auto where = ui::core(site);
     return where && m_store.append(Weighing{*where, {beforeMg}, {afterMg}, minutes}).has_value();
+}
+
+QList<ui::OtherLine> DiaryModel::otherTreatments() const
+{
+    auto all = m_store.diary().otherTreatments;
+    std::ranges::stable_sort(all, std::ranges::greater(), [](const auto& e) { return e.payload.from; });
+    QList<ui::OtherLine> out;
+    for (const auto& e : all)
+        out << ui::OtherLine{text(e.id), words::otherTreatmentLine(e.payload)};
+    return out;
+}
+
+bool DiaryModel::addOther(ui::OtherKind::Value what, const QString& name, const QList<ui::DiarySite::Value>& sites,
+                          int from, int until)
+{
+    const auto kind = ui::core(what);
+    const auto last = until == 0 ? std::nullopt : std::optional(LocalDate(until));
+    if (!kind || (last && *last < LocalDate(from)))
+        return false;
+    return m_store
+        .append(OtherTreatment{*kind, name.trimmed().toStdString(), ui::coreSet(sites), LocalDate(from), last})
+        .has_value();
 }
 
 QList<ui::Site::Value> DiaryModel::treated() const

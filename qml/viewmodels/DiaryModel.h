@@ -13,6 +13,8 @@ class DiaryModel : public QObject {
     Q_PROPERTY(QList<firstdew::ui::DiarySite::Value> sites READ sites NOTIFY changed)
     /// Days from the first check-in or session to today; 0 where there is none.
     Q_PROPERTY(int daysKept READ daysKept NOTIFY changed)
+    /// Other treatments, the latest first.
+    Q_PROPERTY(QList<firstdew::ui::OtherLine> otherTreatments READ otherTreatments NOTIFY changed)
 
 public:
     explicit DiaryModel(Store& store);
@@ -21,6 +23,7 @@ public:
 
     [[nodiscard]] QList<ui::DiarySite::Value> sites() const;
     [[nodiscard]] int daysKept() const;
+    [[nodiscard]] QList<ui::OtherLine> otherTreatments() const;
     /// The check-in of that site and day.
     Q_INVOKABLE firstdew::ui::NotedLevel noted(firstdew::ui::DiarySite::Value site, int day) const;
     /// What else was noted of that day.
@@ -29,6 +32,9 @@ public:
     Q_INVOKABLE bool addSideEffect(firstdew::ui::DiarySite::Value site,
                                    const QList<firstdew::ui::SkinFinding::Value>& skin, const QString& note);
     Q_INVOKABLE bool addWeighing(firstdew::ui::DiarySite::Value site, double beforeMg, double afterMg, double minutes);
+    /// Records another treatment; no sites: everywhere; `until` 0: it goes on.
+    Q_INVOKABLE bool addOther(firstdew::ui::OtherKind::Value what, const QString& name,
+                              const QList<firstdew::ui::DiarySite::Value>& sites, int from, int until);
     /// The kinds of session that treat what is in use.
     Q_INVOKABLE QList<firstdew::ui::Site::Value> treated() const;
     /// The current of the last session there.

@@ -106,6 +106,20 @@ enum Value : int { Seven, MonWedFri, Daily, Prescribed };
 Q_ENUM_NS(Value)
 } // namespace CourseTemplate
 
+namespace Pace {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { KeepWindow, DayBetween };
+Q_ENUM_NS(Value)
+} // namespace Pace
+
+namespace OtherKind {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { Botulinum, Tablets, Cream, Other };
+Q_ENUM_NS(Value)
+} // namespace OtherKind
+
 namespace Weekday {
 Q_NAMESPACE
 QML_ELEMENT
@@ -199,7 +213,11 @@ enum Value : int {
     MachineHasNone,
     NotBetterYet,
     ScoreNeeded,
-    EnoughToday
+    EnoughToday,
+    CourseSessionMissed,
+    CourseCrowded,
+    BeforeLeaving,
+    AwayNow
 };
 Q_ENUM_NS(Value)
 } // namespace ReasonKind

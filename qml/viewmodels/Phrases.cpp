@@ -46,6 +46,7 @@ QList<ui::Circumstance::Value> Phrases::circumstances() const { return ui::every
 QList<ui::SkinFinding::Value> Phrases::skinFindings() const { return ui::everyOne<ui::SkinFinding::Value>(); }
 QList<ui::Comfort::Value> Phrases::comforts() const { return ui::everyOne<ui::Comfort::Value>(); }
 QList<ui::Weekday::Value> Phrases::weekdays() const { return ui::everyOne<ui::Weekday::Value>(); }
+QList<ui::OtherKind::Value> Phrases::otherKinds() const { return ui::everyOne<ui::OtherKind::Value>(); }
 QStringList Phrases::languages() const { return words::languages(); }
 QString Phrases::languageName(const QString& language) const { return words::languageName(language); }
 
@@ -66,6 +67,8 @@ QString Phrases::circumstance(ui::Circumstance::Value circumstance) const
 {
     return named(circumstance, words::circumstanceName);
 }
+
+QString Phrases::otherKind(ui::OtherKind::Value what) const { return named(what, words::otherKindName); }
 
 QString Phrases::waveform(ui::Waveform::Value waveform) const { return named(waveform, words::waveformName); }
 QString Phrases::stage(ui::Stage::Value stage) const { return named(stage, words::stageName); }

@@ -22,6 +22,7 @@ class Phrases : public QObject {
     Q_PROPERTY(QList<firstdew::ui::SkinFinding::Value> skinFindings READ skinFindings CONSTANT)
     Q_PROPERTY(QList<firstdew::ui::Comfort::Value> comforts READ comforts CONSTANT)
     Q_PROPERTY(QList<firstdew::ui::Weekday::Value> weekdays READ weekdays CONSTANT)
+    Q_PROPERTY(QList<firstdew::ui::OtherKind::Value> otherKinds READ otherKinds CONSTANT)
     Q_PROPERTY(QStringList languages READ languages CONSTANT)
 
 public:
@@ -32,6 +33,7 @@ public:
     [[nodiscard]] QList<ui::SkinFinding::Value> skinFindings() const;
     [[nodiscard]] QList<ui::Comfort::Value> comforts() const;
     [[nodiscard]] QList<ui::Weekday::Value> weekdays() const;
+    [[nodiscard]] QList<ui::OtherKind::Value> otherKinds() const;
     [[nodiscard]] QStringList languages() const;
     Q_INVOKABLE QString languageName(const QString& language) const;
     /// Width of the widest level's name in that size and weight.
@@ -51,6 +53,7 @@ public:
     Q_INVOKABLE QString skin(firstdew::ui::SkinFinding::Value finding) const;
     Q_INVOKABLE QString comfort(firstdew::ui::Comfort::Value comfort) const;
     Q_INVOKABLE QString course(firstdew::ui::CourseTemplate::Value plan) const;
+    Q_INVOKABLE QString otherKind(firstdew::ui::OtherKind::Value what) const;
     Q_INVOKABLE QString screeningShort(firstdew::ui::ScreeningRow::Value row) const;
     Q_INVOKABLE QString weekday(firstdew::ui::Weekday::Value day) const;
     /// The text of a drawing for whoever does not see it.

@@ -7,6 +7,7 @@
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
 #include "words/Names.h"
+#include "words/Sentences.h"
 #include "words/SheetWords.h"
 
 #include <algorithm>
@@ -16,6 +17,30 @@ namespace firstdew::viewmodels {
 using namespace facts;
 
 namespace {
+
+/// What there is to say and to choose of a running course.
+void tellCourse(const situation::SiteSituation& s, LocalDate today, ui::SitePlan& plan)
+{
+    for (const auto& p : s.course->sessions) {
+        const bool done = p.state == protocol::CourseState::Done;
+        plan.sessions << ui::CourseLine{p.number, p.date.daysSince1970(), done};
+        if (!done && plan.nextNumber == 0)
+            plan.nextNumber = p.number;
+        plan.lastDay = p.date.daysSince1970();
+    }
+    plan.windowEnd = s.course->windowEnd.daysSince1970();
+    plan.fits = s.course->fits;
+    plan.overrun = s.course->overrunDays;
+    plan.pace = ui::shown(s.pace);
+    for (const auto& r : s.reasons) {
+        if (r.kind == situation::ReasonKind::CourseSessionMissed)
+            plan.missed = words::reasonSentence(r, today);
+        if (r.kind == situation::ReasonKind::CourseCrowded && s.crowding) {
+            plan.crowded = words::reasonSentence(r, today);
+            plan.lastBetween = s.crowding->dayBetween.sessions.back().date.daysSince1970();
+        }
+    }
+}
 
 std::optional<LocalDate> dateOf(const QString& iso) { return LocalDate::parse(iso.toStdString()); }
 
@@ -34,14 +59,8 @@ QList<ui::SitePlan> PlanModel::sites() const
         plan.stage = ui::shown(s.stage);
         plan.paused = s.stage == situation::Stage::Paused;
         plan.next = s.nextSession ? s.nextSession->daysSince1970() : 0;
-        if (s.course) {
-            for (const auto& p : s.course->sessions)
-                plan.sessions << ui::CourseLine{p.number, p.date.daysSince1970(),
-                                                p.state == protocol::CourseState::Done};
-            plan.windowEnd = s.course->windowEnd.daysSince1970();
-            plan.fits = s.course->fits;
-            plan.overrun = s.course->overrunDays;
-        }
+        if (s.course)
+            tellCourse(s, m_store.situation().today, plan);
         out << plan;
     }
     return out;
@@ -287,6 +306,13 @@ bool PlanModel::moveCourse(ui::Site::Value site, int number, int day)
 {
     const auto which = ui::core(site);
     return which && m_store.append(CourseMove{*which, number, LocalDate(day)}).has_value();
+}
+
+bool PlanModel::setPace(ui::Site::Value site, ui::Pace::Value pace)
+{
+    const auto which = ui::core(site);
+    const auto how = ui::core(pace);
+    return which && how && m_store.append(CoursePace{*which, *how}).has_value();
 }
 
 bool PlanModel::addAway(int from, int to)

@@ -88,6 +88,7 @@ public:
     Q_INVOKABLE bool startCourse(firstdew::ui::Site::Value site, firstdew::ui::CourseTemplate::Value plan, int day,
                                  const QList<firstdew::ui::Weekday::Value>& free);
     Q_INVOKABLE bool moveCourse(firstdew::ui::Site::Value site, int number, int day);
+    Q_INVOKABLE bool setPace(firstdew::ui::Site::Value site, firstdew::ui::Pace::Value pace);
     Q_INVOKABLE bool addAway(int from, int to);
     Q_INVOKABLE bool pause(firstdew::ui::Site::Value site, bool paused);
     Q_INVOKABLE bool clearance(firstdew::ui::ScreeningRow::Value row, const QString& who, int day);

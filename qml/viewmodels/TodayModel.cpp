@@ -60,7 +60,7 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     out.stage = ui::shown(s.stage);
     out.advice = ui::shown(s.advice);
     out.calls = s.advice == Advice::FirstDewTopUp || s.advice == Advice::TopUpDue || s.advice == Advice::RestartCourse;
-    out.title = words::headline(s.advice, s.treatedAs);
+    out.title = words::headline(s);
     if (const auto* line = m_store.diary().checkInOn(s.site, today)) {
         out.checkedIn = true;
         out.level = ui::shown(line->payload.level);
@@ -68,22 +68,23 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     }
     for (const auto& r : s.reasons) {
         out.reasons << words::reasonSentence(r, today);
-        if (r.kind == ReasonKind::PutOff) {
-            if (out.putOff.isEmpty())
-                out.putOff = out.reasons.constLast();
-            out.thisEvening = out.thisEvening || r.date == today;
-        }
+        if ((r.kind == ReasonKind::PutOff || r.kind == ReasonKind::AwayNow) && out.putOff.isEmpty())
+            out.putOff = out.reasons.constLast();
+        out.thisEvening = out.thisEvening || (r.kind == ReasonKind::PutOff && r.date == today);
     }
-    if (!s.reasons.empty() && s.reasons.front().kind != ReasonKind::PutOff)
+    if (!s.reasons.empty() && s.reasons.front().kind != ReasonKind::PutOff &&
+        s.reasons.front().kind != ReasonKind::AwayNow)
         out.why = out.reasons.constFirst();
     out.next = dayNumber(s.nextSession);
-    out.spells = static_cast<int>(s.forecast.spells.size());
+    out.spells = s.forecast.learned;
     out.censored = s.forecast.censored;
     out.returnCost = s.forecast.returnCost;
     out.due = dayNumber(s.forecast.due);
     out.scoreNeeded = std::ranges::any_of(s.reasons, [](const auto& r) { return r.kind == ReasonKind::ScoreNeeded; });
     if (!s.atNoResponse.empty())
         out.atNoResponse = words::asWritten(s.atNoResponse);
+    out.otherwise = static_cast<int>(s.forecast.spells.size()) - s.forecast.learned;
+    out.homeTomorrow = !m_store.diary().awayAround(today + 1);
     return out;
 }
 

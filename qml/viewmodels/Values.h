@@ -51,6 +51,8 @@ class SiteToday {
     Q_PROPERTY(int due MEMBER due FINAL)
     Q_PROPERTY(bool scoreNeeded MEMBER scoreNeeded FINAL)
     Q_PROPERTY(QString atNoResponse MEMBER atNoResponse FINAL)
+    Q_PROPERTY(int otherwise MEMBER otherwise FINAL)
+    Q_PROPERTY(bool homeTomorrow MEMBER homeTomorrow FINAL)
 
 public:
     bool known = false; ///< false where there is none to tell of
@@ -64,11 +66,13 @@ public:
     Level::Value level{};            ///< where checked in
     QList<Circumstance::Value> with; ///< what went with it
     QStringList reasons;             ///< in sentences, the weightiest first
-    QString putOff;                  ///< that the person put it off, in a sentence
+    QString putOff;                  ///< that the person put it off or is away, in a sentence
     QString why;                     ///< the weightiest reason other than that
     bool thisEvening = false;        ///< put off to this evening
     int next = 0;                    ///< day of the next session; 0: none
-    int spells = 0;                  ///< dry spells known
+    int spells = 0;                  ///< dry spells that teach something
+    int otherwise = 0;               ///< others, in which another treatment worked
+    bool homeTomorrow = true;        ///< tomorrow is not a day away
     int censored = 0;                ///< of them without an end of their own
     qreal returnCost = 0;            ///< sessions that a return of dampness costs
     int due = 0;                     ///< the day on which a top-up is due by the forecast; 0: none
@@ -215,6 +219,12 @@ class SitePlan {
     Q_PROPERTY(int windowEnd MEMBER windowEnd FINAL)
     Q_PROPERTY(bool fits MEMBER fits FINAL)
     Q_PROPERTY(int overrun MEMBER overrun FINAL)
+    Q_PROPERTY(QString missed MEMBER missed FINAL)
+    Q_PROPERTY(int nextNumber MEMBER nextNumber FINAL)
+    Q_PROPERTY(firstdew::ui::Pace::Value pace MEMBER pace FINAL)
+    Q_PROPERTY(QString crowded MEMBER crowded FINAL)
+    Q_PROPERTY(int lastDay MEMBER lastDay FINAL)
+    Q_PROPERTY(int lastBetween MEMBER lastBetween FINAL)
 
 public:
     bool known = false;
@@ -226,7 +236,13 @@ public:
     QList<CourseLine> sessions;
     int windowEnd = 0; ///< last day of the course; 0: none
     bool fits = true;
-    int overrun = 0; ///< days past its end
+    int overrun = 0;    ///< days past its end
+    QString missed;     ///< which session was missed and where it is now, in a sentence; empty: none
+    int nextNumber = 0; ///< of the next session of the course; 0: none
+    Pace::Value pace{};
+    QString crowded;     ///< that sessions crowd, in a sentence; empty: nothing to choose
+    int lastDay = 0;     ///< of the last session
+    int lastBetween = 0; ///< the same with a day between any two; 0: not to be chosen
     bool operator==(const SitePlan&) const = default;
 };
 
@@ -381,6 +397,19 @@ public:
     int from = 0;
     int to = 0;
     bool operator==(const AwayDays&) const = default;
+};
+
+/// Another treatment with its days.
+class OtherLine {
+    Q_GADGET
+    QML_VALUE_TYPE(otherLine)
+    Q_PROPERTY(QString id MEMBER id FINAL)
+    Q_PROPERTY(QString text MEMBER text FINAL)
+
+public:
+    QString id;
+    QString text; ///< in words
+    bool operator==(const OtherLine&) const = default;
 };
 
 /// What became of a file.

@@ -227,6 +227,33 @@ QString templateName(CourseTemplate plan)
     return {};
 }
 
+QString otherKindName(OtherKind what)
+{
+    switch (what) {
+    case OtherKind::Botulinum: return Words::tr("Botulinum injections");
+    case OtherKind::Tablets: return Words::tr("Tablets");
+    case OtherKind::Cream: return Words::tr("Cream or deodorant");
+    case OtherKind::Other: return Words::tr("Something else");
+    }
+    return {};
+}
+
+QString otherTreatmentLine(const OtherTreatment& other)
+{
+    QString what = otherKindName(other.what);
+    if (!other.name.empty())
+        what += QStringLiteral(" (%1)").arg(asWritten(other.name));
+    QStringList where;
+    for (const DiarySite site : allOf<DiarySite>())
+        if (other.sites.contains(site))
+            where << siteName(site);
+    if (!where.isEmpty())
+        what += QStringLiteral(", ") + where.join(QStringLiteral(", "));
+    return other.until ? Words::tr("%1: %2 to %3", "treatment: first and last day")
+                             .arg(what, dayOfYear(other.from), dayOfYear(*other.until))
+                       : Words::tr("%1: since %2", "treatment: first day").arg(what, dayOfYear(other.from));
+}
+
 QString responseName(protocol::Response response)
 {
     switch (response) {

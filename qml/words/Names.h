@@ -57,6 +57,10 @@ using namespace facts;
 [[nodiscard]] QString skinName(SkinFinding finding);
 [[nodiscard]] QString stageName(situation::Stage stage);
 [[nodiscard]] QString templateName(CourseTemplate plan);
+/// What else dries the skin: "Botulinum".
+[[nodiscard]] QString otherKindName(OtherKind what);
+/// The same with its name and its days: "Tablets (invented), 5 March 2026 to 1 April 2026".
+[[nodiscard]] QString otherTreatmentLine(const OtherTreatment& other);
 [[nodiscard]] QString responseName(protocol::Response response);
 /// The safety question, to be answered with yes or no.
 [[nodiscard]] QString screeningQuestion(ScreeningRow row);

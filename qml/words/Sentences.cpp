@@ -52,6 +52,33 @@ QString barSentence(const situation::Reason& r, const QString& date)
     }
 }
 
+/// The session was planned for `planned`, and stands now so many days later.
+QString missed(int number, LocalDate planned, int daysLater, LocalDate today)
+{
+    const LocalDate now = planned + daysLater;
+    const QString was = fullDay(planned);
+    return now == today ? Words::tr("You missed session %1 on %2. It is now today.").arg(number).arg(was)
+                        : Words::tr("You missed session %1 on %2. It is now on %3.").arg(number).arg(was, fullDay(now));
+}
+
+QString crowded(int inARow, int daysPast)
+{
+    const QString out = Words::tr("The plan puts %n session(s) on consecutive days.", nullptr, inARow);
+    return daysPast == 0
+               ? out
+               : out + QLatin1Char(' ') +
+                     Words::tr("With a day between them, it takes %n day(s) more than planned.", nullptr, daysPast);
+}
+
+QString beforeLeaving(LocalDate from, int days, LocalDate today)
+{
+    const QString away = days == 1 ? Words::tr("You are away on %1.").arg(dayAndMonth(from, today))
+                                   : Words::tr("You are away from %1 to %2.")
+                                         .arg(dayAndMonth(from, today), dayAndMonth(from + (days - 1), today));
+    return away + QLatin1Char(' ') +
+           Words::tr("Dampness may come back in that time. A top-up before you leave is worth it.");
+}
+
 } // namespace
 
 QString placeName(const QString& place)
@@ -63,14 +90,15 @@ QString placeName(const QString& place)
     return place == QLatin1String("diary") ? Words::tr("Diary") : Words::tr("Plan");
 }
 
-QString headline(situation::Advice advice, Site treatedAs)
+QString headline(const situation::SiteSituation& site)
 {
     using situation::Advice;
-    switch (advice) {
+    const bool leaving = !site.reasons.empty() && site.reasons.front().kind == situation::ReasonKind::BeforeLeaving;
+    switch (site.advice) {
     case Advice::None: return Words::tr("Nothing to do now");
-    case Advice::DoCourseSession: return Words::tr("%1 today").arg(bathName(treatedAs));
+    case Advice::DoCourseSession: return Words::tr("%1 today").arg(bathName(site.treatedAs));
     case Advice::FirstDewTopUp: return Words::tr("First dew: top up now");
-    case Advice::TopUpDue: return Words::tr("A top-up is due");
+    case Advice::TopUpDue: return leaving ? Words::tr("Top up before you leave") : Words::tr("A top-up is due");
     case Advice::Watch: return Words::tr("Keep an eye on it");
     case Advice::RestartCourse: return Words::tr("Time for a new course");
     case Advice::Review: return Words::tr("The course is done");
@@ -144,6 +172,10 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::ResponseStrong: return Words::tr("The score is better by two steps or more.");
     case ReasonKind::PausedByPerson: return Words::tr("You paused this.");
     case ReasonKind::PutOff: return putOff(r.date, today);
+    case ReasonKind::CourseSessionMissed: return missed(r.number, r.date.value_or(today), r.days, today);
+    case ReasonKind::CourseCrowded: return crowded(r.count, r.days);
+    case ReasonKind::BeforeLeaving: return beforeLeaving(r.date.value_or(today), r.days, today);
+    case ReasonKind::AwayNow: return Words::tr("You are away. The call for a session comes when you are back.");
     }
     return {};
 }
@@ -172,7 +204,7 @@ QString reminderTitle(const situation::Reminder& r)
     using situation::ReminderKind;
     const QString site = r.site ? siteName(*r.site) : QString();
     switch (r.kind) {
-    case ReminderKind::CheckIn: return Words::tr("Dry or clammy today?");
+    case ReminderKind::CheckIn: return Words::tr("%1: dry or clammy today?").arg(site);
     case ReminderKind::CourseSession: return Words::tr("%1: session today").arg(site);
     case ReminderKind::TopUpDue: return Words::tr("%1: a top-up is due").arg(site);
     case ReminderKind::FirstDew: return Words::tr("%1: first dew").arg(site);
@@ -190,7 +222,7 @@ QString reminderText(const situation::Reminder& r)
 {
     using situation::ReminderKind;
     switch (r.kind) {
-    case ReminderKind::CheckIn: return Words::tr("One tap for each site.");
+    case ReminderKind::CheckIn: return Words::tr("One tap answers. Or tap here to open Firstdew.");
     case ReminderKind::CourseSession: return Words::tr("The first course works when it is kept to.");
     case ReminderKind::TopUpDue: return Words::tr("Before the dampness comes back.");
     case ReminderKind::FirstDew: return treatNow();

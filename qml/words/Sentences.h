@@ -17,7 +17,7 @@ namespace firstdew::words {
 /// A place in the bottom bar: today, bath, diary or plan.
 [[nodiscard]] QString placeName(const QString& place);
 /// What to do now, in a few words.
-[[nodiscard]] QString headline(situation::Advice advice, Site treatedAs);
+[[nodiscard]] QString headline(const situation::SiteSituation& site);
 /// One sentence or two for one reason.
 [[nodiscard]] QString reasonSentence(const situation::Reason& reason, LocalDate today);
 

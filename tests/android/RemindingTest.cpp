@@ -116,18 +116,38 @@ TEST_CASE("the reminders to come are handed over, with buttons where one tap can
     const auto& first = app.notifier.upcoming.front();
     CHECK(first.notice.key == "check-in:hands:2026-03-02");
     CHECK(first.at == at("2026-03-02T20:00"));
-    CHECK(ids(first.notice) == std::vector<std::string>{"dry", "clammy", "later"});
+    CHECK(ids(first.notice) == std::vector<std::string>{"dry", "clammy", "wet", "dripping", "later"});
     CHECK_FALSE(first.notice.title.empty());
 }
 
-TEST_CASE("one answer for several sites is one for each of them that was not said yet")
+TEST_CASE("each site is asked and answered for itself, with all four levels")
 {
     App app({Site::Hands, Site::Feet});
-    REQUIRE(app.store.append(CheckIn{DiarySite::Feet, Level::Wet, {}}, at("2026-03-01T19:00")));
-    app.notifier.given = {{"check-in:2026-03-01", "dry", at("2026-03-01T20:10")}};
+    app.notifier.given = {{"check-in:feet:2026-03-01", "dripping", at("2026-03-01T20:10")}};
     const app::Reminding reminding(app.store, app.notifier);
-    CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-01T19:00"), Level::Wet},
-                                                                     {at("2026-03-01T20:10"), Level::Dry}});
+    REQUIRE(app.store.diary().checkIns.size() == 1);
+    CHECK(app.store.diary().checkIns.front().payload == CheckIn{DiarySite::Feet, Level::Dripping, {}});
+    const auto left = keys(app.notifier.upcoming);
+    CHECK(std::count(left.begin(), left.end(), "check-in:hands:2026-03-02") == 1);
+    CHECK(std::count(left.begin(), left.end(), "check-in:feet:2026-03-02") == 1);
+}
+
+TEST_CASE("questions that come late stand by themselves, and so do not share their buttons")
+{
+    App app({Site::Hands, Site::Feet});
+    Session yesterday;
+    yesterday.site = Site::Hands;
+    REQUIRE(app.store.append(yesterday, at("2026-03-01T18:00"))); // so the skin is to be looked at
+    app.clock.now = at("2026-03-02T21:30");
+    app::Reminding reminding(app.store, app.notifier);
+    int questions = 0;
+    for (const auto& n : app.notifier.due) {
+        const bool question = n.key.starts_with("check-in");
+        questions += question ? 1 : 0;
+        CHECK(n.late == !question);
+    }
+    CHECK(questions == 2);
+    CHECK(app.notifier.due.size() > 2);
 }
 
 TEST_CASE("a home screen is told which sites the check-in asks about, and which have been reported today")
@@ -206,6 +226,8 @@ TEST_CASE("what was said in the app stands, and what says nothing we know is put
     REQUIRE(app.store.append(CheckIn{DiarySite::Hands, Level::Wet, {}}, at("2026-03-01T19:00")));
     app.notifier.given = {{"check-in:hands:2026-03-01", "dry", at("2026-03-01T20:00")},
                           {"check-in:nose:2026-03-01", "dry", at("2026-03-01T20:00")},
+                          {"check-in:2026-03-01", "dry", at("2026-03-01T20:00")},
+                          {"check-in:feet:2026-03-01", "dry", at("2026-03-01T20:00")},
                           {"check-in:hands:2026-02-31", "dry", at("2026-03-01T20:00")},
                           {"cells:2026-03-01", "dry", at("2026-03-01T20:00")},
                           {"check-in:hands:2026-03-01", "damp", at("2026-03-01T20:00")},

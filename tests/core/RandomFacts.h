@@ -125,6 +125,9 @@ private:
         if constexpr (std::same_as<P, facts::Away>) {
             if (p.to < p.from)
                 std::swap(p.from, p.to);
+        } else if constexpr (std::same_as<P, facts::OtherTreatment>) {
+            if (p.until && *p.until < p.from)
+                std::swap(*p.until, p.from);
         } else if constexpr (std::same_as<P, facts::Course>) {
             std::ranges::sort(p.days);
             p.days.erase(std::ranges::unique(p.days).begin(), p.days.end());

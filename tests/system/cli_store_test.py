@@ -32,6 +32,19 @@ class Recording(CliTest):
         health = self.ok('verify', '--store', self.store)
         self.assertEqual((health['ok'], health['facts'], health['kinds']), (True, 2, {'check-in': 1, 'session': 1}))
 
+    def test_another_treatment_is_noted_with_its_days_and_listed(self):
+        call = ('other', '--store', self.store)
+        answer = self.ok(*call, '--what', 'botulinum', '--name', 'invented', '--site', 'hands,armpits', '--from', '2026-01-05', '--until', '2026-03-01')
+        self.ok(*call, '--what', 'tablets', '--from', '2026-02-01')
+        listed = self.ok(*call)['treatments']
+        self.assertEqual(listed, [
+            {'id': answer['id'], 'what': 'botulinum', 'name': 'invented', 'sites': ['hands', 'armpits'], 'from': '2026-01-05', 'until': '2026-03-01'},
+            {'id': listed[1]['id'], 'what': 'tablets', 'name': '', 'sites': [], 'from': '2026-02-01', 'until': None}])
+        self.assertIn('2026-02-01 to now', self.run_cli(*call).stdout)
+        self.refused(2, *call, '--what', 'magic', '--from', '2026-01-05', saying='botulinum, tablets, cream, other')
+        self.refused(2, *call, '--what', 'cream', saying='--from')
+        self.refused(2, *call, '--what', 'cream', '--from', '2026-01-05', '--until', '2026-01-04', saying='turn them round')
+
     def test_a_reading_above_the_limit_was_seen_and_is_kept_with_a_warning(self):
         answer = self.ok('session', '--store', self.store, '--date', '2026-03-05', '--site', 'feet', '--waveform', 'direct',
                          '--peak', '26')

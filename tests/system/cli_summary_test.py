@@ -70,6 +70,13 @@ class Summary(CliTest):
         self.assertRegex(text, r'median \d+ days \(80 %: \d+ to \d+\)')
         self.assertIn('2026;15:640', text)
 
+    def test_other_treatments_stand_on_the_page(self):
+        fresh = self.folder / 'fresh.db'
+        self.ok('checkin', '--store', fresh, '--date', '2026-02-01', '--site', 'feet', '--level', 'wet')
+        self.ok('other', '--store', fresh, '--what', 'tablets', '--name', 'Invented', '--from', '2026-01-05', '--until', '2026-02-07')
+        self.ok('summary', '--store', fresh, '--from', '2026-02-01', '--to', '2026-02-28', '--out', self.pdf)
+        self.assertIn('Tablets (Invented): 5 January 2026 to 7 February 2026', ' '.join(tool('pdftotext', self.pdf, '-').split()))
+
     def test_every_circumstance_is_counted_under_its_own_name(self):
         words = re.split(', | or ', re.search(r'circumstances: (.*)', self.run_cli('checkin', '--help').stdout)[1])
         self.assertIn('exertion', words)

@@ -54,6 +54,18 @@ class Course(CliTest):
         self.assertEqual((answer['fits'], answer['overrun_days']), (False, 5))
         self.assertIn('cannot be kept: the last session lies 5 days past it', self.run_cli(*call).stdout)
 
+    def test_sessions_that_crowd_are_named_and_a_day_between_can_be_asked_for(self):
+        call = ('course', '--start', '2026-03-02', '--done', '2026-03-02', '--done', '2026-03-03', '--today', '2026-03-24')
+        answer = self.ok(*call)
+        self.assertEqual(answer['pace'], 'keep-window')
+        self.assertIn('5 sessions stand on consecutive days; with --pace day-between the last one is on Wednesday 2026-04-01, 3 days past the window',
+                      answer['notes'])
+        answer = self.ok(*call, '--pace', 'day-between')
+        self.assertEqual([s['date'] for s in answer['sessions']][2:], ['2026-03-24', '2026-03-26', '2026-03-28', '2026-03-30', '2026-04-01'])
+        self.assertEqual((answer['pace'], answer['fits'], answer['overrun_days']), ('day-between', False, 3))
+        self.assertFalse(any('consecutive' in note for note in answer['notes']))
+        self.refused(2, *call, '--pace', 'slow', saying='keep-window')
+
     def test_named_sessions_count_and_nothing_else_does(self):
         answer = self.ok('course', '--start', '2026-03-02', '--done', '2026-03-02', '--today', '2026-03-06')
         self.assertEqual([s['state'] for s in answer['sessions']], ['done'] + 6 * ['planned'])

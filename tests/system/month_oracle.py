@@ -108,8 +108,9 @@ class Oracle:
         out = {}
         used = self.used()
         h = self.hours
-        if any((s, day) not in self.check_ins for s in used):
-            out[f'check-in:{used[0]}:{day}' if len(used) == 1 else f'check-in:{day}'] = h.check_in
+        for site in used:  # each site is asked about for itself
+            if (site, day) not in self.check_ins:
+                out[f'check-in:{site}:{day}'] = h.check_in
         bath = day in self.planned(day)
         if bath:
             out[f'course-session:hands:{day}'] = h.sessions
@@ -144,7 +145,8 @@ class Oracle:
             if key not in moments or (key not in due and moments[key] > self.shown[key]):
                 del self.up[key]
         fresh = [k for k in due if k not in self.up and (k not in self.shown or moments[k] > self.shown[k])]
-        late = [k for k in fresh if moments[k] + LATE < now]
+        # A question has buttons of its own and so a notice of its own.
+        late = [k for k in fresh if moments[k] + LATE < now and not k.startswith('check-in:')]
         if len(late) < 2:
             late = []
         notices = [frozenset(late)] * bool(late) + [frozenset({k}) for k in fresh if k not in late]

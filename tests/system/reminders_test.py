@@ -14,7 +14,7 @@ import ui
 APP, CLI = ui.argument('app'), ui.argument('cli')
 TODAY = '2026-03-02'
 AT = f'{TODAY}T20:40'  # after the hour of the invented person's check-in; two others are due for hours
-CHECK_IN = 'Dry or clammy today?'
+HANDS, FEET = 'Hands: dry or clammy today?', 'Feet: dry or clammy today?'
 
 
 class Reminders(unittest.TestCase):
@@ -38,10 +38,24 @@ class Reminders(unittest.TestCase):
         return {r['kind'] for r in self.cli('due', '--store', self.store, '--at', at)['reminders']}
 
     def notices(self, at):
-        """How many notices stand for what is due: one for all whose time is long past when somebody looks at last."""
-        moments = [datetime.datetime.fromisoformat(r['at']) for r in self.cli('due', '--store', self.store, '--at', at)['reminders']]
-        late = sum(m < datetime.datetime.fromisoformat(at) - datetime.timedelta(minutes=15) for m in moments)
-        return len(moments) - late + min(late, 1)
+        """How many notices stand for what is due: one for all whose time is long past when somebody looks at last, but for
+        questions about a site, which each have their own."""
+        all_due = self.cli('due', '--store', self.store, '--at', at)['reminders']
+        limit = datetime.datetime.fromisoformat(at) - datetime.timedelta(minutes=15)
+        late = sum(datetime.datetime.fromisoformat(r['at']) < limit and r['kind'] != 'check-in' for r in all_due)
+        return len(all_due) - late + min(late, 1)
+
+    def asked(self, at):
+        """The sites about which is asked."""
+        return {r['site'] for r in self.cli('due', '--store', self.store, '--at', at)['reminders'] if r['kind'] == 'check-in'}
+
+    def levels(self):
+        """The level of each site on the day, as the record holds it."""
+        file = self.desktop.folder / 'all.json'
+        file.unlink(missing_ok=True)
+        self.cli('export', '--store', self.store, '--format', 'json', '--out', file)
+        facts = json.loads(file.read_text(encoding='utf-8'))['facts']
+        return {f['is']['site']: f['is']['level'] for f in facts if f['kind'] == 'check-in' and f['happened'].startswith(TODAY)}
 
     def wait_shown(self, count):
         ui.wait_for(f'{count} notices', lambda: self.shown() == count)
@@ -67,8 +81,13 @@ class Reminders(unittest.TestCase):
     def test_a_check_in_from_the_notice_is_recorded_and_withdraws_it(self):
         process = self.remind(AT)
         self.wait_shown(self.notices(AT))
-        self.desktop.answer('Dry')
-        ui.wait_for('the check-in', lambda: 'check-in' not in self.due(AT))
+        self.assertEqual(self.asked(AT), {'hands', 'feet'})
+        self.desktop.answer('Dry', HANDS)
+        ui.wait_for('the check-in', lambda: self.asked(AT) == {'feet'})
+        self.assertEqual(self.levels(), {'hands': 'dry'})  # one tap answers for one site
+        self.wait_shown(self.notices(AT))
+        self.desktop.answer('Dry', FEET)
+        ui.wait_for('the check-in', lambda: not self.asked(AT))
         facts = self.cli('outlook', '--store', self.store, '--today', TODAY)['sites']
         self.assertTrue(all(s['stage'] == 'keeping-dry' for s in facts))
         self.wait_shown(self.notices(AT))
@@ -76,24 +95,34 @@ class Reminders(unittest.TestCase):
         self.desktop.answer('Later', 'Hands: a top-up is due')
         self.assertEqual(process.wait(timeout=ui.PATIENCE), 0)  # nothing left to be answered
 
+    def test_every_level_of_each_site_can_be_answered_on_its_notice(self):
+        self.remind(AT)
+        self.wait_shown(self.notices(AT))
+        self.desktop.answer('Dripping', FEET)
+        ui.wait_for('the check-in', lambda: self.levels() == {'feet': 'dripping'})
+        self.desktop.answer('Wet', HANDS)
+        ui.wait_for('the check-in', lambda: self.levels() == {'feet': 'dripping', 'hands': 'wet'})
+        self.assertEqual(self.asked(AT), set())
+
     def test_later_puts_it_off_by_an_hour(self):
         before = self.due(AT)
         self.remind(AT)
         self.wait_shown(self.notices(AT))
-        self.desktop.answer('Later', CHECK_IN)
-        ui.wait_for('it to be put off', lambda: 'check-in' not in self.due(AT))
+        self.desktop.answer('Later', HANDS)
+        ui.wait_for('it to be put off', lambda: self.asked(AT) == {'feet'})
         self.wait_shown(self.notices(AT))
-        self.assertEqual(before - self.due(f'{TODAY}T21:30'), {'check-in'})
+        self.assertEqual(self.asked(f'{TODAY}T21:30'), {'feet'})
+        self.assertEqual(self.asked(f'{TODAY}T21:45'), {'hands', 'feet'})
         self.assertEqual(self.due(f'{TODAY}T21:45'), before)
 
     def test_what_came_while_nobody_looked_is_one_notice_and_is_put_off_as_one(self):
         late = self.due(AT) - {'check-in'}
         self.assertGreater(len(late), 1)
         self.remind(AT)
-        self.wait_shown(2)
+        self.wait_shown(3)  # and a question for each site
         self.desktop.answer('Later', 'Hands: a top-up is due')
         ui.wait_for('them to be put off', lambda: self.due(f'{TODAY}T21:30') == {'check-in'})
-        self.wait_shown(1)
+        self.wait_shown(2)
         self.assertEqual(self.due(f'{TODAY}T21:45'), late | {'check-in'})
 
     def test_one_that_is_up_stays_in_quiet_hours_and_nothing_new_comes(self):

@@ -259,7 +259,7 @@ class Under(Bath):
 
 
 class Diary(Walk):
-    """The line, a day corrected, the score, a weighing, skin."""
+    """The line, a day corrected, the score, a weighing, another treatment, skin."""
     page = 'diary'
 
     def walk(self):
@@ -274,6 +274,7 @@ class Diary(Walk):
         self.correct(chart)
         self.bother()
         self.weigh()
+        self.other()
         self.skin()
 
     def filtered(self):
@@ -324,6 +325,14 @@ class Diary(Walk):
         self.picture('weighing')
         self.press(t('Save', of='WeighPage'))
         self.kept('weighing', {'site': 'hands'}, before)
+
+    def other(self):
+        t, before = self.say, len(self.facts('other-treatment'))
+        self.press(t('Other treatments', of='Diary'))
+        self.choose(t('Tablets', of='Words'))
+        self.picture('other')
+        self.press(t('Save', of='OtherPage'))
+        self.kept('other-treatment', {'what': 'tablets', 'sites': []}, before)
 
     def skin(self):
         t, before = self.say, len(self.facts('side-effect'))

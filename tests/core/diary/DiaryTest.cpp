@@ -50,6 +50,37 @@ TEST_CASE("of two chosen kinds of session for a site, the one used last counts")
     CHECK(d.on(kEndOfTime).sitesInUse().at(0).treatedAs == Site::HandFoot);
 }
 
+TEST_CASE("days away that follow each other are one absence")
+{
+    const auto d = Facts()
+                       .add(Away{kDay + 4, kDay + 6}, kDay)
+                       .add(Away{kDay, kDay + 1}, kDay)
+                       .add(Away{kDay + 2, kDay + 3}, kDay)
+                       .add(Away{kDay + 8, kDay + 8}, kDay)
+                       .on(kDay);
+    for (int i = 0; i <= 6; ++i)
+        CHECK(d.awayAround(kDay + i) == std::pair(kDay, kDay + 6));
+    CHECK_FALSE(d.awayAround(kDay + 7));
+    CHECK_FALSE(d.awayAround(kDay - 1));
+    CHECK(d.awayAround(kDay + 8) == std::pair(kDay + 8, kDay + 8));
+}
+
+TEST_CASE("another treatment works at its sites and on its days")
+{
+    const auto d = Facts()
+                       .add(OtherTreatment{OtherKind::Botulinum, "", {DiarySite::Hands}, kDay, kDay + 9}, kDay)
+                       .add(OtherTreatment{OtherKind::Tablets, "invented", {}, kDay + 20, {}}, kDay)
+                       .on(kDay);
+    CHECK(d.otherTreatments.size() == 2);
+    const auto& hands = d.at(DiarySite::Hands);
+    CHECK(hands.otherwiseTreated(kDay - 5, kDay));
+    CHECK(hands.otherwiseTreated(kDay + 9, kDay + 12));
+    CHECK_FALSE(hands.otherwiseTreated(kDay - 5, kDay - 1));
+    CHECK_FALSE(hands.otherwiseTreated(kDay + 10, kDay + 19));
+    CHECK_FALSE(d.at(DiarySite::Feet).otherwiseTreated(kDay, kDay + 19));
+    CHECK(d.at(DiarySite::Feet).otherwiseTreated(kDay + 400, kDay + 400)); // it goes on
+}
+
 TEST_CASE("a pause holds until it is lifted")
 {
     Facts d;

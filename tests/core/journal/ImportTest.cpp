@@ -108,6 +108,8 @@ TEST_CASE("an import is refused where a fact corrects one of another kind, or ca
     const LocalDate day = *LocalDate::parse("2026-03-05");
     CHECK_FALSE(plan(yes, fact("b", Away{day, day - 1})));
     CHECK(plan(yes, fact("b", Away{day, day})));
+    CHECK_FALSE(plan(yes, fact("b", OtherTreatment{OtherKind::Cream, "", {}, day, day - 1})));
+    CHECK(plan(yes, fact("b", OtherTreatment{OtherKind::Cream, "", {}, day, day})));
     Course course;
     course.plan = CourseTemplate::Prescribed;
     course.days = {1, 3, 3};

@@ -51,6 +51,36 @@ TEST_CASE("dry spells are shown as the curve and the quantiles of one distributi
     CHECK(s->now.dry == forecast.today.dry);
 }
 
+TEST_CASE("a spell in which another treatment worked is marked and teaches nothing")
+{
+    // Ten spells of a fortnight, then one of seventy days under tablets, then the present one.
+    Facts d = everyFortnight(10);
+    const LocalDate from = kStart + 10 * 14;
+    d.session(Site::Hands, from);
+    for (int i = 1; i < 70; ++i)
+        d.checkIn(DiarySite::Hands, from + i, Level::Dry);
+    d.session(Site::Hands, from + 70);
+    const LocalDate today = from + 72;
+    const auto plain = forecastFor(d.on(today), DiarySite::Hands);
+    const auto noted = Facts(d).add(OtherTreatment{OtherKind::Tablets, "", {}, from + 3, from + 60}, today).on(today);
+    const auto left = forecastFor(noted, DiarySite::Hands);
+    REQUIRE(left.spells.size() == 12);
+    for (std::size_t i = 0; i < left.spells.size(); ++i)
+        CHECK(left.spells[i].otherwise == (i == 10));
+    CHECK(left.learned == 11);
+    CHECK(plain.learned == 12);
+    CHECK(left.usualTo < plain.usualTo);
+    // As if that spell had never been.
+    Facts without = everyFortnight(10);
+    without.session(Site::Hands, from);
+    CHECK(left.usualMedian == forecastFor(without.on(from + 2), DiarySite::Hands).usualMedian);
+    CHECK(forecastFor(noted, DiarySite::Hands).usualMedian == left.usualMedian); // read twice
+    // Of the feet alone, it says nothing about the hands.
+    const auto feet =
+        Facts(d).add(OtherTreatment{OtherKind::Tablets, "", {DiarySite::Feet}, from + 3, {}}, today).on(today);
+    CHECK(forecastFor(feet, DiarySite::Hands).learned == 12);
+}
+
 TEST_CASE("the belief before today's report differs from the belief after it")
 {
     Facts d = everyFortnight(6);

@@ -29,7 +29,7 @@ std::vector<std::string> datesOf(const CoursePlan& plan)
 
 /// Every choice of ascending open days, by trying them all.
 std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const std::vector<LocalDate>& wanted,
-                                                   LocalDate last)
+                                                   LocalDate last, int apart = 1)
 {
     std::pair<long, std::vector<LocalDate>> best{std::numeric_limits<long>::max(), {}};
     std::vector<LocalDate> chosen;
@@ -59,15 +59,46 @@ std::pair<long, std::vector<LocalDate>> bruteForce(const CourseRequest& q, const
                 continue;
             const long shift = d - wanted[chosen.size()];
             chosen.push_back(d);
-            go(d + 1, cost + shift * shift);
+            go(d + apart, cost + shift * shift);
             chosen.pop_back();
         }
     };
     LocalDate first = std::max(q.start, q.today);
     for (const LocalDate d : q.done)
-        first = std::max(first, d + 1);
+        first = std::max(first, d + apart);
     go(first, 0);
     return best;
+}
+
+/// A course of one to four sessions with anything that can stand in their way.
+CourseRequest drawn(std::mt19937& random)
+{
+    const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+    CourseRequest q;
+    q.plan = CourseTemplate::Prescribed;
+    q.start = day("2026-03-02") + below(7);
+    q.today = q.start + below(6);
+    int at = 0;
+    for (int i = 0; i < 1 + below(4); ++i)
+        q.days.push_back(at += 1 + below(5));
+    for (int i = 0; i < below(7); ++i)
+        q.free.insert(static_cast<Weekday>(below(7)));
+    for (int i = 0; i < below(3); ++i) {
+        const LocalDate from = q.start + below(25);
+        q.away.emplace_back(from, from + below(10));
+    }
+    if (below(3) == 0)
+        q.missed.push_back(q.today - below(3));
+    for (LocalDate d = q.start; d <= q.today && q.done.size() + 1 < q.days.size(); d = d + 1)
+        if (below(4) == 0 && (q.missed.empty() || q.missed.front() != d))
+            q.done.push_back(d);
+    const int doneCount = static_cast<int>(q.done.size());
+    const int count = static_cast<int>(q.days.size());
+    if (below(4) == 0)
+        q.fixed.emplace_back(doneCount + 1 + below(count - doneCount), q.today + below(20));
+    if (below(3) == 0)
+        q.pace = Pace::DayBetween;
+    return q;
 }
 
 } // namespace
@@ -206,33 +237,16 @@ TEST_CASE("a session put on a day by hand stays there, and the plan fits the oth
 TEST_CASE("the plan is the best of all plans, found by trying every one")
 {
     std::mt19937 random(20260302);
-    const auto below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
     int overrun = 0;
     int moved = 0;
     int impossible = 0;
+    int spaced = 0;
+    int pressed = 0;
     for (int round = 0; round < 6000; ++round) {
-        CourseRequest q;
-        q.plan = CourseTemplate::Prescribed;
-        q.start = day("2026-03-02") + below(7);
-        q.today = q.start + below(6);
-        int at = 0;
-        for (int i = 0; i < 1 + below(4); ++i)
-            q.days.push_back(at += 1 + below(5));
-        for (int i = 0; i < below(7); ++i)
-            q.free.insert(static_cast<Weekday>(below(7)));
-        for (int i = 0; i < below(3); ++i) {
-            const LocalDate from = q.start + below(25);
-            q.away.emplace_back(from, from + below(10));
-        }
-        if (below(3) == 0)
-            q.missed.push_back(q.today - below(3));
-        for (LocalDate d = q.start; d <= q.today && q.done.size() + 1 < q.days.size(); d = d + 1)
-            if (below(4) == 0 && (q.missed.empty() || q.missed.front() != d))
-                q.done.push_back(d);
+        const CourseRequest q = drawn(random);
         const int doneCount = static_cast<int>(q.done.size());
         const int count = static_cast<int>(q.days.size());
-        if (below(4) == 0)
-            q.fixed.emplace_back(doneCount + 1 + below(count - doneCount), q.today + below(20));
+        int apart = q.pace == Pace::DayBetween ? 2 : 1;
         const auto plan = planCourse(q);
         std::vector<LocalDate> wanted;
         for (int i = doneCount; i < count; ++i)
@@ -246,11 +260,19 @@ TEST_CASE("the plan is the best of all plans, found by trying every one")
         moved += static_cast<int>(q.fixed.size());
         // Four weeks hold every case unless days away fill them; then the least overrun counts first.
         LocalDate last = plan->windowEnd;
-        auto best = bruteForce(q, wanted, last);
+        auto best = bruteForce(q, wanted, last, apart);
+        // A day chosen by hand may leave no day between; then the others stand as near as they have to.
+        if (best.second.empty() && apart == 2 && !q.fixed.empty() &&
+            bruteForce(q, wanted, q.start + 75, apart).second.empty()) {
+            apart = 1;
+            ++pressed;
+            best = bruteForce(q, wanted, last, apart);
+        }
         while (best.second.empty()) {
             last = last + 1;
-            best = bruteForce(q, wanted, last);
+            best = bruteForce(q, wanted, last, apart);
         }
+        spaced += apart == 2 ? 1 : 0;
         overrun += plan->fits ? 0 : 1;
         REQUIRE(plan->shiftCost == best.first);
         REQUIRE(plan->overrunDays == std::max(0, best.second.back() - plan->windowEnd));
@@ -262,6 +284,80 @@ TEST_CASE("the plan is the best of all plans, found by trying every one")
     CHECK(overrun > 0); // every kind of case was met
     CHECK(moved > 100);
     CHECK(impossible > 10);
+    CHECK(spaced > 1000);
+    CHECK(pressed > 10);
+}
+
+TEST_CASE("more than three sessions on consecutive days are named, with the plan that has a day between")
+{
+    // More than three in a row is asked about: our own choice.
+    auto q = sevenFrom("2026-03-02");
+    q.done = {day("2026-03-02"), day("2026-03-03")};
+    q.today = day("2026-03-12");
+    auto plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(datesOf(*plan)[4] == "2026-03-14"); // three in a row, 12 to 14, and the next on the 16th
+    CHECK_FALSE(crowdingOf(q, *plan));
+    q.today = day("2026-03-14");
+    plan = planCourse(q);
+    auto crowding = crowdingOf(q, *plan);
+    REQUIRE(crowding);
+    CHECK(crowding->inARow == 4); // 14 to 17
+    CHECK(datesOf(crowding->dayBetween) == std::vector<std::string>{"2026-03-02", "2026-03-03", "2026-03-14",
+                                                                    "2026-03-16", "2026-03-18", "2026-03-20",
+                                                                    "2026-03-23"});
+    CHECK(crowding->dayBetween.fits);
+    q.today = day("2026-03-24");
+    plan = planCourse(q);
+    crowding = crowdingOf(q, *plan);
+    REQUIRE(crowding);
+    CHECK(plan->fits);
+    CHECK(crowding->inARow == 5);
+    CHECK(crowding->dayBetween.overrunDays == 3); // 24, 26, 28, 30 March and 1 April; the window ends on the 29th
+    q.pace = Pace::DayBetween;
+    CHECK_FALSE(crowdingOf(q, *planCourse(q))); // it is chosen
+}
+
+TEST_CASE("sessions already done count into a row, and a course that is close together by itself does not crowd")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.today = day("2026-03-23");
+    q.done = {day("2026-03-02"), day("2026-03-20"), day("2026-03-21"), day("2026-03-22")};
+    auto plan = planCourse(q);
+    REQUIRE(crowdingOf(q, *plan));
+    CHECK(crowdingOf(q, *plan)->inARow == 6);
+    CHECK(crowdingOf(q, *plan)->dayBetween.sessions[4].date == day("2026-03-24"));
+    q.done = {day("2026-03-02"), day("2026-03-03"), day("2026-03-04"), day("2026-03-05")};
+    CHECK_FALSE(crowdingOf(q, *planCourse(q))); // four in a row, and over
+    CourseRequest daily = sevenFrom("2026-03-02");
+    daily.plan = CourseTemplate::Daily;
+    CHECK_FALSE(crowdingOf(daily, *planCourse(daily)));
+    q = sevenFrom("2026-03-02");
+    q.done.clear();
+    for (int i = 0; i < 7; ++i)
+        q.done.push_back(q.start + i);
+    q.today = q.start + 7;
+    CHECK_FALSE(crowdingOf(q, *planCourse(q))); // nothing is left of it
+}
+
+TEST_CASE("with a day between, the day after a session stays empty, but for a day chosen by hand")
+{
+    auto q = sevenFrom("2026-03-02");
+    q.pace = Pace::DayBetween;
+    auto plan = planCourse(q);
+    REQUIRE(plan);
+    for (std::size_t i = 1; i < plan->sessions.size(); ++i)
+        CHECK(plan->sessions[i].date - plan->sessions[i - 1].date >= 2);
+    q.today = day("2026-03-03");
+    q.done = {day("2026-03-02")};
+    plan = planCourse(q);
+    CHECK(plan->sessions[1].date == day("2026-03-04"));
+    CHECK(plan->sessions[1].why == ShiftReason::MakesRoom);
+    q.fixed = {{2, day("2026-03-03")}};
+    plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(plan->sessions[1].date == day("2026-03-03"));
+    CHECK(plan->fits);
 }
 
 TEST_CASE("impossible days of a course are refused by name")

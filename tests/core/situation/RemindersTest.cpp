@@ -3,6 +3,7 @@
 #include "core/Build.h"
 
 #include <catch2/catch.hpp>
+#include <map>
 #include <set>
 
 using namespace firstdew::situation;
@@ -205,20 +206,36 @@ TEST_CASE("there are no reminders during a session or with reminders off")
     CHECK(dueAt(d.add(off, kStart), at(kStart + 1, 20)).empty());
 }
 
-TEST_CASE("the check-in of a day is one reminder for all open sites")
+TEST_CASE("each open site has a check-in reminder of its own")
 {
     auto d = person().session(Site::Hands, kStart).session(Site::Feet, kStart);
-    const auto key = [&] {
+    const auto keys = [&] {
+        std::vector<std::string> out;
         for (const Reminder& r : dueAt(d, at(kStart + 2, 21)))
             if (r.kind == ReminderKind::CheckIn)
-                return r.key;
-        return std::string("none");
+                out.push_back(r.key);
+        return out;
     };
-    CHECK(key() == "check-in:2026-01-07");
-    d.checkIn(DiarySite::Hands, kStart + 2, Level::Dry);
-    CHECK(key() == "check-in:2026-01-07");
+    CHECK(keys() == std::vector<std::string>{"check-in:hands:2026-01-07", "check-in:feet:2026-01-07"});
+    d.checkIn(DiarySite::Hands, kStart + 2, Level::Dripping);
+    CHECK(keys() == std::vector<std::string>{"check-in:feet:2026-01-07"});
     d.checkIn(DiarySite::Feet, kStart + 2, Level::Dry);
-    CHECK(key() == "none");
+    CHECK(keys().empty());
+}
+
+TEST_CASE("where there is no room for every reminder, the latest check-ins are left out first")
+{
+    auto d = person();
+    for (const Site site : {Site::Hands, Site::Feet, Site::Armpits})
+        d.session(site, kStart);
+    const auto next = upcomingAt(d, at(kStart, 6));
+    CHECK(next.size() == 60);
+    CHECK(std::ranges::is_sorted(next, {}, &Reminder::at));
+    std::map<ReminderKind, LocalDate> last;
+    for (const Reminder& r : next)
+        last[r.kind] = r.at.date;
+    CHECK(last[ReminderKind::CheckIn] < kStart + 20);
+    CHECK(last[ReminderKind::TopUpDue] > kStart + 20);
 }
 
 TEST_CASE("a reminder is standing from the start of its day until it is done, also in quiet hours")

@@ -132,6 +132,33 @@ TEST_CASE("told: a first course with a day missed, a week away, a move by hand, 
     build::checkTold("course", lines);
 }
 
+TEST_CASE("told: sessions missed until they crowd, both paces, and days away for top-ups")
+{
+    std::vector<std::string> lines;
+    auto d = person().add(courseOf(Site::Hands, kStart), kStart - 1).add(Hdss{DiarySite::Hands, 4}, kStart - 1, 0);
+    d.session(Site::Hands, kStart).session(Site::Hands, kStart + 1);
+    for (const int i : {3, 4, 12, 22})
+        tell(lines, d, kStart + i);
+    for (const Pace pace : allOf<Pace>()) {
+        const auto chosen = Facts(d).add(CoursePace{Site::Hands, pace}, kStart + 22, 6 * 60);
+        lines.push_back(fmt::format("chosen {}:", word(pace)));
+        tell(lines, chosen, kStart + 22);
+        tellUpcoming(lines, chosen, {kStart + 22, {12 * 60}});
+    }
+    auto leaving = person().session(Site::Hands, kStart).add(Hdss{DiarySite::Hands, 2}, kStart);
+    const LocalDate due = *assess(leaving.on(kStart)).sites[0].nextSession;
+    leaving.add(Away{due, due + 6}, kStart);
+    lines.push_back("away when the top-up falls due:");
+    tellUpcoming(lines, leaving, {kStart, {12 * 60}});
+    for (const int i : {-3, -2, -1, 0, 3, 6, 7})
+        tell(lines, leaving, due + i);
+    leaving.checkIn(DiarySite::Hands, due + 2, Level::Wet).checkIn(DiarySite::Hands, due + 3, Level::Wet);
+    lines.push_back("and wet on the way:");
+    for (const int i : {3, 7})
+        tell(lines, leaving, due + i);
+    build::checkTold("life", lines);
+}
+
 TEST_CASE("told: every way in which dampness returns, and every answer to the call")
 {
     struct Report {

@@ -137,6 +137,25 @@ TEST_CASE("the page holds course, machine and weighings")
     CHECK(hands.weighings.front().second == Approx(30)); // 150 mg in five minutes
 }
 
+TEST_CASE("other treatments that worked in the period stand on the page")
+{
+    Facts d;
+    d.adult().session(Site::Hands, day("2026-02-02"));
+    const auto add = [&](const char* from, std::optional<LocalDate> until) {
+        d.add(OtherTreatment{OtherKind::Tablets, from, {}, day(from), until}, day("2026-02-02"));
+    };
+    add("2026-01-01", day("2026-01-31"));
+    add("2026-01-02", day("2026-02-01"));
+    add("2026-01-03", {});
+    add("2026-02-28", {});
+    add("2026-03-01", {});
+    const auto c = contentsFor(d.on(day("2026-02-28")), day("2026-02-01"));
+    std::vector<std::string> names;
+    for (const auto& e : c.otherTreatments)
+        names.push_back(e.payload.name);
+    CHECK(names == std::vector<std::string>{"2026-01-02", "2026-01-03", "2026-02-28"});
+}
+
 TEST_CASE("what was found of the skin after a session stands on the page, and so does an older burn that still bars")
 {
     Facts d;

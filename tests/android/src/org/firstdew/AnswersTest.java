@@ -46,7 +46,8 @@ public class AnswersTest {
     public void eachKindOffersItsButtonsInThePersonsWords() {
         reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00")));
         phone.until("2026-03-02T20:00");
-        assertEquals(List.of("Seca", "Húmeda", "Más tarde"), buttons(phone.shown().get(0)));
+        assertEquals(List.of("Más tarde"), buttons(phone.shown().get(0)));
+        assertEquals(List.of("Check in 2026-03-02T20:00", "Seca", "Húmeda", "Mojada", "Chorreando"), phone.texts(phone.shown().get(0)));
         reminders.sync(List.of(Phone.topUp("2026-03-02T20:10")));
         phone.until("2026-03-02T20:10");
         assertEquals(List.of("Empezar", "Más tarde"), buttons(phone.shown().get(0)));
@@ -90,6 +91,35 @@ public class AnswersTest {
         Bridge.teller = what -> kept.add("answered".equals(what) ? new Held(phone.app).answers().length() : -1);
         phone.receive(new AnswerReceiver(), new Intent("wet").setData(Uri.fromParts("firstdew", KEY, null)));
         assertEquals(List.of(1), kept);
+    }
+
+    @Test
+    public void eachLevelOfEachSiteIsAnAnswerOfItsOwn() throws Exception {
+        String[][] levels = {{"Seca", "dry"}, {"Húmeda", "clammy"}, {"Mojada", "wet"}, {"Chorreando", "dripping"}};
+        for (int i = 0; i < levels.length; ++i) {
+            String at = "2026-03-0" + (2 + i) + "T20:00";
+            reminders.sync(List.of(Phone.checkIn(at), Phone.checkIn("feet", at)));
+            phone.until(at);
+            assertEquals(2, phone.shown().size());
+            String first = phone.shown().get(0).extras.getString(Notification.EXTRA_TITLE).startsWith("feet") ? "feet" : "hands";
+            phone.tap(levels[i][0]);
+            assertEquals("the other site is still asked", 1, phone.shown().size());
+            phone.tap(levels[3 - i][0]);
+            assertTrue(phone.shown().isEmpty());
+            JSONObject one = new Held(phone.app).answers().getJSONObject(2 * i);
+            JSONObject other = new Held(phone.app).answers().getJSONObject(2 * i + 1);
+            assertEquals("check-in:" + first + ":" + at.substring(0, 10), one.getString("key"));
+            assertEquals(levels[i][1], one.getString("answer"));
+            assertEquals("check-in:" + ("feet".equals(first) ? "hands" : "feet") + ":" + at.substring(0, 10), other.getString("key"));
+            assertEquals(levels[3 - i][1], other.getString("answer"));
+        }
+    }
+
+    @Test
+    public void afterAnHourOffTodaysQuestionsHaveTheirButtons() {
+        reminders.sync(List.of(Phone.checkIn("2026-03-02T20:00"), Phone.checkIn("feet", "2026-03-02T20:00")));
+        phone.offUntil("2026-03-02T21:00");
+        assertEquals(List.of("Check in 2026-03-02T20:00", "feet 2026-03-02T20:00"), phone.titles());
     }
 
     @Test
@@ -139,7 +169,7 @@ public class AnswersTest {
 
     @Test
     public void anUnknownAnswerIsNotKept() {
-        phone.receive(new AnswerReceiver(), new Intent("drowned").setData(Uri.fromParts("firstdew", KEY, null)));
+        phone.receive(new AnswerReceiver(), new Intent("soaked").setData(Uri.fromParts("firstdew", KEY, null)));
         phone.receive(new AnswerReceiver(), new Intent("dry"));
         assertEquals(0, new Held(phone.app).answers().length());
     }

@@ -8,6 +8,10 @@ import android.app.Notification;
 import android.app.NotificationManager;
 import android.content.BroadcastReceiver;
 import android.content.Intent;
+import android.view.View;
+import android.view.ViewGroup;
+import android.widget.FrameLayout;
+import android.widget.TextView;
 
 import java.time.Clock;
 import java.time.Duration;
@@ -103,8 +107,41 @@ final class Phone {
         return out;
     }
 
+    /** The texts on a notification's own view, where it has one. */
+    List<String> texts(Notification n) {
+        List<String> out = new ArrayList<>();
+        if (n.bigContentView != null)
+            collect(n.bigContentView.apply(app, new FrameLayout(app)), v -> out.add(v.getText().toString()));
+        return out;
+    }
+
+    private static void collect(View view, Consumer<TextView> each) {
+        if (view instanceof TextView)
+            each.accept((TextView) view);
+        if (view instanceof ViewGroup)
+            for (int i = 0; i < ((ViewGroup) view).getChildCount(); ++i)
+                collect(((ViewGroup) view).getChildAt(i), each);
+    }
+
     /** Taps the button with that word on the only notification. */
     void tap(String word) {
+        Notification only = shown().get(0);
+        if (only.bigContentView != null) {
+            List<TextView> found = new ArrayList<>();
+            collect(only.bigContentView.apply(app, new FrameLayout(app)), v -> {
+                if (word.contentEquals(v.getText()))
+                    found.add(v);
+            });
+            if (!found.isEmpty()) {
+                int sent = shadowOf(app).getBroadcastIntents().size();
+                found.get(0).performClick();
+                List<Intent> all = shadowOf(app).getBroadcastIntents();
+                if (all.size() != sent + 1)
+                    throw new AssertionError("the button " + word + " sends nothing");
+                receive(new AnswerReceiver(), all.get(sent));
+                return;
+            }
+        }
         for (Notification.Action action : shown().get(0).actions)
             if (word.contentEquals(action.title)) {
                 receive(new AnswerReceiver(), shadowOf(action.actionIntent).getSavedIntent());
@@ -121,8 +158,12 @@ final class Phone {
     }
 
     static Reminder checkIn(String at) {
-        return new Reminder("check-in:hands:" + at.substring(0, 10), LocalDateTime.parse(at), "Check in " + at, "How are your hands?",
-            actions("dry", "Seca", "clammy", "Húmeda", "later", "Más tarde"));
+        return checkIn("hands", at);
+    }
+
+    static Reminder checkIn(String site, String at) {
+        return new Reminder("check-in:" + site + ":" + at.substring(0, 10), LocalDateTime.parse(at), ("hands".equals(site) ? "Check in " : site + " ") + at, "How is it?",
+            actions("dry", "Seca", "clammy", "Húmeda", "wet", "Mojada", "dripping", "Chorreando", "later", "Más tarde"));
     }
 
     static Reminder topUp(String at) {

@@ -8,6 +8,7 @@ import android.content.Context;
 import android.content.Intent;
 import android.graphics.drawable.Icon;
 import android.net.Uri;
+import android.widget.RemoteViews;
 
 import java.util.Map;
 
@@ -42,10 +43,25 @@ final class Notices {
     void show(Reminder r) {
         makeChannels(new Reminders(context).exact());
         Notification.Builder notice = common(r.title, r.text).setContentIntent(open(context, "today", r.key));
+        if (r.asks())
+            notice.setStyle(new Notification.DecoratedCustomViewStyle()).setCustomBigContentView(levels(r)).setCustomHeadsUpContentView(levels(r));
         for (Map.Entry<String, String> a : r.actions.entrySet())
-            notice.addAction(new Notification.Action.Builder(null, a.getValue(),
-                "start".equals(a.getKey()) ? open(context, "bath", r.key) : answer(context, a.getKey(), r.key)).build());
+            if (!r.asks() || !Reminder.LEVELS.contains(a.getKey()))
+                notice.addAction(new Notification.Action.Builder(null, a.getValue(),
+                    "start".equals(a.getKey()) ? open(context, "bath", r.key) : answer(context, a.getKey(), r.key)).build());
         manager.notify(r.key, ID, notice.build());
+    }
+
+    /** The question with a button for each level. The system itself draws three buttons at most, and there are four levels. */
+    private RemoteViews levels(Reminder r) {
+        RemoteViews out = new RemoteViews(context.getPackageName(), Own.id(context, "layout", "levels"));
+        out.setTextViewText(Own.id(context, "id", "question"), r.title);
+        for (String level : Reminder.LEVELS) {
+            int button = Own.id(context, "id", level);
+            out.setTextViewText(button, r.actions.get(level));
+            out.setOnClickPendingIntent(button, answer(context, level, r.key));
+        }
+        return out;
     }
 
     /** Shows one notification for several reminders that came due while the phone was off. */

@@ -3,6 +3,7 @@ package org.firstdew;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 import org.json.JSONArray;
@@ -11,11 +12,13 @@ import org.json.JSONObject;
 
 /** One reminder that the system shows at a local time. */
 final class Reminder {
+    static final List<String> LEVELS = List.of("dry", "clammy", "wet", "dripping");
+
     final String key;
     final LocalDateTime at;
     final String title;
     final String text;
-    /** The labels of its buttons by id (dry, clammy, later, start), in order. */
+    /** The labels of its buttons by id (a level, later, start), in order. */
     final Map<String, String> actions;
 
     Reminder(String key, LocalDateTime at, String title, String text, Map<String, String> actions) {
@@ -24,6 +27,11 @@ final class Reminder {
         this.title = title;
         this.text = text;
         this.actions = actions;
+    }
+
+    /** Whether it asks how the skin is: then it has a button for each level. */
+    boolean asks() {
+        return actions.keySet().containsAll(LEVELS);
     }
 
     static Reminder from(JSONObject json) throws JSONException {

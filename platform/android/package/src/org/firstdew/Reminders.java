@@ -61,10 +61,16 @@ final class Reminders {
 
     /**
      * Sets the alarms of all future reminders by the present clock and zone, and shows those that came due meanwhile.
-     * Several share one notification, so that a phone that was off does not ring ten times.
+     * Several share one notification, so that a phone that was off does not ring ten times. A question about today keeps
+     * its own buttons.
      */
     void rearm() {
-        List<Reminder> missed = arm();
+        List<Reminder> missed = new ArrayList<>();
+        for (Reminder r : arm())
+            if (r.asks() && r.at.toLocalDate().equals(Now.local().toLocalDate()))
+                show(r);
+            else
+                missed.add(r);
         if (missed.size() == 1)
             show(missed.get(0));
         else if (missed.size() > 1) {
