@@ -5,14 +5,25 @@
 
 namespace firstdew::outlook {
 
-UsualDays usualDays(const Forecast& forecast)
+namespace {
+
+UsualDays wholeDays(double from, double median, double to)
 {
     const auto whole = [](double days, int least) { return std::max(least, static_cast<int>(std::lround(days))); };
     UsualDays out;
-    out.from = whole(forecast.usualFrom, 1);
-    out.median = whole(forecast.usualMedian, out.from);
-    out.to = whole(forecast.usualTo, out.median);
+    out.from = whole(from, 1);
+    out.median = whole(median, out.from);
+    out.to = whole(to, out.median);
     return out;
 }
+
+} // namespace
+
+UsualDays usualDays(const Forecast& forecast)
+{
+    return wholeDays(forecast.usualFrom, forecast.usualMedian, forecast.usualTo);
+}
+
+UsualDays usualDays(const DrySpells& spells) { return wholeDays(spells.usual[0], spells.usual[2], spells.usual[4]); }
 
 } // namespace firstdew::outlook

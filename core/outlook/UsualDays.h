@@ -1,6 +1,6 @@
 #pragma once
 
-#include "outlook/Forecast.h"
+#include "outlook/DrySpells.h"
 
 namespace firstdew::outlook {
 
@@ -16,5 +16,6 @@ struct UsualDays {
 /// The days as every page, the paper and the command line tell them, so that no two of them differ. A spell counts at
 /// least one day.
 [[nodiscard]] UsualDays usualDays(const Forecast& forecast);
+[[nodiscard]] UsualDays usualDays(const DrySpells& spells);
 
 } // namespace firstdew::outlook

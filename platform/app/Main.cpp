@@ -127,6 +127,7 @@ int main(int argc, char** argv)
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     viewmodels::AppContext context(store, appearance, bath, summary);
+    context.keep.useChooser(system.fileChooser());
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();

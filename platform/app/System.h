@@ -1,6 +1,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "ports/FileChooser.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
@@ -37,6 +38,7 @@ public:
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();
     [[nodiscard]] ports::Opener& opener();
+    [[nodiscard]] ports::FileChooser& fileChooser();
     [[nodiscard]] ports::Haptics& haptics();
     [[nodiscard]] ports::SessionNotice& sessionNotice();
     /// Whether a screen reader is on and takes touches first.

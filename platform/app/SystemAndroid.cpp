@@ -2,6 +2,7 @@
 #include "System.h"
 
 #include "android/AndroidDevice.h"
+#include "android/AndroidFileChooser.h"
 #include "android/AndroidNotifier.h"
 #include "sound/QtVoice.h"
 #include "words/Sentences.h"
@@ -21,6 +22,7 @@ struct System::Inside {
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
+    androidside::AndroidFileChooser fileChooser{java};
     androidside::AndroidHaptics haptics{java};
     androidside::BathNotice sessionNotice{java};
     std::optional<androidside::AndroidNotifier> notifier;
@@ -34,6 +36,7 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive)
             return;
+        m_inside->fileChooser.lookForAnswer();
         const auto told = m_inside->java.ask("place", nlohmann::json::object());
         const std::string place = told ? told->value("place", "") : "";
         if (!place.empty())
@@ -53,6 +56,7 @@ ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }
+ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 

@@ -3,6 +3,7 @@
 #include "System.h"
 
 #include "ios/AppleDevice.h"
+#include "ios/AppleFileChooser.h"
 #include "ios/AppleNotifier.h"
 #include "sound/QtVoice.h"
 #include "ports/Absent.h"
@@ -28,6 +29,7 @@ struct System::Inside {
     iosside::AppleWakeGuard wakeGuard;
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
+    iosside::AppleFileChooser fileChooser;
     iosside::AppleHaptics haptics;
     /// The audio session keeps the app alive; a countdown outside it would need a second program, in Swift.
     ports::AbsentSessionNotice sessionNotice;
@@ -47,6 +49,7 @@ ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }
+ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 

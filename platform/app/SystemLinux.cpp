@@ -5,6 +5,7 @@
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSharer.h"
 #include "linux/OneWindow.h"
+#include "linux/PortalChooser.h"
 #include "linux/ReminderTimer.h"
 #include "linux/ScreenReader.h"
 #include "ports/Absent.h"
@@ -26,6 +27,7 @@ struct System::Inside {
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
+    linuxside::PortalChooser fileChooser;
     linuxside::DesktopHaptics haptics;
     /// A desktop does not end programs that are not in front. Its notices have no countdown, and a time that stands
     /// still would soon be wrong.
@@ -73,6 +75,7 @@ ports::Voice& System::voice() { return m_inside->voice; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::Opener& System::opener() { return m_inside->opener; }
+ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }

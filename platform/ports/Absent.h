@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ports/FileChooser.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
@@ -71,6 +72,15 @@ public:
     bool open(const std::string& path) override
     {
         std::clog << "firstdew: this system cannot show " << path << '\n';
+        return false;
+    }
+};
+
+class AbsentFileChooser final : public FileChooser {
+public:
+    bool choose(const std::string&, const std::string& ending, Chosen) override
+    {
+        std::clog << "firstdew: this system has no chooser for files that end in " << ending << '\n';
         return false;
     }
 };

@@ -36,6 +36,8 @@ public:
     [[nodiscard]] const QRectF& plot() const { return m_plot; }
     [[nodiscard]] double lineHeight() const { return m_lineHeight; }
     [[nodiscard]] double dayWidth() const { return m_plot.width() / (m_to - m_from + 1); }
+    [[nodiscard]] LocalDate from() const { return m_from; }
+    [[nodiscard]] LocalDate to() const { return m_to; }
     [[nodiscard]] bool holds(LocalDate d) const { return d >= m_from && d <= m_to; }
     [[nodiscard]] double x(LocalDate d) const;
     /// The height of a share from 0 (below) to 1.

@@ -68,6 +68,9 @@
             <numerusform>The course runs %n days past its four weeks.</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>Settings</name>
     <message numerus="yes">
         <source>Batteries: about %n session(s) left</source>
         <translation>
@@ -83,6 +86,30 @@
         <translation>
             <numerusform>%n second</numerusform>
             <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TallyLines</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>%n person</numerusform>
+            <numerusform>%n people</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s)</source>
+        <translation>
+            <numerusform>%n check-in</numerusform>
+            <numerusform>%n check-ins</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n session</numerusform>
+            <numerusform>%n sessions</numerusform>
         </translation>
     </message>
 </context>
@@ -124,6 +151,30 @@
         <translation>
             <numerusform>The %n session of the course is done.</numerusform>
             <numerusform>All %n sessions of the course are done.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) there is an answer.</source>
+        <translation>
+            <numerusform>After %n more check-in there is an answer.</numerusform>
+            <numerusform>After %n more check-ins there is an answer.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No change yet. That says little before %n more session(s).</source>
+        <translation>
+            <numerusform>No change yet. That says little before %n more session.</numerusform>
+            <numerusform>No change yet. That says little before %n more sessions.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::SpellColumnsChart</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) dry</source>
+        <translation>
+            <numerusform>%1: %n day dry</numerusform>
+            <numerusform>%1: %n days dry</numerusform>
         </translation>
     </message>
 </context>

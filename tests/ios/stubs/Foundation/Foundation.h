@@ -52,6 +52,7 @@ extern void* _NSConstantStringClassReference;
 @property(class, readonly) NSDate* date;
 @end
 @interface NSURL : NSObject
+@property(readonly, copy) NSString* path;
 + (NSURL*)fileURLWithPath:(NSString*)path;
 @end
 @interface NSURLComponents : NSObject
@@ -89,6 +90,7 @@ extern void* _NSConstantStringClassReference;
 + (instancetype)arrayWithObjects:(const ObjectType[])objects count:(NSUInteger)count;
 - (BOOL)containsObject:(ObjectType)object;
 @property(readonly) NSUInteger count;
+@property(readonly) ObjectType firstObject;
 @end
 @interface NSMutableArray<ObjectType> : NSArray <ObjectType>
 + (instancetype)arrayWithArray:(NSArray*)array;

@@ -38,6 +38,17 @@
 @property(weak) id<UIDocumentInteractionControllerDelegate> delegate;
 - (BOOL)presentPreviewAnimated:(BOOL)animated;
 @end
+@class UIDocumentPickerViewController;
+@protocol UIDocumentPickerDelegate <NSObject>
+@optional
+- (void)documentPicker:(UIDocumentPickerViewController*)picker didPickDocumentsAtURLs:(NSArray<NSURL*>*)urls;
+- (void)documentPickerWasCancelled:(UIDocumentPickerViewController*)picker;
+@end
+@interface UIDocumentPickerViewController : UIViewController
+- (instancetype)initForOpeningContentTypes:(NSArray*)types asCopy:(BOOL)asCopy;
+@property(weak) id<UIDocumentPickerDelegate> delegate;
+@property BOOL allowsMultipleSelection;
+@end
 typedef enum : NSInteger { UIImpactFeedbackStyleLight, UIImpactFeedbackStyleMedium, UIImpactFeedbackStyleHeavy } UIImpactFeedbackStyle;
 @interface UIImpactFeedbackGenerator : NSObject
 - (instancetype)initWithStyle:(UIImpactFeedbackStyle)style;
