@@ -57,13 +57,13 @@ enum class ReasonKind {
     ResponseGood,
     ResponseStrong,
     PausedByPerson,
-    PutOff,          ///< the person put the call off; date: until when, none: not this time
-    WetOnce,         ///< wet or dripping at rest, though full sweating is not likely yet; date
-    PrescribedLacks, ///< this machine has not the waveform that the care sheet prescribes
-    MachineHasNone,  ///< no waveform is entered for this machine
-    NotBetterYet,    ///< count = sessions done, fewer than what a judgement takes
-    ScoreNeeded,     ///< days since the latest score; 0 = none: the response is judged by a recent one
-    EnoughToday,     ///< this skin had as many runs, or as much charge, as one day may bring it
+    PutOff,              ///< the person put the call off; date: until when, none: not this time
+    WetOnce,             ///< wet or dripping at rest, though full sweating is not likely yet; date
+    PrescribedLacks,     ///< this machine has not the waveform that the care sheet prescribes
+    MachineHasNone,      ///< no waveform is entered for this machine
+    NotBetterYet,        ///< count = sessions done, fewer than what a judgement takes
+    ScoreNeeded,         ///< days since the latest score; 0 = none: the response is judged by a recent one
+    EnoughToday,         ///< this skin had as many runs, or as much charge, as one day may bring it
     CourseSessionMissed, ///< number; date = the day it was planned for; days from then to its new day
     CourseCrowded,       ///< count = sessions on consecutive days; days past the window with a day between
     BeforeLeaving,       ///< date = first day away, days = how many; the call would fall into them

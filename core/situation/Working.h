@@ -35,6 +35,8 @@ inline constexpr int kWorkingDays = 28;
 /// Check-ins in these days from which they tell something (our own choice).
 inline constexpr int kLeastNow = 7;
 inline constexpr int kLeastBefore = 4;
+/// Check-ins from which a line of them tells how long somebody stays dry: two weeks (our own choice).
+inline constexpr int kCheckInsThatTell = 14;
 /// Sessions of the default course: before them, no change says little (number of sessions: common practice).
 inline constexpr int kSessionsOfCourse = 7;
 /// Most people need a session twice a week to once a month (common practice); shorter spells are not yet enough.

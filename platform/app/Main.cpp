@@ -96,15 +96,20 @@ void remindWhenClosed(app::System& system, const viewmodels::Store& store)
     system.remindWhenClosed(settings && settings->on);
 }
 
+void nameProgram()
+{
+    QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
     if (const auto code = app::System::withoutWindow(argc, argv))
         return *code;
-    QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
-    QCoreApplication::setApplicationVersion(QStringLiteral(FIRSTDEW_VERSION));
-    QGuiApplication::setApplicationDisplayName(QStringLiteral("Firstdew"));
+    nameProgram();
     QGuiApplication program(argc, argv);
 
     const auto options = app::optionsOrSay(program.arguments().mid(1));
@@ -128,6 +133,7 @@ int main(int argc, char** argv)
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     viewmodels::AppContext context(store, appearance, bath, summary, scan);
+    context.keep.useChooser(system.fileChooser());
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();

@@ -2,6 +2,7 @@
 
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
 #include "ports/CodeCamera.h"
+#include "ports/FileChooser.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
@@ -38,6 +39,7 @@ public:
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();
     [[nodiscard]] ports::Opener& opener();
+    [[nodiscard]] ports::FileChooser& fileChooser();
     [[nodiscard]] ports::Haptics& haptics();
     [[nodiscard]] ports::CodeCamera& codeCamera();
     [[nodiscard]] ports::SessionNotice& sessionNotice();

@@ -3,6 +3,7 @@
 #include "ports/Absent.h"
 
 #include "android/AndroidDevice.h"
+#include "android/AndroidFileChooser.h"
 #include "android/AndroidNotifier.h"
 #include "sound/QtVoice.h"
 #include "words/Sentences.h"
@@ -23,6 +24,7 @@ struct System::Inside {
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
     ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
+    androidside::AndroidFileChooser fileChooser{java};
     androidside::AndroidHaptics haptics{java};
     androidside::BathNotice sessionNotice{java};
     std::optional<androidside::AndroidNotifier> notifier;
@@ -48,6 +50,7 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state != Qt::ApplicationActive)
             return;
+        m_inside->fileChooser.lookForAnswer();
         const auto told = m_inside->java.ask("place", nlohmann::json::object());
         const std::string place = told ? told->value("place", "") : "";
         if (!place.empty())
@@ -68,6 +71,7 @@ ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
 ports::Opener& System::opener() { return m_inside->opener; }
+ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 

@@ -3,6 +3,7 @@
 #include "System.h"
 
 #include "ios/AppleDevice.h"
+#include "ios/AppleFileChooser.h"
 #include "ios/AppleNotifier.h"
 #include "ios/AppleShortcuts.h"
 #include "sound/QtVoice.h"
@@ -31,6 +32,7 @@ struct System::Inside {
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
     ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
+    iosside::AppleFileChooser fileChooser;
     iosside::AppleHaptics haptics;
     /// The audio session keeps the app alive; a countdown outside it would need a second program, in Swift.
     ports::AbsentSessionNotice sessionNotice;
@@ -58,6 +60,7 @@ ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
 ports::Opener& System::opener() { return m_inside->opener; }
+ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 

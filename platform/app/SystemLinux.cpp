@@ -7,6 +7,7 @@
 #include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
 #include "linux/OneWindow.h"
+#include "linux/PortalChooser.h"
 #include "linux/ReminderTimer.h"
 #include "linux/ScreenReader.h"
 #include "ports/Absent.h"
@@ -28,6 +29,7 @@ struct System::Inside {
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
+    linuxside::PortalChooser fileChooser;
     linuxside::DesktopHaptics haptics;
     camera::QtCodeCamera codeCamera;
     linuxside::DesktopSessionNotice sessionNotice;
@@ -77,6 +79,7 @@ ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
 ports::Opener& System::opener() { return m_inside->opener; }
+ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }

@@ -1,6 +1,6 @@
 #include "Verb.h"
 
-#include "situation/Assess.h"
+#include "situation/Working.h"
 
 #include <fmt/format.h>
 
@@ -33,6 +33,34 @@ json reasonJson(const Reason& r)
     if (r.row)
         j["row"] = word(*r.row);
     return j;
+}
+
+json workingJson(const situation::SiteWorking& w)
+{
+    json j{{"answer", word(w.answer)}};
+    if (w.wait)
+        j["wait"] = word(*w.wait);
+    if (w.missing > 0)
+        j["missing"] = w.missing;
+    if (w.dampNow)
+        j["damp_days_a_week"] = *w.dampNow;
+    if (w.dampBefore)
+        j["damp_days_a_week_before"] = *w.dampBefore;
+    if (w.scoreNow && w.scoreBefore)
+        j["hdss"] = {{"before", *w.scoreBefore}, {"now", *w.scoreNow}};
+    return j;
+}
+
+std::string workingText(const situation::SiteWorking& w)
+{
+    std::string out = fmt::format("  working: {}", word(w.answer));
+    if (w.wait)
+        out += fmt::format(" ({}{})", word(*w.wait), w.missing > 0 ? fmt::format(", {} to go", w.missing) : "");
+    if (w.dampNow)
+        out += fmt::format("; damp {:.1f} days a week", *w.dampNow);
+    if (w.dampNow && w.dampBefore)
+        out += fmt::format(", {:.1f} before the first session", *w.dampBefore);
+    return out + '\n';
 }
 
 json siteJson(const SiteSituation& s)
@@ -107,7 +135,8 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                const auto journal = orRefuse(journal::Journal::openToRead(args->store));
                                const auto facts = orRefuse(journal.readAll());
                                const auto person = personOf(facts, args->person);
-                               const auto situation = situation::assess(diary::readDiary(facts, person, today));
+                               const auto diary = diary::readDiary(facts, person, today);
+                               const auto situation = situation::assess(diary);
                                Answer answer;
                                answer.json = {{"person", person},
                                               {"today", today.iso()},
@@ -116,8 +145,10 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                for (const SiteSituation& s : situation.sites) {
                                    if (only && s.site != *only)
                                        continue;
+                                   const auto working = situation::workingAt(diary, s);
                                    answer.json["sites"].push_back(siteJson(s));
-                                   answer.text += siteText(s);
+                                   answer.json["sites"].back()["working"] = workingJson(working);
+                                   answer.text += siteText(s) + workingText(working);
                                }
                                if (answer.json["sites"].empty() && only)
                                    throw Refused{fmt::format("--site: nothing is recorded about {}", word(*only))};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ports/CodeCamera.h"
+#include "ports/FileChooser.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
@@ -80,6 +81,15 @@ public:
     bool open(const std::string& path) override
     {
         std::clog << "firstdew: this system cannot show " << path << '\n';
+        return false;
+    }
+};
+
+class AbsentFileChooser final : public FileChooser {
+public:
+    bool choose(const std::string&, const std::string& ending, Chosen) override
+    {
+        std::clog << "firstdew: this system has no chooser for files that end in " << ending << '\n';
         return false;
     }
 };

@@ -12,7 +12,6 @@ ColumnLayout {
     property bool baths: true
     property var without: []
     readonly property real readingsHeight: 72
-    readonly property int few: 14 // check-ins from which the line tells something
     signal dayTapped(int day)
     /// Dragged to that many days before today.
     signal dragged(int back)
@@ -52,7 +51,7 @@ ColumnLayout {
         }
     }
     Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in this time.") }
-    Label { visible: chart.levels > 0 && chart.levels < whole.few; role: Label.Small; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
+    Label { visible: chart.levels > 0 && !DiaryModel.tells(chart.levels); role: Label.Small; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
     Label { visible: chart.weighed || whole.baths; role: Label.Tiny; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Marks below show your sessions. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Marks below show your sessions.") : qsTr("Diamonds above: weighings, in mg a minute.") }
     ReadingsChart {
         id: readings

@@ -2,15 +2,27 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// Files of one kind in the person's documents.
+// A file of one kind: from the system's own chooser, or where there is none from the person's documents.
 ColumnLayout {
     id: choice
     property string ending: ""
     property string path: ""
-    property var files: KeepModel.filesEnding(ending)
+    property string title: qsTr("Choose a file")
+    property int request: 0
+    property var files: KeepModel.canChoose ? [] : KeepModel.filesEnding(ending)
+    readonly property string name: path.substring(path.lastIndexOf("/") + 1)
     Layout.fillWidth: true
     spacing: Theme.small
-    Label { visible: choice.files.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Put a file that ends in %1 into %2, then look again.").arg(Appearance.phrases.asWritten("." + choice.ending)).arg(Appearance.phrases.asWritten(KeepModel.folder)) }
+    Connections {
+        target: KeepModel
+        function onFileChosen(request, path) {
+            if (request === choice.request && path !== "")
+                choice.path = path
+        }
+    }
+    ActionButton { visible: KeepModel.canChoose; text: choice.title; Layout.fillWidth: true; onClicked: choice.request = KeepModel.chooseFile(choice.title, choice.ending) }
+    Label { visible: KeepModel.canChoose && choice.path !== ""; Layout.fillWidth: true; text: qsTr("Chosen: %1").arg(Appearance.phrases.asWritten(choice.name)) }
+    Label { visible: !KeepModel.canChoose && choice.files.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Put a file that ends in %1 into %2, then look again.").arg(Appearance.phrases.asWritten("." + choice.ending)).arg(Appearance.phrases.asWritten(KeepModel.folder)) }
     OneOf { visible: choice.files.length > 0; options: choice.files.map(f => ({ value: f.path, text: f.name })); value: choice.path; onChosen: v => choice.path = v }
-    ActionButton { kind: ButtonFace.Quiet; text: qsTr("Look again"); onClicked: choice.files = KeepModel.filesEnding(choice.ending) }
+    ActionButton { visible: !KeepModel.canChoose; kind: ButtonFace.Quiet; text: qsTr("Look again"); onClicked: choice.files = KeepModel.filesEnding(choice.ending) }
 }

@@ -7,6 +7,7 @@ import Firstdew
 Column {
     id: strip
     spacing: Theme.gap
+    function tells(all: var): bool { return all.some(a => a.known) }
     Repeater {
         model: TodayModel.ahead.length
         ColumnLayout {
@@ -23,8 +24,7 @@ Column {
                     role: Label.Small
                     Layout.fillWidth: true
                     horizontalAlignment: Theme.largeText ? Text.AlignLeft : Text.AlignRight
-                    text: line.ahead.known ? qsTr("%1 today, %2 in two weeks").arg(Appearance.phrases.percent(line.ahead.today)).arg(Appearance.phrases.percent(line.ahead.last))
-                                                     : qsTr("No forecast before the first session")
+                    text: line.ahead.next === 0 ? qsTr("No session planned") : line.ahead.next === Store.today ? qsTr("Session today") : qsTr("Session %1").arg(Appearance.phrases.dayLong(line.ahead.next))
                 }
             }
             OutlookBars {
@@ -40,6 +40,7 @@ Column {
                 Accessible.role: Accessible.Graphic
                 Accessible.name: qsTr("Chance of dampness by day, %1").arg(Appearance.phrases.site(line.ahead.site))
             }
+            Label { visible: !line.ahead.known; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Bars come with the first session.") }
         }
     }
     Row {
@@ -61,5 +62,13 @@ Column {
                 horizontalAlignment: Text.AlignHCenter
             }
         }
+    }
+    Item {
+        readonly property bool wanted: strip.tells(TodayModel.ahead)
+        visible: wanted
+        width: strip.width
+        implicitHeight: Math.max(sign.height, meaning.implicitHeight)
+        Icon { id: sign; anchors { left: parent.left; top: parent.top } width: Theme.iconSmall; height: Theme.iconSmall; name: "bath"; color: Theme.nowText }
+        Label { id: meaning; role: Label.Tiny; anchors { left: sign.right; right: parent.right; leftMargin: Theme.small } text: qsTr("Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.") }
     }
 }

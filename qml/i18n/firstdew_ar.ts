@@ -649,6 +649,21 @@
     </message>
 </context>
 <context>
+    <name>CourseDates</name>
+    <message>
+        <source>%1, done</source>
+        <translation>%1، تم</translation>
+    </message>
+    <message>
+        <source>%1, planned. Tap to move it.</source>
+        <translation>%1، مخطَّطة. انقر لنقلها.</translation>
+    </message>
+    <message>
+        <source>Move session %1</source>
+        <translation>نقل الجلسة %1</translation>
+    </message>
+</context>
+<context>
     <name>CoursePlan</name>
     <message>
         <source>Sessions of this course</source>
@@ -930,10 +945,6 @@
         <translation>لا شيء هنا بعد</translation>
     </message>
     <message>
-        <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
-        <translation>كل قيد في «اليوم» يرسم نقطة هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</translation>
-    </message>
-    <message>
         <source>How much it bothers you</source>
         <translation>كم يزعجك</translation>
     </message>
@@ -1020,6 +1031,10 @@
     <message>
         <source>Other treatments</source>
         <translation>علاجات أخرى</translation>
+    </message>
+    <message>
+        <source>Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.</source>
+        <translation>كل تسجيل في «اليوم» يرسم هنا نقطة. بعد أسبوعين ترى كم تبقى جافًّا وهل ينفع العلاج.</translation>
     </message>
 </context>
 <context>
@@ -1242,6 +1257,14 @@
         <source>Put a file that ends in %1 into %2, then look again.</source>
         <translation>ضع ملفًا ينتهي بـ %1 في %2 ثم انظر مجددًا.</translation>
     </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>اختر ملفًّا</translation>
+    </message>
+    <message>
+        <source>Chosen: %1</source>
+        <translation>اخترت: %1</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -1274,10 +1297,6 @@
         <translation>الخطوة %1 من %2</translation>
     </message>
     <message>
-        <source>Choose every place you treat. It can be changed in Plan.</source>
-        <translation>اختر كل موضع تعالجه. يمكن تغييره في «الخطة».</translation>
-    </message>
-    <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
         <translation>بعض الأجوبة تعني لا جلسة حتى يسمح بها طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
     </message>
@@ -1304,6 +1323,10 @@
     <message>
         <source>One step back</source>
         <translation>خطوة إلى الوراء</translation>
+    </message>
+    <message>
+        <source>Choose every place you treat. It can be changed in Settings.</source>
+        <translation>اختر كل موضع تعالجه. يمكن تغييره في الإعدادات.</translation>
     </message>
 </context>
 <context>
@@ -1625,6 +1648,148 @@
     </message>
 </context>
 <context>
+    <name>MonthDots</name>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>الرطوبة عبر الزمن، %1</translation>
+    </message>
+    <message>
+        <source>No check-in in these weeks. Tap a day to add one.</source>
+        <translation>لا تسجيل في هذه الأسابيع. انقر يومًا لتضيف واحدًا.</translation>
+    </message>
+    <message>
+        <source>A bar under a day is a session. Tap a day to see and correct it.</source>
+        <translation>الخط تحت اليوم جلسة. انقر يومًا لتراه وتصحّحه.</translation>
+    </message>
+    <message>
+        <source>Tap a day to see and correct it.</source>
+        <translation>انقر يومًا لتراه وتصحّحه.</translation>
+    </message>
+</context>
+<context>
+    <name>MovePage</name>
+    <message>
+        <source>Move to another phone</source>
+        <translation>الانتقال إلى هاتف آخر</translation>
+    </message>
+    <message>
+        <source>Your record goes to the other phone as one encrypted file. Which phone is this?</source>
+        <translation>ينتقل سجلك إلى الهاتف الآخر في ملف واحد مشفَّر. أي هاتف هذا؟</translation>
+    </message>
+    <message>
+        <source>The old one: send from here</source>
+        <translation>القديم: أرسِل من هنا</translation>
+    </message>
+    <message>
+        <source>The new one: bring it here</source>
+        <translation>الجديد: أحضِره إلى هنا</translation>
+    </message>
+    <message>
+        <source>1. Choose a passphrase</source>
+        <translation>1. اختر كلمة سر</translation>
+    </message>
+    <message>
+        <source>You type it once more on the new phone. Without it nobody can open the file – not even you.</source>
+        <translation>ستكتبها مرة أخرى على الهاتف الجديد. من دونها لا يستطيع أحد فتح الملف – ولا أنت.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>كلمة السر</translation>
+    </message>
+    <message>
+        <source>At least eight characters.</source>
+        <translation>ثمانية أحرف على الأقل.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>إخفاء ما أكتبه</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>إظهار ما أكتبه</translation>
+    </message>
+    <message>
+        <source>2. Send the file to the new phone</source>
+        <translation>2. أرسِل الملف إلى الهاتف الجديد</translation>
+    </message>
+    <message>
+        <source>Use a cable, a memory card, or a message to yourself.</source>
+        <translation>استعمل كابلًا أو بطاقة ذاكرة أو رسالة إلى نفسك.</translation>
+    </message>
+    <message>
+        <source>3. On the new phone</source>
+        <translation>3. على الهاتف الجديد</translation>
+    </message>
+    <message>
+        <source>Open Firstdew there and tap “Move from another phone”. Choose the file and type the passphrase. It then has to show these numbers:</source>
+        <translation>افتح Firstdew هناك وانقر «الانتقال من هاتف آخر». اختر الملف واكتب كلمة السر. عندها يجب أن تظهر هذه الأرقام:</translation>
+    </message>
+    <message>
+        <source>Keep this phone as it is until you have seen them.</source>
+        <translation>اترك هذا الهاتف كما هو حتى تراها.</translation>
+    </message>
+    <message>
+        <source>Bring the record here</source>
+        <translation>أحضِر السجل إلى هنا</translation>
+    </message>
+    <message>
+        <source>On the old phone, open Settings, “Move to another phone”, and send the file to this one. Then choose it here.</source>
+        <translation>على الهاتف القديم افتح الإعدادات، «الانتقال إلى هاتف آخر»، وأرسِل الملف إلى هذا الهاتف. ثم اختره هنا.</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>اختر الملف</translation>
+    </message>
+    <message>
+        <source>Its passphrase</source>
+        <translation>كلمة السر</translation>
+    </message>
+    <message>
+        <source>The file holds</source>
+        <translation>في الملف</translation>
+    </message>
+    <message>
+        <source>What is on this phone now is replaced. A copy of it is kept.</source>
+        <translation>يُستبدل ما على هذا الهاتف الآن. وتُحفظ نسخة منه.</translation>
+    </message>
+    <message>
+        <source>Everything is here.</source>
+        <translation>كل شيء هنا.</translation>
+    </message>
+    <message>
+        <source>Compare the numbers with the old phone. Then you can delete the record there.</source>
+        <translation>قارن الأرقام بالهاتف القديم. بعدها يمكنك حذف السجل هناك.</translation>
+    </message>
+    <message>
+        <source>What was on this phone before is kept in %1</source>
+        <translation>ما كان على هذا الهاتف محفوظ في %1</translation>
+    </message>
+    <message>
+        <source>Make the file</source>
+        <translation>أنشئ الملف</translation>
+    </message>
+    <message>
+        <source>Send the file</source>
+        <translation>أرسِل الملف</translation>
+    </message>
+    <message>
+        <source>Look into it</source>
+        <translation>انظر ما فيه</translation>
+    </message>
+    <message>
+        <source>Use it here</source>
+        <translation>استعمله هنا</translation>
+    </message>
+    <message>
+        <source>Replace what is here</source>
+        <translation>استبدل ما هنا</translation>
+    </message>
+    <message>
+        <source>Go to Today</source>
+        <translation>إلى «اليوم»</translation>
+    </message>
+</context>
+<context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
@@ -1776,16 +1941,28 @@
 <context>
     <name>OutlookStrip</name>
     <message>
-        <source>%1 today, %2 in two weeks</source>
-        <translation>%1 اليوم، %2 بعد أسبوعين</translation>
-    </message>
-    <message>
-        <source>No forecast before the first session</source>
-        <translation>لا توقّع قبل أول جلسة</translation>
-    </message>
-    <message>
         <source>Chance of dampness by day, %1</source>
         <translation>احتمال الرطوبة لكل يوم، %1</translation>
+    </message>
+    <message>
+        <source>No session planned</source>
+        <translation>لا جلسة مخطَّطة</translation>
+    </message>
+    <message>
+        <source>Session today</source>
+        <translation>جلسة اليوم</translation>
+    </message>
+    <message>
+        <source>Session %1</source>
+        <translation>جلسة %1</translation>
+    </message>
+    <message>
+        <source>Bars come with the first session.</source>
+        <translation>تأتي الأعمدة مع أول جلسة.</translation>
+    </message>
+    <message>
+        <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
+        <translation>جلسة مخطَّطة. كلما امتلأ العمود زاد احتمال الرطوبة حتى ذلك اليوم؛ وبعد الجلسة يبدأ من جديد.</translation>
     </message>
 </context>
 <context>
@@ -2353,14 +2530,6 @@
         <source>Next session: %1</source>
         <translation>الجلسة التالية: %1</translation>
     </message>
-    <message>
-        <source>%1, done</source>
-        <translation>%1، تم</translation>
-    </message>
-    <message>
-        <source>%1, planned</source>
-        <translation>%1، مخطط</translation>
-    </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
         <translation>
@@ -2421,37 +2590,6 @@
         <translation>تمت الإجابة</translation>
     </message>
     <message>
-        <source>Machine and kit</source>
-        <translation>الجهاز واللوازم</translation>
-    </message>
-    <message>
-        <source>Not set</source>
-        <translation>غير محدد</translation>
-    </message>
-    <message numerus="yes">
-        <source>Batteries: about %n session(s) left</source>
-        <translation>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Reminders</source>
-        <translation>التذكيرات</translation>
-    </message>
-    <message>
-        <source>Check-in %1, quiet %2 to %3</source>
-        <translation>القيد %1، هدوء من %2 إلى %3</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>متوقف</translation>
-    </message>
-    <message>
         <source>Days away</source>
         <translation>أيام الغياب</translation>
     </message>
@@ -2462,14 +2600,6 @@
     <message>
         <source>None</source>
         <translation>لا شيء</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>الأشخاص</translation>
-    </message>
-    <message>
-        <source>Me</source>
-        <translation>أنا</translation>
     </message>
     <message>
         <source>Care sheet</source>
@@ -2484,56 +2614,20 @@
         <translation>لا شيء بعد</translation>
     </message>
     <message>
-        <source>Appearance and language</source>
-        <translation>المظهر واللغة</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <translation>داكن</translation>
-    </message>
-    <message>
-        <source>Light</source>
-        <translation>فاتح</translation>
-    </message>
-    <message>
-        <source>Match phone</source>
-        <translation>كالهاتف</translation>
-    </message>
-    <message>
-        <source>Back-up, export and delete</source>
-        <translation>النسخ الاحتياطي والتصدير والحذف</translation>
-    </message>
-    <message>
-        <source>About and cautions</source>
-        <translation>حول التطبيق والتنبيهات</translation>
-    </message>
-    <message>
-        <source>Version %1</source>
-        <translation>الإصدار %1</translation>
-    </message>
-    <message>
         <source>Adult beside the child: %1</source>
         <translation>البالغ بجانب الطفل: %1</translation>
     </message>
     <message>
-        <source>Voice and tones</source>
-        <translation>الصوت والنغمات</translation>
-    </message>
-    <message>
-        <source>Voice only</source>
-        <translation>الصوت فقط</translation>
-    </message>
-    <message>
-        <source>Tones only</source>
-        <translation>النغمات فقط</translation>
-    </message>
-    <message>
-        <source>Vibration only</source>
-        <translation>الاهتزاز فقط</translation>
-    </message>
-    <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
         <translation>حدّد أين تُعالج وبأي جهاز؛ عندها تظهر هنا حدودك وخطتك.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>الإعدادات</translation>
+    </message>
+    <message>
+        <source>Tap a day to move its session.</source>
+        <translation>انقر يومًا لتنقل جلسته.</translation>
     </message>
 </context>
 <context>
@@ -2758,6 +2852,104 @@
     <message>
         <source>Go on with the set-up</source>
         <translation>متابعة الإعداد</translation>
+    </message>
+</context>
+<context>
+    <name>Settings</name>
+    <message>
+        <source>Settings</source>
+        <translation>الإعدادات</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>أنا</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>الصوت فقط</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>النغمات فقط</translation>
+    </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>الاهتزاز فقط</translation>
+    </message>
+    <message>
+        <source>Voice and tones</source>
+        <translation>الصوت والنغمات</translation>
+    </message>
+    <message>
+        <source>Machine and kit</source>
+        <translation>الجهاز واللوازم</translation>
+    </message>
+    <message>
+        <source>Not set</source>
+        <translation>غير محدد</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left</source>
+        <translation>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <source>Check-in %1, quiet %2 to %3</source>
+        <translation>القيد %1، هدوء من %2 إلى %3</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>متوقف</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>الأشخاص</translation>
+    </message>
+    <message>
+        <source>Appearance and language</source>
+        <translation>المظهر واللغة</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>داكن</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>فاتح</translation>
+    </message>
+    <message>
+        <source>Match phone</source>
+        <translation>كالهاتف</translation>
+    </message>
+    <message>
+        <source>Move to another phone</source>
+        <translation>الانتقال إلى هاتف آخر</translation>
+    </message>
+    <message>
+        <source>Take everything with you</source>
+        <translation>خذ كل شيء معك</translation>
+    </message>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>النسخ الاحتياطي والتصدير والحذف</translation>
+    </message>
+    <message>
+        <source>About and cautions</source>
+        <translation>حول التطبيق والتنبيهات</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>الإصدار %1</translation>
     </message>
 </context>
 <context>
@@ -3210,6 +3402,46 @@
     </message>
 </context>
 <context>
+    <name>TallyLines</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>لا أشخاص (%n)</numerusform>
+            <numerusform>شخص واحد (%n)</numerusform>
+            <numerusform>شخصان (%n)</numerusform>
+            <numerusform>%n أشخاص</numerusform>
+            <numerusform>%n شخصًا</numerusform>
+            <numerusform>%n شخص</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s)</source>
+        <translation>
+            <numerusform>لا تسجيلات (%n)</numerusform>
+            <numerusform>تسجيل واحد (%n)</numerusform>
+            <numerusform>تسجيلان (%n)</numerusform>
+            <numerusform>%n تسجيلات</numerusform>
+            <numerusform>%n تسجيلًا</numerusform>
+            <numerusform>%n تسجيل</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>لا جلسات (%n)</numerusform>
+            <numerusform>جلسة واحدة (%n)</numerusform>
+            <numerusform>جلستان (%n)</numerusform>
+            <numerusform>%n جلسات</numerusform>
+            <numerusform>%n جلسة</numerusform>
+            <numerusform>%n جلسة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Last entry: %1</source>
+        <translation>آخر إدخال: %1</translation>
+    </message>
+</context>
+<context>
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
@@ -3282,6 +3514,29 @@
     </message>
 </context>
 <context>
+    <name>WeeksBars</name>
+    <message>
+        <source>Damp days a week</source>
+        <translation>أيام رطبة في الأسبوع</translation>
+    </message>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>الرطوبة عبر الزمن، %1</translation>
+    </message>
+    <message>
+        <source>A week with three check-ins or more draws a bar here.</source>
+        <translation>كل أسبوع فيه ثلاثة تسجيلات أو أكثر يرسم هنا عمودًا.</translation>
+    </message>
+    <message>
+        <source>Dark: wet or dripping days. Light: clammy days. Marks below show your sessions.</source>
+        <translation>الغامق: أيام مبتلّة أو تقطر. الفاتح: أيام نديّة. العلامات في الأسفل جلساتك.</translation>
+    </message>
+    <message>
+        <source>Dark: wet or dripping days. Light: clammy days.</source>
+        <translation>الغامق: أيام مبتلّة أو تقطر. الفاتح: أيام نديّة.</translation>
+    </message>
+</context>
+<context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
@@ -3325,6 +3580,10 @@
     <message>
         <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
         <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير. ويخبرك متى تحين الجلسة التالية.</translation>
+    </message>
+    <message>
+        <source>Move from another phone</source>
+        <translation>الانتقال من هاتف آخر</translation>
     </message>
 </context>
 <context>
@@ -3728,10 +3987,6 @@
     <message>
         <source>Today&apos;s session is done.</source>
         <translation>تمت جلسة اليوم.</translation>
-    </message>
-    <message>
-        <source>Dampness has probably begun (%1).</source>
-        <translation>الأرجح أن الرطوبة بدأت (%1).</translation>
     </message>
     <message>
         <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
@@ -4168,10 +4423,6 @@
         <translation>نصف فترات الجفاف لديك يدوم أكثر من %1 يومًا؛ وأربع من كل خمس تنتهي بين اليوم %2 واليوم %3.</translation>
     </message>
     <message>
-        <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
-        <translation>قبل تسجيل اليوم كان احتمال أن تكون الرطوبة قد بدأت %1؛ ومعه أصبح %2.</translation>
-    </message>
-    <message>
         <source>First time here: begin low, and go by what is comfortable.</source>
         <translation>أول مرة هنا: ابدأ منخفضًا واعتمد على ما هو مريح.</translation>
     </message>
@@ -4294,10 +4545,6 @@
     <message>
         <source>none yet</source>
         <translation>لا شيء بعد</translation>
-    </message>
-    <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.</source>
-        <translation>بحسب ما سجّلته حتى الآن، احتمال أن تكون الرطوبة قد بدأت هو %1 اليوم؛ والمنحنى أعلاه لا يأخذ ذلك في الحسبان.</translation>
     </message>
     <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
@@ -4716,14 +4963,6 @@
         <translation>بلل في وقت الراحة، سُجّل %1. تسجيل واحد لا يكفي لبدء دورة جديدة.</translation>
     </message>
     <message>
-        <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
-        <translation>حان وقت التجديد منذ %1. احتمال الرطوبة حتى الغد: %2.</translation>
-    </message>
-    <message>
-        <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
-        <translation>قد تشعر بالرطوبة بحلول الغد (الاحتمال %1). التجديد الآن مفيد.</translation>
-    </message>
-    <message>
         <source>Not better yet</source>
         <translation>لا تحسّن بعد</translation>
     </message>
@@ -4752,33 +4991,33 @@
     </message>
     <message>
         <source>The answer comes with the first sessions and a week of check-ins.</source>
-        <translation type="unfinished"></translation>
+        <translation>يأتي الجواب مع أولى الجلسات وأسبوع من التسجيلات.</translation>
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) there is an answer.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>يأتي الجواب بعد %n تسجيل آخر.</numerusform>
+            <numerusform>يأتي الجواب بعد تسجيل واحد (%n).</numerusform>
+            <numerusform>يأتي الجواب بعد تسجيلين (%n).</numerusform>
+            <numerusform>يأتي الجواب بعد %n تسجيلات أخرى.</numerusform>
+            <numerusform>يأتي الجواب بعد %n تسجيلًا آخر.</numerusform>
+            <numerusform>يأتي الجواب بعد %n تسجيل آخر.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسة أخرى.</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل جلسة واحدة (%n).</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل جلستين (%n).</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسات أخرى.</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسة أخرى.</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسة أخرى.</numerusform>
         </translation>
     </message>
     <message>
         <source>Too early to say if it works</source>
-        <translation type="unfinished"></translation>
+        <translation>من المبكر القول إن كان ينفع</translation>
     </message>
     <message>
         <source>It does not work yet</source>
@@ -4794,35 +5033,35 @@
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>أقل من %1</translation>
     </message>
     <message>
         <source>%1 now, %2 before the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>الآن %1، وقبل أول جلسة %2</translation>
     </message>
     <message>
         <source>%1 now</source>
-        <translation type="unfinished"></translation>
+        <translation>الآن %1</translation>
     </message>
     <message>
         <source>Damp days a week: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>أيام رطبة في الأسبوع: %1.</translation>
     </message>
     <message>
         <source>Bother score: %1 now, %2 before.</source>
-        <translation type="unfinished"></translation>
+        <translation>درجة الإزعاج: الآن %1، وقبل ذلك %2.</translation>
     </message>
     <message>
         <source>Your latest dry spells were short.</source>
-        <translation type="unfinished"></translation>
+        <translation>كانت فترات جفافك الأخيرة قصيرة.</translation>
     </message>
     <message>
         <source>Show your prescriber the summary. Other treatments can help.</source>
-        <translation type="unfinished"></translation>
+        <translation>أرِ طبيبك الملخّص. قد تنفع علاجات أخرى.</translation>
     </message>
     <message>
         <source>Many people need 10 to 12 sessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>كثيرون يحتاجون من 10 إلى 12 جلسة.</translation>
     </message>
     <message>
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
@@ -4932,6 +5171,49 @@
         <source>One tap answers. Or tap here to open Firstdew.</source>
         <translation>تكفي نقرة واحدة. أو انقر هنا لفتح Firstdew.</translation>
     </message>
+    <message>
+        <source>Not everything came over. Your back-up is as it was. Try again with the same file.</source>
+        <translation>لم يصل كل شيء. نسختك الاحتياطية كما كانت. حاول مرة أخرى بالملف نفسه.</translation>
+    </message>
+    <message>
+        <source>Dampness has probably begun.</source>
+        <translation>الرطوبة بدأت على الأرجح.</translation>
+    </message>
+    <message>
+        <source>A top-up has been due since %1.</source>
+        <translation>حان التجديد منذ %1.</translation>
+    </message>
+    <message>
+        <source>You may get clammy by tomorrow. A top-up now is worth it.</source>
+        <translation>قد تصير نديًّا حتى الغد. التجديد الآن يستحق.</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1. The curve above knows nothing of them.</source>
+        <translation>بحسب تسجيلاتك حتى الآن، احتمال أن تكون الرطوبة قد بدأت %1. المنحنى أعلاه لا يعرفها.</translation>
+    </message>
+    <message>
+        <source>The chance that dampness has begun is %1. Today&apos;s report did not change it.</source>
+        <translation>احتمال أن تكون الرطوبة قد بدأت %1. تسجيل اليوم لم يغيّره.</translation>
+    </message>
+    <message>
+        <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
+        <translation>احتمال أن تكون الرطوبة قد بدأت %1. قبل تسجيل اليوم كان %2.</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingCard</name>
+    <message>
+        <source>Your dry spells, %1</source>
+        <translation>فترات جفافك، %1</translation>
+    </message>
+    <message>
+        <source>Dry days after each session, the latest last. A point on top: still dry when the next session came, or dry today.</source>
+        <translation>أيام الجفاف بعد كل جلسة، الأحدث أخيرًا. رأس مدبَّب: كان جافًّا حين جاءت الجلسة التالية، أو جافّ اليوم.</translation>
+    </message>
+    <message>
+        <source>A bar for each dry spell comes here once the course is under way.</source>
+        <translation>يأتي هنا عمود لكل فترة جفاف متى بدأت الدورة.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -4960,6 +5242,20 @@
     <message>
         <source>Days since the session</source>
         <translation>الأيام منذ الجلسة</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::SpellColumnsChart</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) dry</source>
+        <translation>
+            <numerusform>%1: %n يوم جاف</numerusform>
+            <numerusform>%1: يوم جاف (%n)</numerusform>
+            <numerusform>%1: يومان جافّان (%n)</numerusform>
+            <numerusform>%1: %n أيام جافة</numerusform>
+            <numerusform>%1: %n يومًا جافًّا</numerusform>
+            <numerusform>%1: %n يوم جاف</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -649,6 +649,21 @@
     </message>
 </context>
 <context>
+    <name>CourseDates</name>
+    <message>
+        <source>%1, done</source>
+        <translation>%1, erledigt</translation>
+    </message>
+    <message>
+        <source>%1, planned. Tap to move it.</source>
+        <translation>%1, geplant. Antippen, um sie zu verschieben.</translation>
+    </message>
+    <message>
+        <source>Move session %1</source>
+        <translation>Sitzung %1 verschieben</translation>
+    </message>
+</context>
+<context>
     <name>CoursePlan</name>
     <message>
         <source>Sessions of this course</source>
@@ -926,10 +941,6 @@
         <translation>Noch nichts hier</translation>
     </message>
     <message>
-        <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
-        <translation>Jeder Eintrag unter Heute setzt hier einen Punkt. Nach zwei Wochen zeigt die Linie, wie lange Sie trocken bleiben.</translation>
-    </message>
-    <message>
         <source>How much it bothers you</source>
         <translation>Wie sehr es Sie stört</translation>
     </message>
@@ -1016,6 +1027,10 @@
     <message>
         <source>Other treatments</source>
         <translation>Andere Behandlungen</translation>
+    </message>
+    <message>
+        <source>Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.</source>
+        <translation>Jeder Eintrag auf Heute zeichnet hier einen Punkt. Nach zwei Wochen sehen Sie, wie lange Sie trocken bleiben und ob die Behandlung wirkt.</translation>
     </message>
 </context>
 <context>
@@ -1238,6 +1253,14 @@
         <source>Put a file that ends in %1 into %2, then look again.</source>
         <translation>Legen Sie eine Datei mit der Endung %1 in %2 ab und sehen Sie noch einmal nach.</translation>
     </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Datei auswählen</translation>
+    </message>
+    <message>
+        <source>Chosen: %1</source>
+        <translation>Ausgewählt: %1</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -1270,10 +1293,6 @@
         <translation>Schritt %1 von %2</translation>
     </message>
     <message>
-        <source>Choose every place you treat. It can be changed in Plan.</source>
-        <translation>Wählen Sie jede Stelle, die Sie behandeln. Unter Plan lässt es sich ändern.</translation>
-    </message>
-    <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
         <translation>Manche Antworten bedeuten: keine Sitzung, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
     </message>
@@ -1300,6 +1319,10 @@
     <message>
         <source>One step back</source>
         <translation>Einen Schritt zurück</translation>
+    </message>
+    <message>
+        <source>Choose every place you treat. It can be changed in Settings.</source>
+        <translation>Wählen Sie jede Stelle, die Sie behandeln. In den Einstellungen lässt es sich ändern.</translation>
     </message>
 </context>
 <context>
@@ -1617,6 +1640,148 @@
     </message>
 </context>
 <context>
+    <name>MonthDots</name>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>Feuchte im Verlauf, %1</translation>
+    </message>
+    <message>
+        <source>No check-in in these weeks. Tap a day to add one.</source>
+        <translation>Kein Eintrag in diesen Wochen. Tippen Sie auf einen Tag, um einen zu machen.</translation>
+    </message>
+    <message>
+        <source>A bar under a day is a session. Tap a day to see and correct it.</source>
+        <translation>Ein Balken unter einem Tag ist eine Sitzung. Tippen Sie auf einen Tag, um ihn zu sehen und zu berichtigen.</translation>
+    </message>
+    <message>
+        <source>Tap a day to see and correct it.</source>
+        <translation>Tippen Sie auf einen Tag, um ihn zu sehen und zu berichtigen.</translation>
+    </message>
+</context>
+<context>
+    <name>MovePage</name>
+    <message>
+        <source>Move to another phone</source>
+        <translation>Auf ein anderes Telefon umziehen</translation>
+    </message>
+    <message>
+        <source>Your record goes to the other phone as one encrypted file. Which phone is this?</source>
+        <translation>Ihre Aufzeichnung kommt als eine verschlüsselte Datei auf das andere Telefon. Welches Telefon ist dieses?</translation>
+    </message>
+    <message>
+        <source>The old one: send from here</source>
+        <translation>Das alte: von hier senden</translation>
+    </message>
+    <message>
+        <source>The new one: bring it here</source>
+        <translation>Das neue: hierher holen</translation>
+    </message>
+    <message>
+        <source>1. Choose a passphrase</source>
+        <translation>1. Kennwort wählen</translation>
+    </message>
+    <message>
+        <source>You type it once more on the new phone. Without it nobody can open the file – not even you.</source>
+        <translation>Sie geben es auf dem neuen Telefon noch einmal ein. Ohne das Kennwort kann niemand die Datei öffnen – auch Sie nicht.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Kennwort</translation>
+    </message>
+    <message>
+        <source>At least eight characters.</source>
+        <translation>Mindestens acht Zeichen.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Verbergen, was ich schreibe</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Zeigen, was ich schreibe</translation>
+    </message>
+    <message>
+        <source>2. Send the file to the new phone</source>
+        <translation>2. Datei an das neue Telefon senden</translation>
+    </message>
+    <message>
+        <source>Use a cable, a memory card, or a message to yourself.</source>
+        <translation>Nehmen Sie ein Kabel, eine Speicherkarte oder eine Nachricht an sich selbst.</translation>
+    </message>
+    <message>
+        <source>3. On the new phone</source>
+        <translation>3. Auf dem neuen Telefon</translation>
+    </message>
+    <message>
+        <source>Open Firstdew there and tap “Move from another phone”. Choose the file and type the passphrase. It then has to show these numbers:</source>
+        <translation>Öffnen Sie dort Firstdew und tippen Sie auf „Von einem anderen Telefon umziehen“. Wählen Sie die Datei und geben Sie das Kennwort ein. Dann muss es diese Zahlen zeigen:</translation>
+    </message>
+    <message>
+        <source>Keep this phone as it is until you have seen them.</source>
+        <translation>Lassen Sie dieses Telefon, wie es ist, bis Sie sie gesehen haben.</translation>
+    </message>
+    <message>
+        <source>Bring the record here</source>
+        <translation>Aufzeichnung hierher holen</translation>
+    </message>
+    <message>
+        <source>On the old phone, open Settings, “Move to another phone”, and send the file to this one. Then choose it here.</source>
+        <translation>Öffnen Sie auf dem alten Telefon die Einstellungen, „Auf ein anderes Telefon umziehen“, und senden Sie die Datei an dieses. Dann wählen Sie sie hier aus.</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Datei auswählen</translation>
+    </message>
+    <message>
+        <source>Its passphrase</source>
+        <translation>Das Kennwort der Datei</translation>
+    </message>
+    <message>
+        <source>The file holds</source>
+        <translation>In der Datei sind</translation>
+    </message>
+    <message>
+        <source>What is on this phone now is replaced. A copy of it is kept.</source>
+        <translation>Was jetzt auf diesem Telefon ist, wird ersetzt. Eine Kopie davon bleibt.</translation>
+    </message>
+    <message>
+        <source>Everything is here.</source>
+        <translation>Alles ist da.</translation>
+    </message>
+    <message>
+        <source>Compare the numbers with the old phone. Then you can delete the record there.</source>
+        <translation>Vergleichen Sie die Zahlen mit dem alten Telefon. Dann können Sie die Aufzeichnung dort löschen.</translation>
+    </message>
+    <message>
+        <source>What was on this phone before is kept in %1</source>
+        <translation>Was vorher auf diesem Telefon war, liegt in %1</translation>
+    </message>
+    <message>
+        <source>Make the file</source>
+        <translation>Datei machen</translation>
+    </message>
+    <message>
+        <source>Send the file</source>
+        <translation>Datei senden</translation>
+    </message>
+    <message>
+        <source>Look into it</source>
+        <translation>Hineinsehen</translation>
+    </message>
+    <message>
+        <source>Use it here</source>
+        <translation>Hier verwenden</translation>
+    </message>
+    <message>
+        <source>Replace what is here</source>
+        <translation>Ersetzen, was hier ist</translation>
+    </message>
+    <message>
+        <source>Go to Today</source>
+        <translation>Zu Heute</translation>
+    </message>
+</context>
+<context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
@@ -1768,16 +1933,28 @@
 <context>
     <name>OutlookStrip</name>
     <message>
-        <source>%1 today, %2 in two weeks</source>
-        <translation>%1 heute, %2 in zwei Wochen</translation>
-    </message>
-    <message>
-        <source>No forecast before the first session</source>
-        <translation>Keine Vorhersage vor der ersten Sitzung</translation>
-    </message>
-    <message>
         <source>Chance of dampness by day, %1</source>
         <translation>Wahrscheinlichkeit von Feuchte je Tag, %1</translation>
+    </message>
+    <message>
+        <source>No session planned</source>
+        <translation>Keine Sitzung geplant</translation>
+    </message>
+    <message>
+        <source>Session today</source>
+        <translation>Sitzung heute</translation>
+    </message>
+    <message>
+        <source>Session %1</source>
+        <translation>Sitzung %1</translation>
+    </message>
+    <message>
+        <source>Bars come with the first session.</source>
+        <translation>Balken kommen mit der ersten Sitzung.</translation>
+    </message>
+    <message>
+        <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
+        <translation>Geplante Sitzung. Je voller ein Balken, desto wahrscheinlicher ist es bis zu dem Tag feucht; nach einer Sitzung beginnt es von vorn.</translation>
     </message>
 </context>
 <context>
@@ -2301,14 +2478,6 @@
         <source>Next session: %1</source>
         <translation>Nächste Sitzung: %1</translation>
     </message>
-    <message>
-        <source>%1, done</source>
-        <translation>%1, erledigt</translation>
-    </message>
-    <message>
-        <source>%1, planned</source>
-        <translation>%1, geplant</translation>
-    </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
         <translation>
@@ -2365,33 +2534,6 @@
         <translation>Beantwortet</translation>
     </message>
     <message>
-        <source>Machine and kit</source>
-        <translation>Gerät und Zubehör</translation>
-    </message>
-    <message>
-        <source>Not set</source>
-        <translation>Nicht angegeben</translation>
-    </message>
-    <message numerus="yes">
-        <source>Batteries: about %n session(s) left</source>
-        <translation>
-            <numerusform>Batterien: noch etwa %n Sitzung</numerusform>
-            <numerusform>Batterien: noch etwa %n Sitzungen</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Reminders</source>
-        <translation>Erinnerungen</translation>
-    </message>
-    <message>
-        <source>Check-in %1, quiet %2 to %3</source>
-        <translation>Eintrag %1, Ruhe %2 bis %3</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>Aus</translation>
-    </message>
-    <message>
         <source>Days away</source>
         <translation>Abwesend</translation>
     </message>
@@ -2402,14 +2544,6 @@
     <message>
         <source>None</source>
         <translation>Keine</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personen</translation>
-    </message>
-    <message>
-        <source>Me</source>
-        <translation>Ich</translation>
     </message>
     <message>
         <source>Care sheet</source>
@@ -2424,56 +2558,20 @@
         <translation>Noch keines</translation>
     </message>
     <message>
-        <source>Appearance and language</source>
-        <translation>Aussehen und Sprache</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <translation>Dunkel</translation>
-    </message>
-    <message>
-        <source>Light</source>
-        <translation>Hell</translation>
-    </message>
-    <message>
-        <source>Match phone</source>
-        <translation>Wie das Telefon</translation>
-    </message>
-    <message>
-        <source>Back-up, export and delete</source>
-        <translation>Sichern, ausgeben und löschen</translation>
-    </message>
-    <message>
-        <source>About and cautions</source>
-        <translation>Über Firstdew und Warnhinweise</translation>
-    </message>
-    <message>
-        <source>Version %1</source>
-        <translation>Version %1</translation>
-    </message>
-    <message>
         <source>Adult beside the child: %1</source>
         <translation>Erwachsener beim Kind: %1</translation>
     </message>
     <message>
-        <source>Voice and tones</source>
-        <translation>Stimme und Töne</translation>
-    </message>
-    <message>
-        <source>Voice only</source>
-        <translation>Nur Stimme</translation>
-    </message>
-    <message>
-        <source>Tones only</source>
-        <translation>Nur Töne</translation>
-    </message>
-    <message>
-        <source>Vibration only</source>
-        <translation>Nur Vibration</translation>
-    </message>
-    <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
         <translation>Sagen Sie, wo und mit welcher Maschine Sie behandeln; dann stehen hier Ihre Grenzen und Ihr Plan.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Tap a day to move its session.</source>
+        <translation>Tippen Sie auf einen Tag, um seine Sitzung zu verschieben.</translation>
     </message>
 </context>
 <context>
@@ -2698,6 +2796,100 @@
     <message>
         <source>Go on with the set-up</source>
         <translation>Einrichtung fortsetzen</translation>
+    </message>
+</context>
+<context>
+    <name>Settings</name>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>Ich</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>Nur Stimme</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>Nur Töne</translation>
+    </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>Nur Vibration</translation>
+    </message>
+    <message>
+        <source>Voice and tones</source>
+        <translation>Stimme und Töne</translation>
+    </message>
+    <message>
+        <source>Machine and kit</source>
+        <translation>Gerät und Zubehör</translation>
+    </message>
+    <message>
+        <source>Not set</source>
+        <translation>Nicht angegeben</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left</source>
+        <translation>
+            <numerusform>Batterien: noch etwa %n Sitzung</numerusform>
+            <numerusform>Batterien: noch etwa %n Sitzungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reminders</source>
+        <translation>Erinnerungen</translation>
+    </message>
+    <message>
+        <source>Check-in %1, quiet %2 to %3</source>
+        <translation>Eintrag %1, Ruhe %2 bis %3</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Aus</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>Appearance and language</source>
+        <translation>Aussehen und Sprache</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dunkel</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Hell</translation>
+    </message>
+    <message>
+        <source>Match phone</source>
+        <translation>Wie das Telefon</translation>
+    </message>
+    <message>
+        <source>Move to another phone</source>
+        <translation>Auf ein anderes Telefon umziehen</translation>
+    </message>
+    <message>
+        <source>Take everything with you</source>
+        <translation>Alles mitnehmen</translation>
+    </message>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>Sichern, ausgeben und löschen</translation>
+    </message>
+    <message>
+        <source>About and cautions</source>
+        <translation>Über Firstdew und Warnhinweise</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>Version %1</translation>
     </message>
 </context>
 <context>
@@ -3142,6 +3334,34 @@
     </message>
 </context>
 <context>
+    <name>TallyLines</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>%n Person</numerusform>
+            <numerusform>%n Personen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s)</source>
+        <translation>
+            <numerusform>%n Eintrag</numerusform>
+            <numerusform>%n Einträge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n Sitzung</numerusform>
+            <numerusform>%n Sitzungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Last entry: %1</source>
+        <translation>Letzter Eintrag: %1</translation>
+    </message>
+</context>
+<context>
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
@@ -3214,6 +3434,29 @@
     </message>
 </context>
 <context>
+    <name>WeeksBars</name>
+    <message>
+        <source>Damp days a week</source>
+        <translation>Feuchte Tage pro Woche</translation>
+    </message>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>Feuchte im Verlauf, %1</translation>
+    </message>
+    <message>
+        <source>A week with three check-ins or more draws a bar here.</source>
+        <translation>Eine Woche mit drei Einträgen oder mehr zeichnet hier einen Balken.</translation>
+    </message>
+    <message>
+        <source>Dark: wet or dripping days. Light: clammy days. Marks below show your sessions.</source>
+        <translation>Dunkel: nasse oder tropfende Tage. Hell: klamme Tage. Striche darunter zeigen Ihre Sitzungen.</translation>
+    </message>
+    <message>
+        <source>Dark: wet or dripping days. Light: clammy days.</source>
+        <translation>Dunkel: nasse oder tropfende Tage. Hell: klamme Tage.</translation>
+    </message>
+</context>
+<context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
@@ -3257,6 +3500,10 @@
     <message>
         <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
         <translation>Firstdew führt Sie durch die Behandlung schwitzender Hände, Füße oder Achseln mit Leitungswasser und schwachem Strom. Es sagt, wann die nächste Sitzung fällig ist.</translation>
+    </message>
+    <message>
+        <source>Move from another phone</source>
+        <translation>Von einem anderen Telefon umziehen</translation>
     </message>
 </context>
 <context>
@@ -3648,10 +3895,6 @@
     <message>
         <source>Today&apos;s session is done.</source>
         <translation>Die heutige Sitzung ist erledigt.</translation>
-    </message>
-    <message>
-        <source>Dampness has probably begun (%1).</source>
-        <translation>Die Feuchte hat wahrscheinlich begonnen (%1).</translation>
     </message>
     <message>
         <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
@@ -4080,10 +4323,6 @@
         <translation>Die Hälfte Ihrer trockenen Zeiten dauert länger als %1 Tage; vier von fünf enden zwischen Tag %2 und Tag %3.</translation>
     </message>
     <message>
-        <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
-        <translation>Vor dem heutigen Eintrag lag die Wahrscheinlichkeit, dass die Feuchte begonnen hat, bei %1; mit ihm bei %2.</translation>
-    </message>
-    <message>
         <source>First time here: begin low, and go by what is comfortable.</source>
         <translation>Hier zum ersten Mal: niedrig beginnen und nur so hoch, wie es angenehm ist.</translation>
     </message>
@@ -4206,10 +4445,6 @@
     <message>
         <source>none yet</source>
         <translation>noch keiner</translation>
-    </message>
-    <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.</source>
-        <translation>Nach Ihren bisherigen Einträgen liegt die Wahrscheinlichkeit, dass die Feuchte begonnen hat, heute bei %1; die Kurve oben weiß nichts von ihnen.</translation>
     </message>
     <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
@@ -4628,14 +4863,6 @@
         <translation>Nass in Ruhe, notiert %1. Ein Eintrag reicht nicht für eine neue Kur.</translation>
     </message>
     <message>
-        <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
-        <translation>Ein Auffrischen ist seit %1 fällig. Wahrscheinlichkeit für Feuchtigkeit bis morgen: %2.</translation>
-    </message>
-    <message>
-        <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
-        <translation>Bis morgen können Sie klamm werden (Wahrscheinlichkeit %1). Ein Auffrischen lohnt sich jetzt.</translation>
-    </message>
-    <message>
         <source>Not better yet</source>
         <translation>Noch nicht besser</translation>
     </message>
@@ -4660,25 +4887,25 @@
     </message>
     <message>
         <source>The answer comes with the first sessions and a week of check-ins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Antwort kommt mit den ersten Sitzungen und einer Woche Einträge.</translation>
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) there is an answer.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Nach %n weiteren Eintrag gibt es eine Antwort.</numerusform>
+            <numerusform>Nach %n weiteren Einträgen gibt es eine Antwort.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Noch keine Veränderung. Das sagt wenig vor %n weiteren Sitzung.</numerusform>
+            <numerusform>Noch keine Veränderung. Das sagt wenig vor %n weiteren Sitzungen.</numerusform>
         </translation>
     </message>
     <message>
         <source>Too early to say if it works</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu früh, um zu sagen, ob es wirkt</translation>
     </message>
     <message>
         <source>It does not work yet</source>
@@ -4694,35 +4921,35 @@
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter %1</translation>
     </message>
     <message>
         <source>%1 now, %2 before the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt %1, vor der ersten Sitzung %2</translation>
     </message>
     <message>
         <source>%1 now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt %1</translation>
     </message>
     <message>
         <source>Damp days a week: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Feuchte Tage pro Woche: %1.</translation>
     </message>
     <message>
         <source>Bother score: %1 now, %2 before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Belastung: jetzt %1, vorher %2.</translation>
     </message>
     <message>
         <source>Your latest dry spells were short.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihre letzten trockenen Zeiten waren kurz.</translation>
     </message>
     <message>
         <source>Show your prescriber the summary. Other treatments can help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen Sie Ihrer Praxis den Bericht. Andere Behandlungen können helfen.</translation>
     </message>
     <message>
         <source>Many people need 10 to 12 sessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Viele brauchen 10 bis 12 Sitzungen.</translation>
     </message>
     <message>
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
@@ -4824,6 +5051,49 @@
         <source>One tap answers. Or tap here to open Firstdew.</source>
         <translation>Ein Tippen genügt. Oder hier tippen, um Firstdew zu öffnen.</translation>
     </message>
+    <message>
+        <source>Not everything came over. Your back-up is as it was. Try again with the same file.</source>
+        <translation>Es ist nicht alles angekommen. Ihre Sicherung ist, wie sie war. Versuchen Sie es mit derselben Datei noch einmal.</translation>
+    </message>
+    <message>
+        <source>Dampness has probably begun.</source>
+        <translation>Die Feuchte hat wahrscheinlich begonnen.</translation>
+    </message>
+    <message>
+        <source>A top-up has been due since %1.</source>
+        <translation>Ein Auffrischen ist fällig seit %1.</translation>
+    </message>
+    <message>
+        <source>You may get clammy by tomorrow. A top-up now is worth it.</source>
+        <translation>Bis morgen kann es klamm werden. Ein Auffrischen lohnt sich jetzt.</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1. The curve above knows nothing of them.</source>
+        <translation>Nach Ihren bisherigen Einträgen hat die Feuchte mit einer Wahrscheinlichkeit von %1 begonnen. Die Kurve oben kennt sie nicht.</translation>
+    </message>
+    <message>
+        <source>The chance that dampness has begun is %1. Today&apos;s report did not change it.</source>
+        <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Der Eintrag von heute hat daran nichts geändert.</translation>
+    </message>
+    <message>
+        <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
+        <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Vor dem Eintrag von heute waren es %2.</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingCard</name>
+    <message>
+        <source>Your dry spells, %1</source>
+        <translation>Ihre trockenen Zeiten, %1</translation>
+    </message>
+    <message>
+        <source>Dry days after each session, the latest last. A point on top: still dry when the next session came, or dry today.</source>
+        <translation>Trockene Tage nach jeder Sitzung, die letzte zuletzt. Eine Spitze oben: noch trocken, als die nächste Sitzung kam, oder heute trocken.</translation>
+    </message>
+    <message>
+        <source>A bar for each dry spell comes here once the course is under way.</source>
+        <translation>Für jede trockene Zeit kommt hier ein Balken, sobald die Behandlung läuft.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -4852,6 +5122,16 @@
     <message>
         <source>Days since the session</source>
         <translation>Tage seit der Sitzung</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::SpellColumnsChart</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) dry</source>
+        <translation>
+            <numerusform>%1: %n Tag trocken</numerusform>
+            <numerusform>%1: %n Tage trocken</numerusform>
+        </translation>
     </message>
 </context>
 <context>

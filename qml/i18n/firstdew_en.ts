@@ -110,6 +110,9 @@
             <numerusform>The course runs %n days past its four weeks.</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>Settings</name>
     <message numerus="yes">
         <source>Batteries: about %n session(s) left</source>
         <translation>
@@ -132,6 +135,30 @@
         <translation>
             <numerusform>%1: a course of %n session begins today.</numerusform>
             <numerusform>%1: a course of %n sessions begins today.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TallyLines</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>%n person</numerusform>
+            <numerusform>%n people</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s)</source>
+        <translation>
+            <numerusform>%n check-in</numerusform>
+            <numerusform>%n check-ins</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n session</numerusform>
+            <numerusform>%n sessions</numerusform>
         </translation>
     </message>
 </context>
@@ -184,16 +211,16 @@
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) there is an answer.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>After %n more check-in there is an answer.</numerusform>
+            <numerusform>After %n more check-ins there is an answer.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>No change yet. That says little before %n more session.</numerusform>
+            <numerusform>No change yet. That says little before %n more sessions.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -208,6 +235,16 @@
         <translation>
             <numerusform>With a day between them, it takes %n day more than planned.</numerusform>
             <numerusform>With a day between them, it takes %n days more than planned.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::SpellColumnsChart</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) dry</source>
+        <translation>
+            <numerusform>%1: %n day dry</numerusform>
+            <numerusform>%1: %n days dry</numerusform>
         </translation>
     </message>
 </context>

@@ -649,6 +649,21 @@
     </message>
 </context>
 <context>
+    <name>CourseDates</name>
+    <message>
+        <source>%1, done</source>
+        <translation>%1, hecho</translation>
+    </message>
+    <message>
+        <source>%1, planned. Tap to move it.</source>
+        <translation>%1, prevista. Toque para moverla.</translation>
+    </message>
+    <message>
+        <source>Move session %1</source>
+        <translation>Mover la sesión %1</translation>
+    </message>
+</context>
+<context>
     <name>CoursePlan</name>
     <message>
         <source>Sessions of this course</source>
@@ -926,10 +941,6 @@
         <translation>Aún no hay nada</translation>
     </message>
     <message>
-        <source>Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.</source>
-        <translation>Cada anotación en Hoy pone un punto aquí. Tras dos semanas, la línea empieza a mostrar cuánto tiempo sigue seco.</translation>
-    </message>
-    <message>
         <source>How much it bothers you</source>
         <translation>Cuánto le molesta</translation>
     </message>
@@ -1016,6 +1027,10 @@
     <message>
         <source>Other treatments</source>
         <translation>Otros tratamientos</translation>
+    </message>
+    <message>
+        <source>Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.</source>
+        <translation>Cada anotación en Hoy dibuja aquí un punto. Tras dos semanas ve cuánto tiempo sigue en seco y si el tratamiento funciona.</translation>
     </message>
 </context>
 <context>
@@ -1238,6 +1253,14 @@
         <source>Put a file that ends in %1 into %2, then look again.</source>
         <translation>Ponga en %2 un archivo que termine en %1 y mire otra vez.</translation>
     </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Chosen: %1</source>
+        <translation>Elegido: %1</translation>
+    </message>
 </context>
 <context>
     <name>FirstStart</name>
@@ -1270,10 +1293,6 @@
         <translation>Paso %1 de %2</translation>
     </message>
     <message>
-        <source>Choose every place you treat. It can be changed in Plan.</source>
-        <translation>Elija cada zona que trata. Puede cambiarlo en Plan.</translation>
-    </message>
-    <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
         <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
     </message>
@@ -1300,6 +1319,10 @@
     <message>
         <source>One step back</source>
         <translation>Un paso atrás</translation>
+    </message>
+    <message>
+        <source>Choose every place you treat. It can be changed in Settings.</source>
+        <translation>Elija cada zona que trata. Se puede cambiar en Ajustes.</translation>
     </message>
 </context>
 <context>
@@ -1617,6 +1640,148 @@
     </message>
 </context>
 <context>
+    <name>MonthDots</name>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>Humedad en el tiempo, %1</translation>
+    </message>
+    <message>
+        <source>No check-in in these weeks. Tap a day to add one.</source>
+        <translation>Ninguna anotación en estas semanas. Toque un día para añadir una.</translation>
+    </message>
+    <message>
+        <source>A bar under a day is a session. Tap a day to see and correct it.</source>
+        <translation>Una barra bajo un día es una sesión. Toque un día para verlo y corregirlo.</translation>
+    </message>
+    <message>
+        <source>Tap a day to see and correct it.</source>
+        <translation>Toque un día para verlo y corregirlo.</translation>
+    </message>
+</context>
+<context>
+    <name>MovePage</name>
+    <message>
+        <source>Move to another phone</source>
+        <translation>Pasar a otro teléfono</translation>
+    </message>
+    <message>
+        <source>Your record goes to the other phone as one encrypted file. Which phone is this?</source>
+        <translation>Su registro va al otro teléfono en un solo archivo cifrado. ¿Qué teléfono es este?</translation>
+    </message>
+    <message>
+        <source>The old one: send from here</source>
+        <translation>El viejo: enviar desde aquí</translation>
+    </message>
+    <message>
+        <source>The new one: bring it here</source>
+        <translation>El nuevo: traerlo aquí</translation>
+    </message>
+    <message>
+        <source>1. Choose a passphrase</source>
+        <translation>1. Elija una contraseña</translation>
+    </message>
+    <message>
+        <source>You type it once more on the new phone. Without it nobody can open the file – not even you.</source>
+        <translation>La escribe otra vez en el teléfono nuevo. Sin ella nadie puede abrir el archivo, ni siquiera usted.</translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>At least eight characters.</source>
+        <translation>Ocho caracteres como mínimo.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Ocultar lo que escribo</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Mostrar lo que escribo</translation>
+    </message>
+    <message>
+        <source>2. Send the file to the new phone</source>
+        <translation>2. Envíe el archivo al teléfono nuevo</translation>
+    </message>
+    <message>
+        <source>Use a cable, a memory card, or a message to yourself.</source>
+        <translation>Use un cable, una tarjeta de memoria o un mensaje a usted.</translation>
+    </message>
+    <message>
+        <source>3. On the new phone</source>
+        <translation>3. En el teléfono nuevo</translation>
+    </message>
+    <message>
+        <source>Open Firstdew there and tap “Move from another phone”. Choose the file and type the passphrase. It then has to show these numbers:</source>
+        <translation>Abra allí Firstdew y toque «Traer de otro teléfono». Elija el archivo y escriba la contraseña. Entonces tiene que mostrar estos números:</translation>
+    </message>
+    <message>
+        <source>Keep this phone as it is until you have seen them.</source>
+        <translation>Deje este teléfono como está hasta que los haya visto.</translation>
+    </message>
+    <message>
+        <source>Bring the record here</source>
+        <translation>Traer el registro aquí</translation>
+    </message>
+    <message>
+        <source>On the old phone, open Settings, “Move to another phone”, and send the file to this one. Then choose it here.</source>
+        <translation>En el teléfono viejo, abra Ajustes, «Pasar a otro teléfono», y envíe el archivo a este. Luego elíjalo aquí.</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Elegir el archivo</translation>
+    </message>
+    <message>
+        <source>Its passphrase</source>
+        <translation>Su contraseña</translation>
+    </message>
+    <message>
+        <source>The file holds</source>
+        <translation>El archivo contiene</translation>
+    </message>
+    <message>
+        <source>What is on this phone now is replaced. A copy of it is kept.</source>
+        <translation>Lo que hay ahora en este teléfono se reemplaza. Se guarda una copia.</translation>
+    </message>
+    <message>
+        <source>Everything is here.</source>
+        <translation>Todo está aquí.</translation>
+    </message>
+    <message>
+        <source>Compare the numbers with the old phone. Then you can delete the record there.</source>
+        <translation>Compare los números con el teléfono viejo. Después puede borrar allí el registro.</translation>
+    </message>
+    <message>
+        <source>What was on this phone before is kept in %1</source>
+        <translation>Lo que había antes en este teléfono se guarda en %1</translation>
+    </message>
+    <message>
+        <source>Make the file</source>
+        <translation>Crear el archivo</translation>
+    </message>
+    <message>
+        <source>Send the file</source>
+        <translation>Enviar el archivo</translation>
+    </message>
+    <message>
+        <source>Look into it</source>
+        <translation>Mirar qué contiene</translation>
+    </message>
+    <message>
+        <source>Use it here</source>
+        <translation>Usarlo aquí</translation>
+    </message>
+    <message>
+        <source>Replace what is here</source>
+        <translation>Reemplazar lo que hay aquí</translation>
+    </message>
+    <message>
+        <source>Go to Today</source>
+        <translation>Ir a Hoy</translation>
+    </message>
+</context>
+<context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
@@ -1768,16 +1933,28 @@
 <context>
     <name>OutlookStrip</name>
     <message>
-        <source>%1 today, %2 in two weeks</source>
-        <translation>%1 hoy, %2 en dos semanas</translation>
-    </message>
-    <message>
-        <source>No forecast before the first session</source>
-        <translation>Sin previsión antes de la primera sesión</translation>
-    </message>
-    <message>
         <source>Chance of dampness by day, %1</source>
         <translation>Probabilidad de humedad por día, %1</translation>
+    </message>
+    <message>
+        <source>No session planned</source>
+        <translation>Ninguna sesión prevista</translation>
+    </message>
+    <message>
+        <source>Session today</source>
+        <translation>Sesión hoy</translation>
+    </message>
+    <message>
+        <source>Session %1</source>
+        <translation>Sesión %1</translation>
+    </message>
+    <message>
+        <source>Bars come with the first session.</source>
+        <translation>Las barras llegan con la primera sesión.</translation>
+    </message>
+    <message>
+        <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
+        <translation>Sesión prevista. Cuanto más llena una barra, más probable es la humedad para ese día; tras una sesión empieza de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -2301,14 +2478,6 @@
         <source>Next session: %1</source>
         <translation>Próxima sesión: %1</translation>
     </message>
-    <message>
-        <source>%1, done</source>
-        <translation>%1, hecho</translation>
-    </message>
-    <message>
-        <source>%1, planned</source>
-        <translation>%1, planeado</translation>
-    </message>
     <message numerus="yes">
         <source>The course runs %n day(s) past its four weeks.</source>
         <translation>
@@ -2365,33 +2534,6 @@
         <translation>Respondidas</translation>
     </message>
     <message>
-        <source>Machine and kit</source>
-        <translation>Aparato y material</translation>
-    </message>
-    <message>
-        <source>Not set</source>
-        <translation>Sin indicar</translation>
-    </message>
-    <message numerus="yes">
-        <source>Batteries: about %n session(s) left</source>
-        <translation>
-            <numerusform>Pilas: cerca de %n sesión más</numerusform>
-            <numerusform>Pilas: unas %n sesiones más</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Reminders</source>
-        <translation>Recordatorios</translation>
-    </message>
-    <message>
-        <source>Check-in %1, quiet %2 to %3</source>
-        <translation>Anotación %1, silencio de %2 a %3</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>No</translation>
-    </message>
-    <message>
         <source>Days away</source>
         <translation>Días fuera</translation>
     </message>
@@ -2402,14 +2544,6 @@
     <message>
         <source>None</source>
         <translation>Ninguno</translation>
-    </message>
-    <message>
-        <source>People</source>
-        <translation>Personas</translation>
-    </message>
-    <message>
-        <source>Me</source>
-        <translation>Yo</translation>
     </message>
     <message>
         <source>Care sheet</source>
@@ -2424,56 +2558,20 @@
         <translation>Aún ninguna</translation>
     </message>
     <message>
-        <source>Appearance and language</source>
-        <translation>Aspecto e idioma</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <translation>Oscuro</translation>
-    </message>
-    <message>
-        <source>Light</source>
-        <translation>Claro</translation>
-    </message>
-    <message>
-        <source>Match phone</source>
-        <translation>Como el teléfono</translation>
-    </message>
-    <message>
-        <source>Back-up, export and delete</source>
-        <translation>Copia, exportar y borrar</translation>
-    </message>
-    <message>
-        <source>About and cautions</source>
-        <translation>Acerca de Firstdew y advertencias</translation>
-    </message>
-    <message>
-        <source>Version %1</source>
-        <translation>Versión %1</translation>
-    </message>
-    <message>
         <source>Adult beside the child: %1</source>
         <translation>Adulto junto al niño: %1</translation>
     </message>
     <message>
-        <source>Voice and tones</source>
-        <translation>Voz y tonos</translation>
-    </message>
-    <message>
-        <source>Voice only</source>
-        <translation>Solo voz</translation>
-    </message>
-    <message>
-        <source>Tones only</source>
-        <translation>Solo tonos</translation>
-    </message>
-    <message>
-        <source>Vibration only</source>
-        <translation>Solo vibración</translation>
-    </message>
-    <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
         <translation>Diga dónde trata y con qué máquina; entonces aparecerán aquí sus límites y su plan.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Tap a day to move its session.</source>
+        <translation>Toque un día para mover su sesión.</translation>
     </message>
 </context>
 <context>
@@ -2698,6 +2796,100 @@
     <message>
         <source>Go on with the set-up</source>
         <translation>Seguir con la configuración</translation>
+    </message>
+</context>
+<context>
+    <name>Settings</name>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>Yo</translation>
+    </message>
+    <message>
+        <source>Voice only</source>
+        <translation>Solo voz</translation>
+    </message>
+    <message>
+        <source>Tones only</source>
+        <translation>Solo tonos</translation>
+    </message>
+    <message>
+        <source>Vibration only</source>
+        <translation>Solo vibración</translation>
+    </message>
+    <message>
+        <source>Voice and tones</source>
+        <translation>Voz y tonos</translation>
+    </message>
+    <message>
+        <source>Machine and kit</source>
+        <translation>Aparato y material</translation>
+    </message>
+    <message>
+        <source>Not set</source>
+        <translation>Sin indicar</translation>
+    </message>
+    <message numerus="yes">
+        <source>Batteries: about %n session(s) left</source>
+        <translation>
+            <numerusform>Pilas: cerca de %n sesión más</numerusform>
+            <numerusform>Pilas: unas %n sesiones más</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Reminders</source>
+        <translation>Recordatorios</translation>
+    </message>
+    <message>
+        <source>Check-in %1, quiet %2 to %3</source>
+        <translation>Anotación %1, silencio de %2 a %3</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Appearance and language</source>
+        <translation>Aspecto e idioma</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Match phone</source>
+        <translation>Como el teléfono</translation>
+    </message>
+    <message>
+        <source>Move to another phone</source>
+        <translation>Pasar a otro teléfono</translation>
+    </message>
+    <message>
+        <source>Take everything with you</source>
+        <translation>Llévese todo</translation>
+    </message>
+    <message>
+        <source>Back-up, export and delete</source>
+        <translation>Copia, exportar y borrar</translation>
+    </message>
+    <message>
+        <source>About and cautions</source>
+        <translation>Acerca de Firstdew y advertencias</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>Versión %1</translation>
     </message>
 </context>
 <context>
@@ -3142,6 +3334,34 @@
     </message>
 </context>
 <context>
+    <name>TallyLines</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>%n persona</numerusform>
+            <numerusform>%n personas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n check-in(s)</source>
+        <translation>
+            <numerusform>%n anotación</numerusform>
+            <numerusform>%n anotaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n sesión</numerusform>
+            <numerusform>%n sesiones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Last entry: %1</source>
+        <translation>Última entrada: %1</translation>
+    </message>
+</context>
+<context>
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
@@ -3214,6 +3434,29 @@
     </message>
 </context>
 <context>
+    <name>WeeksBars</name>
+    <message>
+        <source>Damp days a week</source>
+        <translation>Días húmedos por semana</translation>
+    </message>
+    <message>
+        <source>Dampness over time, %1</source>
+        <translation>Humedad en el tiempo, %1</translation>
+    </message>
+    <message>
+        <source>A week with three check-ins or more draws a bar here.</source>
+        <translation>Una semana con tres anotaciones o más dibuja aquí una barra.</translation>
+    </message>
+    <message>
+        <source>Dark: wet or dripping days. Light: clammy days. Marks below show your sessions.</source>
+        <translation>Oscuro: días mojados o goteando. Claro: días húmedos. Las marcas de abajo son sus sesiones.</translation>
+    </message>
+    <message>
+        <source>Dark: wet or dripping days. Light: clammy days.</source>
+        <translation>Oscuro: días mojados o goteando. Claro: días húmedos.</translation>
+    </message>
+</context>
+<context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
@@ -3257,6 +3500,10 @@
     <message>
         <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
         <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña. Le dice cuándo toca la siguiente sesión.</translation>
+    </message>
+    <message>
+        <source>Move from another phone</source>
+        <translation>Traer de otro teléfono</translation>
     </message>
 </context>
 <context>
@@ -3648,10 +3895,6 @@
     <message>
         <source>Today&apos;s session is done.</source>
         <translation>La sesión de hoy está hecha.</translation>
-    </message>
-    <message>
-        <source>Dampness has probably begun (%1).</source>
-        <translation>La humedad probablemente ha empezado (%1).</translation>
     </message>
     <message>
         <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
@@ -4080,10 +4323,6 @@
         <translation>La mitad de sus periodos secos dura más de %1 días; cuatro de cada cinco terminan entre el día %2 y el día %3.</translation>
     </message>
     <message>
-        <source>Before today&apos;s report the chance that dampness has begun was %1; with it, %2.</source>
-        <translation>Antes del registro de hoy, la probabilidad de que la humedad hubiera empezado era del %1; con él, del %2.</translation>
-    </message>
-    <message>
         <source>First time here: begin low, and go by what is comfortable.</source>
         <translation>Primera vez aquí: empiece bajo y guíese por lo que sea cómodo.</translation>
     </message>
@@ -4206,10 +4445,6 @@
     <message>
         <source>none yet</source>
         <translation>aún ninguna</translation>
-    </message>
-    <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1 today; the curve above knows nothing of them.</source>
-        <translation>Según sus registros hasta ahora, la probabilidad de que la humedad haya empezado es hoy del %1; la curva de arriba no los tiene en cuenta.</translation>
     </message>
     <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
@@ -4628,14 +4863,6 @@
         <translation>Mojado en reposo, anotado %1. Una sola anotación no basta para un nuevo curso.</translation>
     </message>
     <message>
-        <source>A top-up has been due since %1. Chance of dampness by tomorrow: %2.</source>
-        <translation>Toca un repaso desde %1. Probabilidad de humedad hasta mañana: %2.</translation>
-    </message>
-    <message>
-        <source>You may get clammy by tomorrow (chance %1). A top-up now is worth it.</source>
-        <translation>Puede que mañana note humedad (probabilidad %1). Un repaso ahora vale la pena.</translation>
-    </message>
-    <message>
         <source>Not better yet</source>
         <translation>Aún sin mejora</translation>
     </message>
@@ -4660,25 +4887,25 @@
     </message>
     <message>
         <source>The answer comes with the first sessions and a week of check-ins.</source>
-        <translation type="unfinished"></translation>
+        <translation>La respuesta llega con las primeras sesiones y una semana de anotaciones.</translation>
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) there is an answer.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Tras %n anotación más hay una respuesta.</numerusform>
+            <numerusform>Tras %n anotaciones más hay una respuesta.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Aún sin cambios. Eso dice poco antes de %n sesión más.</numerusform>
+            <numerusform>Aún sin cambios. Eso dice poco antes de %n sesiones más.</numerusform>
         </translation>
     </message>
     <message>
         <source>Too early to say if it works</source>
-        <translation type="unfinished"></translation>
+        <translation>Es pronto para decir si funciona</translation>
     </message>
     <message>
         <source>It does not work yet</source>
@@ -4694,35 +4921,35 @@
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de %1</translation>
     </message>
     <message>
         <source>%1 now, %2 before the first session</source>
-        <translation type="unfinished"></translation>
+        <translation>ahora %1, antes de la primera sesión %2</translation>
     </message>
     <message>
         <source>%1 now</source>
-        <translation type="unfinished"></translation>
+        <translation>ahora %1</translation>
     </message>
     <message>
         <source>Damp days a week: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Días húmedos por semana: %1.</translation>
     </message>
     <message>
         <source>Bother score: %1 now, %2 before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Molestia: ahora %1, antes %2.</translation>
     </message>
     <message>
         <source>Your latest dry spells were short.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus últimos periodos secos fueron cortos.</translation>
     </message>
     <message>
         <source>Show your prescriber the summary. Other treatments can help.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enseñe el informe a quien le prescribe. Otros tratamientos pueden ayudar.</translation>
     </message>
     <message>
         <source>Many people need 10 to 12 sessions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muchas personas necesitan de 10 a 12 sesiones.</translation>
     </message>
     <message>
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
@@ -4824,6 +5051,49 @@
         <source>One tap answers. Or tap here to open Firstdew.</source>
         <translation>Basta un toque. O toque aquí para abrir Firstdew.</translation>
     </message>
+    <message>
+        <source>Not everything came over. Your back-up is as it was. Try again with the same file.</source>
+        <translation>No ha llegado todo. Su copia de seguridad está como estaba. Pruebe otra vez con el mismo archivo.</translation>
+    </message>
+    <message>
+        <source>Dampness has probably begun.</source>
+        <translation>La humedad probablemente ha empezado.</translation>
+    </message>
+    <message>
+        <source>A top-up has been due since %1.</source>
+        <translation>Toca un repaso desde %1.</translation>
+    </message>
+    <message>
+        <source>You may get clammy by tomorrow. A top-up now is worth it.</source>
+        <translation>Puede haber humedad para mañana. Un repaso ahora merece la pena.</translation>
+    </message>
+    <message>
+        <source>By your check-ins so far, the chance that dampness has begun is %1. The curve above knows nothing of them.</source>
+        <translation>Según sus anotaciones hasta ahora, la probabilidad de que la humedad haya empezado es del %1. La curva de arriba no las conoce.</translation>
+    </message>
+    <message>
+        <source>The chance that dampness has begun is %1. Today&apos;s report did not change it.</source>
+        <translation>La probabilidad de que la humedad haya empezado es del %1. La anotación de hoy no la ha cambiado.</translation>
+    </message>
+    <message>
+        <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
+        <translation>La probabilidad de que la humedad haya empezado es del %1. Antes de la anotación de hoy era del %2.</translation>
+    </message>
+</context>
+<context>
+    <name>WorkingCard</name>
+    <message>
+        <source>Your dry spells, %1</source>
+        <translation>Sus periodos secos, %1</translation>
+    </message>
+    <message>
+        <source>Dry days after each session, the latest last. A point on top: still dry when the next session came, or dry today.</source>
+        <translation>Días secos tras cada sesión, la última al final. Una punta arriba: aún en seco al llegar la siguiente sesión, o en seco hoy.</translation>
+    </message>
+    <message>
+        <source>A bar for each dry spell comes here once the course is under way.</source>
+        <translation>Aquí llega una barra por cada periodo seco cuando el ciclo esté en marcha.</translation>
+    </message>
 </context>
 <context>
     <name>firstdew::app::Reminding</name>
@@ -4852,6 +5122,16 @@
     <message>
         <source>Days since the session</source>
         <translation>Días desde la sesión</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::controls::SpellColumnsChart</name>
+    <message numerus="yes">
+        <source>%1: %n day(s) dry</source>
+        <translation>
+            <numerusform>%1: %n día seco</numerusform>
+            <numerusform>%1: %n días secos</numerusform>
+        </translation>
     </message>
 </context>
 <context>

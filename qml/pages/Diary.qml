@@ -2,15 +2,18 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
+// Whether it works, then the days themselves.
 Frame {
     id: page
     title: Appearance.phrases.place(Place.Diary)
-    property int span: 90
+    enum View { Month, Quarter, Year, All }
+    property int view: Diary.Month
     property int back: 0 // days from the last one shown to today
     property int onlySite: -1 // all
     property bool baths: true
     property var without: []
-    readonly property int allDays: Math.max(31, DiaryModel.daysKept)
+    readonly property bool kept: DiaryModel.sites.length > 0
+    readonly property int span: view === Diary.Month ? 28 : view === Diary.Quarter ? 90 : view === Diary.Year ? 365 : Math.max(31, DiaryModel.daysKept)
     readonly property int mostBack: Math.max(0, DiaryModel.daysKept - span)
     readonly property bool filtered: onlySite >= 0 || !baths || without.length > 0
     readonly property int lastDay: Store.today - back
@@ -20,32 +23,41 @@ Frame {
         return all
     }
     function goBack(days) { back = Math.max(0, Math.min(mostBack, days)) }
-    onSpanChanged: goBack(back)
+    /// To the days before (-1) or after (1): by whole weeks in the calendar, else by half of those shown.
+    function turn(by) { goBack(back - by * (view === Diary.Month ? span : Math.ceil(span / 2))) }
+    onViewChanged: goBack(back)
 
     header: [
-        IconButton { visible: DiaryModel.sites.length > 0 && !Theme.largeText; iconName: "share"; text: qsTr("Send to your prescriber"); onClicked: SummaryModel.share() },
-        ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
+        IconButton { visible: page.kept && !Theme.largeText; iconName: "share"; text: qsTr("Send to your prescriber"); onClicked: SummaryModel.share() },
+        ActionButton { visible: page.kept; kind: ButtonFace.Quiet; text: page.filtered ? qsTr("Filter: on") : qsTr("Filter"); onClicked: filter.open() }
     ]
-    ActionButton { visible: DiaryModel.sites.length > 0 && Theme.largeText; iconName: "share"; text: qsTr("Send to your prescriber"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
+    ActionButton { visible: page.kept && Theme.largeText; iconName: "share"; text: qsTr("Send to your prescriber"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
 
     SetUpFirst {
-        visible: DiaryModel.sites.length === 0
+        visible: !page.kept
         title: qsTr("Nothing here yet")
-        purpose: qsTr("Each check-in on Today draws one point here. After two weeks the line begins to tell how long you stay dry.")
+        purpose: qsTr("Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.")
+    }
+    Repeater {
+        model: DiaryModel.sites.length
+        WorkingCard {
+            required property int index
+            site: DiaryModel.sites[index] ?? 0
+            visible: page.onlySite < 0 || page.onlySite === site
+        }
     }
     Wrap {
-        visible: DiaryModel.sites.length > 0
+        visible: page.kept
         Layout.fillWidth: true
         spacing: Theme.small
         Repeater {
-            model: [{ days: 30, text: qsTr("Month") }, { days: 90, text: qsTr("Quarter") }, { days: 365, text: qsTr("Year") }, { days: 0, text: qsTr("All") }]
+            model: [{ view: Diary.Month, text: qsTr("Month") }, { view: Diary.Quarter, text: qsTr("Quarter") }, { view: Diary.Year, text: qsTr("Year") }, { view: Diary.All, text: qsTr("All") }]
             Chip {
                 required property var modelData
-                readonly property int days: modelData.days > 0 ? modelData.days : page.allDays
                 text: modelData.text
-                checked: page.span === days
-                onClicked: page.span = days
+                checked: page.view === modelData.view
+                onClicked: page.view = modelData.view
             }
         }
     }
@@ -53,12 +65,12 @@ Frame {
         visible: page.mostBack > 0
         Layout.fillWidth: true
         implicitHeight: Math.max(Theme.target, range.implicitHeight)
-        IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.goBack(page.back + Math.ceil(page.span / 2)) }
+        IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.turn(-1) }
         Label { id: range; role: Label.Small; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Appearance.phrases.dayYear(page.lastDay + 1 - page.span)).arg(Appearance.phrases.dayYear(page.lastDay)) }
-        IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.goBack(page.back - Math.ceil(page.span / 2)) }
+        IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.turn(1) }
     }
     Label {
-        visible: page.without.length > 0 && DiaryModel.sites.length > 0
+        visible: page.without.length > 0 && page.kept
         role: Label.Small
         Layout.fillWidth: true
         text: qsTr("Left out: days with %1").arg(page.without.map(value => Appearance.phrases.circumstance(value)).join(", "))
@@ -71,21 +83,46 @@ Frame {
             readonly property int site: DiaryModel.sites[index] ?? 0
             visible: page.onlySite < 0 || page.onlySite === site
             Label { role: Label.Lead; text: Appearance.phrases.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-            DampnessLine {
+            MonthDots {
+                visible: page.view === Diary.Month
                 Layout.fillWidth: true
                 site: card.site
-                span: page.span
                 back: page.back
                 baths: page.baths
                 without: page.without
-                onDragged: days => page.goBack(days)
                 onDayTapped: day => Router.openDay(day)
+            }
+            Loader {
+                active: page.view === Diary.Quarter
+                visible: active
+                Layout.fillWidth: true
+                sourceComponent: DampnessLine {
+                    site: card.site
+                    span: page.span
+                    back: page.back
+                    baths: page.baths
+                    without: page.without
+                    onDragged: days => page.goBack(days)
+                    onDayTapped: day => Router.openDay(day)
+                }
+            }
+            Loader {
+                active: page.view === Diary.Year || page.view === Diary.All
+                visible: active
+                Layout.fillWidth: true
+                sourceComponent: WeeksBars {
+                    site: card.site
+                    span: page.span
+                    back: page.back
+                    baths: page.baths
+                    without: page.without
+                }
             }
         }
     }
-    ActionButton { visible: DiaryModel.sites.length > 0; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) }
+    ActionButton { visible: page.kept; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) }
     Card {
-        visible: DiaryModel.sites.length > 0
+        visible: page.kept
         Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
         ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }

@@ -43,7 +43,7 @@ Frame {
     Label { role: Label.Small; text: qsTr("Step %1 of %2").arg(page.at + 1).arg(page.anew ? 2 : page.order.length); Layout.fillWidth: true }
     CautionList { visible: page.step === SetUpStep.Cautions }
     PersonForm { id: who; visible: page.step === SetUpStep.Person }
-    Label { visible: page.step === SetUpStep.Sites; Layout.fillWidth: true; text: qsTr("Choose every place you treat. It can be changed in Plan.") }
+    Label { visible: page.step === SetUpStep.Sites; Layout.fillWidth: true; text: qsTr("Choose every place you treat. It can be changed in Settings.") }
     SiteForm { id: where; visible: page.step === SetUpStep.Sites }
     MachineForm { id: machine; visible: page.step === SetUpStep.Machine }
     Label { visible: page.step === SetUpStep.Health; Layout.fillWidth: true; text: qsTr("Some answers mean no session until a clinician has said yes. Your answers stay on this phone.") }

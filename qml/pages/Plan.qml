@@ -5,8 +5,6 @@ import Firstdew
 Frame {
     id: page
     title: Appearance.phrases.place(Place.Plan)
-    readonly property machineKit machine: PlanModel.machine
-    readonly property reminderPlan reminders: PlanModel.reminders
     readonly property list<sheetInUse> sheets: PlanModel.careSheets
     function sheetText(): string {
         if (page.sheets.length === 0)
@@ -16,16 +14,8 @@ Frame {
             lines.push(qsTr("From %1, %2").arg(page.sheets[i].who).arg(Appearance.phrases.dayYear(page.sheets[i].given)))
         return lines.join("\n")
     }
-    function names(people: var): string { return people.map(p => p.name !== "" ? p.name : qsTr("Me")).join(", ") }
-    function soundName(sound: int): string {
-        switch (sound) {
-        case SoundChoice.Voice: return qsTr("Voice only")
-        case SoundChoice.Tones: return qsTr("Tones only")
-        case SoundChoice.None: return qsTr("Vibration only")
-        default: return qsTr("Voice and tones")
-        }
-    }
 
+    header: IconButton { iconName: "settings"; text: qsTr("Settings"); onClicked: Router.page(Part.SettingsPart) }
     SetUpFirst {
         visible: PlanModel.sites.length === 0
         purpose: qsTr("Say where you treat and with which machine; your limits and your plan then stand here.")
@@ -48,32 +38,8 @@ Frame {
                 Layout.fillWidth: true
                 text: qsTr("Next session: %1").arg(Appearance.phrases.dayLong(card.line.next))
             }
-            Wrap {
-                visible: card.line.stage === Stage.FirstCourse
-                Layout.fillWidth: true
-                spacing: Theme.small
-                Repeater {
-                    model: card.line.sessions
-                    Rectangle {
-                        id: session
-                        required property courseLine modelData
-                        implicitWidth: when.implicitWidth + 2 * Theme.gap
-                        implicitHeight: when.implicitHeight + 2 * Theme.small
-                        radius: Theme.radiusSmall
-                        color: modelData.done ? Theme.main : Theme.paper
-                        border.width: Theme.hair
-                        border.color: modelData.done ? Theme.main : Theme.edge
-                        Label {
-                            id: when
-                            anchors.centerIn: parent
-                            role: Label.Small
-                            color: session.modelData.done ? Theme.mainInk : Theme.ink
-                            text: Appearance.phrases.dayShort(session.modelData.day)
-                            Accessible.name: session.modelData.done ? qsTr("%1, done").arg(text) : qsTr("%1, planned").arg(text)
-                        }
-                    }
-                }
-            }
+            CourseDates { visible: card.line.stage === Stage.FirstCourse; site: card.line.treatedAs; sessions: card.line.sessions }
+            Label { visible: card.line.stage === Stage.FirstCourse; role: Label.Small; Layout.fillWidth: true; text: qsTr("Tap a day to move its session.") }
             Label { visible: text !== ""; Layout.fillWidth: true; text: card.line.missed }
             Label { visible: !card.line.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.line.overrun) }
             Wrap {
@@ -119,48 +85,13 @@ Frame {
         onClicked: Router.page(Part.HealthQuestionsPart)
     }
     PlanRow {
-        title: qsTr("Machine and kit")
-        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n session(s) left", "", page.machine.sessionsLeft) : page.machine.name
-        onClicked: Router.page(Part.MachinePagePart)
-    }
-    PlanRow {
-        title: qsTr("Reminders")
-        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Appearance.phrases.clock(page.reminders.checkIn)).arg(Appearance.phrases.clock(page.reminders.quietFrom)).arg(Appearance.phrases.clock(page.reminders.quietUntil)) : qsTr("Off")
-        onClicked: Router.page(Part.RemindersPagePart)
-    }
-    PlanRow {
-        title: qsTr("Voice and tones")
-        value: page.soundName(PlanModel.sound)
-        onClicked: Router.page(Part.SoundPagePart)
-    }
-    PlanRow {
         title: qsTr("Days away")
         value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
         onClicked: Router.page(Part.AwayPagePart)
     }
     PlanRow {
-        title: qsTr("People")
-        value: page.names(Store.people)
-        onClicked: Router.page(Part.PeoplePart)
-    }
-    PlanRow {
         title: qsTr("Care sheet")
         value: page.sheetText()
         onClicked: Router.page(Part.CareSheetPagePart)
-    }
-    PlanRow {
-        title: qsTr("Appearance and language")
-        value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("Match phone")
-        onClicked: Router.page(Part.SettingsPagePart)
-    }
-    PlanRow {
-        title: qsTr("Back-up, export and delete")
-        value: ""
-        onClicked: Router.page(Part.KeepPagePart)
-    }
-    PlanRow {
-        title: qsTr("About and cautions")
-        value: qsTr("Version %1").arg(Appearance.version)
-        onClicked: Router.page(Part.AboutPart)
     }
 }

@@ -181,8 +181,8 @@ QString BathModel::longWayText() const
 QString BathModel::asLastText() const
 {
     QStringList parts{words::waveformName(m_choice.waveform()), words::wayName(m_choice.way())};
-    if (const auto script = m_choice.script())
-        parts << words::aimName(bath::prepared(*script, m_choice.advice().target).target());
+    if (m_choice.script())
+        parts << words::aimName(m_choice.advice().target);
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -4,7 +4,9 @@
 #include "protocol/Area.h"
 #include "protocol/Sweat.h"
 #include "protocol/WayIn.h"
+#include "situation/Working.h"
 #include "words/Names.h"
+#include "words/WorkingWords.h"
 
 #include <algorithm>
 
@@ -99,6 +101,19 @@ int DiaryModel::daysKept() const
     earliest(m_store.diary().sessions, out);
     return out ? m_store.situation().today - *out + 1 : 0;
 }
+
+ui::SiteAnswer DiaryModel::working(ui::DiarySite::Value site) const
+{
+    for (const auto& s : m_store.situation().sites)
+        if (ui::shown(s.site) == site) {
+            const auto answer = situation::workingAt(m_store.diary(), s);
+            return {true, answer.answer == situation::Working::Yes, words::workingLine(answer),
+                    words::workingDetail(answer, s.forecast)};
+        }
+    return {};
+}
+
+bool DiaryModel::tells(int checkIns) { return checkIns >= situation::kCheckInsThatTell; }
 
 ui::NotedLevel DiaryModel::noted(ui::DiarySite::Value site, int day) const
 {

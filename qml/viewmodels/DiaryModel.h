@@ -1,5 +1,6 @@
 #pragma once
 
+#include "DiaryValues.h"
 #include "Store.h"
 #include "Values.h"
 
@@ -26,6 +27,10 @@ public:
     [[nodiscard]] QList<ui::OtherLine> otherTreatments() const;
     /// The check-in of that site and day.
     Q_INVOKABLE firstdew::ui::NotedLevel noted(firstdew::ui::DiarySite::Value site, int day) const;
+    /// Whether the treatment works there.
+    Q_INVOKABLE firstdew::ui::SiteAnswer working(firstdew::ui::DiarySite::Value site) const;
+    /// Whether so many check-ins tell how long the site stays dry.
+    Q_INVOKABLE static bool tells(int checkIns);
     /// What else was noted of that day.
     Q_INVOKABLE QList<firstdew::ui::DayEntry> others(int day) const;
     Q_INVOKABLE bool addHdss(firstdew::ui::DiarySite::Value site, int score);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "KeepValues.h"
 #include "Values.h"
 
 #include <QObject>
@@ -20,6 +21,7 @@ class Empty : public QObject {
     Q_PROPERTY(firstdew::ui::HealthQuestion healthQuestion MEMBER healthQuestion CONSTANT)
     Q_PROPERTY(firstdew::ui::FileResult fileResult MEMBER fileResult CONSTANT)
     Q_PROPERTY(firstdew::ui::SheetRead sheetRead MEMBER sheetRead CONSTANT)
+    Q_PROPERTY(firstdew::ui::RecordTally recordTally MEMBER recordTally CONSTANT)
     Q_PROPERTY(firstdew::ui::SiteChoice siteChoice MEMBER siteChoice CONSTANT)
     Q_PROPERTY(firstdew::ui::WaveformChoice waveformChoice MEMBER waveformChoice CONSTANT)
     Q_PROPERTY(firstdew::ui::WayChoice wayChoice MEMBER wayChoice CONSTANT)
@@ -38,6 +40,7 @@ private:
     ui::HealthQuestion healthQuestion;
     ui::FileResult fileResult;
     ui::SheetRead sheetRead;
+    ui::RecordTally recordTally;
     ui::SiteChoice siteChoice;
     ui::WaveformChoice waveformChoice;
     ui::WayChoice wayChoice;

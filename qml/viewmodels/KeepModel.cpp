@@ -2,6 +2,7 @@
 
 #include "Tokens.h"
 #include "codec/RecordJson.h"
+#include "codec/Tally.h"
 #include "exchange/Calendar.h"
 #include "exchange/CareSheetFile.h"
 #include "exchange/Fhir.h"
@@ -20,6 +21,7 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QImage>
+#include <QPointer>
 #include <QStandardPaths>
 
 namespace firstdew::viewmodels {
@@ -49,6 +51,22 @@ Result<std::string> textIn(const std::string& file, std::string content)
     if (!text)
         return Error{text.error().code, file, text.error().message};
     return text;
+}
+
+ui::BackUpRead unread(const Error& e) { return {true, false, words::errorSentence(e), {}, {}}; }
+
+ui::RecordTally shown(const codec::Tally& t)
+{
+    return {t.people, t.checkIns, t.sessions, t.last ? t.last->daysSince1970() : 0};
+}
+
+/// The facts of a back-up.
+Result<std::vector<Fact>> factsIn(const QString& file, const QString& passphrase)
+{
+    const auto content = journal::readFile(file.toStdString(), kMostBytes);
+    if (!content)
+        return content.error();
+    return journal::openBackUp(file.toStdString(), *content, passphrase.toStdString());
 }
 
 } // namespace
@@ -92,18 +110,65 @@ ui::FileResult KeepModel::backUp(const QString& passphrase)
     return sealed ? written("pgp", *sealed) : refused(sealed.error());
 }
 
+bool KeepModel::longEnough(const QString& passphrase)
+{
+    return static_cast<std::size_t>(passphrase.toUcs4().size()) >= journal::kLeastPassphrase;
+}
+
 ui::FileResult KeepModel::restore(const QString& file, const QString& passphrase)
 {
-    const auto content = journal::readFile(file.toStdString(), kMostBytes);
-    if (!content)
-        return refused(content.error());
-    const auto facts = journal::openBackUp(file.toStdString(), *content, passphrase.toStdString());
+    const auto facts = factsIn(file, passphrase);
     if (!facts)
         return refused(facts.error());
     m_store.journalForWholeStoreActs().reset();
     const auto restored = journal::restore(m_store.file(), *facts);
     m_store.reopen();
     return restored ? done(text(restored->kept.string())) : refused(restored.error());
+}
+
+void KeepModel::useChooser(ports::FileChooser& chooser)
+{
+    m_chooser = &chooser;
+    emit canChooseChanged();
+}
+
+int KeepModel::chooseFile(const QString& title, const QString& ending)
+{
+    const int request = ++m_requests;
+    const auto tell = [self = QPointer(this), request](const std::optional<std::string>& path) {
+        if (self)
+            emit self->fileChosen(request, path ? text(*path) : QString());
+    };
+    if (m_chooser != nullptr && m_chooser->choose(title.toStdString(), ending.toStdString(), tell))
+        return request;
+    m_chooser = nullptr;
+    emit canChooseChanged();
+    return 0;
+}
+
+ui::RecordTally KeepModel::tally() const { return shown(codec::tallyOf(m_store.allFacts())); }
+
+ui::BackUpRead KeepModel::lookInto(const QString& file, const QString& passphrase) const
+{
+    const auto facts = factsIn(file, passphrase);
+    if (!facts)
+        return unread(facts.error());
+    return {true, true, {}, shown(codec::tallyOf(*facts)), {}};
+}
+
+ui::BackUpRead KeepModel::takeOver(const QString& file, const QString& passphrase)
+{
+    const auto facts = factsIn(file, passphrase);
+    if (!facts)
+        return unread(facts.error());
+    m_store.journalForWholeStoreActs().reset();
+    const auto restored = journal::restore(m_store.file(), *facts);
+    m_store.reopen();
+    if (!restored)
+        return unread(restored.error());
+    const bool whole = m_store.allFacts() == *facts;
+    return {true, whole, whole ? QString() : words::errorSentence({"move-incomplete", file.toStdString(), {}}), tally(),
+            text(restored->kept.string())};
 }
 
 ui::FileResult KeepModel::exportAs(ui::ExportFormat::Value format)

@@ -1,7 +1,11 @@
 #pragma once
 
+#include "KeepValues.h"
 #include "Store.h"
 #include "Values.h"
+#ifndef Q_MOC_RUN
+#include "ports/FileChooser.h"
+#endif
 
 namespace firstdew::viewmodels {
 
@@ -12,13 +16,20 @@ class KeepModel : public QObject {
     QML_SINGLETON
     /// Where files are put, and looked for: the person's documents.
     Q_PROPERTY(QString folder READ folder CONSTANT)
+    /// Whether the system has a chooser of its own; where it has none, files come from that folder.
+    Q_PROPERTY(bool canChoose READ canChoose NOTIFY canChooseChanged)
 
 public:
     explicit KeepModel(Store& store) : m_store(store) {}
+    /// The system's chooser, which outlives this. Without it there is none.
+    void useChooser(ports::FileChooser& chooser);
+    [[nodiscard]] bool canChoose() const { return m_chooser != nullptr; }
     static KeepModel* create(QQmlEngine*, QJSEngine*);
     [[nodiscard]] QString folder() const;
 
     Q_INVOKABLE firstdew::ui::FileResult backUp(const QString& passphrase);
+    /// Whether a back-up may have that passphrase.
+    Q_INVOKABLE static bool longEnough(const QString& passphrase);
     Q_INVOKABLE firstdew::ui::FileResult restore(const QString& file, const QString& passphrase);
     /// The whole record as JSON, a folder of tables or a FHIR bundle.
     Q_INVOKABLE firstdew::ui::FileResult exportAs(firstdew::ui::ExportFormat::Value format);
@@ -39,8 +50,22 @@ public:
     Q_INVOKABLE firstdew::ui::FileResult forgetAll();
     /// Makes a damaged record usable again, with what can still be read of it.
     Q_INVOKABLE firstdew::ui::FileResult repair();
+    /// Asks for a file that ends so. fileChosen() tells the answer with the number returned; 0: the system cannot ask.
+    Q_INVOKABLE int chooseFile(const QString& title, const QString& ending);
+    /// What the record on this phone holds.
+    Q_INVOKABLE firstdew::ui::RecordTally tally() const;
+    /// Opens a back-up and tells what it holds; nothing changes.
+    Q_INVOKABLE firstdew::ui::BackUpRead lookInto(const QString& file, const QString& passphrase) const;
+    /// Puts the back-up in the place of what is here, reads it again from there and compares: ok means that every entry
+    /// of the back-up is here.
+    Q_INVOKABLE firstdew::ui::BackUpRead takeOver(const QString& file, const QString& passphrase);
     /// Files in the folder whose names end in one of these, parted by spaces; newest first.
     Q_INVOKABLE QList<firstdew::ui::FoundFile> filesEnding(const QString& ending) const;
+
+signals:
+    void canChooseChanged();
+    /// The person chose that file; empty: none.
+    void fileChosen(int request, const QString& path);
 
 private:
     [[nodiscard]] facts::Result<facts::CareSheet> sheetIn(const QString& file) const;
@@ -51,6 +76,8 @@ private:
     [[nodiscard]] ui::FileResult written(const QString& ending, const std::string& content) const;
 
     Store& m_store;
+    ports::FileChooser* m_chooser = nullptr;
+    int m_requests = 0;
 };
 
 } // namespace firstdew::viewmodels

@@ -5,6 +5,7 @@
 #include "protocol/Drawings.h"
 #include "protocol/Response.h"
 #include "protocol/Screening.h"
+#include "situation/DaysAhead.h"
 #include "words/Names.h"
 #include "words/Sentences.h"
 #include "words/Technique.h"
@@ -19,23 +20,7 @@ using situation::ReasonKind;
 
 namespace {
 
-constexpr int kDaysAhead = 14;
 constexpr int kDaysBehind = 7;
-
-double chanceOn(const outlook::Forecast& forecast, LocalDate day)
-{
-    const auto found = std::find_if(forecast.days.begin(), forecast.days.end(),
-                                    [&](const auto& d) { return forecast.lastSession && d.date == day; });
-    return found == forecast.days.end() ? -1 : found->begun;
-}
-
-bool plannedOn(const situation::SiteSituation& s, LocalDate day)
-{
-    if (s.course && s.stage == situation::Stage::FirstCourse)
-        return std::any_of(s.course->sessions.begin(), s.course->sessions.end(),
-                           [&](const auto& p) { return p.state == protocol::CourseState::Planned && p.date == day; });
-    return s.nextSession == day;
-}
 
 int dayNumber(const std::optional<LocalDate>& day) { return day ? day->daysSince1970() : 0; }
 
@@ -117,19 +102,19 @@ QList<ui::SiteAhead> TodayModel::ahead() const
     for (const auto& s : situation.sites) {
         ui::SiteAhead line;
         line.site = ui::shown(s.site);
-        for (int i = 0; i < kDaysAhead; ++i) {
-            line.chances << chanceOn(s.forecast, situation.today + i);
-            line.sessions << plannedOn(s, situation.today + i);
+        for (const auto& day : situation::daysAhead(m_store.diary(), s)) {
+            line.chances << day.begun.value_or(-1);
+            line.sessions << day.session;
+            if (day.session && line.next == 0)
+                line.next = day.date.daysSince1970();
         }
         line.known = line.chances.constFirst() >= 0;
-        line.today = line.chances.constFirst();
-        line.last = line.chances.constLast();
         out << line;
     }
     return out;
 }
 
-int TodayModel::daysAhead() const { return kDaysAhead; }
+int TodayModel::daysAhead() const { return situation::kDaysAhead; }
 
 QList<ui::DayBehind> TodayModel::lately() const
 {

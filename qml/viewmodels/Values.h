@@ -87,16 +87,14 @@ class SiteAhead {
     QML_VALUE_TYPE(siteAhead)
     Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
     Q_PROPERTY(bool known MEMBER known FINAL)
-    Q_PROPERTY(qreal today MEMBER today FINAL)
-    Q_PROPERTY(qreal last MEMBER last FINAL)
+    Q_PROPERTY(int next MEMBER next FINAL)
     Q_PROPERTY(QList<qreal> chances MEMBER chances FINAL)
     Q_PROPERTY(QList<bool> sessions MEMBER sessions FINAL)
 
 public:
     DiarySite::Value site{};
     bool known = false; ///< there is a forecast
-    qreal today = 0;    ///< chance that dampness has begun
-    qreal last = 0;     ///< the same on the last day
+    int next = 0;       ///< day of the first session among them; 0: none
     QList<qreal> chances;
     QList<bool> sessions; ///< whether one is planned that day
     bool operator==(const SiteAhead&) const = default;

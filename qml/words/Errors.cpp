@@ -99,6 +99,8 @@ std::optional<QString> ofFile(const facts::Error& error)
     if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))
         return Words::tr(
             "A file could not be read or written. Look whether it is still there and whether there is room.");
+    if (code == "move-incomplete")
+        return Words::tr("Not everything came over. Your back-up is as it was. Try again with the same file.");
     if (code == "file-too-large")
         return Words::tr("This file is too large to be the right one.");
     if (code == "store-busy")

@@ -1,7 +1,8 @@
 #include "words/Sentences.h"
 
+#include "outlook/UsualDays.h"
+
 #include <QCoreApplication>
-#include <cmath>
 
 namespace firstdew::words {
 
@@ -138,7 +139,7 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::WetOnce:
         return Words::tr("Wet at rest, noted %1. One report is not enough for a new course.").arg(date) +
                QLatin1Char(' ') + treatNow();
-    case ReasonKind::ReturnLikely: return Words::tr("Dampness has probably begun (%1).").arg(percent(r.probability));
+    case ReasonKind::ReturnLikely: return Words::tr("Dampness has probably begun.");
     case ReasonKind::DrySpellUsual:
         return r.number > 0 ? Words::tr("You usually stay dry %1 to %2 days. Today is day %3.")
                                   .arg(number(r.from), number(r.to))
@@ -146,10 +147,8 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
                             : Words::tr("You usually stay dry %1 to %2 days.").arg(number(r.from), number(r.to));
     case ReasonKind::DueByForecast:
         if (r.date && *r.date < today)
-            return Words::tr("A top-up has been due since %1. Chance of dampness by tomorrow: %2.")
-                .arg(date, percent(r.probability));
-        return Words::tr("You may get clammy by tomorrow (chance %1). A top-up now is worth it.")
-            .arg(percent(r.probability));
+            return Words::tr("A top-up has been due since %1.").arg(date);
+        return Words::tr("You may get clammy by tomorrow. A top-up now is worth it.");
     case ReasonKind::NoCheckInFor: return Words::tr("There has been no check-in for %n day(s).", nullptr, r.days);
     case ReasonKind::ScreeningStops:
     case ReasonKind::ScreeningAsks:
@@ -182,21 +181,26 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
 
 QString drySpellSentence(const outlook::DrySpells& spells)
 {
-    const auto day = [&](std::size_t i) { return number(std::round(spells.usual[i])); };
+    const auto usual = outlook::usualDays(spells);
     return Words::tr(
                "Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.")
-        .arg(day(2), day(0), day(4));
+        .arg(usual.median)
+        .arg(usual.from)
+        .arg(usual.to);
 }
 
 QString reportSentence(const outlook::DrySpells& spells)
 {
     const auto begun = [](const outlook::StateProbability& p) { return percent(1 - p.dry); };
     if (!spells.reportedToday)
-        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1 today; the curve above "
+        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1. The curve above "
                          "knows nothing of them.")
             .arg(begun(spells.now));
-    return Words::tr("Before today's report the chance that dampness has begun was %1; with it, %2.")
-        .arg(begun(spells.beforeReport), begun(spells.now));
+    if (begun(spells.now) == begun(spells.beforeReport))
+        return Words::tr("The chance that dampness has begun is %1. Today's report did not change it.")
+            .arg(begun(spells.now));
+    return Words::tr("The chance that dampness has begun is %1. Before today's report it was %2.")
+        .arg(begun(spells.now), begun(spells.beforeReport));
 }
 
 QString reminderTitle(const situation::Reminder& r)

@@ -1,5 +1,6 @@
 #include "FakeJava.h"
 #include "android/AndroidDevice.h"
+#include "android/AndroidFileChooser.h"
 #include "android/AndroidNotifier.h"
 
 #include <algorithm>
@@ -338,4 +339,32 @@ TEST_CASE("the phone shakes shortly for a step and long for an alarm, and is sti
     phone.trouble = "java.lang.SecurityException: no";
     haptics.alarm(); // a session goes on without
     CHECK_FALSE(haptics.present());
+}
+
+TEST_CASE("the chosen document is told once, when the app is in front again")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidFileChooser chooser(java);
+    std::vector<std::optional<std::string>> told;
+    const auto hear = [&](std::optional<std::string> path) { told.push_back(std::move(path)); };
+    chooser.lookForAnswer();
+    CHECK(phone.asked.empty()); // nobody waits
+    REQUIRE(chooser.choose("a title", "pgp", hear));
+    CHECK(phone.asked.back().first == "choose");
+    phone.answer = {{"answered", false}, {"path", ""}};
+    chooser.lookForAnswer();
+    CHECK(told.empty());
+    phone.answer = {{"answered", true}, {"path", "/cache/chosen/a.pgp"}};
+    chooser.lookForAnswer();
+    chooser.lookForAnswer();
+    CHECK(told == std::vector<std::optional<std::string>>{"/cache/chosen/a.pgp"});
+
+    REQUIRE(chooser.choose("a title", "pgp", hear));
+    phone.answer = {{"answered", true}, {"path", ""}};
+    chooser.lookForAnswer();
+    CHECK(told.back() == std::nullopt);
+
+    phone.trouble = "android.content.ActivityNotFoundException";
+    CHECK_FALSE(chooser.choose("a title", "pgp", hear));
 }

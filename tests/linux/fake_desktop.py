@@ -13,6 +13,7 @@ from dbus.mainloop.glib import DBusGMainLoop
 from gi.repository import GLib
 
 FEEDBACK, PORTAL, NOTICES = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI', 'org.freedesktop.Notifications'
+CHOOSER, REQUEST = 'org.freedesktop.portal.FileChooser', 'org.freedesktop.portal.Request'
 
 
 def say(*what):
@@ -88,6 +89,32 @@ class Notices(dbus.service.Object):
         answer(dbus.UInt32(number))
 
 
+class Request(dbus.service.Object):
+    """Where a portal answers."""
+
+    @dbus.service.signal(REQUEST, signature='ua{sv}')
+    def Response(self, code, results):
+        pass
+
+
+class ChoosingPortal(Portal):
+    """The person chooses the file named by CHOSEN in the environment. Without it the title says what the person does: the
+    path of a file, 'cancel' or 'wait'."""
+
+    @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
+    def OpenFile(self, _parent, title, options, sender=None):
+        filters = [[str(name), [[int(kind), str(glob)] for kind, glob in patterns]] for name, patterns in options['filters']]
+        say('choose', str(title), filters, bool(options['modal']))
+        token = str(options['handle_token'])
+        path = f"/org/freedesktop/portal/desktop/request/{sender[1:].replace('.', '_')}/{token}"
+        answer = os.environ.get('CHOSEN', str(title))
+        if answer != 'wait':
+            chosen = {'uris': dbus.Array([GLib.filename_to_uri(answer)], signature='s')} if answer.startswith('/') else {}
+            request = Request(bus, path)
+            GLib.idle_add(lambda: request.Response(dbus.UInt32(0 if chosen else 1), dbus.Dictionary(chosen, signature='sv')))
+        return dbus.ObjectPath(path)
+
+
 class Accessibility(dbus.service.Object):
     """Asked a second time, the screen reader is on."""
     asked = 0
@@ -102,7 +129,7 @@ class Accessibility(dbus.service.Object):
 DBusGMainLoop(set_as_default=True)
 bus = dbus.SessionBus()
 names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
-services = [Feedback(bus, '/org/sigxcpu/Feedback'), Portal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), ChoosingPortal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
             Notices(bus, '/org/freedesktop/Notifications')]
 say('ready')
 GLib.MainLoop().run()

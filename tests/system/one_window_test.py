@@ -39,14 +39,14 @@ class OneWindow(unittest.TestCase):
         app = self.start()
         code, _ = self.second('--page', 'plan')
         self.assertEqual(code, 0)
-        app.see('Reminders')
+        app.see('Days away')
 
     def test_without_a_page_the_first_window_stays_where_it_is(self):
         app = self.start()
         app.press('Plan', 'page tab')
-        app.see('Reminders')
+        app.see('Days away')
         self.assertEqual(self.second()[0], 0)
-        app.see('Reminders')
+        app.see('Days away')
 
     def test_a_link_to_the_record_is_the_same_record(self):
         link = self.store.with_suffix('.link')

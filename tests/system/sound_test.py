@@ -185,6 +185,7 @@ class Sound(Listening):
     def test_the_sound_says_that_it_is_spoken_help(self):
         self.start()
         self.app.press('Plan', 'page tab')
+        self.app.press('Settings')
         self.app.press('Voice and tones')
         self.app.press('Test the volume')
 
@@ -205,6 +206,7 @@ class Sound(Listening):
         ui.wait_for('the music, whole', lambda: self.hum_of_late() > 0.9 * before)
         self.start()
         self.app.press('Plan', 'page tab')
+        self.app.press('Settings')
         self.app.press('Voice and tones')
         self.app.press('Test the volume')
         (at, _, length), = ui.wait_for('the voice', lambda: self.played(['volume-check']))
@@ -219,6 +221,7 @@ class Sound(Listening):
     def test_what_would_come_too_late_to_be_true_is_not_said(self):
         self.start()
         self.app.press('Plan', 'page tab')
+        self.app.press('Settings')
         self.app.press('Voice and tones')
         for _ in range(5):
             self.app.press('Test the volume')
@@ -252,6 +255,7 @@ class DeviceVoice(Listening):
             return 'firstdew-speaker' in [pathlib.Path(os.readlink(f'/proc/{c}/exe')).name for c in children]
         self.app.press('Plan', 'page tab')
         self.assertFalse(engine())
+        self.app.press('Settings')
         self.app.press('Voice and tones')
         own = self.app.see('Voice of this device', 'radio button')
         ui.wait_for('the answer of the device', lambda: not own.description, LISTS)

@@ -264,14 +264,14 @@ class Diary(Walk):
 
     def walk(self):
         t = self.say
-        chart = self.see(t('Dampness over time, %1', t('Hands', of='Words')))
-        self.picture('quarter')
-        for span in ('Month', 'Year', 'All'):
+        self.see(t('Your dry spells, %1', t('Hands', of='Words')))
+        self.picture('works')
+        for span in ('Month', 'Quarter', 'Year', 'All'):
             self.tick(t(span, of='Diary'))
             self.picture(span.lower())
         self.tick(t('Month', of='Diary'))
         self.filtered()
-        self.correct(chart)
+        self.correct()
         self.bother()
         self.weigh()
         self.other()
@@ -295,9 +295,11 @@ class Diary(Walk):
         self.press(t('Later', of='Diary'))
         self.tick(t('Month', of='Diary'))
 
-    def correct(self, chart):
+    def correct(self):
         before = len(self.facts('check-in'))
-        self.view(self.see(self.say('Month', of='Diary'), 'check box'))
+        self.press(self.say('Earlier', of='Diary'))  # weeks that are over have a day in their middle
+        chart = self.see(self.say('Dampness over time, %1', self.say('Hands', of='Words')))
+        self.view(chart)
         box = self.extents(chart)
         self.tap(box.x + box.width // 2, box.y + box.height // 2)
         self.app.showing(self.say('Hands', of='Words'))
@@ -354,14 +356,34 @@ class Plan(Walk):
         self.picture('plan')
         self.course()
         self.pause()
-        for title, act in (('Health questions', self.health), ('Machine and kit', self.machine), ('Reminders', self.reminders),
-                           ('Voice and tones', self.sound), ('Days away', self.away), ('Care sheet', self.care_sheet),
-                           ('Appearance and language', self.appearance), ('Back-up, export and delete', self.keep),
-                           ('About and cautions', self.about), ('People', self.people)):
+        for title, act in (('Health questions', self.health), ('Days away', self.away), ('Care sheet', self.care_sheet)):
             self.press(self.say(title, of='Plan'))
             act()
+            self.back()
+        self.settings()
+
+    def settings(self):
+        self.press(self.say('Settings', of='Plan'))
+        row = self.say('People', of='Settings')
+        self.see(row, 'push button')
+        self.picture('settings')
+        for title, act in (('Machine and kit', self.machine), ('Reminders', self.reminders), ('Voice and tones', self.sound),
+                           ('Appearance and language', self.appearance), ('Move to another phone', self.move),
+                           ('Back-up, export and delete', self.keep), ('About and cautions', self.about), ('People', self.people)):
+            self.press(self.say(title, of='Settings'), 'push button')
+            act()
             if act != self.people:
-                self.back()
+                if not self.app.reach(row, 'push button'):
+                    self.press(self.say('Back', of='BackButton'))
+                self.see(row, 'push button')
+
+    def move(self):
+        self.press(self.say('The old one: send from here', of='MovePage'))
+        self.write(self.say('Passphrase', of='MovePage'), 'an invented phrase')
+        self.picture('phrase')
+        self.press(self.say('Make the file', of='MovePage'))
+        self.see(self.say('2. Send the file to the new phone', of='MovePage'))
+        self.picture('sent')
 
     def back(self):
         if self.app.reach(self.say('Back', of='BackButton')):

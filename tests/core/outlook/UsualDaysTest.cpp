@@ -1,8 +1,12 @@
 #include "outlook/UsualDays.h"
 
+#include "core/Build.h"
+
 #include <catch2/catch.hpp>
 
 using namespace firstdew::outlook;
+using build::day;
+using build::Facts;
 
 TEST_CASE("Usual days are whole, at least one, and in their order")
 {
@@ -15,4 +19,20 @@ TEST_CASE("Usual days are whole, at least one, and in their order")
     f.usualMedian = 0.3;
     f.usualTo = 0.4;
     CHECK(usualDays(f) == UsualDays{1, 1, 1});
+}
+
+TEST_CASE("The curve and the forecast tell the same usual days")
+{
+    Facts d;
+    d.adult().screened(day("2026-01-01"));
+    for (int i = 0; i < 5; ++i) {
+        d.session(Site::Hands, day("2026-01-05") + 12 * i);
+        for (int j = 1; j < 12; ++j)
+            d.checkIn(DiarySite::Hands, day("2026-01-05") + 12 * i + j, j > 8 + i % 3 ? Level::Clammy : Level::Dry);
+    }
+    const auto diary = d.on(day("2026-03-05"));
+    const auto spells = drySpellsOf(diary, DiarySite::Hands);
+    REQUIRE(spells);
+    CHECK(usualDays(*spells) == usualDays(forecastFor(diary, DiarySite::Hands)));
+    CHECK(1 - spells->now.dry == Approx(forecastFor(diary, DiarySite::Hands).days.front().begun));
 }

@@ -10,10 +10,20 @@ typedef double NSTimeInterval;
 #define YES ((BOOL)1)
 #define NO ((BOOL)0)
 struct _NSZone;
-typedef struct { unsigned long state; id __unsafe_unretained* itemsPtr; unsigned long* mutationsPtr; unsigned long extra[5]; } NSFastEnumerationState;
+typedef struct {
+    unsigned long state;
+    id __unsafe_unretained* itemsPtr;
+    unsigned long* mutationsPtr;
+    unsigned long extra[5];
+} NSFastEnumerationState;
 typedef double CGFloat;
-typedef struct { CGFloat x, y, width, height; } CGRect;
-typedef struct { NSUInteger location; NSUInteger length; } NSRange;
+typedef struct {
+    CGFloat x, y, width, height;
+} CGRect;
+typedef struct {
+    NSUInteger location;
+    NSUInteger length;
+} NSRange;
 static inline NSRange NSMakeRange(NSUInteger a, NSUInteger b) { return {a, b}; }
 
 @class NSString, NSDate, NSLocale, NSArray, NSMutableArray;
@@ -24,10 +34,13 @@ static inline NSRange NSMakeRange(NSUInteger a, NSUInteger b) { return {a, b}; }
 @protocol NSCopying
 @end
 @protocol NSFastEnumeration
-- (NSUInteger)countByEnumeratingWithState:(NSFastEnumerationState*)state objects:(id __unsafe_unretained[])buffer count:(NSUInteger)length;
+- (NSUInteger)countByEnumeratingWithState:(NSFastEnumerationState*)state
+                                  objects:(id __unsafe_unretained[])buffer
+                                    count:(NSUInteger)length;
 @end
 
-__attribute__((objc_root_class)) @interface NSObject <NSObject>
+__attribute__((objc_root_class))
+@interface NSObject<NSObject>
 + (instancetype)alloc;
 - (instancetype)init;
 + (Class)class;
@@ -52,6 +65,7 @@ extern void* _NSConstantStringClassReference;
 @property(class, readonly) NSDate* date;
 @end
 @interface NSURL : NSObject
+@property(readonly, copy) NSString* path;
 + (NSURL*)fileURLWithPath:(NSString*)path;
 @end
 @interface NSURLComponents : NSObject
@@ -66,7 +80,10 @@ extern void* _NSConstantStringClassReference;
 @end
 @interface NSNotificationCenter : NSObject
 @property(class, readonly) NSNotificationCenter* defaultCenter;
-- (id)addObserverForName:(NSString*)name object:(id)object queue:(NSOperationQueue*)queue usingBlock:(void (^)(NSNotification* notification))block;
+- (id)addObserverForName:(NSString*)name
+                  object:(id)object
+                   queue:(NSOperationQueue*)queue
+              usingBlock:(void (^)(NSNotification* notification))block;
 @end
 @interface NSLocale : NSObject
 + (instancetype)localeWithLocaleIdentifier:(NSString*)ident;
@@ -89,6 +106,7 @@ extern void* _NSConstantStringClassReference;
 + (instancetype)arrayWithObjects:(const ObjectType[])objects count:(NSUInteger)count;
 - (BOOL)containsObject:(ObjectType)object;
 @property(readonly) NSUInteger count;
+@property(readonly) ObjectType firstObject;
 @end
 @interface NSMutableArray<ObjectType> : NSArray <ObjectType>
 + (instancetype)arrayWithArray:(NSArray*)array;
@@ -104,7 +122,9 @@ extern void* _NSConstantStringClassReference;
 - (void)addObject:(ObjectType)object;
 @end
 @interface NSDictionary<__covariant KeyType, __covariant ObjectType> : NSObject <NSFastEnumeration>
-+ (instancetype)dictionaryWithObjects:(const ObjectType[])objects forKeys:(const KeyType<NSCopying>[])keys count:(NSUInteger)count;
++ (instancetype)dictionaryWithObjects:(const ObjectType[])objects
+                              forKeys:(const KeyType<NSCopying>[])keys
+                                count:(NSUInteger)count;
 - (ObjectType)objectForKeyedSubscript:(KeyType)key;
 @end
 

@@ -49,12 +49,31 @@
 @property(weak) id<UIDocumentInteractionControllerDelegate> delegate;
 - (BOOL)presentPreviewAnimated:(BOOL)animated;
 @end
-typedef enum : NSInteger { UIImpactFeedbackStyleLight, UIImpactFeedbackStyleMedium, UIImpactFeedbackStyleHeavy } UIImpactFeedbackStyle;
+@class UIDocumentPickerViewController;
+@protocol UIDocumentPickerDelegate <NSObject>
+@optional
+- (void)documentPicker:(UIDocumentPickerViewController*)picker didPickDocumentsAtURLs:(NSArray<NSURL*>*)urls;
+- (void)documentPickerWasCancelled:(UIDocumentPickerViewController*)picker;
+@end
+@interface UIDocumentPickerViewController : UIViewController
+- (instancetype)initForOpeningContentTypes:(NSArray*)types asCopy:(BOOL)asCopy;
+@property(weak) id<UIDocumentPickerDelegate> delegate;
+@property BOOL allowsMultipleSelection;
+@end
+typedef enum : NSInteger {
+    UIImpactFeedbackStyleLight,
+    UIImpactFeedbackStyleMedium,
+    UIImpactFeedbackStyleHeavy
+} UIImpactFeedbackStyle;
 @interface UIImpactFeedbackGenerator : NSObject
 - (instancetype)initWithStyle:(UIImpactFeedbackStyle)style;
 - (void)impactOccurred;
 @end
-typedef enum : NSInteger { UIUserInterfaceIdiomUnspecified = -1, UIUserInterfaceIdiomPhone, UIUserInterfaceIdiomPad } UIUserInterfaceIdiom;
+typedef enum : NSInteger {
+    UIUserInterfaceIdiomUnspecified = -1,
+    UIUserInterfaceIdiomPhone,
+    UIUserInterfaceIdiomPad
+} UIUserInterfaceIdiom;
 @interface UIDevice : NSObject
 @property(class, readonly) UIDevice* currentDevice;
 @property(readonly) UIUserInterfaceIdiom userInterfaceIdiom;

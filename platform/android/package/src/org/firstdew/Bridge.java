@@ -36,7 +36,7 @@ public final class Bridge {
 
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
-     * {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
+     * {@code choose}, {@code chosen}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -67,6 +67,11 @@ public final class Bridge {
             case "open":
                 ShareProvider.open(context, new File(in.getString("file")));
                 return out;
+            case "choose":
+                ChooseActivity.start(context);
+                return out;
+            case "chosen":
+                return new Held(context).takeChosen();
             case "vibrator":
                 return out.put("present", new Motor(context).present());
             case "vibrate":

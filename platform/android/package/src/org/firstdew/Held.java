@@ -121,6 +121,21 @@ final class Held {
         kept.edit().putString("asked", asked.toString()).commit();
     }
 
+    /** What the person chose in the document picker: a path, or nothing. Told once. */
+    JSONObject takeChosen() throws JSONException {
+        String path = kept.getString("chosen", null);
+        forgetChosen();
+        return new JSONObject().put("answered", path != null).put("path", path == null ? "" : path);
+    }
+
+    void setChosen(String path) {
+        kept.edit().putString("chosen", path).commit();
+    }
+
+    void forgetChosen() {
+        kept.edit().remove("chosen").commit();
+    }
+
     void addAnswer(JSONObject answer) {
         JSONArray answers = answers();
         answers.put(answer);

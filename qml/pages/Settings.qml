@@ -1,0 +1,61 @@
+import QtQuick
+import QtQuick.Layouts
+import Firstdew
+
+// Everything that is set once and is not the plan of the treatment.
+Frame {
+    id: page
+    canGoBack: true
+    title: qsTr("Settings")
+    readonly property machineKit machine: PlanModel.machine
+    readonly property reminderPlan reminders: PlanModel.reminders
+    function names(people: var): string { return people.map(p => p.name !== "" ? p.name : qsTr("Me")).join(", ") }
+    function soundName(sound: int): string {
+        switch (sound) {
+        case SoundChoice.Voice: return qsTr("Voice only")
+        case SoundChoice.Tones: return qsTr("Tones only")
+        case SoundChoice.None: return qsTr("Vibration only")
+        default: return qsTr("Voice and tones")
+        }
+    }
+    PlanRow {
+        title: qsTr("Machine and kit")
+        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n session(s) left", "", page.machine.sessionsLeft) : page.machine.name
+        onClicked: Router.page(Part.MachinePagePart)
+    }
+    PlanRow {
+        title: qsTr("Reminders")
+        value: page.reminders.on ? qsTr("Check-in %1, quiet %2 to %3").arg(Appearance.phrases.clock(page.reminders.checkIn)).arg(Appearance.phrases.clock(page.reminders.quietFrom)).arg(Appearance.phrases.clock(page.reminders.quietUntil)) : qsTr("Off")
+        onClicked: Router.page(Part.RemindersPagePart)
+    }
+    PlanRow {
+        title: qsTr("Voice and tones")
+        value: page.soundName(PlanModel.sound)
+        onClicked: Router.page(Part.SoundPagePart)
+    }
+    PlanRow {
+        title: qsTr("People")
+        value: page.names(Store.people)
+        onClicked: Router.page(Part.PeoplePart)
+    }
+    PlanRow {
+        title: qsTr("Appearance and language")
+        value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("Match phone")
+        onClicked: Router.page(Part.SettingsPagePart)
+    }
+    PlanRow {
+        title: qsTr("Move to another phone")
+        value: qsTr("Take everything with you")
+        onClicked: Router.page(Part.MovePagePart)
+    }
+    PlanRow {
+        title: qsTr("Back-up, export and delete")
+        value: ""
+        onClicked: Router.page(Part.KeepPagePart)
+    }
+    PlanRow {
+        title: qsTr("About and cautions")
+        value: qsTr("Version %1").arg(Appearance.version)
+        onClicked: Router.page(Part.AboutPart)
+    }
+}
