@@ -103,7 +103,7 @@ void PortalChooser::listenTo(const QString& request)
         m_bus.connect(kPortal, m_request, interface, signal, this, SLOT(onResponse(uint, QVariantMap)));
 }
 
-bool PortalChooser::choose(const std::string& title, const std::string& ending, Chosen chosen)
+bool PortalChooser::choose(const std::string& title, const std::string& endings, Chosen chosen)
 {
     if (!m_bus.isConnected())
         return false;
@@ -111,15 +111,20 @@ bool PortalChooser::choose(const std::string& title, const std::string& ending, 
     const QString token = QStringLiteral("firstdew%1_%2").arg(QCoreApplication::applicationPid()).arg(++m_count);
     // The answer may come before the call returns, so listen first.
     listenTo(requestPath(m_bus, token));
-    const QString glob = QStringLiteral("*.") + QString::fromStdString(ending);
+    QStringList globs;
+    QList<Pattern> patterns;
+    for (const QString& ending : QString::fromStdString(endings).split(QLatin1Char(' '))) {
+        globs << QStringLiteral("*.") + ending;
+        patterns << Pattern{0, globs.constLast()};
+    }
     QDBusMessage message = QDBusMessage::createMethodCall(kPortal, QStringLiteral("/org/freedesktop/portal/desktop"),
                                                           QStringLiteral("org.freedesktop.portal.FileChooser"),
                                                           QStringLiteral("OpenFile"));
     message << QString() << QString::fromStdString(title)
-            << QVariantMap{
-                   {QStringLiteral("handle_token"), token},
-                   {QStringLiteral("modal"), true},
-                   {QStringLiteral("filters"), QVariant::fromValue(QList<Filter>{{glob, QList<Pattern>{{0, glob}}}})}};
+            << QVariantMap{{QStringLiteral("handle_token"), token},
+                           {QStringLiteral("modal"), true},
+                           {QStringLiteral("filters"),
+                            QVariant::fromValue(QList<Filter>{{globs.join(QLatin1Char(' ')), patterns}})}};
     m_chosen = std::move(chosen);
     const QDBusReply<QDBusObjectPath> reply = m_bus.call(message, QDBus::Block, kPortalMs);
     if (!reply.isValid()) {

@@ -18,7 +18,7 @@ class PortalChooser : public QObject, public ports::FileChooser {
 public:
     explicit PortalChooser(QDBusConnection bus = QDBusConnection::sessionBus()) : m_bus(std::move(bus)) {}
     ~PortalChooser() override;
-    [[nodiscard]] bool choose(const std::string& title, const std::string& ending, Chosen chosen) override;
+    [[nodiscard]] bool choose(const std::string& title, const std::string& endings, Chosen chosen) override;
 
 private slots:
     void onResponse(uint code, const QVariantMap& results);

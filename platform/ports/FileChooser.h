@@ -13,10 +13,10 @@ public:
     using Chosen = std::function<void(std::optional<std::string> path)>;
 
     virtual ~FileChooser() = default;
-    /// Asks for one file whose name ends in `ending` ("pgp"). `chosen` is called once, in the main thread, after this
-    /// returned. Returns false if the system has no chooser; then `chosen` is never called. A second request drops the
-    /// first one.
-    [[nodiscard]] virtual bool choose(const std::string& title, const std::string& ending, Chosen chosen) = 0;
+    /// Asks for one file whose name ends in one of `endings`, parted by spaces ("json png"). `chosen` is called once,
+    /// in the main thread, after this returned. Returns false if the system has no chooser; then `chosen` is never
+    /// called. A second request drops the first one.
+    [[nodiscard]] virtual bool choose(const std::string& title, const std::string& endings, Chosen chosen) = 0;
 };
 
 } // namespace firstdew::ports

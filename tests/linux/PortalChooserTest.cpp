@@ -51,6 +51,12 @@ TEST_CASE("the portal's chooser is asked for files of that ending, and its answe
     REQUIRE(chooser.choose("/nowhere/at-all.json", "json", told.hear()));
     tests::waitFor("the third answer", [&] { return told.times > 2; });
     CHECK_FALSE(told.path); // what cannot be read was not chosen
+    (void)bus.said();
+
+    REQUIRE(chooser.choose("cancel", "json png", told.hear()));
+    const QByteArray both = bus.said();
+    CHECK(both.contains("*.json"));
+    CHECK(both.contains("*.png"));
 }
 
 TEST_CASE("a second question drops the first")
