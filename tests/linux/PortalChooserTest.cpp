@@ -54,9 +54,9 @@ TEST_CASE("the portal's chooser is asked for files of that ending, and its answe
     (void)bus.said();
 
     REQUIRE(chooser.choose("cancel", "json png", told.hear()));
-    const QByteArray both = bus.said();
-    CHECK(both.contains("*.json"));
-    CHECK(both.contains("*.png"));
+    const QJsonArray patterns{QJsonArray{0, "*.json"}, QJsonArray{0, "*.png"}};
+    const QJsonArray filter{"*.json *.png", patterns};
+    CHECK(bus.said() == QJsonArray{"choose", "cancel", QJsonArray{QJsonValue(filter)}, true});
 }
 
 TEST_CASE("a second question drops the first")
