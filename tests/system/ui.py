@@ -435,7 +435,7 @@ class App:
     def hidden_letters(self, name):
         """The field for a passphrase, which has no name of its own, below the words `name`."""
         nodes = list(self.nodes())
-        at = next((i for i, n in enumerate(nodes) if n.name == name and n.getRoleName() == 'label'), len(nodes))
+        at = next((i for i, n in enumerate(nodes) if n.name == name and n.getRoleName() == 'label' and self.is_seen(n)), len(nodes))
         return next((n for n in nodes[at:] if n.getRoleName() == 'password text'), None)
 
     def kill(self):
