@@ -1,7 +1,7 @@
 #pragma once
 
 #include "Drawn.h"
-#include "Values.h"
+#include "TodayValues.h"
 
 #include <QtQml/qqmlregistration.h>
 

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "SessionValues.h"
 #include "Store.h"
-#include "Values.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
 #include "protocol/CurrentAdvice.h"
 #include "protocol/Limits.h"

@@ -2,7 +2,7 @@
 
 #include "BathChoice.h"
 #include "RunningBath.h"
-#include "Values.h"
+#include "SessionValues.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
 #include "protocol/Preparation.h"
 #include "protocol/Screening.h"

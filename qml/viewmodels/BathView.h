@@ -1,6 +1,6 @@
 #pragma once
 
-#include "Values.h"
+#include "SessionValues.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
 #include "bath/Engine.h"
 #include "facts/Payloads.h"

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "DiaryValues.h"
+#include "PlanValues.h"
 #include "Store.h"
-#include "Values.h"
 
 namespace firstdew::viewmodels {
 

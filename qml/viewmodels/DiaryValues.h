@@ -23,4 +23,62 @@ public:
     bool operator==(const SiteAnswer&) const = default;
 };
 
+/// What was noted of a site on a day.
+class NotedLevel {
+    Q_GADGET
+    QML_VALUE_TYPE(notedLevel)
+    Q_PROPERTY(bool known MEMBER known FINAL)
+    Q_PROPERTY(firstdew::ui::Level::Value level MEMBER level FINAL)
+    Q_PROPERTY(QList<firstdew::ui::Circumstance::Value> with MEMBER with FINAL)
+    Q_PROPERTY(bool corrected MEMBER corrected FINAL)
+
+public:
+    bool known = false;
+    Level::Value level{};
+    QList<Circumstance::Value> with;
+    bool corrected = false; ///< the first entry is kept beside it
+    bool operator==(const NotedLevel&) const = default;
+};
+
+/// Anything else that was noted of a day.
+class DayEntry {
+    Q_GADGET
+    QML_VALUE_TYPE(dayEntry)
+    Q_PROPERTY(QString id MEMBER id FINAL)
+    Q_PROPERTY(firstdew::ui::EntryKind::Value kind MEMBER kind FINAL)
+    Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER site FINAL)
+    Q_PROPERTY(firstdew::ui::Site::Value treated MEMBER treated FINAL)
+    Q_PROPERTY(bool completed MEMBER completed FINAL)
+    Q_PROPERTY(firstdew::ui::Waveform::Value waveform MEMBER waveform FINAL)
+    Q_PROPERTY(qreal comfortable MEMBER comfortable FINAL)
+    Q_PROPERTY(bool felt MEMBER felt FINAL)
+    Q_PROPERTY(firstdew::ui::Comfort::Value comfort MEMBER comfort FINAL)
+    Q_PROPERTY(QList<firstdew::ui::SkinFinding::Value> skin MEMBER skin FINAL)
+    Q_PROPERTY(QString note MEMBER note FINAL)
+    Q_PROPERTY(int score MEMBER score FINAL)
+    Q_PROPERTY(qreal gain MEMBER gain FINAL)
+    Q_PROPERTY(qreal minutes MEMBER minutes FINAL)
+    Q_PROPERTY(qreal rate MEMBER rate FINAL)
+    Q_PROPERTY(firstdew::ui::SweatJudged::Value judged MEMBER judged FINAL)
+
+public:
+    QString id;
+    EntryKind::Value kind{};
+    DiarySite::Value site{}; ///< of all but a session
+    Site::Value treated{};   ///< of a session
+    bool completed = false;
+    Waveform::Value waveform{};
+    qreal comfortable = -1; ///< mA; below 0: not said
+    bool felt = false;      ///< how it felt was said
+    Comfort::Value comfort{};
+    QList<SkinFinding::Value> skin;
+    QString note;
+    int score = 0;  ///< 1 to 4
+    qreal gain = 0; ///< mg
+    qreal minutes = 0;
+    qreal rate = 0; ///< mg a minute
+    SweatJudged::Value judged{};
+    bool operator==(const DayEntry&) const = default;
+};
+
 } // namespace firstdew::ui

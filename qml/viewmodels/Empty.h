@@ -1,7 +1,9 @@
 #pragma once
 
 #include "KeepValues.h"
-#include "Values.h"
+#include "PlanValues.h"
+#include "SessionValues.h"
+#include "TodayValues.h"
 
 #include <QObject>
 

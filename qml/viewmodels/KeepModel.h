@@ -2,7 +2,6 @@
 
 #include "KeepValues.h"
 #include "Store.h"
-#include "Values.h"
 #ifndef Q_MOC_RUN
 #include "ports/FileChooser.h"
 #endif

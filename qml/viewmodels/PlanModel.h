@@ -1,7 +1,7 @@
 #pragma once
 
+#include "PlanValues.h"
 #include "Store.h"
-#include "Values.h"
 
 namespace firstdew::viewmodels {
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "Values.h"
+#include "TodayValues.h"
 // The meta-object compiler of Qt 6.4 cannot read the standard library's concepts.
 #ifndef Q_MOC_RUN
 #include "StoreContent.h"

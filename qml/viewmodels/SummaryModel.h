@@ -1,7 +1,7 @@
 #pragma once
 
+#include "KeepValues.h"
 #include "Store.h"
-#include "Values.h"
 #include "ports/Opener.h"
 #include "ports/Sharer.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in

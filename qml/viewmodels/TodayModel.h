@@ -1,7 +1,8 @@
 #pragma once
 
+#include "SessionValues.h"
 #include "Store.h"
-#include "Values.h"
+#include "TodayValues.h"
 
 namespace firstdew::viewmodels {
 
