@@ -54,5 +54,5 @@ struct Dose {
 } // namespace firstdew::bath
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(bath::Limb, "right-hand", "left-hand", "right-foot", "left-foot", "right-armpit", "left-armpit");
+FIRSTDEW_TOKENS(bath::Limb, "right-hand", "left-hand", "right-foot", "left-foot", "right-armpit", "left-armpit");
 } // namespace firstdew::facts

@@ -203,5 +203,5 @@ struct Outcome {
 } // namespace firstdew::bath
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(bath::StoppedBy, "person", "enough", "too-long-ago", "other-version");
+FIRSTDEW_TOKENS(bath::StoppedBy, "person", "enough", "too-long-ago", "other-version");
 } // namespace firstdew::facts

@@ -43,6 +43,6 @@ enum class TraceDoubt {
 } // namespace firstdew::bath
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(bath::TraceDoubt, "begins-above-zero", "ends-above-zero", "long-gap", "too-many-phases",
-               "too-few-phases", "no-swap");
+FIRSTDEW_TOKENS(bath::TraceDoubt, "begins-above-zero", "ends-above-zero", "long-gap", "too-many-phases",
+                "too-few-phases", "no-swap");
 } // namespace firstdew::facts

@@ -28,7 +28,7 @@ inline constexpr bool isSet<facts::SetOf<E>> = true;
 
 /// A type that is written as text everywhere: words, dates, times, plain text.
 template <class T>
-concept Textual = facts::Worded<T> || std::same_as<T, facts::LocalDate> || std::same_as<T, facts::LocalTime> ||
+concept Textual = facts::HasTokens<T> || std::same_as<T, facts::LocalDate> || std::same_as<T, facts::LocalTime> ||
     std::same_as<T, facts::MinuteOfDay> || std::same_as<T, std::string>;
 
 /// A plain number or a unit around one.
@@ -92,11 +92,11 @@ template <Quantity T>
     return fmt::format("{} from {} to {}", whole ? "a whole number" : "a number", range.least, range.most);
 }
 
-template <facts::Worded E>
+template <facts::HasTokens E>
 [[nodiscard]] std::string wordsOf()
 {
     std::string out;
-    for (const auto w : facts::Words<E>::list)
+    for (const auto w : facts::Tokens<E>::list)
         out += (out.empty() ? "" : ", ") + std::string(w);
     return out;
 }
@@ -104,7 +104,7 @@ template <facts::Worded E>
 template <Textual T>
 [[nodiscard]] std::string expected()
 {
-    if constexpr (facts::Worded<T>)
+    if constexpr (facts::HasTokens<T>)
         return "one of " + wordsOf<T>();
     else if constexpr (std::same_as<T, facts::LocalDate>)
         return "a date YYYY-MM-DD";
@@ -119,8 +119,8 @@ template <Textual T>
 template <Textual T>
 [[nodiscard]] std::string textOf(const T& value)
 {
-    if constexpr (facts::Worded<T>)
-        return std::string(facts::word(value));
+    if constexpr (facts::HasTokens<T>)
+        return std::string(facts::token(value));
     else if constexpr (std::same_as<T, facts::MinuteOfDay>)
         return value.text();
     else if constexpr (std::same_as<T, std::string>)
@@ -132,8 +132,8 @@ template <Textual T>
 template <Textual T>
 [[nodiscard]] std::optional<T> parseText(std::string_view text)
 {
-    if constexpr (facts::Worded<T>)
-        return facts::fromWord<T>(text);
+    if constexpr (facts::HasTokens<T>)
+        return facts::fromToken<T>(text);
     else if constexpr (std::same_as<T, std::string>)
         return std::string(text);
     else

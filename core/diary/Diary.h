@@ -131,7 +131,7 @@ struct Diary {
     std::optional<Person> person;
 
     // What happened.
-    PerWord<DiarySite, SiteDiary> sites;
+    PerValue<DiarySite, SiteDiary> sites;
     std::vector<Entry<Session>> sessions;
     std::vector<Entry<Session>>
         sessionsAhead; ///< dated after `today`, by a clock that was wrong or beyond the date line
@@ -148,9 +148,9 @@ struct Diary {
     std::string latestLed; ///< key of the led session prepared last; empty if there is none
 
     // Whether it is safe.
-    PerWord<ScreeningRow, std::vector<HealthAnswer>> answers; ///< includes each yes dated after `today`
-    std::optional<LocalDate> fullScreening;                   ///< day of the latest full screening
-    std::optional<LocalDate> anyScreening;                    ///< day of the latest screening, full or short
+    PerValue<ScreeningRow, std::vector<HealthAnswer>> answers; ///< includes each yes dated after `today`
+    std::optional<LocalDate> fullScreening;                    ///< day of the latest full screening
+    std::optional<LocalDate> anyScreening;                     ///< day of the latest screening, full or short
     std::vector<Entry<Clearance>> clearances;
     std::vector<Entry<SkinClearance>> skinClearances;
 
@@ -161,8 +161,8 @@ struct Diary {
     std::vector<Entry<ReviewDone>> reviews;
     std::vector<Entry<Away>> away;
     std::vector<Entry<CareSheet>> careSheets;
-    PerWord<Site, std::optional<bool>> chosen; ///< true: the person chose this kind of session; false: dropped it
-    PerWord<Site, bool> paused{};
+    PerValue<Site, std::optional<bool>> chosen; ///< true: the person chose this kind of session; false: dropped it
+    PerValue<Site, bool> paused{};
 
     // Kit, reminders and choices.
     std::optional<Machine> machine;

@@ -51,15 +51,15 @@ void apply(Preferences& p, const Preference& s)
     if (s.key == kRisk)
         setIf(p.risk, numberIn(s.value, 0.01, 0.9));
     else if (s.key == kCues)
-        setIf(p.cues, fromWord<Cues>(s.value));
+        setIf(p.cues, fromToken<Cues>(s.value));
     else if (s.key == kSpeaker)
-        setIf(p.speaker, fromWord<Speaker>(s.value));
+        setIf(p.speaker, fromToken<Speaker>(s.value));
     else if (s.key == kVibration && (s.value == "on" || s.value == "off"))
         p.vibration = s.value == "on";
     else if (s.key == kPedal && (s.value == "on" || s.value == "off"))
         p.pedal = s.value == "on";
     else if (s.key == kTheme)
-        setIf(p.theme, fromWord<Theme>(s.value));
+        setIf(p.theme, fromToken<Theme>(s.value));
     else if (s.key == kTextScale)
         setIf(p.textScale, numberIn(s.value, 0.5, 3.0));
     else if (s.key == kLanguage && !s.value.empty())
@@ -71,11 +71,11 @@ void apply(Preferences& p, const Preference& s)
 }
 
 Preference riskPreference(double risk) { return stored(kRisk, fmt::format("{}", risk)); }
-Preference cuesPreference(Cues cues) { return stored(kCues, std::string(word(cues))); }
-Preference speakerPreference(Speaker speaker) { return stored(kSpeaker, std::string(word(speaker))); }
+Preference cuesPreference(Cues cues) { return stored(kCues, std::string(token(cues))); }
+Preference speakerPreference(Speaker speaker) { return stored(kSpeaker, std::string(token(speaker))); }
 Preference vibrationPreference(bool on) { return stored(kVibration, on ? "on" : "off"); }
 Preference pedalPreference(bool there) { return stored(kPedal, there ? "on" : "off"); }
-Preference themePreference(Theme theme) { return stored(kTheme, std::string(word(theme))); }
+Preference themePreference(Theme theme) { return stored(kTheme, std::string(token(theme))); }
 Preference textScalePreference(double scale) { return stored(kTextScale, fmt::format("{}", scale)); }
 Preference languagePreference(const std::string& language) { return stored(kLanguage, language); }
 Preference summaryDaysPreference(int days) { return stored(kSummaryDays, fmt::format("{}", days)); }

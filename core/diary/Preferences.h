@@ -53,7 +53,7 @@ void apply(Preferences& preferences, const Preference& stored);
 } // namespace firstdew::diary
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(diary::Theme, "system", "light", "dark");
-FIRSTDEW_WORDS(diary::Cues, "both", "voice", "tones", "none");
-FIRSTDEW_WORDS(diary::Speaker, "recorded", "device");
+FIRSTDEW_TOKENS(diary::Theme, "system", "light", "dark");
+FIRSTDEW_TOKENS(diary::Cues, "both", "voice", "tones", "none");
+FIRSTDEW_TOKENS(diary::Speaker, "recorded", "device");
 } // namespace firstdew::facts

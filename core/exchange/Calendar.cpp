@@ -50,7 +50,7 @@ private:
 
     std::string uid(Site site, const std::string& what) const
     {
-        return fmt::format("{}-{}-{}@firstdew", m_person, word(site), what);
+        return fmt::format("{}-{}-{}@firstdew", m_person, token(site), what);
     }
 
     CalendarEvent& event(Site site, const std::string& what, LocalDate date)

@@ -29,7 +29,7 @@ struct CalendarEvent {
 /// Words of the interface's language.
 struct CalendarText {
     std::string calendar;
-    PerWord<Site, std::string> session;
+    PerValue<Site, std::string> session;
     std::string alarm;
 };
 

@@ -60,7 +60,7 @@ std::optional<Error> badLimit(const char* field, const std::optional<Milliamps>&
     if (*limit > trade)
         return wrong(field,
                      fmt::format("{} mA raises the limit of {} mA for {} current ({}); a sheet may only lower it",
-                                 limit->mA, trade.mA, word(waveform), word(age)));
+                                 limit->mA, trade.mA, token(waveform), token(age)));
     if (*limit < kLeastLimit)
         return wrong(field,
                      fmt::format("{} mA leaves nothing to treat with; give at least {} mA, or leave the limit out",

@@ -61,6 +61,6 @@ struct ReceivedFile {
 } // namespace firstdew::exchange
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(exchange::CallReason, "skin-event", "health-answer", "stopped-in-course", "no-response", "overdue",
-               "silent", "doing-well");
+FIRSTDEW_TOKENS(exchange::CallReason, "skin-event", "health-answer", "stopped-in-course", "no-response", "overdue",
+                "silent", "doing-well");
 } // namespace firstdew::facts

@@ -35,12 +35,12 @@ ordered_json coded(std::string_view system, std::string_view code, std::string_v
             {"text", text}};
 }
 
-template <Worded E>
+template <HasTokens E>
 ordered_json wordConcept(std::string_view system, E value)
 {
-    std::string name(word(value));
+    std::string name(token(value));
     std::ranges::replace(name, '-', ' ');
-    return coded(system, word(value), name);
+    return coded(system, token(value), name);
 }
 
 ordered_json quantity(double value, std::string_view unit, std::string_view ucum)
@@ -188,7 +188,7 @@ private:
     {
         const Session& s = entry.payload;
         ordered_json out{localTime(entry.happened.at)};
-        out.push_back({{"url", url("StructureDefinition/waveform")}, {"valueCode", word(s.waveform)}});
+        out.push_back({{"url", url("StructureDefinition/waveform")}, {"valueCode", token(s.waveform)}});
         if (s.peak)
             out.push_back(quantityExtension("peak-current", s.peak->mA, "mA", "mA"));
         if (s.comfortable)
@@ -196,7 +196,7 @@ private:
         if (s.charge)
             out.push_back(quantityExtension("charge", s.charge->mAmin, "mA.min", "mA.min"));
         if (s.comfort)
-            out.push_back({{"url", url("StructureDefinition/comfort")}, {"valueCode", word(*s.comfort)}});
+            out.push_back({{"url", url("StructureDefinition/comfort")}, {"valueCode", token(*s.comfort)}});
         return out;
     }
 

@@ -119,7 +119,7 @@ template <class E>
 std::optional<std::string> readCell(std::string_view cell, SetOf<E>& into, const Range*)
 {
     const bool good = forItems(cell, [&](std::string_view item) {
-        const auto e = fromWord<E>(item);
+        const auto e = fromToken<E>(item);
         if (!e || into.contains(*e))
             return false;
         into.insert(*e);

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "facts/Enumerations.h"
 #include "facts/LocalDate.h"
 #include "facts/Units.h"
-#include "facts/Words.h"
 
 #include <optional>
 #include <string>
@@ -39,9 +39,9 @@ enum class ScreeningRow {
 {
     return row == ScreeningRow::UnderFive || row == ScreeningRow::UnderEighteen;
 }
-FIRSTDEW_WORDS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "metal-iud", "heart-rhythm-or-epilepsy",
-               "tumour-or-thrombosis", "loss-of-sensation", "under-five", "under-eighteen", "eczema-at-site",
-               "large-wound", "fixed-braces");
+FIRSTDEW_TOKENS(ScreeningRow, "pregnancy", "powered-implant", "metal-implant", "metal-iud", "heart-rhythm-or-epilepsy",
+                "tumour-or-thrombosis", "loss-of-sensation", "under-five", "under-eighteen", "eczema-at-site",
+                "large-wound", "fixed-braces");
 
 enum class BathEventKind {
     Begin,        ///< the check list is confirmed; the current may be raised for the first phase
@@ -60,15 +60,15 @@ enum class BathEventKind {
     StopPressed,  ///< Stop was pressed; final a few seconds later unless it is taken back
     StopTakenBack ///< that was a slip of the hand or a drip
 };
-FIRSTDEW_WORDS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
-               "out-of-water", "stop", "resumed", "tick", "switched-on", "away", "stop-pressed", "stop-taken-back");
+FIRSTDEW_TOKENS(BathEventKind, "begin", "raised", "reading", "discomfort", "lowered", "swapped", "moved-side",
+                "out-of-water", "stop", "resumed", "tick", "switched-on", "away", "stop-pressed", "stop-taken-back");
 
 /// What the machine did while the app was away, as the person answers.
 enum class Meanwhile { KeptRunning, SwitchedOff, LimbsOut, DoNotKnow };
-FIRSTDEW_WORDS(Meanwhile, "kept-running", "switched-off", "limbs-out", "do-not-know");
+FIRSTDEW_TOKENS(Meanwhile, "kept-running", "switched-off", "limbs-out", "do-not-know");
 
 enum class ReminderAction { Dismissed, Snoozed };
-FIRSTDEW_WORDS(ReminderAction, "dismissed", "snoozed");
+FIRSTDEW_TOKENS(ReminderAction, "dismissed", "snoozed");
 
 struct Person {
     std::string name;

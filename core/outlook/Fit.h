@@ -1,7 +1,7 @@
 #pragma once
 
+#include "facts/Enumerations.h"
 #include "facts/Result.h"
-#include "facts/Words.h"
 
 #include <array>
 #include <optional>
@@ -51,5 +51,5 @@ struct FamilyFit {
 } // namespace firstdew::outlook
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(outlook::Family, "weibull", "lognormal");
+FIRSTDEW_TOKENS(outlook::Family, "weibull", "lognormal");
 } // namespace firstdew::facts

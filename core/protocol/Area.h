@@ -1,8 +1,8 @@
 #pragma once
 
+#include "facts/Enumerations.h"
 #include "facts/Result.h"
 #include "facts/Units.h"
-#include "facts/Words.h"
 
 #include <algorithm>
 #include <optional>

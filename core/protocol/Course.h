@@ -92,7 +92,7 @@ struct CourseSoFar {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::CourseState, "done", "planned");
-FIRSTDEW_WORDS(protocol::ShiftReason, "none", "past", "missed", "away", "weekday-not-free", "has-session", "makes-room",
-               "by-hand");
+FIRSTDEW_TOKENS(protocol::CourseState, "done", "planned");
+FIRSTDEW_TOKENS(protocol::ShiftReason, "none", "past", "missed", "away", "weekday-not-free", "has-session",
+                "makes-room", "by-hand");
 } // namespace firstdew::facts

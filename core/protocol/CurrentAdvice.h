@@ -48,6 +48,6 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
-               "after-interruption", "try-pulsed", "try-direct", "after-irritation", "after-lapse", "same-again");
+FIRSTDEW_TOKENS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
+                "after-interruption", "try-pulsed", "try-direct", "after-irritation", "after-lapse", "same-again");
 } // namespace firstdew::facts

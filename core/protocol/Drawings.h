@@ -64,10 +64,10 @@ using Drawings = std::vector<Drawing>;
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::Drawing, "jewellery-off", "look-at-hands", "look-at-feet", "look-at-armpits", "jelly-on-cut",
-               "no-antiperspirant", "not-shaved", "water-level", "trays-on-table", "trays-on-floor", "plate-under-grid",
-               "soak-pads", "cells-in", "leads-in", "helper-beside", "remote-in-reach", "machine-off", "switch-on",
-               "at-zero", "turn-up", "turn-down", "remote-up", "remote-down", "hands-in-trays", "feet-in-trays",
-               "hand-foot-right", "hand-foot-left", "pads-fitted", "hands-out", "swap-leads", "flip-switch",
-               "exchange-pads", "pads-off", "dry-hands", "dry-feet", "kit-drying");
+FIRSTDEW_TOKENS(protocol::Drawing, "jewellery-off", "look-at-hands", "look-at-feet", "look-at-armpits", "jelly-on-cut",
+                "no-antiperspirant", "not-shaved", "water-level", "trays-on-table", "trays-on-floor",
+                "plate-under-grid", "soak-pads", "cells-in", "leads-in", "helper-beside", "remote-in-reach",
+                "machine-off", "switch-on", "at-zero", "turn-up", "turn-down", "remote-up", "remote-down",
+                "hands-in-trays", "feet-in-trays", "hand-foot-right", "hand-foot-left", "pads-fitted", "hands-out",
+                "swap-leads", "flip-switch", "exchange-pads", "pads-off", "dry-hands", "dry-feet", "kit-drying");
 } // namespace firstdew::facts

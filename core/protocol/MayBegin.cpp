@@ -37,7 +37,7 @@ std::optional<Error> refusalByScreening(const Diary& diary, Site site)
     if (verdict.outcome != ScreeningOutcome::Go) {
         const auto row = verdict.deciding.front();
         const bool stop = verdict.outcome == ScreeningOutcome::Stop;
-        return Error{stop ? "screening-stops" : "screening-asks", std::string(word(row)),
+        return Error{stop ? "screening-stops" : "screening-asks", std::string(token(row)),
                      fmt::format("{} {}; leave the machine off, and record who cleared it and when", inPlainWords(row),
                                  stop ? "stands against any session until a clinician has cleared it"
                                       : "needs a clinician's word first")};
@@ -72,10 +72,10 @@ std::optional<Error> refusalBySkin(const Diary& diary, Site site)
     const auto bar = skinBar(diary, site);
     if (!bar)
         return std::nullopt;
-    return Error{"skin-bars", std::string(word(bar->site)),
+    return Error{"skin-bars", std::string(token(bar->site)),
                  fmt::format("a {} was noted there on {}; leave the machine off until a clinician has seen it, and "
                              "record who and when",
-                             word(bar->finding), bar->since.iso())};
+                             token(bar->finding), bar->since.iso())};
 }
 
 /// A session dated tomorrow was done today or before: by a clock set back since, or beyond the date line.
@@ -88,7 +88,7 @@ std::optional<Error> refusalByToday(const Diary& diary, Site site)
                 return Error{"session-today", "site",
                              fmt::format("the {} had their session today already; leave the skin in peace, the next "
                                          "one is for tomorrow at the earliest",
-                                         word(e.payload.site))};
+                                         token(e.payload.site))};
     return std::nullopt;
 }
 
@@ -140,11 +140,11 @@ std::optional<Error> refusalOf(const LimitQuery& query)
                      "the prescriber"};
     if (answer.binding == LimitRow::MachineLacksWaveform)
         return Error{"machine-lacks-waveform", "waveform",
-                     fmt::format("this machine has no {} current; choose the one it has", word(query.waveform))};
+                     fmt::format("this machine has no {} current; choose the one it has", token(query.waveform))};
     if (answer.binding == LimitRow::PrescribedWaveform)
         return Error{"waveform-prescribed", "waveform",
                      fmt::format("the care sheet prescribes {} current here; choose that, or ask who wrote it",
-                                 word(*query.sheets.front().waveform))};
+                                 token(*query.sheets.front().waveform))};
     const bool directOnly = query.machine && !query.machine->pulsed;
     return Error{"armpits-pulsed-only", "waveform",
                  directOnly

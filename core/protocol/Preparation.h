@@ -50,7 +50,7 @@ struct PrepWait {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::PrepItem, "jewellery-off", "skin-checked", "wounds-covered", "no-antiperspirant", "not-shaved",
-               "warm-water", "baths-on-table", "baths-on-floor", "plate-under-grid", "pads-soaked", "leads-in",
-               "helper-stays", "remote-in-reach", "cells-in");
+FIRSTDEW_TOKENS(protocol::PrepItem, "jewellery-off", "skin-checked", "wounds-covered", "no-antiperspirant",
+                "not-shaved", "warm-water", "baths-on-table", "baths-on-floor", "plate-under-grid", "pads-soaked",
+                "leads-in", "helper-stays", "remote-in-reach", "cells-in");
 } // namespace firstdew::facts

@@ -42,7 +42,7 @@ enum class TechniqueCheck {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::Response, "none", "good", "strong");
-FIRSTDEW_WORDS(protocol::TechniqueCheck, "level-reached", "polarity-swapped", "no-cream", "under-water", "contacts",
-               "fresh-cells", "soft-water");
+FIRSTDEW_TOKENS(protocol::Response, "none", "good", "strong");
+FIRSTDEW_TOKENS(protocol::TechniqueCheck, "level-reached", "polarity-swapped", "no-cream", "under-water", "contacts",
+                "fresh-cells", "soft-water");
 } // namespace firstdew::facts

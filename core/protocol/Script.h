@@ -154,13 +154,13 @@ struct WayAnswer {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::StepKind, "check-list", "switch-on", "announce", "raise", "hold", "lower", "hands-out", "swap",
-               "move-side", "finish");
-FIRSTDEW_WORDS(protocol::Prompt, "check-everything", "switch-on-direct", "switch-on-pulsed", "hands-in-soon",
-               "raise-slowly", "raise-by-remote", "hold-still", "hold-pads", "lower-to-zero", "lower-by-remote",
-               "hands-out", "hands-out-last", "swap-leads", "flip-switch", "soak-pads-leads", "soak-pads-switch",
-               "soak-pads-exchange", "change-side", "lift-out", "take-pads-off", "dry-all", "look-at-meter", "half-way",
-               "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again", "lower-a-little",
-               "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads");
-FIRSTDEW_WORDS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only", "screen-reader");
+FIRSTDEW_TOKENS(protocol::StepKind, "check-list", "switch-on", "announce", "raise", "hold", "lower", "hands-out",
+                "swap", "move-side", "finish");
+FIRSTDEW_TOKENS(protocol::Prompt, "check-everything", "switch-on-direct", "switch-on-pulsed", "hands-in-soon",
+                "raise-slowly", "raise-by-remote", "hold-still", "hold-pads", "lower-to-zero", "lower-by-remote",
+                "hands-out", "hands-out-last", "swap-leads", "flip-switch", "soak-pads-leads", "soak-pads-switch",
+                "soak-pads-exchange", "change-side", "lift-out", "take-pads-off", "dry-all", "look-at-meter",
+                "half-way", "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again",
+                "lower-a-little", "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads");
+FIRSTDEW_TOKENS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only", "screen-reader");
 } // namespace firstdew::facts

@@ -52,6 +52,6 @@ struct SheetEffect {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::SheetField, "who", "given", "sites", "plan", "days", "waveform", "direct_limit_ma",
-               "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes", "pad_cm2", "at_no_response");
+FIRSTDEW_TOKENS(protocol::SheetField, "who", "given", "sites", "plan", "days", "waveform", "direct_limit_ma",
+                "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes", "pad_cm2", "at_no_response");
 } // namespace firstdew::facts

@@ -53,5 +53,5 @@ struct SessionChoice {
 } // namespace firstdew::protocol
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(protocol::LongWayReason, "first-times", "long-ago", "incident", "other-kit", "hands-under");
+FIRSTDEW_TOKENS(protocol::LongWayReason, "first-times", "long-ago", "incident", "other-kit", "hands-under");
 } // namespace firstdew::facts

@@ -23,8 +23,8 @@ enum class Policy {
 } // namespace firstdew::rehearsal
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(rehearsal::Policy, "early", "weekly", "late", "first-clammy", "weekly-or-clammy", "mean-or-clammy",
-               "oracle");
+FIRSTDEW_TOKENS(rehearsal::Policy, "early", "weekly", "late", "first-clammy", "weekly-or-clammy", "mean-or-clammy",
+                "oracle");
 } // namespace firstdew::facts
 
 namespace firstdew::rehearsal {

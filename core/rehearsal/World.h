@@ -1,6 +1,6 @@
 #pragma once
 
-#include "facts/Words.h"
+#include "facts/Enumerations.h"
 #include "rehearsal/Chance.h"
 
 #include <optional>
@@ -102,5 +102,5 @@ struct Said {
 } // namespace firstdew::rehearsal
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(rehearsal::Times, "weibull", "gamma", "loglogistic");
+FIRSTDEW_TOKENS(rehearsal::Times, "weibull", "gamma", "loglogistic");
 } // namespace firstdew::facts

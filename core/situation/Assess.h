@@ -129,15 +129,15 @@ struct Situation {
 } // namespace firstdew::situation
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(situation::Stage, "not-started", "first-course", "review", "keeping-dry", "first-dew", "sweating-again",
-               "paused");
-FIRSTDEW_WORDS(situation::Advice, "none", "do-course-session", "first-dew-top-up", "top-up-due", "watch",
-               "restart-course", "review", "ask-prescriber", "blocked", "try-further");
-FIRSTDEW_WORDS(situation::ReasonKind, "no-course-yet", "course-session-today", "course-session-later", "course-overrun",
-               "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred", "clammy-twice",
-               "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
-               "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
-               "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
-               "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today",
-               "course-session-missed", "course-crowded", "before-leaving", "away-now");
+FIRSTDEW_TOKENS(situation::Stage, "not-started", "first-course", "review", "keeping-dry", "first-dew", "sweating-again",
+                "paused");
+FIRSTDEW_TOKENS(situation::Advice, "none", "do-course-session", "first-dew-top-up", "top-up-due", "watch",
+                "restart-course", "review", "ask-prescriber", "blocked", "try-further");
+FIRSTDEW_TOKENS(situation::ReasonKind, "no-course-yet", "course-session-today", "course-session-later",
+                "course-overrun", "course-finished", "session-done-today", "clammy-at-rest", "clammy-stirred",
+                "clammy-twice", "wet-at-rest", "return-likely", "dry-spell-usual", "due-by-forecast", "no-check-in-for",
+                "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
+                "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
+                "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today",
+                "course-session-missed", "course-crowded", "before-leaving", "away-now");
 } // namespace firstdew::facts

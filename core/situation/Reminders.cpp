@@ -76,8 +76,8 @@ private:
 
     void add(ReminderKind kind, std::optional<DiarySite> site, MinuteOfDay at, LocalDate since)
     {
-        const std::string key = site ? fmt::format("{}:{}:{}", word(kind), word(*site), m_day.iso())
-                                     : fmt::format("{}:{}", word(kind), m_day.iso());
+        const std::string key = site ? fmt::format("{}:{}:{}", token(kind), token(*site), m_day.iso())
+                                     : fmt::format("{}:{}", token(kind), m_day.iso());
         m_out.push_back({kind, site, {m_day, outsideQuiet(at, m_settings)}, since, key});
     }
 

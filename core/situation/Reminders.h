@@ -47,6 +47,6 @@ struct TodaysReminders {
 } // namespace firstdew::situation
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(situation::ReminderKind, "check-in", "course-session", "top-up-due", "first-dew", "skin-check", "cells",
-               "screening", "hdss", "prescriber-review", "back-up");
+FIRSTDEW_TOKENS(situation::ReminderKind, "check-in", "course-session", "top-up-due", "first-dew", "skin-check", "cells",
+                "screening", "hdss", "prescriber-review", "back-up");
 } // namespace firstdew::facts

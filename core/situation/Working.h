@@ -55,6 +55,6 @@ inline constexpr double kWorkingShare = 0.2;
 } // namespace firstdew::situation
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(situation::Working, "too-early", "not-yet", "partly", "yes");
-FIRSTDEW_WORDS(situation::WorkingWait, "no-session", "more-check-ins", "more-sessions");
+FIRSTDEW_TOKENS(situation::Working, "too-early", "not-yet", "partly", "yes");
+FIRSTDEW_TOKENS(situation::WorkingWait, "no-session", "more-check-ins", "more-sessions");
 } // namespace firstdew::facts

@@ -84,6 +84,6 @@ struct Ask {
 } // namespace firstdew::summary
 
 namespace firstdew::facts {
-FIRSTDEW_WORDS(summary::Verdict, "stop-and-look", "not-yet", "partly", "working", "too-early");
-FIRSTDEW_WORDS(summary::AskKind, "look-at-skin", "over-limit", "health-answer", "no-response", "review", "questions");
+FIRSTDEW_TOKENS(summary::Verdict, "stop-and-look", "not-yet", "partly", "working", "too-early");
+FIRSTDEW_TOKENS(summary::AskKind, "look-at-skin", "over-limit", "health-answer", "no-response", "review", "questions");
 } // namespace firstdew::facts

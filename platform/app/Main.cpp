@@ -40,7 +40,7 @@ void useTypefaces()
 viewmodels::Appearance::Asked appearanceFrom(const app::Options& o)
 {
     viewmodels::Appearance::Asked a;
-    a.theme = facts::fromWord<diary::Theme>(o.theme.toStdString());
+    a.theme = facts::fromToken<diary::Theme>(o.theme.toStdString());
     a.language = o.language;
     a.place = o.page.toStdString();
     a.version = QStringLiteral(FIRSTDEW_VERSION);

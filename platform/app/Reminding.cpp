@@ -34,7 +34,7 @@ std::vector<ports::NoticeAction> actionsOf(const situation::Reminder& r)
     std::vector<ports::NoticeAction> out;
     if (r.kind == ReminderKind::CheckIn)
         for (const Level level : allOf<Level>())
-            out.push_back(named(word(level).data(), words::levelName(level)));
+            out.push_back(named(token(level).data(), words::levelName(level)));
     if (asksForBath(r.kind))
         out.push_back(named("start", Reminding::tr("Start")));
     out.push_back(named("later", Reminding::tr("Later")));
@@ -57,7 +57,7 @@ struct Question {
 std::optional<Question> questionOf(const std::string& key)
 {
     const QStringList parts = QString::fromStdString(key).split(QLatin1Char(':'));
-    if (parts.size() != 3 || parts.front() != viewmodels::token(ReminderKind::CheckIn))
+    if (parts.size() != 3 || parts.front() != viewmodels::tokenText(ReminderKind::CheckIn))
         return std::nullopt;
     const auto site = viewmodels::valueOf<DiarySite>(parts[1]);
     const auto day = LocalDate::parse(parts.back().toStdString());
@@ -106,7 +106,7 @@ std::vector<ports::AskedSite> Reminding::asked() const
         if (used.paused)
             continue;
         const bool known = diary.reportOn(used.site, diary.today) != nullptr;
-        out.push_back({std::string(word(used.site)), words::siteName(used.site).toStdString(),
+        out.push_back({std::string(token(used.site)), words::siteName(used.site).toStdString(),
                        known ? std::optional(diary.today) : std::nullopt});
     }
     return out;

@@ -42,14 +42,14 @@ CareSheet sheetOf(const Options& o)
     s.who = o.who;
     s.given = dateOption("--given", o.given);
     for (const auto& w : o.sites)
-        s.sites.insert(wordOption<Site>("--sites", w));
+        s.sites.insert(tokenOption<Site>("--sites", w));
     if (!o.plan.empty())
-        s.plan = wordOption<CourseTemplate>("--plan", o.plan);
+        s.plan = tokenOption<CourseTemplate>("--plan", o.plan);
     s.days = o.days;
     if (!o.days.empty() && o.plan.empty())
         s.plan = CourseTemplate::Prescribed;
     if (!o.waveform.empty())
-        s.waveform = wordOption<Waveform>("--waveform", o.waveform);
+        s.waveform = tokenOption<Waveform>("--waveform", o.waveform);
     s.directLimit = unit<Milliamps>(o.direct);
     s.pulsedLimit = unit<Milliamps>(o.pulsed);
     s.raise = unit<Seconds>(o.raise);
@@ -63,7 +63,7 @@ CareSheet sheetOf(const Options& o)
     return s;
 }
 
-AgeGroup ageOf(const Options& o) { return wordOption<AgeGroup>("--age", o.age); }
+AgeGroup ageOf(const Options& o) { return tokenOption<AgeGroup>("--age", o.age); }
 
 nlohmann::json jsonOf(const CareSheet& sheet) { return nlohmann::json::parse(exchange::careSheetLine(sheet)); }
 
@@ -121,7 +121,7 @@ Meeting meet(const Options& o, bool toWrite)
 std::string written(const nlohmann::json& sheet, protocol::SheetField field)
 {
     using protocol::SheetField;
-    const auto at = sheet.find(word(field));
+    const auto at = sheet.find(token(field));
     if (at == sheet.end() || at->is_null() || at->empty() || *at == "")
         return "(not set)";
     switch (field) {
@@ -139,7 +139,7 @@ std::string written(const nlohmann::json& sheet, protocol::SheetField field)
 
 nlohmann::json valueIn(const nlohmann::json& sheet, protocol::SheetField field)
 {
-    const auto at = sheet.find(word(field));
+    const auto at = sheet.find(token(field));
     return at == sheet.end() ? nlohmann::json() : *at;
 }
 
@@ -149,13 +149,13 @@ void tellEffects(const std::vector<protocol::SheetEffect>& effects, Answer& answ
     for (const auto& effect : effects) {
         std::vector<std::string_view> sites;
         for (const Site site : effect.sites)
-            sites.push_back(word(site));
+            sites.push_back(token(site));
         answer.text += fmt::format("changes for {}:\n", fmt::join(sites, ", "));
         const auto before = effect.before ? jsonOf(*effect.before) : nlohmann::json::object();
         for (const auto& [field, loosens] : effect.changes) {
-            answer.text += fmt::format("  {}: {} -> {}{}\n", word(field), written(before, field),
+            answer.text += fmt::format("  {}: {} -> {}{}\n", token(field), written(before, field),
                                        written(answer.json, field), loosens ? "  ALLOWS MORE" : "");
-            answer.json["changes"].push_back({{"field", word(field)},
+            answer.json["changes"].push_back({{"field", token(field)},
                                               {"sites", sites},
                                               {"before", valueIn(before, field)},
                                               {"after", valueIn(answer.json, field)},
@@ -169,11 +169,11 @@ void tellCourses(const std::vector<protocol::PrescribedCourse>& courses, Answer&
     for (const auto& [course, goesOn, replaces] : courses) {
         const auto plan = protocol::templateDays(course.plan, course.days, course.start);
         const std::size_t count = plan ? plan->days.size() : 0;
-        answer.text += goesOn ? fmt::format("the course for {} goes on\n", word(course.site))
-                              : fmt::format("a course of {} sessions for {} begins{}\n", count, word(course.site),
+        answer.text += goesOn ? fmt::format("the course for {} goes on\n", token(course.site))
+                              : fmt::format("a course of {} sessions for {} begins{}\n", count, token(course.site),
                                             replaces ? ", in place of the one that runs" : "");
-        answer.json["courses"].push_back({{"site", word(course.site)},
-                                          {"plan", word(course.plan)},
+        answer.json["courses"].push_back({{"site", token(course.site)},
+                                          {"plan", token(course.plan)},
                                           {"sessions", count},
                                           {"start", course.start.iso()},
                                           {"goes_on", goesOn},
@@ -189,7 +189,7 @@ Answer show(const Options& o)
     Answer answer{"", jsonOf(sheet)};
     for (const auto field : allOf<protocol::SheetField>())
         if (const auto text = written(answer.json, field); text != "(not set)")
-            answer.text += fmt::format("{:16} {}\n", word(field), text);
+            answer.text += fmt::format("{:16} {}\n", token(field), text);
     if (!o.store.empty())
         tellEffects(effects, answer);
     tellCourses(courses, answer);

@@ -46,11 +46,11 @@ nlohmann::json jsonOf(const exchange::Case& one)
 {
     nlohmann::json sites = nlohmann::json::array();
     for (const auto& s : one.sites)
-        sites.push_back({{"site", word(s.site)}, {"stage", word(s.stage)}, {"advice", word(s.advice)}});
+        sites.push_back({{"site", token(s.site)}, {"stage", token(s.stage)}, {"advice", token(s.advice)}});
     nlohmann::json why = nlohmann::json::array();
     for (const auto& [kind, site, since] : one.why)
-        why.push_back({{"kind", word(kind)},
-                       {"site", site ? nlohmann::json(word(*site)) : nlohmann::json()},
+        why.push_back({{"kind", token(kind)},
+                       {"site", site ? nlohmann::json(token(*site)) : nlohmann::json()},
                        {"since", since.iso()}});
     return {{"name", one.name}, {"person", one.person},
             {"file", one.file}, {"newest", one.newest ? nlohmann::json(one.newest->iso()) : nlohmann::json()},
@@ -62,8 +62,8 @@ std::string lineOf(const exchange::Case& one)
 {
     std::string why;
     for (const auto& [kind, site, since] : one.why)
-        why += fmt::format("{}{}{} since {}", why.empty() ? "" : ", ", word(kind),
-                           site ? fmt::format(" ({})", word(*site)) : std::string(), since.iso());
+        why += fmt::format("{}{}{} since {}", why.empty() ? "" : ", ", token(kind),
+                           site ? fmt::format(" ({})", token(*site)) : std::string(), since.iso());
     return fmt::format("{:5} {:24} {}\n", one.call() ? "call" : "", oneLine(one.name.empty() ? one.person : one.name),
                        why);
 }

@@ -17,9 +17,9 @@ struct Options {
 
 Answer checkIn(const Options& o)
 {
-    CheckIn line{wordOption<DiarySite>("--site", o.site), wordOption<Level>("--level", o.level), {}};
+    CheckIn line{tokenOption<DiarySite>("--site", o.site), tokenOption<Level>("--level", o.level), {}};
     for (const auto& w : o.with)
-        line.with.insert(wordOption<Circumstance>("--with", w));
+        line.with.insert(tokenOption<Circumstance>("--with", w));
     const LocalTime happened = happenedOption(o.date, o.at, {12 * 60});
     const Who who = personToRecord(factsIn(o.store), o.person, o.newPerson);
     const std::string id = record(o.store, {"", who.id, happened, nowMs(), "", line}, who.newName);

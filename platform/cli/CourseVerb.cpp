@@ -72,7 +72,7 @@ CourseTemplate templateOption(const Options& o)
 {
     if (o.plan.empty() && !o.days.empty())
         return CourseTemplate::Prescribed;
-    const auto plan = o.plan.empty() ? CourseTemplate::Seven : wordOption<CourseTemplate>("--template", o.plan);
+    const auto plan = o.plan.empty() ? CourseTemplate::Seven : tokenOption<CourseTemplate>("--template", o.plan);
     if (plan != CourseTemplate::Prescribed && !o.days.empty())
         throw Usage{"--days: the named course has days of its own; leave out --days, or say --template prescribed"};
     return plan;
@@ -86,13 +86,13 @@ Question questionOf(const Options& o)
     q.days = o.days;
     q.start = dateOption("--start", o.start);
     for (const auto& w : o.free)
-        q.free.insert(wordOption<Weekday>("--free", w));
+        q.free.insert(tokenOption<Weekday>("--free", w));
     for (const auto& a : o.away)
         q.away.push_back(rangeOption(a));
     q.done = datesOption("--done", o.done);
     q.missed = datesOption("--missed", o.missed);
     if (!o.pace.empty())
-        q.pace = wordOption<Pace>("--pace", o.pace);
+        q.pace = tokenOption<Pace>("--pace", o.pace);
     for (const auto& m : o.moves)
         q.fixed.push_back(moveOption(m));
 
@@ -173,22 +173,22 @@ std::vector<std::string> notesOf(const Question& q, const CoursePlan& plan)
 
 json sessionJson(const PlannedSession& s)
 {
-    return {{"number", s.number},     {"template_day", s.templateDay},
-            {"date", s.date.iso()},   {"weekday", word(s.date.weekday())},
-            {"state", word(s.state)}, {"shift", s.shift},
-            {"why", word(s.why)}};
+    return {{"number", s.number},      {"template_day", s.templateDay},
+            {"date", s.date.iso()},    {"weekday", token(s.date.weekday())},
+            {"state", token(s.state)}, {"shift", s.shift},
+            {"why", token(s.why)}};
 }
 
 std::string planText(const CourseRequest& q, const CoursePlan& plan)
 {
-    std::string out = fmt::format("first course \"{}\": {} sessions, day 1 is {}, today {}\n", word(q.plan),
+    std::string out = fmt::format("first course \"{}\": {} sessions, day 1 is {}, today {}\n", token(q.plan),
                                   plan.sessions.size(), named(q.start), named(q.today));
     const PlannedSession* next = nullptr;
     for (const PlannedSession& s : plan.sessions) {
         const bool planned = s.state == CourseState::Planned;
         const std::string reason = because(q, s);
         out += fmt::format("  {:>2}  {} {:<9}  {:<7}  day {}{}{}\n", s.number, s.date.iso(), weekdayName(s.date),
-                           word(s.state), s.templateDay, planned || s.shift != 0 ? ", " + shiftText(s.shift) : "",
+                           token(s.state), s.templateDay, planned || s.shift != 0 ? ", " + shiftText(s.shift) : "",
                            reason.empty() ? "" : ": " + reason);
         if (planned && next == nullptr)
             next = &s;
@@ -210,12 +210,12 @@ Answer course(const Options& o)
     const CoursePlan plan = orRefuse(protocol::planCourse(q.request));
     const auto notes = notesOf(q, plan);
     Answer answer;
-    answer.json = {{"template", word(q.request.plan)},   {"start", q.request.start.iso()},
+    answer.json = {{"template", token(q.request.plan)},  {"start", q.request.start.iso()},
                    {"today", q.request.today.iso()},     {"sessions", json::array()},
                    {"window_end", plan.windowEnd.iso()}, {"fits", plan.fits},
                    {"overrun_days", plan.overrunDays},   {"shift_cost", plan.shiftCost},
                    {"done_supposed", q.doneSupposed},    {"notes", notes},
-                   {"pace", word(q.request.pace)}};
+                   {"pace", token(q.request.pace)}};
     answer.json["missed"] = json::array();
     for (const LocalDate d : q.request.missed)
         answer.json["missed"].push_back(d.iso());

@@ -35,9 +35,9 @@ struct Question {
 Question questionOf(const Options& o)
 {
     Question q;
-    q.site = wordOption<Site>("--site", o.site);
-    q.waveform = wordOption<Waveform>("--waveform", o.waveform);
-    q.age = wordOption<AgeGroup>("--age", o.age);
+    q.site = tokenOption<Site>("--site", o.site);
+    q.waveform = tokenOption<Waveform>("--waveform", o.waveform);
+    q.age = tokenOption<AgeGroup>("--age", o.age);
     if (o.height.has_value() != o.weight.has_value())
         throw Usage{"--height and --weight: the body surface needs both; give both or neither"};
     if (o.height)
@@ -127,13 +127,13 @@ json doseJson(const Question& q, const Dose& dose)
     for (const auto& p : dose.byPhase)
         j["by_phase"].push_back({{"phase", p.phase},
                                  {"polarity", p.polarity},
-                                 {"side", p.side ? json(word(*p.side)) : json()},
+                                 {"side", p.side ? json(token(*p.side)) : json()},
                                  {"seconds", p.length.s},
                                  {"charge_mA_min", p.charge.mAmin},
                                  {"charge_mC", bath::inMillicoulombs(p.charge).mC},
                                  {"peak_ma", p.peak.mA}});
     for (const auto& l : dose.byLimb)
-        j["net_by_limb_mA_min"][std::string(word(l.limb))] = l.net().mAmin;
+        j["net_by_limb_mA_min"][std::string(token(l.limb))] = l.net().mAmin;
     for (const auto& o : dose.overLimit)
         j["over_limit"].push_back({{"from", o.fromSecond}, {"to", o.toSecond}, {"peak", o.peak.mA}});
     if (q.body)
@@ -159,10 +159,10 @@ std::string doseText(const Question& q, const Dose& dose)
                                   bath::inMillicoulombs(dose.charge).mC, dose.peak.mA, q.limit.limit.mA);
     for (const auto& p : dose.byPhase)
         out += fmt::format("  phase {}{}: {:.1f} mA·min in {} min {:02} s, peak {:g} mA, polarity {:+d}\n", p.phase,
-                           p.side ? fmt::format(" ({} side)", word(*p.side)) : "", p.charge.mAmin, p.length.s / 60,
+                           p.side ? fmt::format(" ({} side)", token(*p.side)) : "", p.charge.mAmin, p.length.s / 60,
                            p.length.s % 60, p.peak.mA, p.polarity);
     for (const auto& l : dose.byLimb)
-        out += fmt::format("  {}: {:.1f} mA·min in, {:.1f} out, net {:+.1f}\n", word(l.limb), l.in.mAmin, l.out.mAmin,
+        out += fmt::format("  {}: {:.1f} mA·min in, {:.1f} out, net {:+.1f}\n", token(l.limb), l.in.mAmin, l.out.mAmin,
                            l.net().mAmin);
     for (const auto& o : dose.overLimit)
         out += fmt::format("  above the limit from {:.0f} s to {:.0f} s, peak {:g} mA\n", o.fromSecond, o.toSecond,
@@ -174,7 +174,7 @@ Answer dose(const Options& o)
 {
     const Question q = questionOf(o);
     const auto trace = readTrace(o.file);
-    const auto readings = bath::readingsOf(trace, q.site, wordOption<Side>("--first-side", o.firstSide));
+    const auto readings = bath::readingsOf(trace, q.site, tokenOption<Side>("--first-side", o.firstSide));
     const Dose dose = bath::doseOf(readings, q.site, q.limit.limit, q.contact);
     const auto warnings = warningsOf(q, dose, bath::doubtsOf(readings, q.site));
     Answer answer{doseText(q, dose), doseJson(q, dose)};

@@ -33,13 +33,13 @@ const Verb dueVerb{"due", "reminders due at a moment", [](CLI::App& sub) {
                            Answer answer;
                            answer.json = {{"at", at->iso()}, {"reminders", json::array()}};
                            for (const auto& r : list) {
-                               answer.json["reminders"].push_back({{"kind", word(r.kind)},
-                                                                   {"site", r.site ? json(word(*r.site)) : json()},
+                               answer.json["reminders"].push_back({{"kind", token(r.kind)},
+                                                                   {"site", r.site ? json(token(*r.site)) : json()},
                                                                    {"at", r.at.iso()},
                                                                    {"since", r.since.iso()},
                                                                    {"key", r.key}});
-                               answer.text += fmt::format("{}  {}{}\n", r.at.iso(), word(r.kind),
-                                                          r.site ? " " + std::string(word(*r.site)) : "");
+                               answer.text += fmt::format("{}  {}{}\n", r.at.iso(), token(r.kind),
+                                                          r.site ? " " + std::string(token(*r.site)) : "");
                            }
                            if (list.empty())
                                answer.text = "nothing is due\n";

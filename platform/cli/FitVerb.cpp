@@ -117,7 +117,7 @@ void addReplacement(const outlook::FamilyFit& fit, double returnCost, Answer& a)
 
 Answer fit(const Options& o)
 {
-    const auto family = wordOption<Family>("--family", o.family);
+    const auto family = tokenOption<Family>("--family", o.family);
     if (!(o.level > 0 && o.level < 1))
         throw Usage{"--level: has to lie between 0 and 1, for instance 0.95"};
     const auto data = intervalsOf(o.file);
@@ -125,7 +125,7 @@ Answer fit(const Options& o)
     const auto masses = orRefuse(outlook::turnbull(data));
     const auto events = std::ranges::count_if(data, [](const Interval& x) { return x.right.has_value(); });
     Answer a;
-    a.json = {{"family", facts::word(family)},
+    a.json = {{"family", facts::token(family)},
               {"estimate", named(family, fit.parameters())},
               {"se", named(family, fit.standardErrors())},
               {"loglik", fit.logLikelihood},

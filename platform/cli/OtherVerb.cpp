@@ -22,9 +22,9 @@ Answer add(const Options& o)
 {
     if (o.from.empty())
         throw Usage{"--from: say on which day it began"};
-    OtherTreatment other{wordOption<OtherKind>("--what", o.what), o.name, {}, dateOption("--from", o.from), {}};
+    OtherTreatment other{tokenOption<OtherKind>("--what", o.what), o.name, {}, dateOption("--from", o.from), {}};
     for (const auto& site : o.sites)
-        other.sites.insert(wordOption<DiarySite>("--site", site));
+        other.sites.insert(tokenOption<DiarySite>("--site", site));
     if (!o.until.empty())
         other.until = dateOption("--until", o.until);
     if (other.until && *other.until < other.from)
@@ -46,17 +46,17 @@ Answer list(const Options& o)
         std::string where;
         for (const DiarySite site : allOf<DiarySite>())
             if (t.sites.contains(site)) {
-                sites.push_back(word(site));
-                where += fmt::format(" {}", word(site));
+                sites.push_back(token(site));
+                where += fmt::format(" {}", token(site));
             }
         answer.json["treatments"].push_back({{"id", e.id},
-                                             {"what", word(t.what)},
+                                             {"what", token(t.what)},
                                              {"name", t.name},
                                              {"sites", sites},
                                              {"from", t.from.iso()},
                                              {"until", t.until ? json(t.until->iso()) : json()}});
         answer.text +=
-            fmt::format("{} to {:<10}  {} {}{}\n", t.from.iso(), t.until ? t.until->iso() : "now", word(t.what),
+            fmt::format("{} to {:<10}  {} {}{}\n", t.from.iso(), t.until ? t.until->iso() : "now", token(t.what),
                         oneLine(t.name), where.empty() ? std::string() : " (" + where.substr(1) + ")");
     }
     if (diary.otherTreatments.empty())

@@ -15,7 +15,7 @@ using situation::SiteSituation;
 
 json reasonJson(const Reason& r)
 {
-    json j{{"kind", word(r.kind)}};
+    json j{{"kind", token(r.kind)}};
     if (r.number != 0)
         j["number"] = r.number;
     if (r.count != 0)
@@ -31,15 +31,15 @@ json reasonJson(const Reason& r)
     if (r.date)
         j["date"] = r.date->iso();
     if (r.row)
-        j["row"] = word(*r.row);
+        j["row"] = token(*r.row);
     return j;
 }
 
 json workingJson(const situation::SiteWorking& w)
 {
-    json j{{"answer", word(w.answer)}};
+    json j{{"answer", token(w.answer)}};
     if (w.wait)
-        j["wait"] = word(*w.wait);
+        j["wait"] = token(*w.wait);
     if (w.missing > 0)
         j["missing"] = w.missing;
     if (w.dampNow)
@@ -53,9 +53,9 @@ json workingJson(const situation::SiteWorking& w)
 
 std::string workingText(const situation::SiteWorking& w)
 {
-    std::string out = fmt::format("  working: {}", word(w.answer));
+    std::string out = fmt::format("  working: {}", token(w.answer));
     if (w.wait)
-        out += fmt::format(" ({}{})", word(*w.wait), w.missing > 0 ? fmt::format(", {} to go", w.missing) : "");
+        out += fmt::format(" ({}{})", token(*w.wait), w.missing > 0 ? fmt::format(", {} to go", w.missing) : "");
     if (w.dampNow)
         out += fmt::format("; damp {:.1f} days a week", *w.dampNow);
     if (w.dampNow && w.dampBefore)
@@ -65,10 +65,10 @@ std::string workingText(const situation::SiteWorking& w)
 
 json siteJson(const SiteSituation& s)
 {
-    json j{{"site", word(s.site)},
-           {"treated_as", word(s.treatedAs)},
-           {"stage", word(s.stage)},
-           {"advice", word(s.advice)}};
+    json j{{"site", token(s.site)},
+           {"treated_as", token(s.treatedAs)},
+           {"stage", token(s.stage)},
+           {"advice", token(s.advice)}};
     const auto& p = s.forecast.today;
     j["probability"] = {{"dry", p.dry}, {"clammy", p.clammy}, {"sweating", p.sweating}};
     j["last_session"] = s.lastSession ? json(s.lastSession->iso()) : json();
@@ -89,7 +89,7 @@ json siteJson(const SiteSituation& s)
 
 std::string siteText(const SiteSituation& s)
 {
-    std::string out = fmt::format("{}: {}; advice: {}\n", word(s.site), word(s.stage), word(s.advice));
+    std::string out = fmt::format("{}: {}; advice: {}\n", token(s.site), token(s.stage), token(s.advice));
     if (s.lastSession)
         out += fmt::format("  last session {}\n", s.lastSession->iso());
     if (s.nextSession)
@@ -102,7 +102,7 @@ std::string siteText(const SiteSituation& s)
     out += fmt::format("  today dry {:.0f} %, clammy {:.0f} %, sweating {:.0f} %\n", 100 * p.dry, 100 * p.clammy,
                        100 * p.sweating);
     for (const Reason& r : s.reasons) {
-        out += fmt::format("  because: {}", word(r.kind));
+        out += fmt::format("  because: {}", token(r.kind));
         if (r.kind == situation::ReasonKind::DrySpellUsual)
             out += fmt::format(" ({:.0f} to {:.0f} days, today is day {})", r.from, r.to, r.number);
         if (r.count != 0)
@@ -110,7 +110,7 @@ std::string siteText(const SiteSituation& s)
         if (r.days != 0)
             out += fmt::format(" ({} days)", r.days);
         if (r.row)
-            out += fmt::format(" ({})", word(*r.row));
+            out += fmt::format(" ({})", token(*r.row));
         if (r.date)
             out += fmt::format(" ({})", r.date->iso());
         out += '\n';
@@ -131,7 +131,7 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                const LocalDate today = dateOption("--today", args->today);
                                std::optional<DiarySite> only;
                                if (!args->site.empty())
-                                   only = wordOption<DiarySite>("--site", args->site);
+                                   only = tokenOption<DiarySite>("--site", args->site);
                                const auto journal = orRefuse(journal::Journal::openToRead(args->store));
                                const auto facts = orRefuse(journal.readAll());
                                const auto person = personOf(facts, args->person);
@@ -140,7 +140,7 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                Answer answer;
                                answer.json = {{"person", person},
                                               {"today", today.iso()},
-                                              {"age", word(situation.age)},
+                                              {"age", token(situation.age)},
                                               {"sites", json::array()}};
                                for (const SiteSituation& s : situation.sites) {
                                    if (only && s.site != *only)
@@ -151,7 +151,7 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                    answer.text += siteText(s) + workingText(working);
                                }
                                if (answer.json["sites"].empty() && only)
-                                   throw Refused{fmt::format("--site: nothing is recorded about {}", word(*only))};
+                                   throw Refused{fmt::format("--site: nothing is recorded about {}", token(*only))};
                                if (answer.text.empty())
                                    answer.text = "no site is in use yet\n";
                                return answer;

@@ -70,7 +70,7 @@ World worldOf(const std::string& file)
     const json flat = content.flatten();
     for (const auto& [path, value] : flat.items()) {
         if (path == "/times") {
-            const auto times = facts::fromWord<rehearsal::Times>(value.is_string() ? value.get<std::string>() : "");
+            const auto times = facts::fromToken<rehearsal::Times>(value.is_string() ? value.get<std::string>() : "");
             if (!times)
                 throw Refused{fmt::format("{}: /times has to be weibull, gamma or loglogistic", file)};
             world.times = *times;
@@ -100,7 +100,7 @@ json outcomeJson(const Outcome& o)
     json j;
     for (const Policy p : facts::allOf<Policy>()) {
         const auto i = static_cast<std::size_t>(p);
-        const std::string name(facts::word(p));
+        const std::string name(facts::token(p));
         j["policies"][name] = figuresJson(o.policies[i]);
         for (std::size_t t = 0; t < rehearsal::kTerciles; ++t)
             j["terciles"][kTercileNames[t]][name] = figuresJson(o.terciles[i][t]);
@@ -125,7 +125,7 @@ json outcomeJson(const Outcome& o)
 
 std::string row(std::string_view who, Policy p, const Figures& f)
 {
-    return fmt::format("{:<9}{:<18}{:>10.1f}{:>14.1f}{:>16.2f}{:>10.0f}{:>10.1f}\n", who, facts::word(p), f.sessions,
+    return fmt::format("{:<9}{:<18}{:>10.1f}{:>14.1f}{:>16.2f}{:>10.0f}{:>10.1f}\n", who, facts::token(p), f.sessions,
                        f.clammyDays, f.sweatingDays, f.minutes, f.cost);
 }
 

@@ -22,11 +22,11 @@ struct Options {
 Answer describe(const Options& o)
 {
     protocol::ScriptRequest q;
-    q.site = wordOption<Site>("--site", o.site);
-    q.waveform = wordOption<Waveform>("--waveform", o.waveform);
-    q.age = wordOption<AgeGroup>("--age", o.age);
-    q.swap = wordOption<PolaritySwap>("--polarity", o.polarity);
-    q.firstSide = wordOption<Side>("--first-side", o.side);
+    q.site = tokenOption<Site>("--site", o.site);
+    q.waveform = tokenOption<Waveform>("--waveform", o.waveform);
+    q.age = tokenOption<AgeGroup>("--age", o.age);
+    q.swap = tokenOption<PolaritySwap>("--polarity", o.polarity);
+    q.firstSide = tokenOption<Side>("--first-side", o.side);
     if (o.handsUnder && q.site != Site::Hands)
         throw Refused{"--hands-under: only both hands in the water leave no hand free; leave the option out for " +
                       o.site};
@@ -40,17 +40,17 @@ Answer describe(const Options& o)
     answer.json = {
         {"steps", json::array()}, {"hold_seconds", script.holdTotal().s}, {"total_seconds", script.total().s}};
     for (const auto& s : script.steps) {
-        answer.json["steps"].push_back({{"kind", word(s.kind)},
+        answer.json["steps"].push_back({{"kind", token(s.kind)},
                                         {"seconds", s.length.s},
                                         {"timed", s.timed},
                                         {"phase", s.phase},
                                         {"polarity", s.polarity},
-                                        {"side", s.side ? json(word(*s.side)) : json()},
+                                        {"side", s.side ? json(token(*s.side)) : json()},
                                         {"limit_ma", s.limit.mA},
-                                        {"prompt", word(s.prompt)}});
-        answer.text += fmt::format("{:>5} s  {:<10}{}{}\n", s.length.s, word(s.kind),
+                                        {"prompt", token(s.prompt)}});
+        answer.text += fmt::format("{:>5} s  {:<10}{}{}\n", s.length.s, token(s.kind),
                                    s.phase ? fmt::format("  phase {}", s.phase) : "",
-                                   s.side ? fmt::format(", {} side", word(*s.side)) : "");
+                                   s.side ? fmt::format(", {} side", token(*s.side)) : "");
     }
     answer.text += fmt::format("{} min of current at no more than {} mA, about {} min in all\n",
                                script.holdTotal().s / 60, q.limit.mA, (script.total().s + 59) / 60);

@@ -25,8 +25,8 @@ struct Options {
 Session sessionOf(const Options& o)
 {
     Session s;
-    s.site = wordOption<Site>("--site", o.site);
-    s.waveform = wordOption<Waveform>("--waveform", o.waveform);
+    s.site = tokenOption<Site>("--site", o.site);
+    s.waveform = tokenOption<Waveform>("--waveform", o.waveform);
     if (o.peak)
         s.peak = currentOption("--peak", *o.peak);
     if (o.comfortable)
@@ -39,9 +39,9 @@ Session sessionOf(const Options& o)
         throw Usage{"--completed: '" + o.completed + "' is neither yes nor no"};
     s.completed = o.completed == "yes";
     if (!o.comfort.empty())
-        s.comfort = wordOption<Comfort>("--comfort", o.comfort);
+        s.comfort = tokenOption<Comfort>("--comfort", o.comfort);
     for (const auto& w : o.skin)
-        s.skin.insert(wordOption<SkinFinding>("--skin", w));
+        s.skin.insert(tokenOption<SkinFinding>("--skin", w));
     s.note = o.note;
     return s;
 }
@@ -54,7 +54,7 @@ void refuseTwice(const diary::Diary& diary, const Session& s)
         if (entry.happened.date == diary.today && overlap(entry.payload.site))
             throw Refused{fmt::format(
                 "--date: a session at {} on {} is logged already ({}); if there really was a second one, say --again",
-                word(entry.payload.site), diary.today.iso(), entry.id)};
+                token(entry.payload.site), diary.today.iso(), entry.id)};
 }
 
 /// What the trade says of a session that did happen: kept all the same, but not in silence.

@@ -49,20 +49,20 @@ T orRefuse(facts::Result<T> result)
 facts::LocalDate dateOption(const std::string& option, const std::string& text);
 
 /// The words of E for a person to read: "hands, feet or armpits".
-template <facts::Worded E>
+template <facts::HasTokens E>
 std::string anyOf(std::string_view beforeLast = " or ")
 {
     std::string known;
-    const auto& list = facts::Words<E>::list;
+    const auto& list = facts::Tokens<E>::list;
     for (std::size_t i = 0; i < list.size(); ++i)
         known += std::string(i == 0 ? "" : i + 1 == list.size() ? beforeLast : ", ") += list[i];
     return known;
 }
 
-template <facts::Worded E>
+template <facts::HasTokens E>
 E wordOption(const std::string& option, const std::string& text)
 {
-    if (const auto value = facts::fromWord<E>(text))
+    if (const auto value = facts::fromToken<E>(text))
         return *value;
     throw Usage{option + ": '" + text + "' is none of " + anyOf<E>(", ")};
 }

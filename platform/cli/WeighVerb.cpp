@@ -30,7 +30,7 @@ std::vector<std::string> warningsOf(const Options& o, const protocol::SweatRate&
 
 Answer weigh(const Options& o)
 {
-    const auto site = wordOption<DiarySite>("--site", o.site);
+    const auto site = tokenOption<DiarySite>("--site", o.site);
     const auto body = orRefuse(protocol::bodySurface({o.height}, {o.weight}));
     const auto rate = orRefuse(protocol::sweatRate({site, {o.before}, {o.after}, o.minutes}, body.mosteller));
     const auto warnings = warningsOf(o, rate);

@@ -57,7 +57,7 @@ void paintPrescription(Sheet& sheet, const Contents& c)
 
 /// A word and its count, joined: "Dry 12, Clammy 3".
 template <class E, class Name>
-QString counted(const PerWord<E, int>& counts, Name name, bool zeros)
+QString counted(const PerValue<E, int>& counts, Name name, bool zeros)
 {
     QStringList out;
     for (const E value : allOf<E>())

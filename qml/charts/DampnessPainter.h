@@ -1,7 +1,7 @@
 #pragma once
 
 #include "charts/TimeFrame.h"
-#include "facts/Words.h"
+#include "facts/Enumerations.h"
 
 #include <QString>
 #include <array>
@@ -20,7 +20,7 @@ struct DampnessData {
     std::vector<std::pair<LocalDate, double>> chances;   ///< ascending, chance that dampness had begun, 0 to 1
     QString chanceName;                                  ///< beside them
     std::optional<LocalDate> marked;                     ///< a day looked at
-    PerWord<Level, QString> levelNames;
+    PerValue<Level, QString> levelNames;
 };
 
 /// Draws the line of dampness over time into `area`: four levels upwards from dry, a break where no check-in was made,

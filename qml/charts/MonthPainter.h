@@ -1,7 +1,7 @@
 #pragma once
 
 #include "charts/TimeFrame.h"
-#include "facts/Words.h"
+#include "facts/Enumerations.h"
 
 #include <map>
 #include <set>

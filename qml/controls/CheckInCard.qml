@@ -18,7 +18,7 @@ Card {
         text: qsTr("%1 today?").arg(Appearance.phrases.site(card.entry.site))
         Accessible.role: Accessible.Heading
     }
-    Late {
+    Deferred {
         wanted: card.done
         part: Part.CheckedInPart
         onLoaded: { item.entry = Qt.binding(() => card.entry); item.change.connect(() => card.changing = true) }

@@ -35,7 +35,7 @@ ColumnLayout {
             onClicked: if (TodayModel.canUndo) TodayModel.undo(); else said.change()
         }
     }
-    Late {
+    Deferred {
         wanted: said.entry.checkedIn && said.entry.level !== Level.Dry
         part: Part.StirredUpPart
         onLoaded: item.entry = Qt.binding(() => said.entry)

@@ -34,7 +34,7 @@ Item {
             RowLayout {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                Late { wanted: frame.canGoBack; part: Part.BackButtonPart; Layout.fillWidth: false }
+                Deferred { wanted: frame.canGoBack; part: Part.BackButtonPart; Layout.fillWidth: false }
                 Label {
                     role: frame.titleRole
                     text: frame.title

@@ -3,7 +3,7 @@
 #include "DiaryModel.h"
 #include "PaintedChart.h"
 #ifndef Q_MOC_RUN
-#include "facts/Words.h"
+#include "facts/Enumerations.h"
 #endif
 
 namespace firstdew::controls {

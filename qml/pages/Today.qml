@@ -13,7 +13,7 @@ Frame {
     readonly property bool asking: unanswered(TodayModel.sites)
     function unanswered(all: var): bool { return all.some(s => !s.checkedIn) }
 
-    header: Late {
+    header: Deferred {
         wanted: Router.drawn
         part: Part.TodayHeaderPart
         visible: true // its room is kept from the first picture on
@@ -21,14 +21,14 @@ Frame {
         Layout.minimumHeight: Theme.target
     }
 
-    Late {
+    Deferred {
         wanted: page.matter.calls
         part: Part.DewCallPart
         onLoaded: item.brief = Qt.binding(() => page.low && page.asking)
     }
 
     // Nothing in use yet, or the first start was left in the middle.
-    Late {
+    Deferred {
         wanted: page.sites === 0 || TodayModel.unready
         part: page.sites === 0 ? Part.WelcomePart : Part.SetUpGoOnPart
     }
@@ -43,13 +43,13 @@ Frame {
     }
 
     // The check-in can be given before the rest is there.
-    Late {
+    Deferred {
         wanted: Router.drawn && page.matter.known && !page.matter.calls
         part: Part.NextActionPart
         onLoaded: item.later = Qt.binding(() => TodayModel.unready)
     }
 
-    Late {
+    Deferred {
         wanted: Router.drawn && page.sites > 0
         part: Part.DaysAroundPart
     }

@@ -41,13 +41,13 @@ void BathCues::speakOfKit(facts::Waveform waveform)
     using protocol::Prompt;
     for (const auto prompt : {Prompt::CheckEverything,
                               waveform == facts::Waveform::Direct ? Prompt::SwitchOnDirect : Prompt::SwitchOnPulsed})
-        m_ports.voice.say(std::string(facts::word(prompt)));
+        m_ports.voice.say(std::string(facts::token(prompt)));
 }
 
 void BathCues::perform(const bath::Effect& effect)
 {
     using bath::EffectKind;
-    const auto prompt = [&] { return std::string(facts::word(*effect.prompt)); };
+    const auto prompt = [&] { return std::string(facts::token(*effect.prompt)); };
     switch (effect.kind) {
     case EffectKind::Say: m_ports.voice.say(prompt()); break;
     case EffectKind::AskMeter:

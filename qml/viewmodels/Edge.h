@@ -78,7 +78,7 @@ FIRSTDEW_PAIR_AS(diary, Speaker, VoiceChoice);
 
 /// How many values an enumeration of core has.
 template <class Core>
-inline constexpr int kCount = static_cast<int>(facts::Words<Core>::list.size());
+inline constexpr int kCount = static_cast<int>(facts::Tokens<Core>::list.size());
 
 template <class Core>
 [[nodiscard]] constexpr typename ShownAs<Core>::Type shown(Core value)

@@ -136,14 +136,14 @@ private:
 [[nodiscard]] inline QString text(facts::LocalDate d) { return QString::fromStdString(d.iso()); }
 /// The tokens of core as text, for notices and what the system keeps.
 template <class E>
-[[nodiscard]] QString token(E value)
+[[nodiscard]] QString tokenText(E value)
 {
-    return text(facts::word(value));
+    return text(facts::token(value));
 }
 template <class E>
 [[nodiscard]] std::optional<E> valueOf(const QString& token)
 {
-    return facts::fromWord<E>(token.toStdString());
+    return facts::fromToken<E>(token.toStdString());
 }
 template <class E>
 [[nodiscard]] facts::SetOf<E> setOf(const QStringList& list)

@@ -65,7 +65,7 @@ QString drawingText(Drawing drawing)
 
 QString drawingFile(Drawing drawing, bool dark)
 {
-    const std::string_view name = facts::word(drawing);
+    const std::string_view name = facts::token(drawing);
     return QStringLiteral(":/assets/drawings/%1/%2.svg")
         .arg(dark ? QStringLiteral("dark") : QStringLiteral("light"),
              QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size())));

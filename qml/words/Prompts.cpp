@@ -74,7 +74,7 @@ QString promptText(protocol::Prompt prompt)
 
 QString promptText(const std::string& token)
 {
-    if (const auto prompt = facts::fromWord<protocol::Prompt>(token))
+    if (const auto prompt = facts::fromToken<protocol::Prompt>(token))
         return promptText(*prompt);
     return token == "volume-check" ? Prompts::tr("This is how loud I am. Can you hear me over the water?") : QString();
 }

@@ -172,7 +172,7 @@ TEST_CASE("each of the four levels can be the answer for one site")
 {
     const Level level = GENERATE(Level::Dry, Level::Clammy, Level::Wet, Level::Dripping);
     App app({Site::Hands, Site::Feet});
-    app.notifier.given = {{"check-in:feet:2026-03-02", std::string(word(level)), at("2026-03-02T08:30")}};
+    app.notifier.given = {{"check-in:feet:2026-03-02", std::string(token(level)), at("2026-03-02T08:30")}};
     const app::Reminding reminding(app.store, app.notifier);
     CHECK(app.checkIns() == std::vector<std::pair<LocalTime, Level>>{{at("2026-03-02T08:30"), level}});
     CHECK(app.store.diary().checkIns.front().payload.site == DiarySite::Feet);

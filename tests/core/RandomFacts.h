@@ -44,8 +44,8 @@ public:
         if constexpr (codec::isOptional<T>) {
             if (below(2) == 0)
                 (*this)(name, into.emplace());
-        } else if constexpr (Worded<T>) {
-            into = static_cast<T>(below(Words<T>::list.size()));
+        } else if constexpr (HasTokens<T>) {
+            into = static_cast<T>(below(Tokens<T>::list.size()));
         } else if constexpr (codec::isSet<T>) {
             fillSet(into);
         } else if constexpr (std::same_as<T, bool>) {

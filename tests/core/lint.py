@@ -64,7 +64,7 @@ def cpp_files(root):
 
 NAMESPACE = re.compile(r'^namespace (?:firstdew::)?(\w+)', re.M)
 ENUM = re.compile(r'\benum (?:class )?(\w+)(?:\s*:\s*\w+)?\s*\{([^}]*)\}')
-TOKENS = re.compile(r'^FIRSTDEW_WORDS\(([\w:]+),((?:\s*"[^"]*",?)+)\)', re.M)
+TOKENS = re.compile(r'^FIRSTDEW_TOKENS\(([\w:]+),((?:\s*"[^"]*",?)+)\)', re.M)
 PAIR = re.compile(r'^FIRSTDEW_PAIR(?:_AS)?\((\w+), (\w+)(?:, (\w+))?\);', re.M)
 
 
@@ -261,8 +261,8 @@ BAD = {
     'core must not name the target firstdew_linux': ('core/CMakeLists.txt', 'firstdew_core(facts firstdew_linux)\n'),
     'core must not name the target firstdew-cli': ('core/facts/CMakeLists.txt', 'add_dependencies(x firstdew-cli)\n'),
     'core must not name the target Qt6::Core': ('core/CMakeLists.txt', 'target_link_libraries(firstdew_facts Qt6::Core)\n'),
-    'A has 2 enumerators and 1 tokens': ('core/facts/C.h', 'namespace firstdew::facts {\nenum class A { One, Two };\nFIRSTDEW_WORDS(A, "one");\n}\n'),
-    'S has 1 enumerators and 2 tokens': ('core/facts/C.h', 'namespace firstdew::protocol {\nenum class S { One };\n}\nFIRSTDEW_WORDS(protocol::S, "one",\n               "two");\n'),
+    'A has 2 enumerators and 1 tokens': ('core/facts/C.h', 'namespace firstdew::facts {\nenum class A { One, Two };\nFIRSTDEW_TOKENS(A, "one");\n}\n'),
+    'S has 1 enumerators and 2 tokens': ('core/facts/C.h', 'namespace firstdew::protocol {\nenum class S { One };\n}\nFIRSTDEW_TOKENS(protocol::S, "one",\n               "two");\n'),
     'Kind is not facts::Kind of core': ('qml/viewmodels/Edge.h', 'namespace Kind {\nenum Value : int { One, Three };\n}\nFIRSTDEW_PAIR(facts, Kind);\n'),
     'SQL in QML': ('qml/pages/A.qml', 'Item { property string q: "SELECT 1" }\n'),
 }

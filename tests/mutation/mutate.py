@@ -32,7 +32,7 @@ def blanked(text):
     """The same text with comments, strings and preprocessor lines as blanks of the same length."""
     def blank(match):
         return re.sub(r'[^\n]', ' ', match.group(0))
-    return re.sub(r'//[^\n]*|/\*.*?\*/|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'|^#[^\n]*|FIRSTDEW_WORDS\([^;]*;', blank, text, flags=re.S | re.M)
+    return re.sub(r'//[^\n]*|/\*.*?\*/|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'|^#[^\n]*|FIRSTDEW_TOKENS\([^;]*;', blank, text, flags=re.S | re.M)
 
 
 def enums():

@@ -83,7 +83,7 @@ struct Interface {
               const std::function<void(const QString&)>& made)
         : file((made ? made(folder.path() + "/record.db") : void(), folder.path() + "/record.db")),
           clock(LocalTime::parse("2026-03-20T19:00")), store(clock, file.toStdString()),
-          appearance(store, {facts::fromWord<diary::Theme>(theme.toStdString()), "en", "today", "test", textScale,
+          appearance(store, {facts::fromToken<diary::Theme>(theme.toStdString()), "en", "today", "test", textScale,
                              size.width(), size.height()})
     {
         if (!made)

@@ -20,7 +20,7 @@ constexpr int kSamplesPerMs = 16;
 constexpr int kLeadMs = 25; // what platform/sound/QtVoice.cpp leaves out of a clip behind a tone
 constexpr int kQuiet = 100; // of 32767
 
-QString idOf(protocol::Prompt prompt) { return QString::fromStdString(std::string(facts::word(prompt))); }
+QString idOf(protocol::Prompt prompt) { return QString::fromStdString(std::string(facts::token(prompt))); }
 
 // The one clip that no session speaks: it is for trying the volume.
 const QString kVolumeCheck = QStringLiteral("volume-check");

@@ -50,7 +50,7 @@ struct Teller {
         const State& s = run.state;
         return fmt::format(
             "{} s, {} {} at {} s ({} left, {} in all), current {}, target {:g} mA{}{}, {} readings, {} before, {} kept",
-            s.sessionMs / 1000, name(s.phase), word(run.kind()), s.stepElapsedMs / 1000, remainingInStep(s).s,
+            s.sessionMs / 1000, name(s.phase), token(run.kind()), s.stepElapsedMs / 1000, remainingInStep(s).s,
             remainingInAll(s).s, name(s.current), s.target().mA, s.steady ? " steady" : "", s.alarm ? ", alarm" : "",
             s.readings.size(), s.interrupted.size(), run.kept.size());
     }
@@ -60,7 +60,7 @@ struct Teller {
         for (; heard < run.effects.size(); ++heard) {
             const Effect& e = run.effects[heard];
             said += fmt::format("{}{}{}", said.empty() ? "" : ", ", name(e.kind),
-                                e.prompt ? fmt::format(" {}", word(*e.prompt)) : "");
+                                e.prompt ? fmt::format(" {}", token(*e.prompt)) : "");
         }
         if (!said.empty())
             lines.push_back(fmt::format("    {}", said));
@@ -75,7 +75,7 @@ struct Teller {
     }
     Teller& does(BathEventKind kind)
     {
-        after(std::string(word(kind)), run.send(kind));
+        after(std::string(token(kind)), run.send(kind));
         return *this;
     }
     Teller& reads(double mA)
@@ -85,7 +85,7 @@ struct Teller {
     }
     Teller& answers(Meanwhile m)
     {
-        after(fmt::format("answers {}", word(m)), run.resume(m));
+        after(fmt::format("answers {}", token(m)), run.resume(m));
         return *this;
     }
     /// Time goes by, a second at a time.
@@ -132,10 +132,10 @@ struct Teller {
                                         d.peakDensity ? fmt::format(", {:.3f} mA/cm2", *d.peakDensity) : ""));
             for (const auto& p : d.byPhase)
                 lines.push_back(fmt::format("    phase {} at {:+d}, {}: {} s, {:.2f} mA min, peak {:g}", p.phase,
-                                            p.polarity, p.side ? word(*p.side) : "both", p.length.s, p.charge.mAmin,
+                                            p.polarity, p.side ? token(*p.side) : "both", p.length.s, p.charge.mAmin,
                                             p.peak.mA));
             for (const auto& l : d.byLimb)
-                lines.push_back(fmt::format("    {}: {:.2f} in, {:.2f} out", word(l.limb), l.in.mAmin, l.out.mAmin));
+                lines.push_back(fmt::format("    {}: {:.2f} in, {:.2f} out", token(l.limb), l.in.mAmin, l.out.mAmin));
             for (const auto& o : d.overLimit)
                 lines.push_back(fmt::format("    above the limit from {:.1f} to {:.1f} s, peak {:g}", o.fromSecond,
                                             o.toSecond, o.peak.mA));
@@ -230,7 +230,7 @@ void tellAbsences(std::vector<std::string>& lines)
 {
     using enum BathEventKind;
     for (const Meanwhile m : allOf<Meanwhile>()) {
-        Teller gone(lines, fmt::format("away in a phase, {}", word(m)).c_str(), request(Site::Feet));
+        Teller gone(lines, fmt::format("away in a phase, {}", token(m)).c_str(), request(Site::Feet));
         gone.does(Begin)
             .does(SwitchedOn)
             .does(Raised)
@@ -253,7 +253,7 @@ void tellAbsences(std::vector<std::string>& lines)
             .waits(70);
         gone.away(200).does(OutOfWater).waits(3).does(Stop);
         gone.dose();
-        Teller atEnd(lines, fmt::format("back at the last word, {}", word(m)).c_str(),
+        Teller atEnd(lines, fmt::format("back at the last word, {}", token(m)).c_str(),
                      request(Site::Hands, WayOfWorking::HandsUnder));
         atEnd.toLastWord();
         atEnd.away(20).answers(m);
@@ -264,14 +264,14 @@ void tellEveryEventAtBothEnds(std::vector<std::string>& lines)
 {
     using enum BathEventKind;
     for (const BathEventKind kind : allOf<BathEventKind>()) {
-        Teller atEnd(lines, fmt::format("{} at the last word", word(kind)).c_str(),
+        Teller atEnd(lines, fmt::format("{} at the last word", token(kind)).c_str(),
                      request(Site::Hands, WayOfWorking::HandsUnder));
         atEnd.toLastWord();
         if (kind == Reading)
             atEnd.reads(5);
         else
             atEnd.does(kind);
-        Teller unbegun(lines, fmt::format("{} at the check list", word(kind)).c_str(), request(Site::Armpits));
+        Teller unbegun(lines, fmt::format("{} at the check list", token(kind)).c_str(), request(Site::Armpits));
         if (kind == Reading)
             unbegun.reads(5);
         else

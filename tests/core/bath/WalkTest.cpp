@@ -60,8 +60,8 @@ std::optional<State> take(const State& s, Onlooker& onlooker, const Instant& now
     const State& t = out->state;
     const Onlooker before = onlooker;
     onlooker.hears(e);
-    INFO(word(e.kind) << " from " << word(s.script.steps[s.step].kind) << " to " << word(t.script.steps[t.step].kind)
-                      << ", current " << static_cast<int>(s.current) << " to " << static_cast<int>(t.current));
+    INFO(token(e.kind) << " from " << token(s.script.steps[s.step].kind) << " to " << token(t.script.steps[t.step].kind)
+                       << ", current " << static_cast<int>(s.current) << " to " << static_cast<int>(t.current));
     const StepKind was = s.script.steps[s.step].kind;
     const StepKind is = t.script.steps[t.step].kind;
     const bool byItself = e.kind == BathEventKind::Tick || e.kind == BathEventKind::Away;

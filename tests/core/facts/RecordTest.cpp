@@ -90,10 +90,10 @@ TEST_CASE("a circle of corrections gives one entry, whichever fact comes first")
 TEST_CASE("tokens and values of every enumeration match one to one")
 {
     for (const auto level : allOf<Level>())
-        CHECK(fromWord<Level>(word(level)) == level);
+        CHECK(fromToken<Level>(token(level)) == level);
     for (const auto row : allOf<ScreeningRow>())
-        CHECK(fromWord<ScreeningRow>(word(row)) == row);
-    CHECK_FALSE(fromWord<Site>("hand"));
+        CHECK(fromToken<ScreeningRow>(token(row)) == row);
+    CHECK_FALSE(fromToken<Site>("hand"));
     CHECK(treats(Site::HandFoot) == SetOf<DiarySite>{DiarySite::Hands, DiarySite::Feet});
 }
 

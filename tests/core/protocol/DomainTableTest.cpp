@@ -196,7 +196,7 @@ TEST_CASE("the screening's rows, outcomes and standings")
     const auto rows = screeningRows();
     REQUIRE(rows.size() == table.size());
     for (std::size_t i = 0; i < table.size(); ++i) {
-        INFO(word(table[i].row));
+        INFO(token(table[i].row));
         CHECK(rows[i].row == table[i].row);
         CHECK(rows[i].outcome == table[i].outcome);
         CHECK(rows[i].standing == table[i].standing);

@@ -66,7 +66,7 @@ void everyLine(const std::function<void(PrepItem, Site)>& see)
 void fits(const Drawings& drawings, Site site)
 {
     for (const Drawing d : drawings) {
-        INFO(word(d));
+        INFO(token(d));
         CHECK_FALSE((site == Site::Armpits ? ofTrays() : ofPads()).contains(d));
     }
 }
@@ -77,7 +77,7 @@ TEST_CASE("every step that hands do and every line of the preparation has a draw
 {
     int steps = 0;
     everyStep([&](const Step& step, const ScriptRequest& q) {
-        INFO(word(q.site) << " " << word(q.way) << " " << word(step.kind));
+        INFO(token(q.site) << " " << token(q.way) << " " << token(step.kind));
         const auto drawings = drawingsOf(step, q);
         CHECK_FALSE(drawings.empty());
         fits(drawings, q.site);
@@ -86,7 +86,7 @@ TEST_CASE("every step that hands do and every line of the preparation has a draw
     CHECK(steps > 100);
     std::set<PrepItem> seen;
     everyLine([&](PrepItem item, Site site) {
-        INFO(word(site) << " " << word(item));
+        INFO(token(site) << " " << token(item));
         const auto drawings = drawingsOf(item, site);
         CHECK_FALSE(drawings.empty());
         fits(drawings, site);
@@ -106,7 +106,7 @@ TEST_CASE("no drawing is without a use")
     everyStep([&](const Step& step, const ScriptRequest& q) { note(drawingsOf(step, q)); });
     everyLine([&](PrepItem item, Site site) { note(drawingsOf(item, site)); });
     for (const auto d : allOf<Drawing>()) {
-        INFO(word(d));
+        INFO(token(d));
         CHECK(used.contains(d));
     }
 }
@@ -117,7 +117,7 @@ TEST_CASE("polarity is shown reversed as this machine and site have it")
         const auto drawings = drawingsOf(step, q);
         const bool swap = step.kind == StepKind::Swap;
         const bool pads = q.site == Site::Armpits;
-        INFO(word(q.site) << " " << word(q.swap) << " " << word(step.kind));
+        INFO(token(q.site) << " " << token(q.swap) << " " << token(step.kind));
         CHECK(has(drawings, Drawing::FlipSwitch) == (swap && q.swap == PolaritySwap::Switch));
         CHECK(has(drawings, Drawing::ExchangePads) == (swap && pads && q.swap == PolaritySwap::Pads));
         CHECK(has(drawings, Drawing::SwapLeads) ==
@@ -137,7 +137,7 @@ TEST_CASE("the meter at zero or the machine off is shown before anything that ca
             CHECK((drawings.front() == Drawing::AtZero || drawings.front() == Drawing::MachineOff));
     };
     everyStep([&](const Step& step, const ScriptRequest& q) {
-        INFO(word(q.site) << " " << word(step.kind));
+        INFO(token(q.site) << " " << token(step.kind));
         check(drawingsOf(step, q), step.kind == StepKind::MoveSide);
     });
     check(drawingsOf(PrepItem::LeadsIn, Site::Hands), false);

@@ -135,7 +135,7 @@ TEST_CASE("each blocking answer is named in plain words with the remedy")
     INFO(c.words);
     REQUIRE_FALSE(may);
     CHECK(may.error().code == c.code);
-    CHECK(may.error().input == word(c.row));
+    CHECK(may.error().input == token(c.row));
     CHECK(may.error().message.find(c.words) != std::string::npos);
     CHECK(may.error().message.find("leave the machine off") != std::string::npos);
 }

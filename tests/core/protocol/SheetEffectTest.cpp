@@ -68,7 +68,7 @@ TEST_CASE("a sheet that allows more than the one in force loosens, field by fiel
     for (const auto& c : cases) {
         CareSheet after = strict();
         c.change(after);
-        CAPTURE(word(c.field));
+        CAPTURE(token(c.field));
         CHECK(changes(strict(), after) == std::vector<SheetChange>{{c.field, c.loosens}});
     }
 }

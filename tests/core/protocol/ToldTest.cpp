@@ -44,9 +44,9 @@ std::string told(const LimitAnswer& a)
 
 std::string told(const Step& s)
 {
-    return fmt::format("  {} {} s{}, phase {}, polarity {:+d}, {}, {:g} mA, {}", word(s.kind), s.length.s,
-                       s.timed ? " by the clock" : "", s.phase, s.polarity, s.side ? word(*s.side) : "no side",
-                       s.limit.mA, word(s.prompt));
+    return fmt::format("  {} {} s{}, phase {}, polarity {:+d}, {}, {:g} mA, {}", token(s.kind), s.length.s,
+                       s.timed ? " by the clock" : "", s.phase, s.polarity, s.side ? token(*s.side) : "no side",
+                       s.limit.mA, token(s.prompt));
 }
 
 void tell(std::vector<std::string>& lines, const std::string& what, const CourseRequest& q)
@@ -61,7 +61,7 @@ void tell(std::vector<std::string>& lines, const std::string& what, const Course
                                 plan->fits ? "" : fmt::format(", {} days over", plan->overrunDays), plan->shiftCost));
     for (const auto& s : plan->sessions)
         lines.push_back(fmt::format("  {} (day {}) {} {} {:+d} {}", s.number, s.templateDay, s.date.iso(),
-                                    word(s.state), s.shift, word(s.why)));
+                                    token(s.state), s.shift, token(s.why)));
 }
 
 CourseRequest course(CourseTemplate plan, LocalDate start)
@@ -154,7 +154,7 @@ TEST_CASE("told: the limit of every site, current and age, with and without a sh
                 q.waveform = waveform;
                 q.age = age;
                 const auto tell = [&](const char* with, const LimitQuery& asked) {
-                    lines.push_back(fmt::format("{} {} {}{}: {}", word(site), word(waveform), word(age), with,
+                    lines.push_back(fmt::format("{} {} {}{}: {}", token(site), token(waveform), token(age), with,
                                                 told(limitFor(asked))));
                 };
                 tell("", q);
@@ -202,7 +202,7 @@ TEST_CASE("told: the steps of every kind of session")
                     q.swapping = {50};
                     const auto script = scriptFor(q);
                     const std::string what =
-                        fmt::format("{}, {}, {}, {} first", word(site), word(way), word(swap), word(first));
+                        fmt::format("{}, {}, {}, {} first", token(site), token(way), token(swap), token(first));
                     if (!script) {
                         lines.push_back(
                             fmt::format("{}: refused, {} at {}", what, script.error().code, script.error().input));
@@ -222,7 +222,7 @@ TEST_CASE("told: first courses with days done, missed, away, not free and moved 
     const LocalDate monday = day("2026-01-05");
     for (const CourseTemplate plan : {CourseTemplate::Seven, CourseTemplate::MonWedFri, CourseTemplate::Daily})
         for (const int later : {0, 2, 5, 6})
-            tell(lines, fmt::format("{} from {}", word(plan), (monday + later).iso()), course(plan, monday + later));
+            tell(lines, fmt::format("{} from {}", token(plan), (monday + later).iso()), course(plan, monday + later));
     auto q = course(CourseTemplate::Prescribed, monday);
     q.days = {1, 3, 30};
     tell(lines, "days 1, 3 and 30", q);
@@ -268,9 +268,9 @@ TEST_CASE("told: the preparation for every site, machine and way of working, and
                         m.power = power;
                         std::string items;
                         for (const PrepItem item : preparationFor(site, m, way, wounds))
-                            items += fmt::format(" {}", word(item));
-                        lines.push_back(fmt::format("{}, {}{}, {}{}:{}", word(site), word(way),
-                                                    remote ? ", remote" : "", word(power), wounds ? ", wounds" : "",
+                            items += fmt::format(" {}", token(item));
+                        lines.push_back(fmt::format("{}, {}{}, {}{}:{}", token(site), token(way),
+                                                    remote ? ", remote" : "", token(power), wounds ? ", wounds" : "",
                                                     items));
                     }
     const LocalTime now{day("2026-01-05"), {18 * 60}};
@@ -286,7 +286,7 @@ TEST_CASE("told: the preparation for every site, machine and way of working, and
             p.shaved = ago(shaved);
             std::string waits;
             for (const PrepWait& w : waitsFor(p, now))
-                waits += fmt::format(" {} until {} {}", word(w.item), w.until.date.iso(), w.until.at.minute);
+                waits += fmt::format(" {} until {} {}", token(w.item), w.until.date.iso(), w.until.at.minute);
             lines.push_back(fmt::format("antiperspirant {} min ago, shaved {} min ago:{}", antiperspirant, shaved,
                                         waits.empty() ? " no wait" : waits));
         }

@@ -32,7 +32,7 @@ BathEvent event(const std::string& bath, int sequence, BathEventKind kind, std::
 void led(Facts& d, LocalDate on, BathPrepared how, const std::vector<BathEvent>& happened = {}, bool written = true,
          Session logged = {})
 {
-    how.bath = "b" + on.iso() + std::string(word(how.site));
+    how.bath = "b" + on.iso() + std::string(token(how.site));
     how.limit = Milliamps{20};
     d.add(how, on, 18 * 60);
     d.add(event(how.bath, 0, BathEventKind::Begin), on, 18 * 60);

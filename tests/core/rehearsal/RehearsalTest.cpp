@@ -157,7 +157,7 @@ TEST_CASE("in the default world the forecasts are honest and the advice pays")
     for (const Policy p : firstdew::facts::allOf<Policy>()) {
         if (p == Policy::Early || p == Policy::Oracle)
             continue;
-        CAPTURE(firstdew::facts::word(p));
+        CAPTURE(firstdew::facts::token(p));
         CHECK(early.cost < o.policies[at(p)].cost);
         for (std::size_t t = 0; t < kTerciles; ++t) {
             const Figures& mine = o.terciles[at(Policy::Early)][t];

@@ -31,12 +31,12 @@ std::string told(const Situation& s)
 {
     std::string out = fmt::format("{} screening {}", s.today.iso(), static_cast<int>(s.screeningDue));
     for (const SiteSituation& site : s.sites) {
-        out += fmt::format("; {} {} {} next {} last {} in {} spells {} dry {:.9f}", word(site.site), word(site.stage),
-                           word(site.advice), site.nextSession ? site.nextSession->iso() : "-",
+        out += fmt::format("; {} {} {} next {} last {} in {} spells {} dry {:.9f}", token(site.site), token(site.stage),
+                           token(site.advice), site.nextSession ? site.nextSession->iso() : "-",
                            site.lastSession ? site.lastSession->iso() : "-", site.checkedInToday,
                            site.forecast.spells.size(), site.forecast.today.dry);
         for (const Reason& r : site.reasons)
-            out += fmt::format(", {} {} {}", word(r.kind), r.days, r.date ? r.date->iso() : "-");
+            out += fmt::format(", {} {} {}", token(r.kind), r.days, r.date ? r.date->iso() : "-");
     }
     return out;
 }

@@ -20,7 +20,7 @@ const LocalDate kStart = day("2026-01-05"); // a Monday
 
 std::string told(const Reason& r)
 {
-    std::string out(word(r.kind));
+    std::string out(token(r.kind));
     const auto add = [&](bool there, const std::string& what) { out += there ? " " + what : std::string(); };
     add(r.number != 0, fmt::format("number {}", r.number));
     add(r.count != 0, fmt::format("of {}", r.count));
@@ -29,13 +29,14 @@ std::string told(const Reason& r)
     add(r.probability != 0, fmt::format("{:.0f} %", 100 * r.probability));
     add(r.date.has_value(), r.date ? r.date->iso() : "");
     if (r.row)
-        out += fmt::format(" {}", word(*r.row));
+        out += fmt::format(" {}", token(*r.row));
     return out;
 }
 
 std::string told(const SiteSituation& s)
 {
-    std::string out = fmt::format("{} as {}: {}, {}", word(s.site), word(s.treatedAs), word(s.stage), word(s.advice));
+    std::string out =
+        fmt::format("{} as {}: {}, {}", token(s.site), token(s.treatedAs), token(s.stage), token(s.advice));
     if (s.nextSession)
         out += fmt::format(", next {}", s.nextSession->iso());
     if (s.lastSession)
@@ -43,7 +44,7 @@ std::string told(const SiteSituation& s)
     if (s.hdssStart)
         out += fmt::format(", hdss {} to {}", *s.hdssStart, s.hdssNow ? std::to_string(*s.hdssNow) : "?");
     if (s.response)
-        out += fmt::format(", response {}", word(*s.response));
+        out += fmt::format(", response {}", token(*s.response));
     if (s.checkedInToday)
         out += ", checked in";
     for (const Reason& r : s.reasons)
@@ -59,7 +60,7 @@ void tell(std::vector<std::string>& lines, const Facts& d, LocalDate today)
     const auto diary = d.on(today);
     const Situation s = assess(diary);
     lines.push_back(
-        fmt::format("{}{}{}", today.iso(), s.first ? fmt::format(", first {}", word(s.sites[*s.first].site)) : "",
+        fmt::format("{}{}{}", today.iso(), s.first ? fmt::format(", first {}", token(s.sites[*s.first].site)) : "",
                     s.cellSessionsLeft ? fmt::format(", {} sessions in the cells", *s.cellSessionsLeft) : ""));
     for (const SiteSituation& site : s.sites)
         lines.push_back("  " + told(site));
@@ -141,7 +142,7 @@ TEST_CASE("told: sessions missed until they crowd, both paces, and days away for
         tell(lines, d, kStart + i);
     for (const Pace pace : allOf<Pace>()) {
         const auto chosen = Facts(d).add(CoursePace{Site::Hands, pace}, kStart + 22, 6 * 60);
-        lines.push_back(fmt::format("chosen {}:", word(pace)));
+        lines.push_back(fmt::format("chosen {}:", token(pace)));
         tell(lines, chosen, kStart + 22);
         tellUpcoming(lines, chosen, {kStart + 22, {12 * 60}});
     }
@@ -191,7 +192,7 @@ TEST_CASE("told: every way in which dampness returns, and every answer to the ca
             tell(lines, d, last + later);
         for (const CallAnswer answer : allOf<CallAnswer>()) {
             auto answered = Facts(d).add(CallAnswered{DiarySite::Hands, answer, ""}, last, 21 * 60);
-            lines.push_back(fmt::format("answered {}:", word(answer)));
+            lines.push_back(fmt::format("answered {}:", token(answer)));
             for (const int later : {0, 1})
                 tell(lines, answered, last + later);
             answered.checkIn(DiarySite::Hands, last + 3, Level::Clammy);
@@ -220,7 +221,7 @@ TEST_CASE("told: a rhythm by the forecast alone, its answers and a personal risk
     const LocalDate due = *assess(d.on(kStart + 20)).sites[0].nextSession;
     for (const CallAnswer answer : allOf<CallAnswer>()) {
         auto answered = Facts(d).add(CallAnswered{DiarySite::Feet, answer, ""}, due, 12 * 60);
-        lines.push_back(fmt::format("answered {} on the due day:", word(answer)));
+        lines.push_back(fmt::format("answered {} on the due day:", token(answer)));
         for (const int later : {0, 1, 2, 3, 7})
             tell(lines, answered, due + later);
     }
@@ -245,7 +246,7 @@ TEST_CASE("told: what bars a session, what is paused, and what matters first of 
     tell(lines, wet, kStart + 25);
     for (const ScreeningRow row : allOf<ScreeningRow>()) {
         auto answered = Facts(wet).screened(kStart + 25, {row});
-        lines.push_back(fmt::format("yes to {}:", word(row)));
+        lines.push_back(fmt::format("yes to {}:", token(row)));
         tell(lines, answered, kStart + 25);
         answered.add(Clearance{row, "Dr. Invented", kStart + 25, kStart + 26}, kStart + 25, 12 * 60);
         lines.push_back("cleared until the next day:");
@@ -321,12 +322,12 @@ void tellPermission(std::vector<std::string>& lines, const std::string& what, co
             lines.push_back("  " + told(s));
     const auto may = firstdew::protocol::mayBegin(diary, site, waveform);
     if (!may) {
-        lines.push_back(fmt::format("  {} {}: no: {}", word(site), word(waveform), may.error().message));
+        lines.push_back(fmt::format("  {} {}: no: {}", token(site), token(waveform), may.error().message));
         return;
     }
     const auto aim = firstdew::protocol::currentAdviceFor(diary, site, waveform, may->limit);
-    lines.push_back(fmt::format("  {} {}: aim {:g} mA ({}), limit {:g} mA{}", word(site), word(waveform), aim.target.mA,
-                                word(aim.reasons.front()), may->limit.mA,
+    lines.push_back(fmt::format("  {} {}: aim {:g} mA ({}), limit {:g} mA{}", token(site), token(waveform),
+                                aim.target.mA, token(aim.reasons.front()), may->limit.mA,
                                 may->warnAbove ? fmt::format(", warns above {:g} mA", may->warnAbove->mA) : ""));
 }
 
@@ -396,7 +397,7 @@ namespace {
 
 std::string toldCourse(const firstdew::protocol::PrescribedCourse& next)
 {
-    return fmt::format("    course for {}: {} from {}, days {}{}{}", word(next.course.site), word(next.course.plan),
+    return fmt::format("    course for {}: {} from {}, days {}{}{}", token(next.course.site), token(next.course.plan),
                        next.course.start.iso(), fmt::join(next.course.days, " "), next.goesOn ? ", goes on" : "",
                        next.replaces ? ", in place of another" : "");
 }
@@ -410,9 +411,9 @@ void tellSheet(std::vector<std::string>& lines, std::string_view what, const Car
     for (const auto& effect : firstdew::protocol::effectsOf(sheet, diary)) {
         std::string line = "    for";
         for (const Site site : effect.sites)
-            line += fmt::format(" {}", word(site));
+            line += fmt::format(" {}", token(site));
         for (const auto& change : effect.changes)
-            line += fmt::format("; {}{}", word(change.field), change.loosens ? " (allows more)" : "");
+            line += fmt::format("; {}{}", token(change.field), change.loosens ? " (allows more)" : "");
         lines.push_back(line);
     }
     for (const auto& next : firstdew::protocol::coursesOf(sheet, diary))

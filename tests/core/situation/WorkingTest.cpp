@@ -54,9 +54,9 @@ SiteWorking askedOf(const Facts& d, LocalDate today)
 
 std::string told(const SiteWorking& w)
 {
-    std::string out(word(w.answer));
+    std::string out(token(w.answer));
     if (w.wait)
-        out += fmt::format(" ({}, {})", word(*w.wait), w.missing);
+        out += fmt::format(" ({}, {})", token(*w.wait), w.missing);
     if (w.dampNow)
         out += fmt::format("; damp {:.1f} days a week", *w.dampNow);
     if (w.dampBefore)

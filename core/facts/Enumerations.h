@@ -40,75 +40,75 @@ enum class OtherKind { Botulinum, Tablets, Cream, Other };
 
 /// The tokens of an enumeration, in the order of its values.
 template <class E>
-struct Words;
+struct Tokens;
 
 /// Gives an enumeration its tokens, one for each enumerator and in the same order; tests/core/lint.py compares them.
-#define FIRSTDEW_WORDS(E, ...)                                                                                         \
+#define FIRSTDEW_TOKENS(E, ...)                                                                                        \
     template <>                                                                                                        \
-    struct Words<E> {                                                                                                  \
+    struct Tokens<E> {                                                                                                 \
         static constexpr auto list = std::to_array<std::string_view>({__VA_ARGS__});                                   \
     }
 
-FIRSTDEW_WORDS(Site, "hands", "feet", "hand-foot", "armpits");
-FIRSTDEW_WORDS(DiarySite, "hands", "feet", "armpits");
-FIRSTDEW_WORDS(Level, "dry", "clammy", "wet", "dripping");
-FIRSTDEW_WORDS(Circumstance, "heat", "exertion", "stress", "illness");
-FIRSTDEW_WORDS(Waveform, "direct", "pulsed");
-FIRSTDEW_WORDS(AgeGroup, "adult", "child");
-FIRSTDEW_WORDS(Side, "right", "left");
-FIRSTDEW_WORDS(PolaritySwap, "leads", "switch", "pads");
-FIRSTDEW_WORDS(WayOfWorking, "free-hand", "helper", "hands-under");
-FIRSTDEW_WORDS(PowerSource, "cells", "mains");
-FIRSTDEW_WORDS(Comfort, "nothing-felt", "comfortable", "strong", "unpleasant", "painful");
-FIRSTDEW_WORDS(SkinFinding, "fine", "redness", "dryness", "itch", "blister", "burn", "pain");
-FIRSTDEW_WORDS(CallAnswer, "start-now", "this-evening", "tomorrow", "not-this-time");
-FIRSTDEW_WORDS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
-FIRSTDEW_WORDS(Pace, "keep-window", "day-between");
-FIRSTDEW_WORDS(OtherKind, "botulinum", "tablets", "cream", "other");
-FIRSTDEW_WORDS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");
+FIRSTDEW_TOKENS(Site, "hands", "feet", "hand-foot", "armpits");
+FIRSTDEW_TOKENS(DiarySite, "hands", "feet", "armpits");
+FIRSTDEW_TOKENS(Level, "dry", "clammy", "wet", "dripping");
+FIRSTDEW_TOKENS(Circumstance, "heat", "exertion", "stress", "illness");
+FIRSTDEW_TOKENS(Waveform, "direct", "pulsed");
+FIRSTDEW_TOKENS(AgeGroup, "adult", "child");
+FIRSTDEW_TOKENS(Side, "right", "left");
+FIRSTDEW_TOKENS(PolaritySwap, "leads", "switch", "pads");
+FIRSTDEW_TOKENS(WayOfWorking, "free-hand", "helper", "hands-under");
+FIRSTDEW_TOKENS(PowerSource, "cells", "mains");
+FIRSTDEW_TOKENS(Comfort, "nothing-felt", "comfortable", "strong", "unpleasant", "painful");
+FIRSTDEW_TOKENS(SkinFinding, "fine", "redness", "dryness", "itch", "blister", "burn", "pain");
+FIRSTDEW_TOKENS(CallAnswer, "start-now", "this-evening", "tomorrow", "not-this-time");
+FIRSTDEW_TOKENS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
+FIRSTDEW_TOKENS(Pace, "keep-window", "day-between");
+FIRSTDEW_TOKENS(OtherKind, "botulinum", "tablets", "cream", "other");
+FIRSTDEW_TOKENS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
 template <class E>
-concept Worded = requires
+concept HasTokens = requires
 {
-    Words<E>::list;
+    Tokens<E>::list;
 };
 
-template <Worded E>
-[[nodiscard]] constexpr std::string_view word(E value)
+template <HasTokens E>
+[[nodiscard]] constexpr std::string_view token(E value)
 {
-    return Words<E>::list[static_cast<std::size_t>(value)];
+    return Tokens<E>::list[static_cast<std::size_t>(value)];
 }
 
-template <Worded E>
+template <HasTokens E>
 [[nodiscard]] constexpr std::optional<E> fromWord(std::string_view text)
 {
-    for (std::size_t i = 0; i < Words<E>::list.size(); ++i)
-        if (Words<E>::list[i] == text)
+    for (std::size_t i = 0; i < Tokens<E>::list.size(); ++i)
+        if (Tokens<E>::list[i] == text)
             return static_cast<E>(i);
     return std::nullopt;
 }
 
 /// Every value of an enumeration with tokens, in order.
-template <Worded E>
+template <HasTokens E>
 [[nodiscard]] constexpr auto allOf()
 {
-    std::array<E, Words<E>::list.size()> out{};
+    std::array<E, Tokens<E>::list.size()> out{};
     for (std::size_t i = 0; i < out.size(); ++i)
         out[i] = static_cast<E>(i);
     return out;
 }
 
 /// One T for each value of an enumeration with tokens.
-template <Worded E, class T>
+template <HasTokens E, class T>
 struct PerWord {
-    std::array<T, Words<E>::list.size()> values{};
+    std::array<T, Tokens<E>::list.size()> values{};
     [[nodiscard]] constexpr T& operator[](E e) { return values[static_cast<std::size_t>(e)]; }
     [[nodiscard]] constexpr const T& operator[](E e) const { return values[static_cast<std::size_t>(e)]; }
     constexpr bool operator==(const PerWord&) const = default;
 };
 
 /// A set of values of an enumeration with tokens.
-template <Worded E>
+template <HasTokens E>
 class SetOf {
 public:
     constexpr SetOf() = default;
@@ -125,7 +125,7 @@ public:
     constexpr bool operator==(const SetOf&) const = default;
 
 private:
-    static_assert(Words<E>::list.size() <= std::numeric_limits<unsigned>::digits, "the set needs more bits");
+    static_assert(Tokens<E>::list.size() <= std::numeric_limits<unsigned>::digits, "the set needs more bits");
     static constexpr unsigned bit(E v) { return 1U << static_cast<unsigned>(v); }
     unsigned m_bits = 0;
 };
