@@ -1,9 +1,19 @@
 #include "exchange/QrRead.h"
 
+#define ZX_USE_UTF8 1 // ZXing 1.4 of Debian 12 otherwise gives wide characters
 #include <ZXing/ReadBarcode.h>
-#include <ZXing/TextUtfEncoding.h>
 
 namespace firstdew::exchange {
+
+namespace {
+
+#if __has_include(<ZXing/ReaderOptions.h>)
+using Options = ZXing::ReaderOptions;
+#else // ZXing 1.4 of Debian 12
+using Options = ZXing::DecodeHints;
+#endif
+
+} // namespace
 
 facts::Result<std::string> readQrCode(std::span<const unsigned char> grey, int width, int height)
 {
@@ -11,13 +21,12 @@ facts::Result<std::string> readQrCode(std::span<const unsigned char> grey, int w
         width > 0 && height > 0 ? static_cast<std::size_t>(width) * static_cast<std::size_t>(height) : 0;
     if (pixels == 0 || pixels > kMostPixels || pixels != grey.size())
         return facts::Error{"picture-unusable", "", "is no picture that can be looked at; take another one"};
-    const auto hints =
-        ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::QRCode).setTryHarder(true).setTryRotate(true);
-    const auto found = ZXing::ReadBarcode({grey.data(), width, height, ZXing::ImageFormat::Lum}, hints);
+    const auto options = Options().setFormats(ZXing::BarcodeFormat::QRCode).setTryHarder(true).setTryRotate(true);
+    const auto found = ZXing::ReadBarcode({grey.data(), width, height, ZXing::ImageFormat::Lum}, options);
     if (!found.isValid())
         return facts::Error{"no-code", "",
                             "shows no code that can be read; take it straight from the front, near and in good light"};
-    return ZXing::TextUtfEncoding::ToUtf8(found.text());
+    return found.text();
 }
 
 } // namespace firstdew::exchange

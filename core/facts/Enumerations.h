@@ -80,7 +80,7 @@ template <HasTokens E>
 }
 
 template <HasTokens E>
-[[nodiscard]] constexpr std::optional<E> fromWord(std::string_view text)
+[[nodiscard]] constexpr std::optional<E> fromToken(std::string_view text)
 {
     for (std::size_t i = 0; i < Tokens<E>::list.size(); ++i)
         if (Tokens<E>::list[i] == text)
@@ -100,11 +100,11 @@ template <HasTokens E>
 
 /// One T for each value of an enumeration with tokens.
 template <HasTokens E, class T>
-struct PerWord {
+struct PerValue {
     std::array<T, Tokens<E>::list.size()> values{};
     [[nodiscard]] constexpr T& operator[](E e) { return values[static_cast<std::size_t>(e)]; }
     [[nodiscard]] constexpr const T& operator[](E e) const { return values[static_cast<std::size_t>(e)]; }
-    constexpr bool operator==(const PerWord&) const = default;
+    constexpr bool operator==(const PerValue&) const = default;
 };
 
 /// A set of values of an enumeration with tokens.

@@ -60,7 +60,7 @@ std::string anyOf(std::string_view beforeLast = " or ")
 }
 
 template <facts::HasTokens E>
-E wordOption(const std::string& option, const std::string& text)
+E tokenOption(const std::string& option, const std::string& text)
 {
     if (const auto value = facts::fromToken<E>(text))
         return *value;

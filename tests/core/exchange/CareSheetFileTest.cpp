@@ -1,9 +1,8 @@
 #include "exchange/CareSheetFile.h"
 
 #include "exchange/QrCode.h"
+#include "exchange/QrRead.h"
 
-#include <ZXing/ReadBarcode.h>
-#include <ZXing/TextUtfEncoding.h>
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
@@ -43,10 +42,7 @@ std::string scanned(const QrCode& code)
         for (int x = 0; x < code.size * dots; ++x)
             if (code.at(x / dots, y / dots))
                 grey[static_cast<std::size_t>((y + quiet * dots) * side + x + quiet * dots)] = 0;
-    const auto result = ZXing::ReadBarcode({grey.data(), side, side, ZXing::ImageFormat::Lum},
-                                           ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::QRCode));
-    REQUIRE(result.isValid());
-    return ZXing::TextUtfEncoding::ToUtf8(result.text());
+    return readQrCode(grey, side, side).value();
 }
 
 } // namespace
