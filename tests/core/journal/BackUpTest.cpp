@@ -270,7 +270,7 @@ TEST_CASE("a back-up that holds one id twice with different contents is refused 
 TEST_CASE("what is sealed opens with its passphrase, and one too long to open it with is refused")
 {
     for (const std::size_t length : {1, 100, 255, 256, 1000}) {
-        const std::string token(length, 'w');
+        const std::string word(length, 'w');
         const auto sealed = seal("{}", word, kFew);
         INFO(length);
         if (length > 255) {
