@@ -6,7 +6,7 @@
 namespace firstdew::controls {
 
 /// What the camera sees while a code is looked for.
-class CameraPicture : public Drawn {
+class CameraPicture : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(firstdew::viewmodels::ScanModel* scan READ scan WRITE setScan NOTIFY scanChanged)

@@ -6,7 +6,7 @@
 namespace firstdew::controls {
 
 /// The first page for the prescriber as it would be made now, as wide as the item and as high as paper.
-class PagePreview : public Drawn {
+class PagePreview : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(firstdew::viewmodels::SummaryModel* summary READ summary WRITE setSummary NOTIFY summaryChanged)
