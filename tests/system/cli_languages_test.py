@@ -46,9 +46,11 @@ class Summary(CliTest):
         boxes = words(out, '-bbox')
         width = float(boxes.split('page width="')[1].split('"')[0])
         letters = [tuple(float(v) for v in found) for found in re.findall(r'<word xMin="([\d.]+)" yMin="([\d.]+)" xMax="([\d.]+)"', boxes)]
-        title = [(left, right) for left, top, right in letters if top == min(t for _, t, _ in letters)]
-        self.assertGreater(max(right for _, right in title), width * 0.9)
-        self.assertGreater(min(left for left, _ in title), width * 0.4)
+        # The first line: what it is at the right margin, its days at the left one.
+        line = [(left, right) for left, top, right in letters if top < min(t for _, t, _ in letters) + 6]
+        self.assertGreater(max(right for _, right in line), width * 0.9)
+        self.assertLess(min(left for left, _ in line), width * 0.15)
+        self.assertFalse([left for left, _ in line if width * 0.4 < left < width * 0.6])
         fonts = subprocess.run(['pdffonts', str(out)], capture_output=True, text=True, check=True).stdout
         self.assertIn('NotoSansArabic', fonts)
 
