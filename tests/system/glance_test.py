@@ -58,7 +58,7 @@ class Glance(unittest.TestCase):
 
     def test_each_entry_of_the_menu_brings_the_open_app_there(self):
         app = self.start('--page', 'plan')
-        app.see('Reminders')
+        app.see('Days away')
         for action in ('check-in', 'bath', 'diary', 'check-in'):
             self.chosen_in_the_menu(action)
             app.showing(SEEN[action])
