@@ -91,3 +91,33 @@ TEST_CASE("Another treatment is noted with its days, and listed until it is remo
     choose(ui, "Remove Tablets");
     CHECK(ui.store.diary().otherTreatments.empty());
 }
+
+TEST_CASE("A course without response is gone through point by point, and goes on to twelve sessions")
+{
+    Interface ui({390, 844}, "light");
+    const auto at = [](const char* day) { return LocalTime::parse(std::string(day) + "T09:00"); };
+    REQUIRE(ui.store.append(Interface::answered({}), at("2026-03-01")));
+    REQUIRE(ui.store.append(Pause{Site::Hands, true}, at("2026-03-01")));
+    Course course;
+    course.site = Site::Feet;
+    course.start = *LocalDate::parse("2026-02-10");
+    REQUIRE(ui.store.append(Hdss{DiarySite::Feet, 3}, at("2026-02-09")));
+    REQUIRE(ui.store.append(course, at("2026-02-10")));
+    Session session;
+    session.site = Site::Feet;
+    for (const char* day :
+         {"2026-02-10", "2026-02-11", "2026-02-13", "2026-02-16", "2026-02-19", "2026-02-24", "2026-03-03"})
+        REQUIRE(ui.store.append(session, at(day)));
+    REQUIRE(ui.show("Today"));
+    CHECK_FALSE(shown(ui, "Say how much the sweating bothers you now.").isEmpty()); // no score since
+    REQUIRE(ui.store.append(Hdss{DiarySite::Feet, 3}, at("2026-03-15")));
+    CHECK_FALSE(shown(ui, "After 7 session").isEmpty());
+    choose(ui, "Check how you do it");
+    CHECK_FALSE(shown(ui, "Was the polarity swapped half-way").isEmpty());
+    REQUIRE(ui.show("Today"));
+    choose(ui, "Go on to twelve sessions");
+    const auto& last = ui.store.diary().courses.back().payload;
+    CHECK(last.site == Site::Feet);
+    CHECK(last.days.size() == 5);
+    CHECK(shown(ui, "Go on to twelve sessions").isEmpty());
+}
