@@ -266,6 +266,7 @@ class DeviceVoice(Listening):
         self.assertEqual(self.times('voice/en/volume-check'), [])
         # In a session too; the alarm cuts in on it.
         self.app.press('Back')
+        self.app.press('Back')
         self.app.press('Session', 'page tab')
         self.begin('Somebody helps me')
         self.app.press('It is comfortable')
