@@ -39,7 +39,8 @@ BathPrepared preparation(FuzzedDataProvider& data)
 Event anyEvent(FuzzedDataProvider& data)
 {
     Event e;
-    e.kind = static_cast<BathEventKind>(data.ConsumeIntegralInRange<int>(0, static_cast<int>(BathEventKind::Away) + 1));
+    e.kind = static_cast<BathEventKind>(
+        data.ConsumeIntegralInRange<int>(0, static_cast<int>(allOf<BathEventKind>().size())));
     if (e.kind == BathEventKind::Reading && data.ConsumeBool())
         e.reading = Milliamps{data.ConsumeBool() ? data.ConsumeIntegralInRange<int>(-1, 120) / 2.0
                                                  : data.ConsumeFloatingPoint<double>()};
@@ -117,7 +118,8 @@ void comesBack(const BathPrepared& prepared, const std::vector<BathEvent>& kept,
         return require(back.ok() || !back.error().message.empty());
     require(back.ok());
     require(back->step == s.step && back->readings == s.readings && back->restarts == s.restarts);
-    require(back->phase == (s.phase == Phase::Running && s.step > 0 ? Phase::AwaitingMeanwhile : s.phase));
+    const bool asks = s.phase == Phase::Running && s.step > 0;
+    require(back->phase == (s.pressed ? Phase::Stopped : asks ? Phase::AwaitingMeanwhile : s.phase));
 }
 
 } // namespace
@@ -149,9 +151,10 @@ extern "C" int LLVMFuzzerTestOneInput(const uint8_t* bytes, size_t size)
         holds(t, p.limit);
         onlooker.stepWent(e, s, t);
         const bool touched = e.kind == BathEventKind::Swapped || e.kind == BathEventKind::MovedSide;
-        require(!touched || !onlooker.mayFlow);
+        const bool over = s.pressed && t.phase == Phase::Stopped; // whatever was said came too late
+        require(!touched || !onlooker.mayFlow || over);
         onlooker.saw(e, t);
-        require(t.current != Current::Zero || !onlooker.mayFlow);
+        require(t.current != Current::Zero || !onlooker.mayFlow || over);
         for (const auto& [event, at] : out->keep) {
             BathEvent b;
             b.bath = p.bath, b.sequence = static_cast<int>(kept.size()), b.event = event.kind;
