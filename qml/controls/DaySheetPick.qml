@@ -45,7 +45,7 @@ Sheet {
             out.push({ value: 0, text: "", spoken: "", fits: false })
         for (let d = 1; d <= length; ++d) {
             const n = number(year, month, d)
-            out.push({ value: n, text: written(new Date(year, month, d), "d"), spoken: written(new Date(year, month, d), Locale.LongFormat), fits: n >= first && n <= last })
+            out.push({ value: n, text: written(new Date(year, month, d), "d"), spoken: new Date(year, month, d).toLocaleDateString(Qt.locale(), Locale.LongFormat), fits: n >= first && n <= last })
         }
         return out
     }

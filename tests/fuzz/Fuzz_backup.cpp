@@ -1,5 +1,7 @@
 #include "journal/BackUp.h"
 
+#include <cstdint>
+
 using namespace firstdew;
 
 /// A back-up from anywhere: opened or refused.

@@ -1,5 +1,6 @@
 #include "exchange/CareSheetFile.h"
 
+#include <cstdint>
 #include <cstdlib>
 
 using namespace firstdew;

@@ -1,6 +1,7 @@
 #include "journal/Journal.h"
 #include "journal/Repair.h"
 
+#include <cstdint>
 #include <cstdlib>
 #include <fstream>
 #include <unistd.h>

@@ -1,6 +1,7 @@
 #include "exchange/Tables.h"
 #include "journal/Import.h"
 
+#include <cstdint>
 #include <cstdlib>
 
 using namespace firstdew;

@@ -97,6 +97,11 @@ struct Interface {
         REQUIRE(window != nullptr);
     }
 
+    /// What pages have left to be deleted goes while engine and theme are there.
+    ~Interface() { QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); }
+    Interface(const Interface&) = delete;
+    Interface& operator=(const Interface&) = delete;
+
     void fill() { fillFor("Alma"); }
 
     void fillFor(const char* name)

@@ -10,7 +10,7 @@ import sys
 import tempfile
 from pathlib import Path
 
-# A control whose background or content gives its size needs that at once; qmllint tells that it is not made later.
+# A control whose background or content gives its size needs that at once; qmllint of Qt 6.4 tells that it is not made later.
 SETTINGS = ["--deferred-property-id", "disable"]
 PLANTED = {
     "property of a value": "readonly property string planted: PlanModel.machine.nam",
@@ -22,10 +22,16 @@ PLANTED = {
 }
 
 
+def settings(lint):
+    """Those that this qmllint knows."""
+    known = subprocess.run([lint, "--help"], capture_output=True, text=True, check=False).stdout
+    return SETTINGS if SETTINGS[0] in known else []
+
+
 def warnings(lint, build, files):
     modules = next(Path("/usr/lib").glob("*/qt6/qml"))
     resources = [r for q in sorted((build / ".rcc").glob("*.qrc")) for r in ("--resource", str(q))]
-    run = subprocess.run([lint, "--bare", "-I", build, "-I", modules, *resources, *SETTINGS, "--json", "-", *files],
+    run = subprocess.run([lint, "--bare", "-I", build, "-I", modules, *resources, *settings(lint), "--json", "-", *files],
                          capture_output=True, text=True, check=False)
     if not run.stdout.strip():
         raise SystemExit(f"qmllint said nothing: {run.stderr}")
