@@ -114,7 +114,7 @@ void fill(const std::string& file, LocalDate today)
     };
     const LocalDate first = today - 365 * kYears;
     add(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}}, first);
-    add(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains}, first);
+    add(Machine{"Invented", true, true, PolaritySwap::Leads, false, PowerSource::Mains, {}}, first);
     for (const Site site : {Site::Hands, Site::Feet})
         add(SiteUse{site, true}, first);
     for (int day = 0; day < 365 * kYears; ++day)
