@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace firstdew::summary {
 
@@ -42,6 +43,21 @@ std::optional<Milliamps> limitToday(const Diary& diary, Site site, Waveform wave
     return answer.allowed ? std::optional(answer.limit) : std::nullopt;
 }
 
+/// The limit to judge a logged session by: that of its led session; otherwise today's; where that waveform is not open
+/// today, the trade's. Armpits have no direct current, so any counts as above.
+Milliamps limitFor(const Diary& diary, const Session& session)
+{
+    const auto led = diary.ledSessions.find(session.bath);
+    if (led != diary.ledSessions.end() && led->second.prepared)
+        return led->second.prepared->limit;
+    if (const auto limit = limitToday(diary, session.site, session.waveform))
+        return *limit;
+    auto query = protocol::limitQueryFor(diary, session.site, session.waveform);
+    query.machine.reset();
+    query.sheets.clear();
+    return protocol::limitFor(query).limit;
+}
+
 std::optional<Verdict> verdictOf(const Diary& diary, const SiteSituation& site)
 {
     switch (situation::workingAt(diary, site).answer) {
@@ -58,17 +74,20 @@ std::optional<Verdict> verdictOf(const Diary& diary, const SiteSituation& site)
 std::vector<OverLimitEpisode> overLimitFrom(const Diary& diary, LocalDate from)
 {
     std::vector<OverLimitEpisode> out;
+    std::set<std::string> told;
     for (const auto& [id, led] : diary.ledSessions)
         if (led.prepared && led.on >= from && led.on <= diary.today)
-            if (const auto episode = episodeOf(led))
+            if (const auto episode = episodeOf(led)) {
                 out.push_back(*episode);
+                told.insert(id);
+            }
     for (const auto& e : diary.sessions) {
         const Session& s = e.payload;
-        if (e.happened.date < from || diary.ledSessions.contains(s.bath) || !s.peak)
+        if (e.happened.date < from || told.contains(s.bath) || !s.peak)
             continue;
-        const auto limit = limitToday(diary, s.site, s.waveform);
-        if (limit && *s.peak > *limit)
-            out.push_back({e.happened.date, s.site, s.waveform, *s.peak, *limit, std::nullopt});
+        const Milliamps limit = limitFor(diary, s);
+        if (*s.peak > limit)
+            out.push_back({e.happened.date, s.site, s.waveform, *s.peak, limit, std::nullopt});
     }
     std::ranges::stable_sort(out, {}, &OverLimitEpisode::date);
     return out;

@@ -19,7 +19,7 @@ struct OverLimitEpisode {
     Site site{};
     Waveform waveform{};
     Milliamps peak;
-    Milliamps limit;                ///< of that session; of today where only the log tells of it
+    Milliamps limit;                ///< of that session; where only the log tells of it, of today or the trade's
     std::optional<Seconds> seconds; ///< time above it; nullopt where only the log tells of it
     bool operator==(const OverLimitEpisode&) const = default;
 };

@@ -119,9 +119,9 @@ void paintVerdict(Sheet& sheet, const Contents& c)
         y += sheet.text(indent, y, room, Page::tr("No site in use."), kText, kInk);
     sheet.painter().fillRect(QRectF(sheet.left(0, kBand), top + 2, kBand, y - top - 2), colour);
     sheet.moveTo(y);
-    sheet.heading(Page::tr("What you are asked"));
+    sheet.heading(Page::tr("For you to do"));
     if (c.asks.empty())
-        sheet.paragraph(Page::tr("Nothing is open."), kText, kInk);
+        sheet.paragraph(Page::tr("Nothing at present."), kText, kInk);
     for (const Ask& ask : c.asks)
         sheet.paragraph(QStringLiteral("•  ") + askSentence(ask), kText,
                         ask.kind <= AskKind::HealthAnswer ? kDanger : kInk, ask.kind <= AskKind::HealthAnswer);

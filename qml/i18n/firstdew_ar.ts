@@ -2313,11 +2313,11 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>What you are asked</source>
+        <source>For you to do</source>
         <translation>المطلوب منك</translation>
     </message>
     <message>
-        <source>Nothing is open.</source>
+        <source>Nothing at present.</source>
         <translation>لا شيء معلّق.</translation>
     </message>
     <message>

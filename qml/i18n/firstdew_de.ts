@@ -2269,11 +2269,11 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>What you are asked</source>
+        <source>For you to do</source>
         <translation>Worum Sie gebeten werden</translation>
     </message>
     <message>
-        <source>Nothing is open.</source>
+        <source>Nothing at present.</source>
         <translation>Nichts ist offen.</translation>
     </message>
     <message>

@@ -2269,11 +2269,11 @@
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>What you are asked</source>
+        <source>For you to do</source>
         <translation>Lo que se le pide</translation>
     </message>
     <message>
-        <source>Nothing is open.</source>
+        <source>Nothing at present.</source>
         <translation>No hay nada pendiente.</translation>
     </message>
     <message>

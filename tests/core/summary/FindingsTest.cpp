@@ -81,6 +81,31 @@ TEST_CASE("a session above its limit stands on the page with peak, limit and tim
     CHECK(overLimitFrom(ledAbove().add(both, kToday).on(kToday), kToday - 30).size() == 1); // once
 }
 
+TEST_CASE("a peak that only the log tells of counts, though the session was led or its current is not open any more")
+{
+    // Nobody could touch the phone while it was led, so the reading was given afterwards.
+    BathPrepared p;
+    p.bath = "b";
+    p.limit = {15};
+    Session led = logged(Site::Hands, 18, 12);
+    led.bath = "b";
+    const auto after = overLimitFrom(person().add(p, kToday).add(led, kToday).on(kToday), kToday);
+    REQUIRE(after.size() == 1);
+    CHECK(after[0].limit.mA == 15);
+
+    CareSheet pulsed;
+    pulsed.who = "Dr Vance";
+    pulsed.given = kToday;
+    pulsed.sites = {Site::Hands};
+    pulsed.waveform = Waveform::Pulsed;
+    auto closed = person().add(logged(Site::Hands, 22, 12), kToday - 3).add(pulsed, kToday);
+    closed.add(logged(Site::Armpits, 5, 5), kToday - 2); // armpits with pulsed current only: common practice, no source
+    const auto found = overLimitFrom(closed.on(kToday), kToday - 9);
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].limit.mA == 20);
+    CHECK(found[1].limit.mA == 0);
+}
+
 TEST_CASE("limits are listed for what is in use, with who set them")
 {
     Facts d = person();
