@@ -23,8 +23,7 @@ constexpr double kSmall = 6.4;
 constexpr double kText = 8;
 constexpr double kBand = 4; // width of the coloured bar beside the verdict
 constexpr double kHeadingRoom = 34;
-constexpr double kLineRoom = 12;
-constexpr double kLeastChart = 96;
+constexpr double kLeastChart = 80;
 constexpr double kMostChart = 170;
 
 QString verdictName(Verdict verdict)
@@ -125,6 +124,8 @@ void paintVerdict(Sheet& sheet, const Contents& c)
     for (const Ask& ask : c.asks)
         sheet.paragraph(QStringLiteral("•  ") + askSentence(ask), kText,
                         ask.kind <= AskKind::HealthAnswer ? kDanger : kInk, ask.kind <= AskKind::HealthAnswer);
+    for (const auto& q : c.questions)
+        sheet.paragraph(QStringLiteral("–  ") + words::asWritten(q), kText, kInk);
 }
 
 QString skinLine(const Entry<SideEffect>& e, LocalDate to)
@@ -333,15 +334,6 @@ void paintSite(Sheet& sheet, const Contents& c, const SiteContents& s, double ch
     sheet.moveTo(top + height + 2);
 }
 
-void paintQuestions(Sheet& sheet, const Contents& c)
-{
-    if (c.questions.empty())
-        return;
-    sheet.heading(Page::tr("Questions"));
-    for (const auto& q : c.questions)
-        sheet.paragraph(QStringLiteral("– ") + words::asWritten(q), kText, kInk);
-}
-
 QString footer()
 {
     return Page::tr("Recorded by the person at home; not a medical device, no diagnosis. Machine's instructions, local "
@@ -358,13 +350,10 @@ void paintFrontPage(QPainter& painter, QSizeF size, const summary::Contents& c)
     paintVerdict(sheet, c);
     paintSafety(sheet, c);
     const double height = sheet.text(0, 0, sheet.width(), footer(), kSmall, kSoft, false, false);
-    const double questions =
-        c.questions.empty() ? 0 : kHeadingRoom + kLineRoom * static_cast<double>(c.questions.size());
-    const double left = sheet.height() - height - questions - sheet.y();
+    const double left = sheet.height() - height - sheet.y();
     const double sites = static_cast<double>(std::max<std::size_t>(1, c.sites.size()));
     for (const auto& s : c.sites)
         paintSite(sheet, c, s, std::clamp(left / sites - kHeadingRoom, kLeastChart, kMostChart));
-    paintQuestions(sheet, c);
     sheet.text(0, sheet.height() - height, sheet.width(), footer(), kSmall, kSoft);
 }
 

@@ -2048,10 +2048,6 @@
         <translation>تيار مستمر</translation>
     </message>
     <message>
-        <source>Questions</source>
-        <translation>الأسئلة</translation>
-    </message>
-    <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
         <translation>سجّله الشخص في بيته؛ ليس جهازًا طبيًا ولا تشخيصًا. تعليمات الجهاز والقواعد المحلية والطبيب لها الأولوية. حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
     </message>
@@ -3369,8 +3365,8 @@
         <translation>سحب: %1</translation>
     </message>
     <message>
-        <source>What you want to ask stands at the end of the page.</source>
-        <translation>ما تريد أن تسأله يظهر في آخر الصفحة.</translation>
+        <source>What you want to ask stands near the top of the page.</source>
+        <translation>ما تريد أن تسأله يظهر قرب أعلى الصفحة.</translation>
     </message>
     <message>
         <source>Your question</source>

@@ -2036,10 +2036,6 @@
         <translation>Gleichstrom</translation>
     </message>
     <message>
-        <source>Questions</source>
-        <translation>Fragen</translation>
-    </message>
-    <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
         <translation>Zu Hause von der Person selbst aufgezeichnet; kein Medizinprodukt, keine Diagnose. Anleitung des Geräts, Regeln vor Ort und ärztliche Anweisung gehen vor. Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
     </message>
@@ -3301,8 +3297,8 @@
         <translation>Zurücknehmen: %1</translation>
     </message>
     <message>
-        <source>What you want to ask stands at the end of the page.</source>
-        <translation>Was Sie fragen möchten, steht am Ende der Seite.</translation>
+        <source>What you want to ask stands near the top of the page.</source>
+        <translation>Was Sie fragen möchten, steht oben auf der Seite.</translation>
     </message>
     <message>
         <source>Your question</source>

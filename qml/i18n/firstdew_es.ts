@@ -2036,10 +2036,6 @@
         <translation>corriente continua</translation>
     </message>
     <message>
-        <source>Questions</source>
-        <translation>Preguntas</translation>
-    </message>
-    <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
         <translation>Anotado en casa por la propia persona; no es un producto sanitario ni hace diagnósticos. Las instrucciones del aparato, las normas locales y el profesional sanitario van primero. Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
     </message>
@@ -3301,8 +3297,8 @@
         <translation>Retirar: %1</translation>
     </message>
     <message>
-        <source>What you want to ask stands at the end of the page.</source>
-        <translation>Lo que quiera preguntar figura al final de la página.</translation>
+        <source>What you want to ask stands near the top of the page.</source>
+        <translation>Lo que quiera preguntar figura en la parte superior de la página.</translation>
     </message>
     <message>
         <source>Your question</source>
