@@ -100,7 +100,9 @@ TEST_CASE("the prompts fit the site, the machine and the way of working")
     const auto said = [](Site site, WayOfWorking way, PolaritySwap swap, StepKind kind) {
         auto q = request(site, way);
         q.swap = swap;
-        for (const Step& s : scriptFor(q)->steps)
+        const auto script = scriptFor(q);
+        REQUIRE(script);
+        for (const Step& s : script->steps)
             if (s.kind == kind)
                 return s.prompt;
         return Prompt::Done;
