@@ -75,7 +75,7 @@ class Moving(unittest.TestCase):
         self.assertEqual(self.facts(new), self.facts(old))
 
     def numbers(self, app):
-        shown = [n.name for n in app.nodes() if n.getRoleName() == 'label' and app.is_seen(n)]
+        shown = [n.name for n in app.nodes() if ui.role_of(n) == 'label' and app.is_seen(n)]
         found = [name for name in shown if name and name.split(' ')[-1] in ('person', 'people', 'check-ins', 'sessions') and name[0].isdigit()]
         self.assertEqual(len(found), 3, app.names())
         return found

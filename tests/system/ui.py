@@ -37,6 +37,12 @@ def wait_for(what, condition, patience=PATIENCE):
         time.sleep(POLL if patience <= PATIENCE else SELDOM)
 
 
+def role_of(node):
+    """The name of the node's role. AT-SPI 2.53 renamed 'push button' to 'button'."""
+    name = node.getRoleName()
+    return 'push button' if name == 'button' else name
+
+
 class Desktop:
     """Display, session bus and accessibility bus; with notices=True also dunst, with sound=True also PulseAudio."""
 
@@ -298,7 +304,7 @@ class App:
         pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
         for n in self.nodes() if within is None else itertools.chain.from_iterable(self.nodes(group) for group in self.all(within)):
             try:
-                if n.name and pattern.match(n.name) and (role is None or n.getRoleName() == role):
+                if n.name and pattern.match(n.name) and (role is None or role_of(n) == role):
                     yield n
             except Exception:  # the tree changes under us
                 continue
@@ -348,7 +354,7 @@ class App:
         """Names of the things of that role that follow the heading, to the first button."""
         found = None
         for node in self.nodes():
-            kind = node.getRoleName()
+            kind = role_of(node)
             if found is None:
                 found = [] if node.name == heading and kind == 'heading' else None
             elif kind == until:
@@ -421,7 +427,7 @@ class App:
 
     def of_sheet(self, close='Close'):
         """The buttons of the sheet on top, in order."""
-        nodes = [n for n in self.nodes() if n.getRoleName() == 'push button' and self.is_seen(n)]
+        nodes = [n for n in self.nodes() if role_of(n) == 'push button' and self.is_seen(n)]
         at = max((i for i, n in enumerate(nodes) if n.name == close), default=len(nodes))
         return nodes[at + 1:]
 
@@ -435,8 +441,8 @@ class App:
     def hidden_letters(self, name):
         """The field for a passphrase, which has no name of its own, below the words `name`."""
         nodes = list(self.nodes())
-        at = next((i for i, n in enumerate(nodes) if n.name == name and n.getRoleName() == 'label' and self.is_seen(n)), len(nodes))
-        return next((n for n in nodes[at:] if n.getRoleName() == 'password text'), None)
+        at = next((i for i, n in enumerate(nodes) if n.name == name and role_of(n) == 'label' and self.is_seen(n)), len(nodes))
+        return next((n for n in nodes[at:] if role_of(n) == 'password text'), None)
 
     def kill(self):
         os.killpg(self.process.pid, signal.SIGKILL)

@@ -26,7 +26,7 @@ class Hand:
         for node in self.app.nodes():
             try:
                 if node.name and self.app.is_seen(node):
-                    yield node, node.getRoleName(), self.box(node)
+                    yield node, ui.role_of(node), self.box(node)
             except Exception:  # the tree changes under us
                 continue
 
