@@ -110,7 +110,7 @@ std::vector<State> ledToday(const diary::Diary& diary, Site site)
 {
     std::vector<State> led;
     for (const auto& [id, one] : diary.ledSessions)
-        if (one.prepared && one.on == diary.today && (treats(one.prepared->site).bits() & treats(site).bits()) != 0)
+        if (one.prepared && one.on == diary.today && shareSkin(one.prepared->site, site))
             if (auto state = replay(*one.prepared, one.events))
                 led.push_back(std::move(*state));
     return led;
@@ -122,7 +122,7 @@ Before sumWithLogged(std::span<const State> led, const diary::Diary& diary, Site
     // One that was logged without being led, such as one without the phone, began with current once.
     for (const auto& e : diary.sessions)
         if (e.happened.date == diary.today && !diary.ledSessions.contains(e.payload.bath) &&
-            (treats(e.payload.site).bits() & treats(site).bits()) != 0) {
+            shareSkin(e.payload.site, site)) {
             ++sum.runs;
             sum.charge.mAmin += e.payload.charge.value_or(MilliampMinutes{}).mAmin;
         }

@@ -33,9 +33,7 @@ LocalDate answeredOn(const diary::Diary& diary, const SiteSituation& s)
 
 std::optional<LocalDate> overdueSince(const SiteSituation& s, LocalDate today)
 {
-    const bool called =
-        s.advice == Advice::FirstDewTopUp || s.advice == Advice::TopUpDue || s.advice == Advice::RestartCourse;
-    if (!called || s.reasons.empty())
+    if (!callsForTopUp(s.advice) || s.reasons.empty())
         return std::nullopt;
     const LocalDate since = s.reasons.front().date.value_or(s.nextSession.value_or(today));
     return today - since >= kOverdueDays ? std::optional(since) : std::nullopt;

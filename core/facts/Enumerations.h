@@ -142,4 +142,7 @@ private:
     return {};
 }
 
+/// Whether sessions at `a` and at `b` treat some of the same skin.
+[[nodiscard]] constexpr bool shareSkin(Site a, Site b) { return (treats(a).bits() & treats(b).bits()) != 0; }
+
 } // namespace firstdew::facts

@@ -84,7 +84,7 @@ std::optional<Error> refusalByToday(const Diary& diary, Site site)
     for (const auto* sessions : {&diary.sessions, &diary.sessionsAhead})
         for (const auto& e : *sessions)
             if (e.payload.completed && e.happened.date >= diary.today && e.happened.date <= diary.today + 1 &&
-                (treats(e.payload.site).bits() & treats(site).bits()) != 0)
+                shareSkin(e.payload.site, site))
                 return Error{"session-today", "site",
                              fmt::format("the {} had their session today already; leave the skin in peace, the next "
                                          "one is for tomorrow at the earliest",

@@ -31,8 +31,6 @@ bool inForceAfter(const CareSheet& sheet, const Diary& diary, Site site)
     return sheet.sites.contains(site) && (present == nullptr || present->given <= sheet.given);
 }
 
-bool overlaps(Site a, Site b) { return (treats(a).bits() & treats(b).bits()) != 0; }
-
 } // namespace
 
 std::vector<PrescribedCourse> coursesOf(const CareSheet& sheet, const Diary& diary)
@@ -65,7 +63,7 @@ std::vector<Payload> acceptanceOf(const CareSheet& sheet, const Diary& diary)
         if (!inForceAfter(sheet, diary, site))
             continue;
         for (const Site other : allOf<Site>()) {
-            if (other == site || !overlaps(other, site) || diary.chosen[other] != true || sheet.sites.contains(other))
+            if (other == site || !shareSkin(other, site) || diary.chosen[other] != true || sheet.sites.contains(other))
                 continue;
             out.emplace_back(SiteUse{other, false});
             if (other != Site::HandFoot)

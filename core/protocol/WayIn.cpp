@@ -10,8 +10,6 @@ namespace firstdew::protocol {
 
 namespace {
 
-bool sameSkin(Site a, Site b) { return (treats(a).bits() & treats(b).bits()) != 0; }
-
 const Entry<Session>* latestCompleted(const Diary& diary, Site site)
 {
     const auto found = std::find_if(diary.sessions.rbegin(), diary.sessions.rend(),
@@ -67,7 +65,7 @@ bool unwrittenSince(const Diary& diary, Site site, LocalDate day)
 {
     return std::ranges::any_of(diary.ledSessions, [&](const auto& entry) {
         const auto& led = entry.second;
-        return led.prepared && !led.logged && led.on >= day && sameSkin(led.prepared->site, site) &&
+        return led.prepared && !led.logged && led.on >= day && shareSkin(led.prepared->site, site) &&
                std::ranges::any_of(led.events, [](const BathEvent& e) { return e.event == BathEventKind::SwitchedOn; });
     });
 }
@@ -113,7 +111,7 @@ bool completedOn(const Diary& diary, Site site, LocalDate day)
 bool incidentAtLatest(const Diary& diary, Site site)
 {
     const auto latest = std::find_if(diary.sessions.rbegin(), diary.sessions.rend(),
-                                     [&](const auto& e) { return sameSkin(e.payload.site, site); });
+                                     [&](const auto& e) { return shareSkin(e.payload.site, site); });
     if (latest == diary.sessions.rend())
         return unwrittenSince(diary, site, LocalDate{});
     const LocalDate day = latest->happened.date;

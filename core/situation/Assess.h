@@ -122,6 +122,12 @@ struct Situation {
     std::optional<std::size_t> first;
 };
 
+/// Whether the advice asks for a top-up or a new course now.
+[[nodiscard]] bool callsForTopUp(Advice advice);
+
+/// Whether the advice asks for a session now: a top-up, a new course or a session of the course.
+[[nodiscard]] bool callsForSession(Advice advice);
+
 /// Where things stand today. The function is pure: the same diary gives the same answer. `costs` and `rules` in
 /// `settings` say how to weigh evidence. The person's own risk, if they chose one, replaces `settings.risk`.
 [[nodiscard]] Situation assess(const Diary& diary, const outlook::Settings& settings = {});

@@ -8,12 +8,6 @@ namespace firstdew::situation {
 
 namespace {
 
-bool isDue(Advice advice)
-{
-    return advice == Advice::DoCourseSession || advice == Advice::FirstDewTopUp || advice == Advice::TopUpDue ||
-           advice == Advice::RestartCourse;
-}
-
 bool putOff(const SiteSituation& s)
 {
     return std::ranges::any_of(s.reasons, [](const Reason& r) { return r.kind == ReasonKind::PutOff; });
@@ -22,8 +16,7 @@ bool putOff(const SiteSituation& s)
 bool treatedToday(const Diary& diary, Site site)
 {
     return std::ranges::any_of(diary.sessions, [&](const auto& e) {
-        return e.payload.completed && e.happened.date == diary.today &&
-               (treats(e.payload.site).bits() & treats(site).bits()) != 0;
+        return e.payload.completed && e.happened.date == diary.today && shareSkin(e.payload.site, site);
     });
 }
 
@@ -34,7 +27,7 @@ std::optional<Site> sessionAfter(const Diary& diary, const Situation& situation,
     if (!treatedToday(diary, done))
         return std::nullopt;
     for (const auto& s : situation.sites)
-        if (isDue(s.advice) && !putOff(s) && !treatedToday(diary, s.treatedAs))
+        if (callsForSession(s.advice) && !putOff(s) && !treatedToday(diary, s.treatedAs))
             return s.treatedAs;
     const auto usual = protocol::usuallyFollowedBy(diary, done);
     const bool open = usual && std::ranges::any_of(situation.sites, [&](const auto& s) {

@@ -49,9 +49,8 @@ Session sessionOf(const Options& o)
 /// A second session of a site on one day is mostly a slip of the finger.
 void refuseTwice(const diary::Diary& diary, const Session& s)
 {
-    const auto overlap = [&](Site other) { return (treats(other).bits() & treats(s.site).bits()) != 0; };
     for (const auto& entry : diary.sessions)
-        if (entry.happened.date == diary.today && overlap(entry.payload.site))
+        if (entry.happened.date == diary.today && shareSkin(entry.payload.site, s.site))
             throw Refused{fmt::format(
                 "--date: a session at {} on {} is logged already ({}); if there really was a second one, say --again",
                 token(entry.payload.site), diary.today.iso(), entry.id)};

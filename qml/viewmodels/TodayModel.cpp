@@ -44,7 +44,7 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     out.treatedAs = ui::shown(s.treatedAs);
     out.stage = ui::shown(s.stage);
     out.advice = ui::shown(s.advice);
-    out.calls = s.advice == Advice::FirstDewTopUp || s.advice == Advice::TopUpDue || s.advice == Advice::RestartCourse;
+    out.calls = situation::callsForTopUp(s.advice);
     out.title = words::headline(s);
     if (const auto* line = m_store.diary().checkInOn(s.site, today)) {
         out.checkedIn = true;

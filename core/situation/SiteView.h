@@ -1,0 +1,44 @@
+#pragma once
+
+#include "situation/Assess.h"
+
+#include <vector>
+
+// What the files that make up assess() share. Nobody else includes it.
+namespace firstdew::situation {
+
+/// Everything that the rules of one site use.
+struct View {
+    const Diary& diary;
+    LocalDate today;
+    diary::SiteInUse use;
+    const std::vector<LocalDate>& sessions;
+    std::vector<DayReport> sinceSession; ///< reports on days after the last session
+    const diary::CourseSet* course = nullptr;
+};
+
+[[nodiscard]] inline View viewOf(const Diary& diary, const diary::SiteInUse& use)
+{
+    const diary::SiteDiary& site = diary.at(use.site);
+    View v{diary, diary.today, use, site.sessionDays, {}, site.course()};
+    for (const DayReport& r : site.reports)
+        if (v.sessions.empty() || r.date > v.sessions.back())
+            v.sinceSession.push_back(r);
+    return v;
+}
+
+[[nodiscard]] inline Reason because(ReasonKind kind)
+{
+    Reason r;
+    r.kind = kind;
+    return r;
+}
+
+[[nodiscard]] inline Reason because(ReasonKind kind, LocalDate date)
+{
+    Reason r = because(kind);
+    r.date = date;
+    return r;
+}
+
+} // namespace firstdew::situation
