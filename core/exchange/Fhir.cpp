@@ -2,6 +2,7 @@
 
 #include "codec/CleanText.h"
 #include "diary/Diary.h"
+#include "exchange/FhirCodes.h"
 #include "exchange/FhirId.h"
 #include "exchange/Utc.h"
 
@@ -13,8 +14,6 @@ namespace firstdew::exchange {
 using nlohmann::ordered_json;
 
 namespace {
-
-std::string url(std::string_view tail) { return std::string(kFhirBase) + std::string(tail); }
 
 /// FHIR's strings hold no control characters but tab and line breaks, and something beside white space; else nothing.
 std::string plainText(std::string text)
@@ -29,33 +28,20 @@ void addNote(ordered_json& body, const std::string& note)
         body["note"] = {{{"text", text}}};
 }
 
-ordered_json coded(std::string_view system, std::string_view code, std::string_view text)
-{
-    return {{"coding", {{{"system", url("CodeSystem/") + std::string(system)}, {"code", code}, {"display", text}}}},
-            {"text", text}};
-}
-
-template <HasTokens E>
-ordered_json wordConcept(std::string_view system, E value)
-{
-    std::string name(token(value));
-    std::ranges::replace(name, '-', ' ');
-    return coded(system, token(value), name);
-}
-
 ordered_json quantity(double value, std::string_view unit, std::string_view ucum)
 {
-    return {{"value", value}, {"unit", unit}, {"system", "http://unitsofmeasure.org"}, {"code", ucum}};
+    return {{"value", value}, {"unit", unit}, {"system", kUcum}, {"code", ucum}};
 }
 
 ordered_json quantityExtension(std::string_view name, double value, std::string_view unit, std::string_view ucum)
 {
-    return {{"url", url("StructureDefinition/") + std::string(name)}, {"valueQuantity", quantity(value, unit, ucum)}};
+    return {{"url", fhirUrl("StructureDefinition/") + std::string(name)},
+            {"valueQuantity", quantity(value, unit, ucum)}};
 }
 
 ordered_json localTime(MinuteOfDay at)
 {
-    return {{"url", url("StructureDefinition/local-time")}, {"valueTime", at.text() + ":00"}};
+    return {{"url", fhirUrl("StructureDefinition/local-time")}, {"valueTime", at.text() + ":00"}};
 }
 
 class BundleWriter {
@@ -67,8 +53,12 @@ public:
             const auto diary = diary::readDiary(facts, person, diary::kEndOfTime);
             patient(diary);
             each(diary.checkIns), each(diary.scores), each(diary.weighings), each(diary.skin);
+            for (const auto& entry : diary.scores)
+                answers(entry);
             for (const auto& entry : diary.sessions)
                 session(diary, entry);
+            for (const auto& entry : diary.otherTreatments)
+                otherTreatment(entry);
         }
     }
 
@@ -91,7 +81,7 @@ private:
     {
         ordered_json resource{{"resourceType", type}, {"id", id}};
         resource.update(body);
-        m_entries.push_back({{"fullUrl", url(type + "/" + id)}, {"resource", std::move(resource)}});
+        m_entries.push_back({{"fullUrl", fhirUrl(type + "/" + id)}, {"resource", std::move(resource)}});
     }
 
     void patient(const diary::Diary& diary)
@@ -119,49 +109,61 @@ private:
             body["subject"] = {{"reference", "Patient/" + m_subject}};
             body["effectiveDateTime"] = entry.happened.date.iso();
             fill(body, entry.payload);
-            body["bodySite"] = wordConcept("site", entry.payload.site);
+            if constexpr (std::same_as<P, Hdss>)
+                body["derivedFrom"] = {{{"reference", "QuestionnaireResponse/" + answersId(entry)}}};
+            body["bodySite"] = fhirConcept("site", entry.payload.site);
             add("Observation", m_ids.of(entry.id), body);
         }
     }
 
-    static ordered_json codeOf(const CheckIn&)
+    std::string answersId(const Entry<Hdss>& entry) { return m_ids.of("answers:" + entry.id); }
+
+    /// The score as it was asked: the person's own answer, in the app's words.
+    void answers(const Entry<Hdss>& entry)
     {
-        return coded("observation", "dampness", "Dampness of the skin, by the person's own word");
+        const auto item = [](std::string_view id, std::string_view text, ordered_json answer) {
+            return ordered_json{{"linkId", id}, {"text", text}, {"answer", {{{"valueCoding", answer["coding"][0]}}}}};
+        };
+        const auto score = std::to_string(entry.payload.score);
+        add("QuestionnaireResponse", answersId(entry),
+            {{"questionnaire", fhirUrl("Questionnaire/severity")},
+             {"status", entry.corrected ? "amended" : "completed"},
+             {"subject", {{"reference", "Patient/" + m_subject}}},
+             {"authored", entry.happened.date.iso()},
+             {"item",
+              {item("site", "Where?", fhirConcept("site", entry.payload.site)),
+               item("severity", kSeverityQuestion, fhirConcept("severity", kSeverityCodes, score))}}});
     }
-    static ordered_json codeOf(const Hdss&)
-    {
-        return coded("observation", "hdss", "Hyperhidrosis Disease Severity Scale, 1 to 4");
-    }
-    static ordered_json codeOf(const Weighing&)
-    {
-        return coded("observation", "sweat-rate", "Sweat rate by weighing paper");
-    }
-    static ordered_json codeOf(const SideEffect&) { return coded("observation", "skin", "Skin after treatment"); }
+
+    static ordered_json observed(std::string_view code) { return fhirConcept("observation", kObservationCodes, code); }
+    static ordered_json codeOf(const CheckIn&) { return observed("dampness"); }
+    static ordered_json codeOf(const Hdss&) { return observed("hdss"); }
+    static ordered_json codeOf(const Weighing&) { return observed("sweat-rate"); }
+    static ordered_json codeOf(const SideEffect&) { return observed("skin"); }
 
     static void fill(ordered_json& body, const CheckIn& line)
     {
-        body["valueCodeableConcept"] = wordConcept("level", line.level);
+        body["valueCodeableConcept"] = fhirConcept("level", line.level);
         for (const Circumstance c : allOf<Circumstance>())
             if (line.with.contains(c))
-                body["component"].push_back({{"code", wordConcept("circumstance", c)}, {"valueBoolean", true}});
+                body["component"].push_back({{"code", fhirConcept("circumstance", c)}, {"valueBoolean", true}});
     }
     static void fill(ordered_json& body, const Hdss& hdss) { body["valueInteger"] = hdss.score; }
     static void fill(ordered_json& body, const Weighing& w)
     {
         body["valueQuantity"] = quantity((w.after.mg - w.before.mg) / w.minutes, "mg/min", "mg/min");
-        const auto part = [&](std::string_view code, std::string_view text, ordered_json value) {
-            body["component"].push_back(
-                {{"code", coded("observation", code, text)}, {"valueQuantity", std::move(value)}});
+        const auto part = [&](std::string_view code, ordered_json value) {
+            body["component"].push_back({{"code", observed(code)}, {"valueQuantity", std::move(value)}});
         };
-        part("paper-before", "Paper before", quantity(w.before.mg, "mg", "mg"));
-        part("paper-after", "Paper after", quantity(w.after.mg, "mg", "mg"));
-        part("duration", "Time on the skin", quantity(w.minutes, "min", "min"));
+        part("paper-before", quantity(w.before.mg, "mg", "mg"));
+        part("paper-after", quantity(w.after.mg, "mg", "mg"));
+        part("duration", quantity(w.minutes, "min", "min"));
     }
     static void fill(ordered_json& body, const SideEffect& effect)
     {
         for (const SkinFinding finding : allOf<SkinFinding>())
             if (effect.skin.contains(finding))
-                body["component"].push_back({{"code", wordConcept("skin", finding)}, {"valueBoolean", true}});
+                body["component"].push_back({{"code", fhirConcept("skin", finding)}, {"valueBoolean", true}});
         addNote(body, effect.note);
         if (effect.skin.empty() && !body.contains("note"))
             body["dataAbsentReason"] = {
@@ -188,7 +190,8 @@ private:
     {
         const Session& s = entry.payload;
         ordered_json out{localTime(entry.happened.at)};
-        out.push_back({{"url", url("StructureDefinition/waveform")}, {"valueCode", token(s.waveform)}});
+        out.push_back({{"url", fhirUrl("StructureDefinition/session-site")}, {"valueCode", token(s.site)}});
+        out.push_back({{"url", fhirUrl("StructureDefinition/waveform")}, {"valueCode", token(s.waveform)}});
         if (s.peak)
             out.push_back(quantityExtension("peak-current", s.peak->mA, "mA", "mA"));
         if (s.comfortable)
@@ -196,21 +199,54 @@ private:
         if (s.charge)
             out.push_back(quantityExtension("charge", s.charge->mAmin, "mA.min", "mA.min"));
         if (s.comfort)
-            out.push_back({{"url", url("StructureDefinition/comfort")}, {"valueCode", token(*s.comfort)}});
+            out.push_back({{"url", fhirUrl("StructureDefinition/comfort")}, {"valueCode", token(*s.comfort)}});
         return out;
+    }
+
+    static ordered_json sitesOf(SetOf<DiarySite> sites)
+    {
+        ordered_json out = ordered_json::array();
+        for (const DiarySite site : allOf<DiarySite>())
+            if (sites.contains(site))
+                out.push_back(fhirConcept("site", site));
+        return out;
+    }
+
+    /// A drug the person says they use is a MedicationStatement, without a dose; anything else a Procedure.
+    void otherTreatment(const Entry<OtherTreatment>& entry)
+    {
+        const OtherTreatment& t = entry.payload;
+        const bool drug = t.what != OtherKind::Other;
+        ordered_json what = fhirConcept("other-treatment", t.what);
+        if (const std::string name = plainText(t.name); !name.empty())
+            what["text"] = name;
+        ordered_json period{{"start", t.from.iso()}};
+        if (t.until)
+            period["end"] = t.until->iso();
+        const auto sites = sitesOf(t.sites);
+        ordered_json body{{"status", t.until ? "completed" : drug ? "active" : "in-progress"}};
+        body[drug ? "medicationCodeableConcept" : "code"] = std::move(what);
+        body["subject"] = {{"reference", "Patient/" + m_subject}};
+        body[drug ? "effectivePeriod" : "performedPeriod"] = std::move(period);
+        if (!sites.empty() && !drug)
+            body["bodySite"] = sites;
+        if (drug)
+            for (const auto& site : sites)
+                body["dosage"].push_back({{"site", site}});
+        add(drug ? "MedicationStatement" : "Procedure", m_ids.of(entry.id), body);
     }
 
     void session(const diary::Diary& diary, const Entry<Session>& entry)
     {
         const Session& s = entry.payload;
         ordered_json body{{"extension", extensionsOf(entry)}, {"status", s.completed ? "completed" : "stopped"}};
-        body["code"] = coded("procedure", "tap-water-iontophoresis", "Tap-water iontophoresis");
+        body["code"] = fhirConcept("procedure", kProcedureCodes, "tap-water-iontophoresis");
         body["subject"] = {{"reference", "Patient/" + m_subject}};
         body["performedPeriod"] = periodOf(diary, entry);
-        body["bodySite"] = {wordConcept("site", s.site)};
+        body["bodySite"] = sitesOf(treats(s.site));
         for (const SkinFinding finding : allOf<SkinFinding>())
             if (s.skin.contains(finding) && finding != SkinFinding::Fine)
-                body["complication"].push_back(wordConcept("skin", finding));
+                body["complication"].push_back(fhirConcept("skin", finding));
         addNote(body, s.note);
         add("Procedure", m_ids.of(entry.id), body);
     }

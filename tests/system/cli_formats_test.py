@@ -135,11 +135,14 @@ class Fhir(FormatTest):
 
     def test_every_resource_has_what_r4_requires(self):
         resources = self.bundle()
-        self.assertEqual(sorted(r['resourceType'] for r in resources), ['Observation'] * 4 + ['Patient'] + ['Procedure'] * 2)
+        self.assertEqual(sorted(r['resourceType'] for r in resources), ['Observation'] * 4 + ['Patient'] + ['Procedure'] * 2 + ['QuestionnaireResponse'])
         for resource in resources:
             if resource['resourceType'] == 'Patient':
                 continue
             self.assertEqual(resource['subject'], {'reference': 'Patient/' + PERSON})
+            if resource['resourceType'] == 'QuestionnaireResponse':
+                self.assertEqual((resource['status'], [i['linkId'] for i in resource['item']]), ('completed', ['site', 'severity']))
+                continue
             self.assertTrue(resource['code']['text'])
             if resource['resourceType'] == 'Observation':
                 self.assertIn(resource['status'], ('registered', 'preliminary', 'final', 'amended', 'corrected'))
