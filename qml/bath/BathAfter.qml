@@ -34,6 +34,12 @@ Frame {
         value: page.comfort
         onChosen: c => page.comfort = c
     }
+    ActionButton {
+        visible: page.comfort === Comfort.NothingFelt
+        kind: ButtonFace.Quiet
+        text: qsTr("The current would not rise")
+        onClicked: Router.openTechnique(BathModel.site)
+    }
     Stepper {
         label: qsTr("Highest comfortable reading")
         shown: page.said && page.comfortable > 0 ? Appearance.phrases.milliamps(page.comfortable) : qsTr("Not entered")
@@ -66,6 +72,11 @@ Frame {
         text: qsTr("No further session there until a clinician has seen it. Seek help if it is painful or large.")
     }
     Field { id: note; label: qsTr("Note (optional)") }
+    Card {
+        visible: TaughtModel.offered.includes(BathModel.site)
+        Label { Layout.fillWidth: true; text: qsTr("Did somebody teach you this session?") }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Mark it"); onClicked: Router.openTaught(BathModel.site) }
+    }
     dock: [
         Label { visible: page.skin.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Look at your skin and say how it is.") },
         ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
