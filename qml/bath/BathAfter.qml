@@ -12,6 +12,7 @@ Frame {
     readonly property bool said: touched || comfort === Comfort.NothingFelt || comfort === Comfort.Comfortable || comfort === Comfort.Strong
     property var skin: []
     readonly property real step: 0.5
+    readonly property var offered: TaughtModel.offered
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
     function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
     function names(comforts: var): var { return comforts.map(c => ({ value: c, text: Appearance.phrases.comfort(c) })) }
@@ -73,7 +74,7 @@ Frame {
     }
     Field { id: note; label: qsTr("Note (optional)") }
     Card {
-        visible: TaughtModel.offered.includes(BathModel.site)
+        visible: page.offered.includes(BathModel.site)
         Label { Layout.fillWidth: true; text: qsTr("Did somebody teach you this session?") }
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("Mark it"); onClicked: Router.openTaught(BathModel.site) }
     }

@@ -388,6 +388,10 @@
         <source>Stop</source>
         <translation>إيقاف</translation>
     </message>
+    <message>
+        <source>Practice: enter any number</source>
+        <translation>تدريب: أدخل أي رقم</translation>
+    </message>
 </context>
 <context>
     <name>BathPracticeOver</name>
@@ -434,10 +438,6 @@
         </translation>
     </message>
     <message>
-        <source>Leave the machine off and the leads out of it.</source>
-        <translation>أبقِ الجهاز مطفأً والسلكين خارجه.</translation>
-    </message>
-    <message>
         <source>Where</source>
         <translation>أين</translation>
     </message>
@@ -448,6 +448,10 @@
     <message>
         <source>Begin practice</source>
         <translation>ابدأ التدريب</translation>
+    </message>
+    <message>
+        <source>Leave the machine off the whole time.</source>
+        <translation>أبقِ الجهاز مطفأً طوال الوقت.</translation>
     </message>
 </context>
 <context>

@@ -388,6 +388,10 @@
         <source>Stop</source>
         <translation>Stopp</translation>
     </message>
+    <message>
+        <source>Practice: enter any number</source>
+        <translation>Übung: eine beliebige Zahl eingeben</translation>
+    </message>
 </context>
 <context>
     <name>BathPracticeOver</name>
@@ -430,10 +434,6 @@
         </translation>
     </message>
     <message>
-        <source>Leave the machine off and the leads out of it.</source>
-        <translation>Lassen Sie das Gerät aus und die Kabel ausgesteckt.</translation>
-    </message>
-    <message>
         <source>Where</source>
         <translation>Wo</translation>
     </message>
@@ -444,6 +444,10 @@
     <message>
         <source>Begin practice</source>
         <translation>Übung beginnen</translation>
+    </message>
+    <message>
+        <source>Leave the machine off the whole time.</source>
+        <translation>Lassen Sie das Gerät die ganze Zeit aus.</translation>
     </message>
 </context>
 <context>

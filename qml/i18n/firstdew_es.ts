@@ -388,6 +388,10 @@
         <source>Stop</source>
         <translation>Parar</translation>
     </message>
+    <message>
+        <source>Practice: enter any number</source>
+        <translation>Práctica: escriba cualquier número</translation>
+    </message>
 </context>
 <context>
     <name>BathPracticeOver</name>
@@ -430,10 +434,6 @@
         </translation>
     </message>
     <message>
-        <source>Leave the machine off and the leads out of it.</source>
-        <translation>Deje el aparato apagado y los cables desconectados.</translation>
-    </message>
-    <message>
         <source>Where</source>
         <translation>Dónde</translation>
     </message>
@@ -444,6 +444,10 @@
     <message>
         <source>Begin practice</source>
         <translation>Empezar la práctica</translation>
+    </message>
+    <message>
+        <source>Leave the machine off the whole time.</source>
+        <translation>Deje el aparato apagado todo el tiempo.</translation>
     </message>
 </context>
 <context>

@@ -406,6 +406,7 @@ class Plan(Walk):
         self.picture('plan')
         self.course()
         self.pause()
+        self.taught()
         for title, act in (('Health questions', self.health), ('Days away', self.away), ('Care sheet', self.care_sheet)):
             self.press(self.say(title, of='Plan'))
             act()
@@ -509,6 +510,20 @@ class Plan(Walk):
         self.picture('away')
         self.press(re.compile(re.escape(self.say('Remove %1 to %2')).replace('%1', '.*').replace('%2', '.*')))
         self.kept('retraction', {}, withdrawn)
+        self.press(self.say('Taking the kit along', of='AwayPage'))
+        self.see(self.say('Taking the kit along', of='TravelPage'), 'heading')
+        self.picture('travel')
+        self.press(self.say('Back', of='BackButton'))
+
+    def taught(self):
+        t, before = self.say, len(self.facts('taught'))
+        self.press(t('Taught by somebody', of='Plan'))
+        self.write(t('Who watched'), 'Nurse Invented')
+        self.tick(t('Knows when to stop and whom to call', of='TaughtText'))
+        self.picture('taught')
+        self.press(t('Save', of='TaughtPage'))
+        self.kept('taught', {'who': 'Nurse Invented', 'ticks': ['when-to-stop']}, before)
+        self.picture('taught-marked')
 
     def care_sheet(self):
         self.see(self.say('Add a care sheet'), 'heading')
