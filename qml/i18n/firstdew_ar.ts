@@ -3672,9 +3672,9 @@
         <translation>%1، %2، مع %3</translation>
     </message>
     <message>
-        <source>%1. Level agreed: %2, %3</source>
-        <comment>taught: line, milliamperes, kind of current</comment>
-        <translation>%1. المستوى المتفق عليه: %2، %3</translation>
+        <source>%1. %2: %3 agreed</source>
+        <comment>taught: line, kind of current, milliamperes</comment>
+        <translation>%1. %2: اتُّفق على %3</translation>
     </message>
 </context>
 <context>

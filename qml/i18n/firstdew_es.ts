@@ -3588,9 +3588,9 @@
         <translation>%1, %2, con %3</translation>
     </message>
     <message>
-        <source>%1. Level agreed: %2, %3</source>
-        <comment>taught: line, milliamperes, kind of current</comment>
-        <translation>%1. Nivel acordado: %2, %3</translation>
+        <source>%1. %2: %3 agreed</source>
+        <comment>taught: line, kind of current, milliamperes</comment>
+        <translation>%1. %2: %3 acordados</translation>
     </message>
 </context>
 <context>

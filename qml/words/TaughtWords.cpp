@@ -38,8 +38,8 @@ QString taughtLine(const Entry<Taught>& taught)
     const Taught& t = taught.payload;
     const QString line = TaughtText::tr("%1, %2, with %3", "taught: site, day, who watched")
                              .arg(siteName(t.site), dayOfYear(taught.happened.date), asWritten(t.who));
-    return t.level ? TaughtText::tr("%1. Level agreed: %2, %3", "taught: line, milliamperes, kind of current")
-                         .arg(line, milliamps(t.level->mA), waveformName(t.waveform))
+    return t.level ? TaughtText::tr("%1. %2: %3 agreed", "taught: line, kind of current, milliamperes")
+                         .arg(line, waveformName(t.waveform), milliamps(t.level->mA))
                    : line;
 }
 

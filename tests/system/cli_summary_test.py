@@ -84,7 +84,7 @@ class Summary(CliTest):
         self.ok('session', '--store', fresh, '--date', '2026-02-05', '--site', 'feet', '--waveform', 'pulsed')
         self.ok('summary', '--store', fresh, '--from', '2026-02-01', '--to', '2026-02-28', '--out', self.pdf)
         text = ' '.join(tool('pdftotext', '-f', '2', self.pdf, '-').split())
-        self.assertRegex(text, 'Taught: .*5 January 2026, with .*Nurse Invented.*Level agreed: 9 mA, .*ulsed current')
+        self.assertRegex(text, 'Taught: .*5 January 2026, with .*Nurse Invented.*Pulsed current: 9 mA agreed')
         self.assertIn('Seen: Knows when to stop and whom to call.', text)
 
     def test_every_circumstance_is_counted_under_its_own_name(self):
