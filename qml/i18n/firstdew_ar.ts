@@ -5479,10 +5479,6 @@
         <translation>احتمال أن تكون الرطوبة قد بدأت %1. قبل تسجيل اليوم كان %2.</translation>
     </message>
     <message>
-        <source>First time alone here: begin with the level you agreed on.</source>
-        <translation>أول مرة هنا وحدك: ابدأ بالمستوى المتفق عليه.</translation>
-    </message>
-    <message>
         <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
         <translation>تدريب: المرحلة تنتظر. في جلسة حقيقية ترفع ثانية حين تكون مستعدًا.</translation>
     </message>
@@ -5527,6 +5523,10 @@
     <message>
         <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
         <translation>هذا فوق الحد %1 هناك. اتفقا على مستوى حتى الحد.</translation>
+    </message>
+    <message>
+        <source>Begin with the level you agreed on when you were taught.</source>
+        <translation>ابدأ بالمستوى الذي اتفقتم عليه عند التعليم.</translation>
     </message>
 </context>
 <context>

@@ -5355,10 +5355,6 @@
         <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Vor dem Eintrag von heute waren es %2.</translation>
     </message>
     <message>
-        <source>First time alone here: begin with the level you agreed on.</source>
-        <translation>Hier zum ersten Mal allein: mit der vereinbarten Stärke beginnen.</translation>
-    </message>
-    <message>
         <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
         <translation>Übung: Die Phase wartet. In einer echten Sitzung regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
     </message>
@@ -5395,6 +5391,10 @@
     <message>
         <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
         <translation>Das liegt über der Grenze von %1 dort. Vereinbaren Sie eine Stärke bis zur Grenze.</translation>
+    </message>
+    <message>
+        <source>Begin with the level you agreed on when you were taught.</source>
+        <translation>Beginnen Sie mit der Stärke, die bei der Anleitung vereinbart wurde.</translation>
     </message>
 </context>
 <context>

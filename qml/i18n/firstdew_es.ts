@@ -5355,10 +5355,6 @@
         <translation>La probabilidad de que la humedad haya empezado es del %1. Antes de la anotación de hoy era del %2.</translation>
     </message>
     <message>
-        <source>First time alone here: begin with the level you agreed on.</source>
-        <translation>Primera vez aquí a solas: empiece con el nivel acordado.</translation>
-    </message>
-    <message>
         <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
         <translation>Práctica: la fase espera. En una sesión real vuelve a subir cuando esté listo.</translation>
     </message>
@@ -5395,6 +5391,10 @@
     <message>
         <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
         <translation>Eso supera el límite de %1 ahí. Acuerden un nivel hasta el límite.</translation>
+    </message>
+    <message>
+        <source>Begin with the level you agreed on when you were taught.</source>
+        <translation>Empiece con el nivel que acordó cuando le enseñaron.</translation>
     </message>
 </context>
 <context>

@@ -25,7 +25,7 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
     using protocol::CurrentReason;
     switch (reason) {
     case CurrentReason::FirstTime: return Words::tr("First time here: begin low, and go by what is comfortable.");
-    case CurrentReason::AsAgreed: return Words::tr("First time alone here: begin with the level you agreed on.");
+    case CurrentReason::AsAgreed: return Words::tr("Begin with the level you agreed on when you were taught.");
     case CurrentReason::AfterComfortable: return Words::tr("%1 was comfortable last time.").arg(last);
     case CurrentReason::AfterDiscomfort: return Words::tr("%1 was unpleasant last time, so less.").arg(last);
     case CurrentReason::AtLimit: return Words::tr("This is the limit.");
