@@ -33,7 +33,7 @@ Window {
 
     function go(where) {
         // A running session is left by its own exits alone.
-        if (BathModel.busy && where !== Place.Session)
+        if (BathModel.busy && !BathModel.practice && where !== Place.Session)
             return
         if (stack)
             stack.leave()
@@ -51,7 +51,9 @@ Window {
         if (Router.closeTopSheet())
             return true
         if (BathModel.busy && place === Place.Session) {
-            if (BathModel.running.exits === Exits.TapAnywhere)
+            if (BathModel.practice)
+                BathModel.leavePractice() // no current flows
+            else if (BathModel.running.exits === Exits.TapAnywhere)
                 BathModel.stop() // with the hands under, any key does
             return true
         }

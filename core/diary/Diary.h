@@ -141,6 +141,7 @@ struct Diary {
     std::vector<Entry<Hdss>> scores;
     std::vector<Entry<Weighing>> weighings;
     std::vector<Entry<OtherTreatment>> otherTreatments;
+    std::vector<Entry<Taught>> taught;
     std::vector<Entry<CallAnswered>> callAnswers;
     std::vector<Entry<Preparation>> preparations;
     std::vector<Entry<Question>> questions;

@@ -12,7 +12,7 @@ inline constexpr bool kHappens =
     std::is_same_v<P, CheckIn> || std::is_same_v<P, Session> || std::is_same_v<P, Screening> ||
     std::is_same_v<P, Clearance> || std::is_same_v<P, SkinClearance> || std::is_same_v<P, Course> ||
     std::is_same_v<P, ReviewDone> || std::is_same_v<P, Hdss> || std::is_same_v<P, Weighing> ||
-    std::is_same_v<P, SideEffect> || std::is_same_v<P, CallAnswered>;
+    std::is_same_v<P, SideEffect> || std::is_same_v<P, CallAnswered> || std::is_same_v<P, Taught>;
 
 /// Adds entries to a diary, one at a time. Within each kind they must come in order of time.
 class Notes {
@@ -129,6 +129,7 @@ public:
                 m_diary.sites[site].otherwise.push_back({e.payload.from, e.payload.until});
     }
 
+    void note(const Entry<Taught>& e) { m_diary.taught.push_back(e); }
     void note(const Entry<CallAnswered>& e) { m_diary.callAnswers.push_back(e); }
     void note(const Entry<ReminderSettings>& e) { m_diary.reminderSettings = e.payload; }
     void note(const Entry<ReminderHandled>& e) { m_diary.remindersHandled.push_back(e); }

@@ -145,6 +145,34 @@ std::optional<Error> badPad(const CareSheet& sheet)
     return std::nullopt;
 }
 
+/// The agreed level is one of the sheet's waveform, and a sheet never asks for more than it allows itself.
+std::optional<Error> badLevel(const CareSheet& sheet, AgeGroup age)
+{
+    if (!sheet.level)
+        return std::nullopt;
+    if (!sheet.waveform)
+        return wrong("waveform", "is missing; a level is one of direct or of pulsed current, so say which");
+    if (auto bad = badLimit("level_ma", sheet.level, *sheet.waveform, age))
+        return bad;
+    const auto& limit = *sheet.waveform == Waveform::Direct ? sheet.directLimit : sheet.pulsedLimit;
+    if (limit && *sheet.level > *limit)
+        return wrong("level_ma", fmt::format("{} mA is above the sheet's own limit of {} mA; lower it", sheet.level->mA,
+                                             limit->mA));
+    return std::nullopt;
+}
+
+/// A level above the trade's limit for adults is nothing that anybody may have agreed on.
+std::optional<Error> badAgreement(const Taught& taught)
+{
+    if (!taught.level)
+        return std::nullopt;
+    const auto trade = protocol::limitFor({taught.site, taught.waveform, AgeGroup::Adult, {}, {}, {}});
+    if (taught.level->mA > 0 && *taught.level <= trade.limit)
+        return std::nullopt;
+    return Error{"field-invalid", "level_ma",
+                 fmt::format("{} mA is not above zero and up to the limit of {} mA", taught.level->mA, trade.limit.mA)};
+}
+
 /// The payload's object out of the document's: what may be left out is filled in, the head taken off.
 Result<nlohmann::json> bodyOf(nlohmann::json document)
 {
@@ -177,7 +205,7 @@ Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
          {badTexts(sheet), badSites(sheet), badPlan(sheet), badPad(sheet),
           badLimit("direct_limit_ma", sheet.directLimit, Waveform::Direct, age),
           badLimit("pulsed_limit_ma", sheet.pulsedLimit, Waveform::Pulsed, age), badAllowance("raise_s", sheet.raise),
-          badAllowance("lower_s", sheet.lower), badAllowance("swapping_s", sheet.swapping)})
+          badAllowance("lower_s", sheet.lower), badAllowance("swapping_s", sheet.swapping), badLevel(sheet, age)})
         if (bad)
             return *bad;
     if (sheet.review && *sheet.review < sheet.given)
@@ -191,10 +219,14 @@ Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
 Result<Done> checkCareSheets(const std::vector<codec::Incoming>& incoming)
 {
     // Whose it is may not be known yet. A child's limits hold whatever a sheet says.
-    for (const auto& [fact, file, line] : incoming)
+    for (const auto& [fact, file, line] : incoming) {
         if (const auto* sheet = std::get_if<CareSheet>(&fact.payload))
             if (const auto kept = checkCareSheet(*sheet, AgeGroup::Adult); !kept)
                 return codec::errorAt(file, line, kept.error());
+        if (const auto* taught = std::get_if<Taught>(&fact.payload))
+            if (const auto bad = badAgreement(*taught))
+                return codec::errorAt(file, line, *bad);
+    }
     return Done{};
 }
 

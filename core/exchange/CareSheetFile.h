@@ -33,7 +33,8 @@ inline constexpr std::size_t kMostCareSheetBytes = 65'536;
 /// The rules that a sheet has to keep, whoever filled it in.
 [[nodiscard]] Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age);
 
-/// The same for every care sheet among facts from a file. Refused with its file and line.
+/// The same for every care sheet among facts from a file, and for every level that a taught session agreed on. Refused
+/// with its file and line.
 [[nodiscard]] Result<Done> checkCareSheets(const std::vector<codec::Incoming>& incoming);
 
 /// Whether a sheet may be accepted on `today`: one given on a later day is refused.

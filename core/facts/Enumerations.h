@@ -37,6 +37,9 @@ enum class CourseTemplate { Seven, MonWedFri, Daily, Prescribed };
 enum class Pace { KeepWindow, DayBetween };
 /// Something other than the sessions that dries the skin.
 enum class OtherKind { Botulinum, Tablets, Cream, Other };
+/// What whoever teaches has seen the person do or heard the person say at a first session. Teach-back is common
+/// practice in nursing, no source; this list is our own choice.
+enum class TaughtTick { SkinAndJewellery, TraysAndWater, TurnedUpSlowly, SwappedAtZero, OutOfWater, WhenToStop };
 
 /// The tokens of an enumeration, in the order of its values.
 template <class E>
@@ -65,6 +68,8 @@ FIRSTDEW_TOKENS(CallAnswer, "start-now", "this-evening", "tomorrow", "not-this-t
 FIRSTDEW_TOKENS(CourseTemplate, "seven", "mwf", "daily", "prescribed");
 FIRSTDEW_TOKENS(Pace, "keep-window", "day-between");
 FIRSTDEW_TOKENS(OtherKind, "botulinum", "tablets", "cream", "other");
+FIRSTDEW_TOKENS(TaughtTick, "skin-and-jewellery", "trays-and-water", "turned-up-slowly", "swapped-at-zero",
+                "out-of-water", "when-to-stop");
 FIRSTDEW_TOKENS(Weekday, "mon", "tue", "wed", "thu", "fri", "sat", "sun");
 
 template <class E>

@@ -12,7 +12,7 @@ namespace firstdew::facts {
 
 using Payload = std::variant<Person, SiteUse, Machine, CellsChanged, CheckIn, Session, BathPrepared, BathEvent,
                              Screening, Clearance, SkinClearance, Preparation, Course, CourseMove, CoursePace,
-                             ReviewDone, Away, Pause, Hdss, Weighing, SideEffect, OtherTreatment, CallAnswered,
+                             ReviewDone, Away, Pause, Hdss, Weighing, SideEffect, OtherTreatment, Taught, CallAnswered,
                              ReminderSettings, ReminderHandled, CareSheet, Question, Preference, Retraction>;
 
 template <class Each, class... P>

@@ -356,6 +356,22 @@ struct OtherTreatment {
     bool operator==(const OtherTreatment&) const = default;
 };
 
+/// A session at the site that somebody who knows the treatment watched. It happened on the day of that session.
+struct Taught {
+    Site site{};
+    std::string who; ///< who watched, by name or role
+    SetOf<TaughtTick> ticks;
+    Waveform waveform{};            ///< of that session
+    std::optional<Milliamps> level; ///< agreed to begin with at home, in that waveform; at most the limit
+    static constexpr std::string_view kind = "taught";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("who", self.who), f("ticks", self.ticks), f("waveform", self.waveform),
+            f("level_ma", self.level);
+    }
+    bool operator==(const Taught&) const = default;
+};
+
 struct CallAnswered {
     DiarySite site{};
     CallAnswer answer{};
@@ -410,6 +426,7 @@ struct CareSheet {
     std::string notes;
     std::optional<SquareCentimetres> pad; ///< area of one armpit pad
     std::string atNoResponse;             ///< what to do if the course brings nothing, in the prescriber's words
+    std::optional<Milliamps> level;       ///< agreed to begin with at home, in `waveform`
     static constexpr std::string_view kind = "care-sheet";
     static void fields(auto& self, auto&& f)
     {
@@ -417,7 +434,7 @@ struct CareSheet {
             f("days", self.days, Range{1, 3660}), f("waveform", self.waveform), f("direct_limit_ma", self.directLimit),
             f("pulsed_limit_ma", self.pulsedLimit), f("raise_s", self.raise), f("lower_s", self.lower),
             f("swapping_s", self.swapping), f("review", self.review), f("notes", self.notes), f("pad_cm2", self.pad),
-            f("at_no_response", self.atNoResponse);
+            f("at_no_response", self.atNoResponse), f("level_ma", self.level);
     }
     bool operator==(const CareSheet&) const = default;
 };

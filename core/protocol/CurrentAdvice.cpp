@@ -2,6 +2,7 @@
 
 #include "protocol/Limits.h"
 #include "protocol/Skin.h"
+#include "protocol/TeachBack.h"
 
 #include <algorithm>
 #include <cmath>
@@ -91,7 +92,12 @@ CurrentAdvice firstAdvice(const Diary& diary, Site site, Waveform waveform, Mill
     if (waveform == Waveform::Pulsed)
         if (const auto level = unpleasantDirect(diary, site))
             out.target = std::min(out.target, Milliamps{2 * level->mA});
-    out.reasons.push_back(CurrentReason::FirstTime);
+    // Whoever taught the person saw what that skin bears, and may only have the first aim lower.
+    const auto agreed = agreedLevel(diary, site, waveform);
+    const bool lower = agreed && *agreed < out.target;
+    if (lower)
+        out.target = *agreed;
+    out.reasons.push_back(lower ? CurrentReason::AsAgreed : CurrentReason::FirstTime);
     return out;
 }
 

@@ -20,6 +20,7 @@ enum class CurrentReason {
     TryDirect,         ///< an older child comfortable at 20 mA pulsed: suggest direct for hands and feet
     AfterIrritation,   ///< redness, itch or pain lasted to the next day, or a blister or burn: well below
     AfterLapse,        ///< long without a session there: at most two thirds of the last level
+    AsAgreed,          ///< nothing known yet; at most what was agreed when the person was taught
     SameAgain          ///< strong, or nobody said it was comfortable: the same level again
 };
 
@@ -49,5 +50,6 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
-                "after-interruption", "try-pulsed", "try-direct", "after-irritation", "after-lapse", "same-again");
+                "after-interruption", "try-pulsed", "try-direct", "after-irritation", "after-lapse", "as-agreed",
+                "same-again");
 } // namespace firstdew::facts

@@ -67,7 +67,10 @@ enum class Prompt {
     EnoughForToday,
     TooLongAgo,
     Stopped,
-    StoppedPads
+    StoppedPads,
+    PracticeSwitchOn,
+    PracticeRaise,
+    PracticeLower
 };
 
 struct ScriptRequest {
@@ -161,6 +164,7 @@ FIRSTDEW_TOKENS(protocol::Prompt, "check-everything", "switch-on-direct", "switc
                 "hands-out", "hands-out-last", "swap-leads", "flip-switch", "soak-pads-leads", "soak-pads-switch",
                 "soak-pads-exchange", "change-side", "lift-out", "take-pads-off", "dry-all", "look-at-meter",
                 "half-way", "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again",
-                "lower-a-little", "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads");
+                "lower-a-little", "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads",
+                "practice-switch-on", "practice-raise", "practice-lower");
 FIRSTDEW_TOKENS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only", "screen-reader");
 } // namespace firstdew::facts

@@ -27,6 +27,7 @@ bool same(SheetField field, const CareSheet& a, const CareSheet& b)
     case SheetField::Notes: return a.notes == b.notes;
     case SheetField::Pad: return a.pad == b.pad;
     case SheetField::AtNoResponse: return a.atNoResponse == b.atNoResponse;
+    case SheetField::Level: return a.level == b.level;
     }
     return true;
 }
@@ -54,6 +55,7 @@ bool loosensIn(SheetField field, const CareSheet& before, const CareSheet& after
     case SheetField::PulsedLimit: return higher(before.pulsedLimit, after.pulsedLimit);
     case SheetField::Raise: return quicker(before.raise.value_or(usual.raise), after.raise.value_or(usual.raise));
     case SheetField::Lower: return quicker(before.lower.value_or(usual.lower), after.lower.value_or(usual.lower));
+    case SheetField::Level: return higher(before.level, after.level);
     case SheetField::Pad: return before.pad && after.pad.value_or(kUnknownPad) > *before.pad;
     default: return false;
     }

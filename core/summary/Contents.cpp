@@ -3,6 +3,7 @@
 #include "protocol/Screening.h"
 #include "protocol/Skin.h"
 #include "protocol/Sweat.h"
+#include "protocol/TeachBack.h"
 
 #include <algorithm>
 
@@ -117,6 +118,7 @@ Contents contentsFor(const Diary& diary, LocalDate from)
     std::ranges::copy_if(diary.otherTreatments, std::back_inserter(out.otherTreatments), [&](const auto& e) {
         return e.payload.from <= diary.today && (!e.payload.until || *e.payload.until >= from);
     });
+    out.taught = protocol::taughtSessions(diary);
     out.clearances = diary.clearances;
     for (const auto& rule : protocol::screeningRows()) {
         out.screened = out.screened || diary.answerSoFar(rule.row);

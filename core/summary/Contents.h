@@ -48,6 +48,7 @@ struct Contents {
     std::vector<Entry<Session>> sessions; ///< all sessions of the period, oldest first
     std::vector<Entry<SideEffect>> sideEffects;
     std::vector<Entry<OtherTreatment>> otherTreatments; ///< those that worked in the period
+    std::vector<Entry<Taught>> taught;                  ///< the taught session of each site, whatever the period
     std::vector<Entry<Clearance>> clearances;
     bool screened = false; ///< whether the health questions were answered by the last day
     std::vector<ScreeningRow> screeningYes;

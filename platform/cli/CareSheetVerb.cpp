@@ -25,7 +25,7 @@ struct Options {
     std::vector<std::string> sites;
     std::vector<int> days;
     std::string atNoResponse;
-    std::optional<double> direct, pulsed, pad;
+    std::optional<double> direct, pulsed, pad, level;
     std::optional<int> raise, lower, swapping;
     bool force = false, loosen = false;
 };
@@ -60,6 +60,7 @@ CareSheet sheetOf(const Options& o)
     s.notes = o.notes;
     s.pad = unit<SquareCentimetres>(o.pad);
     s.atNoResponse = o.atNoResponse;
+    s.level = unit<Milliamps>(o.level);
     return s;
 }
 
@@ -126,6 +127,7 @@ std::string written(const nlohmann::json& sheet, protocol::SheetField field)
         return "(not set)";
     switch (field) {
     case SheetField::Pad: return fmt::format("{:g} cm²", at->get<double>());
+    case SheetField::Level:
     case SheetField::DirectLimit:
     case SheetField::PulsedLimit: return fmt::format("{:g} mA", at->get<double>());
     case SheetField::Raise:
@@ -237,6 +239,7 @@ void addFields(CLI::App& sub, Options& o)
     sub.add_option("--notes", o.notes, "a few lines");
     sub.add_option("--pad", o.pad, "area of one armpit pad, cm²");
     sub.add_option("--at-no-response", o.atNoResponse, "what to do if the course brings no better score");
+    sub.add_option("--level", o.level, "mA agreed to begin with at home, in the sheet's waveform");
     sub.add_option("--age", o.age, "adult or child (adult)");
     sub.add_option("--out", o.out, "the file to make")->required();
     sub.add_flag("--force", o.force, "replace what is there");

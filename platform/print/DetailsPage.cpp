@@ -1,6 +1,7 @@
 #include "print/DetailsPage.h"
 
 #include "words/Names.h"
+#include "words/TaughtWords.h"
 
 #include <algorithm>
 #include <array>
@@ -44,6 +45,11 @@ void paintPrescription(Sheet& sheet, const Contents& c)
     for (const auto& [given, sites] : c.careSheets)
         lines << Page::tr("Care sheet of %1, %2, for: %3.")
                      .arg(words::giverName(given.who), words::dayOfYear(given.given), words::siteNames(sites));
+    for (const auto& e : c.taught) {
+        lines << Page::tr("Taught: %1.").arg(words::taughtLine(e));
+        if (const QStringList seen = words::taughtTicks(e.payload); !seen.isEmpty())
+            lines << Page::tr("Seen: %1.").arg(seen.join(QStringLiteral("; ")));
+    }
     if (c.machine)
         lines << machineLine(*c.machine);
     const bool armpits = std::ranges::any_of(c.sites, [](const auto& s) { return s.site == DiarySite::Armpits; });

@@ -12,6 +12,7 @@ Frame {
     readonly property bool said: touched || comfort === Comfort.NothingFelt || comfort === Comfort.Comfortable || comfort === Comfort.Strong
     property var skin: []
     readonly property real step: 0.5
+    readonly property var offered: TaughtModel.offered
     title: a.completed ? qsTr("Done") : qsTr("Stopped")
     function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
     function names(comforts: var): var { return comforts.map(c => ({ value: c, text: Appearance.phrases.comfort(c) })) }
@@ -33,6 +34,12 @@ Frame {
         options: page.names(Appearance.phrases.comforts)
         value: page.comfort
         onChosen: c => page.comfort = c
+    }
+    ActionButton {
+        visible: page.comfort === Comfort.NothingFelt
+        kind: ButtonFace.Quiet
+        text: qsTr("The current would not rise")
+        onClicked: Router.openTechnique(BathModel.site)
     }
     Stepper {
         label: qsTr("Highest comfortable reading")
@@ -66,6 +73,11 @@ Frame {
         text: qsTr("No further session there until a clinician has seen it. Seek help if it is painful or large.")
     }
     Field { id: note; label: qsTr("Note (optional)") }
+    Card {
+        visible: page.offered.includes(BathModel.site)
+        Label { Layout.fillWidth: true; text: qsTr("Did somebody teach you this session?") }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Mark it"); onClicked: Router.openTaught(BathModel.site) }
+    }
     dock: [
         Label { visible: page.skin.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Look at your skin and say how it is.") },
         ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }

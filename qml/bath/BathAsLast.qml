@@ -35,6 +35,7 @@ Frame {
         Label { Layout.topMargin: Theme.small; text: BathModel.adviceText; Layout.fillWidth: true }
         Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
     }
+    ActionButton { visible: BathModel.canPractise && !BathModel.follows; kind: ButtonFace.Quiet; text: qsTr("Practice without current"); Layout.fillWidth: true; onClicked: BathModel.practise() }
     dock: [
         Label { visible: BathModel.refusal !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true },
         GridLayout {

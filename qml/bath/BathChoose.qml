@@ -35,6 +35,7 @@ Frame {
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
         Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }
+    ActionButton { visible: BathModel.canPractise; kind: ButtonFace.Quiet; text: qsTr("Practice without current"); Layout.fillWidth: true; onClicked: BathModel.practise() }
     dock: [
         Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true },
         ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() },

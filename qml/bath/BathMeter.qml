@@ -47,7 +47,7 @@ Rectangle {
         }
         Label { visible: text !== ""; text: meter.view.watch; Layout.fillWidth: true }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.view.reading); Layout.fillWidth: true }
-        Label { visible: !meter.under; text: qsTr("Your machine's meter shows:"); Layout.fillWidth: true }
+        Label { visible: !meter.under; text: BathModel.practice ? qsTr("Practice: enter any number") : qsTr("Your machine's meter shows:"); Layout.fillWidth: true }
         RowLayout {
             visible: !meter.under
             Layout.fillWidth: true

@@ -13,7 +13,7 @@ Item {
     readonly property color ink: alarm ? Theme.alarmInk : Theme.ink
     readonly property bool tall: height > Theme.tall || (wide && width > Theme.tall)
     // Both are read from two metres: the digits by their size, the word by as much of it as fits.
-    readonly property string digits: alarm ? r.meter.reading : r.timed ? r.remaining : r.kind === StepKind.Raise ? r.meter.target : ""
+    readonly property string digits: alarm ? r.meter.reading : r.timed ? r.remaining : r.kind === StepKind.Raise && !BathModel.practice ? r.meter.target : ""
     function dashed(lines: var): string { return lines.map(line => "– " + line).join("\n") }
     function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
     // With the hands under, any key stops as well as a tap anywhere.
@@ -58,6 +58,7 @@ Item {
                     color: page.ink
                     Accessible.role: Accessible.Heading
                 }
+                Label { visible: text !== ""; text: BathModel.practiceLength; color: page.ink; Layout.fillWidth: true }
                 Label { visible: text !== ""; text: page.r.note; color: page.ink; Layout.fillWidth: true }
                 // One text: in Qt 6.4 a layout within another's falls over lines that come and go.
                 Label { visible: text !== ""; text: page.dashed(page.r.list); color: page.ink; Layout.fillWidth: true }

@@ -43,6 +43,13 @@ void Router::openCourse(ui::Site::Value treated)
     emit page(ui::Part::CoursePlanPart);
 }
 
+void Router::openTaught(ui::Site::Value treated)
+{
+    m_treated = treated;
+    emit subjectChanged();
+    emit page(ui::Part::TaughtPagePart);
+}
+
 void Router::openTechnique(ui::Site::Value treated)
 {
     m_treated = treated;

@@ -35,6 +35,7 @@ public:
     Q_INVOKABLE void openDone(firstdew::ui::Site::Value treated, int day, const QString& entry);
     Q_INVOKABLE void openWhy(firstdew::ui::DiarySite::Value site);
     Q_INVOKABLE void openCourse(firstdew::ui::Site::Value treated);
+    Q_INVOKABLE void openTaught(firstdew::ui::Site::Value treated);
     Q_INVOKABLE void openTechnique(firstdew::ui::Site::Value treated);
     Q_INVOKABLE void openDaySheet(int day);
     Q_INVOKABLE void openNotNow(firstdew::ui::DiarySite::Value site);

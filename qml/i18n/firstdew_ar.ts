@@ -61,6 +61,10 @@
         <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
         <translation>لا تُخطط أي جلسة في هذه الأيام؛ وتُعدَّل الدورة حولها. وإذا حان موعد التجديد خلالها، يُعرض عليك قبل السفر.</translation>
     </message>
+    <message>
+        <source>Taking the kit along</source>
+        <translation>اصطحاب الأدوات</translation>
+    </message>
 </context>
 <context>
     <name>BackButton</name>
@@ -146,6 +150,18 @@
         <source>Look at your skin and say how it is.</source>
         <translation>انظر إلى جلدك وقل كيف حاله.</translation>
     </message>
+    <message>
+        <source>Did somebody teach you this session?</source>
+        <translation>هل علّمك أحد هذه الجلسة؟</translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <translation>سجّل ذلك</translation>
+    </message>
+    <message>
+        <source>The current would not rise</source>
+        <translation>لم يرتفع التيار</translation>
+    </message>
 </context>
 <context>
     <name>BathAsLast</name>
@@ -184,6 +200,10 @@
     <message>
         <source>Enough for today</source>
         <translation>يكفي اليوم</translation>
+    </message>
+    <message>
+        <source>Practice without current</source>
+        <translation>تدرّب بلا تيار</translation>
     </message>
 </context>
 <context>
@@ -266,6 +286,10 @@
     <message>
         <source>Enough for today</source>
         <translation>يكفي اليوم</translation>
+    </message>
+    <message>
+        <source>Practice without current</source>
+        <translation>تدرّب بلا تيار</translation>
     </message>
 </context>
 <context>
@@ -363,6 +387,71 @@
     <message>
         <source>Stop</source>
         <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Practice: enter any number</source>
+        <translation>تدريب: أدخل أي رقم</translation>
+    </message>
+</context>
+<context>
+    <name>BathPracticeOver</name>
+    <message>
+        <source>That was practice</source>
+        <translation>كان ذلك تدريبًا</translation>
+    </message>
+    <message>
+        <source>Nothing of it was recorded.</source>
+        <translation>لم يُسجَّل منه شيء.</translation>
+    </message>
+    <message>
+        <source>After a real session you dry your skin and the kit, say how it felt, and look at your skin.</source>
+        <translation>بعد جلسة حقيقية تجفف جلدك والأدوات، وتقول كيف كانت، وتنظر إلى جلدك.</translation>
+    </message>
+    <message>
+        <source>Practise again</source>
+        <translation>تدرّب مرة أخرى</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>اترك التدريب</translation>
+    </message>
+</context>
+<context>
+    <name>BathPracticeStart</name>
+    <message>
+        <source>Practice</source>
+        <translation>تدريب</translation>
+    </message>
+    <message>
+        <source>Go through a whole session with the machine off: every step, picture and spoken word. Nothing is recorded.</source>
+        <translation>مرّ بجلسة كاملة والجهاز مطفأ: كل خطوة وكل صورة وكل كلام. لا يُسجَّل شيء.</translation>
+    </message>
+    <message numerus="yes">
+        <source>What takes minutes takes %n second(s) here.</source>
+        <translation>
+            <numerusform>ما يستغرق دقائق يستغرق هنا %n ثانية.</numerusform>
+            <numerusform>ما يستغرق دقائق يستغرق هنا ثانية واحدة.</numerusform>
+            <numerusform>ما يستغرق دقائق يستغرق هنا ثانيتين.</numerusform>
+            <numerusform>ما يستغرق دقائق يستغرق هنا %n ثوانٍ.</numerusform>
+            <numerusform>ما يستغرق دقائق يستغرق هنا %n ثانية.</numerusform>
+            <numerusform>ما يستغرق دقائق يستغرق هنا %n ثانية.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>أين</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>رجوع</translation>
+    </message>
+    <message>
+        <source>Begin practice</source>
+        <translation>ابدأ التدريب</translation>
+    </message>
+    <message>
+        <source>Leave the machine off the whole time.</source>
+        <translation>أبقِ الجهاز مطفأً طوال الوقت.</translation>
     </message>
 </context>
 <context>
@@ -2422,6 +2511,14 @@
         <source>Dry spells in this time are left out of the outlook.</source>
         <translation>لا تُحسب الفترات الجافة في هذا الوقت ضمن التوقعات.</translation>
     </message>
+    <message>
+        <source>Taught: %1.</source>
+        <translation>تعليم: %1.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>شوهد: %1.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -2625,6 +2722,33 @@
         <source>Tap a day to move its session.</source>
         <translation>انقر يومًا لتنقل جلسته.</translation>
     </message>
+    <message>
+        <source>Taught by somebody</source>
+        <translation>تعلّمتها من أحد</translation>
+    </message>
+    <message>
+        <source>Not marked</source>
+        <translation>غير مسجل</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>تدريب</translation>
+    </message>
+    <message>
+        <source>A whole session with the machine off</source>
+        <translation>جلسة كاملة والجهاز مطفأ</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeBanner</name>
+    <message>
+        <source>Practice: machine stays off</source>
+        <translation>تدريب: يبقى الجهاز مطفأً</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>اترك التدريب</translation>
+    </message>
 </context>
 <context>
     <name>Prompts</name>
@@ -2771,6 +2895,18 @@
     <message>
         <source>Stopped. Current at zero, machine off, then take the pads off.</source>
         <translation>توقفت الجلسة. اخفض التيار إلى الصفر، وأطفئ الجهاز، ثم انزع اللبّادتين.</translation>
+    </message>
+    <message>
+        <source>Practice: the machine stays off. In a real session you switch it on now. Then tap.</source>
+        <translation>تدريب: يبقى الجهاز مطفأً. في جلسة حقيقية تشغّله الآن. ثم المس الشاشة.</translation>
+    </message>
+    <message>
+        <source>Practice: no current. In a real session you turn it up slowly now.</source>
+        <translation>تدريب: بلا تيار. في جلسة حقيقية ترفعه الآن ببطء.</translation>
+    </message>
+    <message>
+        <source>Practice: no current. In a real session you turn it down to zero now.</source>
+        <translation>تدريب: بلا تيار. في جلسة حقيقية تخفضه الآن إلى الصفر.</translation>
     </message>
 </context>
 <context>
@@ -3114,6 +3250,10 @@
         <source>%1 It takes the place of the one that runs now.</source>
         <translation>%1 وتحل محل الدورة الجارية.</translation>
     </message>
+    <message>
+        <source>Level to begin with</source>
+        <translation>المستوى للبداية</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -3438,6 +3578,106 @@
     </message>
 </context>
 <context>
+    <name>TaughtPage</name>
+    <message>
+        <source>A taught session</source>
+        <translation>جلسة تعليم</translation>
+    </message>
+    <message>
+        <source>Did somebody who knows the treatment watch a session? Mark together what they saw. It goes onto the summary.</source>
+        <translation>هل شاهد جلسةً من يعرف هذا العلاج؟ سجّلا معًا ما شاهده. ويظهر ذلك في الملخص.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>أين</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>متى</translation>
+    </message>
+    <message>
+        <source>Who watched</source>
+        <translation>من شاهدها</translation>
+    </message>
+    <message>
+        <source>A name or a role, for example: the nurse</source>
+        <translation>اسم أو دور، مثلًا: الممرضة</translation>
+    </message>
+    <message>
+        <source>What they saw</source>
+        <translation>ما شاهده</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>Level agreed to begin with at home</source>
+        <translation>المستوى المتفق عليه للبدء في البيت</translation>
+    </message>
+    <message>
+        <source>None agreed</source>
+        <translation>لم يُتفق عليه</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1، الحد %2</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>إزالة %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>TaughtText</name>
+    <message>
+        <source>Checked the skin and took off jewellery</source>
+        <translation>فحص الجلد ونزع الحلي</translation>
+    </message>
+    <message>
+        <source>Soaked the pads and fitted them tight</source>
+        <translation>نقع اللبّادتين وثبّتهما جيدًا</translation>
+    </message>
+    <message>
+        <source>Set out trays, plates and water</source>
+        <translation>جهّز الحوضين والصفيحتين والماء</translation>
+    </message>
+    <message>
+        <source>Turned up slowly and said when it was enough</source>
+        <translation>رفع ببطء وقال متى يكفي</translation>
+    </message>
+    <message>
+        <source>Swapped at zero</source>
+        <translation>بدّل عند الصفر</translation>
+    </message>
+    <message>
+        <source>Knows what to do when a pad comes off</source>
+        <translation>يعرف ما يفعل إذا انفصلت لبّادة</translation>
+    </message>
+    <message>
+        <source>Knows what to do when a hand or foot comes out of the water</source>
+        <translation>يعرف ما يفعل إذا خرجت يد أو قدم من الماء</translation>
+    </message>
+    <message>
+        <source>Knows when to stop and whom to call</source>
+        <translation>يعرف متى يتوقف وبمن يتصل</translation>
+    </message>
+    <message>
+        <source>%1, %2, with %3</source>
+        <comment>taught: site, day, who watched</comment>
+        <translation>%1، %2، مع %3</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3 agreed</source>
+        <comment>taught: line, kind of current, milliamperes</comment>
+        <translation>%1. %2: اتُّفق على %3</translation>
+    </message>
+</context>
+<context>
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
@@ -3492,6 +3732,49 @@
     <message>
         <source>Change person, now %1</source>
         <translation>تغيير الشخص، الآن %1</translation>
+    </message>
+</context>
+<context>
+    <name>TravelPage</name>
+    <message>
+        <source>Taking the kit along</source>
+        <translation>اصطحاب الأدوات</translation>
+    </message>
+    <message>
+        <source>Before you leave</source>
+        <translation>قبل السفر</translation>
+    </message>
+    <message>
+        <source>Dry the kit completely before you pack it.</source>
+        <translation>جفف الأدوات تمامًا قبل أن تحزمها.</translation>
+    </message>
+    <message>
+        <source>Take the batteries out, and pack new ones.</source>
+        <translation>أخرج البطاريات وخذ معك بطاريات جديدة.</translation>
+    </message>
+    <message>
+        <source>Pack the machine&apos;s instructions with it, for whoever asks at a border.</source>
+        <translation>خذ معه تعليمات الجهاز لمن يسأل عند الحدود.</translation>
+    </message>
+    <message>
+        <source>Where you stay</source>
+        <translation>حيث تقيم</translation>
+    </message>
+    <message>
+        <source>Set up as at home: dry hands, leads and machine away from the water, nothing of metal under the trays.</source>
+        <translation>جهّز كما في البيت: يدان جافتان، والسلكان والجهاز بعيدًا عن الماء، ولا شيء من المعدن تحت الحوضين.</translation>
+    </message>
+    <message>
+        <source>Water differs from place to place. Turn up even more slowly than at home, and go by the meter.</source>
+        <translation>يختلف الماء من مكان إلى آخر. ارفع أبطأ مما في البيت، واعتمد على المقياس.</translation>
+    </message>
+    <message>
+        <source>Very soft water conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
+        <translation>الماء القليل الأملاح جدًا يوصّل التيار بشكل سيئ. اسأل ممرضتك أو من وصف لك العلاج عمّا تفعل، ولا تُضف شيئًا من تلقاء نفسك، حتى الملح.</translation>
+    </message>
+    <message>
+        <source>The current will not rise</source>
+        <translation>التيار لا يرتفع</translation>
     </message>
 </context>
 <context>
@@ -5194,6 +5477,56 @@
     <message>
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
         <translation>احتمال أن تكون الرطوبة قد بدأت %1. قبل تسجيل اليوم كان %2.</translation>
+    </message>
+    <message>
+        <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
+        <translation>تدريب: المرحلة تنتظر. في جلسة حقيقية ترفع ثانية حين تكون مستعدًا.</translation>
+    </message>
+    <message>
+        <source>Stays off</source>
+        <translation>يبقى مطفأً</translation>
+    </message>
+    <message>
+        <source>No current</source>
+        <translation>بلا تيار</translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n minute(s).</source>
+        <translation>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقة.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا دقيقة واحدة.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا دقيقتين.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n دقائق.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقة.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقة.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n second(s).</source>
+        <translation>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n ثانية.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا ثانية واحدة.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا ثانيتين.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n ثوانٍ.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n ثانية.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n ثانية.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You could not start a real session today: %1</source>
+        <translation>لا يمكنك اليوم بدء جلسة حقيقية: %1</translation>
+    </message>
+    <message>
+        <source>Say who watched, and tick what was seen.</source>
+        <translation>قل من شاهدها، وضع علامة على ما شوهد.</translation>
+    </message>
+    <message>
+        <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
+        <translation>هذا فوق الحد %1 هناك. اتفقا على مستوى حتى الحد.</translation>
+    </message>
+    <message>
+        <source>Begin with the level you agreed on when you were taught.</source>
+        <translation>ابدأ بالمستوى الذي اتفقتم عليه عند التعليم.</translation>
     </message>
 </context>
 <context>

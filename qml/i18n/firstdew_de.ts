@@ -61,6 +61,10 @@
         <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
         <translation>An diesen Tagen wird keine Sitzung geplant; die Kur weicht aus. Wäre dann ein Auffrischen fällig, wird es vor der Abreise angeboten.</translation>
     </message>
+    <message>
+        <source>Taking the kit along</source>
+        <translation>Das Zubehör mitnehmen</translation>
+    </message>
 </context>
 <context>
     <name>BackButton</name>
@@ -146,6 +150,18 @@
         <source>Look at your skin and say how it is.</source>
         <translation>Sehen Sie Ihre Haut an und sagen Sie, wie sie ist.</translation>
     </message>
+    <message>
+        <source>Did somebody teach you this session?</source>
+        <translation>Hat Ihnen jemand diese Sitzung gezeigt?</translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <translation>Festhalten</translation>
+    </message>
+    <message>
+        <source>The current would not rise</source>
+        <translation>Der Strom stieg nicht</translation>
+    </message>
 </context>
 <context>
     <name>BathAsLast</name>
@@ -184,6 +200,10 @@
     <message>
         <source>Enough for today</source>
         <translation>Genug für heute</translation>
+    </message>
+    <message>
+        <source>Practice without current</source>
+        <translation>Üben ohne Strom</translation>
     </message>
 </context>
 <context>
@@ -266,6 +286,10 @@
     <message>
         <source>Enough for today</source>
         <translation>Genug für heute</translation>
+    </message>
+    <message>
+        <source>Practice without current</source>
+        <translation>Üben ohne Strom</translation>
     </message>
 </context>
 <context>
@@ -363,6 +387,67 @@
     <message>
         <source>Stop</source>
         <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Practice: enter any number</source>
+        <translation>Übung: eine beliebige Zahl eingeben</translation>
+    </message>
+</context>
+<context>
+    <name>BathPracticeOver</name>
+    <message>
+        <source>That was practice</source>
+        <translation>Das war eine Übung</translation>
+    </message>
+    <message>
+        <source>Nothing of it was recorded.</source>
+        <translation>Davon wurde nichts aufgezeichnet.</translation>
+    </message>
+    <message>
+        <source>After a real session you dry your skin and the kit, say how it felt, and look at your skin.</source>
+        <translation>Nach einer echten Sitzung trocknen Sie Haut und Zubehör, sagen, wie es war, und sehen sich Ihre Haut an.</translation>
+    </message>
+    <message>
+        <source>Practise again</source>
+        <translation>Noch einmal üben</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>Übung verlassen</translation>
+    </message>
+</context>
+<context>
+    <name>BathPracticeStart</name>
+    <message>
+        <source>Practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>Go through a whole session with the machine off: every step, picture and spoken word. Nothing is recorded.</source>
+        <translation>Gehen Sie eine ganze Sitzung mit ausgeschaltetem Gerät durch: jeder Schritt, jedes Bild, jede Ansage. Nichts wird aufgezeichnet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>What takes minutes takes %n second(s) here.</source>
+        <translation>
+            <numerusform>Was Minuten dauert, dauert hier %n Sekunde.</numerusform>
+            <numerusform>Was Minuten dauert, dauert hier %n Sekunden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Begin practice</source>
+        <translation>Übung beginnen</translation>
+    </message>
+    <message>
+        <source>Leave the machine off the whole time.</source>
+        <translation>Lassen Sie das Gerät die ganze Zeit aus.</translation>
     </message>
 </context>
 <context>
@@ -2370,6 +2455,14 @@
         <source>Dry spells in this time are left out of the outlook.</source>
         <translation>Trockene Zeiten in dieser Spanne zählen für die Aussicht nicht mit.</translation>
     </message>
+    <message>
+        <source>Taught: %1.</source>
+        <translation>Angeleitet: %1.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>Gesehen: %1.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -2569,6 +2662,33 @@
         <source>Tap a day to move its session.</source>
         <translation>Tippen Sie auf einen Tag, um seine Sitzung zu verschieben.</translation>
     </message>
+    <message>
+        <source>Taught by somebody</source>
+        <translation>Von jemandem angeleitet</translation>
+    </message>
+    <message>
+        <source>Not marked</source>
+        <translation>Nicht festgehalten</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>A whole session with the machine off</source>
+        <translation>Eine ganze Sitzung mit ausgeschaltetem Gerät</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeBanner</name>
+    <message>
+        <source>Practice: machine stays off</source>
+        <translation>Übung: Gerät bleibt aus</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>Übung verlassen</translation>
+    </message>
 </context>
 <context>
     <name>Prompts</name>
@@ -2715,6 +2835,18 @@
     <message>
         <source>Stopped. Current at zero, machine off, then take the pads off.</source>
         <translation>Angehalten. Strom auf null, Gerät aus, dann die Elektrodenpolster abnehmen.</translation>
+    </message>
+    <message>
+        <source>Practice: the machine stays off. In a real session you switch it on now. Then tap.</source>
+        <translation>Übung: Das Gerät bleibt aus. In einer echten Sitzung schalten Sie es jetzt ein. Dann tippen.</translation>
+    </message>
+    <message>
+        <source>Practice: no current. In a real session you turn it up slowly now.</source>
+        <translation>Übung: kein Strom. In einer echten Sitzung regeln Sie ihn jetzt langsam hoch.</translation>
+    </message>
+    <message>
+        <source>Practice: no current. In a real session you turn it down to zero now.</source>
+        <translation>Übung: kein Strom. In einer echten Sitzung regeln Sie ihn jetzt auf null herunter.</translation>
     </message>
 </context>
 <context>
@@ -3046,6 +3178,10 @@
         <source>%1 It takes the place of the one that runs now.</source>
         <translation>%1 Sie tritt an die Stelle der laufenden.</translation>
     </message>
+    <message>
+        <source>Level to begin with</source>
+        <translation>Stärke zu Beginn</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -3358,6 +3494,106 @@
     </message>
 </context>
 <context>
+    <name>TaughtPage</name>
+    <message>
+        <source>A taught session</source>
+        <translation>Eine angeleitete Sitzung</translation>
+    </message>
+    <message>
+        <source>Did somebody who knows the treatment watch a session? Mark together what they saw. It goes onto the summary.</source>
+        <translation>Hat jemand, der die Behandlung kennt, bei einer Sitzung zugesehen? Halten Sie gemeinsam fest, was zu sehen war. Es kommt in die Übersicht.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Wo</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Who watched</source>
+        <translation>Wer zugesehen hat</translation>
+    </message>
+    <message>
+        <source>A name or a role, for example: the nurse</source>
+        <translation>Ein Name oder eine Rolle, zum Beispiel: die Pflegekraft</translation>
+    </message>
+    <message>
+        <source>What they saw</source>
+        <translation>Was zu sehen war</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>Level agreed to begin with at home</source>
+        <translation>Vereinbarte Stärke für den Beginn zu Hause</translation>
+    </message>
+    <message>
+        <source>None agreed</source>
+        <translation>Keine vereinbart</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, Grenze %2</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>TaughtText</name>
+    <message>
+        <source>Checked the skin and took off jewellery</source>
+        <translation>Haut angesehen und Schmuck abgelegt</translation>
+    </message>
+    <message>
+        <source>Soaked the pads and fitted them tight</source>
+        <translation>Die Elektrodenpolster getränkt und fest angelegt</translation>
+    </message>
+    <message>
+        <source>Set out trays, plates and water</source>
+        <translation>Schalen, Platten und Wasser bereitgestellt</translation>
+    </message>
+    <message>
+        <source>Turned up slowly and said when it was enough</source>
+        <translation>Langsam hochgeregelt und gesagt, wann es genug war</translation>
+    </message>
+    <message>
+        <source>Swapped at zero</source>
+        <translation>Bei null getauscht</translation>
+    </message>
+    <message>
+        <source>Knows what to do when a pad comes off</source>
+        <translation>Weiß, was zu tun ist, wenn sich ein Elektrodenpolster löst</translation>
+    </message>
+    <message>
+        <source>Knows what to do when a hand or foot comes out of the water</source>
+        <translation>Weiß, was zu tun ist, wenn eine Hand oder ein Fuß aus dem Wasser kommt</translation>
+    </message>
+    <message>
+        <source>Knows when to stop and whom to call</source>
+        <translation>Weiß, wann aufzuhören und wer anzurufen ist</translation>
+    </message>
+    <message>
+        <source>%1, %2, with %3</source>
+        <comment>taught: site, day, who watched</comment>
+        <translation>%1, %2, mit %3</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3 agreed</source>
+        <comment>taught: line, kind of current, milliamperes</comment>
+        <translation>%1. %2: %3 vereinbart</translation>
+    </message>
+</context>
+<context>
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
@@ -3412,6 +3648,49 @@
     <message>
         <source>Change person, now %1</source>
         <translation>Person wechseln, jetzt %1</translation>
+    </message>
+</context>
+<context>
+    <name>TravelPage</name>
+    <message>
+        <source>Taking the kit along</source>
+        <translation>Das Zubehör mitnehmen</translation>
+    </message>
+    <message>
+        <source>Before you leave</source>
+        <translation>Vor der Abreise</translation>
+    </message>
+    <message>
+        <source>Dry the kit completely before you pack it.</source>
+        <translation>Trocknen Sie das Zubehör ganz, bevor Sie es einpacken.</translation>
+    </message>
+    <message>
+        <source>Take the batteries out, and pack new ones.</source>
+        <translation>Nehmen Sie die Batterien heraus und packen Sie neue ein.</translation>
+    </message>
+    <message>
+        <source>Pack the machine&apos;s instructions with it, for whoever asks at a border.</source>
+        <translation>Packen Sie die Gebrauchsanweisung des Geräts dazu, falls an einer Grenze jemand fragt.</translation>
+    </message>
+    <message>
+        <source>Where you stay</source>
+        <translation>Am Ziel</translation>
+    </message>
+    <message>
+        <source>Set up as at home: dry hands, leads and machine away from the water, nothing of metal under the trays.</source>
+        <translation>Bauen Sie auf wie zu Hause: trockene Hände, Kabel und Gerät weg vom Wasser, nichts aus Metall unter den Schalen.</translation>
+    </message>
+    <message>
+        <source>Water differs from place to place. Turn up even more slowly than at home, and go by the meter.</source>
+        <translation>Wasser ist nicht überall gleich. Regeln Sie noch langsamer hoch als zu Hause und richten Sie sich nach der Anzeige.</translation>
+    </message>
+    <message>
+        <source>Very soft water conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
+        <translation>Sehr weiches Wasser leitet schlecht. Fragen Sie Ihre Pflegekraft oder verordnende Person, was zu tun ist, und geben Sie von sich aus nichts hinein, auch kein Salz.</translation>
+    </message>
+    <message>
+        <source>The current will not rise</source>
+        <translation>Der Strom steigt nicht</translation>
     </message>
 </context>
 <context>
@@ -5074,6 +5353,48 @@
     <message>
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
         <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Vor dem Eintrag von heute waren es %2.</translation>
+    </message>
+    <message>
+        <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
+        <translation>Übung: Die Phase wartet. In einer echten Sitzung regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
+    </message>
+    <message>
+        <source>Stays off</source>
+        <translation>Bleibt aus</translation>
+    </message>
+    <message>
+        <source>No current</source>
+        <translation>Kein Strom</translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n minute(s).</source>
+        <translation>
+            <numerusform>In einer echten Sitzung dauert das %n Minute.</numerusform>
+            <numerusform>In einer echten Sitzung dauert das %n Minuten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n second(s).</source>
+        <translation>
+            <numerusform>In einer echten Sitzung dauert das %n Sekunde.</numerusform>
+            <numerusform>In einer echten Sitzung dauert das %n Sekunden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You could not start a real session today: %1</source>
+        <translation>Eine echte Sitzung könnten Sie heute nicht beginnen: %1</translation>
+    </message>
+    <message>
+        <source>Say who watched, and tick what was seen.</source>
+        <translation>Sagen Sie, wer zugesehen hat, und haken Sie ab, was zu sehen war.</translation>
+    </message>
+    <message>
+        <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
+        <translation>Das liegt über der Grenze von %1 dort. Vereinbaren Sie eine Stärke bis zur Grenze.</translation>
+    </message>
+    <message>
+        <source>Begin with the level you agreed on when you were taught.</source>
+        <translation>Beginnen Sie mit der Stärke, die bei der Anleitung vereinbart wurde.</translation>
     </message>
 </context>
 <context>

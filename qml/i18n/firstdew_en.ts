@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>BathPracticeStart</name>
+    <message numerus="yes">
+        <source>What takes minutes takes %n second(s) here.</source>
+        <translation>
+            <numerusform>What takes minutes takes %n second here.</numerusform>
+            <numerusform>What takes minutes takes %n seconds here.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DampnessLine</name>
     <message numerus="yes">
         <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
@@ -235,6 +245,20 @@
         <translation>
             <numerusform>With a day between them, it takes %n day more than planned.</numerusform>
             <numerusform>With a day between them, it takes %n days more than planned.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n minute(s).</source>
+        <translation>
+            <numerusform>In a real session this takes %n minute.</numerusform>
+            <numerusform>In a real session this takes %n minutes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n second(s).</source>
+        <translation>
+            <numerusform>In a real session this takes %n second.</numerusform>
+            <numerusform>In a real session this takes %n seconds.</numerusform>
         </translation>
     </message>
 </context>

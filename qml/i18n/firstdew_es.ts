@@ -61,6 +61,10 @@
         <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
         <translation>En estos días no se planea ninguna sesión; el curso se adapta. Si tocara un repaso en esos días, se ofrece antes de salir.</translation>
     </message>
+    <message>
+        <source>Taking the kit along</source>
+        <translation>Llevar el equipo de viaje</translation>
+    </message>
 </context>
 <context>
     <name>BackButton</name>
@@ -146,6 +150,18 @@
         <source>Look at your skin and say how it is.</source>
         <translation>Mire su piel y diga cómo está.</translation>
     </message>
+    <message>
+        <source>Did somebody teach you this session?</source>
+        <translation>¿Le enseñó alguien esta sesión?</translation>
+    </message>
+    <message>
+        <source>Mark it</source>
+        <translation>Anotarlo</translation>
+    </message>
+    <message>
+        <source>The current would not rise</source>
+        <translation>La corriente no subía</translation>
+    </message>
 </context>
 <context>
     <name>BathAsLast</name>
@@ -184,6 +200,10 @@
     <message>
         <source>Enough for today</source>
         <translation>Basta por hoy</translation>
+    </message>
+    <message>
+        <source>Practice without current</source>
+        <translation>Practicar sin corriente</translation>
     </message>
 </context>
 <context>
@@ -266,6 +286,10 @@
     <message>
         <source>Enough for today</source>
         <translation>Basta por hoy</translation>
+    </message>
+    <message>
+        <source>Practice without current</source>
+        <translation>Practicar sin corriente</translation>
     </message>
 </context>
 <context>
@@ -363,6 +387,67 @@
     <message>
         <source>Stop</source>
         <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Practice: enter any number</source>
+        <translation>Práctica: escriba cualquier número</translation>
+    </message>
+</context>
+<context>
+    <name>BathPracticeOver</name>
+    <message>
+        <source>That was practice</source>
+        <translation>Eso fue práctica</translation>
+    </message>
+    <message>
+        <source>Nothing of it was recorded.</source>
+        <translation>No se ha guardado nada de ello.</translation>
+    </message>
+    <message>
+        <source>After a real session you dry your skin and the kit, say how it felt, and look at your skin.</source>
+        <translation>Después de una sesión real seca la piel y el equipo, dice cómo fue y se mira la piel.</translation>
+    </message>
+    <message>
+        <source>Practise again</source>
+        <translation>Practicar otra vez</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>Salir de la práctica</translation>
+    </message>
+</context>
+<context>
+    <name>BathPracticeStart</name>
+    <message>
+        <source>Practice</source>
+        <translation>Práctica</translation>
+    </message>
+    <message>
+        <source>Go through a whole session with the machine off: every step, picture and spoken word. Nothing is recorded.</source>
+        <translation>Recorra una sesión entera con el aparato apagado: cada paso, cada dibujo y cada aviso hablado. No se guarda nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>What takes minutes takes %n second(s) here.</source>
+        <translation>
+            <numerusform>Lo que dura minutos dura aquí %n segundo.</numerusform>
+            <numerusform>Lo que dura minutos dura aquí %n segundos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Begin practice</source>
+        <translation>Empezar la práctica</translation>
+    </message>
+    <message>
+        <source>Leave the machine off the whole time.</source>
+        <translation>Deje el aparato apagado todo el tiempo.</translation>
     </message>
 </context>
 <context>
@@ -2370,6 +2455,14 @@
         <source>Dry spells in this time are left out of the outlook.</source>
         <translation>Los periodos secos de ese tiempo no cuentan para el pronóstico.</translation>
     </message>
+    <message>
+        <source>Taught: %1.</source>
+        <translation>Enseñado: %1.</translation>
+    </message>
+    <message>
+        <source>Seen: %1.</source>
+        <translation>Se vio: %1.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -2569,6 +2662,33 @@
         <source>Tap a day to move its session.</source>
         <translation>Toque un día para mover su sesión.</translation>
     </message>
+    <message>
+        <source>Taught by somebody</source>
+        <translation>Enseñado por alguien</translation>
+    </message>
+    <message>
+        <source>Not marked</source>
+        <translation>Sin anotar</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Práctica</translation>
+    </message>
+    <message>
+        <source>A whole session with the machine off</source>
+        <translation>Una sesión entera con el aparato apagado</translation>
+    </message>
+</context>
+<context>
+    <name>PracticeBanner</name>
+    <message>
+        <source>Practice: machine stays off</source>
+        <translation>Práctica: el aparato sigue apagado</translation>
+    </message>
+    <message>
+        <source>Leave practice</source>
+        <translation>Salir de la práctica</translation>
+    </message>
 </context>
 <context>
     <name>Prompts</name>
@@ -2715,6 +2835,18 @@
     <message>
         <source>Stopped. Current at zero, machine off, then take the pads off.</source>
         <translation>Detenido. Corriente a cero, aparato apagado, y después quite las almohadillas.</translation>
+    </message>
+    <message>
+        <source>Practice: the machine stays off. In a real session you switch it on now. Then tap.</source>
+        <translation>Práctica: el aparato sigue apagado. En una sesión real lo enciende ahora. Luego toque la pantalla.</translation>
+    </message>
+    <message>
+        <source>Practice: no current. In a real session you turn it up slowly now.</source>
+        <translation>Práctica: sin corriente. En una sesión real la sube ahora despacio.</translation>
+    </message>
+    <message>
+        <source>Practice: no current. In a real session you turn it down to zero now.</source>
+        <translation>Práctica: sin corriente. En una sesión real la baja ahora a cero.</translation>
     </message>
 </context>
 <context>
@@ -3046,6 +3178,10 @@
         <source>%1 It takes the place of the one that runs now.</source>
         <translation>%1 Sustituye al que está en marcha.</translation>
     </message>
+    <message>
+        <source>Level to begin with</source>
+        <translation>Nivel para empezar</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -3358,6 +3494,106 @@
     </message>
 </context>
 <context>
+    <name>TaughtPage</name>
+    <message>
+        <source>A taught session</source>
+        <translation>Una sesión enseñada</translation>
+    </message>
+    <message>
+        <source>Did somebody who knows the treatment watch a session? Mark together what they saw. It goes onto the summary.</source>
+        <translation>¿Vio una sesión alguien que conoce el tratamiento? Anoten juntos lo que vio. Va al resumen.</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Who watched</source>
+        <translation>Quién la vio</translation>
+    </message>
+    <message>
+        <source>A name or a role, for example: the nurse</source>
+        <translation>Un nombre o una función, por ejemplo: la enfermera</translation>
+    </message>
+    <message>
+        <source>What they saw</source>
+        <translation>Lo que vio</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>Level agreed to begin with at home</source>
+        <translation>Nivel acordado para empezar en casa</translation>
+    </message>
+    <message>
+        <source>None agreed</source>
+        <translation>Ninguno acordado</translation>
+    </message>
+    <message>
+        <source>%1, limit %2</source>
+        <translation>%1, límite %2</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Quitar %1</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>TaughtText</name>
+    <message>
+        <source>Checked the skin and took off jewellery</source>
+        <translation>Miró la piel y se quitó las joyas</translation>
+    </message>
+    <message>
+        <source>Soaked the pads and fitted them tight</source>
+        <translation>Empapó las almohadillas y las ajustó bien</translation>
+    </message>
+    <message>
+        <source>Set out trays, plates and water</source>
+        <translation>Preparó las bandejas, las placas y el agua</translation>
+    </message>
+    <message>
+        <source>Turned up slowly and said when it was enough</source>
+        <translation>Subió despacio y dijo cuándo era suficiente</translation>
+    </message>
+    <message>
+        <source>Swapped at zero</source>
+        <translation>Cambió a cero</translation>
+    </message>
+    <message>
+        <source>Knows what to do when a pad comes off</source>
+        <translation>Sabe qué hacer si se suelta una almohadilla</translation>
+    </message>
+    <message>
+        <source>Knows what to do when a hand or foot comes out of the water</source>
+        <translation>Sabe qué hacer si una mano o un pie sale del agua</translation>
+    </message>
+    <message>
+        <source>Knows when to stop and whom to call</source>
+        <translation>Sabe cuándo parar y a quién llamar</translation>
+    </message>
+    <message>
+        <source>%1, %2, with %3</source>
+        <comment>taught: site, day, who watched</comment>
+        <translation>%1, %2, con %3</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3 agreed</source>
+        <comment>taught: line, kind of current, milliamperes</comment>
+        <translation>%1. %2: %3 acordados</translation>
+    </message>
+</context>
+<context>
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
@@ -3412,6 +3648,49 @@
     <message>
         <source>Change person, now %1</source>
         <translation>Cambiar de persona, ahora %1</translation>
+    </message>
+</context>
+<context>
+    <name>TravelPage</name>
+    <message>
+        <source>Taking the kit along</source>
+        <translation>Llevar el equipo de viaje</translation>
+    </message>
+    <message>
+        <source>Before you leave</source>
+        <translation>Antes de salir</translation>
+    </message>
+    <message>
+        <source>Dry the kit completely before you pack it.</source>
+        <translation>Seque del todo el equipo antes de guardarlo.</translation>
+    </message>
+    <message>
+        <source>Take the batteries out, and pack new ones.</source>
+        <translation>Saque las pilas y lleve otras nuevas.</translation>
+    </message>
+    <message>
+        <source>Pack the machine&apos;s instructions with it, for whoever asks at a border.</source>
+        <translation>Lleve con él las instrucciones del aparato, por si alguien pregunta en una frontera.</translation>
+    </message>
+    <message>
+        <source>Where you stay</source>
+        <translation>Donde se aloje</translation>
+    </message>
+    <message>
+        <source>Set up as at home: dry hands, leads and machine away from the water, nothing of metal under the trays.</source>
+        <translation>Prepare todo como en casa: manos secas, cables y aparato lejos del agua, nada de metal bajo las bandejas.</translation>
+    </message>
+    <message>
+        <source>Water differs from place to place. Turn up even more slowly than at home, and go by the meter.</source>
+        <translation>El agua cambia de un lugar a otro. Suba aún más despacio que en casa y guíese por el medidor.</translation>
+    </message>
+    <message>
+        <source>Very soft water conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
+        <translation>El agua muy blanda conduce mal. Pregunte a su enfermera o a quien le prescribe qué hacer, y no añada nada por su cuenta, ni siquiera sal.</translation>
+    </message>
+    <message>
+        <source>The current will not rise</source>
+        <translation>La corriente no sube</translation>
     </message>
 </context>
 <context>
@@ -5074,6 +5353,48 @@
     <message>
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
         <translation>La probabilidad de que la humedad haya empezado es del %1. Antes de la anotación de hoy era del %2.</translation>
+    </message>
+    <message>
+        <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
+        <translation>Práctica: la fase espera. En una sesión real vuelve a subir cuando esté listo.</translation>
+    </message>
+    <message>
+        <source>Stays off</source>
+        <translation>Sigue apagado</translation>
+    </message>
+    <message>
+        <source>No current</source>
+        <translation>Sin corriente</translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n minute(s).</source>
+        <translation>
+            <numerusform>En una sesión real esto dura %n minuto.</numerusform>
+            <numerusform>En una sesión real esto dura %n minutos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>In a real session this takes %n second(s).</source>
+        <translation>
+            <numerusform>En una sesión real esto dura %n segundo.</numerusform>
+            <numerusform>En una sesión real esto dura %n segundos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You could not start a real session today: %1</source>
+        <translation>Hoy no podría empezar una sesión real: %1</translation>
+    </message>
+    <message>
+        <source>Say who watched, and tick what was seen.</source>
+        <translation>Diga quién la vio y marque lo que se vio.</translation>
+    </message>
+    <message>
+        <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
+        <translation>Eso supera el límite de %1 ahí. Acuerden un nivel hasta el límite.</translation>
+    </message>
+    <message>
+        <source>Begin with the level you agreed on when you were taught.</source>
+        <translation>Empiece con el nivel que acordó cuando le enseñaron.</translation>
     </message>
 </context>
 <context>

@@ -26,4 +26,5 @@ Frame {
             }
         }
     }
+    ActionButton { text: qsTr("Taking the kit along"); Layout.fillWidth: true; onClicked: Router.page(Part.TravelPagePart) }
 }

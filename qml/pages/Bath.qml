@@ -12,11 +12,17 @@ Item {
         case BathPage.Run: return run
         case BathPage.Meanwhile: return meanwhile
         case BathPage.After: return after
+        case BathPage.PracticeStart: return practiceStart
+        case BathPage.PracticeOver: return practiceOver
         default: return !PlanModel.machine.known ? setUp : BathModel.shortWay ? asLast : choose // no limit and no way of swapping polarity without a machine
         }
     }
     /// To the page before this one; false where the session has none.
     function goBack() {
+        if (BathModel.practice) {
+            BathModel.leavePractice()
+            return true
+        }
         const asks = BathModel.page === BathPage.Screening || BathModel.page === BathPage.Blocked || BathModel.page === BathPage.Prepare
         if (!BathModel.changing && !asks)
             return false
@@ -27,15 +33,28 @@ Item {
         return true
     }
     function takeAsked() {
-        if (!Router.sessionAsked || BathModel.busy)
+        if (!Router.sessionAsked || (BathModel.busy && !BathModel.practice))
             return
         Router.sessionAsked = false
         BathModel.askFor(Router.sessionSite)
     }
     Component.onCompleted: takeAsked()
+    // Practice is for as long as it is looked at. A page that is being made was not looked at yet.
+    property bool looked: false
+    onVisibleChanged: {
+        if (!visible && looked)
+            BathModel.leavePractice()
+        looked = visible
+    }
     Connections { target: Router; function onSessionAskedChanged() { page.takeAsked() } }
     Connections { target: BathModel; function onFinished() { Router.place(Place.Today) } }
-    Loader { id: part; readonly property var shown: item; anchors.fill: parent; sourceComponent: page.partFor(BathModel.page) }
+    PracticeBanner { id: banner; visible: BathModel.practice; anchors { left: parent.left; right: parent.right; top: parent.top } }
+    Loader {
+        id: part
+        readonly property var shown: item
+        anchors { fill: parent; topMargin: banner.visible ? banner.height : 0 }
+        sourceComponent: page.partFor(BathModel.page)
+    }
     Component {
         id: setUp
         Frame {
@@ -51,4 +70,6 @@ Item {
     Component { id: run; BathRun {} }
     Component { id: meanwhile; BathMeanwhile {} }
     Component { id: after; BathAfter {} }
+    Component { id: practiceStart; BathPracticeStart {} }
+    Component { id: practiceOver; BathPracticeOver {} }
 }

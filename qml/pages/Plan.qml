@@ -90,6 +90,18 @@ Frame {
         onClicked: Router.page(Part.AwayPagePart)
     }
     PlanRow {
+        visible: PlanModel.sites.length > 0
+        title: qsTr("Taught by somebody")
+        value: TaughtModel.inShort !== "" ? TaughtModel.inShort : qsTr("Not marked")
+        onClicked: Router.page(Part.TaughtPagePart)
+    }
+    PlanRow {
+        visible: BathModel.canPractise
+        title: qsTr("Practice")
+        value: qsTr("A whole session with the machine off")
+        onClicked: { BathModel.practise(); Router.place(Place.Session) }
+    }
+    PlanRow {
         title: qsTr("Care sheet")
         value: page.sheetText()
         onClicked: Router.page(Part.CareSheetPagePart)

@@ -36,5 +36,6 @@ TodayModel* TodayModel::create(QQmlEngine* engine, QJSEngine*) { return lent(App
 DiaryModel* DiaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).diary); }
 PlanModel* PlanModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).plan); }
 KeepModel* KeepModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).keep); }
+TaughtModel* TaughtModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).taught); }
 
 } // namespace firstdew::viewmodels

@@ -8,6 +8,7 @@
 #include "ScanModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
+#include "TaughtModel.h"
 #include "TodayModel.h"
 
 #include <QQmlEngine>
@@ -32,6 +33,7 @@ struct AppContext {
     DiaryModel diary{store};
     PlanModel plan{store};
     KeepModel keep{store};
+    TaughtModel taught{store};
 
     void giveTo(QQmlEngine& engine);
     [[nodiscard]] static AppContext& of(const QQmlEngine& engine);

@@ -4,6 +4,7 @@
 #include "Edge.h"
 #include "protocol/Kit.h"
 #include "protocol/MayBegin.h"
+#include "protocol/Practice.h"
 #include "protocol/Skin.h"
 #include "protocol/WayIn.h"
 #include "situation/Next.h"
@@ -95,7 +96,11 @@ void BathModel::comeBack()
 /// Shows the page of what the session has come to.
 void BathModel::follow()
 {
-    if (m_bath.state())
+    if (m_practice)
+        toPage(!m_bath.state() ? ui::BathPage::PracticeStart
+               : m_bath.over() ? ui::BathPage::PracticeOver
+                               : ui::BathPage::Run);
+    else if (m_bath.state())
         toPage(pageOf(m_bath.state()->phase));
 }
 
@@ -129,6 +134,8 @@ diary::Cues BathModel::cues() const { return diary::cuesFor(m_store.diary().pref
 
 void BathModel::askFor(ui::Site::Value site)
 {
+    if (m_practice)
+        leavePractice();
     m_changing = false;
     toPage(ui::BathPage::Choose);
     chooseSite(site);
@@ -506,7 +513,7 @@ ui::RunningPage BathModel::running() const
 
 QString BathModel::verb() const
 {
-    return m_bath.state() ? words::verbName(m_bath.state()->script.steps[m_bath.state()->step].kind) : QString();
+    return m_bath.state() ? words::verbName(m_bath.state()->script.steps[m_bath.state()->step]) : QString();
 }
 
 QString BathModel::twin() const
@@ -566,6 +573,53 @@ void BathModel::save(int comfort, double comfortable, const QList<ui::SkinFindin
     askFor(ui::shown(*next));
     m_follows = true;
     emit changed();
+}
+
+bool BathModel::canPractise() const
+{
+    return m_store.diary().machine.has_value() && m_choice.limit().allowed && m_choice.script();
+}
+
+QString BathModel::practiceBar() const
+{
+    const auto may =
+        protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {}, m_choice.touch());
+    return may ? QString() : words::practiceBar(may.error());
+}
+
+QString BathModel::practiceLength() const
+{
+    return m_bath.practising() ? words::practiceLength(*m_bath.state()) : QString();
+}
+
+int BathModel::practiceSeconds() const { return protocol::kPracticeStep.s; }
+
+void BathModel::practise()
+{
+    if (m_bath.state() || !canPractise())
+        return;
+    setTold(false);
+    m_practice = true;
+    toPage(ui::BathPage::PracticeStart);
+}
+
+void BathModel::beginPractice()
+{
+    const auto script = m_choice.script();
+    if (!m_practice || !script)
+        return;
+    m_bath.end();
+    (void)m_cues.prepare(); // without a voice the pages are there to read
+    m_bath.practise(*script, m_choice.advice().target);
+}
+
+void BathModel::leavePractice()
+{
+    if (!m_practice)
+        return;
+    m_bath.end();
+    m_practice = false;
+    toPage(ui::BathPage::Choose);
 }
 
 void BathModel::leave()

@@ -75,6 +75,16 @@ class BathModel : public QObject {
 
     /// Whether a session is running or waits for an answer: nothing else may take the screen.
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
+    /// Whether this is practice: the machine stays off, and nothing is recorded.
+    Q_PROPERTY(bool practice READ practice NOTIFY changed)
+    /// Whether there is a session there to practise.
+    Q_PROPERTY(bool canPractise READ canPractise NOTIFY changed)
+    /// In practice, why no real session can begin today; empty where one can.
+    Q_PROPERTY(QString practiceBar READ practiceBar NOTIFY changed)
+    /// In practice, how long the step takes in a real session; empty where it is no longer.
+    Q_PROPERTY(QString practiceLength READ practiceLength NOTIFY ticked)
+    /// What a step lasts in practice at most.
+    Q_PROPERTY(int practiceSeconds READ practiceSeconds CONSTANT)
     /// Whether steps can be felt on this device; PlanModel.vibration is whether the person wants that.
     Q_PROPERTY(bool canVibrate READ canVibrate CONSTANT)
     /// Whether a screen reader is on, as far as the system says so.
@@ -87,6 +97,11 @@ public:
 
     [[nodiscard]] ui::BathPage::Value page() const { return m_page; }
     [[nodiscard]] bool busy() const { return m_page == ui::BathPage::Run || m_page == ui::BathPage::Meanwhile; }
+    [[nodiscard]] bool practice() const { return m_practice; }
+    [[nodiscard]] bool canPractise() const;
+    [[nodiscard]] QString practiceBar() const;
+    [[nodiscard]] QString practiceLength() const;
+    [[nodiscard]] int practiceSeconds() const;
     [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
     [[nodiscard]] bool screenReader() const { return m_cues.screenReader(); }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
@@ -185,6 +200,12 @@ public:
                           const QString& note);
     Q_INVOKABLE void leave();
 
+    /// To the page that practice begins from; nothing while a session runs or waits to be written down.
+    Q_INVOKABLE void practise();
+    Q_INVOKABLE void beginPractice();
+    /// Out of practice at once, to the choice of a session.
+    Q_INVOKABLE void leavePractice();
+
 signals:
     void changed();
     void ticked();
@@ -219,6 +240,7 @@ private:
     bool m_changing = false; ///< the choice is open
     bool m_notQuite = false; ///< the statement did not hold
     bool m_follows = false;
+    bool m_practice = false;
     std::optional<facts::LocalTime> m_told; ///< when the statement was said to be true
     facts::SetOf<protocol::PrepItem> m_done;
     facts::Preparation m_answers;

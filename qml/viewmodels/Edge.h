@@ -56,6 +56,7 @@ FIRSTDEW_PAIR(facts, CallAnswer);
 FIRSTDEW_PAIR(facts, CourseTemplate);
 FIRSTDEW_PAIR(facts, Pace);
 FIRSTDEW_PAIR(facts, OtherKind);
+FIRSTDEW_PAIR(facts, TaughtTick);
 FIRSTDEW_PAIR(facts, Weekday);
 FIRSTDEW_PAIR(facts, ScreeningRow);
 FIRSTDEW_PAIR(facts, Meanwhile);

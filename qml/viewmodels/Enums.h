@@ -120,6 +120,13 @@ enum Value : int { Botulinum, Tablets, Cream, Other };
 Q_ENUM_NS(Value)
 } // namespace OtherKind
 
+namespace TaughtTick {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { SkinAndJewellery, TraysAndWater, TurnedUpSlowly, SwappedAtZero, OutOfWater, WhenToStop };
+Q_ENUM_NS(Value)
+} // namespace TaughtTick
+
 namespace Weekday {
 Q_NAMESPACE
 QML_ELEMENT
@@ -338,7 +345,7 @@ Q_ENUM_NS(Value)
 namespace BathPage {
 Q_NAMESPACE
 QML_ELEMENT
-enum Value : int { Choose, Screening, Blocked, Prepare, Run, Meanwhile, After };
+enum Value : int { Choose, Screening, Blocked, Prepare, Run, Meanwhile, After, PracticeStart, PracticeOver };
 Q_ENUM_NS(Value)
 } // namespace BathPage
 

@@ -1,5 +1,6 @@
 #include "RunningBath.h"
 
+#include "protocol/Practice.h"
 #include "words/Errors.h"
 
 #include <QUuid>
@@ -65,6 +66,19 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
     return true;
 }
 
+void RunningBath::practise(const protocol::Script& script, Milliamps target)
+{
+    bath::State state = bath::prepared(protocol::practiceOf(script), target);
+    state.last = state.kept = m_store.clock().instant();
+    m_id.clear();
+    m_practice = true;
+    m_state = std::move(state);
+    watch();
+    m_cues.perform({bath::EffectKind::Say, m_state->script.steps[m_state->step].prompt});
+    emit turned();
+    emit moved();
+}
+
 std::optional<BathPrepared> RunningBath::comeBack()
 {
     const diary::LedSession* led = m_store.diary().unwritten();
@@ -88,6 +102,8 @@ std::optional<BathPrepared> RunningBath::comeBack()
 
 void RunningBath::keep(const std::vector<bath::Kept>& events)
 {
+    if (m_practice)
+        return;
     for (const auto& [event, at] : events) {
         BathEvent kept;
         kept.bath = m_id;
@@ -149,6 +165,11 @@ void RunningBath::handle(const bath::Event& event, bool heard)
         return;
     }
     const bool turns = outcome->state.phase != m_state->phase;
+    if (m_practice && outcome->state.phase == bath::Phase::AwaitingMeanwhile) {
+        end(); // no machine was on: there is nothing to ask about
+        emit turned();
+        return;
+    }
     if (m_state->pressed && !outcome->state.pressed)
         m_said.reset(); // "Stopped" is not true any more
     if (turns && m_state->phase == bath::Phase::AwaitingMeanwhile)
@@ -162,7 +183,8 @@ void RunningBath::handle(const bath::Event& event, bool heard)
         if (heard)
             m_cues.perform(effect);
     }
-    m_cues.follow(*m_state);
+    if (!m_practice)
+        m_cues.follow(*m_state);
     if (asked)
         emit refused({});
     if (turns) {
@@ -210,13 +232,14 @@ void RunningBath::end()
     flush();
     m_state.reset();
     watch();
+    m_practice = false;
     m_cues.hush();
 }
 
 void RunningBath::watch()
 {
     const bool leading = m_state && !over();
-    m_store.setLeading(leading);
+    m_store.setLeading(leading && !m_practice);
     if (leading) {
         m_cues.begin();
         m_ticker.start(untilNextTick(*m_state));

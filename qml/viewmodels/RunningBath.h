@@ -32,6 +32,10 @@ public:
     /// Begins by that script: the answers and the plan are recorded first. False where they could not be.
     bool begin(const protocol::Script& script, facts::Milliamps target, const facts::Preparation& answers,
                Machine machine);
+    /// Leads through that script with the machine off, from its check list on. Nothing of it is recorded, and nothing
+    /// outside the app shows it; where nobody led for a while, it is over.
+    void practise(const protocol::Script& script, facts::Milliamps target);
+    [[nodiscard]] bool practising() const { return m_practice; }
     /// Takes up the session that the record has without an end. Gives how it was prepared, or nothing.
     std::optional<facts::BathPrepared> comeBack();
     void send(const bath::Event& event) { handle(event, true); }
@@ -75,6 +79,7 @@ private:
     BathCues& m_cues;
     QTimer m_ticker;
     std::optional<bath::State> m_state;
+    bool m_practice = false; ///< m_state is of practice
     std::string m_id;
     int m_sequence = 0;
     std::vector<facts::BathEvent> m_waiting; ///< to be kept, in this order

@@ -1,5 +1,7 @@
 #include "words/BathWords.h"
 
+#include "protocol/Practice.h"
+#include "words/Errors.h"
 #include "words/Prompts.h"
 
 #include <QCoreApplication>
@@ -23,6 +25,7 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
     using protocol::CurrentReason;
     switch (reason) {
     case CurrentReason::FirstTime: return Words::tr("First time here: begin low, and go by what is comfortable.");
+    case CurrentReason::AsAgreed: return Words::tr("Begin with the level you agreed on when you were taught.");
     case CurrentReason::AfterComfortable: return Words::tr("%1 was comfortable last time.").arg(last);
     case CurrentReason::AfterDiscomfort: return Words::tr("%1 was unpleasant last time, so less.").arg(last);
     case CurrentReason::AtLimit: return Words::tr("This is the limit.");
@@ -211,6 +214,8 @@ QString endSentence(const bath::State& state)
 
 QString nowSentence(const bath::State& state)
 {
+    if (waitsAtZero(state) && protocol::isPractice(state.script))
+        return Words::tr("Practice: the phase waits. In a real session you turn it up again when you are ready.");
     if (waitsAtZero(state))
         return Words::tr("The phase waits at zero. Raise again when you are ready.");
     if (state.resume && stepOf(state).kind == StepKind::CheckList)
@@ -222,9 +227,14 @@ QString nowSentence(const bath::State& state)
     return stepSentence(stepOf(state), q);
 }
 
-QString verbName(StepKind kind)
+QString verbName(const protocol::Step& step)
 {
-    switch (kind) {
+    using protocol::Prompt;
+    if (step.prompt == Prompt::PracticeSwitchOn)
+        return Words::tr("Stays off");
+    if (step.prompt == Prompt::PracticeRaise || step.prompt == Prompt::PracticeLower)
+        return Words::tr("No current");
+    switch (step.kind) {
     case StepKind::CheckList: return Words::tr("Check");
     case StepKind::SwitchOn: return Words::tr("Switch on");
     case StepKind::Announce: return Words::tr("Hands in");
@@ -237,6 +247,20 @@ QString verbName(StepKind kind)
     case StepKind::Finish: return Words::tr("Lift out");
     }
     return {};
+}
+
+QString practiceLength(const bath::State& state)
+{
+    const auto real = protocol::realLength(state.script, state.step);
+    if (!real)
+        return {};
+    return real->s % 60 == 0 ? Words::tr("In a real session this takes %n minute(s).", nullptr, real->s / 60)
+                             : Words::tr("In a real session this takes %n second(s).", nullptr, real->s);
+}
+
+QString practiceBar(const Error& why)
+{
+    return Words::tr("You could not start a real session today: %1").arg(errorSentence(why));
 }
 
 QString noticeTitle(const bath::State& state)

@@ -46,7 +46,11 @@ namespace firstdew::words {
 /// What to do now, in one sentence.
 [[nodiscard]] QString nowSentence(const bath::State& state);
 /// A step in a word or two, to be read from two metres.
-[[nodiscard]] QString verbName(protocol::StepKind kind);
+[[nodiscard]] QString verbName(const protocol::Step& step);
+/// In practice, how long the present step takes in a real session, where that is longer; empty elsewhere.
+[[nodiscard]] QString practiceLength(const bath::State& state);
+/// In practice, why no real session can begin today.
+[[nodiscard]] QString practiceBar(const Error& why);
 /// What is going on, for a notice that anybody may see: it names no site and no current.
 [[nodiscard]] QString noticeTitle(const bath::State& state);
 /// "Ends at 19:14", of a time in ms since 1970 UTC.

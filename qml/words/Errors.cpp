@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cstdlib>
 #include <optional>
 
 namespace firstdew::words {
@@ -63,6 +64,8 @@ std::optional<QString> ofSession(const std::string& code)
             "It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.");
     if (code == "starting-again")
         return Words::tr("Machine off. The session starts again once you confirm the list.");
+    if (code == "taught-invalid")
+        return Words::tr("Say who watched, and tick what was seen.");
     if (code == "voice-needed")
         return Words::tr(
             "With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask "
@@ -121,6 +124,9 @@ std::optional<QString> ofFile(const facts::Error& error)
 
 QString errorSentence(const facts::Error& error)
 {
+    if (error.code == "taught-above-limit") // its input is the limit
+        return Words::tr("This is above the limit of %1 there. Agree on a level up to the limit.")
+            .arg(milliamps(std::strtod(error.input.c_str(), nullptr)));
     const auto session = ofSession(error.code);
     return session ? *session : ofFile(error).value_or(QString::fromStdString(error.message));
 }

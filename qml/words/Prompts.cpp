@@ -68,6 +68,12 @@ QString promptText(protocol::Prompt prompt)
     case Prompt::TooLongAgo: return Prompts::tr("That was too long ago. This session is over. What you did is kept.");
     case Prompt::Stopped: return Prompts::tr("Stopped. Current at zero, machine off, then lift out.");
     case Prompt::StoppedPads: return Prompts::tr("Stopped. Current at zero, machine off, then take the pads off.");
+    case Prompt::PracticeSwitchOn:
+        return Prompts::tr("Practice: the machine stays off. In a real session you switch it on now. Then tap.");
+    case Prompt::PracticeRaise:
+        return Prompts::tr("Practice: no current. In a real session you turn it up slowly now.");
+    case Prompt::PracticeLower:
+        return Prompts::tr("Practice: no current. In a real session you turn it down to zero now.");
     }
     return {};
 }

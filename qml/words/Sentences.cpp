@@ -1,6 +1,7 @@
 #include "words/Sentences.h"
 
 #include "outlook/UsualDays.h"
+#include "words/Prompts.h"
 
 #include <QCoreApplication>
 
@@ -293,9 +294,14 @@ QString swapSentence(Site site, PolaritySwap swap)
 
 QString stepSentence(const protocol::Step& step, const protocol::ScriptRequest& request)
 {
+    using protocol::Prompt;
     using protocol::StepKind;
     const bool under = request.way == WayOfWorking::HandsUnder;
     const bool pads = request.site == Site::Armpits;
+    // In practice nobody is told to switch on, or to turn anything up.
+    if (step.prompt == Prompt::PracticeSwitchOn || step.prompt == Prompt::PracticeRaise ||
+        step.prompt == Prompt::PracticeLower)
+        return promptText(step.prompt);
     switch (step.kind) {
     case StepKind::CheckList: return Words::tr("Machine off, current at zero. Confirm the list.");
     case StepKind::SwitchOn:

@@ -35,6 +35,7 @@ QString fieldName(SheetField field)
     case SheetField::Notes: return SheetText::tr("Notes");
     case SheetField::Pad: return SheetText::tr("Armpit pads");
     case SheetField::AtNoResponse: return SheetText::tr("If the course does not help");
+    case SheetField::Level: return SheetText::tr("Level to begin with");
     }
     return {};
 }
@@ -79,6 +80,7 @@ QString valueOf(SheetField field, const CareSheet& s)
     case SheetField::Notes: return s.notes.empty() ? QString() : asWritten(s.notes);
     case SheetField::Pad: return s.pad ? SheetText::tr("%1 cm² each").arg(number(s.pad->cm2)) : QString();
     case SheetField::AtNoResponse: return s.atNoResponse.empty() ? QString() : asWritten(s.atNoResponse);
+    case SheetField::Level: return limit(s.level);
     }
     return {};
 }

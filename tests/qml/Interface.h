@@ -143,6 +143,7 @@ struct Interface {
     /// Leads a bath as far as that step, by what the pages themselves call.
     bool showBath(const QString& step)
     {
+        bath.leavePractice();
         if (bath.busy())
             bath.stop();
         if (bath.page() != ui::BathPage::Choose)
@@ -153,6 +154,8 @@ struct Interface {
         const bool under = step.startsWith("under");
         bath.chooseSite(under ? ui::Site::Hands : step == "armpits" ? ui::Site::Armpits : ui::Site::Feet);
         bath.chooseWay(under ? ui::WayOfWorking::HandsUnder : ui::WayOfWorking::FreeHand);
+        if (step.startsWith("practice"))
+            return shown && showPractice(step);
         bath.goOn();
         if (step == "screening")
             return shown && bath.page() == ui::BathPage::Screening;
@@ -189,6 +192,24 @@ struct Interface {
         if (step == "after")
             bath.stop();
         return bath.page() == (step == "after" ? ui::BathPage::After : ui::BathPage::Run);
+    }
+
+    /// Practice for the feet, as far as that step.
+    bool showPractice(const QString& step)
+    {
+        bath.practise();
+        if (step == "practice")
+            return bath.page() == ui::BathPage::PracticeStart;
+        bath.beginPractice();
+        if (step == "practice-list")
+            return bath.page() == ui::BathPage::Run;
+        for (int i = 0; i < 3; ++i)
+            bath.primary();
+        if (step == "practice-over") {
+            bath.stop();
+            return bath.page() == ui::BathPage::PracticeOver;
+        }
+        return bath.running().kind == ui::StepKind::Hold;
     }
 
     /// The card of somebody who has treated there for a while.
@@ -249,8 +270,8 @@ struct Interface {
 inline QStringList pages()
 {
     QStringList out = app::pageNames();
-    for (const char* step :
-         {"screening", "blocked", "question", "line", "prepare", "run", "alarm", "under", "after", "as-last"})
+    for (const char* step : {"screening", "blocked", "question", "line", "prepare", "run", "alarm", "under", "after",
+                             "as-last", "practice", "practice-list", "practice-hold", "practice-over"})
         out << QString("Bath:") + step;
     return out;
 }

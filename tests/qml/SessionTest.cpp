@@ -126,6 +126,47 @@ TEST_CASE("Escape leaves what is on top, one after the other, and never a runnin
     CHECK(place() == static_cast<int>(firstdew::ui::Place::Session));
 }
 
+TEST_CASE("Practice begins from Plan, says on every picture that the machine stays off, and is left at once")
+{
+    Interface ui({390, 2400}, "light");
+    const auto facts = ui.store.allFacts().size();
+    const QString banner = "Practice: machine stays off";
+    REQUIRE(ui.show("Plan"));
+    press(ui, "Practice");
+    REQUIRE(ui.bath.page() == firstdew::ui::BathPage::PracticeStart);
+    CHECK(shows(ui, banner));
+    CHECK(shows(ui, "You could not start a real session today"));
+    press(ui, "Begin practice");
+    CHECK(shows(ui, banner));
+    press(ui, "All checked, begin");
+    CHECK(shows(ui, banner));
+    CHECK(shows(ui, "Stays off"));
+    const bool byEscape = GENERATE(false, true);
+    if (byEscape) {
+        QKeyEvent escape(QEvent::KeyPress, Qt::Key_Escape, Qt::NoModifier);
+        QCoreApplication::sendEvent(ui.window, &escape);
+    } else {
+        press(ui, "Stop");
+        CHECK(shows(ui, banner)); // over what stands there while a stop can be taken back
+        press(ui, "Leave practice");
+    }
+    ui.settled();
+    CHECK(ui.bath.page() == firstdew::ui::BathPage::Choose);
+    CHECK_FALSE(shows(ui, banner));
+    CHECK(ui.window->property("place").toInt() == static_cast<int>(firstdew::ui::Place::Session));
+    CHECK(ui.store.allFacts().size() == facts);
+}
+
+TEST_CASE("Practice is left where another place is opened")
+{
+    Interface ui({390, 1200}, "light");
+    REQUIRE(ui.showBath("practice-hold"));
+    QMetaObject::invokeMethod(ui.window, "go", Q_ARG(QVariant, static_cast<int>(firstdew::ui::Place::Today)));
+    ui.settled();
+    CHECK(ui.window->property("place").toInt() == static_cast<int>(firstdew::ui::Place::Today));
+    CHECK_FALSE(ui.bath.practice());
+}
+
 TEST_CASE("Where dry hands are asked for, the buttons work and a tap beside them stops nothing")
 {
     Interface ui({390, 844}, "light");

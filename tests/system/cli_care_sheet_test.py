@@ -130,6 +130,18 @@ class Verb(CliTest):
         self.sheet.write_text(json.dumps(again | {'pad_cm2': 1}), encoding='utf-8')
         self.refused(1, 'caresheet', 'check', self.sheet, saying='pad_cm2')
 
+    def test_a_level_agreed_is_one_of_the_current_prescribed_and_at_most_the_limit(self):
+        new = ('caresheet', 'new', '--who', 'Nurse Invented', '--given', '2026-03-04', '--sites', 'hands', '--out', self.sheet, '--force')
+        self.refused(1, *new, '--level', '8', saying='waveform')
+        self.refused(1, *new, '--waveform', 'direct', '--level', '20.5', saying='level_ma')
+        self.refused(1, *new, '--waveform', 'direct', '--direct-limit', '7', '--level', '8', saying="above the sheet's own limit")
+        self.ok(*new, '--waveform', 'direct', '--level', '8')
+        self.ok('checkin', '--store', self.store, '--date', '2026-03-04', '--site', 'hands', '--level', 'wet')
+        self.ok('caresheet', 'accept', self.sheet, '--store', self.store)
+        self.assertIn('level_ma', self.run_cli('caresheet', 'show', self.sheet).stdout)
+        self.sheet.write_text(json.dumps(json.loads(self.sheet.read_text(encoding='utf-8')) | {'given': '2026-03-05', 'level_ma': 9}), encoding='utf-8')
+        self.refused(1, 'caresheet', 'accept', self.sheet, '--store', self.store, saying='--loosen')
+
     def test_the_code_is_drawn(self):
         self.ok('caresheet', 'show', self.sheet, '--qr', self.folder / 'code.svg')
         self.assertTrue((self.folder / 'code.svg').read_text(encoding='utf-8').startswith('<svg '))

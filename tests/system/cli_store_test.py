@@ -45,6 +45,23 @@ class Recording(CliTest):
         self.refused(2, *call, '--what', 'cream', saying='--from')
         self.refused(2, *call, '--what', 'cream', '--from', '2026-01-05', '--until', '2026-01-04', saying='turn them round')
 
+    def test_a_taught_session_is_noted_with_what_was_seen_and_listed(self):
+        call = ('taught', '--store', self.store)
+        given = (*call, '--site', 'hands', '--date', '2026-03-05', '--who', 'the nurse', '--waveform', 'direct')
+        answer = self.ok(*given, '--ticks', 'out-of-water,turned-up-slowly', '--level', '8')
+        self.assertEqual(self.ok(*call)['taught'], [
+            {'id': answer['id'], 'date': '2026-03-05', 'site': 'hands', 'who': 'the nurse', 'ticks': ['turned-up-slowly', 'out-of-water'],
+             'waveform': 'direct', 'level_ma': 8.0}])
+        self.assertIn('8 mA agreed', self.run_cli(*call).stdout)
+        self.refused(1, *given, '--ticks', 'out-of-water', '--level', '15.5', saying='above the limit of 15 mA')  # no birth date: as for children
+        self.refused(1, *given, saying='tick what was seen')
+        self.refused(1, *call, '--site', 'hands', '--date', '2026-03-05', '--who', ' ', '--waveform', 'direct', '--ticks', 'out-of-water', saying='who watched')
+        self.refused(1, *call, '--site', 'armpits', '--date', '2026-03-05', '--who', 'nurse', '--waveform', 'direct', '--ticks', 'out-of-water', saying='pulsed')
+        self.refused(2, *given, '--ticks', 'juggled', saying='skin-and-jewellery')
+        self.refused(2, *call, '--site', 'hands', '--who', 'nurse', '--waveform', 'direct', '--ticks', 'out-of-water', saying='--date')
+        self.refused(2, *call, '--site', 'hands', '--date', '2026-03-05', '--who', 'nurse', '--ticks', 'out-of-water', saying='--waveform')
+        self.assertEqual(len(self.ok(*call)['taught']), 1)
+
     def test_a_reading_above_the_limit_was_seen_and_is_kept_with_a_warning(self):
         answer = self.ok('session', '--store', self.store, '--date', '2026-03-05', '--site', 'feet', '--waveform', 'direct',
                          '--peak', '26')

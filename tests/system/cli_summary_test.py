@@ -77,6 +77,16 @@ class Summary(CliTest):
         self.ok('summary', '--store', fresh, '--from', '2026-02-01', '--to', '2026-02-28', '--out', self.pdf)
         self.assertIn('Tablets (Invented): 5 January 2026 to 7 February 2026', ' '.join(tool('pdftotext', self.pdf, '-').split()))
 
+    def test_a_taught_session_stands_on_the_second_page(self):
+        fresh = self.folder / 'fresh.db'
+        self.ok('taught', '--store', fresh, '--site', 'feet', '--date', '2026-01-05', '--who', 'Nurse Invented', '--waveform', 'pulsed', '--level', '9',
+                '--ticks', 'when-to-stop')
+        self.ok('session', '--store', fresh, '--date', '2026-02-05', '--site', 'feet', '--waveform', 'pulsed')
+        self.ok('summary', '--store', fresh, '--from', '2026-02-01', '--to', '2026-02-28', '--out', self.pdf)
+        text = ' '.join(tool('pdftotext', '-f', '2', self.pdf, '-').split())
+        self.assertRegex(text, 'Taught: .*5 January 2026, with .*Nurse Invented.*Pulsed current: 9 mA agreed')
+        self.assertIn('Seen: Knows when to stop and whom to call.', text)
+
     def test_every_circumstance_is_counted_under_its_own_name(self):
         words = re.split(', | or ', re.search(r'circumstances: (.*)', self.run_cli('checkin', '--help').stdout)[1])
         self.assertIn('exertion', words)

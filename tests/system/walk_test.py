@@ -20,7 +20,7 @@ ENGLISH, ARABIC = ('en', *LARGE, 'light'), ('ar', *SMALL, 'dark')
 # Long walks once, and no look without a bath in it; short ones in both languages.
 PART = {walks.Today: [ENGLISH, ARABIC], walks.Dew: [ENGLISH, ARABIC], walks.Bath: [('en', *SMALL, 'dark')], walks.Helper: [ENGLISH],
         walks.Under: [ARABIC], walks.Diary: [ENGLISH, ARABIC], walks.Plan: [('en', *SMALL, 'light'), ('ar', *LARGE, 'dark')],
-        walks.First: [ENGLISH, ARABIC]}
+        walks.Practice: [ENGLISH, ARABIC], walks.First: [ENGLISH, ARABIC]}
 
 
 def main():

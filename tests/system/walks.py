@@ -1,6 +1,8 @@
 """The walks: each flow of the app from its beginning to what it leaves in the store."""
+import contextlib
 import datetime
 import re
+import sqlite3
 
 import ui
 from walk import PHASE, TODAY, Walk
@@ -348,6 +350,54 @@ class Diary(Walk):
         self.picture('back')
 
 
+class Practice(Walk):
+    """A whole session without current, from Plan: the record stays as it was, even where the app is killed in its midst."""
+    page = 'plan'
+
+    def everything(self):
+        with contextlib.closing(sqlite3.connect(f'file:{self.store}?mode=ro', uri=True)) as db:
+            return db.execute('SELECT * FROM fact ORDER BY sequence').fetchall()
+
+    def enter(self):
+        t = self.say
+        self.press(t('Practice', of='Plan'))
+        self.see(t('Practice', of='BathPracticeStart'), 'heading')
+        self.picture('start')
+        self.press(t('Begin practice'))
+        self.banner()
+        self.picture('list')
+        self.press(t('All checked, begin', of='Words'))
+
+    def banner(self):
+        self.see(self.say('Practice: machine stays off'))
+
+    def walk(self):
+        t, before = self.say, self.everything()
+        self.enter()
+        self.see(t('Practice: the machine stays off. In a real session you switch it on now. Then tap.', of='Prompts'), 'heading')
+        self.again()
+        assert self.everything() == before, 'killed in the midst of it'
+        self.see(t('Practice', of='Plan'), 'push button')  # and it is not asked what a machine did
+        self.enter()
+        self.press(t('On, at zero, direct current', of='Words'))
+        for number, swap in ((1, t('Leads swapped', of='Words')), (2, None)):
+            self.banner()
+            self.picture(f'raise-{number}')
+            self.press(t('It is comfortable', of='Words'))
+            self.picture(f'hold-{number}')
+            self.banner()
+            self.press(t('Current is at zero', of='Words'), patience=PHASE)
+            if swap:
+                self.banner()
+                self.press(swap)
+        self.see(t('That was practice'), 'heading')
+        self.picture('over')
+        assert self.everything() == before
+        self.press(t('Leave practice', of='BathPracticeOver'))
+        self.gone(t('Practice: machine stays off'))
+        assert self.everything() == before
+
+
 class Plan(Walk):
     """Everything that Plan holds, each page opened, each thing changed once."""
     page = 'plan'
@@ -356,6 +406,7 @@ class Plan(Walk):
         self.picture('plan')
         self.course()
         self.pause()
+        self.taught()
         for title, act in (('Health questions', self.health), ('Days away', self.away), ('Care sheet', self.care_sheet)):
             self.press(self.say(title, of='Plan'))
             act()
@@ -459,6 +510,20 @@ class Plan(Walk):
         self.picture('away')
         self.press(re.compile(re.escape(self.say('Remove %1 to %2')).replace('%1', '.*').replace('%2', '.*')))
         self.kept('retraction', {}, withdrawn)
+        self.press(self.say('Taking the kit along', of='AwayPage'))
+        self.see(self.say('Taking the kit along', of='TravelPage'), 'heading')
+        self.picture('travel')
+        self.press(self.say('Back', of='BackButton'))
+
+    def taught(self):
+        t, before = self.say, len(self.facts('taught'))
+        self.press(t('Taught by somebody', of='Plan'))
+        self.write(t('Who watched'), 'Nurse Invented')
+        self.tick(t('Knows when to stop and whom to call', of='TaughtText'))
+        self.picture('taught')
+        self.press(t('Save', of='TaughtPage'))
+        self.kept('taught', {'who': 'Nurse Invented', 'ticks': ['when-to-stop']}, before)
+        self.picture('taught-marked')
 
     def care_sheet(self):
         self.see(self.say('Add a care sheet'), 'heading')

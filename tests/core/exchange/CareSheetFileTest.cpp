@@ -110,6 +110,10 @@ TEST_CASE("a sheet that raises a limit, or cannot be, is refused with field and 
         {R"({"who":" "})", "who"},
         {R"({"who":null})", "who"},
         {R"({"colour":"red"})", "colour"},
+        {R"({"waveform":null,"level_ma":8})", "waveform"},
+        {R"({"waveform":"direct","direct_limit_ma":null,"level_ma":20.5})", "level_ma"},
+        {R"({"waveform":"direct","direct_limit_ma":10,"level_ma":10.5})", "level_ma"},
+        {R"({"waveform":"direct","level_ma":0})", "level_ma"},
         {R"({"format":"other"})", "format"},
         {R"({"version":2})", "version"},
     }));
@@ -140,4 +144,21 @@ TEST_CASE("a care sheet among imported facts keeps the same rules")
     const auto refused = check(high);
     REQUIRE_FALSE(refused);
     CHECK(refused.error().input == "x.json, line 3, direct_limit_ma");
+}
+
+TEST_CASE("a level agreed at a taught session comes in up to the limit of adults")
+{
+    const auto check = [](Taught taught) {
+        return checkCareSheets({{{"a", "p1", *LocalTime::parse("2026-03-05T07:30"), 1, "", taught}, "x.json", 3}});
+    };
+    CHECK(check({Site::Hands, "nurse", {}, Waveform::Direct, Milliamps{20}})); // common practice, no source
+    CHECK(check({Site::Hands, "nurse", {}, Waveform::Direct, {}}));
+    for (const auto& bad : {Taught{Site::Hands, "nurse", {}, Waveform::Direct, Milliamps{20.5}},
+                            Taught{Site::Hands, "nurse", {}, Waveform::Pulsed, Milliamps{30.5}},
+                            Taught{Site::Hands, "nurse", {}, Waveform::Pulsed, Milliamps{0}},
+                            Taught{Site::Armpits, "nurse", {}, Waveform::Direct, Milliamps{1}}}) {
+        const auto refused = check(bad);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().input == "x.json, line 3, level_ma");
+    }
 }

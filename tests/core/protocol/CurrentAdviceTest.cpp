@@ -53,6 +53,35 @@ TEST_CASE("only earlier sessions at that site with that waveform count")
     CHECK_FALSE(first(Facts().add(sessionAt(12), kDay)));
 }
 
+TEST_CASE("the first aim is at most what was agreed with whoever taught, and never above the limit")
+{
+    const auto taught = [](double level, Waveform waveform = Waveform::Direct) {
+        return Facts().add(Taught{Site::Hands, "nurse", {}, waveform, Milliamps{level}}, kDay - 3);
+    };
+    const auto first = [](const Facts& d, Milliamps limit = kLimit) {
+        return currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, limit);
+    };
+    CHECK(first(taught(7)).target == Milliamps{7});
+    CHECK(first(taught(7)).reasons == std::vector{CurrentReason::AsAgreed});
+    CHECK(first(taught(12)).target == Milliamps{10});
+    CHECK(first(taught(12)).reasons == std::vector{CurrentReason::FirstTime});
+    CHECK(first(taught(7), {4}).target == Milliamps{2}); // half of the limit
+    CHECK(first(taught(7, Waveform::Pulsed)).target == Milliamps{10});
+    // What was comfortable since then counts.
+    CHECK(after(sessionAt(12), taught(7)).target == Milliamps{13});
+    // A care sheet may agree on less.
+    CareSheet sheet;
+    sheet.who = "nurse";
+    sheet.given = kDay - 2;
+    sheet.sites = {Site::Hands};
+    sheet.waveform = Waveform::Direct;
+    sheet.level = Milliamps{5};
+    CHECK(first(taught(7).add(sheet, kDay - 2)).target == Milliamps{5});
+    sheet.level = Milliamps{9};
+    CHECK(first(taught(7).add(sheet, kDay - 2)).target == Milliamps{7});
+    CHECK(first(Facts().add(sheet, kDay - 2)).target == Milliamps{9});
+}
+
 TEST_CASE("the level steps up after comfortable, stays after strong and steps down after pain")
 {
     CHECK(after(sessionAt(12)).target == Milliamps{13});

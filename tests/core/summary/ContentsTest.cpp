@@ -156,6 +156,24 @@ TEST_CASE("other treatments that worked in the period stand on the page")
     CHECK(names == std::vector<std::string>{"2026-01-02", "2026-01-03", "2026-02-28"});
 }
 
+TEST_CASE("the taught session of each site stands on the page, whatever the period, until it is withdrawn")
+{
+    Facts d;
+    d.adult().session(Site::Hands, day("2026-02-02"));
+    const Taught first{Site::Hands, "a colleague", {TaughtTick::OutOfWater}, Waveform::Direct, {}};
+    const Taught last{Site::Hands, "the nurse", {TaughtTick::WhenToStop}, Waveform::Direct, Milliamps{8}};
+    d.add(first, day("2026-01-02")).add(last, day("2026-01-05"));
+    const auto page = [&] { return contentsFor(d.on(day("2026-02-28")), day("2026-02-01")); };
+    REQUIRE(page().taught.size() == 1);
+    CHECK(page().taught.front().payload == last);
+    CHECK(page().taught.front().happened.date == day("2026-01-05"));
+    auto facts = d.facts();
+    facts.push_back({"gone", "p1", {day("2026-02-03"), {}}, 9, facts.back().id, Retraction{"a slip"}});
+    const auto without = contentsFor(diary::readDiary(facts, "p1", day("2026-02-28")), day("2026-02-01"));
+    REQUIRE(without.taught.size() == 1);
+    CHECK(without.taught.front().payload == first);
+}
+
 TEST_CASE("what was found of the skin after a session stands on the page, and so does an older burn that still bars")
 {
     Facts d;
