@@ -26,7 +26,8 @@ enum class SheetField {
     Review,
     Notes,
     Pad,
-    AtNoResponse
+    AtNoResponse,
+    Contact
 };
 
 struct SheetChange {
@@ -53,5 +54,6 @@ struct SheetEffect {
 
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(protocol::SheetField, "who", "given", "sites", "plan", "days", "waveform", "direct_limit_ma",
-                "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes", "pad_cm2", "at_no_response");
+                "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes", "pad_cm2", "at_no_response",
+                "contact");
 } // namespace firstdew::facts
