@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>Caseload</name>
+    <message numerus="yes">
+        <source>%n file(s) could not be read. See the end of the list.</source>
+        <translation>
+            <numerusform>%n file could not be read. See the end of the list.</numerusform>
+            <numerusform>%n files could not be read. See the end of the list.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DampnessLine</name>
     <message numerus="yes">
         <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
@@ -135,6 +145,13 @@
         <translation>
             <numerusform>%1: a course of %n session begins today.</numerusform>
             <numerusform>%1: a course of %n sessions begins today.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 times %n minute(s)</source>
+        <translation>
+            <numerusform>%1: %2 times %n minute</numerusform>
+            <numerusform>%1: %2 times %n minutes</numerusform>
         </translation>
     </message>
 </context>

@@ -36,5 +36,7 @@ TodayModel* TodayModel::create(QQmlEngine* engine, QJSEngine*) { return lent(App
 DiaryModel* DiaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).diary); }
 PlanModel* PlanModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).plan); }
 KeepModel* KeepModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).keep); }
+CaseloadModel* CaseloadModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).caseload); }
+SheetModel* SheetModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).sheet); }
 
 } // namespace firstdew::viewmodels
