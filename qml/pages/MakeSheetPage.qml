@@ -46,7 +46,10 @@ Frame {
     }
     Card {
         Heading { text: qsTr("Course") }
-        OneOf { options: page.plans(); question: qsTr("Course"); value: SheetModel.plan; onChosen: v => SheetModel.plan = v }
+        Repeater {
+            model: page.plans()
+            ChoiceRow { required property var modelData; text: modelData.text; checked: SheetModel.plan === modelData.value; onClicked: SheetModel.plan = modelData.value }
+        }
         Label { visible: SheetModel.plan === CourseTemplate.Prescribed; role: Label.Small; Layout.fillWidth: true; text: qsTr("Tap the days of the sessions. Day 1 is the first.") }
         Wrap {
             visible: SheetModel.plan === CourseTemplate.Prescribed
@@ -63,16 +66,16 @@ Frame {
                 }
             }
         }
-        ActionButton { visible: SheetModel.plan === CourseTemplate.Prescribed; kind: ButtonFace.Quiet; text: qsTr("Another week"); onClicked: SheetModel.moreDays() }
+        ActionButton { visible: SheetModel.plan === CourseTemplate.Prescribed; kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: qsTr("Another week"); onClicked: SheetModel.moreDays() }
         Problem { text: SheetModel.daysProblem }
         DayPick { visible: SheetModel.plan !== -1; label: qsTr("First session, for the dates on paper"); given: SheetModel.start !== 0; day: SheetModel.start; first: SheetModel.given; onPicked: day => SheetModel.start = day }
-        ActionButton { visible: SheetModel.plan !== -1 && SheetModel.start !== 0; kind: ButtonFace.Quiet; text: qsTr("Leave the dates open"); onClicked: SheetModel.start = 0 }
+        ActionButton { visible: SheetModel.plan !== -1 && SheetModel.start !== 0; kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: qsTr("Leave the dates open"); onClicked: SheetModel.start = 0 }
     }
     Card {
         Heading { text: qsTr("Afterwards") }
         DayPick { label: qsTr("Review"); given: SheetModel.review !== 0; day: SheetModel.review; first: SheetModel.given; onPicked: day => SheetModel.review = day }
         Problem { text: SheetModel.reviewProblem }
-        ActionButton { visible: SheetModel.review !== 0; kind: ButtonFace.Quiet; text: qsTr("Without a review"); onClicked: SheetModel.review = 0 }
+        ActionButton { visible: SheetModel.review !== 0; kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: qsTr("Without a review"); onClicked: SheetModel.review = 0 }
         Label { role: Label.Small; text: qsTr("If the course does not help"); Layout.fillWidth: true }
         Repeater {
             model: page.sayings
