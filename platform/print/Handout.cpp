@@ -211,7 +211,9 @@ std::vector<Picture> picturesFor(Site site)
             {inPlace, pads ? Page::tr("Put the pads on. Switch on: the meter shows zero.")
                            : Page::tr("Skin under water. Switch on: the meter shows zero.")},
             {Drawing::TurnUp, Page::tr("Turn up slowly. It may prickle. It must not hurt.")},
-            {Drawing::SwapLeads, Page::tr("Between the parts: down to zero, swap, up again.")},
+            {Drawing::SwapLeads, site == Site::HandFoot
+                                     ? Page::tr("Between the parts: down to zero, swap or change sides, up again.")
+                                     : Page::tr("Between the parts: down to zero, swap, up again.")},
             {Drawing::MachineOff, pads ? Page::tr("Down to zero, machine off. Then the pads come off.")
                                        : Page::tr("Down to zero, machine off. Then lift out.")}};
 }
@@ -226,15 +228,28 @@ QByteArray opaque(Drawing drawing)
     return QString::fromUtf8(file.readAll()).replace(seeThrough, QStringLiteral(R"(fill="none")")).toUtf8();
 }
 
-void paintPictures(const Handout& h)
+/// The kinds of session that are drawn: one in trays, one with pads.
+std::vector<Site> drawnSites(const CareSheet& sheet)
 {
-    h.heading(Page::tr("Each session"));
-    const CareSheet& s = h.c.sheet;
-    const auto sites = allOf<Site>();
-    const auto site = std::ranges::find_if(sites, [&](Site one) { return s.sites.contains(one); });
-    if (site == sites.end())
-        return;
-    const auto pictures = picturesFor(*site);
+    std::vector<Site> out;
+    for (const Site site : allOf<Site>())
+        if (sheet.sites.contains(site) && (site == Site::Armpits || out.empty()))
+            out.push_back(site);
+    return out;
+}
+
+/// Whoever has to be there.
+QString companyLine(const HandoutContents& c)
+{
+    if (c.age == AgeGroup::Child)
+        return Page::tr("An adult stays beside the child the whole time.");
+    return c.sheet.sites.contains(Site::Hands) ? Page::tr("Both hands in the water: somebody stays beside you.")
+                                               : QString();
+}
+
+void paintPicturesOf(const Handout& h, Site site)
+{
+    const auto pictures = picturesFor(site);
     const double across = h.sheet.width() / static_cast<double>(pictures.size());
     const double side = (across - 10) * std::min(1.0, h.k);
     double lowest = 0;
@@ -253,6 +268,18 @@ void paintPictures(const Handout& h)
         lowest = std::max(lowest, h.line(x, h.sheet.y() + side + 2, across - 8, text, 8.5));
     }
     h.sheet.skip(side + 2 + lowest);
+}
+
+void paintPictures(const Handout& h)
+{
+    for (const Site site : drawnSites(h.c.sheet)) {
+        h.heading(Page::tr("Each session: %1").arg(words::siteName(site)));
+        paintPicturesOf(h, site);
+    }
+    if (const QString company = companyLine(h.c); !company.isEmpty()) {
+        h.sheet.skip(3 * h.k);
+        h.paragraph(company, 10, kInk, true);
+    }
 }
 
 void paintStop(const Handout& h)

@@ -9,12 +9,13 @@ T.Button {
     property caseLine person
     property bool chosen: false
     readonly property color mark: person.skin ? Theme.danger : person.call ? Theme.now : Theme.line
+    function sentences(lines: var): string { return lines.join(". ") }
     text: person.name !== "" ? person.name : qsTr("Name not given")
     Layout.fillWidth: true
     implicitHeight: Math.max(Theme.barHeight, texts.implicitHeight + 2 * Theme.gap)
     Accessible.role: Accessible.Button
     Accessible.name: control.text
-    Accessible.description: person.why.join(". ")
+    Accessible.description: sentences(person.why)
     Accessible.onPressAction: if (enabled) clicked()
     Keys.onReturnPressed: clicked()
     contentItem: Item {

@@ -2912,10 +2912,6 @@
         <translation>إلى الصفر، أطفئ الجهاز. ثم ارفع من الماء.</translation>
     </message>
     <message>
-        <source>Each session</source>
-        <translation>كل جلسة</translation>
-    </message>
-    <message>
         <source>When to stop</source>
         <translation>متى تتوقف</translation>
     </message>
@@ -2950,6 +2946,22 @@
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
         <translation>كُتبت بواسطة Firstdew، وهو ليس جهازًا طبيًّا. اتبع تعليمات جهازك وطبيبك.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap or change sides, up again.</source>
+        <translation>بين الأجزاء: إلى الصفر، بدّل القطبية أو الجانب، ثم ارفع من جديد.</translation>
+    </message>
+    <message>
+        <source>An adult stays beside the child the whole time.</source>
+        <translation>يبقى شخص بالغ بجانب الطفل طوال الوقت.</translation>
+    </message>
+    <message>
+        <source>Both hands in the water: somebody stays beside you.</source>
+        <translation>اليدان في الماء: يبقى أحد بجانبك.</translation>
+    </message>
+    <message>
+        <source>Each session: %1</source>
+        <translation>كل جلسة: %1</translation>
     </message>
 </context>
 <context>

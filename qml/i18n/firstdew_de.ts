@@ -2856,10 +2856,6 @@
         <translation>Auf null, Gerät aus. Dann herausheben.</translation>
     </message>
     <message>
-        <source>Each session</source>
-        <translation>Jede Sitzung</translation>
-    </message>
-    <message>
         <source>When to stop</source>
         <translation>Wann Sie aufhören</translation>
     </message>
@@ -2894,6 +2890,22 @@
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
         <translation>Mit Firstdew geschrieben, das kein Medizinprodukt ist. Folgen Sie der Anleitung Ihres Geräts und Ihrer Ärztin oder Ihrem Arzt.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap or change sides, up again.</source>
+        <translation>Zwischen den Teilen: auf null, umpolen oder Seite wechseln, wieder hoch.</translation>
+    </message>
+    <message>
+        <source>An adult stays beside the child the whole time.</source>
+        <translation>Ein Erwachsener bleibt die ganze Zeit beim Kind.</translation>
+    </message>
+    <message>
+        <source>Both hands in the water: somebody stays beside you.</source>
+        <translation>Beide Hände im Wasser: Jemand bleibt bei Ihnen.</translation>
+    </message>
+    <message>
+        <source>Each session: %1</source>
+        <translation>Jede Sitzung: %1</translation>
     </message>
 </context>
 <context>

@@ -2856,10 +2856,6 @@
         <translation>Baje a cero, apague. Luego saque la piel.</translation>
     </message>
     <message>
-        <source>Each session</source>
-        <translation>Cada sesión</translation>
-    </message>
-    <message>
         <source>When to stop</source>
         <translation>Cuándo parar</translation>
     </message>
@@ -2894,6 +2890,22 @@
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
         <translation>Escrito con Firstdew, que no es un producto sanitario. Siga las instrucciones de su aparato y a su profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap or change sides, up again.</source>
+        <translation>Entre las partes: baje a cero, cambie la polaridad o el lado y suba.</translation>
+    </message>
+    <message>
+        <source>An adult stays beside the child the whole time.</source>
+        <translation>Un adulto se queda junto al niño todo el tiempo.</translation>
+    </message>
+    <message>
+        <source>Both hands in the water: somebody stays beside you.</source>
+        <translation>Ambas manos en el agua: alguien se queda a su lado.</translation>
+    </message>
+    <message>
+        <source>Each session: %1</source>
+        <translation>Cada sesión: %1</translation>
     </message>
 </context>
 <context>

@@ -8,8 +8,10 @@ Frame {
     canGoBack: true
     personal: false
     title: qsTr("Make a care sheet")
-    readonly property bool armpits: SheetModel.sites.includes(Site.Armpits)
+    readonly property bool armpits: has(SheetModel.sites, Site.Armpits)
     readonly property var sayings: [qsTr("Call me before you go on."), qsTr("Check how you do it with Firstdew, do three more sessions, then call me."), qsTr("See your doctor about other treatments.")]
+    function has(values: var, value: int): bool { return values.includes(value) }
+    function lines(texts: var): string { return texts.join("\n") }
     function plans(): var {
         let out = [{ value: -1, text: qsTr("None") }]
         for (const plan of [CourseTemplate.Seven, CourseTemplate.MonWedFri, CourseTemplate.Daily])
@@ -26,7 +28,7 @@ Frame {
         Label { role: Label.Small; text: qsTr("Where to treat"); Layout.fillWidth: true }
         SomeOf { values: Appearance.phrases.sites; name: s => Appearance.phrases.treated(s); chosen: SheetModel.sites; onToggled: now => SheetModel.sites = now }
         Problem { text: SheetModel.sitesProblem }
-        Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: SheetModel.phases.join("\n") }
+        Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: page.lines(SheetModel.phases) }
     }
     Card {
         Heading { text: qsTr("Current") }
@@ -61,7 +63,7 @@ Frame {
                     required property int index
                     text: Appearance.phrases.number(index + 1, 0)
                     Accessible.name: qsTr("Day %1").arg(text)
-                    checked: SheetModel.days.includes(index + 1)
+                    checked: page.has(SheetModel.days, index + 1)
                     onClicked: SheetModel.toggleDay(index + 1)
                 }
             }

@@ -19,7 +19,7 @@ namespace firstdew::viewmodels {
 
 /// The people whom the person teaches, from the files that they sent. Files are read by a thread of their own; nothing
 /// is written into them, and nothing of them into the record here. The page of this is the summary of the one shown.
-class CaseloadModel : public PageSource {
+class CaseloadModel : public firstdew::viewmodels::PageSource {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON

@@ -9,7 +9,8 @@ namespace firstdew::viewmodels {
 /// A page that is shown as it would be printed now.
 class PageSource : public QObject {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("a model of its own prints each page")
 
 public:
     using QObject::QObject;

@@ -21,7 +21,7 @@ class CaseloadModel;
 
 /// A care sheet while it is filled in, by taps but for names. Its page is the hand-out. Whatever is wrong with it is
 /// what reading it would refuse.
-class SheetModel : public PageSource {
+class SheetModel : public firstdew::viewmodels::PageSource {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON

@@ -12,7 +12,7 @@
 namespace firstdew::viewmodels {
 
 /// The prescriber's page: made, kept and handed over in one tap.
-class SummaryModel : public PageSource {
+class SummaryModel : public firstdew::viewmodels::PageSource {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON

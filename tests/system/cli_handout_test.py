@@ -54,6 +54,17 @@ class Handout(CliTest):
         self.assertIn('Day 1 Day 2 Day 4 Day 7 Day 10 Day 15', text)
         self.assertIn('Day 1 is the day of your first session.', text)
 
+    def test_trays_and_pads_are_drawn_each_and_a_child_is_not_alone(self):
+        text = self.printed()
+        self.assertIn('Both hands in the water: somebody stays beside you.', text)
+        self.ok('caresheet', 'new', '--who', 'nurse', '--given', '2026-03-02', '--sites', 'hands,feet,armpits', '--waveform', 'pulsed', '--age', 'child',
+                '--out', self.sheet, '--force')
+        text = self.printed('--age', 'child')
+        for wanted in ('Each session: Both hands', 'Each session: Armpits', 'Soak the pads.', 'An adult stays beside the child the whole time.',
+                       'Both hands, Pulsed current: at most 20 mA', 'Armpits, Pulsed current: at most 12 mA', 'Firstdew tells you when the next one is due.'):
+            self.assertIn(wanted, text)
+        self.assertNotIn('Direct current', text)
+
     def test_the_drawings_need_no_transparency(self):
         # PDF/A-1 has none (ISO 19005-1, 6.4).
         self.printed()
