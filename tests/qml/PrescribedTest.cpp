@@ -1,6 +1,5 @@
 #include "Fingers.h"
 
-#include "protocol/MayBegin.h"
 #include "summary/Contents.h"
 
 using namespace firstdew;
@@ -43,6 +42,22 @@ void begin(Interface& home)
     home.store.append(Interface::answered({}));
 }
 
+/// Begins a session with both hands and a helper, by what the pages call.
+void lead(viewmodels::BathModel& bath)
+{
+    bath.chooseSite(ui::Site::Hands);
+    bath.chooseWay(ui::WayOfWorking::Helper);
+    bath.goOn();
+    bath.setSmallCuts(ui::SmallCuts::No);
+    bath.setAntiperspirant(ui::LastAntiperspirant::No);
+    bath.setShaved(ui::LastShave::No);
+    for (const auto& line : bath.preparation())
+        bath.tick(line.item);
+    bath.start();
+    bath.primary(); // machine on, direct current, at zero
+    bath.primary();
+}
+
 Session sessionWith(double peak)
 {
     Session s;
@@ -78,10 +93,17 @@ TEST_CASE("From the nurse's form by the camera to a prescribed course that runs,
     CHECK(home.show("Today"));
     CHECK(button(home, "Start now") != nullptr);
 
-    // The gate knows the prescribed limit.
-    home.bath.chooseSite(ui::Site::Hands);
-    const auto query = protocol::limitQueryFor(home.store.diary(), Site::Hands, Waveform::Direct);
-    CHECK(protocol::limitFor(query).limit == Milliamps{9});
+    // The session is led under the prescribed limit: above it the alarm sounds.
+    lead(home.bath);
+    REQUIRE(home.bath.page() == ui::BathPage::Run);
+    home.bath.reading(8.5);
+    CHECK_FALSE(home.bath.running().alarm);
+    home.bath.reading(9.5);
+    CHECK(home.bath.running().alarm);
+    home.bath.reading(8.5);
+    CHECK_FALSE(home.bath.running().alarm);
+    home.bath.stop();
+    home.bath.leave();
     REQUIRE(home.store.append(sessionWith(9)));
     CHECK(hands(home).advice != situation::Advice::DoCourseSession);
     CHECK(hands(home).nextSession == today + 2); // day 3
@@ -90,6 +112,7 @@ TEST_CASE("From the nurse's form by the camera to a prescribed course that runs,
     REQUIRE(contents.sites.size() == 1);
     CHECK(contents.sites.front().sessionsPlanned == 3);
     CHECK(contents.sites.front().courseDone == 1);
+    CHECK(contents.overLimit.size() == 1);
     REQUIRE(contents.careSheets.size() == 1);
     CHECK(contents.careSheets.front().sheet.contact == "555 0100");
 }
