@@ -3,6 +3,7 @@
 #include "CaseloadModel.h"
 #include "Edge.h"
 #include "exchange/CareSheetFile.h"
+#include "exchange/Caseload.h"
 #include "journal/OwnFile.h"
 #include "protocol/Area.h"
 #include "protocol/CareSheets.h"
@@ -92,16 +93,7 @@ void SheetModel::beginForShown()
     const auto diary = diary::readDiary(*facts, one->person, today);
     m_name = one->name;
     m_age = protocol::ageGroupOn(diary.person ? diary.person->birth : std::nullopt, today);
-    const auto inForce = protocol::sheetsInForce(diary);
-    CareSheet sheet = m_sheet;
-    if (!inForce.empty())
-        sheet = inForce.front().sheet;
-    if (sheet.sites.empty())
-        for (const auto& s : one->sites)
-            sheet.sites.insert(s.treatedAs);
-    if (!sheet.pad && sheet.sites.contains(Site::Armpits) && diary.machine)
-        sheet.pad = diary.machine->pad;
-    set(sheet);
+    set(exchange::sheetToBeginWith(diary));
 }
 
 void SheetModel::setName(const QString& name)

@@ -76,7 +76,7 @@ class Handout(CliTest):
 
     def test_a_long_sheet_stays_above_the_footer_in_every_language(self):
         days = ','.join(str(1 + 2 * i) for i in range(60))
-        self.make('--plan', 'prescribed', '--days', days, '--notes', 'Words and more words. ' * 36, '--at-no-response', 'Call me. ' * 80)
+        self.make('--sites', 'armpits', '--waveform', 'pulsed', '--plan', 'prescribed', '--days', days, '--notes', 'Words and more words. ' * 36, '--at-no-response', 'Call me. ' * 80)
         for language in LANGUAGES:
             for paper in ('a4', 'letter'):
                 with self.subTest(language=language, paper=paper):
