@@ -17,6 +17,10 @@ constexpr std::string_view kTextScale = "text-scale";
 constexpr std::string_view kLanguage = "language";
 constexpr std::string_view kSummaryDays = "summary-days";
 constexpr std::string_view kCautionsRead = "cautions-read";
+constexpr std::string_view kTeaches = "teaches";
+constexpr std::string_view kCaseloadFolder = "caseload-folder";
+constexpr std::string_view kSignature = "signature";
+constexpr std::string_view kContact = "contact";
 
 /// The text as a number, or nullopt if some of it is not part of the number or the number is outside [least, most].
 template <class N>
@@ -37,6 +41,19 @@ void setIf(T& target, const std::optional<U>& value)
 }
 
 Preference stored(std::string_view key, std::string value) { return {std::string(key), std::move(value)}; }
+
+/// What somebody sets who teaches others.
+void applyTeaching(Preferences& p, const Preference& s)
+{
+    if (s.key == kTeaches && (s.value == "on" || s.value == "off"))
+        p.teaches = s.value == "on";
+    else if (s.key == kCaseloadFolder)
+        p.caseloadFolder = s.value;
+    else if (s.key == kSignature)
+        p.signature = s.value;
+    else if (s.key == kContact)
+        p.contact = s.value;
+}
 
 } // namespace
 
@@ -68,6 +85,8 @@ void apply(Preferences& p, const Preference& s)
         setIf(p.summaryDays, numberIn(s.value, 1, 36600));
     else if (s.key == kCautionsRead)
         setIf(p.cautionsRead, LocalDate::parse(s.value));
+    else
+        applyTeaching(p, s);
 }
 
 Preference riskPreference(double risk) { return stored(kRisk, fmt::format("{}", risk)); }
@@ -80,5 +99,9 @@ Preference textScalePreference(double scale) { return stored(kTextScale, fmt::fo
 Preference languagePreference(const std::string& language) { return stored(kLanguage, language); }
 Preference summaryDaysPreference(int days) { return stored(kSummaryDays, fmt::format("{}", days)); }
 Preference cautionsReadPreference(LocalDate day) { return stored(kCautionsRead, day.iso()); }
+Preference teachesPreference(bool teaches) { return stored(kTeaches, teaches ? "on" : "off"); }
+Preference caseloadFolderPreference(const std::string& folder) { return stored(kCaseloadFolder, folder); }
+Preference signaturePreference(const std::string& who) { return stored(kSignature, who); }
+Preference contactPreference(const std::string& contact) { return stored(kContact, contact); }
 
 } // namespace firstdew::diary

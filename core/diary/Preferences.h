@@ -27,6 +27,10 @@ struct Preferences {
     std::optional<std::string> language;
     int summaryDays = 90; ///< 1 to 36600
     std::optional<LocalDate> cautionsRead;
+    bool teaches = false;       ///< the person teaches others: the caseload is shown
+    std::string caseloadFolder; ///< where their records lie; empty: not chosen yet
+    std::string signature;      ///< how the person signs care sheets
+    std::string contact;        ///< whom those taught may call, as it stands on care sheets
     bool operator==(const Preferences&) const = default;
 };
 
@@ -49,6 +53,10 @@ void apply(Preferences& preferences, const Preference& stored);
 [[nodiscard]] Preference languagePreference(const std::string& language);
 [[nodiscard]] Preference summaryDaysPreference(int days);
 [[nodiscard]] Preference cautionsReadPreference(LocalDate day);
+[[nodiscard]] Preference teachesPreference(bool teaches);
+[[nodiscard]] Preference caseloadFolderPreference(const std::string& folder);
+[[nodiscard]] Preference signaturePreference(const std::string& who);
+[[nodiscard]] Preference contactPreference(const std::string& contact);
 
 } // namespace firstdew::diary
 

@@ -5,6 +5,7 @@
 #include "codec/RecordJson.h"
 #include "exchange/QrCode.h"
 #include "protocol/Limits.h"
+#include "protocol/Script.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -17,12 +18,6 @@ using nlohmann::ordered_json;
 namespace {
 
 constexpr const char* kFormat = "firstdew-care-sheet";
-constexpr Milliamps kLeastLimit{1};
-constexpr int kLeastAllowance = 20; // as protocol/Script takes them
-constexpr int kMostAllowance = 180;
-// What an armpit pad may measure: our own choice, wide.
-constexpr SquareCentimetres kLeastPad{4};
-constexpr SquareCentimetres kMostPad{200};
 constexpr std::size_t kMostWho = 120;
 constexpr std::size_t kMostNotes = 800;
 
@@ -70,8 +65,9 @@ std::optional<Error> badLimit(const char* field, const std::optional<Milliamps>&
 
 std::optional<Error> badAllowance(const char* field, const std::optional<Seconds>& length)
 {
-    if (length && (length->s < kLeastAllowance || length->s > kMostAllowance))
-        return wrong(field, fmt::format("must be {} to {} seconds", kLeastAllowance, kMostAllowance));
+    if (length && (*length < protocol::kLeastAllowance || protocol::kMostAllowance < *length))
+        return wrong(field,
+                     fmt::format("must be {} to {} seconds", protocol::kLeastAllowance.s, protocol::kMostAllowance.s));
     return std::nullopt;
 }
 
@@ -108,10 +104,15 @@ std::optional<Error> badTexts(const CareSheet& sheet)
         return wrong("notes", fmt::format("is longer than {} characters; shorten it", kMostNotes));
     if (!codec::isOneLine(sheet.who))
         return wrong("who", "has a line break; write the name on one line");
+    if (sheet.contact && (isBlank(*sheet.contact) || charactersIn(*sheet.contact) > kMostWho))
+        return wrong("contact", fmt::format("must be a name or a number of up to {} characters", kMostWho));
+    if (sheet.contact && !codec::isOneLine(*sheet.contact))
+        return wrong("contact", "has a line break; write it on one line");
     if (charactersIn(sheet.atNoResponse) > kMostNotes)
         return wrong("at_no_response", fmt::format("is longer than {} characters; shorten it", kMostNotes));
+    const std::string contact = sheet.contact.value_or("");
     for (const auto& [field, text] : {std::pair("who", &sheet.who), std::pair("notes", &sheet.notes),
-                                      std::pair("at_no_response", &sheet.atNoResponse)})
+                                      std::pair("at_no_response", &sheet.atNoResponse), std::pair("contact", &contact)})
         if (!codec::isClean(*text))
             return wrong(field, "holds characters that cannot be seen and change how the rest is shown; type it again");
     return std::nullopt;
@@ -199,20 +200,29 @@ std::string careSheetJson(const CareSheet& sheet) { return documentOf(sheet).dum
 
 std::string careSheetLine(const CareSheet& sheet) { return documentOf(sheet).dump(); }
 
-Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
+std::vector<Error> careSheetProblems(const CareSheet& sheet, AgeGroup age)
 {
+    std::vector<Error> out;
     for (const auto& bad :
          {badTexts(sheet), badSites(sheet), badPlan(sheet), badPad(sheet),
           badLimit("direct_limit_ma", sheet.directLimit, Waveform::Direct, age),
           badLimit("pulsed_limit_ma", sheet.pulsedLimit, Waveform::Pulsed, age), badAllowance("raise_s", sheet.raise),
           badAllowance("lower_s", sheet.lower), badAllowance("swapping_s", sheet.swapping), badLevel(sheet, age)})
         if (bad)
-            return *bad;
+            out.push_back(*bad);
     if (sheet.review && *sheet.review < sheet.given)
-        return wrong("review",
-                     fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso()));
+        out.push_back(wrong(
+            "review", fmt::format("{} lies before the sheet was given ({})", sheet.review->iso(), sheet.given.iso())));
     if (auto tooLong = tooLongForCode(sheet))
-        return *tooLong;
+        out.push_back(*tooLong);
+    return out;
+}
+
+Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age)
+{
+    const auto problems = careSheetProblems(sheet, age);
+    if (!problems.empty())
+        return problems.front();
     return Done{};
 }
 

@@ -30,7 +30,16 @@ inline constexpr std::size_t kMostCareSheetBytes = 65'536;
 /// break in `who`, and notes that do not fit a QR code with the rest.
 [[nodiscard]] Result<CareSheet> readCareSheet(const std::string& file, std::string_view text, AgeGroup age);
 
-/// The rules that a sheet has to keep, whoever filled it in.
+/// The lowest limit that leaves something to treat with.
+inline constexpr Milliamps kLeastLimit{1};
+/// What an armpit pad may measure: our own choice, wide.
+inline constexpr SquareCentimetres kLeastPad{4};
+inline constexpr SquareCentimetres kMostPad{200};
+
+/// Everything that is wrong with a sheet, one for each rule that it breaks; `input` is the field as the file names it.
+[[nodiscard]] std::vector<Error> careSheetProblems(const CareSheet& sheet, AgeGroup age);
+
+/// The rules that a sheet has to keep, whoever filled it in: the first of its problems.
 [[nodiscard]] Result<Done> checkCareSheet(const CareSheet& sheet, AgeGroup age);
 
 /// The same for every care sheet among facts from a file, and for every level that a taught session agreed on. Refused

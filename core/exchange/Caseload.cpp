@@ -1,6 +1,7 @@
 #include "exchange/Caseload.h"
 
 #include "diary/Diary.h"
+#include "protocol/CareSheets.h"
 #include "protocol/Skin.h"
 
 #include <algorithm>
@@ -120,6 +121,22 @@ std::vector<Case> caseloadOf(const std::vector<ReceivedFile>& files, LocalDate t
         return rank(a) < rank(b);
     });
     return out;
+}
+
+CareSheet sheetToBeginWith(const diary::Diary& diary)
+{
+    const auto inForce = protocol::sheetsInForce(diary);
+    if (!inForce.empty())
+        return inForce.front().sheet;
+    CareSheet sheet;
+    const auto sites = situation::assess(diary).sites;
+    for (const SiteSituation& s : sites)
+        sheet.sites.insert(s.treatedAs);
+    if (std::ranges::all_of(sites, [](const SiteSituation& s) { return s.stage == Stage::NotStarted; }))
+        sheet.plan = CourseTemplate::Seven;
+    if (sheet.sites.contains(Site::Armpits) && diary.machine)
+        sheet.pad = diary.machine->pad;
+    return sheet;
 }
 
 } // namespace firstdew::exchange

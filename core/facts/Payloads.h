@@ -426,6 +426,7 @@ struct CareSheet {
     std::string notes;
     std::optional<SquareCentimetres> pad; ///< area of one armpit pad
     std::string atNoResponse;             ///< what to do if the course brings nothing, in the prescriber's words
+    std::optional<std::string> contact;   ///< whom to call, with a number
     std::optional<Milliamps> level;       ///< agreed to begin with at home, in `waveform`
     static constexpr std::string_view kind = "care-sheet";
     static void fields(auto& self, auto&& f)
@@ -434,7 +435,7 @@ struct CareSheet {
             f("days", self.days, Range{1, 3660}), f("waveform", self.waveform), f("direct_limit_ma", self.directLimit),
             f("pulsed_limit_ma", self.pulsedLimit), f("raise_s", self.raise), f("lower_s", self.lower),
             f("swapping_s", self.swapping), f("review", self.review), f("notes", self.notes), f("pad_cm2", self.pad),
-            f("at_no_response", self.atNoResponse), f("level_ma", self.level);
+            f("at_no_response", self.atNoResponse), f("contact", self.contact), f("level_ma", self.level);
     }
     bool operator==(const CareSheet&) const = default;
 };

@@ -6,6 +6,9 @@
 #include "journal/Journal.h"
 #include "journal/OwnFile.h"
 
+#include <algorithm>
+#include <fmt/format.h>
+
 namespace firstdew::journal {
 
 namespace {
@@ -50,6 +53,28 @@ Result<std::vector<Fact>> readAnyRecord(const std::filesystem::path& file, const
         return Error{"not-a-record", file.string(),
                      "is no store and no record in JSON; if it is a back-up, give its passphrase"};
     return openBackUp(file.string(), *content, passphrase);
+}
+
+Result<std::vector<std::filesystem::path>> recordFilesIn(const std::filesystem::path& folder)
+{
+    namespace fs = std::filesystem;
+    std::vector<fs::path> out;
+    std::error_code wrong;
+    for (auto at = fs::directory_iterator(folder, wrong); !wrong && at != fs::directory_iterator();
+         at.increment(wrong)) {
+        const std::string name = at->path().filename().string();
+        const bool beside = name.ends_with("-wal") || name.ends_with("-shm") || name.ends_with(".copy");
+        if (at->is_regular_file(wrong) && !name.starts_with('.') && !beside)
+            out.push_back(at->path());
+        if (out.size() > kMostRecordFiles)
+            return Error{
+                "folder-too-full", folder.string(),
+                fmt::format("holds more than {} files; choose the folder of the records alone", kMostRecordFiles)};
+    }
+    if (wrong)
+        return Error{"folder-unreadable", folder.string(), wrong.message() + "; name a folder that can be read"};
+    std::ranges::sort(out);
+    return out;
 }
 
 } // namespace firstdew::journal

@@ -17,4 +17,11 @@ using namespace facts;
 [[nodiscard]] Result<std::vector<Fact>> readAnyRecord(const std::filesystem::path& file,
                                                       const std::string& passphrase = {});
 
+/// Files in the largest folder of records.
+inline constexpr std::size_t kMostRecordFiles = 10'000;
+
+/// The files of a folder in the order of their names, without hidden ones and what lies beside a store. Refused: a
+/// folder that cannot be read (folder-unreadable) or holds more than kMostRecordFiles (folder-too-full).
+[[nodiscard]] Result<std::vector<std::filesystem::path>> recordFilesIn(const std::filesystem::path& folder);
+
 } // namespace firstdew::journal

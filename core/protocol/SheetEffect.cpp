@@ -27,6 +27,7 @@ bool same(SheetField field, const CareSheet& a, const CareSheet& b)
     case SheetField::Notes: return a.notes == b.notes;
     case SheetField::Pad: return a.pad == b.pad;
     case SheetField::AtNoResponse: return a.atNoResponse == b.atNoResponse;
+    case SheetField::Contact: return a.contact == b.contact;
     case SheetField::Level: return a.level == b.level;
     }
     return true;

@@ -27,6 +27,7 @@ enum class SheetField {
     Notes,
     Pad,
     AtNoResponse,
+    Contact,
     Level
 };
 
@@ -55,5 +56,5 @@ struct SheetEffect {
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(protocol::SheetField, "who", "given", "sites", "plan", "days", "waveform", "direct_limit_ma",
                 "pulsed_limit_ma", "raise_s", "lower_s", "swapping_s", "review", "notes", "pad_cm2", "at_no_response",
-                "level_ma");
+                "contact", "level_ma");
 } // namespace firstdew::facts

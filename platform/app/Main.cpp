@@ -134,6 +134,7 @@ int main(int argc, char** argv)
                                      QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     viewmodels::AppContext context(store, appearance, bath, summary, scan);
     context.keep.useChooser(system.fileChooser());
+    context.caseload.useChooser(system.fileChooser());
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();

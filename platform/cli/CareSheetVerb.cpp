@@ -24,7 +24,7 @@ struct Options {
     std::string who, given, plan, waveform, review, notes, out;
     std::vector<std::string> sites;
     std::vector<int> days;
-    std::string atNoResponse;
+    std::string atNoResponse, contact;
     std::optional<double> direct, pulsed, pad, level;
     std::optional<int> raise, lower, swapping;
     bool force = false, loosen = false;
@@ -60,6 +60,8 @@ CareSheet sheetOf(const Options& o)
     s.notes = o.notes;
     s.pad = unit<SquareCentimetres>(o.pad);
     s.atNoResponse = o.atNoResponse;
+    if (!o.contact.empty())
+        s.contact = o.contact;
     s.level = unit<Milliamps>(o.level);
     return s;
 }
@@ -239,6 +241,7 @@ void addFields(CLI::App& sub, Options& o)
     sub.add_option("--notes", o.notes, "a few lines");
     sub.add_option("--pad", o.pad, "area of one armpit pad, cm²");
     sub.add_option("--at-no-response", o.atNoResponse, "what to do if the course brings no better score");
+    sub.add_option("--contact", o.contact, "whom to call, with a number");
     sub.add_option("--level", o.level, "mA agreed to begin with at home, in the sheet's waveform");
     sub.add_option("--age", o.age, "adult or child (adult)");
     sub.add_option("--out", o.out, "the file to make")->required();

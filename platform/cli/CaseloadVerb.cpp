@@ -3,8 +3,6 @@
 #include "exchange/Caseload.h"
 #include "journal/AnyRecord.h"
 
-#include <algorithm>
-#include <filesystem>
 #include <fmt/format.h>
 #include <memory>
 
@@ -13,34 +11,10 @@ namespace firstdew::cli {
 namespace {
 
 using namespace facts;
-namespace fs = std::filesystem;
 
 struct Options {
     std::string folder, passphraseFile;
 };
-
-constexpr std::size_t kMostFiles = 10'000;
-
-/// The files of the folder in the order of their names, but for what lies beside a store.
-std::vector<fs::path> filesIn(const std::string& folder)
-{
-    std::vector<fs::path> out;
-    std::error_code wrong;
-    for (auto at = fs::directory_iterator(folder, wrong); !wrong && at != fs::directory_iterator();
-         at.increment(wrong)) {
-        const std::string name = at->path().filename().string();
-        const bool beside = name.ends_with("-wal") || name.ends_with("-shm") || name.ends_with(".copy");
-        if (at->is_regular_file(wrong) && !name.starts_with('.') && !beside)
-            out.push_back(at->path());
-        if (out.size() > kMostFiles)
-            throw Refused{fmt::format("{}: holds more than {} files; choose the folder of the records alone", folder,
-                                      kMostFiles)};
-    }
-    if (wrong)
-        throw Refused{folder + ": " + wrong.message() + "; name a folder that can be read"};
-    std::ranges::sort(out);
-    return out;
-}
 
 nlohmann::json jsonOf(const exchange::Case& one)
 {
@@ -74,7 +48,7 @@ Answer caseload(const Options& o)
     std::vector<exchange::ReceivedFile> received;
     nlohmann::json unread = nlohmann::json::array();
     std::string unreadLines;
-    for (const auto& file : filesIn(o.folder)) {
+    for (const auto& file : orRefuse(journal::recordFilesIn(o.folder))) {
         auto facts = [&] {
             const QuietLibrary quiet;
             return journal::readAnyRecord(file, passphrase);

@@ -105,26 +105,37 @@ void PortalChooser::listenTo(const QString& request)
 
 bool PortalChooser::choose(const std::string& title, const std::string& endings, Chosen chosen)
 {
-    if (!m_bus.isConnected())
-        return false;
     registerTypes();
-    const QString token = QStringLiteral("firstdew%1_%2").arg(QCoreApplication::applicationPid()).arg(++m_count);
-    // The answer may come before the call returns, so listen first.
-    listenTo(requestPath(m_bus, token));
     QStringList globs;
     QList<Pattern> patterns;
     for (const QString& ending : QString::fromStdString(endings).split(QLatin1Char(' '))) {
         globs << QStringLiteral("*.") + ending;
         patterns << Pattern{0, globs.constLast()};
     }
+    return ask(
+        title,
+        {{QStringLiteral("filters"), QVariant::fromValue(QList<Filter>{{globs.join(QLatin1Char(' ')), patterns}})}},
+        std::move(chosen));
+}
+
+bool PortalChooser::chooseFolder(const std::string& title, Chosen chosen)
+{
+    return ask(title, {{QStringLiteral("directory"), true}}, std::move(chosen));
+}
+
+bool PortalChooser::ask(const std::string& title, QVariantMap options, Chosen chosen)
+{
+    if (!m_bus.isConnected())
+        return false;
+    const QString token = QStringLiteral("firstdew%1_%2").arg(QCoreApplication::applicationPid()).arg(++m_count);
+    // The answer may come before the call returns, so listen first.
+    listenTo(requestPath(m_bus, token));
+    options.insert(QStringLiteral("handle_token"), token);
+    options.insert(QStringLiteral("modal"), true);
     QDBusMessage message = QDBusMessage::createMethodCall(kPortal, QStringLiteral("/org/freedesktop/portal/desktop"),
                                                           QStringLiteral("org.freedesktop.portal.FileChooser"),
                                                           QStringLiteral("OpenFile"));
-    message << QString() << QString::fromStdString(title)
-            << QVariantMap{{QStringLiteral("handle_token"), token},
-                           {QStringLiteral("modal"), true},
-                           {QStringLiteral("filters"),
-                            QVariant::fromValue(QList<Filter>{{globs.join(QLatin1Char(' ')), patterns}})}};
+    message << QString() << QString::fromStdString(title) << options;
     m_chosen = std::move(chosen);
     const QDBusReply<QDBusObjectPath> reply = m_bus.call(message, QDBus::Block, kPortalMs);
     if (!reply.isValid()) {

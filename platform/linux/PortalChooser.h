@@ -19,6 +19,7 @@ public:
     explicit PortalChooser(QDBusConnection bus = QDBusConnection::sessionBus()) : m_bus(std::move(bus)) {}
     ~PortalChooser() override;
     [[nodiscard]] bool choose(const std::string& title, const std::string& endings, Chosen chosen) override;
+    [[nodiscard]] bool chooseFolder(const std::string& title, Chosen chosen) override;
 
 private slots:
     void onResponse(uint code, const QVariantMap& results);
@@ -26,6 +27,7 @@ private slots:
 private:
     /// Listens to the answer of that request, and no longer to the one before.
     void listenTo(const QString& request);
+    [[nodiscard]] bool ask(const std::string& title, QVariantMap options, Chosen chosen);
 
     QDBusConnection m_bus;
     QString m_request;

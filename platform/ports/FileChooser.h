@@ -17,6 +17,8 @@ public:
     /// in the main thread, after this returned. Returns false if the system has no chooser; then `chosen` is never
     /// called. A second request drops the first one.
     [[nodiscard]] virtual bool choose(const std::string& title, const std::string& endings, Chosen chosen) = 0;
+    /// Asks for a folder in the same way. False where the system lets nobody choose one.
+    [[nodiscard]] virtual bool chooseFolder(const std::string& /*title*/, Chosen /*chosen*/) { return false; }
 };
 
 } // namespace firstdew::ports

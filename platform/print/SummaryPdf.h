@@ -1,14 +1,13 @@
 #pragma once
 
 #include "facts/Result.h"
+#include "print/PdfFile.h"
 #include "summary/Contents.h"
 
 #include <QImage>
 #include <QString>
 
 namespace firstdew::print {
-
-enum class Paper { A4, Letter };
 
 /// Loads the typefaces of the program. Call it once, before the first page. Needs a QGuiApplication.
 void loadTypefaces();

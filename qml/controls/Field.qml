@@ -4,7 +4,8 @@ import QtQuick.Templates as T
 import Firstdew
 
 // A line of text to fill in, with its name above and what is wrong below.
-ColumnLayout {
+// Not a layout: in Qt 6.4 one within another's card may keep the height that its words had at no width.
+Item {
     id: field
     property string label: ""
     property string hint: ""
@@ -15,12 +16,14 @@ ColumnLayout {
     signal edited(string text)
     Layout.fillWidth: true
     Layout.fillHeight: false
-    spacing: Theme.tight
+    implicitWidth: Theme.target
+    implicitHeight: input.y + input.height + (below.visible ? Theme.tight + below.height : 0)
     // Qt 6.4 tells a screen reader no name of a field whose letters are hidden; there the words above it are read.
-    Label { role: Label.Small; text: field.label; Layout.fillWidth: true; Layout.preferredWidth: 1; Accessible.ignored: field.echoMode === TextInput.Normal }
+    Label { id: above; role: Label.Small; text: field.label; width: field.width; Accessible.ignored: field.echoMode === TextInput.Normal }
     T.TextField {
         id: input
-        Layout.fillWidth: true
+        y: above.height + Theme.tight
+        width: field.width
         implicitHeight: Math.max(Theme.target, contentHeight + 2 * Theme.gap)
         leftPadding: Theme.gap
         rightPadding: Theme.gap
@@ -41,5 +44,5 @@ ColumnLayout {
             border.color: field.problem !== "" ? Theme.danger : input.activeFocus ? Theme.main : Theme.edge
         }
     }
-    Label { visible: text !== ""; role: Label.Small; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint; Layout.fillWidth: true }
+    Label { id: below; y: input.y + input.height + Theme.tight; width: field.width; visible: text !== ""; role: Label.Small; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint }
 }

@@ -4,23 +4,25 @@
 
 namespace firstdew::controls {
 
-void PagePreview::setSummary(viewmodels::SummaryModel* summary)
+void PagePreview::setSource(viewmodels::PageSource* source)
 {
-    if (m_summary == summary)
+    if (m_source == source)
         return;
-    m_summary = summary;
-    if (m_summary != nullptr)
-        connect(m_summary, &viewmodels::SummaryModel::changed, this, &PagePreview::redraw);
-    emit summaryChanged();
+    m_source = source;
+    if (m_source != nullptr)
+        connect(m_source, &viewmodels::PageSource::changed, this, &PagePreview::redraw);
+    emit sourceChanged();
     redraw();
 }
 
 void PagePreview::draw(QPainter* painter)
 {
-    if (m_summary == nullptr || width() < 1)
+    if (m_source == nullptr || width() < 1)
         return;
     const qreal scale = painter->device()->devicePixelRatio();
-    const QImage page = m_summary->page(static_cast<int>(width() * scale));
+    const QImage page = m_source->page(static_cast<int>(width() * scale));
+    if (page.isNull())
+        return;
     const QRectF place(0, 0, width(), width() * page.height() / page.width());
     painter->drawImage(place, page);
     painter->setPen(Qt::gray);

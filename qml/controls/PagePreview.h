@@ -1,29 +1,29 @@
 #pragma once
 
 #include "Drawn.h"
-#include "SummaryModel.h"
+#include "PageSource.h"
 
 namespace firstdew::controls {
 
-/// The first page for the prescriber as it would be made now, as wide as the item and as high as paper.
+/// A page as it would be printed now, as wide as the item and as high as paper.
 class PagePreview : public firstdew::controls::Drawn {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(firstdew::viewmodels::SummaryModel* summary READ summary WRITE setSummary NOTIFY summaryChanged)
+    Q_PROPERTY(firstdew::viewmodels::PageSource* source READ source WRITE setSource NOTIFY sourceChanged)
 
 public:
     explicit PagePreview(QQuickItem* parent = nullptr) : Drawn(parent) {}
-    [[nodiscard]] viewmodels::SummaryModel* summary() const { return m_summary; }
-    void setSummary(viewmodels::SummaryModel* summary);
+    [[nodiscard]] viewmodels::PageSource* source() const { return m_source; }
+    void setSource(viewmodels::PageSource* source);
 
 signals:
-    void summaryChanged();
+    void sourceChanged();
 
 protected:
     void draw(QPainter* painter) override;
 
 private:
-    viewmodels::SummaryModel* m_summary = nullptr;
+    viewmodels::PageSource* m_source = nullptr;
 };
 
 } // namespace firstdew::controls

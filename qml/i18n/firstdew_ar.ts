@@ -713,6 +713,188 @@
     </message>
 </context>
 <context>
+    <name>CasePage</name>
+    <message>
+        <source>Name not given</source>
+        <translation>لم يُذكر اسم</translation>
+    </message>
+    <message>
+        <source>Choose somebody from the caseload.</source>
+        <translation>اختر شخصًا من قائمة من تتابعهم.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseRow</name>
+    <message>
+        <source>Name not given</source>
+        <translation>لم يُذكر اسم</translation>
+    </message>
+</context>
+<context>
+    <name>CaseText</name>
+    <message>
+        <source>%1: blister or burn since %2</source>
+        <translation>%1: بثرة أو حرق منذ %2</translation>
+    </message>
+    <message>
+        <source>%1: a health answer stops sessions since %2</source>
+        <translation>%1: إجابة صحية توقف الجلسات منذ %2</translation>
+    </message>
+    <message>
+        <source>%1: stopped in the first course on %2</source>
+        <translation>%1: توقف في الدورة الأولى يوم %2</translation>
+    </message>
+    <message>
+        <source>%1: the course did not help, last session %2</source>
+        <translation>%1: لم تنفع الدورة، آخر جلسة %2</translation>
+    </message>
+    <message>
+        <source>%1: top-up overdue since %2</source>
+        <translation>%1: تأخر التجديد منذ %2</translation>
+    </message>
+    <message>
+        <source>Silent since %1</source>
+        <translation>لا خبر منذ %1</translation>
+    </message>
+    <message>
+        <source>Doing well, last entry %1</source>
+        <translation>الحال جيدة، آخر تدوين %1</translation>
+    </message>
+    <message>
+        <source>This is another kind of file, or a back-up. Type the passphrase below if it is a back-up.</source>
+        <translation>هذا نوع آخر من الملفات أو نسخة احتياطية. إن كانت نسخة احتياطية فاكتب كلمة السر أدناه.</translation>
+    </message>
+    <message>
+        <source>The passphrase does not open it. Ask its owner for the right one.</source>
+        <translation>كلمة السر لا تفتحه. اطلب الكلمة الصحيحة من صاحبه.</translation>
+    </message>
+    <message>
+        <source>This folder cannot be read now. Look whether it is still there, or choose another one.</source>
+        <translation>لا يمكن قراءة هذا المجلد الآن. تأكد من وجوده أو اختر مجلدًا آخر.</translation>
+    </message>
+    <message>
+        <source>This folder holds too many files. Put the records into a folder of their own.</source>
+        <translation>في هذا المجلد ملفات كثيرة جدًّا. ضع السجلات في مجلد خاص بها.</translation>
+    </message>
+    <message>
+        <source>It is damaged, or came over in part. Ask its owner to send it again.</source>
+        <translation>الملف تالف أو وصل ناقصًا. اطلب من صاحبه أن يرسله مرة أخرى.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseView</name>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>إعداد ورقة رعاية</translation>
+    </message>
+    <message>
+        <source>Share the summary</source>
+        <translation>مشاركة الملخص</translation>
+    </message>
+    <message>
+        <source>It could not be written. Make room and try again.</source>
+        <translation>تعذرت الكتابة. أفسح مكانًا وحاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Saved as %1 and handed over.</source>
+        <translation>حُفظ باسم %1 وسُلّم.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Open it from there.</source>
+        <translation>حُفظ باسم %1. افتحه من هناك.</translation>
+    </message>
+    <message>
+        <source>The summary of %1</source>
+        <translation>ملخص %1</translation>
+    </message>
+</context>
+<context>
+    <name>Caseload</name>
+    <message>
+        <source>Caseload</source>
+        <translation>من أتابعهم</translation>
+    </message>
+    <message>
+        <source>Reading file %1 of %2</source>
+        <translation>قراءة الملف %1 من %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 need a call.</source>
+        <translation>%1 من %2 بحاجة إلى اتصال.</translation>
+    </message>
+    <message>
+        <source>All are doing well.</source>
+        <translation>الجميع بحال جيدة.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) could not be read. See the end of the list.</source>
+        <translation>
+            <numerusform>لا ملفات تعذرت قراءتها.</numerusform>
+            <numerusform>تعذرت قراءة ملف واحد. انظر آخر القائمة.</numerusform>
+            <numerusform>تعذرت قراءة ملفين. انظر آخر القائمة.</numerusform>
+            <numerusform>تعذرت قراءة %n ملفات. انظر آخر القائمة.</numerusform>
+            <numerusform>تعذرت قراءة %n ملفًّا. انظر آخر القائمة.</numerusform>
+            <numerusform>تعذرت قراءة %n ملف. انظر آخر القائمة.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no records in these files.</source>
+        <translation>لا سجلات في هذه الملفات.</translation>
+    </message>
+    <message>
+        <source>Ask the people you teach for their record or back-up, and put the files into one folder. They are read here and stay as they are.</source>
+        <translation>اطلب ممن تعلّمهم سجلهم أو نسختهم الاحتياطية، وضع الملفات في مجلد واحد. تُقرأ هنا وتبقى كما هي.</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation>لم تُقرأ</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-ups</source>
+        <translation>كلمة سر النسخ</translation>
+    </message>
+    <message>
+        <source>It is forgotten when you close Firstdew.</source>
+        <translation>تُنسى عند إغلاق Firstdew.</translation>
+    </message>
+    <message>
+        <source>Open with this passphrase</source>
+        <translation>فتح بكلمة السر هذه</translation>
+    </message>
+    <message>
+        <source>Where the records are</source>
+        <translation>مكان السجلات</translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation>اختر المجلد</translation>
+    </message>
+    <message>
+        <source>Add a file</source>
+        <translation>إضافة ملف</translation>
+    </message>
+    <message>
+        <source>Read the files again</source>
+        <translation>قراءة الملفات من جديد</translation>
+    </message>
+    <message>
+        <source>Read the files in %1</source>
+        <translation>قراءة الملفات في %1</translation>
+    </message>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>إعداد ورقة رعاية</translation>
+    </message>
+    <message>
+        <source>Choose somebody from the list.</source>
+        <translation>اختر شخصًا من القائمة.</translation>
+    </message>
+    <message>
+        <source>Name not given</source>
+        <translation>لم يُذكر اسم</translation>
+    </message>
+</context>
+<context>
     <name>CheckInCard</name>
     <message>
         <source>%1 today?</source>
@@ -1419,6 +1601,57 @@
     </message>
 </context>
 <context>
+    <name>HandOverPage</name>
+    <message>
+        <source>Hand it over</source>
+        <translation>تسليمها</translation>
+    </message>
+    <message>
+        <source>This care sheet is not complete. Go back and fill in what is marked.</source>
+        <translation>ورقة الرعاية هذه غير مكتملة. ارجع واملأ ما هو معلّم.</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>تم: %1</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>عرضه</translation>
+    </message>
+    <message>
+        <source>On the screen</source>
+        <translation>على الشاشة</translation>
+    </message>
+    <message>
+        <source>In their Firstdew: Plan, Care sheet, Scan the code.</source>
+        <translation>في Firstdew لديهم: الخطة، ورقة الرعاية، مسح الرمز.</translation>
+    </message>
+    <message>
+        <source>The care sheet as a QR code</source>
+        <translation>ورقة الرعاية كرمز QR</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>على الورق</translation>
+    </message>
+    <message>
+        <source>Print or share the page</source>
+        <translation>طباعة الصفحة أو مشاركتها</translation>
+    </message>
+    <message>
+        <source>The page as it will be printed</source>
+        <translation>الصفحة كما ستُطبع</translation>
+    </message>
+    <message>
+        <source>As a file</source>
+        <translation>كملف</translation>
+    </message>
+    <message>
+        <source>Save and share the file</source>
+        <translation>حفظ الملف ومشاركته</translation>
+    </message>
+</context>
+<context>
     <name>HealthForm</name>
     <message>
         <source>No</source>
@@ -1734,6 +1967,169 @@
     <message>
         <source>Where it is used</source>
         <translation>أين يُستعمل</translation>
+    </message>
+</context>
+<context>
+    <name>MakeSheetPage</name>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>إعداد ورقة رعاية</translation>
+    </message>
+    <message>
+        <source>Call me before you go on.</source>
+        <translation>اتصل بي قبل أن تتابع.</translation>
+    </message>
+    <message>
+        <source>Check how you do it with Firstdew, do three more sessions, then call me.</source>
+        <translation>راجع طريقتك مع Firstdew، وقم بثلاث جلسات أخرى، ثم اتصل بي.</translation>
+    </message>
+    <message>
+        <source>See your doctor about other treatments.</source>
+        <translation>راجع طبيبك بشأن علاجات أخرى.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>لا شيء</translation>
+    </message>
+    <message>
+        <source>Days I choose</source>
+        <translation>أيام أختارها</translation>
+    </message>
+    <message>
+        <source>For whom</source>
+        <translation>لمن</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>الاسم</translation>
+    </message>
+    <message>
+        <source>Optional. It stands on the paper alone, not in the code.</source>
+        <translation>اختياري. يظهر على الورق لا في الرمز.</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>العمر</translation>
+    </message>
+    <message>
+        <source>Adult</source>
+        <translation>بالغ</translation>
+    </message>
+    <message>
+        <source>Under 18</source>
+        <translation>دون 18</translation>
+    </message>
+    <message>
+        <source>Where to treat</source>
+        <translation>موضع العلاج</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>التيار</translation>
+    </message>
+    <message>
+        <source>As it suits the person</source>
+        <translation>بحسب الشخص</translation>
+    </message>
+    <message>
+        <source>Limit, direct current</source>
+        <translation>الحد، التيار المستمر</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed current</source>
+        <translation>الحد، التيار النبضي</translation>
+    </message>
+    <message>
+        <source>Size of one armpit pad</source>
+        <translation>مساحة لبّادة إبط واحدة</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>الدورة</translation>
+    </message>
+    <message>
+        <source>Tap the days of the sessions. Day 1 is the first.</source>
+        <translation>المس أيام الجلسات. اليوم 1 هو الأول.</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>اليوم %1</translation>
+    </message>
+    <message>
+        <source>Another week</source>
+        <translation>أسبوع آخر</translation>
+    </message>
+    <message>
+        <source>First session, for the dates on paper</source>
+        <translation>الجلسة الأولى، للتواريخ على الورق</translation>
+    </message>
+    <message>
+        <source>Leave the dates open</source>
+        <translation>ترك التواريخ مفتوحة</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>بعد ذلك</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>المراجعة</translation>
+    </message>
+    <message>
+        <source>Without a review</source>
+        <translation>بلا مراجعة</translation>
+    </message>
+    <message>
+        <source>If the course does not help</source>
+        <translation>إذا لم تنفع الدورة</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>بكلماتك</translation>
+    </message>
+    <message>
+        <source>From whom</source>
+        <translation>ممن</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>اسمك</translation>
+    </message>
+    <message>
+        <source>Whom to call, with a number</source>
+        <translation>بمن يُتصل، مع الرقم</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>ملاحظات</translation>
+    </message>
+    <message>
+        <source>Optional</source>
+        <translation>اختياري</translation>
+    </message>
+    <message>
+        <source>Time for the hands</source>
+        <translation>وقت لليدين</translation>
+    </message>
+    <message>
+        <source>How long the voice waits where both hands are in the water.</source>
+        <translation>مدة انتظار الصوت حين تكون اليدان في الماء.</translation>
+    </message>
+    <message>
+        <source>To turn up</source>
+        <translation>للرفع</translation>
+    </message>
+    <message>
+        <source>To turn down</source>
+        <translation>للخفض</translation>
+    </message>
+    <message>
+        <source>To swap</source>
+        <translation>للتبديل</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>تسليمها</translation>
     </message>
 </context>
 <context>
@@ -2519,6 +2915,151 @@
         <source>Seen: %1.</source>
         <translation>شوهد: %1.</translation>
     </message>
+    <message>
+        <source>%1, %2: at most %3</source>
+        <translation>%1، %2: بحد أقصى %3</translation>
+    </message>
+    <message>
+        <source>Your treatment plan</source>
+        <translation>خطة علاجك</translation>
+    </message>
+    <message>
+        <source>For: %1</source>
+        <translation>لـ: %1</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>من %1، %2</translation>
+    </message>
+    <message>
+        <source>The app or the machine may show a lower limit. The lowest one counts.</source>
+        <translation>قد يُظهر التطبيق أو الجهاز حدًّا أدنى من هذا. والأدنى هو المعتبر.</translation>
+    </message>
+    <message>
+        <source>Current to zero and polarity swapped after each part.</source>
+        <translation>بعد كل جزء: التيار إلى الصفر ثم تبديل القطبية.</translation>
+    </message>
+    <message>
+        <source>In Firstdew: Plan, Care sheet, Scan the code.</source>
+        <translation>في Firstdew: الخطة، ورقة الرعاية، مسح الرمز.</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>اليوم %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday and day</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Your sessions</source>
+        <translation>جلساتك</translation>
+    </message>
+    <message>
+        <source>Tick each session when it is done.</source>
+        <translation>ضع علامة على كل جلسة بعد إتمامها.</translation>
+    </message>
+    <message>
+        <source>If you begin on another day, every day moves along.</source>
+        <translation>إذا بدأت في يوم آخر تحركت الأيام كلها معه.</translation>
+    </message>
+    <message>
+        <source>Day 1 is the day of your first session.</source>
+        <translation>اليوم 1 هو يوم جلستك الأولى.</translation>
+    </message>
+    <message>
+        <source>Firstdew tells you when the next one is due.</source>
+        <translation>يخبرك Firstdew متى يحين موعد التالية.</translation>
+    </message>
+    <message>
+        <source>Look at the skin. Cover small cuts with jelly.</source>
+        <translation>انظر إلى الجلد. غطِّ الجروح الصغيرة بالفازلين.</translation>
+    </message>
+    <message>
+        <source>Soak the pads.</source>
+        <translation>بلّل اللبادات.</translation>
+    </message>
+    <message>
+        <source>Plate in, grid over it, then warm water.</source>
+        <translation>الصفيحة أولًا، ثم الشبكة فوقها، ثم ماء دافئ.</translation>
+    </message>
+    <message>
+        <source>Put the pads on. Switch on: the meter shows zero.</source>
+        <translation>ضع اللبادات. شغّل: المقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>Skin under water. Switch on: the meter shows zero.</source>
+        <translation>الجلد تحت الماء. شغّل: المقياس عند الصفر.</translation>
+    </message>
+    <message>
+        <source>Turn up slowly. It may prickle. It must not hurt.</source>
+        <translation>ارفع ببطء. قد تشعر بوخز. ولا يجوز أن تتألم.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap or change sides, up again.</source>
+        <translation>بين الأجزاء: إلى الصفر، بدّل القطبية أو الجانب، ثم ارفع من جديد.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap, up again.</source>
+        <translation>بين الأجزاء: إلى الصفر، بدّل، ثم ارفع من جديد.</translation>
+    </message>
+    <message>
+        <source>Down to zero, machine off. Then the pads come off.</source>
+        <translation>إلى الصفر، أطفئ الجهاز. ثم انزع اللبادات.</translation>
+    </message>
+    <message>
+        <source>Down to zero, machine off. Then lift out.</source>
+        <translation>إلى الصفر، أطفئ الجهاز. ثم ارفع من الماء.</translation>
+    </message>
+    <message>
+        <source>An adult stays beside the child the whole time.</source>
+        <translation>يبقى شخص بالغ بجانب الطفل طوال الوقت.</translation>
+    </message>
+    <message>
+        <source>Both hands in the water: somebody stays beside you.</source>
+        <translation>اليدان في الماء: يبقى أحد بجانبك.</translation>
+    </message>
+    <message>
+        <source>Each session: %1</source>
+        <translation>كل جلسة: %1</translation>
+    </message>
+    <message>
+        <source>When to stop</source>
+        <translation>متى تتوقف</translation>
+    </message>
+    <message>
+        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out.</source>
+        <translation>إن تألمت أو شعرت بإغماء أو خفقان: اخفض إلى الصفر، أطفئ الجهاز، ثم ارفع من الماء.</translation>
+    </message>
+    <message>
+        <source>A burn or a blister: leave the machine off until a clinician has looked at it.</source>
+        <translation>حرق أو بثرة: اترك الجهاز مطفأ حتى يفحص الموضعَ مختص صحي.</translation>
+    </message>
+    <message>
+        <source>Pregnant, a new implant, or another health answer changed: leave the machine off and ask first.</source>
+        <translation>حمل أو زرعة جديدة أو تغيّر في أي إجابة صحية: اترك الجهاز مطفأ واسأل أولًا.</translation>
+    </message>
+    <message>
+        <source>Call: %1</source>
+        <translation>اتصل بـ: %1</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>بعد ذلك</translation>
+    </message>
+    <message>
+        <source>Review: %1</source>
+        <translation>المراجعة: %1</translation>
+    </message>
+    <message>
+        <source>If the course does not help: %1</source>
+        <translation>إذا لم تنفع الدورة: %1</translation>
+    </message>
+    <message>
+        <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
+        <translation>كُتبت بواسطة Firstdew، وهو ليس جهازًا طبيًّا. اتبع تعليمات جهازك وطبيبك.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -3083,6 +3624,18 @@
         <source>Version %1</source>
         <translation>الإصدار %1</translation>
     </message>
+    <message>
+        <source>I teach others</source>
+        <translation>أعلّم آخرين</translation>
+    </message>
+    <message>
+        <source>Caseload</source>
+        <translation>من أتابعهم</translation>
+    </message>
+    <message>
+        <source>Who needs a call, and care sheets for them</source>
+        <translation>من يحتاج إلى اتصال، وأوراق رعاية لهم</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -3253,6 +3806,65 @@
     <message>
         <source>Level to begin with</source>
         <translation>المستوى للبداية</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>بمن يُتصل</translation>
+    </message>
+    <message>
+        <source>As usual: %1</source>
+        <translation>المعتاد: %1</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>غير محدد</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 times %n minute(s)</source>
+        <translation>
+            <numerusform>%1: %2 × %n دقيقة</numerusform>
+            <numerusform>%1: %2 × دقيقة واحدة</numerusform>
+            <numerusform>%1: %2 × دقيقتان</numerusform>
+            <numerusform>%1: %2 × %n دقائق</numerusform>
+            <numerusform>%1: %2 × %n دقيقة</numerusform>
+            <numerusform>%1: %2 × %n دقيقة</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too high: %1 is the usual limit. Lower it.</source>
+        <translation>مرتفع جدًّا: الحد المعتاد %1. اخفضه.</translation>
+    </message>
+    <message>
+        <source>Type your name, on one short line.</source>
+        <translation>اكتب اسمك في سطر قصير واحد.</translation>
+    </message>
+    <message>
+        <source>Choose where to treat.</source>
+        <translation>اختر موضع العلاج.</translation>
+    </message>
+    <message>
+        <source>Armpits need pulsed current. Choose that one.</source>
+        <translation>الإبطان بحاجة إلى التيار النبضي. اختره.</translation>
+    </message>
+    <message>
+        <source>Choose up to 60 days, from day 1.</source>
+        <translation>اختر حتى 60 يومًا، بدءًا من اليوم 1.</translation>
+    </message>
+    <message>
+        <source>This lies before the day of the sheet. Choose a later day.</source>
+        <translation>هذا قبل يوم الورقة. اختر يومًا بعده.</translation>
+    </message>
+    <message>
+        <source>Keep it to one short line.</source>
+        <translation>اكتفِ بسطر قصير واحد.</translation>
+    </message>
+    <message>
+        <source>Too long for the code. Shorten it.</source>
+        <translation>أطول مما يتسع له الرمز. اختصره.</translation>
+    </message>
+    <message>
+        <source>This value cannot be used. Change it.</source>
+        <translation>لا يمكن استخدام هذه القيمة. غيّرها.</translation>
     </message>
 </context>
 <context>

@@ -709,6 +709,184 @@
     </message>
 </context>
 <context>
+    <name>CasePage</name>
+    <message>
+        <source>Name not given</source>
+        <translation>Kein Name angegeben</translation>
+    </message>
+    <message>
+        <source>Choose somebody from the caseload.</source>
+        <translation>Wählen Sie jemanden aus der Liste der Betreuten.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseRow</name>
+    <message>
+        <source>Name not given</source>
+        <translation>Kein Name angegeben</translation>
+    </message>
+</context>
+<context>
+    <name>CaseText</name>
+    <message>
+        <source>%1: blister or burn since %2</source>
+        <translation>%1: Blase oder Verbrennung seit %2</translation>
+    </message>
+    <message>
+        <source>%1: a health answer stops sessions since %2</source>
+        <translation>%1: Eine Gesundheitsantwort verhindert Sitzungen seit %2</translation>
+    </message>
+    <message>
+        <source>%1: stopped in the first course on %2</source>
+        <translation>%1: in der ersten Kur aufgehört am %2</translation>
+    </message>
+    <message>
+        <source>%1: the course did not help, last session %2</source>
+        <translation>%1: Die Kur hat nicht geholfen, letzte Sitzung %2</translation>
+    </message>
+    <message>
+        <source>%1: top-up overdue since %2</source>
+        <translation>%1: Auffrischen überfällig seit %2</translation>
+    </message>
+    <message>
+        <source>Silent since %1</source>
+        <translation>Nichts gehört seit %1</translation>
+    </message>
+    <message>
+        <source>Doing well, last entry %1</source>
+        <translation>Alles gut, letzter Eintrag %1</translation>
+    </message>
+    <message>
+        <source>This is another kind of file, or a back-up. Type the passphrase below if it is a back-up.</source>
+        <translation>Das ist eine andere Art Datei oder eine Sicherung. Ist es eine Sicherung, geben Sie unten das Kennwort ein.</translation>
+    </message>
+    <message>
+        <source>The passphrase does not open it. Ask its owner for the right one.</source>
+        <translation>Das Kennwort öffnet sie nicht. Fragen Sie die Person nach dem richtigen.</translation>
+    </message>
+    <message>
+        <source>This folder cannot be read now. Look whether it is still there, or choose another one.</source>
+        <translation>Dieser Ordner lässt sich jetzt nicht lesen. Sehen Sie nach, ob er noch da ist, oder wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>This folder holds too many files. Put the records into a folder of their own.</source>
+        <translation>In diesem Ordner sind zu viele Dateien. Legen Sie die Aufzeichnungen in einen eigenen Ordner.</translation>
+    </message>
+    <message>
+        <source>It is damaged, or came over in part. Ask its owner to send it again.</source>
+        <translation>Sie ist beschädigt oder nur zum Teil angekommen. Bitten Sie die Person, sie noch einmal zu senden.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseView</name>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>Behandlungsblatt ausfüllen</translation>
+    </message>
+    <message>
+        <source>Share the summary</source>
+        <translation>Bericht teilen</translation>
+    </message>
+    <message>
+        <source>It could not be written. Make room and try again.</source>
+        <translation>Es ließ sich nicht schreiben. Schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Saved as %1 and handed over.</source>
+        <translation>Gespeichert als %1 und übergeben.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Open it from there.</source>
+        <translation>Gespeichert als %1. Öffnen Sie es von dort.</translation>
+    </message>
+    <message>
+        <source>The summary of %1</source>
+        <translation>Der Bericht von %1</translation>
+    </message>
+</context>
+<context>
+    <name>Caseload</name>
+    <message>
+        <source>Caseload</source>
+        <translation>Meine Betreuten</translation>
+    </message>
+    <message>
+        <source>Reading file %1 of %2</source>
+        <translation>Datei %1 von %2 wird gelesen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 need a call.</source>
+        <translation>%1 von %2 brauchen einen Anruf.</translation>
+    </message>
+    <message>
+        <source>All are doing well.</source>
+        <translation>Allen geht es gut.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) could not be read. See the end of the list.</source>
+        <translation>
+            <numerusform>%n Datei ließ sich nicht lesen. Siehe Ende der Liste.</numerusform>
+            <numerusform>%n Dateien ließen sich nicht lesen. Siehe Ende der Liste.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no records in these files.</source>
+        <translation>In diesen Dateien sind keine Aufzeichnungen.</translation>
+    </message>
+    <message>
+        <source>Ask the people you teach for their record or back-up, and put the files into one folder. They are read here and stay as they are.</source>
+        <translation>Bitten Sie die Menschen, die Sie anleiten, um ihre Aufzeichnung oder Sicherung und legen Sie die Dateien in einen Ordner. Sie werden hier gelesen und bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation>Nicht gelesen</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-ups</source>
+        <translation>Kennwort der Sicherungen</translation>
+    </message>
+    <message>
+        <source>It is forgotten when you close Firstdew.</source>
+        <translation>Es wird vergessen, wenn Sie Firstdew schließen.</translation>
+    </message>
+    <message>
+        <source>Open with this passphrase</source>
+        <translation>Mit diesem Kennwort öffnen</translation>
+    </message>
+    <message>
+        <source>Where the records are</source>
+        <translation>Wo die Aufzeichnungen liegen</translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation>Ordner auswählen</translation>
+    </message>
+    <message>
+        <source>Add a file</source>
+        <translation>Datei hinzufügen</translation>
+    </message>
+    <message>
+        <source>Read the files again</source>
+        <translation>Dateien neu lesen</translation>
+    </message>
+    <message>
+        <source>Read the files in %1</source>
+        <translation>Dateien in %1 lesen</translation>
+    </message>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>Behandlungsblatt ausfüllen</translation>
+    </message>
+    <message>
+        <source>Choose somebody from the list.</source>
+        <translation>Wählen Sie jemanden aus der Liste.</translation>
+    </message>
+    <message>
+        <source>Name not given</source>
+        <translation>Kein Name angegeben</translation>
+    </message>
+</context>
+<context>
     <name>CheckInCard</name>
     <message>
         <source>%1 today?</source>
@@ -1411,6 +1589,57 @@
     </message>
 </context>
 <context>
+    <name>HandOverPage</name>
+    <message>
+        <source>Hand it over</source>
+        <translation>Übergeben</translation>
+    </message>
+    <message>
+        <source>This care sheet is not complete. Go back and fill in what is marked.</source>
+        <translation>Dieses Behandlungsblatt ist nicht vollständig. Gehen Sie zurück und füllen Sie aus, was markiert ist.</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Fertig: %1</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>On the screen</source>
+        <translation>Auf dem Bildschirm</translation>
+    </message>
+    <message>
+        <source>In their Firstdew: Plan, Care sheet, Scan the code.</source>
+        <translation>In deren Firstdew: Plan, Behandlungsblatt, Code einlesen.</translation>
+    </message>
+    <message>
+        <source>The care sheet as a QR code</source>
+        <translation>Das Behandlungsblatt als QR-Code</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <source>Print or share the page</source>
+        <translation>Seite drucken oder teilen</translation>
+    </message>
+    <message>
+        <source>The page as it will be printed</source>
+        <translation>Die Seite, wie sie gedruckt wird</translation>
+    </message>
+    <message>
+        <source>As a file</source>
+        <translation>Als Datei</translation>
+    </message>
+    <message>
+        <source>Save and share the file</source>
+        <translation>Datei speichern und teilen</translation>
+    </message>
+</context>
+<context>
     <name>HealthForm</name>
     <message>
         <source>No</source>
@@ -1722,6 +1951,169 @@
     <message>
         <source>Where it is used</source>
         <translation>Wo es benutzt wird</translation>
+    </message>
+</context>
+<context>
+    <name>MakeSheetPage</name>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>Behandlungsblatt ausfüllen</translation>
+    </message>
+    <message>
+        <source>Call me before you go on.</source>
+        <translation>Rufen Sie mich an, bevor Sie weitermachen.</translation>
+    </message>
+    <message>
+        <source>Check how you do it with Firstdew, do three more sessions, then call me.</source>
+        <translation>Prüfen Sie mit Firstdew, wie Sie es machen, machen Sie drei weitere Sitzungen und rufen Sie mich dann an.</translation>
+    </message>
+    <message>
+        <source>See your doctor about other treatments.</source>
+        <translation>Sprechen Sie in der Praxis über andere Behandlungen.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Days I choose</source>
+        <translation>Tage nach Wahl</translation>
+    </message>
+    <message>
+        <source>For whom</source>
+        <translation>Für wen</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Optional. It stands on the paper alone, not in the code.</source>
+        <translation>Freiwillig. Er steht auf dem Papier, nicht im Code.</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Alter</translation>
+    </message>
+    <message>
+        <source>Adult</source>
+        <translation>Erwachsen</translation>
+    </message>
+    <message>
+        <source>Under 18</source>
+        <translation>Unter 18</translation>
+    </message>
+    <message>
+        <source>Where to treat</source>
+        <translation>Wo behandelt wird</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>As it suits the person</source>
+        <translation>Wie es zur Person passt</translation>
+    </message>
+    <message>
+        <source>Limit, direct current</source>
+        <translation>Grenze, Gleichstrom</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed current</source>
+        <translation>Grenze, Pulsstrom</translation>
+    </message>
+    <message>
+        <source>Size of one armpit pad</source>
+        <translation>Größe eines Achselpads</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Kur</translation>
+    </message>
+    <message>
+        <source>Tap the days of the sessions. Day 1 is the first.</source>
+        <translation>Tippen Sie auf die Tage der Sitzungen. Tag 1 ist der erste.</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>Tag %1</translation>
+    </message>
+    <message>
+        <source>Another week</source>
+        <translation>Noch eine Woche</translation>
+    </message>
+    <message>
+        <source>First session, for the dates on paper</source>
+        <translation>Erste Sitzung, für die Daten auf dem Papier</translation>
+    </message>
+    <message>
+        <source>Leave the dates open</source>
+        <translation>Daten offen lassen</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Kontrolle</translation>
+    </message>
+    <message>
+        <source>Without a review</source>
+        <translation>Ohne Kontrolle</translation>
+    </message>
+    <message>
+        <source>If the course does not help</source>
+        <translation>Wenn die Kur nicht hilft</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>In eigenen Worten</translation>
+    </message>
+    <message>
+        <source>From whom</source>
+        <translation>Von wem</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Ihr Name</translation>
+    </message>
+    <message>
+        <source>Whom to call, with a number</source>
+        <translation>Wen anrufen, mit Nummer</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Optional</source>
+        <translation>Freiwillig</translation>
+    </message>
+    <message>
+        <source>Time for the hands</source>
+        <translation>Zeit für die Hände</translation>
+    </message>
+    <message>
+        <source>How long the voice waits where both hands are in the water.</source>
+        <translation>So lange wartet die Stimme, wenn beide Hände im Wasser sind.</translation>
+    </message>
+    <message>
+        <source>To turn up</source>
+        <translation>Zum Hochdrehen</translation>
+    </message>
+    <message>
+        <source>To turn down</source>
+        <translation>Zum Herunterdrehen</translation>
+    </message>
+    <message>
+        <source>To swap</source>
+        <translation>Zum Umpolen</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>Übergeben</translation>
     </message>
 </context>
 <context>
@@ -2463,6 +2855,151 @@
         <source>Seen: %1.</source>
         <translation>Gesehen: %1.</translation>
     </message>
+    <message>
+        <source>%1, %2: at most %3</source>
+        <translation>%1, %2: höchstens %3</translation>
+    </message>
+    <message>
+        <source>Your treatment plan</source>
+        <translation>Ihr Behandlungsplan</translation>
+    </message>
+    <message>
+        <source>For: %1</source>
+        <translation>Für: %1</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>Von %1, %2</translation>
+    </message>
+    <message>
+        <source>The app or the machine may show a lower limit. The lowest one counts.</source>
+        <translation>App oder Gerät können eine niedrigere Grenze zeigen. Die niedrigste gilt.</translation>
+    </message>
+    <message>
+        <source>Current to zero and polarity swapped after each part.</source>
+        <translation>Nach jedem Teil: Strom auf null und umpolen.</translation>
+    </message>
+    <message>
+        <source>In Firstdew: Plan, Care sheet, Scan the code.</source>
+        <translation>In Firstdew: Plan, Behandlungsblatt, Code einlesen.</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>Tag %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday and day</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Your sessions</source>
+        <translation>Ihre Sitzungen</translation>
+    </message>
+    <message>
+        <source>Tick each session when it is done.</source>
+        <translation>Haken Sie jede Sitzung ab, wenn sie gemacht ist.</translation>
+    </message>
+    <message>
+        <source>If you begin on another day, every day moves along.</source>
+        <translation>Beginnen Sie an einem anderen Tag, verschieben sich alle Tage mit.</translation>
+    </message>
+    <message>
+        <source>Day 1 is the day of your first session.</source>
+        <translation>Tag 1 ist der Tag Ihrer ersten Sitzung.</translation>
+    </message>
+    <message>
+        <source>Firstdew tells you when the next one is due.</source>
+        <translation>Firstdew sagt Ihnen, wann die nächste fällig ist.</translation>
+    </message>
+    <message>
+        <source>Look at the skin. Cover small cuts with jelly.</source>
+        <translation>Haut ansehen. Kleine Schnitte mit Vaseline abdecken.</translation>
+    </message>
+    <message>
+        <source>Soak the pads.</source>
+        <translation>Die Pads tränken.</translation>
+    </message>
+    <message>
+        <source>Plate in, grid over it, then warm water.</source>
+        <translation>Platte hinein, Gitter darüber, dann warmes Wasser.</translation>
+    </message>
+    <message>
+        <source>Put the pads on. Switch on: the meter shows zero.</source>
+        <translation>Pads anlegen. Einschalten: Anzeige auf null.</translation>
+    </message>
+    <message>
+        <source>Skin under water. Switch on: the meter shows zero.</source>
+        <translation>Haut unter Wasser. Einschalten: Anzeige auf null.</translation>
+    </message>
+    <message>
+        <source>Turn up slowly. It may prickle. It must not hurt.</source>
+        <translation>Langsam hochdrehen. Es darf kribbeln. Es darf nicht schmerzen.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap or change sides, up again.</source>
+        <translation>Zwischen den Teilen: auf null, umpolen oder Seite wechseln, wieder hoch.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap, up again.</source>
+        <translation>Zwischen den Teilen: auf null, umpolen, wieder hoch.</translation>
+    </message>
+    <message>
+        <source>Down to zero, machine off. Then the pads come off.</source>
+        <translation>Auf null, Gerät aus. Dann die Pads abnehmen.</translation>
+    </message>
+    <message>
+        <source>Down to zero, machine off. Then lift out.</source>
+        <translation>Auf null, Gerät aus. Dann herausheben.</translation>
+    </message>
+    <message>
+        <source>An adult stays beside the child the whole time.</source>
+        <translation>Ein Erwachsener bleibt die ganze Zeit beim Kind.</translation>
+    </message>
+    <message>
+        <source>Both hands in the water: somebody stays beside you.</source>
+        <translation>Beide Hände im Wasser: Jemand bleibt bei Ihnen.</translation>
+    </message>
+    <message>
+        <source>Each session: %1</source>
+        <translation>Jede Sitzung: %1</translation>
+    </message>
+    <message>
+        <source>When to stop</source>
+        <translation>Wann Sie aufhören</translation>
+    </message>
+    <message>
+        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out.</source>
+        <translation>Es schmerzt, Ihnen wird schwach oder das Herz rast: auf null drehen, Gerät aus, dann herausheben.</translation>
+    </message>
+    <message>
+        <source>A burn or a blister: leave the machine off until a clinician has looked at it.</source>
+        <translation>Verbrennung oder Blase: Lassen Sie das Gerät aus, bis eine Ärztin oder ein Arzt sie angesehen hat.</translation>
+    </message>
+    <message>
+        <source>Pregnant, a new implant, or another health answer changed: leave the machine off and ask first.</source>
+        <translation>Schwanger, ein neues Implantat oder eine andere Gesundheitsantwort anders: Gerät aus lassen und erst fragen.</translation>
+    </message>
+    <message>
+        <source>Call: %1</source>
+        <translation>Anrufen: %1</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Review: %1</source>
+        <translation>Kontrolle: %1</translation>
+    </message>
+    <message>
+        <source>If the course does not help: %1</source>
+        <translation>Wenn die Kur nicht hilft: %1</translation>
+    </message>
+    <message>
+        <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
+        <translation>Mit Firstdew geschrieben, das kein Medizinprodukt ist. Folgen Sie der Anleitung Ihres Geräts und Ihrer Ärztin oder Ihrem Arzt.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -3019,6 +3556,18 @@
         <source>Version %1</source>
         <translation>Version %1</translation>
     </message>
+    <message>
+        <source>I teach others</source>
+        <translation>Ich leite andere an</translation>
+    </message>
+    <message>
+        <source>Caseload</source>
+        <translation>Meine Betreuten</translation>
+    </message>
+    <message>
+        <source>Who needs a call, and care sheets for them</source>
+        <translation>Wer einen Anruf braucht, und Behandlungsblätter</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -3181,6 +3730,61 @@
     <message>
         <source>Level to begin with</source>
         <translation>Stärke zu Beginn</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Wen anrufen</translation>
+    </message>
+    <message>
+        <source>As usual: %1</source>
+        <translation>Wie üblich: %1</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Offen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 times %n minute(s)</source>
+        <translation>
+            <numerusform>%1: %2-mal %n Minute</numerusform>
+            <numerusform>%1: %2-mal %n Minuten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too high: %1 is the usual limit. Lower it.</source>
+        <translation>Zu hoch: %1 ist die übliche Grenze. Senken Sie den Wert.</translation>
+    </message>
+    <message>
+        <source>Type your name, on one short line.</source>
+        <translation>Geben Sie Ihren Namen ein, in einer kurzen Zeile.</translation>
+    </message>
+    <message>
+        <source>Choose where to treat.</source>
+        <translation>Wählen Sie, wo behandelt wird.</translation>
+    </message>
+    <message>
+        <source>Armpits need pulsed current. Choose that one.</source>
+        <translation>Achseln brauchen Pulsstrom. Wählen Sie diesen.</translation>
+    </message>
+    <message>
+        <source>Choose up to 60 days, from day 1.</source>
+        <translation>Wählen Sie bis zu 60 Tage, ab Tag 1.</translation>
+    </message>
+    <message>
+        <source>This lies before the day of the sheet. Choose a later day.</source>
+        <translation>Das liegt vor dem Tag des Blatts. Wählen Sie einen späteren Tag.</translation>
+    </message>
+    <message>
+        <source>Keep it to one short line.</source>
+        <translation>Bleiben Sie bei einer kurzen Zeile.</translation>
+    </message>
+    <message>
+        <source>Too long for the code. Shorten it.</source>
+        <translation>Zu lang für den Code. Kürzen Sie es.</translation>
+    </message>
+    <message>
+        <source>This value cannot be used. Change it.</source>
+        <translation>Dieser Wert ist nicht brauchbar. Ändern Sie ihn.</translation>
     </message>
 </context>
 <context>

@@ -12,6 +12,16 @@
     </message>
 </context>
 <context>
+    <name>Caseload</name>
+    <message numerus="yes">
+        <source>%n file(s) could not be read. See the end of the list.</source>
+        <translation>
+            <numerusform>%n file could not be read. See the end of the list.</numerusform>
+            <numerusform>%n files could not be read. See the end of the list.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DampnessLine</name>
     <message numerus="yes">
         <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
@@ -145,6 +155,13 @@
         <translation>
             <numerusform>%1: a course of %n session begins today.</numerusform>
             <numerusform>%1: a course of %n sessions begins today.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 times %n minute(s)</source>
+        <translation>
+            <numerusform>%1: %2 times %n minute</numerusform>
+            <numerusform>%1: %2 times %n minutes</numerusform>
         </translation>
     </message>
 </context>

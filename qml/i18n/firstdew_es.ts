@@ -709,6 +709,184 @@
     </message>
 </context>
 <context>
+    <name>CasePage</name>
+    <message>
+        <source>Name not given</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message>
+        <source>Choose somebody from the caseload.</source>
+        <translation>Elija a alguien de la lista de personas.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseRow</name>
+    <message>
+        <source>Name not given</source>
+        <translation>Sin nombre</translation>
+    </message>
+</context>
+<context>
+    <name>CaseText</name>
+    <message>
+        <source>%1: blister or burn since %2</source>
+        <translation>%1: ampolla o quemadura desde el %2</translation>
+    </message>
+    <message>
+        <source>%1: a health answer stops sessions since %2</source>
+        <translation>%1: una respuesta de salud impide las sesiones desde el %2</translation>
+    </message>
+    <message>
+        <source>%1: stopped in the first course on %2</source>
+        <translation>%1: dejó el primer curso el %2</translation>
+    </message>
+    <message>
+        <source>%1: the course did not help, last session %2</source>
+        <translation>%1: el curso no ayudó, última sesión el %2</translation>
+    </message>
+    <message>
+        <source>%1: top-up overdue since %2</source>
+        <translation>%1: repaso atrasado desde el %2</translation>
+    </message>
+    <message>
+        <source>Silent since %1</source>
+        <translation>Sin noticias desde el %1</translation>
+    </message>
+    <message>
+        <source>Doing well, last entry %1</source>
+        <translation>Va bien, última anotación el %1</translation>
+    </message>
+    <message>
+        <source>This is another kind of file, or a back-up. Type the passphrase below if it is a back-up.</source>
+        <translation>Es otro tipo de archivo o una copia de seguridad. Si es una copia, escriba abajo la contraseña.</translation>
+    </message>
+    <message>
+        <source>The passphrase does not open it. Ask its owner for the right one.</source>
+        <translation>La contraseña no lo abre. Pida la correcta a su dueño.</translation>
+    </message>
+    <message>
+        <source>This folder cannot be read now. Look whether it is still there, or choose another one.</source>
+        <translation>Esta carpeta no se puede leer ahora. Mire si sigue ahí o elija otra.</translation>
+    </message>
+    <message>
+        <source>This folder holds too many files. Put the records into a folder of their own.</source>
+        <translation>Esta carpeta tiene demasiados archivos. Ponga los registros en una carpeta propia.</translation>
+    </message>
+    <message>
+        <source>It is damaged, or came over in part. Ask its owner to send it again.</source>
+        <translation>Está dañado o llegó en parte. Pida a su dueño que lo envíe otra vez.</translation>
+    </message>
+</context>
+<context>
+    <name>CaseView</name>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>Hacer una hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>Share the summary</source>
+        <translation>Compartir el resumen</translation>
+    </message>
+    <message>
+        <source>It could not be written. Make room and try again.</source>
+        <translation>No se pudo escribir. Haga sitio e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>Saved as %1 and handed over.</source>
+        <translation>Guardado como %1 y entregado.</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Open it from there.</source>
+        <translation>Guardado como %1. Ábralo desde ahí.</translation>
+    </message>
+    <message>
+        <source>The summary of %1</source>
+        <translation>El resumen de %1</translation>
+    </message>
+</context>
+<context>
+    <name>Caseload</name>
+    <message>
+        <source>Caseload</source>
+        <translation>Mis personas</translation>
+    </message>
+    <message>
+        <source>Reading file %1 of %2</source>
+        <translation>Leyendo el archivo %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 need a call.</source>
+        <translation>%1 de %2 necesitan una llamada.</translation>
+    </message>
+    <message>
+        <source>All are doing well.</source>
+        <translation>Todos van bien.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) could not be read. See the end of the list.</source>
+        <translation>
+            <numerusform>%n archivo no se pudo leer. Vea el final de la lista.</numerusform>
+            <numerusform>%n archivos no se pudieron leer. Vea el final de la lista.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There are no records in these files.</source>
+        <translation>No hay registros en estos archivos.</translation>
+    </message>
+    <message>
+        <source>Ask the people you teach for their record or back-up, and put the files into one folder. They are read here and stay as they are.</source>
+        <translation>Pida a las personas que enseña su registro o su copia y ponga los archivos en una carpeta. Aquí se leen y quedan como están.</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation>No leídos</translation>
+    </message>
+    <message>
+        <source>Passphrase of the back-ups</source>
+        <translation>Contraseña de las copias</translation>
+    </message>
+    <message>
+        <source>It is forgotten when you close Firstdew.</source>
+        <translation>Se olvida al cerrar Firstdew.</translation>
+    </message>
+    <message>
+        <source>Open with this passphrase</source>
+        <translation>Abrir con esta contraseña</translation>
+    </message>
+    <message>
+        <source>Where the records are</source>
+        <translation>Dónde están los registros</translation>
+    </message>
+    <message>
+        <source>Choose the folder</source>
+        <translation>Elegir la carpeta</translation>
+    </message>
+    <message>
+        <source>Add a file</source>
+        <translation>Añadir un archivo</translation>
+    </message>
+    <message>
+        <source>Read the files again</source>
+        <translation>Leer otra vez los archivos</translation>
+    </message>
+    <message>
+        <source>Read the files in %1</source>
+        <translation>Leer los archivos de %1</translation>
+    </message>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>Hacer una hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>Choose somebody from the list.</source>
+        <translation>Elija a alguien de la lista.</translation>
+    </message>
+    <message>
+        <source>Name not given</source>
+        <translation>Sin nombre</translation>
+    </message>
+</context>
+<context>
     <name>CheckInCard</name>
     <message>
         <source>%1 today?</source>
@@ -1411,6 +1589,57 @@
     </message>
 </context>
 <context>
+    <name>HandOverPage</name>
+    <message>
+        <source>Hand it over</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>This care sheet is not complete. Go back and fill in what is marked.</source>
+        <translation>Esta hoja de cuidados no está completa. Vuelva atrás y rellene lo marcado.</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Hecho: %1</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Verlo</translation>
+    </message>
+    <message>
+        <source>On the screen</source>
+        <translation>En la pantalla</translation>
+    </message>
+    <message>
+        <source>In their Firstdew: Plan, Care sheet, Scan the code.</source>
+        <translation>En su Firstdew: Plan, Hoja de cuidados, Leer el código.</translation>
+    </message>
+    <message>
+        <source>The care sheet as a QR code</source>
+        <translation>La hoja de cuidados como código QR</translation>
+    </message>
+    <message>
+        <source>On paper</source>
+        <translation>En papel</translation>
+    </message>
+    <message>
+        <source>Print or share the page</source>
+        <translation>Imprimir o compartir la página</translation>
+    </message>
+    <message>
+        <source>The page as it will be printed</source>
+        <translation>La página como se imprimirá</translation>
+    </message>
+    <message>
+        <source>As a file</source>
+        <translation>Como archivo</translation>
+    </message>
+    <message>
+        <source>Save and share the file</source>
+        <translation>Guardar y compartir el archivo</translation>
+    </message>
+</context>
+<context>
     <name>HealthForm</name>
     <message>
         <source>No</source>
@@ -1722,6 +1951,169 @@
     <message>
         <source>Where it is used</source>
         <translation>Dónde se usa</translation>
+    </message>
+</context>
+<context>
+    <name>MakeSheetPage</name>
+    <message>
+        <source>Make a care sheet</source>
+        <translation>Hacer una hoja de cuidados</translation>
+    </message>
+    <message>
+        <source>Call me before you go on.</source>
+        <translation>Llámeme antes de seguir.</translation>
+    </message>
+    <message>
+        <source>Check how you do it with Firstdew, do three more sessions, then call me.</source>
+        <translation>Compruebe con Firstdew cómo lo hace, haga tres sesiones más y luego llámeme.</translation>
+    </message>
+    <message>
+        <source>See your doctor about other treatments.</source>
+        <translation>Hable con su médico de otros tratamientos.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Days I choose</source>
+        <translation>Días que elijo</translation>
+    </message>
+    <message>
+        <source>For whom</source>
+        <translation>Para quién</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Optional. It stands on the paper alone, not in the code.</source>
+        <translation>Opcional. Está en el papel, no en el código.</translation>
+    </message>
+    <message>
+        <source>Age</source>
+        <translation>Edad</translation>
+    </message>
+    <message>
+        <source>Adult</source>
+        <translation>Adulto</translation>
+    </message>
+    <message>
+        <source>Under 18</source>
+        <translation>Menor de 18</translation>
+    </message>
+    <message>
+        <source>Where to treat</source>
+        <translation>Dónde tratar</translation>
+    </message>
+    <message>
+        <source>Current</source>
+        <translation>Corriente</translation>
+    </message>
+    <message>
+        <source>As it suits the person</source>
+        <translation>Según la persona</translation>
+    </message>
+    <message>
+        <source>Limit, direct current</source>
+        <translation>Límite, corriente continua</translation>
+    </message>
+    <message>
+        <source>Limit, pulsed current</source>
+        <translation>Límite, corriente pulsada</translation>
+    </message>
+    <message>
+        <source>Size of one armpit pad</source>
+        <translation>Tamaño de una almohadilla de axila</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Curso</translation>
+    </message>
+    <message>
+        <source>Tap the days of the sessions. Day 1 is the first.</source>
+        <translation>Toque los días de las sesiones. El día 1 es el primero.</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>Día %1</translation>
+    </message>
+    <message>
+        <source>Another week</source>
+        <translation>Otra semana</translation>
+    </message>
+    <message>
+        <source>First session, for the dates on paper</source>
+        <translation>Primera sesión, para las fechas en el papel</translation>
+    </message>
+    <message>
+        <source>Leave the dates open</source>
+        <translation>Dejar las fechas abiertas</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Without a review</source>
+        <translation>Sin revisión</translation>
+    </message>
+    <message>
+        <source>If the course does not help</source>
+        <translation>Si el curso no ayuda</translation>
+    </message>
+    <message>
+        <source>In your own words</source>
+        <translation>Con sus propias palabras</translation>
+    </message>
+    <message>
+        <source>From whom</source>
+        <translation>De quién</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Whom to call, with a number</source>
+        <translation>A quién llamar, con número</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <source>Optional</source>
+        <translation>Opcional</translation>
+    </message>
+    <message>
+        <source>Time for the hands</source>
+        <translation>Tiempo para las manos</translation>
+    </message>
+    <message>
+        <source>How long the voice waits where both hands are in the water.</source>
+        <translation>Lo que espera la voz cuando ambas manos están en el agua.</translation>
+    </message>
+    <message>
+        <source>To turn up</source>
+        <translation>Para subir</translation>
+    </message>
+    <message>
+        <source>To turn down</source>
+        <translation>Para bajar</translation>
+    </message>
+    <message>
+        <source>To swap</source>
+        <translation>Para cambiar la polaridad</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>Entregar</translation>
     </message>
 </context>
 <context>
@@ -2463,6 +2855,151 @@
         <source>Seen: %1.</source>
         <translation>Se vio: %1.</translation>
     </message>
+    <message>
+        <source>%1, %2: at most %3</source>
+        <translation>%1, %2: como máximo %3</translation>
+    </message>
+    <message>
+        <source>Your treatment plan</source>
+        <translation>Su plan de tratamiento</translation>
+    </message>
+    <message>
+        <source>For: %1</source>
+        <translation>Para: %1</translation>
+    </message>
+    <message>
+        <source>From %1, %2</source>
+        <translation>De %1, %2</translation>
+    </message>
+    <message>
+        <source>The app or the machine may show a lower limit. The lowest one counts.</source>
+        <translation>La app o el aparato pueden mostrar un límite menor. Cuenta el más bajo.</translation>
+    </message>
+    <message>
+        <source>Current to zero and polarity swapped after each part.</source>
+        <translation>Tras cada parte: corriente a cero y cambio de polaridad.</translation>
+    </message>
+    <message>
+        <source>In Firstdew: Plan, Care sheet, Scan the code.</source>
+        <translation>En Firstdew: Plan, Hoja de cuidados, Leer el código.</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>Día %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday and day</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Your sessions</source>
+        <translation>Sus sesiones</translation>
+    </message>
+    <message>
+        <source>Tick each session when it is done.</source>
+        <translation>Marque cada sesión cuando esté hecha.</translation>
+    </message>
+    <message>
+        <source>If you begin on another day, every day moves along.</source>
+        <translation>Si empieza otro día, todos los días se mueven igual.</translation>
+    </message>
+    <message>
+        <source>Day 1 is the day of your first session.</source>
+        <translation>El día 1 es el de su primera sesión.</translation>
+    </message>
+    <message>
+        <source>Firstdew tells you when the next one is due.</source>
+        <translation>Firstdew le dice cuándo toca la siguiente.</translation>
+    </message>
+    <message>
+        <source>Look at the skin. Cover small cuts with jelly.</source>
+        <translation>Mire la piel. Cubra cortes pequeños con vaselina.</translation>
+    </message>
+    <message>
+        <source>Soak the pads.</source>
+        <translation>Empape las almohadillas.</translation>
+    </message>
+    <message>
+        <source>Plate in, grid over it, then warm water.</source>
+        <translation>La placa dentro, la rejilla encima, luego agua templada.</translation>
+    </message>
+    <message>
+        <source>Put the pads on. Switch on: the meter shows zero.</source>
+        <translation>Ponga las almohadillas. Encienda: el medidor marca cero.</translation>
+    </message>
+    <message>
+        <source>Skin under water. Switch on: the meter shows zero.</source>
+        <translation>Piel bajo el agua. Encienda: el medidor marca cero.</translation>
+    </message>
+    <message>
+        <source>Turn up slowly. It may prickle. It must not hurt.</source>
+        <translation>Suba despacio. Puede hormiguear. No debe doler.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap or change sides, up again.</source>
+        <translation>Entre las partes: baje a cero, cambie la polaridad o el lado y suba.</translation>
+    </message>
+    <message>
+        <source>Between the parts: down to zero, swap, up again.</source>
+        <translation>Entre las partes: baje a cero, cambie la polaridad y suba.</translation>
+    </message>
+    <message>
+        <source>Down to zero, machine off. Then the pads come off.</source>
+        <translation>Baje a cero, apague. Luego quite las almohadillas.</translation>
+    </message>
+    <message>
+        <source>Down to zero, machine off. Then lift out.</source>
+        <translation>Baje a cero, apague. Luego saque la piel.</translation>
+    </message>
+    <message>
+        <source>An adult stays beside the child the whole time.</source>
+        <translation>Un adulto se queda junto al niño todo el tiempo.</translation>
+    </message>
+    <message>
+        <source>Both hands in the water: somebody stays beside you.</source>
+        <translation>Ambas manos en el agua: alguien se queda a su lado.</translation>
+    </message>
+    <message>
+        <source>Each session: %1</source>
+        <translation>Cada sesión: %1</translation>
+    </message>
+    <message>
+        <source>When to stop</source>
+        <translation>Cuándo parar</translation>
+    </message>
+    <message>
+        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out.</source>
+        <translation>Duele, se marea o el corazón se acelera: baje a cero, apague y luego saque la piel.</translation>
+    </message>
+    <message>
+        <source>A burn or a blister: leave the machine off until a clinician has looked at it.</source>
+        <translation>Quemadura o ampolla: deje el aparato apagado hasta que la vea un profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>Pregnant, a new implant, or another health answer changed: leave the machine off and ask first.</source>
+        <translation>Embarazo, un implante nuevo u otra respuesta de salud distinta: deje el aparato apagado y pregunte antes.</translation>
+    </message>
+    <message>
+        <source>Call: %1</source>
+        <translation>Llame a: %1</translation>
+    </message>
+    <message>
+        <source>Afterwards</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>Review: %1</source>
+        <translation>Revisión: %1</translation>
+    </message>
+    <message>
+        <source>If the course does not help: %1</source>
+        <translation>Si el curso no ayuda: %1</translation>
+    </message>
+    <message>
+        <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
+        <translation>Escrito con Firstdew, que no es un producto sanitario. Siga las instrucciones de su aparato y a su profesional sanitario.</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -3019,6 +3556,18 @@
         <source>Version %1</source>
         <translation>Versión %1</translation>
     </message>
+    <message>
+        <source>I teach others</source>
+        <translation>Enseño a otros</translation>
+    </message>
+    <message>
+        <source>Caseload</source>
+        <translation>Mis personas</translation>
+    </message>
+    <message>
+        <source>Who needs a call, and care sheets for them</source>
+        <translation>A quién llamar, y hojas de cuidados</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -3181,6 +3730,61 @@
     <message>
         <source>Level to begin with</source>
         <translation>Nivel para empezar</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>A quién llamar</translation>
+    </message>
+    <message>
+        <source>As usual: %1</source>
+        <translation>Lo habitual: %1</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Sin indicar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %2 times %n minute(s)</source>
+        <translation>
+            <numerusform>%1: %2 veces %n minuto</numerusform>
+            <numerusform>%1: %2 veces %n minutos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Too high: %1 is the usual limit. Lower it.</source>
+        <translation>Demasiado: %1 es el límite habitual. Bájelo.</translation>
+    </message>
+    <message>
+        <source>Type your name, on one short line.</source>
+        <translation>Escriba su nombre en una línea corta.</translation>
+    </message>
+    <message>
+        <source>Choose where to treat.</source>
+        <translation>Elija dónde tratar.</translation>
+    </message>
+    <message>
+        <source>Armpits need pulsed current. Choose that one.</source>
+        <translation>Las axilas necesitan corriente pulsada. Elíjala.</translation>
+    </message>
+    <message>
+        <source>Choose up to 60 days, from day 1.</source>
+        <translation>Elija hasta 60 días, desde el día 1.</translation>
+    </message>
+    <message>
+        <source>This lies before the day of the sheet. Choose a later day.</source>
+        <translation>Es anterior al día de la hoja. Elija un día posterior.</translation>
+    </message>
+    <message>
+        <source>Keep it to one short line.</source>
+        <translation>Deje solo una línea corta.</translation>
+    </message>
+    <message>
+        <source>Too long for the code. Shorten it.</source>
+        <translation>Demasiado largo para el código. Acórtelo.</translation>
+    </message>
+    <message>
+        <source>This value cannot be used. Change it.</source>
+        <translation>Este valor no sirve. Cámbielo.</translation>
     </message>
 </context>
 <context>

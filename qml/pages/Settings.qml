@@ -53,6 +53,13 @@ Frame {
         value: ""
         onClicked: Router.page(Part.KeepPagePart)
     }
+    TickRow { text: qsTr("I teach others"); checked: CaseloadModel.teaches; onClicked: CaseloadModel.teaches = !CaseloadModel.teaches }
+    PlanRow {
+        visible: CaseloadModel.teaches
+        title: qsTr("Caseload")
+        value: qsTr("Who needs a call, and care sheets for them")
+        onClicked: Router.page(Part.CaseloadPart)
+    }
     PlanRow {
         title: qsTr("About and cautions")
         value: qsTr("Version %1").arg(Appearance.version)

@@ -25,7 +25,7 @@ Frame {
         Layout.fillWidth: true
         Layout.preferredHeight: width * Math.SQRT2
         sourceComponent: PagePreview {
-            summary: SummaryModel
+            source: SummaryModel
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("The first page as it will be printed")
         }

@@ -57,7 +57,8 @@ class Theme : public QObject {
     Q_PROPERTY(int icon MEMBER kIcon CONSTANT)
     Q_PROPERTY(int iconSmall MEMBER kIconSmall CONSTANT)
     Q_PROPERTY(int iconLarge MEMBER kIconLarge CONSTANT)
-    Q_PROPERTY(int measure MEMBER kMeasure CONSTANT) ///< widest column that reads well
+    Q_PROPERTY(int measure MEMBER kMeasure CONSTANT)       ///< widest column that reads well
+    Q_PROPERTY(int twoColumns MEMBER kTwoColumns CONSTANT) ///< here list and page stand side by side
     Q_PROPERTY(int barHeight MEMBER kBarHeight CONSTANT)
     Q_PROPERTY(int barWidth MEMBER kBarWidth CONSTANT) ///< where the places stand beside the page
     Q_PROPERTY(int lowHeight MEMBER kLowHeight CONSTANT)
@@ -86,8 +87,8 @@ public:
     static constexpr int kTarget = 48, kBathTarget = 96, kHair = 1, kFocusLine = 3;
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
-    static constexpr int kMeasure = 620, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480, kTall = 700, kRing = 340,
-                         kPadKey = 64, kCurve = 160, kDrawing = 160;
+    static constexpr int kMeasure = 620, kTwoColumns = 840, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480,
+                         kTall = 700, kRing = 340, kPadKey = 64, kCurve = 160, kDrawing = 160;
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kLeftAlone = 1200;
 

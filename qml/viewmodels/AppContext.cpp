@@ -37,5 +37,7 @@ DiaryModel* DiaryModel::create(QQmlEngine* engine, QJSEngine*) { return lent(App
 PlanModel* PlanModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).plan); }
 KeepModel* KeepModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).keep); }
 TaughtModel* TaughtModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).taught); }
+CaseloadModel* CaseloadModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).caseload); }
+SheetModel* SheetModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).sheet); }
 
 } // namespace firstdew::viewmodels

@@ -2,10 +2,12 @@
 
 #include "Appearance.h"
 #include "BathModel.h"
+#include "CaseloadModel.h"
 #include "DiaryModel.h"
 #include "KeepModel.h"
 #include "PlanModel.h"
 #include "ScanModel.h"
+#include "SheetModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "TaughtModel.h"
@@ -34,6 +36,8 @@ struct AppContext {
     PlanModel plan{store};
     KeepModel keep{store};
     TaughtModel taught{store};
+    CaseloadModel caseload{store};
+    SheetModel sheet{store, caseload};
 
     void giveTo(QQmlEngine& engine);
     [[nodiscard]] static AppContext& of(const QQmlEngine& engine);

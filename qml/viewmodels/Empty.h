@@ -1,5 +1,6 @@
 #pragma once
 
+#include "CaseValues.h"
 #include "KeepValues.h"
 #include "PlanValues.h"
 #include "SessionValues.h"
@@ -28,6 +29,7 @@ class Empty : public QObject {
     Q_PROPERTY(firstdew::ui::WaveformChoice waveformChoice MEMBER waveformChoice CONSTANT)
     Q_PROPERTY(firstdew::ui::WayChoice wayChoice MEMBER wayChoice CONSTANT)
     Q_PROPERTY(firstdew::ui::PrepLine prepLine MEMBER prepLine CONSTANT)
+    Q_PROPERTY(firstdew::ui::CaseLine caseLine MEMBER caseLine CONSTANT)
 
 public:
     explicit Empty(QObject* parent = nullptr) : QObject(parent) {}
@@ -47,6 +49,7 @@ private:
     ui::WaveformChoice waveformChoice;
     ui::WayChoice wayChoice;
     ui::PrepLine prepLine;
+    ui::CaseLine caseLine;
 };
 
 } // namespace firstdew::viewmodels

@@ -5,7 +5,6 @@
 #include "words/Names.h"
 
 #include <QDir>
-#include <QLocale>
 #include <QMimeDatabase>
 #include <algorithm>
 
@@ -15,12 +14,6 @@ using namespace facts;
 
 namespace {
 constexpr int kMostDays = 3660;
-
-print::Paper paperHere()
-{
-    const bool letter = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
-    return letter ? print::Paper::Letter : print::Paper::A4;
-}
 
 } // namespace
 
@@ -52,7 +45,7 @@ summary::Contents SummaryModel::contents() const
     return summary::contentsFor(m_store.diary(), m_store.situation().today - (back - 1));
 }
 
-QImage SummaryModel::page(int width) const { return print::previewOf(contents(), paperHere(), width); }
+QImage SummaryModel::page(int width) const { return print::previewOf(contents(), print::paperHere(), width); }
 
 void SummaryModel::share()
 {
@@ -60,7 +53,7 @@ void SummaryModel::share()
     QDir().mkpath(m_folder);
     const QString file =
         QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
-    const auto written = print::writeSummary(contents(), paperHere(), file);
+    const auto written = print::writeSummary(contents(), print::paperHere(), file);
     if (!written) {
         m_message = words::errorSentence(written.error());
     } else {

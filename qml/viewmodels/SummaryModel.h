@@ -1,6 +1,7 @@
 #pragma once
 
 #include "KeepValues.h"
+#include "PageSource.h"
 #include "Store.h"
 #include "ports/Opener.h"
 #include "ports/Sharer.h"
@@ -8,12 +9,10 @@
 #include "summary/Contents.h"
 #endif
 
-#include <QImage>
-
 namespace firstdew::viewmodels {
 
 /// The prescriber's page: made, kept and handed over in one tap.
-class SummaryModel : public QObject {
+class SummaryModel : public firstdew::viewmodels::PageSource {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
@@ -36,7 +35,7 @@ public:
     void setDays(int days);
     [[nodiscard]] QList<ui::QuestionLine> questions() const;
     /// The first page as it would be made now, in pixels of that width.
-    [[nodiscard]] QImage page(int width) const;
+    [[nodiscard]] QImage page(int width) const override;
     /// Writes the page and hands it to the system.
     Q_INVOKABLE void share();
     /// Hands a file made elsewhere to the system; whether it took it.
@@ -49,7 +48,6 @@ public:
 
 signals:
     void messageChanged();
-    void changed();
 
 private:
     [[nodiscard]] summary::Contents contents() const;

@@ -1,9 +1,13 @@
 #include "words/SheetWords.h"
 
+#include "exchange/CareSheetFile.h"
 #include "protocol/Course.h"
+#include "protocol/Limits.h"
+#include "protocol/Script.h"
 #include "words/Names.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace firstdew::words {
 
@@ -36,6 +40,7 @@ QString fieldName(SheetField field)
     case SheetField::Pad: return SheetText::tr("Armpit pads");
     case SheetField::AtNoResponse: return SheetText::tr("If the course does not help");
     case SheetField::Level: return SheetText::tr("Level to begin with");
+    case SheetField::Contact: return SheetText::tr("Whom to call");
     }
     return {};
 }
@@ -48,10 +53,7 @@ QString days(const std::vector<int>& list)
     return out.join(QStringLiteral(", "));
 }
 
-QString seconds(const std::optional<Seconds>& length)
-{
-    return length ? SheetText::tr("%n second(s)", nullptr, length->s) : QString();
-}
+QString secondsIn(const std::optional<Seconds>& length) { return length ? seconds(*length) : QString(); }
 
 QString limit(const std::optional<Milliamps>& at) { return at ? milliamps(at->mA) : QString(); }
 
@@ -73,19 +75,55 @@ QString valueOf(SheetField field, const CareSheet& s)
     case SheetField::Waveform: return s.waveform ? waveformName(*s.waveform) : QString();
     case SheetField::DirectLimit: return limit(s.directLimit);
     case SheetField::PulsedLimit: return limit(s.pulsedLimit);
-    case SheetField::Raise: return seconds(s.raise);
-    case SheetField::Lower: return seconds(s.lower);
-    case SheetField::Swapping: return seconds(s.swapping);
+    case SheetField::Raise: return secondsIn(s.raise);
+    case SheetField::Lower: return secondsIn(s.lower);
+    case SheetField::Swapping: return secondsIn(s.swapping);
     case SheetField::Review: return s.review ? dayOfYear(*s.review) : QString();
     case SheetField::Notes: return s.notes.empty() ? QString() : asWritten(s.notes);
-    case SheetField::Pad: return s.pad ? SheetText::tr("%1 cm² each").arg(number(s.pad->cm2)) : QString();
+    case SheetField::Pad: return s.pad ? squareCentimetres(*s.pad) : QString();
     case SheetField::AtNoResponse: return s.atNoResponse.empty() ? QString() : asWritten(s.atNoResponse);
     case SheetField::Level: return limit(s.level);
+    case SheetField::Contact: return s.contact ? asWritten(*s.contact) : QString();
     }
     return {};
 }
 
 } // namespace
+
+QString seconds(Seconds length) { return SheetText::tr("%n second(s)", nullptr, length.s); }
+QString squareCentimetres(SquareCentimetres area) { return SheetText::tr("%1 cm² each").arg(number(area.cm2)); }
+QString asUsual(const QString& value) { return SheetText::tr("As usual: %1").arg(value); }
+QString leftOpen() { return SheetText::tr("Left open"); }
+
+QString phasesOf(Site site)
+{
+    const auto plan = protocol::phasesFor(site);
+    return SheetText::tr("%1: %2 times %n minute(s)", nullptr, plan.hold.s / 60).arg(siteName(site)).arg(plan.phases);
+}
+
+QString sheetProblem(SheetField field, const CareSheet& sheet, AgeGroup age)
+{
+    const auto problems = exchange::careSheetProblems(sheet, age);
+    if (std::ranges::none_of(problems, [&](const Error& e) { return e.input == token(field); }))
+        return {};
+    const auto tooHigh = [&](Waveform waveform) {
+        const auto usual = protocol::limitFor({Site::Hands, waveform, age, {}, {}, {}}).limit;
+        return SheetText::tr("Too high: %1 is the usual limit. Lower it.").arg(milliamps(usual.mA));
+    };
+    switch (field) {
+    case SheetField::Who: return SheetText::tr("Type your name, on one short line.");
+    case SheetField::Sites: return SheetText::tr("Choose where to treat.");
+    case SheetField::Waveform: return SheetText::tr("Armpits need pulsed current. Choose that one.");
+    case SheetField::Days: return SheetText::tr("Choose up to 60 days, from day 1.");
+    case SheetField::DirectLimit: return tooHigh(Waveform::Direct);
+    case SheetField::PulsedLimit: return tooHigh(Waveform::Pulsed);
+    case SheetField::Review: return SheetText::tr("This lies before the day of the sheet. Choose a later day.");
+    case SheetField::Contact: return SheetText::tr("Keep it to one short line.");
+    case SheetField::Notes:
+    case SheetField::AtNoResponse: return SheetText::tr("Too long for the code. Shorten it.");
+    default: return SheetText::tr("This value cannot be used. Change it.");
+    }
+}
 
 QStringList sheetLines(const CareSheet& sheet)
 {

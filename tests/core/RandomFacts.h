@@ -44,6 +44,9 @@ public:
         if constexpr (codec::isOptional<T>) {
             if (below(2) == 0)
                 (*this)(name, into.emplace());
+            if constexpr (std::same_as<T, std::optional<std::string>>)
+                if (into && into->empty()) // a text that is there says something: an empty cell of a table is none
+                    into.reset();
         } else if constexpr (HasTokens<T>) {
             into = static_cast<T>(below(Tokens<T>::list.size()));
         } else if constexpr (codec::isSet<T>) {

@@ -59,6 +59,18 @@ TEST_CASE("the portal's chooser is asked for files of that ending, and its answe
     CHECK(bus.said() == QJsonArray{"choose", "cancel", QJsonArray{QJsonValue(filter)}, true});
 }
 
+TEST_CASE("the portal's chooser is asked for a folder")
+{
+    Bus bus({"org.freedesktop.portal.Desktop"});
+    const QTemporaryDir folder;
+    linuxside::PortalChooser chooser(bus.connection());
+    Told told;
+    REQUIRE(chooser.chooseFolder(folder.path().toStdString(), told.hear()));
+    CHECK(bus.said() == QJsonArray{"choose", folder.path(), "a folder", true});
+    tests::waitFor("the answer", [&] { return told.times > 0; });
+    CHECK(told.path == folder.path().toStdString());
+}
+
 TEST_CASE("a second question drops the first")
 {
     Bus bus({"org.freedesktop.portal.Desktop"});

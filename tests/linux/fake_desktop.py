@@ -103,8 +103,8 @@ class ChoosingPortal(Portal):
 
     @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
     def OpenFile(self, _parent, title, options, sender=None):
-        filters = [[str(name), [[int(kind), str(glob)] for kind, glob in patterns]] for name, patterns in options['filters']]
-        say('choose', str(title), filters, bool(options['modal']))
+        filters = [[str(name), [[int(kind), str(glob)] for kind, glob in patterns]] for name, patterns in options.get('filters', [])]
+        say('choose', str(title), 'a folder' if options.get('directory') else filters, bool(options['modal']))
         token = str(options['handle_token'])
         path = f"/org/freedesktop/portal/desktop/request/{sender[1:].replace('.', '_')}/{token}"
         answer = os.environ.get('CHOSEN', str(title))

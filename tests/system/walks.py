@@ -418,9 +418,12 @@ class Plan(Walk):
         row = self.say('People', of='Settings')
         self.see(row, 'push button')
         self.picture('settings')
+        before = len(self.facts('preference'))
+        self.tick(self.say('I teach others'))
+        self.kept('preference', {'key': 'teaches', 'value': 'on'}, before)
         for title, act in (('Machine and kit', self.machine), ('Reminders', self.reminders), ('Voice and tones', self.sound),
                            ('Appearance and language', self.appearance), ('Move to another phone', self.move),
-                           ('Back-up, export and delete', self.keep), ('About and cautions', self.about), ('People', self.people)):
+                           ('Back-up, export and delete', self.keep), ('Caseload', self.caseload), ('About and cautions', self.about), ('People', self.people)):
             self.press(self.say(title, of='Settings'), 'push button')
             act()
             if act != self.people:
@@ -435,6 +438,21 @@ class Plan(Walk):
         self.press(self.say('Make the file', of='MovePage'))
         self.see(self.say('2. Send the file to the new phone', of='MovePage'))
         self.picture('sent')
+
+    def caseload(self):
+        t = self.say
+        self.see(t('Where the records are'), 'heading')
+        self.picture('caseload')
+        self.press(t('Make a care sheet', of='Caseload'))
+        self.see(t('Choose where to treat.'))
+        self.tick(t('Both hands', of='Words'))
+        self.write(t('Your name'), 'Invented')
+        self.picture('sheet')
+        self.press(t('Hand it over', of='MakeSheetPage'))
+        self.see(t('On paper'), 'heading')
+        self.picture('handed-over')
+        for _ in range(2):
+            self.press(t('Back', of='BackButton'), top=True)
 
     def back(self):
         if self.app.reach(self.say('Back', of='BackButton')):

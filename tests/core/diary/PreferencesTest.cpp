@@ -25,6 +25,24 @@ TEST_CASE("a chosen number is stored as it is read")
     }
 }
 
+TEST_CASE("nobody teaches others before saying so")
+{
+    Preferences p;
+    CHECK_FALSE(p.teaches);
+    apply(p, {"teaches", "yes"});
+    CHECK_FALSE(p.teaches);
+    apply(p, teachesPreference(true));
+    CHECK(p.teaches);
+    apply(p, teachesPreference(false));
+    CHECK_FALSE(p.teaches);
+    apply(p, caseloadFolderPreference("/records of people"));
+    apply(p, signaturePreference("Nurse Åse"));
+    apply(p, contactPreference("Nurse Åse, 555 0100"));
+    CHECK(p.caseloadFolder == "/records of people");
+    CHECK(p.signature == "Nurse Åse");
+    CHECK(p.contact == "Nurse Åse, 555 0100");
+}
+
 TEST_CASE("with both hands under water the voice speaks, whatever was chosen")
 {
     for (const Cues chosen : allOf<Cues>()) {

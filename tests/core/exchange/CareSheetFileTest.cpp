@@ -27,6 +27,7 @@ CareSheet full()
     s.lower = Seconds{30};
     s.swapping = Seconds{60};
     s.review = *LocalDate::parse("2026-04-13");
+    s.contact = "Nurse Invented, 555 0100";
     s.notes = "Begin at 5 mA.\nRing if the skin blisters – \"at once\".";
     return s;
 }
@@ -109,6 +110,9 @@ TEST_CASE("a sheet that raises a limit, or cannot be, is refused with field and 
         {R"({"review":"soon"})", "review"},
         {R"({"who":" "})", "who"},
         {R"({"who":null})", "who"},
+        {R"({"contact":" "})", "contact"},
+        {R"({"contact":"Nurse\n555 0100"})", "contact"},
+        {R"({"contact":5550100})", "contact"},
         {R"({"colour":"red"})", "colour"},
         {R"({"waveform":null,"level_ma":8})", "waveform"},
         {R"({"waveform":"direct","direct_limit_ma":null,"level_ma":20.5})", "level_ma"},
@@ -124,6 +128,27 @@ TEST_CASE("a sheet that raises a limit, or cannot be, is refused with field and 
     REQUIRE_FALSE(read.ok());
     CHECK(read.error().input == std::string("s.json, ") + c.field);
     CHECK_FALSE(read.error().message.empty());
+}
+
+TEST_CASE("everything that is wrong with a sheet is told at once, each with its field")
+{
+    CHECK(careSheetProblems(full(), AgeGroup::Adult).empty());
+    CareSheet s = full();
+    s.who = "";
+    s.sites = {Site::Armpits};
+    s.directLimit = Milliamps{20.5};
+    s.days = {1, 3, 3};
+    s.raise = Seconds{19};
+    s.review = *LocalDate::parse("2026-03-01");
+    s.contact = std::string(121, 'x');
+    std::vector<std::string> fields;
+    for (const auto& problem : careSheetProblems(s, AgeGroup::Adult))
+        fields.push_back(problem.input);
+    // The name hides the contact: both are texts, of which the first is told.
+    CHECK(fields == std::vector<std::string>{"who", "waveform", "days", "direct_limit_ma", "raise_s", "review"});
+    s.who = "Nurse";
+    CHECK(careSheetProblems(s, AgeGroup::Adult).front().input == "contact");
+    CHECK(checkCareSheet(s, AgeGroup::Adult).error().input == "contact");
 }
 
 TEST_CASE("what is no sheet at all is refused")

@@ -1,0 +1,43 @@
+#include "protocol/SheetLimits.h"
+
+#include <catch2/catch.hpp>
+
+using namespace firstdew::protocol;
+
+namespace {
+
+CareSheet sheetFor(SetOf<Site> sites)
+{
+    CareSheet s;
+    s.who = "Dr Vance";
+    s.given = *LocalDate::parse("2026-03-02");
+    s.sites = sites;
+    return s;
+}
+
+} // namespace
+
+TEST_CASE("a sheet's limits are told for every current that it allows, and never above the table")
+{
+    // Common practice, no source; the child's pulsed limit is our own choice (Limits.cpp).
+    CareSheet s = sheetFor({Site::Hands});
+    CHECK(limitsOf(s, AgeGroup::Adult) == std::vector<SheetLimit>{{Site::Hands, Waveform::Direct, Milliamps{20}},
+                                                                  {Site::Hands, Waveform::Pulsed, Milliamps{30}}});
+    CHECK(limitsOf(s, AgeGroup::Child) == std::vector<SheetLimit>{{Site::Hands, Waveform::Direct, Milliamps{15}},
+                                                                  {Site::Hands, Waveform::Pulsed, Milliamps{20}}});
+    s.directLimit = Milliamps{12};
+    s.pulsedLimit = Milliamps{25}; // above a child's
+    s.waveform = Waveform::Direct;
+    CHECK(limitsOf(s, AgeGroup::Adult) == std::vector<SheetLimit>{{Site::Hands, Waveform::Direct, Milliamps{12}}});
+    s.waveform = Waveform::Pulsed;
+    CHECK(limitsOf(s, AgeGroup::Child) == std::vector<SheetLimit>{{Site::Hands, Waveform::Pulsed, Milliamps{20}}});
+}
+
+TEST_CASE("armpits on a sheet get pulsed current alone, and no more than their pads bear")
+{
+    CareSheet s = sheetFor({Site::Armpits});
+    // Unknown pads count as 24 cm², half a milliamp a square centimetre (our own choice).
+    CHECK(limitsOf(s, AgeGroup::Adult) == std::vector<SheetLimit>{{Site::Armpits, Waveform::Pulsed, Milliamps{12}}});
+    s.pad = SquareCentimetres{16};
+    CHECK(limitsOf(s, AgeGroup::Adult) == std::vector<SheetLimit>{{Site::Armpits, Waveform::Pulsed, Milliamps{8}}});
+}
