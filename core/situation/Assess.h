@@ -104,6 +104,7 @@ struct SiteSituation {
     std::optional<protocol::Crowding> crowding;
     std::optional<protocol::Response> response;
     std::optional<int> hdssStart;
+    std::optional<LocalDate> hdssStartOn; ///< day of that score
     std::optional<int> hdssNow;
     std::string atNoResponse; ///< what the care sheet says to do, where the course brought no response
     bool checkedInToday = false;

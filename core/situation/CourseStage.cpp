@@ -182,8 +182,10 @@ std::optional<LocalDate> judgeResponse(const View& v, SiteSituation& s)
         if (e.payload.site != v.use.site)
             continue;
         const bool before = v.sessions.empty() || e.happened.date <= began;
-        if (before || !s.hdssStart)
+        if (before || !s.hdssStart) {
             s.hdssStart = e.payload.score;
+            s.hdssStartOn = e.happened.date;
+        }
         if (!before) {
             s.hdssNow = e.payload.score;
             scored = e.happened.date;

@@ -41,6 +41,7 @@ SiteContents siteFor(const Diary& diary, LocalDate from, const situation::SiteSi
     site.scores = scoresFrom(diary, s.site, from);
     site.weeks = situation::dampWeeks(diary.at(s.site), from, diary.today);
     if (s.course) {
+        site.courseStart = diary.at(s.site).course()->course.start;
         site.sessionsPlanned = static_cast<int>(s.course->sessions.size());
         site.courseDone =
             static_cast<int>(std::count_if(s.course->sessions.begin(), s.course->sessions.end(),

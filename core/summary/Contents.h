@@ -22,10 +22,11 @@ struct SiteContents {
     std::vector<LocalDate> sessions;
     PerValue<Circumstance, int> stirred; ///< days on which each circumstance was reported
     int courseDone = 0;                  ///< sessions of the course done by the last day, out of sessionsPlanned
-    int courseMoved = 0;                 ///< of those, done on another day than that of the template
-    situation::SiteWorking working;      ///< on the last day, whatever the period
-    std::vector<HighestLevel> levels;    ///< in the period, one for each waveform
-    std::vector<ScoreOn> scores;         ///< in the period, and the last one before it
+    std::optional<LocalDate> courseStart;
+    int courseMoved = 0;              ///< of those, done on another day than that of the template
+    situation::SiteWorking working;   ///< on the last day, whatever the period
+    std::vector<HighestLevel> levels; ///< in the period, one for each waveform
+    std::vector<ScoreOn> scores;      ///< in the period, and the last one before it
     std::vector<situation::DampWeek> weeks;
     std::vector<std::pair<LocalDate, double>> weighings; ///< mg a minute
 };

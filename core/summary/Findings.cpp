@@ -58,6 +58,16 @@ Milliamps limitFor(const Diary& diary, const Session& session)
     return protocol::limitFor(query).limit;
 }
 
+/// Whether a blister or burn was noted at the session's skin, with it or by the next day.
+bool harmed(const Diary& diary, const Entry<Session>& e)
+{
+    return protocol::harms(e.payload.skin) || std::ranges::any_of(diary.skin, [&](const auto& found) {
+               const int later = found.happened.date - e.happened.date;
+               return treats(e.payload.site).contains(found.payload.site) && later >= 0 && later <= 1 &&
+                      protocol::harms(found.payload.skin);
+           });
+}
+
 std::optional<Verdict> verdictOf(const Diary& diary, const SiteSituation& site)
 {
     switch (situation::workingAt(diary, site).answer) {
@@ -122,7 +132,7 @@ std::vector<HighestLevel> highestLevels(const Diary& diary, DiarySite site, Loca
     std::vector<HighestLevel> out;
     for (const auto& e : diary.sessions) {
         const Session& s = e.payload;
-        if (e.happened.date < from || !s.comfortable || !treats(s.site).contains(site))
+        if (e.happened.date < from || !s.comfortable || !treats(s.site).contains(site) || harmed(diary, e))
             continue;
         const HighestLevel here{*s.comfortable, s.waveform, e.happened.date, limitToday(diary, s.site, s.waveform)};
         const auto known = std::ranges::find(out, s.waveform, &HighestLevel::waveform);
@@ -153,7 +163,7 @@ std::vector<Ask> asksOf(const Diary& diary, const situation::Situation& situatio
     std::vector<Ask> out;
     for (const SiteSituation& s : situation.sites)
         if (const auto bar = protocol::skinBar(diary, s.site))
-            out.push_back({AskKind::LookAtSkin, s.site, {}, bar->since, 0});
+            out.push_back({AskKind::LookAtSkin, s.site, {}, bar->since, 0, bar->finding});
     if (const auto over = overLimitFrom(diary, from); !over.empty())
         out.push_back({AskKind::OverLimit, {}, {}, over.back().date, static_cast<int>(over.size())});
     for (const auto& answer : protocol::answersOf(diary))
@@ -174,7 +184,9 @@ std::vector<Ask> asksOf(const Diary& diary, const situation::Situation& situatio
 
 Verdict verdictOf(const Diary& diary, const situation::Situation& situation)
 {
-    Verdict out = Verdict::TooEarly;
+    const bool blocked =
+        std::ranges::any_of(protocol::answersOf(diary), [](const auto& answer) { return answer.blocks(); });
+    Verdict out = blocked ? Verdict::Blocked : diary.sessions.empty() ? Verdict::NotStarted : Verdict::TooEarly;
     for (const SiteSituation& s : situation.sites) {
         if (protocol::skinBar(diary, s.site))
             return Verdict::StopAndLook;

@@ -44,7 +44,8 @@ struct HighestLevel {
     std::optional<Milliamps> limit; ///< in force today for that waveform; nullopt if it is not open any more
     bool operator==(const HighestLevel&) const = default;
 };
-/// For each waveform the highest comfortable level of sessions from `from` on that treated `site`.
+/// For each waveform the highest comfortable level of sessions from `from` on that treated `site`. A session with a
+/// blister or burn, noted with it or by the next day, was not comfortable, whatever was said of it.
 [[nodiscard]] std::vector<HighestLevel> highestLevels(const Diary& diary, DiarySite site, LocalDate from);
 
 struct ScoreOn {
@@ -56,7 +57,7 @@ struct ScoreOn {
 [[nodiscard]] std::vector<ScoreOn> scoresFrom(const Diary& diary, DiarySite site, LocalDate from);
 
 /// The page in a word; the gravest of its sites.
-enum class Verdict { StopAndLook, NotYet, Partly, Working, TooEarly };
+enum class Verdict { StopAndLook, Blocked, NotYet, Partly, Working, TooEarly, NotStarted };
 
 /// What the reader is asked to do, the most urgent first.
 enum class AskKind {
@@ -73,17 +74,20 @@ struct Ask {
     std::optional<ScreeningRow> row;
     std::optional<LocalDate> date;
     int count = 0;
+    std::optional<SkinFinding> finding{}; ///< of LookAtSkin
     bool operator==(const Ask&) const = default;
 };
 /// What the reader is asked for the days from `from` to the diary's day.
 [[nodiscard]] std::vector<Ask> asksOf(const Diary& diary, const situation::Situation& situation, LocalDate from);
 
-/// StopAndLook while a blister or burn bars a site; otherwise the least good answer of the sites that have one.
+/// StopAndLook while a blister or burn bars a site; Blocked while a health answer does; otherwise the least good answer
+/// of the sites that have one; NotStarted before the first session.
 [[nodiscard]] Verdict verdictOf(const Diary& diary, const situation::Situation& situation);
 
 } // namespace firstdew::summary
 
 namespace firstdew::facts {
-FIRSTDEW_TOKENS(summary::Verdict, "stop-and-look", "not-yet", "partly", "working", "too-early");
+FIRSTDEW_TOKENS(summary::Verdict, "stop-and-look", "blocked", "not-yet", "partly", "working", "too-early",
+                "not-started");
 FIRSTDEW_TOKENS(summary::AskKind, "look-at-skin", "over-limit", "health-answer", "no-response", "review", "questions");
 } // namespace firstdew::facts

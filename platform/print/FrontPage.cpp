@@ -25,15 +25,18 @@ constexpr double kBand = 4; // width of the coloured bar beside the verdict
 constexpr double kHeadingRoom = 34;
 constexpr double kLeastChart = 80;
 constexpr double kMostChart = 170;
+constexpr int kSpellsThatTell = 3; // dry spells seen to their end, before a usual length is printed (our own choice)
 
 QString verdictName(Verdict verdict)
 {
     switch (verdict) {
     case Verdict::StopAndLook: return Page::tr("Stop and look");
+    case Verdict::Blocked: return Page::tr("No session for now");
     case Verdict::NotYet: return Page::tr("It does not work yet");
     case Verdict::Partly: return Page::tr("It works in part");
     case Verdict::Working: return Page::tr("It works");
     case Verdict::TooEarly: return Page::tr("Too early to say");
+    case Verdict::NotStarted: return Page::tr("Not started yet");
     }
     return {};
 }
@@ -41,13 +44,15 @@ QString verdictName(Verdict verdict)
 QColor verdictColour(Verdict verdict)
 {
     switch (verdict) {
-    case Verdict::StopAndLook: return kDanger;
+    case Verdict::StopAndLook:
+    case Verdict::Blocked: return kDanger;
     case Verdict::NotYet: return kAccent;
     case Verdict::Partly:
-    case Verdict::TooEarly: return kSoft;
+    case Verdict::TooEarly:
+    case Verdict::NotStarted: return kInk;
     case Verdict::Working: return kWater;
     }
-    return kSoft;
+    return kInk;
 }
 
 QString askSentence(const Ask& ask)
@@ -56,12 +61,16 @@ QString askSentence(const Ask& ask)
     const QString date = ask.date ? words::dayOfYear(*ask.date) : QString();
     switch (ask.kind) {
     case AskKind::LookAtSkin:
-        return Page::tr("Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.")
-            .arg(site, date);
+        return ask.finding == SkinFinding::Burn
+                   ? Page::tr("Look at the skin (%1): a burn was noted on %2. No session there until you have.")
+                         .arg(site, date)
+                   : Page::tr("Look at the skin (%1): a blister was noted on %2. No session there until you have.")
+                         .arg(site, date);
     case AskKind::OverLimit:
         return Page::tr("The meter was above the limit in %n session(s), last on %1.", nullptr, ask.count).arg(date);
     case AskKind::HealthAnswer:
-        return Page::tr("Decide about %1 (answered yes on %2). No session until a clinician has cleared it.")
+        return Page::tr("Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has "
+                        "cleared it.")
             .arg(ask.row ? words::screeningShort(*ask.row) : QString(), date);
     case AskKind::NoResponse:
         return Page::tr("The course brought no response (%1). Talk about other treatments.").arg(site);
@@ -128,14 +137,18 @@ void paintVerdict(Sheet& sheet, const Contents& c)
         sheet.paragraph(QStringLiteral("–  ") + words::asWritten(q), kText, kInk);
 }
 
-QString skinLine(const Entry<SideEffect>& e, LocalDate to)
+QString skinLine(const Entry<SideEffect>& e, const std::vector<Entry<Session>>& sessions, LocalDate to)
 {
     QStringList found;
     for (const auto f : allOf<SkinFinding>())
         if (e.payload.skin.contains(f))
             found << words::skinName(f);
-    QString line = Page::tr("%1: %2, %3", "day: site, skin")
+    QString line = Page::tr("%1: %2 · %3", "day: site · skin")
                        .arg(words::dayAndMonth(e.happened.date, to), words::siteName(e.payload.site), listed(found));
+    for (const auto& s : sessions)
+        if (s.happened.date == e.happened.date && s.payload.peak && treats(s.payload.site).contains(e.payload.site))
+            line += Page::tr(" · %1, %2", "continues a line: current, its kind")
+                        .arg(words::milliamps(s.payload.peak->mA), words::waveformName(s.payload.waveform));
     if (!e.payload.note.empty())
         line += QStringLiteral(" (%1)").arg(words::asWritten(e.payload.note));
     return line;
@@ -143,7 +156,7 @@ QString skinLine(const Entry<SideEffect>& e, LocalDate to)
 
 QString overLine(const summary::OverLimitEpisode& o, LocalDate to)
 {
-    const QString line = Page::tr("%1: %2, %3 with a limit of %4", "day: site, peak, limit")
+    const QString line = Page::tr("%1: %2 · %3 with a limit of %4", "day: site · peak, limit")
                              .arg(words::dayAndMonth(o.date, to), words::siteName(o.site), words::milliamps(o.peak.mA),
                                   words::milliamps(o.limit.mA));
     return o.seconds && o.seconds->s > 0 ? Page::tr("%1, for %n second(s)", nullptr, o.seconds->s).arg(line) : line;
@@ -159,10 +172,10 @@ QString latest(QStringList lines, const QString& none)
         lines = lines.mid(more);
         lines.prepend(Page::tr("%n earlier", nullptr, static_cast<int>(more)));
     }
-    return lines.join(QStringLiteral("   ·   "));
+    return lines.join(QLatin1Char('\n'));
 }
 
-/// Limits that are alike stand in one line: "Direct current: 20 mA for hands, feet (common practice, adults)".
+/// Limits that are alike stand in one line: "Direct current · Both hands: 20 mA. Common practice, adults."
 QString limitLines(const std::vector<summary::LimitInForce>& limits)
 {
     QStringList lines;
@@ -180,7 +193,7 @@ QString limitLines(const std::vector<summary::LimitInForce>& limits)
             told[j] = true;
             sites.push_back(m.site);
         }
-        lines << Page::tr("%1, %2: %3. %4.", "kind of current, sites: limit. Who set it.")
+        lines << Page::tr("%1 · %2: %3. %4.", "kind of current · sites: limit. Who set it.")
                      .arg(words::waveformName(l.waveform), words::siteNames(sites), words::milliamps(l.answer.limit.mA),
                           words::limitSource(l.answer.binding, l.setBy));
     }
@@ -192,7 +205,7 @@ void paintSafety(Sheet& sheet, const Contents& c)
     sheet.heading(Page::tr("Skin and current in this period"));
     QStringList skin;
     for (const auto& e : c.sideEffects)
-        skin << skinLine(e, c.to);
+        skin << skinLine(e, c.sessions, c.to);
     QStringList over;
     for (const auto& o : c.overLimit)
         over << overLine(o, c.to);
@@ -206,7 +219,9 @@ void paintSafety(Sheet& sheet, const Contents& c)
     row(Page::tr("Above the limit"),
         latest(over, c.sessions.empty() ? Page::tr("No sessions in this period.") : Page::tr("Nothing recorded.")));
     if (!c.limits.empty())
-        row(Page::tr("Limits now"), limitLines(c.limits));
+        row(Page::tr("Limits now"),
+            limitLines(c.limits) +
+                (c.careSheets.empty() ? QLatin1Char('\n') + Page::tr("No prescriber has set a limit.") : QString()));
     QStringList others;
     for (const auto& e : c.otherTreatments)
         others << words::otherTreatmentLine(e.payload);
@@ -220,13 +235,15 @@ struct Row {
     QString value;
 };
 
-QString levelsOf(const SiteContents& s)
+QString levelsOf(const SiteContents& s, LocalDate to)
 {
     QStringList out;
     for (const auto& h : s.levels) {
         const QString level = Page::tr("%1 %2", "milliamperes, kind of current")
                                   .arg(words::milliamps(h.level.mA), words::waveformName(h.waveform));
-        out << (h.limit ? Page::tr("%1 (limit %2)").arg(level, words::milliamps(h.limit->mA)) : level);
+        const QString day = words::dayAndMonth(h.date, to);
+        out << (h.limit ? Page::tr("%1, %2 (limit %3)", "level, day").arg(level, day, words::milliamps(h.limit->mA))
+                        : Page::tr("%1, %2", "level, day").arg(level, day));
     }
     return out.join(QLatin1Char('\n'));
 }
@@ -236,10 +253,14 @@ QString scoresOf(const SiteContents& s)
 {
     constexpr std::size_t kMost = 2;
     QStringList out;
-    if (s.situation.hdssStart)
-        out << Page::tr("%1 before the course").arg(*s.situation.hdssStart);
+    const auto& began = s.situation.hdssStartOn;
+    if (s.situation.hdssStart && began)
+        out << Page::tr("%1 on %2, to begin with", "score on day")
+                   .arg(*s.situation.hdssStart)
+                   .arg(words::dayOfYear(*began));
     for (std::size_t i = s.scores.size() > kMost ? s.scores.size() - kMost : 0; i < s.scores.size(); ++i)
-        out << Page::tr("%1 on %2", "score on day").arg(s.scores[i].score).arg(words::dayOfYear(s.scores[i].date));
+        if (s.scores[i].date != began)
+            out << Page::tr("%1 on %2", "score on day").arg(s.scores[i].score).arg(words::dayOfYear(s.scores[i].date));
     return out.join(QLatin1Char('\n'));
 }
 
@@ -247,31 +268,50 @@ QString spellsOf(const SiteContents& s)
 {
     const auto& f = s.situation.forecast;
     const auto usual = outlook::usualDays(f);
-    return Page::tr("median %1 days (80 %: %2 to %3)").arg(usual.median).arg(usual.from).arg(usual.to) +
-           QLatin1Char('\n') + Page::tr("%n dry spell(s)", nullptr, static_cast<int>(f.spells.size())) +
-           (f.censored > 0 ? Page::tr(", %1 of them not seen to their end").arg(f.censored) : QString());
+    const int ended = f.learned - f.censored;
+    const QString count = Page::tr("%n dry spell(s) seen to the end", nullptr, ended) + QLatin1Char('\n') +
+                          Page::tr("%n not seen to the end", "dry spells", f.censored);
+    return (ended < kSpellsThatTell
+                ? Page::tr("not known yet")
+                : Page::tr("median %1 days (80 %: %2 to %3)").arg(usual.median).arg(usual.from).arg(usual.to)) +
+           QLatin1Char('\n') + count;
 }
 
-std::vector<Row> rowsOf(const SiteContents& s)
+/// "1 of 7 sessions done", from when to when, and what was moved.
+QString courseOf(const SiteContents& s, LocalDate to)
+{
+    QString out = Page::tr("%1 of %2 sessions done").arg(s.courseDone).arg(s.sessionsPlanned);
+    if (s.courseStart)
+        out += QLatin1Char('\n') + Page::tr("planned from %1").arg(words::dayAndMonth(*s.courseStart, to));
+    if (s.courseDone > 0 && s.courseDone < s.sessionsPlanned && s.situation.lastSession)
+        out += QLatin1Char('\n') + Page::tr("last session on %1").arg(words::dayAndMonth(*s.situation.lastSession, to));
+    if (s.courseMoved > 0)
+        out += QLatin1Char('\n') + Page::tr("%n of them on another day than planned", nullptr, s.courseMoved);
+    return out;
+}
+
+std::vector<Row> rowsOf(const Contents& c, const SiteContents& s)
 {
     std::vector<Row> rows{{Page::tr("Stage"), words::stageName(s.situation.stage)}};
     if (s.sessionsPlanned > 0)
-        rows.push_back({Page::tr("Course"),
-                        Page::tr("%1 of %2 sessions done").arg(s.courseDone).arg(s.sessionsPlanned) +
-                            (s.courseMoved > 0 ? QLatin1Char('\n') + Page::tr("%n of them on another day than planned",
-                                                                              nullptr, s.courseMoved)
-                                               : QString())});
+        rows.push_back({Page::tr("Course"), courseOf(s, c.to)});
     if (!s.scores.empty())
-        rows.push_back({Page::tr("Severity 1–4 (after the HDSS)"), scoresOf(s)});
+        rows.push_back({Page::tr("Severity 1–4, own answer (modelled on the HDSS)"), scoresOf(s)});
     QString sessions = Page::tr("%1 completed").arg(s.sessionsDone);
     if (s.sessionsInterrupted > 0)
         sessions = listed({sessions, Page::tr("%1 interrupted").arg(s.sessionsInterrupted)});
     rows.push_back({Page::tr("Sessions in the period"), sessions});
     if (!s.levels.empty())
-        rows.push_back({Page::tr("Highest comfortable in the period"), levelsOf(s)});
+        rows.push_back({Page::tr("Highest comfortable in the period"), levelsOf(s, c.to)});
     if (s.situation.forecast.lastSession)
         rows.push_back({Page::tr("Usual dry spell, all time"), spellsOf(s)});
-    if (s.situation.nextSession)
+    if (!s.line.empty())
+        rows.push_back(
+            {Page::tr("Last check-in"),
+             Page::tr("%1, %2", "day, level")
+                     .arg(words::dayAndMonth(s.line.back().first, c.to), words::levelName(s.line.back().second)) +
+                 QLatin1Char('\n') + Page::tr("%n in the period", "check-ins", s.checkIns)});
+    if (s.situation.nextSession && s.situation.advice != situation::Advice::Blocked)
         rows.push_back({Page::tr("Next session"), words::dayOfYear(*s.situation.nextSession)});
     return rows;
 }
@@ -307,11 +347,17 @@ void paintCharts(Sheet& sheet, const Contents& c, const SiteContents& s, const Q
     const auto title = [&](double y, const QString& text) {
         sheet.text(sheet.width() - area.width(), y, area.width(), text, kSmall, kSoft);
     };
-    title(area.top(), Page::tr("Dry spells, all time: days from a session to the first damp day"));
     const QRectF above(area.left(), area.top() + name, area.width(), half - name - 3);
-    charts::paintSpellColumns(sheet.painter(), above, columnsOf(s, charts::columnsIn(above.width(), look)), look);
+    const auto columns = columnsOf(s, charts::columnsIn(above.width(), look));
+    if (!columns.empty())
+        title(area.top(),
+              Page::tr("Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: "
+                       "end not seen.",
+                       nullptr, static_cast<int>(columns.size())));
+    charts::paintSpellColumns(sheet.painter(), above, columns, look);
     title(area.top() + half,
-          Page::tr("Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions"));
+          Page::tr(
+              "Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions."));
     charts::paintWeeks(sheet.painter(), QRectF(area.left(), area.top() + half + name, area.width(), half - name - 3),
                        weeksOf(c, s), look);
 }
@@ -323,7 +369,7 @@ void paintSite(Sheet& sheet, const Contents& c, const SiteContents& s, double ch
     const double column = sheet.width() * 0.40;
     const double label = column * 0.42;
     double y = top;
-    for (const Row& row : rowsOf(s)) {
+    for (const Row& row : rowsOf(c, s)) {
         const double a = sheet.text(0, y, label - 4, row.label, 7.4, kSoft);
         const double b = sheet.text(label, y, column - label - 8, row.value, 7.4, kInk, true);
         y += std::max(a, b) + 1.6;

@@ -1,6 +1,7 @@
 #include "charts/SpellColumnsPainter.h"
 
-#include <QDate>
+#include "words/Names.h"
+
 #include <QFontMetricsF>
 #include <QLocale>
 #include <QPainter>
@@ -17,9 +18,14 @@ constexpr double kStub = 2;      // dp, a session that brought no dry day
 constexpr int kLeastDays = 7;    // the height of the chart stands for at least a week
 constexpr std::size_t kMost = 8; // more columns are too thin to compare
 
-QString numberOf(const SpellColumn& s) { return QLocale().toString(s.dry); }
-
-QString dayOf(LocalDate d) { return QLocale().toString(QDate(d.year(), d.month(), d.day()), QStringLiteral("d MMM")); }
+/// "14"; "3–10" where the first damp day is not known better; "9+" where the end was not seen.
+QString numberOf(const SpellColumn& s)
+{
+    const QString dry = QLocale().toString(s.dry);
+    if (!s.over)
+        return dry + QLatin1Char('+');
+    return *s.over - 1 > s.dry ? dry + QChar(0x2013) + QLocale().toString(*s.over - 1) : dry;
+}
 
 /// Where the columns stand.
 struct Place {
@@ -82,7 +88,7 @@ void paintDays(QPainter& p, const Place& at, const std::vector<SpellColumn>& spe
     const QFontMetricsF metrics(look.font);
     std::optional<QRectF> taken;
     for (std::size_t i = spells.size(); i-- > 0;) {
-        const QString text = dayOf(spells[i].from);
+        const QString text = words::shortDay(spells[i].from);
         const double width = metrics.horizontalAdvance(text);
         const double left =
             std::clamp(at.middle(i) - width / 2, at.plot.left(), std::max(at.plot.left(), at.plot.right() - width));

@@ -2492,11 +2492,6 @@
         <source>Next session</source>
         <translation>الجلسة القادمة</translation>
     </message>
-    <message>
-        <source>%1: %2, %3</source>
-        <comment>day: site, skin</comment>
-        <translation>%1: %2، %3</translation>
-    </message>
     <message numerus="yes">
         <source>%n earlier</source>
         <translation>
@@ -2559,21 +2554,6 @@
     <message>
         <source>median %1 days (80 %: %2 to %3)</source>
         <translation>الوسيط %1 يومًا (80 %: من %2 إلى %3)</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n dry spell(s)</source>
-        <translation>
-            <numerusform>لا مدد جافة</numerusform>
-            <numerusform>مدة جافة واحدة</numerusform>
-            <numerusform>مدتان جافتان</numerusform>
-            <numerusform>%n مدد جافة</numerusform>
-            <numerusform>%n مدة جافة</numerusform>
-            <numerusform>%n مدة جافة</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>, %1 of them not seen to their end</source>
-        <translation>، %1 منها لم تُتابع حتى نهايتها</translation>
     </message>
     <message>
         <source>%1 of %2 sessions done</source>
@@ -2712,10 +2692,6 @@
         <source>Too early to say</source>
         <translation>من المبكر القول</translation>
     </message>
-    <message>
-        <source>Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.</source>
-        <translation>انظر إلى الجلد (%1): سُجّل حرق أو نفطة في %2. لا جلسة هناك قبل ذلك.</translation>
-    </message>
     <message numerus="yes">
         <source>The meter was above the limit in %n session(s), last on %1.</source>
         <translation>
@@ -2726,10 +2702,6 @@
             <numerusform>تجاوز المقياس الحد في %n جلسةً، آخرها في %1.</numerusform>
             <numerusform>تجاوز المقياس الحد في %n جلسة، آخرها في %1.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Decide about %1 (answered yes on %2). No session until a clinician has cleared it.</source>
-        <translation>قرّر بشأن %1 (أُجيب بنعم في %2). لا جلسة إلى أن يسمح به مختص صحي.</translation>
     </message>
     <message>
         <source>The course brought no response (%1). Talk about other treatments.</source>
@@ -2801,11 +2773,6 @@
         <source>Nothing at present.</source>
         <translation>لا شيء معلّق.</translation>
     </message>
-    <message>
-        <source>%1: %2, %3 with a limit of %4</source>
-        <comment>day: site, peak, limit</comment>
-        <translation>%1: %2، %3 والحد %4</translation>
-    </message>
     <message numerus="yes">
         <source>%1, for %n second(s)</source>
         <translation>
@@ -2816,11 +2783,6 @@
             <numerusform>%1، مدة %n ثانيةً</numerusform>
             <numerusform>%1، مدة %n ثانية</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>%1, %2: %3. %4.</source>
-        <comment>kind of current, sites: limit. Who set it.</comment>
-        <translation>%1، %2: %3. %4.</translation>
     </message>
     <message>
         <source>Skin and current in this period</source>
@@ -2852,14 +2814,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>%1 (limit %2)</source>
-        <translation>%1 (الحد %2)</translation>
-    </message>
-    <message>
-        <source>%1 before the course</source>
-        <translation>%1 قبل الدورة</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <comment>score on day</comment>
         <translation>%1 في %2</translation>
@@ -2880,24 +2834,12 @@
         </translation>
     </message>
     <message>
-        <source>Severity 1–4 (after the HDSS)</source>
-        <translation>الشدة 1–4 (وفق HDSS)</translation>
-    </message>
-    <message>
         <source>Highest comfortable in the period</source>
         <translation>أعلى تيار مريح في الفترة</translation>
     </message>
     <message>
         <source>Usual dry spell, all time</source>
         <translation>مدة الجفاف المعتادة، كل الوقت</translation>
-    </message>
-    <message>
-        <source>Dry spells, all time: days from a session to the first damp day</source>
-        <translation>مدد الجفاف، كل الوقت: الأيام من جلسة إلى أول يوم رطب</translation>
-    </message>
-    <message>
-        <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
-        <translation>الأيام الرطبة في كل أسبوع من الفترة، 0 إلى 7؛ الداكن: مبلل أو يقطر؛ العلامات: الجلسات</translation>
     </message>
     <message>
         <source>Other treatments</source>
@@ -3059,6 +3001,140 @@
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
         <translation>كُتبت بواسطة Firstdew، وهو ليس جهازًا طبيًّا. اتبع تعليمات جهازك وطبيبك.</translation>
+    </message>
+    <message>
+        <source>No session for now</source>
+        <translation>لا جلسة في الوقت الحالي</translation>
+    </message>
+    <message>
+        <source>Not started yet</source>
+        <translation>لم يبدأ بعد</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a burn was noted on %2. No session there until you have.</source>
+        <translation>انظر إلى الجلد (%1): سُجّل حرق في %2. لا جلسة هناك قبل ذلك.</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a blister was noted on %2. No session there until you have.</source>
+        <translation>انظر إلى الجلد (%1): سُجّلت نفطة في %2. لا جلسة هناك قبل ذلك.</translation>
+    </message>
+    <message>
+        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has cleared it.</source>
+        <translation>هل هذا العلاج ممكن مع %1 (الإجابة نعم في %2)؟ لا جلسة حتى يأذن مختص.</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3</source>
+        <comment>day: site · skin</comment>
+        <translation>%1: %2 · %3</translation>
+    </message>
+    <message>
+        <source> · %1, %2</source>
+        <comment>continues a line: current, its kind</comment>
+        <translation> · %1، %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3 with a limit of %4</source>
+        <comment>day: site · peak, limit</comment>
+        <translation>%1: %2 · %3 والحد %4</translation>
+    </message>
+    <message>
+        <source>%1 · %2: %3. %4.</source>
+        <comment>kind of current · sites: limit. Who set it.</comment>
+        <translation>%1 · %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>No prescriber has set a limit.</source>
+        <translation>لم يحدد أي معالج حدًا.</translation>
+    </message>
+    <message>
+        <source>%1, %2 (limit %3)</source>
+        <comment>level, day</comment>
+        <translation>%1، %2 (الحد %3)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>level, day</comment>
+        <translation>%1، %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2, to begin with</source>
+        <comment>score on day</comment>
+        <translation>%1 في %2، في البداية</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s) seen to the end</source>
+        <translation>
+            <numerusform>لم تُتابع أي فترة جافة حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة فترة جافة واحدة حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة فترتين جافتين حتى نهايتهما</numerusform>
+            <numerusform>تمت متابعة %n فترات جافة حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة %n فترة جافة حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة %n فترة جافة حتى نهايتها</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not seen to the end</source>
+        <comment>dry spells</comment>
+        <translation>
+            <numerusform>لا شيء لم يُتابع حتى النهاية</numerusform>
+            <numerusform>واحدة لم تُتابع حتى النهاية</numerusform>
+            <numerusform>اثنتان لم تُتابعا حتى النهاية</numerusform>
+            <numerusform>%n لم تُتابع حتى النهاية</numerusform>
+            <numerusform>%n لم تُتابع حتى النهاية</numerusform>
+            <numerusform>%n لم تُتابع حتى النهاية</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>غير معروف بعد</translation>
+    </message>
+    <message>
+        <source>planned from %1</source>
+        <translation>مخططة من %1</translation>
+    </message>
+    <message>
+        <source>last session on %1</source>
+        <translation>آخر جلسة في %1</translation>
+    </message>
+    <message>
+        <source>Severity 1–4, own answer (modelled on the HDSS)</source>
+        <translation>الشدة 1–4، إجابة الشخص نفسه (على نمط HDSS)</translation>
+    </message>
+    <message>
+        <source>Last check-in</source>
+        <translation>آخر تسجيل</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, level</comment>
+        <translation>%1، %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in the period</source>
+        <comment>check-ins</comment>
+        <translation>
+            <numerusform>لا شيء في الفترة</numerusform>
+            <numerusform>واحد في الفترة</numerusform>
+            <numerusform>اثنان في الفترة</numerusform>
+            <numerusform>%n في الفترة</numerusform>
+            <numerusform>%n في الفترة</numerusform>
+            <numerusform>%n في الفترة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>أيام الجفاف بعد الجلسة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد الجلسة، آخر فترة جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد الجلسة، آخر فترتين جافتين. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد الجلسة، آخر %n فترات جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد الجلسة، آخر %n فترة جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد الجلسة، آخر %n فترة جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
+        <translation>أيام الأسبوع المسجلة رطبة، وكذلك بعد الحر أو الجهد، من 0 إلى 7. الداكن: مبلل أو يقطر. العلامات: الجلسات.</translation>
     </message>
 </context>
 <context>
@@ -4650,10 +4726,6 @@
         <translation>احمرار</translation>
     </message>
     <message>
-        <source>Dryness</source>
-        <translation>جفاف</translation>
-    </message>
-    <message>
         <source>Itching</source>
         <translation>حكة</translation>
     </message>
@@ -6139,6 +6211,10 @@
     <message>
         <source>Begin with the level you agreed on when you were taught.</source>
         <translation>ابدأ بالمستوى الذي اتفقتم عليه عند التعليم.</translation>
+    </message>
+    <message>
+        <source>Dry skin</source>
+        <translation>جلد جاف</translation>
     </message>
 </context>
 <context>

@@ -2476,11 +2476,6 @@
         <source>Next session</source>
         <translation>Nächste Sitzung</translation>
     </message>
-    <message>
-        <source>%1: %2, %3</source>
-        <comment>day: site, skin</comment>
-        <translation>%1: %2, %3</translation>
-    </message>
     <message numerus="yes">
         <source>%n earlier</source>
         <translation>
@@ -2539,17 +2534,6 @@
     <message>
         <source>median %1 days (80 %: %2 to %3)</source>
         <translation>Median %1 Tage (80 %: %2 bis %3)</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n dry spell(s)</source>
-        <translation>
-            <numerusform>%n trockene Zeit</numerusform>
-            <numerusform>%n trockene Zeiten</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>, %1 of them not seen to their end</source>
-        <translation>, davon %1 nicht bis zum Ende beobachtet</translation>
     </message>
     <message>
         <source>%1 of %2 sessions done</source>
@@ -2676,20 +2660,12 @@
         <source>Too early to say</source>
         <translation>Noch zu früh</translation>
     </message>
-    <message>
-        <source>Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.</source>
-        <translation>Bitte die Haut ansehen (%1): Am %2 wurde eine Verbrennung oder Blase notiert. Bis dahin dort keine Sitzung.</translation>
-    </message>
     <message numerus="yes">
         <source>The meter was above the limit in %n session(s), last on %1.</source>
         <translation>
             <numerusform>Die Anzeige lag in %n Sitzung über dem Grenzwert, am %1.</numerusform>
             <numerusform>Die Anzeige lag in %n Sitzungen über dem Grenzwert, zuletzt am %1.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Decide about %1 (answered yes on %2). No session until a clinician has cleared it.</source>
-        <translation>Bitte entscheiden: %1 (am %2 mit Ja beantwortet). Keine Sitzung, bis eine Fachperson es freigegeben hat.</translation>
     </message>
     <message>
         <source>The course brought no response (%1). Talk about other treatments.</source>
@@ -2749,22 +2725,12 @@
         <source>Nothing at present.</source>
         <translation>Nichts ist offen.</translation>
     </message>
-    <message>
-        <source>%1: %2, %3 with a limit of %4</source>
-        <comment>day: site, peak, limit</comment>
-        <translation>%1: %2, %3 bei einem Grenzwert von %4</translation>
-    </message>
     <message numerus="yes">
         <source>%1, for %n second(s)</source>
         <translation>
             <numerusform>%1, für %n Sekunde</numerusform>
             <numerusform>%1, für %n Sekunden</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>%1, %2: %3. %4.</source>
-        <comment>kind of current, sites: limit. Who set it.</comment>
-        <translation>%1, %2: %3. %4.</translation>
     </message>
     <message>
         <source>Skin and current in this period</source>
@@ -2796,14 +2762,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>%1 (limit %2)</source>
-        <translation>%1 (Grenzwert %2)</translation>
-    </message>
-    <message>
-        <source>%1 before the course</source>
-        <translation>%1 vor der Kur</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <comment>score on day</comment>
         <translation>%1 am %2</translation>
@@ -2820,24 +2778,12 @@
         </translation>
     </message>
     <message>
-        <source>Severity 1–4 (after the HDSS)</source>
-        <translation>Schweregrad 1–4 (nach HDSS)</translation>
-    </message>
-    <message>
         <source>Highest comfortable in the period</source>
         <translation>Höchster angenehmer Strom im Zeitraum</translation>
     </message>
     <message>
         <source>Usual dry spell, all time</source>
         <translation>Übliche Trockenzeit, insgesamt</translation>
-    </message>
-    <message>
-        <source>Dry spells, all time: days from a session to the first damp day</source>
-        <translation>Trockenzeiten, insgesamt: Tage von einer Sitzung bis zum ersten feuchten Tag</translation>
-    </message>
-    <message>
-        <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
-        <translation>Feuchte Tage je Woche des Zeitraums, 0 bis 7; dunkel: nass oder tropfend; Striche: Sitzungen</translation>
     </message>
     <message>
         <source>Other treatments</source>
@@ -2999,6 +2945,124 @@
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
         <translation>Mit Firstdew geschrieben, das kein Medizinprodukt ist. Folgen Sie der Anleitung Ihres Geräts und Ihrer Ärztin oder Ihrem Arzt.</translation>
+    </message>
+    <message>
+        <source>No session for now</source>
+        <translation>Vorerst keine Sitzung</translation>
+    </message>
+    <message>
+        <source>Not started yet</source>
+        <translation>Noch nicht begonnen</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a burn was noted on %2. No session there until you have.</source>
+        <translation>Haut ansehen (%1): Am %2 wurde eine Verbrennung notiert. Bis dahin dort keine Sitzung.</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a blister was noted on %2. No session there until you have.</source>
+        <translation>Haut ansehen (%1): Am %2 wurde eine Blase notiert. Bis dahin dort keine Sitzung.</translation>
+    </message>
+    <message>
+        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has cleared it.</source>
+        <translation>Ist die Behandlung trotz %1 möglich (am %2 mit Ja beantwortet)? Keine Sitzung, bis eine Fachperson sie freigegeben hat.</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3</source>
+        <comment>day: site · skin</comment>
+        <translation>%1: %2 · %3</translation>
+    </message>
+    <message>
+        <source> · %1, %2</source>
+        <comment>continues a line: current, its kind</comment>
+        <translation> · %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3 with a limit of %4</source>
+        <comment>day: site · peak, limit</comment>
+        <translation>%1: %2 · %3 bei einer Grenze von %4</translation>
+    </message>
+    <message>
+        <source>%1 · %2: %3. %4.</source>
+        <comment>kind of current · sites: limit. Who set it.</comment>
+        <translation>%1 · %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>No prescriber has set a limit.</source>
+        <translation>Niemand, der behandelt, hat eine Grenze festgelegt.</translation>
+    </message>
+    <message>
+        <source>%1, %2 (limit %3)</source>
+        <comment>level, day</comment>
+        <translation>%1, %2 (Grenze %3)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>level, day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2, to begin with</source>
+        <comment>score on day</comment>
+        <translation>%1 am %2, zu Beginn</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s) seen to the end</source>
+        <translation>
+            <numerusform>%n trockene Zeit bis zum Ende beobachtet</numerusform>
+            <numerusform>%n trockene Zeiten bis zum Ende beobachtet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not seen to the end</source>
+        <comment>dry spells</comment>
+        <translation>
+            <numerusform>%n nicht bis zum Ende beobachtet</numerusform>
+            <numerusform>%n nicht bis zum Ende beobachtet</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>planned from %1</source>
+        <translation>geplant ab %1</translation>
+    </message>
+    <message>
+        <source>last session on %1</source>
+        <translation>letzte Sitzung am %1</translation>
+    </message>
+    <message>
+        <source>Severity 1–4, own answer (modelled on the HDSS)</source>
+        <translation>Schweregrad 1–4, eigene Angabe (nach dem Vorbild des HDSS)</translation>
+    </message>
+    <message>
+        <source>Last check-in</source>
+        <translation>Letzter Eintrag</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, level</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in the period</source>
+        <comment>check-ins</comment>
+        <translation>
+            <numerusform>%n im Zeitraum</numerusform>
+            <numerusform>%n im Zeitraum</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>Trockene Tage nach einer Sitzung, letzte trockene Zeit. Hohl: erster feuchter Tag unbekannt. Spitz: Ende nicht beobachtet.</numerusform>
+            <numerusform>Trockene Tage nach einer Sitzung, letzte %n trockene Zeiten. Hohl: erster feuchter Tag unbekannt. Spitz: Ende nicht beobachtet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
+        <translation>Tage der Woche, als feucht notiert, auch nach Hitze oder Anstrengung, 0 bis 7. Dunkel: nass oder tropfend. Striche: Sitzungen.</translation>
     </message>
 </context>
 <context>
@@ -4554,10 +4618,6 @@
         <translation>Rötung</translation>
     </message>
     <message>
-        <source>Dryness</source>
-        <translation>Trockenheit</translation>
-    </message>
-    <message>
         <source>Itching</source>
         <translation>Juckreiz</translation>
     </message>
@@ -5999,6 +6059,10 @@
     <message>
         <source>Begin with the level you agreed on when you were taught.</source>
         <translation>Beginnen Sie mit der Stärke, die bei der Anleitung vereinbart wurde.</translation>
+    </message>
+    <message>
+        <source>Dry skin</source>
+        <translation>Trockene Haut</translation>
     </message>
 </context>
 <context>

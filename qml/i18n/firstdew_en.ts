@@ -51,13 +51,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n dry spell(s)</source>
-        <translation>
-            <numerusform>%n dry spell</numerusform>
-            <numerusform>%n dry spells</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Batteries: about %n session(s) left.</source>
         <translation>
             <numerusform>Batteries: about %n session left.</numerusform>
@@ -118,6 +111,36 @@
         <translation>
             <numerusform>%n of them on another day than planned</numerusform>
             <numerusform>%n of them on another day than planned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s) seen to the end</source>
+        <translation>
+            <numerusform>%n dry spell seen to the end</numerusform>
+            <numerusform>%n dry spells seen to the end</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not seen to the end</source>
+        <comment>dry spells</comment>
+        <translation>
+            <numerusform>%n not seen to the end</numerusform>
+            <numerusform>%n not seen to the end</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in the period</source>
+        <comment>check-ins</comment>
+        <translation>
+            <numerusform>%n in the period</numerusform>
+            <numerusform>%n in the period</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>Days dry after a session, latest dry spell. Hollow: first damp day not known. Pointed: end not seen.</numerusform>
+            <numerusform>Days dry after a session, latest %n dry spells. Hollow: first damp day not known. Pointed: end not seen.</numerusform>
         </translation>
     </message>
 </context>

@@ -2476,11 +2476,6 @@
         <source>Next session</source>
         <translation>Próxima sesión</translation>
     </message>
-    <message>
-        <source>%1: %2, %3</source>
-        <comment>day: site, skin</comment>
-        <translation>%1: %2, %3</translation>
-    </message>
     <message numerus="yes">
         <source>%n earlier</source>
         <translation>
@@ -2539,17 +2534,6 @@
     <message>
         <source>median %1 days (80 %: %2 to %3)</source>
         <translation>mediana %1 días (80 %: %2 a %3)</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n dry spell(s)</source>
-        <translation>
-            <numerusform>%n periodo seco</numerusform>
-            <numerusform>%n periodos secos</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>, %1 of them not seen to their end</source>
-        <translation>, %1 de ellos no observados hasta el final</translation>
     </message>
     <message>
         <source>%1 of %2 sessions done</source>
@@ -2676,20 +2660,12 @@
         <source>Too early to say</source>
         <translation>Demasiado pronto para decirlo</translation>
     </message>
-    <message>
-        <source>Look at the skin (%1): a burn or blister was noted on %2. No session there until you have.</source>
-        <translation>Mire la piel (%1): el %2 se anotó una quemadura o ampolla. Ninguna sesión ahí hasta que lo haya hecho.</translation>
-    </message>
     <message numerus="yes">
         <source>The meter was above the limit in %n session(s), last on %1.</source>
         <translation>
             <numerusform>El medidor estuvo por encima del límite en %n sesión, el %1.</numerusform>
             <numerusform>El medidor estuvo por encima del límite en %n sesiones, la última el %1.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Decide about %1 (answered yes on %2). No session until a clinician has cleared it.</source>
-        <translation>Decida sobre %1 (respondió que sí el %2). Ninguna sesión hasta que un profesional sanitario lo autorice.</translation>
     </message>
     <message>
         <source>The course brought no response (%1). Talk about other treatments.</source>
@@ -2749,22 +2725,12 @@
         <source>Nothing at present.</source>
         <translation>No hay nada pendiente.</translation>
     </message>
-    <message>
-        <source>%1: %2, %3 with a limit of %4</source>
-        <comment>day: site, peak, limit</comment>
-        <translation>%1: %2, %3 con un límite de %4</translation>
-    </message>
     <message numerus="yes">
         <source>%1, for %n second(s)</source>
         <translation>
             <numerusform>%1, durante %n segundo</numerusform>
             <numerusform>%1, durante %n segundos</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>%1, %2: %3. %4.</source>
-        <comment>kind of current, sites: limit. Who set it.</comment>
-        <translation>%1, %2: %3. %4.</translation>
     </message>
     <message>
         <source>Skin and current in this period</source>
@@ -2796,14 +2762,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>%1 (limit %2)</source>
-        <translation>%1 (límite %2)</translation>
-    </message>
-    <message>
-        <source>%1 before the course</source>
-        <translation>%1 antes del curso</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <comment>score on day</comment>
         <translation>%1 el %2</translation>
@@ -2820,24 +2778,12 @@
         </translation>
     </message>
     <message>
-        <source>Severity 1–4 (after the HDSS)</source>
-        <translation>Gravedad 1–4 (según HDSS)</translation>
-    </message>
-    <message>
         <source>Highest comfortable in the period</source>
         <translation>Máximo cómodo en el periodo</translation>
     </message>
     <message>
         <source>Usual dry spell, all time</source>
         <translation>Periodo seco habitual, en total</translation>
-    </message>
-    <message>
-        <source>Dry spells, all time: days from a session to the first damp day</source>
-        <translation>Periodos secos, en total: días de una sesión al primer día húmedo</translation>
-    </message>
-    <message>
-        <source>Damp days in each week of the period, 0 to 7; dark: wet or dripping; ticks: sessions</source>
-        <translation>Días húmedos de cada semana del periodo, 0 a 7; oscuro: mojado o goteando; marcas: sesiones</translation>
     </message>
     <message>
         <source>Other treatments</source>
@@ -2999,6 +2945,124 @@
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
         <translation>Escrito con Firstdew, que no es un producto sanitario. Siga las instrucciones de su aparato y a su profesional sanitario.</translation>
+    </message>
+    <message>
+        <source>No session for now</source>
+        <translation>Por ahora ninguna sesión</translation>
+    </message>
+    <message>
+        <source>Not started yet</source>
+        <translation>Aún sin empezar</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a burn was noted on %2. No session there until you have.</source>
+        <translation>Mire la piel (%1): el %2 se anotó una quemadura. Hasta entonces, ninguna sesión ahí.</translation>
+    </message>
+    <message>
+        <source>Look at the skin (%1): a blister was noted on %2. No session there until you have.</source>
+        <translation>Mire la piel (%1): el %2 se anotó una ampolla. Hasta entonces, ninguna sesión ahí.</translation>
+    </message>
+    <message>
+        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has cleared it.</source>
+        <translation>¿Es posible el tratamiento con %1 (respuesta «sí» el %2)? Ninguna sesión hasta que un profesional lo autorice.</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3</source>
+        <comment>day: site · skin</comment>
+        <translation>%1: %2 · %3</translation>
+    </message>
+    <message>
+        <source> · %1, %2</source>
+        <comment>continues a line: current, its kind</comment>
+        <translation> · %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 · %3 with a limit of %4</source>
+        <comment>day: site · peak, limit</comment>
+        <translation>%1: %2 · %3 con un límite de %4</translation>
+    </message>
+    <message>
+        <source>%1 · %2: %3. %4.</source>
+        <comment>kind of current · sites: limit. Who set it.</comment>
+        <translation>%1 · %2: %3. %4.</translation>
+    </message>
+    <message>
+        <source>No prescriber has set a limit.</source>
+        <translation>Ningún profesional ha fijado un límite.</translation>
+    </message>
+    <message>
+        <source>%1, %2 (limit %3)</source>
+        <comment>level, day</comment>
+        <translation>%1, %2 (límite %3)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>level, day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 on %2, to begin with</source>
+        <comment>score on day</comment>
+        <translation>%1 el %2, al principio</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n dry spell(s) seen to the end</source>
+        <translation>
+            <numerusform>%n periodo seco observado hasta el final</numerusform>
+            <numerusform>%n periodos secos observados hasta el final</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not seen to the end</source>
+        <comment>dry spells</comment>
+        <translation>
+            <numerusform>%n no observado hasta el final</numerusform>
+            <numerusform>%n no observados hasta el final</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not known yet</source>
+        <translation>aún no se sabe</translation>
+    </message>
+    <message>
+        <source>planned from %1</source>
+        <translation>prevista desde el %1</translation>
+    </message>
+    <message>
+        <source>last session on %1</source>
+        <translation>última sesión el %1</translation>
+    </message>
+    <message>
+        <source>Severity 1–4, own answer (modelled on the HDSS)</source>
+        <translation>Gravedad 1–4, respuesta propia (según el modelo HDSS)</translation>
+    </message>
+    <message>
+        <source>Last check-in</source>
+        <translation>Última anotación</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>day, level</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in the period</source>
+        <comment>check-ins</comment>
+        <translation>
+            <numerusform>%n en el periodo</numerusform>
+            <numerusform>%n en el periodo</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>Días secos tras una sesión, último periodo seco. Hueco: primer día húmedo desconocido. En punta: final no observado.</numerusform>
+            <numerusform>Días secos tras una sesión, últimos %n periodos secos. Hueco: primer día húmedo desconocido. En punta: final no observado.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
+        <translation>Días de la semana anotados como húmedos, también tras calor o esfuerzo, 0 a 7. Oscuro: mojado o goteando. Marcas: sesiones.</translation>
     </message>
 </context>
 <context>
@@ -4554,10 +4618,6 @@
         <translation>Rojez</translation>
     </message>
     <message>
-        <source>Dryness</source>
-        <translation>Sequedad</translation>
-    </message>
-    <message>
         <source>Itching</source>
         <translation>Picor</translation>
     </message>
@@ -5999,6 +6059,10 @@
     <message>
         <source>Begin with the level you agreed on when you were taught.</source>
         <translation>Empiece con el nivel que acordó cuando le enseñaron.</translation>
+    </message>
+    <message>
+        <source>Dry skin</source>
+        <translation>Piel seca</translation>
     </message>
 </context>
 <context>

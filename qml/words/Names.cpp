@@ -192,7 +192,7 @@ QString skinName(SkinFinding finding)
     switch (finding) {
     case SkinFinding::Fine: return Words::tr("Fine");
     case SkinFinding::Redness: return Words::tr("Redness");
-    case SkinFinding::Dryness: return Words::tr("Dryness");
+    case SkinFinding::Dryness: return Words::tr("Dry skin");
     case SkinFinding::Itch: return Words::tr("Itching");
     case SkinFinding::Blister: return Words::tr("Blister");
     case SkinFinding::Burn: return Words::tr("Burn");

@@ -143,6 +143,27 @@ TEST_CASE("the highest comfortable level is told for each waveform with its limi
     CHECK(highestLevels(d.on(kToday), DiarySite::Hands, kToday - 2).empty());
 }
 
+TEST_CASE("a level that burnt is no comfortable one, whenever the burn was noted")
+{
+    Facts d = person();
+    Session burnt = logged(Site::Hands, 18, 17);
+    burnt.skin = {SkinFinding::Burn};
+    d.add(burnt, kToday - 9).add(logged(Site::Hands, 16, 15), kToday - 6).add(logged(Site::Hands, 12, 11), kToday - 3);
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, kToday - 5);
+    const auto levels = highestLevels(d.on(kToday), DiarySite::Hands, kToday - 30);
+    REQUIRE(levels.size() == 1);
+    CHECK(levels[0].level.mA == 11);
+}
+
+TEST_CASE("while a health answer stands in the way, the page says so first")
+{
+    Facts d = person();
+    d.screened(kToday, {ScreeningRow::MetalImplant});
+    CHECK(verdictOf(d.on(kToday), situation::assess(d.on(kToday))) == Verdict::Blocked);
+    d.session(Site::Hands, kToday - 3);
+    CHECK(verdictOf(d.on(kToday), situation::assess(d.on(kToday))) == Verdict::Blocked);
+}
+
 TEST_CASE("scores have their dates, and the last one before the period is there to compare with")
 {
     Facts d = person();
@@ -167,14 +188,14 @@ TEST_CASE("the reader is asked for what is open, the most urgent first")
     const auto situation = situation::assess(diary);
     const auto asks = asksOf(diary, situation, kToday - 30);
     REQUIRE(asks.size() == 5);
-    CHECK(asks[0] == Ask{AskKind::LookAtSkin, DiarySite::Feet, {}, kToday - 2, 0});
+    CHECK(asks[0] == Ask{AskKind::LookAtSkin, DiarySite::Feet, {}, kToday - 2, 0, SkinFinding::Burn});
     CHECK(asks[1] == Ask{AskKind::OverLimit, {}, {}, kToday, 1});
     CHECK(asks[2] == Ask{AskKind::HealthAnswer, {}, ScreeningRow::MetalImplant, kToday, 0});
     CHECK(asks[3].kind == AskKind::Review);
     CHECK(asks[4] == Ask{AskKind::Questions, {}, {}, {}, 1});
     CHECK(verdictOf(diary, situation) == Verdict::StopAndLook);
     CHECK(asksOf(person().on(kToday), situation::assess(person().on(kToday)), kToday - 30).empty());
-    CHECK(verdictOf(person().on(kToday), situation::assess(person().on(kToday))) == Verdict::TooEarly);
+    CHECK(verdictOf(person().on(kToday), situation::assess(person().on(kToday))) == Verdict::NotStarted);
 }
 
 TEST_CASE("the verdict is that of the site that does least well")
