@@ -131,7 +131,8 @@ int main(int argc, char** argv)
                                        [&system] { return system.screenReader(); }});
     viewmodels::ScanModel scan(system.codeCamera());
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
-                                     QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+                                     QStandardPaths::writableLocation(QStandardPaths::CacheLocation) +
+                                         QStringLiteral("/outgoing"));
     viewmodels::AppContext context(store, appearance, bath, summary, scan);
     context.keep.useChooser(system.fileChooser());
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };

@@ -12,6 +12,7 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QJniEnvironment>
+#include <QStandardPaths>
 
 #include <optional>
 
@@ -24,7 +25,8 @@ struct System::Inside {
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
     ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
-    androidside::AndroidFileChooser fileChooser{java};
+    androidside::AndroidFileChooser fileChooser{
+        java, QStandardPaths::writableLocation(QStandardPaths::CacheLocation).toStdString() + "/saving"};
     androidside::AndroidHaptics haptics{java};
     androidside::BathNotice sessionNotice{java};
     std::optional<androidside::AndroidNotifier> notifier;

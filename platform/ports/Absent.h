@@ -92,6 +92,11 @@ public:
         std::clog << "firstdew: this system has no chooser for files that end in " << ending << '\n';
         return false;
     }
+    bool save(const std::string&, std::vector<OutFile>, Saved) override
+    {
+        std::clog << "firstdew: this system has no chooser for a place to save at\n";
+        return false;
+    }
 };
 
 /// Logs once for each session.

@@ -3328,6 +3328,10 @@
         <source>The first page as it will be printed</source>
         <translation>Die erste Seite, wie sie gedruckt wird</translation>
     </message>
+    <message>
+        <source>Save it as a file</source>
+        <translation>Als Datei speichern</translation>
+    </message>
 </context>
 <context>
     <name>TallyLines</name>
@@ -5075,6 +5079,10 @@
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
         <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Vor dem Eintrag von heute waren es %2.</translation>
     </message>
+    <message>
+        <source>It could not be saved there. Choose another place, or make room first.</source>
+        <translation>Dort ließ es sich nicht speichern. Wählen Sie einen anderen Ort oder schaffen Sie zuerst Platz.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -5142,14 +5150,21 @@
     </message>
 </context>
 <context>
+    <name>firstdew::viewmodels::KeepModel</name>
+    <message>
+        <source>Save as</source>
+        <translation>Speichern unter</translation>
+    </message>
+</context>
+<context>
     <name>firstdew::viewmodels::SummaryModel</name>
     <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>Gespeichert als %1 und übergeben.</translation>
+        <source>Handed over.</source>
+        <translation>Übergeben.</translation>
     </message>
     <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>Gespeichert als %1. Öffnen Sie es von dort.</translation>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
     </message>
 </context>
 </TS>

@@ -21,7 +21,12 @@ struct AppContext {
                ScanModel& theScan)
         : store(theStore), appearance(theAppearance), bath(theBath), summary(theSummary), scan(theScan)
     {
+        summary.useSaver([this](const QString& file, auto told) { keep.saveCopy(file, std::move(told)); });
+        QObject::connect(&keep, &KeepModel::forgotten, &summary, &SummaryModel::dropCopy);
     }
+    ~AppContext() { summary.useSaver({}); }
+    AppContext(const AppContext&) = delete;
+    AppContext& operator=(const AppContext&) = delete;
 
     Store& store;
     Appearance& appearance;

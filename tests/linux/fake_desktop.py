@@ -98,21 +98,34 @@ class Request(dbus.service.Object):
 
 
 class ChoosingPortal(Portal):
-    """The person chooses the file named by CHOSEN in the environment. Without it the title says what the person does: the
-    path of a file, 'cancel' or 'wait'."""
+    """The person chooses the file named by CHOSEN in the environment, and saves as SAVE_AS or into the folder SAVE_IN.
+    Without them the title says what the person does: a path, 'cancel' or 'wait'."""
+
+    def answer(self, sender, options, said, names=('',)):
+        path = f"/org/freedesktop/portal/desktop/request/{sender[1:].replace('.', '_')}/{options['handle_token']}"
+        if said != 'wait':
+            uris = [GLib.filename_to_uri(said + name) for name in names] if said.startswith('/') else []
+            chosen = {'uris': dbus.Array(uris, signature='s')} if uris else {}
+            request = Request(bus, path)
+            GLib.idle_add(lambda: request.Response(dbus.UInt32(0 if chosen else 1), dbus.Dictionary(chosen, signature='sv')))
+        return dbus.ObjectPath(path)
+
+    @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
+    def SaveFile(self, _parent, title, options, sender=None):
+        say('save', str(title), str(options['current_name']), bool(options['modal']))
+        return self.answer(sender, options, os.environ.get('SAVE_AS', str(title)))
+
+    @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
+    def SaveFiles(self, _parent, title, options, sender=None):
+        names = [bytes(name).rstrip(b'\0').decode() for name in options['files']]
+        say('save', str(title), names, bool(options['modal']))
+        return self.answer(sender, options, os.environ.get('SAVE_IN', str(title)), ['/' + name for name in names])
 
     @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
     def OpenFile(self, _parent, title, options, sender=None):
         filters = [[str(name), [[int(kind), str(glob)] for kind, glob in patterns]] for name, patterns in options['filters']]
         say('choose', str(title), filters, bool(options['modal']))
-        token = str(options['handle_token'])
-        path = f"/org/freedesktop/portal/desktop/request/{sender[1:].replace('.', '_')}/{token}"
-        answer = os.environ.get('CHOSEN', str(title))
-        if answer != 'wait':
-            chosen = {'uris': dbus.Array([GLib.filename_to_uri(answer)], signature='s')} if answer.startswith('/') else {}
-            request = Request(bus, path)
-            GLib.idle_add(lambda: request.Response(dbus.UInt32(0 if chosen else 1), dbus.Dictionary(chosen, signature='sv')))
-        return dbus.ObjectPath(path)
+        return self.answer(sender, options, os.environ.get('CHOSEN', str(title)))
 
 
 class Accessibility(dbus.service.Object):

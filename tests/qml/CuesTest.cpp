@@ -428,7 +428,7 @@ TEST_CASE("The page that was made is shown in the person's own program, and it i
     } programs;
     Led s;
     ports::AbsentSharer nobody;
-    viewmodels::SummaryModel summary(s.store, nobody, programs, s.folder.path());
+    viewmodels::SummaryModel summary(s.store, nobody, programs, s.folder.path() + "/outgoing");
     summary.share();
     REQUIRE(QFile::exists(summary.file()));
     CHECK(summary.open(summary.file()));

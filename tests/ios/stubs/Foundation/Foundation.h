@@ -48,6 +48,7 @@ __attribute__((objc_root_class))
 
 @interface NSString : NSObject <NSCopying>
 + (instancetype)stringWithUTF8String:(const char*)bytes;
+- (NSString*)stringByAppendingPathComponent:(NSString*)name;
 @property(readonly) const char* UTF8String;
 - (BOOL)isEqualToString:(NSString*)other;
 @end
@@ -64,9 +65,12 @@ extern void* _NSConstantStringClassReference;
 @interface NSDate : NSObject
 @property(class, readonly) NSDate* date;
 @end
+NSString* NSTemporaryDirectory(void);
 @interface NSURL : NSObject
 @property(readonly, copy) NSString* path;
 + (NSURL*)fileURLWithPath:(NSString*)path;
+@property(readonly, copy) NSURL* URLByDeletingLastPathComponent;
+@property(readonly, copy) NSString* lastPathComponent;
 @end
 @interface NSURLComponents : NSObject
 @property(copy) NSString* scheme;
@@ -109,6 +113,7 @@ extern void* _NSConstantStringClassReference;
 @property(readonly) ObjectType firstObject;
 @end
 @interface NSMutableArray<ObjectType> : NSArray <ObjectType>
++ (instancetype)array;
 + (instancetype)arrayWithArray:(NSArray*)array;
 - (void)addObject:(ObjectType)object;
 - (void)removeObjectsInRange:(NSRange)range;

@@ -56,6 +56,7 @@
 - (void)documentPickerWasCancelled:(UIDocumentPickerViewController*)picker;
 @end
 @interface UIDocumentPickerViewController : UIViewController
+- (instancetype)initForExportingURLs:(NSArray<NSURL*>*)urls asCopy:(BOOL)asCopy;
 - (instancetype)initForOpeningContentTypes:(NSArray*)types asCopy:(BOOL)asCopy;
 @property(weak) id<UIDocumentPickerDelegate> delegate;
 @property BOOL allowsMultipleSelection;

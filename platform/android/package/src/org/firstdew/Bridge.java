@@ -36,7 +36,7 @@ public final class Bridge {
 
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
-     * {@code choose}, {@code chosen}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
+     * {@code choose}, {@code chosen}, {@code save}, {@code saved}, {@code drop-copies}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -72,6 +72,15 @@ public final class Bridge {
                 return out;
             case "chosen":
                 return new Held(context).takeChosen();
+            case "save":
+                SaveActivity.start(context, in.getJSONArray("files"));
+                return out;
+            case "saved":
+                return new Held(context).takeSaved();
+            case "drop-copies":
+                ChooseActivity.emptied(context);
+                ShareProvider.dropAll(context);
+                return out;
             case "vibrator":
                 return out.put("present", new Motor(context).present());
             case "vibrate":
