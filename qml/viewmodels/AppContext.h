@@ -38,6 +38,8 @@ struct AppContext {
     PlanModel plan{store};
     KeepModel keep{store};
 
+    /// A check-in is felt as one light tick.
+    void feelCheckIns(ports::Haptics& haptics);
     void giveTo(QQmlEngine& engine);
     [[nodiscard]] static AppContext& of(const QQmlEngine& engine);
 };

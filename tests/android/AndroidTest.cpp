@@ -415,3 +415,37 @@ TEST_CASE("what is saved lies in the cache until Java has copied it to the place
     CHECK_FALSE(chooser.save("a title", {{"a.pgp", "sealed"}}, hear));
     std::filesystem::remove_all(folder);
 }
+
+TEST_CASE("the phone's edges, its clock and a tick come from Java")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidSafeArea area(java);
+    int changes = 0;
+    area.look(); // nobody listens yet
+    area.onChange([&] { ++changes; });
+    phone.answer = {{"left", 0.0}, {"top", 47.5}, {"right", 0.0}, {"bottom", 34.0}};
+    CHECK(area.insets() == ports::Insets{0, 47.5, 0, 34});
+    CHECK(phone.asked.back().first == "insets");
+    area.look();
+    CHECK(changes == 1);
+
+    phone.answer = {{"twentyFour", false}};
+    AndroidClockFormat format(java);
+    CHECK(format.hours() == ports::Hours::Twelve);
+    format.onChange([&] { ++changes; });
+    format.look();
+    CHECK(changes == 1);
+    phone.answer = {{"twentyFour", true}};
+    format.look();
+    CHECK(changes == 2);
+    CHECK(format.hours() == ports::Hours::TwentyFour);
+
+    AndroidHaptics(java).tick();
+    CHECK(phone.asked.back().first == "tick");
+
+    phone.trouble = "java.lang.IllegalStateException";
+    CHECK(area.insets() == ports::Insets{});
+    format.look();
+    CHECK(format.hours() == ports::Hours::AsLocale);
+}

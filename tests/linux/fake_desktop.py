@@ -128,6 +128,16 @@ class ChoosingPortal(Portal):
         return self.answer(sender, options, os.environ.get('CHOSEN', str(title)))
 
 
+class Settings(ChoosingPortal):
+    """The setting CLOCK of the desktop's clock; anything else is not set."""
+    clock = os.environ.get('CLOCK', '24h')
+
+    @dbus.service.method('org.freedesktop.portal.Settings', in_signature='ss', out_signature='v')
+    def Read(self, group, key):
+        assert (group, key) == ('org.gnome.desktop.interface', 'clock-format')
+        return dbus.String(Settings.clock, variant_level=1)
+
+
 class Accessibility(dbus.service.Object):
     """Asked a second time, the screen reader is on."""
     asked = 0
@@ -142,7 +152,7 @@ class Accessibility(dbus.service.Object):
 DBusGMainLoop(set_as_default=True)
 bus = dbus.SessionBus()
 names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
-services = [Feedback(bus, '/org/sigxcpu/Feedback'), ChoosingPortal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), Settings(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
             Notices(bus, '/org/freedesktop/Notifications')]
 say('ready')
 GLib.MainLoop().run()

@@ -32,6 +32,7 @@ struct Feeling final : ports::Haptics {
     std::vector<std::string> felt;
     bool present() const override { return true; }
     void pulse() override { felt.emplace_back("pulse"); }
+    void tick() override { felt.emplace_back("tick"); }
     void alarm() override { felt.emplace_back("alarm"); }
     void still() override { felt.emplace_back("still"); }
     auto count(const char* what) const { return std::count(felt.begin(), felt.end(), what); }

@@ -48,6 +48,7 @@ __attribute__((objc_root_class))
 
 @interface NSString : NSObject <NSCopying>
 + (instancetype)stringWithUTF8String:(const char*)bytes;
+- (BOOL)containsString:(NSString*)part;
 - (NSString*)stringByAppendingPathComponent:(NSString*)name;
 @property(readonly) const char* UTF8String;
 - (BOOL)isEqualToString:(NSString*)other;
@@ -81,6 +82,7 @@ NSString* NSTemporaryDirectory(void);
 @interface NSNotification : NSObject
 @end
 @interface NSOperationQueue : NSObject
+@property(class, readonly) NSOperationQueue* mainQueue;
 @end
 @interface NSNotificationCenter : NSObject
 @property(class, readonly) NSNotificationCenter* defaultCenter;
@@ -90,9 +92,11 @@ NSString* NSTemporaryDirectory(void);
               usingBlock:(void (^)(NSNotification* notification))block;
 @end
 @interface NSLocale : NSObject
+@property(class, readonly, copy) NSLocale* currentLocale;
 + (instancetype)localeWithLocaleIdentifier:(NSString*)ident;
 @end
 @interface NSDateFormatter : NSObject
++ (NSString*)dateFormatFromTemplate:(NSString*)form options:(NSUInteger)options locale:(NSLocale*)locale;
 @property(copy) NSLocale* locale;
 @property(copy) NSString* dateFormat;
 - (NSString*)stringFromDate:(NSDate*)date;
@@ -145,3 +149,4 @@ NSString* NSTemporaryDirectory(void);
 @end
 
 extern "C" void NSLog(NSString* format, ...);
+extern NSString* const NSCurrentLocaleDidChangeNotification;
