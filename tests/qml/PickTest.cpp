@@ -148,6 +148,8 @@ TEST_CASE("One check-in gives one light tick, one that could not be stored none"
 
 TEST_CASE("Where hours are counted to twelve, the time picker offers them so and its buttons hold their words")
 {
+    const QLocale before;
+    QLocale::setDefault(QLocale("en_US"));
     Interface ui({320, 700}, "light");
     ui.appearance.countHours(words::Hours::Twelve);
     REQUIRE(ui.show("RemindersPage"));
@@ -163,4 +165,5 @@ TEST_CASE("Where hours are counted to twelve, the time picker offers them so and
     ui.appearance.countHours(words::Hours::TwentyFour);
     CHECK(shows(ui, "23:00"));
     ui.appearance.countHours(words::Hours::AsLocale);
+    QLocale::setDefault(before);
 }

@@ -78,9 +78,12 @@ TEST_CASE("Times of the day are counted as the person's clock counts them, in ev
     CHECK_FALSE(words::countsToTwelve(QLocale("de_DE")));
     CHECK_FALSE(words::countsToTwelve(QLocale("es_ES")));
 
+    const QLocale before;
+    QLocale::setDefault(QLocale("en_US"));
     words::countHours(Hours::Twelve);
     CHECK(words::endsName(0).contains("M")); // the notice of a session too
     words::countHours(Hours::AsLocale);
+    QLocale::setDefault(before);
 }
 
 TEST_CASE("A number typed is read whichever digits and sign of the decimal the keyboard has")
