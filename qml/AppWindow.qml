@@ -30,6 +30,9 @@ Window {
 
     /// What the on-screen keyboard covers.
     property real keyboardHeight: 0
+    /// What notch, bars and keyboard leave.
+    readonly property real freeWidth: width - Theme.safeLeft - Theme.safeRight
+    readonly property real freeHeight: height - Theme.safeTop - Math.max(keyboardHeight, Theme.safeBottom)
 
     function go(where) {
         // A running session is left by its own exits alone.
@@ -72,6 +75,9 @@ Window {
             return false
         return true
     }
+    /// Whether goBack() would leave something.
+    readonly property bool canGoBack: Router.sheetOpen || place !== Place.Today || !!(stack && stack.depth > 0) || !!(activeFocusItem && activeFocusItem.cursorPosition !== undefined)
+    onCanGoBackChanged: Router.backLeads(canGoBack)
     function open(part) {
         over.active = true
         return stack.show(part)
@@ -82,8 +88,10 @@ Window {
     // Sizes are bound and not left to a layout: a page is made at the size that it keeps.
     Item {
         id: places
-        width: window.width
-        height: window.height - window.keyboardHeight
+        x: Theme.safeLeft
+        y: Theme.safeTop
+        width: window.freeWidth
+        height: window.freeHeight
         visible: !window.troubled && !(window.stack && window.stack.depth > 0)
         // A screen that lies on its side has no height to give away: the places stand beside the page.
         readonly property bool low: height < Theme.lowHeight && width > height
@@ -132,8 +140,10 @@ Window {
     }
 
     Loader {
-        width: window.width
-        height: window.height - window.keyboardHeight
+        x: Theme.safeLeft
+        y: Theme.safeTop
+        width: window.freeWidth
+        height: window.freeHeight
         active: window.troubled
         source: Router.documentOf(Part.StoreTroublePart)
     }
@@ -141,7 +151,10 @@ Window {
     // Pages over the places.
     Loader {
         id: over
-        anchors { fill: parent; bottomMargin: window.keyboardHeight }
+        x: Theme.safeLeft
+        y: Theme.safeTop
+        width: window.freeWidth
+        height: window.freeHeight
         active: false
         visible: window.stack && window.stack.depth > 0 && !window.troubled
         source: Router.documentOf(Part.PageStackPart)

@@ -166,6 +166,19 @@ Result<Done> makeOwnFolder(const path& folder)
     return Done{};
 }
 
+Result<Done> emptyOwnFolder(const path& folder)
+{
+    std::error_code failed;
+    if (!std::filesystem::is_directory(folder, failed)) {
+        std::filesystem::create_directories(folderOf(folder), failed);
+        return makeOwnFolder(folder);
+    }
+    for (const auto& entry : std::filesystem::directory_iterator(folder, failed))
+        if (auto gone = wipe(entry.path()); !gone)
+            return gone;
+    return failed ? Result<Done>(fileError(folder, "looked into", failed.value())) : Result<Done>(Done{});
+}
+
 Result<Done> moveWiping(const path& from, const path& to)
 {
     const Descriptor old(to, O_WRONLY | O_NOFOLLOW);

@@ -52,6 +52,9 @@ void closeToOthers(const std::filesystem::path& file);
 /// Makes a folder of mode 0700, whatever the umask. Refused: anything of that name.
 [[nodiscard]] facts::Result<facts::Done> makeOwnFolder(const std::filesystem::path& folder);
 
+/// Makes such a folder if there is none, and wipes the files in one that is there.
+[[nodiscard]] facts::Result<facts::Done> emptyOwnFolder(const std::filesystem::path& folder);
+
 /// Moves `from` to `to`; what `to` held is overwritten with zeros before it goes.
 [[nodiscard]] facts::Result<facts::Done> moveWiping(const std::filesystem::path& from, const std::filesystem::path& to);
 

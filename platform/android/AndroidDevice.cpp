@@ -1,6 +1,7 @@
 #include "android/AndroidDevice.h"
 
 #include <iostream>
+#include <utility>
 
 namespace firstdew::androidside {
 
@@ -35,6 +36,7 @@ bool AndroidHaptics::present() const
 }
 
 void AndroidHaptics::pulse() { shake({0, kPulseMs}); }
+void AndroidHaptics::tick() { tryTo(m_java, "tick", json::object()); }
 void AndroidHaptics::alarm() { shake(kAlarmMs); }
 void AndroidHaptics::still() { shake({}); }
 void AndroidHaptics::shake(const std::vector<int>& timings) { tryTo(m_java, "vibrate", {{"timings", timings}}); }
@@ -53,6 +55,35 @@ void BathNotice::stopPressed() const
 {
     if (m_stop)
         m_stop();
+}
+
+ports::Insets AndroidSafeArea::insets() const
+{
+    const auto told = m_java.ask("insets", json::object());
+    if (!told)
+        return {};
+    return {told->value("left", 0.0), told->value("top", 0.0), told->value("right", 0.0), told->value("bottom", 0.0)};
+}
+
+void AndroidSafeArea::look() const
+{
+    if (m_changed)
+        m_changed();
+}
+
+ports::Hours AndroidClockFormat::asked() const
+{
+    const auto told = m_java.ask("clock", json::object());
+    if (!told || !told->contains("twentyFour"))
+        return ports::Hours::AsLocale;
+    return told->value("twentyFour", false) ? ports::Hours::TwentyFour : ports::Hours::Twelve;
+}
+
+void AndroidClockFormat::look()
+{
+    const auto now = asked();
+    if (std::exchange(m_hours, now) != now && m_changed)
+        m_changed();
 }
 
 } // namespace firstdew::androidside

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "android/JavaSide.h"
+#include "ports/ClockFormat.h"
 #include "ports/Haptics.h"
 #include "ports/Opener.h"
+#include "ports/SafeArea.h"
 #include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
@@ -39,6 +41,7 @@ public:
     explicit AndroidHaptics(const JavaSide& java) : m_java(java) {}
     [[nodiscard]] bool present() const override;
     void pulse() override;
+    void tick() override;
     void alarm() override;
     void still() override;
 
@@ -72,6 +75,37 @@ public:
 private:
     const JavaSide& m_java;
     std::function<void()> m_stop;
+};
+
+/// What notch and bars take of the app's view.
+class AndroidSafeArea : public ports::SafeArea {
+public:
+    explicit AndroidSafeArea(const JavaSide& java) : m_java(java) {}
+    [[nodiscard]] ports::Insets insets() const override;
+    void onChange(std::function<void()> changed) override { m_changed = std::move(changed); }
+    /// Call on the app's thread when Java says "insets".
+    void look() const;
+
+private:
+    const JavaSide& m_java;
+    std::function<void()> m_changed;
+};
+
+/// The phone's setting "24-hour format".
+class AndroidClockFormat : public ports::ClockFormat {
+public:
+    explicit AndroidClockFormat(const JavaSide& java) : m_java(java) { m_hours = asked(); }
+    [[nodiscard]] ports::Hours hours() const override { return m_hours; }
+    void onChange(std::function<void()> changed) override { m_changed = std::move(changed); }
+    /// Call when the app is in front again.
+    void look();
+
+private:
+    [[nodiscard]] ports::Hours asked() const;
+
+    const JavaSide& m_java;
+    ports::Hours m_hours = ports::Hours::AsLocale;
+    std::function<void()> m_changed;
 };
 
 } // namespace firstdew::androidside

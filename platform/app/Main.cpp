@@ -5,6 +5,7 @@
 #include "System.h"
 #include "SystemClock.h"
 #include "Tokens.h"
+#include "controls/Router.h"
 #include "print/SummaryPdf.h"
 #include "theme/Theme.h"
 #include "words/Names.h"
@@ -89,6 +90,47 @@ bool translate(QTranslator& translator, QQmlEngine& engine, const QString& langu
     return true;
 }
 
+/// The app's own folder for the last summary made.
+QString outgoingFolder()
+{
+    return QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + QStringLiteral("/outgoing");
+}
+
+/// Files are chosen, check-ins felt, notch and bars kept free and hours counted as the system has it.
+void followSystem(app::System& system, const app::Options& options, viewmodels::AppContext& context)
+{
+    context.keep.useChooser(system.fileChooser());
+    context.caseload.useChooser(system.fileChooser());
+    context.feelCheckIns(system.haptics());
+    viewmodels::Appearance& appearance = context.appearance;
+    const auto keepFree = [&system, &options, &appearance] {
+        const auto [left, top, right, bottom] = system.safeArea().insets();
+        appearance.keepFree(options.testInsets.value_or(QMarginsF(left, top, right, bottom)));
+    };
+    const auto countHours = [&system, &appearance] {
+        switch (system.clockFormat().hours()) {
+        case ports::Hours::AsLocale: return appearance.countHours(words::Hours::AsLocale);
+        case ports::Hours::Twelve: return appearance.countHours(words::Hours::Twelve);
+        case ports::Hours::TwentyFour: return appearance.countHours(words::Hours::TwentyFour);
+        }
+    };
+    system.safeArea().onChange(keepFree);
+    system.clockFormat().onChange(countHours);
+    keepFree();
+    countHours();
+}
+
+/// The system's way back goes through goBack() of the window, as Escape does. While that has nothing to leave, the
+/// system itself leaves the app, and can show beforehand where that leads.
+void followBack(app::System& system, QQmlEngine& engine, QQuickWindow& window)
+{
+    auto* router = engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
+    QObject::connect(router, &controls::Router::backLeads, &system, &app::System::takeBack);
+    QObject::connect(&system, &app::System::backWanted, &window,
+                     [&window] { QMetaObject::invokeMethod(&window, "goBack"); });
+    system.takeBack(window.property("canGoBack").toBool());
+}
+
 /// Lets the system show reminders with the app closed if the person wants that.
 void remindWhenClosed(app::System& system, const viewmodels::Store& store)
 {
@@ -130,11 +172,9 @@ int main(int argc, char** argv)
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice(),
                                        [&system] { return system.screenReader(); }});
     viewmodels::ScanModel scan(system.codeCamera());
-    viewmodels::SummaryModel summary(store, system.sharer(), system.opener(),
-                                     QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    viewmodels::SummaryModel summary(store, system.sharer(), system.opener(), outgoingFolder());
     viewmodels::AppContext context(store, appearance, bath, summary, scan);
-    context.keep.useChooser(system.fileChooser());
-    context.caseload.useChooser(system.fileChooser());
+    followSystem(system, *options, context);
     const auto chooseVoice = [&] { system.voice().choose(voiceChoice(context)); };
     QObject::connect(&bath, &viewmodels::BathModel::changed, &bath, chooseVoice); // also emitted when the store changes
     chooseVoice();
@@ -158,6 +198,7 @@ int main(int argc, char** argv)
         qWarning("%s", qPrintable(component.errorString()));
         return 1;
     }
+    followBack(system, engine, *window);
     if (options->selfTest)
         return app::selfTest(*window, appearance, options->pictures) == 0 ? 0 : 1;
     if (!options->screenshot.isEmpty())

@@ -38,7 +38,22 @@ void declareOptions(QCommandLineParser& parser)
                        {"watch", "with --remind: stay and check each minute"},
                        {"test-now", "for tests: the local time to start from", "YYYY-MM-DDTHH:MM"},
                        {"test-speed", "for tests: speed of the session clock", "factor"},
+                       {"test-insets", "for tests: pixels to keep free at each side", "LEFT,TOP,RIGHT,BOTTOM"},
                        {"test-first-frame", "for tests: print when the first frame with the check-in was shown"}});
+}
+
+std::optional<QMarginsF> insetsFrom(const QString& written)
+{
+    const QStringList sides = written.split(QLatin1Char(','));
+    bool good = sides.size() == 4;
+    const auto side = [&](int i) {
+        bool number = false;
+        const double value = good ? sides.at(i).toDouble(&number) : 0;
+        good = good && number && value >= 0;
+        return value;
+    };
+    const QMarginsF insets(side(0), side(1), side(2), side(3));
+    return good ? std::optional(insets) : std::nullopt;
 }
 
 } // namespace
@@ -52,8 +67,10 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
     if (!parser.positionalArguments().isEmpty())
         return usage("command line",
                      QStringLiteral("'%1' is not expected").arg(parser.positionalArguments().constFirst()));
-    if (!testing && (parser.isSet("test-now") || parser.isSet("test-speed") || parser.isSet("test-first-frame")))
-        return usage("--test-now, --test-speed, --test-first-frame", "only for tests: set FIRSTDEW_TEST=1");
+    const QStringList forTests{"test-now", "test-speed", "test-insets", "test-first-frame"};
+    if (!testing && std::ranges::any_of(forTests, [&](const QString& option) { return parser.isSet(option); }))
+        return usage("--test-now, --test-speed, --test-insets, --test-first-frame",
+                     "only for tests: set FIRSTDEW_TEST=1");
 
     Options o;
     o.store = parser.isSet("store") ? parser.value("store") : ownStore();
@@ -95,6 +112,11 @@ Result<Options> optionsFrom(const QStringList& arguments, bool testing)
         o.testSpeed = parser.value("test-speed").toDouble(&ok);
     if (!ok || o.testSpeed <= 0)
         return usage("--test-speed", "write a number above 0");
+    if (parser.isSet("test-insets")) {
+        o.testInsets = insetsFrom(parser.value("test-insets"));
+        if (!o.testInsets)
+            return usage("--test-insets", "write LEFT,TOP,RIGHT,BOTTOM, e.g. 0,47,0,34");
+    }
     if (parser.isSet("test-now")) {
         o.testNow = LocalTime::parse(parser.value("test-now").toStdString());
         if (!o.testNow)

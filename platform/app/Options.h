@@ -3,6 +3,7 @@
 #include "facts/LocalDate.h"
 #include "facts/Result.h"
 
+#include <QMarginsF>
 #include <QSize>
 #include <QString>
 #include <QStringList>
@@ -27,7 +28,8 @@ struct Options {
     bool ownStore = false; ///< no record was named: that of this account
     std::optional<facts::LocalTime> testNow;
     double testSpeed = 1;
-    bool testFirstFrame = false; ///< print when the first frame with the check-in was shown
+    std::optional<QMarginsF> testInsets; ///< kept free at the sides of the window, as a phone's notch and bars want it
+    bool testFirstFrame = false;         ///< print when the first frame with the check-in was shown
 };
 
 /// Reads the arguments after the program's name. The test options are refused unless `testing`.

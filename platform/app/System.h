@@ -1,11 +1,13 @@
 #pragma once
 
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "ports/ClockFormat.h"
 #include "ports/CodeCamera.h"
 #include "ports/FileChooser.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
+#include "ports/SafeArea.h"
 #include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
 #include "ports/Voice.h"
@@ -43,6 +45,10 @@ public:
     [[nodiscard]] ports::Haptics& haptics();
     [[nodiscard]] ports::CodeCamera& codeCamera();
     [[nodiscard]] ports::SessionNotice& sessionNotice();
+    [[nodiscard]] ports::SafeArea& safeArea();
+    [[nodiscard]] ports::ClockFormat& clockFormat();
+    /// Whether the app takes the system's way back, because it has something to leave. backWanted() follows it.
+    void takeBack(bool leads);
     /// Whether a screen reader is on and takes touches first.
     [[nodiscard]] bool screenReader() const;
     /// Created by the first call, since a self-test or a screenshot shows no notices and asks for no permission.
@@ -57,6 +63,8 @@ signals:
     void answered(const QString& key, const QString& action);
     /// A notice or a second start wants the window in front, at that place, or as it is if that is empty.
     void opened(const QString& place);
+    /// The person went back. Not emitted where that comes as a key.
+    void backWanted();
     /// Another program asks to read the record and update the reminders.
     void updateWanted();
 

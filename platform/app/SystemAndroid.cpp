@@ -12,6 +12,7 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QJniEnvironment>
+#include <QStandardPaths>
 
 #include <optional>
 
@@ -24,9 +25,12 @@ struct System::Inside {
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
     ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
-    androidside::AndroidFileChooser fileChooser{java};
+    androidside::AndroidFileChooser fileChooser{
+        java, QStandardPaths::writableLocation(QStandardPaths::CacheLocation).toStdString() + "/saving"};
     androidside::AndroidHaptics haptics{java};
     androidside::BathNotice sessionNotice{java};
+    androidside::AndroidSafeArea safeArea{java};
+    androidside::AndroidClockFormat clockFormat{java};
     std::optional<androidside::AndroidNotifier> notifier;
 };
 
@@ -42,6 +46,10 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
             [this, what] {
                 if (what == "stop")
                     m_inside->sessionNotice.stopPressed();
+                else if (what == "back")
+                    emit backWanted();
+                else if (what == "insets")
+                    m_inside->safeArea.look();
                 else
                     emit updateWanted();
             },
@@ -51,6 +59,7 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
         if (state != Qt::ApplicationActive)
             return;
         m_inside->fileChooser.lookForAnswer();
+        m_inside->clockFormat.look(); // changed in the system's settings meanwhile
         const auto told = m_inside->java.ask("place", nlohmann::json::object());
         const std::string place = told ? told->value("place", "") : "";
         if (!place.empty())
@@ -74,6 +83,16 @@ ports::Opener& System::opener() { return m_inside->opener; }
 ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+
+ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
+ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
+
+void System::takeBack(bool leads)
+{
+    // Without it the system leaves the app at once, so that is worth a line.
+    if (const auto told = m_inside->java.ask("back", {{"leads", leads}}); !told)
+        qWarning("the way back may leave the app: %s", told.error().message.c_str());
+}
 
 bool System::screenReader() const { return QAccessible::isActive(); }
 

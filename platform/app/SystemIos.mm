@@ -36,6 +36,8 @@ struct System::Inside {
     iosside::AppleHaptics haptics;
     /// The audio session keeps the app alive; a countdown outside it would need a second program, in Swift.
     ports::AbsentSessionNotice sessionNotice;
+    iosside::AppleSafeArea safeArea;
+    iosside::AppleClockFormat clockFormat;
     std::optional<iosside::AppleNotifier> notifier;
 };
 
@@ -63,6 +65,10 @@ ports::Opener& System::opener() { return m_inside->opener; }
 ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+
+ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
+ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
+void System::takeBack(bool) {} // there is no such way out of an app
 
 bool System::screenReader() const { return QAccessible::isActive(); }
 void System::languageChanged()

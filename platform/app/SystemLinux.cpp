@@ -2,6 +2,7 @@
 #include "Remind.h"
 #include "System.h"
 #include "camera/QtCodeCamera.h"
+#include "linux/DesktopClockFormat.h"
 #include "linux/DesktopHaptics.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSessionNotice.h"
@@ -33,6 +34,8 @@ struct System::Inside {
     linuxside::DesktopHaptics haptics;
     camera::QtCodeCamera codeCamera;
     linuxside::DesktopSessionNotice sessionNotice;
+    ports::AbsentSafeArea safeArea;
+    linuxside::DesktopClockFormat clockFormat;
     std::optional<linuxside::DesktopNotifier> notifier;
     std::optional<UpdateRequests> requests;
     linuxside::OneWindow window;
@@ -82,6 +85,9 @@ ports::Opener& System::opener() { return m_inside->opener; }
 ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
+ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
+ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
+void System::takeBack(bool) {} // it comes as a key
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
 // A visible notice keeps its language; the next one is in the new language.
 void System::languageChanged() {}

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "ports/ClockFormat.h"
 #include "ports/Haptics.h"
 #include "ports/Opener.h"
+#include "ports/SafeArea.h"
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 
@@ -24,9 +26,26 @@ class AppleHaptics : public ports::Haptics {
 public:
     [[nodiscard]] bool present() const override;
     void pulse() override;
+    /// The system leaves it out where the person switched haptics off.
+    void tick() override;
     void alarm() override;
     /// Does nothing: iOS cannot end a vibration, which lasts less than a second.
     void still() override {}
+};
+
+/// Notch, rounded corners and the home bar. A view without a picture hears when they change.
+class AppleSafeArea : public ports::SafeArea {
+public:
+    [[nodiscard]] ports::Insets insets() const override;
+    void onChange(std::function<void()> changed) override;
+};
+
+/// The system's setting of the clock, as its own date formats follow it.
+class AppleClockFormat : public ports::ClockFormat {
+public:
+    [[nodiscard]] ports::Hours hours() const override;
+    /// Called when the system's locale settings change.
+    void onChange(std::function<void()> changed) override;
 };
 
 /// Covers the app while it is in the background, so that the app switcher shows nothing of the record.

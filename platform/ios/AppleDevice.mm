@@ -5,6 +5,9 @@
 #import <Foundation/Foundation.h>
 #import <UIKit/UIKit.h>
 
+#include <functional>
+#include <utility>
+
 @interface FirstdewPreview : NSObject <UIDocumentInteractionControllerDelegate>
 @property(strong) UIViewController* front;
 @end
@@ -14,6 +17,22 @@
 {
     (void)controller;
     return self.front;
+}
+@end
+
+/// Nothing to see: the system tells a view in the window when the free area changes.
+@interface FirstdewEdges : UIView
+@end
+
+@implementation FirstdewEdges {
+@public
+    std::function<void()> changed;
+}
+- (void)safeAreaInsetsDidChange
+{
+    [super safeAreaInsetsDidChange];
+    if (changed)
+        changed();
 }
 @end
 
@@ -81,7 +100,42 @@ void AppleHaptics::pulse()
     [[[UIImpactFeedbackGenerator alloc] initWithStyle:UIImpactFeedbackStyleHeavy] impactOccurred];
 }
 
+void AppleHaptics::tick()
+{
+    [[[UIImpactFeedbackGenerator alloc] initWithStyle:UIImpactFeedbackStyleLight] impactOccurred];
+}
+
 void AppleHaptics::alarm() { AudioServicesPlaySystemSound(kSystemSoundID_Vibrate); }
+
+ports::Insets AppleSafeArea::insets() const
+{
+    const UIEdgeInsets kept = frontController().view.safeAreaInsets;
+    return {kept.left, kept.top, kept.right, kept.bottom};
+}
+
+// The window comes after this call, so the listening view joins it when the app is active.
+void AppleSafeArea::onChange(std::function<void()> changed)
+{
+    static FirstdewEdges* edges;
+    edges = [[FirstdewEdges alloc] initWithFrame:CGRect{}];
+    edges.userInteractionEnabled = NO;
+    edges->changed = std::move(changed);
+    [NSNotificationCenter.defaultCenter addObserverForName:UIApplicationDidBecomeActiveNotification object:nil queue:nil usingBlock:^(NSNotification*) {
+        [frontController().view addSubview:edges];
+        edges->changed();
+    }];
+}
+
+ports::Hours AppleClockFormat::hours() const
+{
+    NSString* format = [NSDateFormatter dateFormatFromTemplate:@"j" options:0 locale:NSLocale.currentLocale];
+    return [format containsString:@"a"] ? ports::Hours::Twelve : ports::Hours::TwentyFour;
+}
+
+void AppleClockFormat::onChange(std::function<void()> changed)
+{
+    [NSNotificationCenter.defaultCenter addObserverForName:NSCurrentLocaleDidChangeNotification object:nil queue:NSOperationQueue.mainQueue usingBlock:^(NSNotification*) { changed(); }];
+}
 
 void coverWhenLeft()
 {

@@ -15,6 +15,7 @@ const QString kPath = QStringLiteral("/org/sigxcpu/Feedback");
 // Events of the daemon's theme: a tenth of a second at the end of a time, and what calls for an answer at once (its
 // alarm clock swells over ten seconds, which is too slow here).
 const QString kStep = QStringLiteral("timeout-completed");
+const QString kTouch = QStringLiteral("button-pressed");
 const QString kAlarm = QStringLiteral("phone-incoming-call");
 constexpr int kOnce = -1;
 /// As long as the engine takes to repeat an alarm that stands.
@@ -32,6 +33,9 @@ bool DesktopHaptics::present() const
 }
 
 void DesktopHaptics::pulse() { trigger(kStep, kOnce, std::nullopt); }
+
+// The daemon leaves it out in its silent profile.
+void DesktopHaptics::tick() { trigger(kTouch, kOnce, std::nullopt); }
 
 void DesktopHaptics::alarm()
 {

@@ -22,6 +22,7 @@ public:
     }
     [[nodiscard]] bool present() const override;
     void pulse() override;
+    void tick() override;
     void alarm() override;
     void still() override;
 

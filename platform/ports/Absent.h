@@ -1,10 +1,12 @@
 #pragma once
 
+#include "ports/ClockFormat.h"
 #include "ports/CodeCamera.h"
 #include "ports/FileChooser.h"
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
+#include "ports/SafeArea.h"
 #include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
 #include "ports/Voice.h"
@@ -55,6 +57,7 @@ class AbsentHaptics final : public Haptics {
 public:
     [[nodiscard]] bool present() const override { return false; }
     void pulse() override { say(); }
+    void tick() override {} // nobody misses it
     void alarm() override { say(); }
     void still() override {}
 
@@ -92,6 +95,11 @@ public:
         std::clog << "firstdew: this system has no chooser for files that end in " << ending << '\n';
         return false;
     }
+    bool save(const std::string&, std::vector<OutFile>, Saved) override
+    {
+        std::clog << "firstdew: this system has no chooser for a place to save at\n";
+        return false;
+    }
 };
 
 /// Logs once for each session.
@@ -108,6 +116,13 @@ public:
 
 private:
     bool m_said = false;
+};
+
+/// A window that has all of its room to itself.
+class AbsentSafeArea final : public SafeArea {
+public:
+    [[nodiscard]] Insets insets() const override { return {}; }
+    void onChange(std::function<void()>) override {}
 };
 
 class AbsentNotifier final : public Notifier {

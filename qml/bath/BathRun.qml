@@ -23,7 +23,7 @@ Item {
     Keys.onPressed: event => { event.accepted = true; BathModel.stopUnlessSlip() }
     Accessible.role: Accessible.Pane
     Accessible.name: r.step
-    Rectangle { anchors.fill: parent; color: page.alarm ? Theme.alarm : Theme.paper }
+    ToEdges { color: page.alarm ? Theme.alarm : Theme.paper }
 
     GridLayout {
         anchors { fill: parent; margins: Theme.small }
@@ -155,13 +155,16 @@ Item {
         }
     }
     // With the hands under, a tap anywhere stops.
-    MouseArea { anchors.fill: parent; enabled: page.under && BathModel.stopsIn === 0; visible: page.under; onClicked: BathModel.stopUnlessSlip() }
+    ToEdges {
+        color: Theme.clear
+        visible: page.under
+        MouseArea { anchors.fill: parent; enabled: page.under && BathModel.stopsIn === 0; onClicked: BathModel.stopUnlessSlip() }
+    }
     // Nothing moves while a stop can be taken back: what to do now, and the way back away from where Stop lay.
-    Rectangle {
+    Item {
         anchors.fill: parent
         visible: BathModel.stopsIn > 0
-        color: Theme.alarm
-        MouseArea { anchors.fill: parent }
+        ToEdges { color: Theme.alarm; MouseArea { anchors.fill: parent } }
         ColumnLayout {
             anchors { fill: parent; margins: Theme.margin }
             spacing: Theme.margin

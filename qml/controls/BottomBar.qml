@@ -14,6 +14,16 @@ Rectangle {
     color: Theme.card
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Places")
+    // Beside the page it reaches to the edges of its own side, below the page to three of them.
+    Rectangle {
+        z: -1
+        readonly property bool mirrored: Appearance.rightToLeft
+        x: bar.upright && mirrored ? 0 : -Theme.safeLeft
+        y: bar.upright ? -Theme.safeTop : 0
+        width: parent.width + (bar.upright ? (mirrored ? Theme.safeRight : Theme.safeLeft) : Theme.safeLeft + Theme.safeRight)
+        height: parent.height + Theme.safeBottom + (bar.upright ? Theme.safeTop : 0)
+        color: bar.color
+    }
     Rectangle {
         anchors.right: parent.right
         width: bar.upright ? Theme.hair : parent.width

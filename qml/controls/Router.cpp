@@ -75,11 +75,16 @@ void Router::watch(QObject* window) { window->installEventFilter(this); }
 
 void Router::opened(QObject* sheet)
 {
-    closed(sheet);
+    m_sheets.removeAll(sheet);
     m_sheets.append(sheet);
+    emit sheetOpenChanged();
 }
 
-void Router::closed(QObject* sheet) { m_sheets.removeAll(sheet); }
+void Router::closed(QObject* sheet)
+{
+    if (m_sheets.removeAll(sheet) > 0)
+        emit sheetOpenChanged();
+}
 
 bool Router::closeTopSheet() { return !m_sheets.isEmpty() && QMetaObject::invokeMethod(m_sheets.constLast(), "close"); }
 

@@ -24,6 +24,8 @@ class Router : public QObject {
     Q_PROPERTY(int day MEMBER m_day NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER m_site NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::Site::Value treated MEMBER m_treated NOTIFY subjectChanged)
+    /// A sheet lies on top.
+    Q_PROPERTY(bool sheetOpen READ sheetOpen NOTIFY sheetOpenChanged)
     Q_PROPERTY(QString entry MEMBER m_entry NOTIFY subjectChanged)
 
 public:
@@ -46,6 +48,7 @@ public:
     Q_INVOKABLE void closed(QObject* sheet);
     /// Closes the sheet on top; false where there is none.
     Q_INVOKABLE bool closeTopSheet();
+    [[nodiscard]] bool sheetOpen() const { return !m_sheets.isEmpty(); }
     bool eventFilter(QObject* window, QEvent* event) override;
     /// The document of a part.
     Q_INVOKABLE QUrl documentOf(firstdew::ui::Part::Value part) const;
@@ -60,6 +63,9 @@ signals:
     /// That sheet over everything.
     void sheet(firstdew::ui::Part::Value sheet);
     void back();
+    /// Whether goBack() of the window has something to leave. Where it has not, the way back is the system's.
+    void backLeads(bool leads);
+    void sheetOpenChanged();
     void drawnChanged();
     void sessionAskedChanged();
     void subjectChanged();

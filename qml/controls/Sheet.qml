@@ -11,9 +11,11 @@ T.Popup {
     parent: T.Overlay.overlay
     modal: true
     focus: true
-    width: parent ? Math.min(parent.width, Theme.measure) : 0
-    height: parent ? Math.min(column.implicitHeight + 2 * Theme.margin + docked, parent.height - Theme.vast) : 0
-    x: parent ? (parent.width - width) / 2 : 0
+    readonly property real room: parent ? parent.width - Theme.safeLeft - Theme.safeRight : 0
+    width: Math.min(room, Theme.measure)
+    height: parent ? Math.min(column.implicitHeight + 2 * Theme.margin + docked + Theme.safeBottom, parent.height - Theme.safeTop - Theme.vast) : 0
+    bottomPadding: Theme.safeBottom
+    x: parent ? Theme.safeLeft + (room - width) / 2 : 0
     y: parent ? parent.height - height : 0
     closePolicy: T.Popup.CloseOnPressOutside // Escape and the way back come to the window
     onAboutToShow: Router.opened(sheet)

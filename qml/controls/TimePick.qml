@@ -11,7 +11,7 @@ PickRow {
     sheet: Sheet {
         id: sheet
         property int hour: -1
-        readonly property int across: Theme.largeText ? 3 : 4
+        readonly property int across: Theme.largeText || Appearance.phrases.clock(0).length > 5 ? 3 : 4 // "12:00 AM" needs more room
         title: pick.label
         onAboutToShow: hour = -1
         Grid {

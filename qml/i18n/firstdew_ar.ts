@@ -4224,6 +4224,10 @@
         <source>The first page as it will be printed</source>
         <translation>الصفحة الأولى كما ستُطبع</translation>
     </message>
+    <message>
+        <source>Save it as a file</source>
+        <translation>احفظه كملف</translation>
+    </message>
 </context>
 <context>
     <name>TallyLines</name>
@@ -6216,6 +6220,10 @@
         <source>Dry skin</source>
         <translation>جلد جاف</translation>
     </message>
+    <message>
+        <source>It could not be saved there. Choose another place, or make room first.</source>
+        <translation>تعذّر الحفظ هناك. اختر مكانًا آخر أو أفرغ مساحة أولًا.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6287,14 +6295,21 @@
     </message>
 </context>
 <context>
+    <name>firstdew::viewmodels::KeepModel</name>
+    <message>
+        <source>Save as</source>
+        <translation>حفظ باسم</translation>
+    </message>
+</context>
+<context>
     <name>firstdew::viewmodels::SummaryModel</name>
     <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>حُفظ باسم %1 وسُلّم.</translation>
+        <source>Handed over.</source>
+        <translation>سُلِّم الملف.</translation>
     </message>
     <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>حُفظ باسم %1. افتحه من هناك.</translation>
+        <source>Saved as %1.</source>
+        <translation>حُفظ باسم %1.</translation>
     </message>
 </context>
 </TS>

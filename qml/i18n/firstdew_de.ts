@@ -4132,6 +4132,10 @@
         <source>The first page as it will be printed</source>
         <translation>Die erste Seite, wie sie gedruckt wird</translation>
     </message>
+    <message>
+        <source>Save it as a file</source>
+        <translation>Als Datei speichern</translation>
+    </message>
 </context>
 <context>
     <name>TallyLines</name>
@@ -6064,6 +6068,10 @@
         <source>Dry skin</source>
         <translation>Trockene Haut</translation>
     </message>
+    <message>
+        <source>It could not be saved there. Choose another place, or make room first.</source>
+        <translation>Dort ließ es sich nicht speichern. Wählen Sie einen anderen Ort oder schaffen Sie zuerst Platz.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6131,14 +6139,21 @@
     </message>
 </context>
 <context>
+    <name>firstdew::viewmodels::KeepModel</name>
+    <message>
+        <source>Save as</source>
+        <translation>Speichern unter</translation>
+    </message>
+</context>
+<context>
     <name>firstdew::viewmodels::SummaryModel</name>
     <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>Gespeichert als %1 und übergeben.</translation>
+        <source>Handed over.</source>
+        <translation>Übergeben.</translation>
     </message>
     <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>Gespeichert als %1. Öffnen Sie es von dort.</translation>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
     </message>
 </context>
 </TS>

@@ -4132,6 +4132,10 @@
         <source>The first page as it will be printed</source>
         <translation>La primera página tal como se imprimirá</translation>
     </message>
+    <message>
+        <source>Save it as a file</source>
+        <translation>Guardar como archivo</translation>
+    </message>
 </context>
 <context>
     <name>TallyLines</name>
@@ -6064,6 +6068,10 @@
         <source>Dry skin</source>
         <translation>Piel seca</translation>
     </message>
+    <message>
+        <source>It could not be saved there. Choose another place, or make room first.</source>
+        <translation>No se pudo guardar ahí. Elige otro lugar o libera espacio primero.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6131,14 +6139,21 @@
     </message>
 </context>
 <context>
+    <name>firstdew::viewmodels::KeepModel</name>
+    <message>
+        <source>Save as</source>
+        <translation>Guardar como</translation>
+    </message>
+</context>
+<context>
     <name>firstdew::viewmodels::SummaryModel</name>
     <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>Guardado como %1 y entregado.</translation>
+        <source>Handed over.</source>
+        <translation>Entregado.</translation>
     </message>
     <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>Guardado como %1. Ábralo desde ahí.</translation>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
     </message>
 </context>
 </TS>

@@ -7,10 +7,18 @@ Frame {
     canGoBack: true
     title: qsTr("Back-up, export and delete")
     property fileResult result
+    Connections {
+        target: KeepModel
+        function onSaved(result) {
+            page.result = result
+            if (result.ok)
+                phrase.text = ""
+        }
+    }
     Card {
         visible: page.result.tried
         kind: page.result.ok ? Card.Plain : Card.Danger
-        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.path !== "" ? qsTr("Done: %1").arg(Appearance.phrases.asWritten(page.result.path)) : qsTr("Done.")) : page.result.message }
+        Label { Layout.fillWidth: true; text: page.result.ok ? (page.result.where !== "" ? qsTr("Done: %1").arg(Appearance.phrases.asWritten(page.result.where)) : qsTr("Done.")) : page.result.message }
         ActionButton { visible: page.result.ok && page.result.path !== ""; iconName: "share"; text: qsTr("Share it"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.result.path) }
         Label { visible: page.result.tried && !page.result.ok; role: Label.Small; Layout.fillWidth: true; text: qsTr("Your record is as it was.") }
     }
@@ -19,7 +27,7 @@ Frame {
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.") }
         Field { id: phrase; property bool shown: false; label: qsTr("Passphrase"); echoMode: shown ? TextInput.Normal : TextInput.Password; hint: qsTr("At least eight characters.") }
         ActionButton { kind: ButtonFace.Quiet; Layout.fillWidth: Theme.largeText; text: phrase.shown ? qsTr("Hide what I type") : qsTr("Show what I type"); onClicked: phrase.shown = !phrase.shown }
-        ActionButton { kind: ButtonFace.Main; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: KeepModel.longEnough(phrase.text); onClicked: { page.result = KeepModel.backUp(phrase.text); if (page.result.ok) phrase.text = "" } }
+        ActionButton { kind: ButtonFace.Main; text: qsTr("Make a back-up"); Layout.fillWidth: true; enabled: KeepModel.longEnough(phrase.text); onClicked: KeepModel.backUp(phrase.text) }
     }
     Card {
         Heading { text: qsTr("Restore") }
@@ -30,10 +38,10 @@ Frame {
     Card {
         Heading { text: qsTr("Export") }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("These files are not encrypted; share them with care.") }
-        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Json) }
-        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Tables) }
-        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportAs(ExportFormat.Fhir) }
-        ActionButton { text: qsTr("Planned sessions, for a calendar"); Layout.fillWidth: true; onClicked: page.result = KeepModel.exportCalendar(qsTr("Firstdew sessions"), qsTr("A session is planned")) }
+        ActionButton { text: qsTr("Everything, as JSON"); Layout.fillWidth: true; onClicked: KeepModel.exportAs(ExportFormat.Json) }
+        ActionButton { text: qsTr("Tables for a spreadsheet, as CSV"); Layout.fillWidth: true; onClicked: KeepModel.exportAs(ExportFormat.Tables) }
+        ActionButton { text: qsTr("For medical records, as FHIR"); Layout.fillWidth: true; onClicked: KeepModel.exportAs(ExportFormat.Fhir) }
+        ActionButton { text: qsTr("Planned sessions, for a calendar"); Layout.fillWidth: true; onClicked: KeepModel.exportCalendar(qsTr("Firstdew sessions"), qsTr("A session is planned")) }
     }
     Card {
         Heading { text: qsTr("Import") }

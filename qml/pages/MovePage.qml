@@ -13,12 +13,15 @@ Frame {
     property fileResult made
     property backUpRead read
     readonly property bool empty: TodayModel.sites.length === 0
-    function makeBackUp() {
-        made = KeepModel.backUp(phrase.text)
-        if (!made.ok)
-            return
-        phrase.text = ""
-        step = MovePage.Share
+    Connections {
+        target: KeepModel
+        function onSaved(result) {
+            page.made = result
+            if (!result.ok)
+                return
+            phrase.text = ""
+            page.step = MovePage.Share
+        }
     }
     function look() {
         read = KeepModel.lookInto(file.path, opening.text)
@@ -53,7 +56,7 @@ Frame {
         visible: page.step === MovePage.Share
         Heading { text: qsTr("2. Send the file to the new phone") }
         Label { Layout.fillWidth: true; text: qsTr("Use a cable, a memory card, or a message to yourself.") }
-        Label { role: Label.Small; Layout.fillWidth: true; text: Appearance.phrases.asWritten(page.made.path) }
+        Label { role: Label.Small; Layout.fillWidth: true; text: Appearance.phrases.asWritten(page.made.where) }
         Heading { text: qsTr("3. On the new phone") }
         Label { Layout.fillWidth: true; text: qsTr("Open Firstdew there and tap “Move from another phone”. Choose the file and type the passphrase. It then has to show these numbers:") }
         TallyLines { tally: page.made.ok ? KeepModel.tally() : Empty.recordTally }
@@ -82,7 +85,7 @@ Frame {
         Label { visible: page.read.kept !== ""; role: Label.Small; Layout.fillWidth: true; text: qsTr("What was on this phone before is kept in %1").arg(Appearance.phrases.asWritten(page.read.kept)) }
     }
     dock: [
-        ActionButton { visible: page.step === MovePage.Phrase; kind: ButtonFace.Now; text: qsTr("Make the file"); enabled: KeepModel.longEnough(phrase.text); Layout.fillWidth: true; onClicked: page.makeBackUp() },
+        ActionButton { visible: page.step === MovePage.Phrase; kind: ButtonFace.Now; text: qsTr("Make the file"); enabled: KeepModel.longEnough(phrase.text); Layout.fillWidth: true; onClicked: KeepModel.backUp(phrase.text) },
         ActionButton { visible: page.step === MovePage.Share; kind: ButtonFace.Now; iconName: "share"; text: qsTr("Send the file"); Layout.fillWidth: true; onClicked: SummaryModel.handOver(page.made.path) },
         ActionButton { visible: page.step === MovePage.File; kind: ButtonFace.Now; text: qsTr("Look into it"); enabled: file.path !== "" && opening.text !== ""; Layout.fillWidth: true; onClicked: page.look() },
         ActionButton { visible: page.step === MovePage.Look; kind: page.empty ? ButtonFace.Now : ButtonFace.Danger; text: page.empty ? qsTr("Use it here") : qsTr("Replace what is here"); Layout.fillWidth: true; onClicked: page.take() },

@@ -15,6 +15,7 @@ Frame {
         onChosen: days => SummaryModel.days = days
     }
     ActionButton { kind: ButtonFace.Now; iconName: "share"; text: qsTr("Share the summary"); Layout.fillWidth: true; onClicked: SummaryModel.share() }
+    ActionButton { text: qsTr("Save it as a file"); Layout.fillWidth: true; onClicked: SummaryModel.save() }
     Label { visible: text !== ""; Layout.fillWidth: true; text: SummaryModel.message }
     ActionButton { visible: SummaryModel.file !== ""; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(SummaryModel.file) }
     property bool shown: false

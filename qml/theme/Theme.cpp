@@ -29,6 +29,14 @@ void Theme::follow(bool dark, qreal textScale)
     emit changed();
 }
 
+void Theme::keepFree(const QMarginsF& safe)
+{
+    if (safe == m_safe)
+        return;
+    m_safe = safe;
+    emit safeChanged();
+}
+
 QFont Theme::font(qreal pixels, int weight)
 {
     QFont font; // the program's own in all else

@@ -2,6 +2,7 @@
 
 #include <QColor>
 #include <QFont>
+#include <QMarginsF>
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
 #include <algorithm>
@@ -68,6 +69,12 @@ class Theme : public QObject {
     Q_PROPERTY(int drawing MEMBER kDrawing CONSTANT) ///< a drawing that has room
     Q_PROPERTY(int curve MEMBER kCurve CONSTANT)     ///< a chart without its labels
 
+    // What the system keeps of each side of the window: backgrounds reach under it, nothing else does.
+    Q_PROPERTY(qreal safeLeft READ safeLeft NOTIFY safeChanged)
+    Q_PROPERTY(qreal safeTop READ safeTop NOTIFY safeChanged)
+    Q_PROPERTY(qreal safeRight READ safeRight NOTIFY safeChanged)
+    Q_PROPERTY(qreal safeBottom READ safeBottom NOTIFY safeChanged)
+
     Q_PROPERTY(QString family READ family CONSTANT)
     Q_PROPERTY(int strong MEMBER kStrong CONSTANT)
     Q_PROPERTY(qreal tiny READ tiny NOTIFY changed)
@@ -102,7 +109,13 @@ public:
     /// What the person chose; `textScale` from 0.85 to 2.
     void follow(bool dark, qreal textScale);
 
+    void keepFree(const QMarginsF& safe);
+
     [[nodiscard]] qreal textScale() const { return m_textScale; }
+    [[nodiscard]] qreal safeLeft() const { return m_safe.left(); }
+    [[nodiscard]] qreal safeTop() const { return m_safe.top(); }
+    [[nodiscard]] qreal safeRight() const { return m_safe.right(); }
+    [[nodiscard]] qreal safeBottom() const { return m_safe.bottom(); }
 
     // Slate-teal ink on warm paper; marigold for "now"; crimson for danger.
     [[nodiscard]] QColor paper() const { return tone(0xf6f1e6, 0x0f1d21); }
@@ -146,12 +159,14 @@ public:
 
 signals:
     void changed();
+    void safeChanged();
 
 private:
     [[nodiscard]] QColor tone(QRgb light, QRgb dark) const { return QColor(m_dark ? dark : light); }
 
     bool m_dark = false;
     qreal m_textScale = 1;
+    QMarginsF m_safe;
 };
 
 } // namespace firstdew

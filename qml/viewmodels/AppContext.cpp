@@ -20,6 +20,11 @@ T* lent(T& object)
 
 void AppContext::giveTo(QQmlEngine& engine) { engine.setProperty(kProperty, QVariant::fromValue<void*>(this)); }
 
+void AppContext::feelCheckIns(ports::Haptics& haptics)
+{
+    QObject::connect(&today, &TodayModel::checkedIn, &today, [&haptics] { haptics.tick(); });
+}
+
 AppContext& AppContext::of(const QQmlEngine& engine)
 {
     auto* context = static_cast<AppContext*>(engine.property(kProperty).value<void*>());

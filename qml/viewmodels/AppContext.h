@@ -24,7 +24,12 @@ struct AppContext {
                ScanModel& theScan)
         : store(theStore), appearance(theAppearance), bath(theBath), summary(theSummary), scan(theScan)
     {
+        summary.useSaver([this](const QString& file, auto told) { keep.saveCopy(file, std::move(told)); });
+        QObject::connect(&keep, &KeepModel::forgotten, &summary, &SummaryModel::dropCopy);
     }
+    ~AppContext() { summary.useSaver({}); }
+    AppContext(const AppContext&) = delete;
+    AppContext& operator=(const AppContext&) = delete;
 
     Store& store;
     Appearance& appearance;
@@ -39,6 +44,8 @@ struct AppContext {
     CaseloadModel caseload{store};
     SheetModel sheet{store, caseload};
 
+    /// A check-in is felt as one light tick.
+    void feelCheckIns(ports::Haptics& haptics);
     void giveTo(QQmlEngine& engine);
     [[nodiscard]] static AppContext& of(const QQmlEngine& engine);
 };

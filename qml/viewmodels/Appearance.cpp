@@ -30,6 +30,12 @@ Appearance::Appearance(Store& store, Asked asked) : m_store(store), m_asked(std:
 
 void Appearance::applyTheme() { m_theme.follow(dark(), textScale()); }
 
+void Appearance::countHours(words::Hours hours)
+{
+    words::countHours(hours);
+    emit changed();
+}
+
 ui::ThemeChoice::Value Appearance::theme() const
 {
     return ui::shown(m_asked.theme.value_or(m_store.diary().preferences.theme));

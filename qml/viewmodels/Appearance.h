@@ -5,6 +5,7 @@
 #include "theme/Theme.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
 #include "diary/Preferences.h"
+#include "words/Names.h"
 #endif
 
 #include <QObject>
@@ -62,6 +63,10 @@ public:
     [[nodiscard]] int startWidth() const { return m_asked.width; }
     [[nodiscard]] int startHeight() const { return m_asked.height; }
     [[nodiscard]] QString version() const { return m_asked.version; }
+    /// Keeps those sides of the window free of everything but backgrounds.
+    void keepFree(const QMarginsF& safe) { m_theme.keepFree(safe); }
+    /// Times of the day are counted so from now on.
+    void countHours(words::Hours hours);
     void setTheme(ui::ThemeChoice::Value theme);
     /// Shows a theme without recording it as chosen.
     void showTheme(ui::ThemeChoice::Value theme);

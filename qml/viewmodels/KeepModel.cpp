@@ -32,9 +32,13 @@ namespace {
 
 constexpr std::size_t kMostBytes = 256U * 1024 * 1024;
 
-ui::FileResult refused(const Error& e) { return {true, false, words::errorSentence(e), {}, false}; }
+ui::FileResult failed(const QString& message) { return {true, false, message, {}, {}, false}; }
+ui::FileResult refused(const Error& e) { return failed(words::errorSentence(e)); }
 
-ui::FileResult done(const QString& path = {}) { return {true, true, {}, path, false}; }
+ui::FileResult done(const QString& where = {}, const QString& path = {})
+{
+    return {true, true, {}, where, path, false};
+}
 
 /// The text of the code in a picture; of any other file its content.
 Result<std::string> textIn(const std::string& file, std::string content)
@@ -73,41 +77,76 @@ Result<std::vector<Fact>> factsIn(const QString& file, const QString& passphrase
 
 QString KeepModel::folder() const { return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation); }
 
-ui::FileResult KeepModel::written(const QString& ending, const std::string& content) const
+std::string KeepModel::fileName(const QString& ending) const
 {
-    QDir().mkpath(folder());
-    const QString wanted = QStringLiteral("%1/firstdew-%2.%3").arg(folder(), text(m_store.situation().today), ending);
-    const auto free = journal::freeName(wanted.toStdString());
-    if (!free)
-        return refused(free.error());
-    const auto put = journal::writeNewFile(*free, content);
-    return put ? done(text(free->string())) : refused(put.error());
+    return QStringLiteral("firstdew-%1%2").arg(text(m_store.situation().today), ending).toStdString();
 }
 
-ui::FileResult KeepModel::writtenTables() const
+/// Into the person's documents, under names that are free.
+ui::FileResult KeepModel::written(const std::vector<ports::OutFile>& files) const
 {
     QDir().mkpath(folder());
-    const QString wanted = QStringLiteral("%1/firstdew-%2-tables").arg(folder(), text(m_store.situation().today));
-    const auto free = journal::freeName(wanted.toStdString());
-    if (!free)
-        return refused(free.error());
-    if (const auto made = journal::makeOwnFolder(*free); !made)
-        return refused(made.error());
-    const auto tables = exchange::tablesOf(m_store.allFacts());
-    for (const auto& [name, table] : tables) {
-        if (const auto put = journal::writeNewFile(*free / name, table); !put)
-            return refused(put.error());
+    std::filesystem::path into = folder().toStdString();
+    if (files.size() > 1) {
+        const auto free = journal::freeName(into / fileName({}));
+        if (!free)
+            return refused(free.error());
+        if (const auto made = journal::makeOwnFolder(*free); !made)
+            return refused(made.error());
+        into = *free;
     }
-    return done(text(free->string()));
+    for (const auto& file : files) {
+        const auto free = journal::freeName(into / file.name);
+        if (!free)
+            return refused(free.error());
+        if (const auto put = journal::writeNewFile(*free, file.content); !put)
+            return refused(put.error());
+        if (files.size() == 1)
+            return done(text(free->string()), text(free->string()));
+    }
+    return done(text(into.string()));
 }
 
-ui::FileResult KeepModel::backUp(const QString& passphrase)
+void KeepModel::save(std::vector<ports::OutFile> files, Told told)
+{
+    const auto tell = [self = QPointer(this), told](const Result<std::optional<ports::SavedAs>>& end) {
+        if (!self)
+            return;
+        if (!end)
+            told(refused(end.error()));
+        else
+            told(*end ? done(text((*end)->where), text((*end)->file)) : ui::FileResult{});
+    };
+    if (m_chooser == nullptr || !m_chooser->save(tr("Save as").toStdString(), files, tell))
+        told(written(files));
+}
+
+void KeepModel::saveAndTell(std::vector<ports::OutFile> files)
+{
+    save(std::move(files), [this](const ui::FileResult& result) { emit saved(result); });
+}
+
+void KeepModel::saveCopy(const QString& file, Told told)
+{
+    auto content = journal::readFile(file.toStdString(), kMostBytes);
+    if (!content)
+        return told(refused(content.error()));
+    save({{QFileInfo(file).fileName().toStdString(), std::move(content.value())}}, std::move(told));
+}
+
+void KeepModel::backUp(const QString& passphrase)
 {
     const auto& journal = m_store.journalForWholeStoreActs();
-    if (!journal)
-        return {true, false, m_store.errorText(), {}, false};
-    const auto sealed = journal::backUp(*journal, passphrase.toStdString());
-    return sealed ? written("pgp", *sealed) : refused(sealed.error());
+    if (!journal) {
+        emit saved(failed(m_store.errorText()));
+        return;
+    }
+    auto sealed = journal::backUp(*journal, passphrase.toStdString());
+    if (!sealed) {
+        emit saved(refused(sealed.error()));
+        return;
+    }
+    saveAndTell({{fileName(QStringLiteral(".pgp")), std::move(sealed.value())}});
 }
 
 bool KeepModel::longEnough(const QString& passphrase)
@@ -171,19 +210,26 @@ ui::BackUpRead KeepModel::takeOver(const QString& file, const QString& passphras
             text(restored->kept.string())};
 }
 
-ui::FileResult KeepModel::exportAs(ui::ExportFormat::Value format)
+void KeepModel::exportAs(ui::ExportFormat::Value format)
 {
+    std::vector<ports::OutFile> files;
     switch (format) {
-    case ui::ExportFormat::Json: return written("json", codec::recordJson(m_store.allFacts()));
-    case ui::ExportFormat::Tables: return writtenTables();
+    case ui::ExportFormat::Json:
+        files.push_back({fileName(QStringLiteral(".json")), codec::recordJson(m_store.allFacts())});
+        break;
+    case ui::ExportFormat::Tables:
+        for (const auto& [name, table] : exchange::tablesOf(m_store.allFacts()))
+            files.push_back({fileName(QStringLiteral("-") + text(name)), table});
+        break;
     case ui::ExportFormat::Fhir:
-        return written("fhir.json",
-                       exchange::fhirBundle(m_store.allFacts(), {false, m_store.clock().instant().wallMs}));
+        files.push_back({fileName(QStringLiteral(".fhir.json")),
+                         exchange::fhirBundle(m_store.allFacts(), {false, m_store.clock().instant().wallMs})});
+        break;
     }
-    return {};
+    saveAndTell(std::move(files));
 }
 
-ui::FileResult KeepModel::exportCalendar(const QString& name, const QString& alarm)
+void KeepModel::exportCalendar(const QString& name, const QString& alarm)
 {
     const auto session = [](Site site) { return words::bathName(site).toStdString(); };
     const exchange::CalendarText calendar{
@@ -192,9 +238,9 @@ ui::FileResult KeepModel::exportCalendar(const QString& name, const QString& ala
         alarm.toStdString()};
     const auto today = m_store.situation().today;
     const auto events = exchange::calendarEvents(m_store.diary(), m_store.person().toStdString());
-    return written("ics", exchange::calendarFile(events, calendar,
-                                                 exchange::calendarSequence(m_store.allFacts().size(), today),
-                                                 m_store.clock().instant().wallMs));
+    saveAndTell({{fileName(QStringLiteral(".ics")),
+                  exchange::calendarFile(events, calendar, exchange::calendarSequence(m_store.allFacts().size(), today),
+                                         m_store.clock().instant().wallMs)}});
 }
 
 ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
@@ -209,7 +255,7 @@ ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
     if (const auto sheets = exchange::checkCareSheets(*incoming); !sheets)
         return refused(sheets.error());
     if (!journal)
-        return {true, false, m_store.errorText(), {}, false};
+        return failed(m_store.errorText());
     const auto imported = journal::importInto(*journal, *incoming,
                                               asNewPerson ? journal::Doubtful::AsNewPerson : journal::Doubtful::Refuse);
     m_store.reload();
@@ -273,14 +319,23 @@ bool KeepModel::accept(const Result<CareSheet>& sheet, bool loosen)
     return m_store.append(protocol::acceptanceOf(*sheet, m_store.diary()));
 }
 
+/// Copies on their way out hold what is removed now.
+void KeepModel::dropCopies()
+{
+    if (m_chooser != nullptr)
+        m_chooser->dropCopies();
+    emit forgotten();
+}
+
 ui::FileResult KeepModel::forgetPerson()
 {
     auto& journal = m_store.journalForWholeStoreActs();
     if (!journal)
-        return {true, false, m_store.errorText(), {}, false};
-    const auto forgotten = journal->forget(m_store.person().toStdString());
+        return failed(m_store.errorText());
+    const auto removed = journal->forget(m_store.person().toStdString());
     m_store.reload();
-    return forgotten ? done() : refused(forgotten.error());
+    dropCopies();
+    return removed ? done() : refused(removed.error());
 }
 
 ui::FileResult KeepModel::forgetAll()
@@ -288,6 +343,7 @@ ui::FileResult KeepModel::forgetAll()
     m_store.journalForWholeStoreActs().reset();
     const auto gone = journal::Journal::destroy(m_store.file());
     m_store.reopen();
+    dropCopies();
     return gone ? done() : refused(gone.error());
 }
 

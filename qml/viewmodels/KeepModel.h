@@ -13,9 +13,9 @@ class KeepModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_SINGLETON
-    /// Where files are put, and looked for: the person's documents.
+    /// Where files are put and looked for if the system has no chooser: the person's documents.
     Q_PROPERTY(QString folder READ folder CONSTANT)
-    /// Whether the system has a chooser of its own; where it has none, files come from that folder.
+    /// Whether the system has a chooser of its own.
     Q_PROPERTY(bool canChoose READ canChoose NOTIFY canChooseChanged)
 
 public:
@@ -26,14 +26,15 @@ public:
     static KeepModel* create(QQmlEngine*, QJSEngine*);
     [[nodiscard]] QString folder() const;
 
-    Q_INVOKABLE firstdew::ui::FileResult backUp(const QString& passphrase);
+    /// These make a file and ask where to put it; saved() tells what became of it. A back-up, encrypted:
+    Q_INVOKABLE void backUp(const QString& passphrase);
+    /// The whole record as JSON, tables or a FHIR bundle.
+    Q_INVOKABLE void exportAs(firstdew::ui::ExportFormat::Value format);
+    /// Planned sessions for a calendar; its name, and what an alarm says, come from the page.
+    Q_INVOKABLE void exportCalendar(const QString& name, const QString& alarm);
     /// Whether a back-up may have that passphrase.
     Q_INVOKABLE static bool longEnough(const QString& passphrase);
     Q_INVOKABLE firstdew::ui::FileResult restore(const QString& file, const QString& passphrase);
-    /// The whole record as JSON, a folder of tables or a FHIR bundle.
-    Q_INVOKABLE firstdew::ui::FileResult exportAs(firstdew::ui::ExportFormat::Value format);
-    /// Planned sessions for a calendar; its name, and what an alarm says, come from the page.
-    Q_INVOKABLE firstdew::ui::FileResult exportCalendar(const QString& name, const QString& alarm);
     /// Somebody who may be another than the person recorded is refused, or with `asNewPerson` added as a new person.
     Q_INVOKABLE firstdew::ui::FileResult importFrom(const QString& file, bool asNewPerson);
     /// Reads a care sheet, and tells the changes that it would bring.
@@ -61,8 +62,16 @@ public:
     /// Files in the folder whose names end in one of these, parted by spaces; newest first.
     Q_INVOKABLE QList<firstdew::ui::FoundFile> filesEnding(const QString& ending) const;
 
+    using Told = std::function<void(const ui::FileResult&)>;
+    /// Asks where to put a copy of that file. A result that was not tried: the person chose no place.
+    void saveCopy(const QString& file, Told told);
+
 signals:
     void canChooseChanged();
+    /// What became of the last file made; not tried: the person chose no place.
+    void saved(const firstdew::ui::FileResult& result);
+    /// Entries were removed for good: no copy of them may stay.
+    void forgotten();
     /// The person chose that file; empty: none.
     void fileChosen(int request, const QString& path);
 
@@ -71,8 +80,11 @@ private:
     [[nodiscard]] facts::Result<facts::CareSheet> sheetFrom(const std::string& source, std::string_view text) const;
     [[nodiscard]] ui::SheetRead told(const facts::Result<facts::CareSheet>& sheet) const;
     bool accept(const facts::Result<facts::CareSheet>& sheet, bool loosen);
-    [[nodiscard]] ui::FileResult writtenTables() const;
-    [[nodiscard]] ui::FileResult written(const QString& ending, const std::string& content) const;
+    [[nodiscard]] std::string fileName(const QString& ending) const;
+    void save(std::vector<ports::OutFile> files, Told told);
+    void dropCopies();
+    void saveAndTell(std::vector<ports::OutFile> files);
+    [[nodiscard]] ui::FileResult written(const std::vector<ports::OutFile>& files) const;
 
     Store& m_store;
     ports::FileChooser* m_chooser = nullptr;

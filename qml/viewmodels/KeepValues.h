@@ -49,6 +49,7 @@ class FileResult {
     Q_PROPERTY(bool tried MEMBER tried FINAL)
     Q_PROPERTY(bool ok MEMBER ok FINAL)
     Q_PROPERTY(QString message MEMBER message FINAL)
+    Q_PROPERTY(QString where MEMBER where FINAL)
     Q_PROPERTY(QString path MEMBER path FINAL)
     Q_PROPERTY(bool otherPerson MEMBER otherPerson FINAL)
 
@@ -56,7 +57,8 @@ public:
     bool tried = false;
     bool ok = false;
     QString message;          ///< why not, in a sentence
-    QString path;             ///< where it lies
+    QString where;            ///< the place as the person knows it
+    QString path;             ///< the file that can be handed on; empty where there is none
     bool otherPerson = false; ///< refused because it may be about somebody else, who may be added as a new person
     bool operator==(const FileResult&) const = default;
 };

@@ -100,10 +100,7 @@ QString Phrases::dayNumber(int day) const
 
 QString Phrases::asWritten(const QString& text) const { return words::asWritten(text.toStdString()); }
 
-QString Phrases::clock(int minutes) const
-{
-    return QLocale().toString(QTime(minutes / 60 % 24, minutes % 60), QStringLiteral("HH:mm"));
-}
+QString Phrases::clock(int minutes) const { return words::clockTime(QTime(minutes / 60 % 24, minutes % 60)); }
 
 QString Phrases::milliamps(double mA) const { return words::milliamps(mA); }
 QString Phrases::percent(double share) const { return words::percent(share); }

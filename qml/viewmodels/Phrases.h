@@ -68,7 +68,7 @@ public:
     Q_INVOKABLE QString dayShort(int day) const;
     /// Kept in its own direction within a sentence of another: paths, names, file endings.
     Q_INVOKABLE QString asWritten(const QString& text) const;
-    /// Minutes of the day as 19:30.
+    /// Minutes of the day, as 19:30 or 7:30 PM.
     Q_INVOKABLE QString clock(int minutes) const;
     Q_INVOKABLE QString milliamps(double mA) const;
     Q_INVOKABLE QString percent(double share) const;

@@ -1,11 +1,13 @@
 #include "SummaryModel.h"
 
+#include "journal/OwnFile.h"
 #include "print/SummaryPdf.h"
 #include "words/Errors.h"
 #include "words/Names.h"
 
 #include <QDir>
 #include <QMimeDatabase>
+#include <QPointer>
 #include <algorithm>
 
 namespace firstdew::viewmodels {
@@ -47,22 +49,64 @@ summary::Contents SummaryModel::contents() const
 
 QImage SummaryModel::page(int width) const { return print::previewOf(contents(), print::paperHere(), width); }
 
-void SummaryModel::share()
+void SummaryModel::say(const QString& message)
 {
+    m_message = message;
+    emit messageChanged();
+}
+
+void SummaryModel::dropCopy()
+{
+    (void)journal::emptyOwnFolder(m_folder.toStdString());
+    m_file.clear();
+    say({});
+}
+
+bool SummaryModel::make()
+{
+    // The page before may still be open in another program, but it is no longer handed out.
+    if (const auto ready = journal::emptyOwnFolder(m_folder.toStdString()); !ready) {
+        say(words::errorSentence(ready.error()));
+        return false;
+    }
     const LocalDate to = m_store.situation().today;
-    QDir().mkpath(m_folder);
     const QString file =
         QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
     const auto written = print::writeSummary(contents(), print::paperHere(), file);
-    if (!written) {
-        m_message = words::errorSentence(written.error());
-    } else {
-        m_file = file;
-        m_message = m_sharer.share(file.toStdString(), "application/pdf")
-                        ? tr("Saved as %1 and handed over.").arg(words::asWritten(file.toStdString()))
-                        : tr("Saved as %1. Open it from there.").arg(words::asWritten(file.toStdString()));
-    }
-    emit messageChanged();
+    m_file = written ? file : QString();
+    if (!written)
+        say(words::errorSentence(written.error()));
+    return written.ok();
+}
+
+void SummaryModel::share()
+{
+    if (!make())
+        return;
+    if (m_sharer.share(m_file.toStdString(), "application/pdf"))
+        say(tr("Handed over."));
+    else
+        saveMade();
+}
+
+void SummaryModel::save()
+{
+    if (make())
+        saveMade();
+}
+
+void SummaryModel::saveMade()
+{
+    if (!m_saver)
+        return say({});
+    m_saver(m_file, [self = QPointer(this)](const ui::FileResult& result) {
+        if (!self)
+            return;
+        if (result.ok)
+            self->say(tr("Saved as %1.").arg(words::asWritten(result.where.toStdString())));
+        else
+            self->say(result.message); // empty if the person chose no place
+    });
 }
 
 bool SummaryModel::handOver(const QString& file)

@@ -9,9 +9,11 @@
 #include "summary/Contents.h"
 #endif
 
+#include <functional>
+
 namespace firstdew::viewmodels {
 
-/// The prescriber's page: made, kept and handed over in one tap.
+/// The prescriber's page: made and handed over in one tap.
 class SummaryModel : public firstdew::viewmodels::PageSource {
     Q_OBJECT
     QML_ELEMENT
@@ -25,8 +27,13 @@ class SummaryModel : public firstdew::viewmodels::PageSource {
     Q_PROPERTY(QList<firstdew::ui::QuestionLine> questions READ questions NOTIFY changed)
 
 public:
-    /// `folder` is where the pages are kept.
+    /// `folder` is the app's own, for the last page made.
     SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder);
+    /// Asks where to put a copy of the file, and tells what became of it.
+    using Saver = std::function<void(const QString& file, std::function<void(const ui::FileResult&)>)>;
+    void useSaver(Saver saver) { m_saver = std::move(saver); }
+    /// Removes the last page made.
+    void dropCopy();
     static SummaryModel* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] QString message() const { return m_message; }
@@ -36,8 +43,10 @@ public:
     [[nodiscard]] QList<ui::QuestionLine> questions() const;
     /// The first page as it would be made now, in pixels of that width.
     [[nodiscard]] QImage page(int width) const override;
-    /// Writes the page and hands it to the system.
+    /// Makes the page and hands it to the system. If no program takes it, asks where to save it.
     Q_INVOKABLE void share();
+    /// Makes the page and asks where to save it.
+    Q_INVOKABLE void save();
     /// Hands a file made elsewhere to the system; whether it took it.
     Q_INVOKABLE bool handOver(const QString& file);
     /// Shows a file or a folder in the person's own program for it; false where it is not there or nothing shows it.
@@ -51,11 +60,15 @@ signals:
 
 private:
     [[nodiscard]] summary::Contents contents() const;
+    bool make();
+    void saveMade();
+    void say(const QString& message);
 
     Store& m_store;
     ports::Sharer& m_sharer;
     ports::Opener& m_opener;
     QString m_folder;
+    Saver m_saver;
     QString m_message;
     QString m_file;
 };

@@ -159,6 +159,7 @@ bool TodayModel::checkIn(ui::DiarySite::Value site, ui::Level::Value level, int 
     m_lastCheckIn = *id;
     m_lastWasCorrection = correction;
     emit changed();
+    emit checkedIn();
     return true;
 }
 

@@ -55,6 +55,8 @@ public:
 
 signals:
     void changed();
+    /// A check-in was taken from a touch in the app, and is on disk.
+    void checkedIn();
 
 private:
     [[nodiscard]] ui::SiteToday tell(const situation::SiteSituation& s) const;

@@ -270,8 +270,7 @@ QString noticeTitle(const bath::State& state)
 
 QString endsName(long long wallMs)
 {
-    return Words::tr("Ends at %1")
-        .arg(QLocale().toString(QDateTime::fromMSecsSinceEpoch(wallMs).time(), QStringLiteral("HH:mm")));
+    return Words::tr("Ends at %1").arg(clockTime(QDateTime::fromMSecsSinceEpoch(wallMs).time()));
 }
 
 QString stopName() { return Words::tr("Stop"); }

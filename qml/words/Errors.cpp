@@ -97,6 +97,8 @@ std::optional<QString> ofFile(const facts::Error& error)
             "saved. Close Firstdew, put the file back and open it again.");
     if (code == "care-sheet-future")
         return Words::tr("This care sheet is dated in the future. Ask for one with the right date.");
+    if (code == "save-failed")
+        return Words::tr("It could not be saved there. Choose another place, or make room first.");
     if (code == "disk-full")
         return Words::tr("There is no room left; nothing was written. Make room and try again.");
     if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))

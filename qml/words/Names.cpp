@@ -13,6 +13,13 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
+/// One for the program, as its locale is.
+Hours& hoursCounted()
+{
+    static Hours hours = Hours::AsLocale;
+    return hours;
+}
+
 QString written(LocalDate date, const QString& format) { return QLocale().toString(toQDate(date), format); }
 
 } // namespace
@@ -35,6 +42,20 @@ QLocale localeFor(const QString& language)
     if (asked.language() == QLocale::Arabic)
         return QLocale(QLocale::Arabic, QLocale::UnitedArabEmirates);
     return asked.language() == QLocale::English ? QLocale(QLocale::English, QLocale::UnitedKingdom) : asked;
+}
+
+void countHours(Hours hours) { hoursCounted() = hours; }
+
+bool countsToTwelve(const QLocale& locale)
+{
+    return locale.timeFormat(QLocale::ShortFormat).contains(QLatin1Char('a'), Qt::CaseInsensitive);
+}
+
+QString clockTime(QTime time)
+{
+    const Hours hours = hoursCounted();
+    const bool twelve = hours == Hours::AsLocale ? countsToTwelve(QLocale::system()) : hours == Hours::Twelve;
+    return QLocale().toString(time, twelve ? QStringLiteral("h:mm Ap") : QStringLiteral("HH:mm"));
 }
 
 QDate toQDate(LocalDate date) { return QDate(date.year(), date.month(), date.day()); }

@@ -22,6 +22,15 @@ using namespace facts;
 /// always those printed on machines and meters, in Arabic too.
 [[nodiscard]] QLocale localeFor(const QString& language);
 
+/// How the hours of the day are counted.
+enum class Hours { AsLocale, Twelve, TwentyFour };
+/// Counts the hours so from now on, in every text. AsLocale, the start, is what the system's locale does.
+void countHours(Hours hours);
+/// Whether that locale counts them to twelve.
+[[nodiscard]] bool countsToTwelve(const QLocale& locale);
+/// A time of the day, "19:30" or "7:30 PM". Every time that is shown or said in a notice comes from here.
+[[nodiscard]] QString clockTime(QTime time);
+
 [[nodiscard]] QDate toQDate(LocalDate date);
 /// "today", "tomorrow", "yesterday", or day and month, with the year where it is not that of `today`.
 [[nodiscard]] QString nearDay(LocalDate date, LocalDate today);

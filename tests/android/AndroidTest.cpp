@@ -2,10 +2,13 @@
 #include "android/AndroidDevice.h"
 #include "android/AndroidFileChooser.h"
 #include "android/AndroidNotifier.h"
+#include "journal/OwnFile.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <filesystem>
 #include <numeric>
+#include <unistd.h>
 
 using namespace firstdew;
 using namespace firstdew::androidside;
@@ -345,7 +348,7 @@ TEST_CASE("the chosen document is told once, when the app is in front again")
 {
     Phone phone;
     const JavaSide java(phone.java.machine(), phone.java.context());
-    AndroidFileChooser chooser(java);
+    AndroidFileChooser chooser(java, "/nowhere");
     std::vector<std::optional<std::string>> told;
     const auto hear = [&](std::optional<std::string> path) { told.push_back(std::move(path)); };
     chooser.lookForAnswer();
@@ -367,4 +370,82 @@ TEST_CASE("the chosen document is told once, when the app is in front again")
 
     phone.trouble = "android.content.ActivityNotFoundException";
     CHECK_FALSE(chooser.choose("a title", "pgp", hear));
+}
+
+TEST_CASE("what is saved lies in the cache until Java has copied it to the place that the person chose")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    const auto folder = std::filesystem::temp_directory_path() / ("firstdew-saving-" + std::to_string(::getpid()));
+    AndroidFileChooser chooser(java, folder);
+    std::vector<facts::Result<std::optional<ports::SavedAs>>> told;
+    const auto hear = [&](facts::Result<std::optional<ports::SavedAs>> end) { told.push_back(std::move(end)); };
+    REQUIRE(chooser.save("a title", {{"a.pgp", "sealed"}}, hear));
+    const std::string copy = (folder / "a.pgp").string();
+    CHECK(phone.asked.back() == std::pair{std::string("save"), json{{"files", {copy}}}});
+    CHECK(journal::readFile(copy, 100).value() == "sealed");
+    phone.answer = {{"answered", false}, {"failed", false}, {"where", ""}};
+    chooser.lookForAnswer();
+    CHECK(told.empty());
+    phone.answer = {{"answered", true}, {"failed", false}, {"where", "mine.pgp"}};
+    chooser.lookForAnswer();
+    chooser.lookForAnswer();
+    REQUIRE(told.size() == 1);
+    CHECK(told.back().value()->where == "mine.pgp");
+    CHECK(told.back().value()->file == copy);
+
+    REQUIRE(chooser.save("a title", {{"b.csv", "1"}, {"c.csv", "2"}}, hear));
+    CHECK_FALSE(std::filesystem::exists(copy));
+    phone.answer = {{"answered", true}, {"failed", true}, {"where", "Card"}};
+    chooser.lookForAnswer();
+    REQUIRE_FALSE(told.back());
+    CHECK(told.back().error().code == "save-failed");
+
+    REQUIRE(chooser.save("a title", {{"b.csv", "1"}, {"c.csv", "2"}}, hear));
+    phone.answer = {{"answered", true}, {"failed", false}, {"where", ""}};
+    chooser.lookForAnswer();
+    REQUIRE(told.back());
+    CHECK_FALSE(*told.back()); // cancelled
+
+    chooser.dropCopies();
+    CHECK(phone.asked.back().first == "drop-copies");
+    CHECK(std::filesystem::is_empty(folder));
+    std::filesystem::remove(folder);
+    phone.trouble = "android.content.ActivityNotFoundException";
+    CHECK_FALSE(chooser.save("a title", {{"a.pgp", "sealed"}}, hear));
+    std::filesystem::remove_all(folder);
+}
+
+TEST_CASE("the phone's edges, its clock and a tick come from Java")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidSafeArea area(java);
+    int changes = 0;
+    area.look(); // nobody listens yet
+    area.onChange([&] { ++changes; });
+    phone.answer = {{"left", 0.0}, {"top", 47.5}, {"right", 0.0}, {"bottom", 34.0}};
+    CHECK(area.insets() == ports::Insets{0, 47.5, 0, 34});
+    CHECK(phone.asked.back().first == "insets");
+    area.look();
+    CHECK(changes == 1);
+
+    phone.answer = {{"twentyFour", false}};
+    AndroidClockFormat format(java);
+    CHECK(format.hours() == ports::Hours::Twelve);
+    format.onChange([&] { ++changes; });
+    format.look();
+    CHECK(changes == 1);
+    phone.answer = {{"twentyFour", true}};
+    format.look();
+    CHECK(changes == 2);
+    CHECK(format.hours() == ports::Hours::TwentyFour);
+
+    AndroidHaptics(java).tick();
+    CHECK(phone.asked.back().first == "tick");
+
+    phone.trouble = "java.lang.IllegalStateException";
+    CHECK(area.insets() == ports::Insets{});
+    format.look();
+    CHECK(format.hours() == ports::Hours::AsLocale);
 }

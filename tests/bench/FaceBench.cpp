@@ -295,7 +295,7 @@ int main(int argc, char** argv)
     viewmodels::BathModel bath(store, {voice, wake, haptics, notice});
     ports::AbsentCodeCamera camera;
     viewmodels::ScanModel scan(camera);
-    viewmodels::SummaryModel summary(store, sharer, opener, folder.path());
+    viewmodels::SummaryModel summary(store, sharer, opener, folder.path() + "/outgoing");
     viewmodels::AppContext context(store, appearance, bath, summary, scan);
     QQmlApplicationEngine engine;
     context.giveTo(engine);

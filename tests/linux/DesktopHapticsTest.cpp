@@ -25,6 +25,14 @@ TEST_CASE("a step is felt as one short pulse, not heard")
     CHECK(bus.said() == trigger("timeout-completed", -1, 1));
 }
 
+TEST_CASE("a touch that was taken is felt as the daemon's own event for one, which its silent profile leaves out")
+{
+    Bus bus({"org.sigxcpu.Feedback"});
+    linuxside::DesktopHaptics haptics(bus.connection());
+    haptics.tick();
+    CHECK(bus.said() == trigger("button-pressed", -1, 1));
+}
+
 TEST_CASE("an alarm ends when told, and one that is repeated begins anew")
 {
     Bus bus({"org.sigxcpu.Feedback"});

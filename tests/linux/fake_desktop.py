@@ -98,21 +98,44 @@ class Request(dbus.service.Object):
 
 
 class ChoosingPortal(Portal):
-    """The person chooses the file named by CHOSEN in the environment. Without it the title says what the person does: the
-    path of a file, 'cancel' or 'wait'."""
+    """The person chooses the file named by CHOSEN in the environment, and saves as SAVE_AS or into the folder SAVE_IN.
+    Without them the title says what the person does: a path, 'cancel' or 'wait'."""
+
+    def answer(self, sender, options, said, names=('',)):
+        path = f"/org/freedesktop/portal/desktop/request/{sender[1:].replace('.', '_')}/{options['handle_token']}"
+        if said != 'wait':
+            uris = [GLib.filename_to_uri(said + name) for name in names] if said.startswith('/') else []
+            chosen = {'uris': dbus.Array(uris, signature='s')} if uris else {}
+            request = Request(bus, path)
+            GLib.idle_add(lambda: request.Response(dbus.UInt32(0 if chosen else 1), dbus.Dictionary(chosen, signature='sv')))
+        return dbus.ObjectPath(path)
+
+    @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
+    def SaveFile(self, _parent, title, options, sender=None):
+        say('save', str(title), str(options['current_name']), bool(options['modal']))
+        return self.answer(sender, options, os.environ.get('SAVE_AS', str(title)))
+
+    @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
+    def SaveFiles(self, _parent, title, options, sender=None):
+        names = [bytes(name).rstrip(b'\0').decode() for name in options['files']]
+        say('save', str(title), names, bool(options['modal']))
+        return self.answer(sender, options, os.environ.get('SAVE_IN', str(title)), ['/' + name for name in names])
 
     @dbus.service.method(CHOOSER, in_signature='ssa{sv}', out_signature='o', sender_keyword='sender')
     def OpenFile(self, _parent, title, options, sender=None):
         filters = [[str(name), [[int(kind), str(glob)] for kind, glob in patterns]] for name, patterns in options.get('filters', [])]
         say('choose', str(title), 'a folder' if options.get('directory') else filters, bool(options['modal']))
-        token = str(options['handle_token'])
-        path = f"/org/freedesktop/portal/desktop/request/{sender[1:].replace('.', '_')}/{token}"
-        answer = os.environ.get('CHOSEN', str(title))
-        if answer != 'wait':
-            chosen = {'uris': dbus.Array([GLib.filename_to_uri(answer)], signature='s')} if answer.startswith('/') else {}
-            request = Request(bus, path)
-            GLib.idle_add(lambda: request.Response(dbus.UInt32(0 if chosen else 1), dbus.Dictionary(chosen, signature='sv')))
-        return dbus.ObjectPath(path)
+        return self.answer(sender, options, os.environ.get('CHOSEN', str(title)))
+
+
+class Settings(ChoosingPortal):
+    """The setting CLOCK of the desktop's clock; anything else is not set."""
+    clock = os.environ.get('CLOCK', '24h')
+
+    @dbus.service.method('org.freedesktop.portal.Settings', in_signature='ss', out_signature='v')
+    def Read(self, group, key):
+        assert (group, key) == ('org.gnome.desktop.interface', 'clock-format')
+        return dbus.String(Settings.clock, variant_level=1)
 
 
 class Accessibility(dbus.service.Object):
@@ -129,7 +152,7 @@ class Accessibility(dbus.service.Object):
 DBusGMainLoop(set_as_default=True)
 bus = dbus.SessionBus()
 names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
-services = [Feedback(bus, '/org/sigxcpu/Feedback'), ChoosingPortal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), Settings(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
             Notices(bus, '/org/freedesktop/Notifications')]
 say('ready')
 GLib.MainLoop().run()

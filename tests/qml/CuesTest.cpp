@@ -32,6 +32,7 @@ struct Feeling final : ports::Haptics {
     std::vector<std::string> felt;
     bool present() const override { return true; }
     void pulse() override { felt.emplace_back("pulse"); }
+    void tick() override { felt.emplace_back("tick"); }
     void alarm() override { felt.emplace_back("alarm"); }
     void still() override { felt.emplace_back("still"); }
     auto count(const char* what) const { return std::count(felt.begin(), felt.end(), what); }
@@ -429,7 +430,7 @@ TEST_CASE("The page that was made is shown in the person's own program, and it i
     } programs;
     Led s;
     ports::AbsentSharer nobody;
-    viewmodels::SummaryModel summary(s.store, nobody, programs, s.folder.path());
+    viewmodels::SummaryModel summary(s.store, nobody, programs, s.folder.path() + "/outgoing");
     summary.share();
     REQUIRE(QFile::exists(summary.file()));
     CHECK(summary.open(summary.file()));

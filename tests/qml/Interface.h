@@ -261,7 +261,7 @@ struct Interface {
     viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
     FakeCamera camera;
     viewmodels::ScanModel scan{camera};
-    viewmodels::SummaryModel summary{store, sharer, opener, folder.path()};
+    viewmodels::SummaryModel summary{store, sharer, opener, folder.path() + "/outgoing"};
     viewmodels::AppContext context{store, appearance, bath, summary, scan};
     QQmlApplicationEngine engine;
     QQuickWindow* window = nullptr;

@@ -1,9 +1,11 @@
 #include "Fingers.h"
 
+#include "codec/RecordJson.h"
 #include "ports/FileChooser.h"
 
 #include <QDir>
 #include <QFileInfo>
+#include <QRegularExpression>
 
 using namespace firstdew;
 using namespace firstdew::tests;
@@ -15,6 +17,10 @@ struct Choosing final : ports::FileChooser {
     std::string file;
     std::string ending;
     int asked = 0;
+    std::vector<ports::OutFile> saved; ///< the files that the app last wanted to save
+    /// Where the person saves them, or why that fails.
+    facts::Result<std::optional<ports::SavedAs>> place = std::optional<ports::SavedAs>();
+    int dropped = 0;
     bool choose(const std::string&, const std::string& wanted, Chosen chosen) override
     {
         ++asked;
@@ -23,6 +29,14 @@ struct Choosing final : ports::FileChooser {
             qApp, [this, chosen] { chosen(file.empty() ? std::nullopt : std::optional(file)); }, Qt::QueuedConnection);
         return true;
     }
+    bool save(const std::string&, std::vector<ports::OutFile> files, Saved told) override
+    {
+        saved = std::move(files);
+        QMetaObject::invokeMethod(
+            qApp, [this, told] { told(place); }, Qt::QueuedConnection);
+        return true;
+    }
+    void dropCopies() override { ++dropped; }
 };
 
 struct Home {
@@ -156,6 +170,7 @@ TEST_CASE("Where the system has no chooser, files come from the person's documen
 {
     struct None final : ports::FileChooser {
         bool choose(const std::string&, const std::string&, Chosen) override { return false; }
+        bool save(const std::string&, std::vector<ports::OutFile>, Saved) override { return false; }
     } none;
     const Home home;
     QDir(home.folder.path()).mkdir("Documents");
@@ -168,6 +183,104 @@ TEST_CASE("Where the system has no chooser, files come from the person's documen
     press(ui, "The new one: bring it here");
     press(ui, "Choose the file");
     CHECK(shows(ui, "mine.pgp"));
+}
+
+TEST_CASE("What is exported goes to the place that the person chooses, and nothing into the documents")
+{
+    const Home home;
+    Interface ui({390, 3000}, "light");
+    Choosing person;
+    ui.context.keep.useChooser(person);
+    REQUIRE(ui.show("KeepPage"));
+    press(ui, "Everything, as JSON"); // and cancels
+    REQUIRE(person.saved.size() == 1);
+    CHECK(person.saved.front().name == "firstdew-2026-03-20.json");
+    CHECK(person.saved.front().content == codec::recordJson(ui.store.allFacts()));
+    CHECK_FALSE(shows(ui, "Done"));
+    CHECK_FALSE(shows(ui, "Your record is as it was."));
+
+    person.place = Error{"save-failed", "/media/full/a.json", "cannot be written"};
+    press(ui, "Everything, as JSON");
+    CHECK(shows(ui, "It could not be saved there. Choose another place, or make room first."));
+    CHECK(shows(ui, "Your record is as it was."));
+
+    person.place = std::optional(ports::SavedAs{"Card/mine.ics", "/invented/mine.ics"});
+    press(ui, "Planned sessions, for a calendar");
+    CHECK(person.saved.front().name == "firstdew-2026-03-20.ics");
+    CHECK(shows(ui, "Card/mine.ics"));
+    CHECK(button(ui, "Share it") != nullptr);
+
+    person.place = std::optional(ports::SavedAs{"Card", ""});
+    press(ui, "Tables for a spreadsheet, as CSV");
+    REQUIRE(person.saved.size() > 1);
+    for (const auto& file : person.saved)
+        CHECK(QString::fromStdString(file.name).contains(QRegularExpression("^firstdew-2026-03-20-.*csv$")));
+    CHECK(shows(ui, "Card"));
+    CHECK(button(ui, "Share it") == nullptr);
+    CHECK_FALSE(QDir(home.folder.path()).exists("Documents"));
+}
+
+TEST_CASE("Whoever cancels the place of a back-up keeps the passphrase that was typed")
+{
+    const Home home;
+    Interface ui({390, 2000}, "light");
+    Choosing person;
+    ui.context.keep.useChooser(person);
+    REQUIRE(ui.show("MovePage"));
+    press(ui, "The old one: send from here");
+    write(ui, "Passphrase", kPhrase);
+    press(ui, "Make the file");
+    CHECK(shows(ui, "1. Choose a passphrase"));
+    CHECK(button(ui, "Make the file")->isEnabled());
+    person.place = std::optional(ports::SavedAs{"Card/mine.pgp", "/invented/mine.pgp"});
+    press(ui, "Make the file");
+    CHECK(person.saved.front().name == "firstdew-2026-03-20.pgp");
+    CHECK(shows(ui, "Card/mine.pgp"));
+    CHECK(button(ui, "Send the file") != nullptr);
+}
+
+TEST_CASE("The summary is handed over from the app's own folder; where no program takes it, its place is asked for")
+{
+    struct Taking final : ports::Sharer {
+        bool share(const std::string&, const std::string&) override { return true; }
+    } taking;
+    const Home home;
+    Interface ui({390, 2000}, "light");
+    Choosing person;
+    person.place = std::optional(ports::SavedAs{"Card/page.pdf", "/invented/page.pdf"});
+    ui.context.keep.useChooser(person);
+    const QString out = ui.folder.path() + "/taken";
+    viewmodels::SummaryModel taken(ui.store, taking, ui.opener, out);
+    taken.share();
+    CHECK(taken.message() == "Handed over.");
+    CHECK(QDir(out).entryList(QDir::Files) == QStringList{"firstdew-summary-2026-03-20.pdf"});
+    CHECK(person.saved.empty());
+
+    REQUIRE(ui.show("SummaryPage"));
+    press(ui, "Share the summary"); // nobody takes it here
+    REQUIRE(person.saved.size() == 1);
+    CHECK(person.saved.front().name == "firstdew-summary-2026-03-20.pdf");
+    CHECK(person.saved.front().content.starts_with("%PDF-"));
+    CHECK(shows(ui, "Card/page.pdf"));
+    person.place = std::optional<ports::SavedAs>();
+    press(ui, "Save it as a file"); // and cancels
+    CHECK_FALSE(shows(ui, "Card/page.pdf"));
+    CHECK_FALSE(QDir(home.folder.path()).exists("Documents"));
+}
+
+TEST_CASE("Nothing on its way out stays when the record is deleted")
+{
+    const Home home;
+    Interface ui({390, 3000}, "light");
+    Choosing person;
+    ui.context.keep.useChooser(person);
+    ui.summary.save();
+    REQUIRE(QFile::exists(ui.summary.file()));
+    const QString file = ui.summary.file();
+    CHECK(ui.context.keep.forgetAll().ok);
+    CHECK_FALSE(QFile::exists(file));
+    CHECK(person.dropped == 1);
+    ui.settled(); // the person's answer comes while there is a person
 }
 
 TEST_CASE("Everything that is set once is reached from Plan by one button")

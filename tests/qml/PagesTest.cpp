@@ -1,4 +1,6 @@
 #include "Interface.h"
+#include "controls/Router.h"
+#include "theme/Theme.h"
 #include "words/Sentences.h"
 
 #include <algorithm>
@@ -67,7 +69,118 @@ QColor behind(const QImage& picture, QRectF where)
     return QColor(most);
 }
 
+/// The part of an item that is on the screen: what its scrolling ancestors cut off is not.
+QRectF seenOf(QQuickItem* item, QQuickWindow* window)
+{
+    QRectF seen = onScreen(item).intersected(QRectF(QPointF(), window->size()));
+    for (QQuickItem* p = item->parentItem(); p != nullptr; p = p->parentItem())
+        if (p->clip())
+            seen = seen.intersected(onScreen(p));
+    return seen;
+}
+
+/// Everything to touch or to read that notch or bars would cover.
+void nothingUnderTheEdges(Interface& ui, const QRectF& free, const std::string& where)
+{
+    ui.settled();
+    int seen = 0;
+    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+        if (!isButton(item) && !isText(item))
+            return;
+        const QRectF part = seenOf(item, ui.window);
+        if (part.width() < 1 || part.height() < 1)
+            return;
+        ++seen;
+        if (!free.adjusted(-kRounding, -kRounding, kRounding, kRounding).contains(part))
+            FAIL_CHECK(where << ": " << nameOf(item) << " at " << part.x() << ',' << part.y() << ' ' << part.width()
+                             << 'x' << part.height());
+    });
+    INFO(where);
+    CHECK(seen > 0);
+}
+
 } // namespace
+
+TEST_CASE("Nothing to touch or to read lies under a notch or the system's bars, on any page and sheet")
+{
+    struct Phone {
+        QSize size;
+        QMarginsF edges;
+        Qt::LayoutDirection direction;
+    };
+    for (const Phone& phone :
+         {Phone{{390, 844}, {0, 47, 0, 34}, Qt::LeftToRight}, Phone{{844, 390}, {59, 0, 40, 21}, Qt::LeftToRight},
+          Phone{{844, 390}, {59, 0, 40, 21}, Qt::RightToLeft}}) {
+        Interface ui(phone.size, "light", 1, phone.direction);
+        ui.appearance.keepFree(phone.edges);
+        const QRectF free = QRectF(QPointF(), phone.size).marginsRemoved(phone.edges);
+        const std::string how = phone.size.width() > 400 ? " on its side" : "";
+        for (const QString& page : pages()) {
+            REQUIRE(ui.show(page));
+            nothingUnderTheEdges(ui, free, page.toStdString() + how);
+        }
+        REQUIRE(ui.show("Today"));
+        auto* router = ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
+        for (const auto sheet : {ui::Part::NotNowSheetPart, ui::Part::TroubleSheetPart}) {
+            emit router->sheet(sheet);
+            nothingUnderTheEdges(ui, free, "a sheet" + how);
+            REQUIRE(router->closeTopSheet());
+        }
+    }
+}
+
+TEST_CASE("Backgrounds reach under a notch and the system's bars")
+{
+    Interface ui({390, 844}, "light");
+    ui.appearance.keepFree({0, 47, 0, 34});
+    REQUIRE(ui.show("Today"));
+    QImage picture = ui.settled();
+    CHECK(picture.pixelColor(200, 4) == Theme::instance()->paper());
+    CHECK(picture.pixelColor(200, 840) == Theme::instance()->card()); // the bar of the places
+    REQUIRE(ui.show("Bath:alarm"));
+    picture = ui.settled();
+    CHECK(picture.pixelColor(200, 4) == Theme::alarm());
+    CHECK(picture.pixelColor(200, 840) == Theme::alarm());
+}
+
+TEST_CASE("Whether the way back leads anywhere is known beforehand, on every page")
+{
+    Interface ui({390, 844}, "light");
+    auto* router = ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
+    QList<bool> told;
+    QObject::connect(router, &controls::Router::backLeads, [&](bool leads) { told << leads; });
+    const auto leads = [&] { return ui.window->property("canGoBack").toBool(); };
+    const auto goesBack = [&] {
+        QVariant handled;
+        QMetaObject::invokeMethod(ui.window, "goBack", Q_RETURN_ARG(QVariant, handled));
+        return handled.toBool();
+    };
+    for (const QString& page : pages()) {
+        REQUIRE(ui.show(page));
+        ui.settled();
+        INFO(page.toStdString());
+        const bool running = ui.bath.busy();
+        for (int steps = 0; steps < 20 && leads(); ++steps) {
+            CHECK(goesBack());
+            ui.settled();
+            if (running && ui.bath.busy()) { // its own exits alone lead out
+                CHECK(leads());
+                ui.bath.stop();
+            }
+        }
+        CHECK_FALSE(leads());
+        CHECK_FALSE(goesBack());
+    }
+    CHECK(told.contains(true));
+    CHECK_FALSE(told.constLast());
+    emit router->sheet(ui::Part::TroubleSheetPart);
+    ui.settled();
+    CHECK(leads());
+    CHECK(told.constLast());
+    CHECK(goesBack());
+    ui.settled();
+    CHECK_FALSE(leads());
+}
 
 TEST_CASE("The contrast formula gives the values of its definition")
 {

@@ -7,6 +7,17 @@ using namespace firstdew::tests;
 
 namespace {
 
+/// A hand that counts what it feels.
+struct Counting final : ports::Haptics {
+    int ticks = 0;
+    int others = 0;
+    bool present() const override { return true; }
+    void pulse() override { ++others; }
+    void tick() override { ++ticks; }
+    void alarm() override { ++others; }
+    void still() override { ++others; }
+};
+
 /// The button that is read out by that name.
 QQuickItem* spoken(Interface& ui, const QString& name)
 {
@@ -117,4 +128,42 @@ TEST_CASE("A session done without the phone is written down, and corrected witho
     CHECK(mended.happened == first.happened);
     CHECK(mended.payload.comfort == Comfort::Unpleasant);
     CHECK(mended.payload.comfortable == Milliamps{12});
+}
+
+TEST_CASE("One check-in gives one light tick, one that could not be stored none")
+{
+    Interface ui({390, 2000}, "light");
+    Counting hand;
+    ui.context.feelCheckIns(hand);
+    REQUIRE(ui.show("Today"));
+    tap(ui, onScreen(spoken(ui, "Hands: Wet")).center());
+    CHECK(ui.store.diary().checkInOn(DiarySite::Hands, ui.store.now().date) != nullptr);
+    CHECK(hand.ticks == 1);
+    CHECK(ui.context.today.checkIn(ui::DiarySite::Hands, ui::Level::Dry, ui.store.todayNumber()));
+    CHECK(hand.ticks == 2);
+    CHECK_FALSE(ui.context.today.checkIn(static_cast<ui::DiarySite::Value>(99), ui::Level::Dry, 1));
+    CHECK(hand.ticks == 2);
+    CHECK(hand.others == 0);
+}
+
+TEST_CASE("Where hours are counted to twelve, the time picker offers them so and its buttons hold their words")
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale("en_US"));
+    Interface ui({320, 700}, "light");
+    ui.appearance.countHours(words::Hours::Twelve);
+    REQUIRE(ui.show("RemindersPage"));
+    CHECK(shows(ui, "8:00 PM"));
+    press(ui, "8:00 PM");
+    for (const char* hour : {"12:00 AM", "11:00 AM", "12:00 PM", "11:00 PM"}) {
+        QQuickItem* found = button(ui, hour);
+        INFO(hour);
+        REQUIRE(found != nullptr);
+        CHECK(found->implicitHeight() <= found->height() + 0.5);
+    }
+    CHECK_FALSE(shows(ui, "23:00"));
+    ui.appearance.countHours(words::Hours::TwentyFour);
+    CHECK(shows(ui, "23:00"));
+    ui.appearance.countHours(words::Hours::AsLocale);
+    QLocale::setDefault(before);
 }

@@ -1,6 +1,7 @@
 #include "Application.h"
 #include "Phrases.h"
 #include "charts/DampnessPainter.h"
+#include "words/BathWords.h"
 #include "words/Errors.h"
 #include "words/Sentences.h"
 
@@ -47,6 +48,42 @@ TEST_CASE("Every language writes the digits that machines and meters show")
         CHECK(locale.toString(10).contains("10"));
     }
     CHECK(words::localeFor("ar").textDirection() == Qt::RightToLeft);
+}
+
+TEST_CASE("Times of the day are counted as the person's clock counts them, in every language")
+{
+    const auto at = [](const char* locale, words::Hours hours, int hour) {
+        const QLocale before;
+        QLocale::setDefault(QLocale(QString::fromLatin1(locale)));
+        words::countHours(hours);
+        const QString text = words::clockTime(QTime(hour, 30));
+        words::countHours(words::Hours::AsLocale);
+        QLocale::setDefault(before);
+        return text;
+    };
+    using words::Hours;
+    CHECK(at("en_US", Hours::Twelve, 19) == "7:30 PM");
+    CHECK(at("en_US", Hours::Twelve, 0) == "12:30 AM");
+    CHECK(at("en_US", Hours::TwentyFour, 19) == "19:30");
+    CHECK(at("en_US", Hours::TwentyFour, 0) == "00:30");
+    CHECK(at("de_DE", Hours::TwentyFour, 19) == "19:30");
+    CHECK(at("de_DE", Hours::Twelve, 19) == "7:30 PM");
+    CHECK(at("ar_AE", Hours::Twelve, 19) == QString::fromUtf8("7:30 م"));
+    CHECK(at("ar_AE", Hours::Twelve, 7) == QString::fromUtf8("7:30 ص"));
+    CHECK(at("ar_AE", Hours::TwentyFour, 7) == "07:30");
+
+    CHECK(words::countsToTwelve(QLocale("en_US")));
+    CHECK(words::countsToTwelve(QLocale("ar_EG")));
+    CHECK_FALSE(words::countsToTwelve(QLocale("en_GB")));
+    CHECK_FALSE(words::countsToTwelve(QLocale("de_DE")));
+    CHECK_FALSE(words::countsToTwelve(QLocale("es_ES")));
+
+    const QLocale before;
+    QLocale::setDefault(QLocale("en_US"));
+    words::countHours(Hours::Twelve);
+    CHECK(words::endsName(0).contains("M")); // the notice of a session too
+    words::countHours(Hours::AsLocale);
+    QLocale::setDefault(before);
 }
 
 TEST_CASE("A number typed is read whichever digits and sign of the decimal the keyboard has")

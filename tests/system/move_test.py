@@ -31,9 +31,9 @@ class Moving(unittest.TestCase):
         subprocess.run([CLI, 'export', '--store', store, '--format', 'json', '--out', out], check=True, capture_output=True)
         return json.loads(out.read_text(encoding='utf-8'))['facts']
 
-    def portal(self, chosen):
-        """A desktop whose person always chooses that file."""
-        self.desktop.env['CHOSEN'] = str(chosen)
+    def portal(self, file):
+        """A desktop whose person always chooses that file, also to save there."""
+        self.desktop.env.update(CHOSEN=str(file), SAVE_AS=str(file))
         said = self.desktop.spawn('/usr/bin/python3', PORTAL, 'org.freedesktop.portal.Desktop', stdout=subprocess.PIPE)
         self.addCleanup(said.stdout.close)
         self.assertEqual(json.loads(said.stdout.readline()), ['ready'])
@@ -42,6 +42,9 @@ class Moving(unittest.TestCase):
     def test_from_the_old_phone_to_the_new_one(self):
         old, new = self.desktop.folder / 'old.db', self.desktop.folder / 'new.db'
         subprocess.run([CLI, 'demo', '--out', old, '--today', NOW[:10]], check=True, capture_output=True)
+        sent = self.desktop.folder / 'memory card' / 'my record.pgp'
+        sent.parent.mkdir()
+        said = self.portal(sent)
         app = self.start(old)
         app.press('Plan', 'page tab')
         app.press('Settings')
@@ -51,11 +54,12 @@ class Moving(unittest.TestCase):
         app.press('Make the file')
         app.see('2. Send the file to the new phone')
         numbers = self.numbers(app)
+        app.see(f'\u2068{sent}\u2069')  # kept in its own direction
         app.end()
-        sent, = (pathlib.Path(self.desktop.env['HOME']) / 'Documents').glob('*.pgp')
+        self.assertEqual(json.loads(said.stdout.readline()), ['save', 'Save as', f'firstdew-{NOW[:10]}.pgp', True])
+        self.assertFalse((pathlib.Path(self.desktop.env['HOME']) / 'Documents').exists())
         self.assertEqual(os.stat(sent).st_mode & 0o777, 0o600)
 
-        said = self.portal(sent)
         app = self.start(new)
         app.press('Move from another phone')
         app.press('Choose the file')

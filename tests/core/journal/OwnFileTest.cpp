@@ -131,6 +131,23 @@ TEST_CASE("a file in a folder that cannot be changed is emptied of its content, 
     CHECK(testing::contentOf(scratch / "folder" / "a") == std::string(4, '\0'));
 }
 
+TEST_CASE("a folder of our own is made, and emptied of its files when it is there")
+{
+    const Scratch scratch;
+    const auto folder = scratch / "cache" / "outgoing";
+    REQUIRE(emptyOwnFolder(folder));
+    struct stat s {};
+    REQUIRE(::stat(folder.c_str(), &s) == 0);
+    CHECK((s.st_mode & 0777) == 0700);
+    REQUIRE(writeNewFile(folder / "a.pdf", "content"));
+    REQUIRE(emptyOwnFolder(folder));
+    CHECK(std::filesystem::is_directory(folder));
+    CHECK(std::filesystem::is_empty(folder));
+    REQUIRE(writeNewFile(scratch / "file", "content"));
+    CHECK_FALSE(emptyOwnFolder(scratch / "file"));
+    CHECK_FALSE(emptyOwnFolder("/proc/none/outgoing"));
+}
+
 TEST_CASE("what is no file on a disk cannot be forced to one")
 {
     const auto failed = forceToDisk("/dev/null");

@@ -124,7 +124,7 @@ class Budgets(unittest.TestCase):
         def work(hand, end):
             hand.tap('Diary', 'page tab')
             hand.tap('Send to your prescriber', 'push button')
-            hand.app.see(hand.app.pattern('Saved as %1'))
+            hand.app.see('Handed over.')
             end()
         self.each('summary made and shared', work)
 

@@ -48,6 +48,8 @@ __attribute__((objc_root_class))
 
 @interface NSString : NSObject <NSCopying>
 + (instancetype)stringWithUTF8String:(const char*)bytes;
+- (BOOL)containsString:(NSString*)part;
+- (NSString*)stringByAppendingPathComponent:(NSString*)name;
 @property(readonly) const char* UTF8String;
 - (BOOL)isEqualToString:(NSString*)other;
 @end
@@ -64,9 +66,12 @@ extern void* _NSConstantStringClassReference;
 @interface NSDate : NSObject
 @property(class, readonly) NSDate* date;
 @end
+NSString* NSTemporaryDirectory(void);
 @interface NSURL : NSObject
 @property(readonly, copy) NSString* path;
 + (NSURL*)fileURLWithPath:(NSString*)path;
+@property(readonly, copy) NSURL* URLByDeletingLastPathComponent;
+@property(readonly, copy) NSString* lastPathComponent;
 @end
 @interface NSURLComponents : NSObject
 @property(copy) NSString* scheme;
@@ -77,6 +82,7 @@ extern void* _NSConstantStringClassReference;
 @interface NSNotification : NSObject
 @end
 @interface NSOperationQueue : NSObject
+@property(class, readonly) NSOperationQueue* mainQueue;
 @end
 @interface NSNotificationCenter : NSObject
 @property(class, readonly) NSNotificationCenter* defaultCenter;
@@ -86,9 +92,11 @@ extern void* _NSConstantStringClassReference;
               usingBlock:(void (^)(NSNotification* notification))block;
 @end
 @interface NSLocale : NSObject
+@property(class, readonly, copy) NSLocale* currentLocale;
 + (instancetype)localeWithLocaleIdentifier:(NSString*)ident;
 @end
 @interface NSDateFormatter : NSObject
++ (NSString*)dateFormatFromTemplate:(NSString*)form options:(NSUInteger)options locale:(NSLocale*)locale;
 @property(copy) NSLocale* locale;
 @property(copy) NSString* dateFormat;
 - (NSString*)stringFromDate:(NSDate*)date;
@@ -109,6 +117,7 @@ extern void* _NSConstantStringClassReference;
 @property(readonly) ObjectType firstObject;
 @end
 @interface NSMutableArray<ObjectType> : NSArray <ObjectType>
++ (instancetype)array;
 + (instancetype)arrayWithArray:(NSArray*)array;
 - (void)addObject:(ObjectType)object;
 - (void)removeObjectsInRange:(NSRange)range;
@@ -140,3 +149,4 @@ extern void* _NSConstantStringClassReference;
 @end
 
 extern "C" void NSLog(NSString* format, ...);
+extern NSString* const NSCurrentLocaleDidChangeNotification;

@@ -17,7 +17,13 @@
 @interface UIColor : NSObject
 @property(class, readonly) UIColor* systemBackgroundColor;
 @end
+typedef struct {
+    CGFloat top, left, bottom, right;
+} UIEdgeInsets;
 @interface UIView : NSObject
+@property(readonly) UIEdgeInsets safeAreaInsets;
+- (void)safeAreaInsetsDidChange;
+@property(getter=isUserInteractionEnabled) BOOL userInteractionEnabled;
 - (instancetype)initWithFrame:(CGRect)frame;
 @property CGRect bounds;
 @property(copy) UIColor* backgroundColor;
@@ -56,6 +62,7 @@
 - (void)documentPickerWasCancelled:(UIDocumentPickerViewController*)picker;
 @end
 @interface UIDocumentPickerViewController : UIViewController
+- (instancetype)initForExportingURLs:(NSArray<NSURL*>*)urls asCopy:(BOOL)asCopy;
 - (instancetype)initForOpeningContentTypes:(NSArray*)types asCopy:(BOOL)asCopy;
 @property(weak) id<UIDocumentPickerDelegate> delegate;
 @property BOOL allowsMultipleSelection;

@@ -4,6 +4,7 @@ import android.Manifest;
 import android.app.Activity;
 import android.content.Context;
 import android.os.Build;
+import android.view.HapticFeedbackConstants;
 import android.view.WindowManager;
 
 import java.io.File;
@@ -21,7 +22,8 @@ public final class Bridge {
     /** The app's own function, which it makes known when it starts. */
     private static native void told(String what);
 
-    /** Tells the running app what the person did outside it: {@code stop} or {@code answered}. False if it does not run. */
+    /** Tells the running app what the person did outside it: {@code stop}, {@code answered}, {@code back} or
+     * {@code insets}. False if it does not run. */
     static boolean tell(String what) {
         try {
             teller.accept(what);
@@ -36,7 +38,8 @@ public final class Bridge {
 
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
-     * {@code choose}, {@code chosen}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}.
+     * {@code choose}, {@code chosen}, {@code save}, {@code saved}, {@code drop-copies}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}, {@code tick}, {@code insets},
+     * {@code clock}, {@code back}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -72,6 +75,25 @@ public final class Bridge {
                 return out;
             case "chosen":
                 return new Held(context).takeChosen();
+            case "save":
+                SaveActivity.start(context, in.getJSONArray("files"));
+                return out;
+            case "saved":
+                return new Held(context).takeSaved();
+            case "drop-copies":
+                ChooseActivity.emptied(context);
+                ShareProvider.dropAll(context);
+                return out;
+            case "tick":
+                tick(context);
+                return out;
+            case "insets":
+                return Edges.of(context);
+            case "clock":
+                return out.put("twentyFour", android.text.format.DateFormat.is24HourFormat(context));
+            case "back":
+                Back.take(context, in.getBoolean("leads"));
+                return out;
             case "vibrator":
                 return out.put("present", new Motor(context).present());
             case "vibrate":
@@ -115,6 +137,15 @@ public final class Bridge {
     private static void askLeave(Context context) {
         if (context instanceof Activity && Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
             ((Activity) context).requestPermissions(new String[] {Manifest.permission.POST_NOTIFICATIONS}, 1);
+    }
+
+    /** The system leaves this out where the person switched touch feedback off. */
+    private static void tick(Context context) {
+        if (!(context instanceof Activity))
+            return;
+        Activity activity = (Activity) context;
+        int kind = Build.VERSION.SDK_INT >= Build.VERSION_CODES.R ? HapticFeedbackConstants.CONFIRM : HapticFeedbackConstants.VIRTUAL_KEY;
+        activity.runOnUiThread(() -> activity.getWindow().getDecorView().performHapticFeedback(kind));
     }
 
     private static void keepAwake(Context context, boolean on) {

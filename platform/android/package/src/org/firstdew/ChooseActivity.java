@@ -83,7 +83,7 @@ public final class ChooseActivity extends Activity {
         }
     }
 
-    private static File emptied(Context context) {
+    static File emptied(Context context) {
         File folder = new File(context.getCacheDir(), "chosen");
         folder.mkdirs();
         File[] before = folder.listFiles();

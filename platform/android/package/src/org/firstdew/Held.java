@@ -136,6 +136,22 @@ final class Held {
         kept.edit().remove("chosen").commit();
     }
 
+    /** What became of a file to be saved: where it went, or nothing if the person chose no place. Told once. */
+    JSONObject takeSaved() throws JSONException {
+        String where = kept.getString("saved", null);
+        boolean failed = kept.getBoolean("save-failed", false);
+        forgetSaved();
+        return new JSONObject().put("answered", where != null).put("where", where == null ? "" : where).put("failed", failed);
+    }
+
+    void setSaved(String where, boolean failed) {
+        kept.edit().putString("saved", where).putBoolean("save-failed", failed).commit();
+    }
+
+    void forgetSaved() {
+        kept.edit().remove("saved").remove("save-failed").commit();
+    }
+
     void addAnswer(JSONObject answer) {
         JSONArray answers = answers();
         answers.put(answer);

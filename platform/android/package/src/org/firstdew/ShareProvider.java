@@ -61,6 +61,13 @@ public final class ShareProvider extends ContentProvider {
                 copy.delete();
     }
 
+    /** Deletes every shared copy, also one that another app may still want to read. */
+    static void dropAll(Context context) {
+        File[] copies = folder(context).listFiles();
+        for (File copy : copies == null ? new File[0] : copies)
+            copy.delete();
+    }
+
     static File folder(Context context) {
         File folder = new File(context.getCacheDir(), "shared");
         folder.mkdirs();
@@ -108,7 +115,7 @@ public final class ShareProvider extends ContentProvider {
         return typeOf(String.valueOf(uri.getLastPathSegment()));
     }
 
-    private static String typeOf(String name) {
+    static String typeOf(String name) {
         String type = TYPES.get(name.substring(name.lastIndexOf('.') + 1));
         return type == null ? "application/octet-stream" : type;
     }
