@@ -52,7 +52,8 @@ Frame {
         }
     }
 
-    Card {
+    split: PlanModel.limits.length > 0
+    aside: Card {
         visible: PlanModel.limits.length > 0
         Label { role: Label.Lead; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         Label {
@@ -78,20 +79,21 @@ Frame {
             }
         }
     }
-
-    PlanRow {
-        title: qsTr("Health questions")
-        value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Something stands in the way") : qsTr("Answered")
-        onClicked: Router.page(Part.HealthQuestionsPart)
-    }
-    PlanRow {
-        title: qsTr("Days away")
-        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
-        onClicked: Router.page(Part.AwayPagePart)
-    }
-    PlanRow {
-        title: qsTr("Care sheet")
-        value: page.sheetText()
-        onClicked: Router.page(Part.CareSheetPagePart)
-    }
+    more: [
+        PlanRow {
+            title: qsTr("Health questions")
+            value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Something stands in the way") : qsTr("Answered")
+            onClicked: Router.page(Part.HealthQuestionsPart)
+        },
+        PlanRow {
+            title: qsTr("Days away")
+            value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
+            onClicked: Router.page(Part.AwayPagePart)
+        },
+        PlanRow {
+            title: qsTr("Care sheet")
+            value: page.sheetText()
+            onClicked: Router.page(Part.CareSheetPagePart)
+        }
+    ]
 }

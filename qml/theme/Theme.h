@@ -58,6 +58,8 @@ class Theme : public QObject {
     Q_PROPERTY(int iconSmall MEMBER kIconSmall CONSTANT)
     Q_PROPERTY(int iconLarge MEMBER kIconLarge CONSTANT)
     Q_PROPERTY(int measure MEMBER kMeasure CONSTANT) ///< widest column that reads well
+    /// From this width on, a page has two columns; large text needs more room for the same words.
+    Q_PROPERTY(qreal twoColumns READ twoColumns NOTIFY changed)
     Q_PROPERTY(int barHeight MEMBER kBarHeight CONSTANT)
     Q_PROPERTY(int barWidth MEMBER kBarWidth CONSTANT) ///< where the places stand beside the page
     Q_PROPERTY(int lowHeight MEMBER kLowHeight CONSTANT)
@@ -86,8 +88,8 @@ public:
     static constexpr int kTarget = 48, kBathTarget = 96, kHair = 1, kFocusLine = 3;
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
-    static constexpr int kMeasure = 620, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480, kTall = 700, kRing = 340,
-                         kPadKey = 64, kCurve = 160, kDrawing = 160;
+    static constexpr int kMeasure = 620, kTwoColumns = 840, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480,
+                         kTall = 700, kRing = 340, kPadKey = 64, kCurve = 160, kDrawing = 160;
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kLeftAlone = 1200;
 
@@ -139,6 +141,7 @@ public:
     [[nodiscard]] qreal title() const { return 22 * std::min(m_textScale, 1.5); }
     [[nodiscard]] qreal display() const { return 29 * std::min(m_textScale, 1.2); }
     [[nodiscard]] qreal numerals() const { return 88 * std::min(m_textScale, 1.1); } // 10 mm high on a phone
+    [[nodiscard]] qreal twoColumns() const { return kTwoColumns * std::max(1.0, m_textScale); }
     [[nodiscard]] bool largeText() const { return m_textScale > 1.4; }
     /// Our type in that size and weight.
     [[nodiscard]] static QFont font(qreal pixels, int weight = QFont::Normal);
