@@ -164,6 +164,9 @@ int main(int argc, char** argv)
     if (options->testFirstFrame)
         app::announceFirstFrame(*window);
 
+    if (!options->testNow) // tests are free of timing
+        system.hearOfMotion([&appearance](bool still) { appearance.setStill(still); });
+
     const auto front = [window](const QString& place) { comeToFront(*window, place); };
     app::Reminding reminding(store, system.notifier());
     QObject::connect(&reminding, &app::Reminding::wanted, window, front);

@@ -3,6 +3,7 @@
 #include "System.h"
 #include "camera/QtCodeCamera.h"
 #include "linux/DesktopHaptics.h"
+#include "linux/DesktopMotion.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
@@ -31,6 +32,7 @@ struct System::Inside {
     linuxside::DesktopOpener opener;
     linuxside::PortalChooser fileChooser;
     linuxside::DesktopHaptics haptics;
+    linuxside::DesktopMotion motion;
     camera::QtCodeCamera codeCamera;
     linuxside::DesktopSessionNotice sessionNotice;
     std::optional<linuxside::DesktopNotifier> notifier;
@@ -83,6 +85,7 @@ ports::FileChooser& System::fileChooser() { return m_inside->fileChooser; }
 ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
+void System::hearOfMotion(std::function<void(bool still)> hear) { m_inside->motion.follow(std::move(hear)); }
 // A visible notice keeps its language; the next one is in the new language.
 void System::languageChanged() {}
 

@@ -68,11 +68,17 @@ void Router::watch(QObject* window) { window->installEventFilter(this); }
 
 void Router::opened(QObject* sheet)
 {
-    closed(sheet);
+    m_sheets.removeAll(sheet);
     m_sheets.append(sheet);
+    emit sheetsChanged();
+    emit rises(sheet);
 }
 
-void Router::closed(QObject* sheet) { m_sheets.removeAll(sheet); }
+void Router::closed(QObject* sheet)
+{
+    if (m_sheets.removeAll(sheet) > 0)
+        emit sheetsChanged();
+}
 
 bool Router::closeTopSheet() { return !m_sheets.isEmpty() && QMetaObject::invokeMethod(m_sheets.constLast(), "close"); }
 

@@ -20,6 +20,8 @@ class Router : public QObject {
     /// A session was asked for from elsewhere, and at which site.
     Q_PROPERTY(bool sessionAsked MEMBER m_sessionAsked NOTIFY sessionAskedChanged)
     Q_PROPERTY(firstdew::ui::Site::Value sessionSite MEMBER m_sessionSite NOTIFY sessionAskedChanged)
+    /// How many sheets are open.
+    Q_PROPERTY(int sheets READ sheets NOTIFY sheetsChanged)
     /// What the page or sheet that was opened last is about.
     Q_PROPERTY(int day MEMBER m_day NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER m_site NOTIFY subjectChanged)
@@ -28,6 +30,7 @@ class Router : public QObject {
 
 public:
     explicit Router(QObject* parent = nullptr) : QObject(parent) {}
+    [[nodiscard]] int sheets() const { return static_cast<int>(m_sheets.size()); }
     /// To the session, for that site.
     Q_INVOKABLE void startBath(firstdew::ui::Site::Value site);
     Q_INVOKABLE void openDay(int day);
@@ -59,6 +62,9 @@ signals:
     /// That sheet over everything.
     void sheet(firstdew::ui::Part::Value sheet);
     void back();
+    /// That sheet has just been opened.
+    void rises(QObject* sheet);
+    void sheetsChanged();
     void drawnChanged();
     void sessionAskedChanged();
     void subjectChanged();

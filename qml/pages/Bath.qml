@@ -32,6 +32,12 @@ Item {
         Router.sessionAsked = false
         BathModel.askFor(Router.sessionSite)
     }
+    // A wet finger that touches twice confirms one thing, not the next one as well.
+    SecondTouch {
+        readonly property runningPage r: BathModel.running
+        window: page.Window.window
+        stands: page.visible ? [BathModel.page, r.kind, r.phase, r.side, r.main, r.exits, r.alarm, BathModel.stopsIn > 0, Router.sheets].join(" ") : ""
+    }
     Component.onCompleted: takeAsked()
     Connections { target: Router; function onSessionAskedChanged() { page.takeAsked() } }
     Connections { target: BathModel; function onFinished() { Router.place(Place.Today) } }

@@ -76,6 +76,8 @@ Frame {
                     Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
                 }
                 Label { role: Label.Small; Layout.fillWidth: true; text: limit.modelData.source }
+                Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: limit.modelData.watch }
+                Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: limit.modelData.area }
             }
         }
     }

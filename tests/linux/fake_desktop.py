@@ -14,6 +14,7 @@ from gi.repository import GLib
 
 FEEDBACK, PORTAL, NOTICES = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI', 'org.freedesktop.Notifications'
 CHOOSER, REQUEST = 'org.freedesktop.portal.FileChooser', 'org.freedesktop.portal.Request'
+SETTINGS, LOOK = 'org.freedesktop.portal.Settings', 'org.gnome.desktop.interface'
 
 
 def say(*what):
@@ -115,6 +116,23 @@ class ChoosingPortal(Portal):
         return dbus.ObjectPath(path)
 
 
+class Desktop(ChoosingPortal):
+    """Its settings ask for no motion until somebody changes that."""
+
+    @dbus.service.method(SETTINGS, in_signature='ss', out_signature='v')
+    def Read(self, group, key):
+        assert (group, key) == (LOOK, 'enable-animations')
+        return dbus.Boolean(False, variant_level=2)
+
+    @dbus.service.signal(SETTINGS, signature='ssv')
+    def SettingChanged(self, group, key, value):
+        pass
+
+    @dbus.service.method('org.firstdew.Hands', in_signature='sb')
+    def Set(self, key, on):
+        self.SettingChanged(LOOK, key, dbus.Boolean(on, variant_level=1))
+
+
 class Accessibility(dbus.service.Object):
     """Asked a second time, the screen reader is on."""
     asked = 0
@@ -129,7 +147,7 @@ class Accessibility(dbus.service.Object):
 DBusGMainLoop(set_as_default=True)
 bus = dbus.SessionBus()
 names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
-services = [Feedback(bus, '/org/sigxcpu/Feedback'), ChoosingPortal(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), Desktop(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
             Notices(bus, '/org/freedesktop/Notifications')]
 say('ready')
 GLib.MainLoop().run()
