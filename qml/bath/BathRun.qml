@@ -119,7 +119,7 @@ Item {
                 }
                 Label { visible: text !== "" && !page.alarm; role: Label.Title; text: BathModel.twin; color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
                 Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                Label { visible: page.r.next !== "" && !page.alarm; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall; Layout.fillWidth: true }
                 Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
                 Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
@@ -150,7 +150,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.reading(meter.lastReading)
             }
-            BathExits { open: page.r.exits; alarm: page.alarm; out: page.r.out; Layout.fillWidth: true }
+            BathExits { far: page.tall; open: page.r.exits; alarm: page.alarm; out: page.r.out; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

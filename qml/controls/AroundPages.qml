@@ -15,6 +15,7 @@ Item {
 
     // What comes in is seen to come from where it lies. Beside a current nothing moves.
     readonly property int motion: BathModel.busy ? 0 : Appearance.motion
+    onMotionChanged: if (motion === 0) { coming.complete(); rising.complete() }
     function come(what, from) { move(coming, pages, what, from) }
     function move(animation, target, what, from) {
         animation.complete()

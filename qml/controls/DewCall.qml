@@ -22,7 +22,7 @@ Card {
             spacing: Theme.tight
             Layout.fillWidth: true
             Label { role: Label.Small; color: Theme.ink; text: Appearance.phrases.site(call.matter.site); Layout.fillWidth: true }
-            Label { role: Label.Title; text: call.matter.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Title; room: call.width - 2 * call.margin - Theme.iconLarge - Theme.gap; text: call.matter.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         }
     }
     Label {

@@ -282,6 +282,10 @@
         <source>Stop: a tap anywhere</source>
         <translation>Stopp: irgendwo antippen</translation>
     </message>
+    <message>
+        <source>A tap anywhere stops.</source>
+        <translation>Tippen irgendwo beendet.</translation>
+    </message>
 </context>
 <context>
     <name>BathMeanwhile</name>
@@ -363,6 +367,10 @@
     <message>
         <source>Stop</source>
         <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Enter meter reading</source>
+        <translation>Anzeige eingeben</translation>
     </message>
 </context>
 <context>
@@ -5074,6 +5082,30 @@
     <message>
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
         <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Vor dem Eintrag von heute waren es %2.</translation>
+    </message>
+    <message>
+        <source>Enter height and weight, and the size of this skin counts as well.</source>
+        <translation>Größe und Gewicht eintragen, dann zählt auch die Hautfläche hier.</translation>
+    </message>
+    <message>
+        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
+        <translation>Eine Fußsohle zählt als %1 cm², nach Größe und Gewicht.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
+        <translation>Eine Handfläche zählt als %1 cm², nach Größe und Gewicht.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as entered with the machine.</source>
+        <translation>Ein Polster zählt als %1 cm², wie beim Gerät eingetragen.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as on the care sheet.</source>
+        <translation>Ein Polster zählt als %1 cm², wie auf dem Behandlungsblatt.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1 cm².</source>
+        <translation>Die Größe der Polster ist nicht eingetragen, daher zählt eines als %1 cm².</translation>
     </message>
 </context>
 <context>

@@ -36,7 +36,7 @@ Item {
     SecondTouch {
         readonly property runningPage r: BathModel.running
         window: page.Window.window
-        stands: page.visible ? [BathModel.page, r.kind, r.phase, r.side, r.main, r.exits, r.alarm, BathModel.stopsIn > 0, Router.sheets].join(" ") : ""
+        stands: page.visible ? [BathModel.page, r.kind, r.phase, r.side, r.main, r.exits, r.alarm, BathModel.stopsIn > 0, Router.sheets, part.shown ? part.shown.at : 0].join(" ") : ""
     }
     Component.onCompleted: takeAsked()
     Connections { target: Router; function onSessionAskedChanged() { page.takeAsked() } }

@@ -143,6 +143,8 @@ public:
     [[nodiscard]] qreal numerals() const { return 88 * std::min(m_textScale, 1.1); } // 10 mm high on a phone
     [[nodiscard]] qreal twoColumns() const { return kTwoColumns * std::max(1.0, m_textScale); }
     [[nodiscard]] bool largeText() const { return m_textScale > 1.4; }
+    /// The largest size up to `size` in which no word of the text is wider than the room, down to two thirds of it.
+    Q_INVOKABLE [[nodiscard]] static qreal fitted(const QString& text, qreal size, int weight, qreal room);
     /// Our type in that size and weight.
     [[nodiscard]] static QFont font(qreal pixels, int weight = QFont::Normal);
 
