@@ -25,17 +25,18 @@ Item {
     Accessible.name: r.step
     Rectangle { anchors.fill: parent; color: page.alarm ? Theme.alarm : Theme.paper }
 
-    GridLayout {
+    // Placed by hand: in Qt 6.4 a layout within another's falls over lines that come and go.
+    Item {
+        id: whole
+        readonly property real side: page.wide ? (width - Theme.margin) / 2 : width
+        readonly property real otherSide: page.wide ? width - side : 0
         anchors { fill: parent; margins: Theme.small }
-        columns: page.wide ? 2 : 1
-        columnSpacing: Theme.margin
-        rowSpacing: Theme.small
 
         Flickable {
             id: flick
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: Theme.vast
+            x: Appearance.rightToLeft ? whole.otherSide : 0
+            width: whole.side
+            height: whole.height - (page.wide ? 0 : buttons.height + Theme.small)
             contentHeight: Math.max(height, column.implicitHeight)
             boundsBehavior: Flickable.StopAtBounds
             clip: true
@@ -85,7 +86,7 @@ Item {
                         Text {
                             id: verb
                             text: page.alarm ? qsTr("Down") : BathModel.verb
-                            width: Math.min(parent.width, Theme.ring)
+                            width: parent.width
                             x: (parent.width - width) / 2
                             color: page.ink
                             font.family: Theme.family
@@ -128,9 +129,10 @@ Item {
         }
 
         ColumnLayout {
-            Layout.fillWidth: true
-            Layout.fillHeight: page.wide
-            Layout.preferredWidth: Theme.vast
+            id: buttons
+            x: Appearance.rightToLeft ? 0 : whole.otherSide
+            y: whole.height - height
+            width: whole.side
             spacing: Theme.small
             ActionButton {
                 visible: page.r.main !== MainButton.None
@@ -150,7 +152,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.reading(meter.lastReading)
             }
-            BathExits { far: page.tall; open: page.r.exits; alarm: page.alarm; out: page.r.out; Layout.fillWidth: true }
+            BathExits { far: page.tall; open: page.r.exits; alarm: page.alarm; outText: page.r.out; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

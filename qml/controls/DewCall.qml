@@ -52,9 +52,9 @@ Card {
     }
     Wrap {
         Layout.fillWidth: true
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
-        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
-        ActionButton { visible: !call.whole; kind: ButtonFace.Quiet; text: qsTr("More"); onClicked: call.opened = true }
-        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
+        ActionButton { kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
+        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
+        ActionButton { visible: !call.whole; kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("More"); onClicked: call.opened = true }
+        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
     }
 }

@@ -52,7 +52,7 @@ Item {
                     Label {
                         role: frame.titleRole
                         text: frame.title
-                        room: body.width - (frame.canGoBack ? Theme.target + Theme.small : 0) - (headerExtra.implicitWidth > 0 ? headerExtra.implicitWidth + Theme.small : 0)
+                        room: body.width - (frame.canGoBack ? Theme.target + Theme.small : 0) - headerExtra.implicitWidth - Theme.small
                         Layout.fillWidth: true
                         Accessible.role: Accessible.Heading
                     }

@@ -84,7 +84,7 @@ Frame {
                 required property int index
                 readonly property int site: DiaryModel.sites[index] ?? 0
                 visible: page.onlySite < 0 || page.onlySite === site
-                Label { role: Label.Lead; text: Appearance.phrases.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Heading { text: Appearance.phrases.site(card.site) }
                 MonthDots {
                     visible: page.view === Diary.Month
                     Layout.fillWidth: true
@@ -127,7 +127,7 @@ Frame {
         ActionButton { visible: page.kept; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) },
         Card {
             visible: page.kept
-            Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Heading { text: qsTr("See and note more") }
             ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
             ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
             ActionButton { text: qsTr("Skin after a session"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }

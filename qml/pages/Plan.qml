@@ -29,7 +29,7 @@ Frame {
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: Label.Lead; text: Appearance.phrases.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+                Heading { text: Appearance.phrases.site(card.line.site) }
                 Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage) }
             }
             Label {
@@ -55,7 +55,7 @@ Frame {
     split: PlanModel.limits.length > 0
     aside: Card {
         visible: PlanModel.limits.length > 0
-        Label { role: Label.Lead; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Heading { text: qsTr("Limits") }
         Label {
             visible: PlanModel.limits.length > 0 && PlanModel.person.birth === ""
             Layout.fillWidth: true

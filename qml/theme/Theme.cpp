@@ -43,7 +43,7 @@ qreal Theme::fitted(const QString& text, qreal size, int weight, qreal room)
     qreal widest = 0;
     for (const QString& word : text.split(between, Qt::SkipEmptyParts))
         widest = std::max(widest, metrics.horizontalAdvance(word) + kHair);
-    return room <= 0 || widest <= room ? size : std::floor(size * std::max(kLeast, room / widest));
+    return room <= 0 || widest <= room ? size : std::floor(size * std::max(kLeast, (room - kHair) / widest));
 }
 
 QFont Theme::font(qreal pixels, int weight)
