@@ -34,7 +34,7 @@ Window {
     property real placeAway: 0
     property real placeFaint: 0
     readonly property real way: (rightToLeft ? -1 : 1) * Theme.vast
-    function come(what, from) { if (around.item) around.item.come(what, from) }
+    function come(what, from) { if (around.shown) around.shown.come(what, from) }
 
     /// What the on-screen keyboard covers.
     property real keyboardHeight: 0
@@ -171,6 +171,7 @@ Window {
 
     Loader {
         id: around
+        readonly property var shown: item
         active: Router.drawn
         Component.onCompleted: setSource(Router.documentOf(Part.AroundPagesPart), { pages: window })
     }

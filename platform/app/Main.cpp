@@ -89,6 +89,13 @@ bool translate(QTranslator& translator, QQmlEngine& engine, const QString& langu
     return true;
 }
 
+/// What comes in moves unless the system asks for no motion. Tests are free of timing: there nothing moves.
+void moveAsAsked(app::System& system, viewmodels::Appearance& appearance, const app::Options& options)
+{
+    if (!options.testNow)
+        system.hearOfMotion([&appearance](bool still) { appearance.setStill(still); });
+}
+
 /// Lets the system show reminders with the app closed if the person wants that.
 void remindWhenClosed(app::System& system, const viewmodels::Store& store)
 {
@@ -164,9 +171,7 @@ int main(int argc, char** argv)
     if (options->testFirstFrame)
         app::announceFirstFrame(*window);
 
-    if (!options->testNow) // tests are free of timing
-        system.hearOfMotion([&appearance](bool still) { appearance.setStill(still); });
-
+    moveAsAsked(system, appearance, *options);
     const auto front = [window](const QString& place) { comeToFront(*window, place); };
     app::Reminding reminding(store, system.notifier());
     QObject::connect(&reminding, &app::Reminding::wanted, window, front);

@@ -30,7 +30,7 @@ Frame {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
                 Heading { text: Appearance.phrases.site(card.line.site) }
-                Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage) }
+                Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage); Layout.fillWidth: Theme.largeText }
             }
             Label {
                 visible: card.line.next !== 0
@@ -73,7 +73,7 @@ Frame {
                     columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
                     Label { Layout.fillWidth: true; text: "%1 · %2".arg(Appearance.phrases.treated(limit.modelData.site)).arg(Appearance.phrases.waveform(limit.modelData.waveform)) }
-                    Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                    Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used"); Layout.fillWidth: Theme.largeText }
                 }
                 Label { role: Label.Small; Layout.fillWidth: true; text: limit.modelData.source }
                 Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: limit.modelData.watch }

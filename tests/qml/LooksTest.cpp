@@ -332,3 +332,37 @@ TEST_CASE("No heading breaks inside a word on the smallest screen, in any langua
         }
     QLocale::setDefault(words::localeFor("en"));
 }
+
+TEST_CASE("No words run over the edge of their card on the smallest screen, in any language, up to twice the text size")
+{
+    for (const QString& language : words::languages())
+        for (const double scale : {1.0, 2.0}) {
+            QTranslator translator;
+            REQUIRE(translator.load(":/i18n/firstdew_" + language));
+            needApplication();
+            QCoreApplication::installTranslator(&translator);
+            QLocale::setDefault(words::localeFor(language));
+            {
+                Interface ui({320, 568}, "light", scale, QLocale().textDirection());
+                for (const QString& page : pages()) {
+                    REQUIRE(ui.show(page));
+                    ui.settled();
+                    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+                        if (!isMade(item, "Card"))
+                            return;
+                        const QRectF card = onScreen(item);
+                        visit(item, [&](QQuickItem* inside) {
+                            if (!isText(inside) || isFace(inside))
+                                return;
+                            const QRectF where = onScreen(inside);
+                            if (where.left() < card.left() - kHair || where.right() > card.right() + kHair)
+                                FAIL_CHECK(language.toStdString()
+                                           << " at " << scale << ", " << page.toStdString() << ": " << nameOf(inside));
+                        });
+                    });
+                }
+            }
+            QCoreApplication::removeTranslator(&translator);
+        }
+    QLocale::setDefault(words::localeFor("en"));
+}

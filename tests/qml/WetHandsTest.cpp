@@ -13,7 +13,7 @@ namespace {
 constexpr double kOff = 50;  // device-independent pixels, eight millimetres
 constexpr int kTwiceMs = 80; // between both touches
 constexpr int kLateMs = 300; // between both, where something new stands under the finger
-const std::vector<QString> kSteps{"raise", "run", "alarm", "armpits", "under-dry", "question", "line", "prepare"};
+const std::vector<QString> kSteps{"raise", "run", "alarm", "under-dry", "question", "line", "prepare"};
 
 /// What a touch can change of a session.
 struct Standing {
@@ -71,25 +71,26 @@ Standing after(const QSize& size, const QString& step, const std::function<void(
 TEST_CASE("Two touches of a wet finger do what one does")
 {
     const QSize size = GENERATE(QSize(390, 844), QSize(320, 568));
-    const int between = GENERATE(kTwiceMs, kLateMs);
     int seen = 0;
     for (const QString& step : kSteps) {
         Interface ui(size, "light");
         REQUIRE(ui.showBath(step));
         for (const auto& [name, where] : buttons(ui)) {
-            // Less and more may be meant twice.
-            if (between == kLateMs && name.startsWith("Meter shows"))
-                continue;
             const QPointF at = where.center();
             const Standing once = after(size, step, [&](Interface& i) { tap(i, at); });
-            const Standing twice = after(size, step, [&](Interface& i) {
-                tap(i, at);
-                tap(i, at + QPointF(3, -2), between);
-            });
-            ++seen;
-            if (!(once == twice))
-                FAIL_CHECK(step.toStdString() << " at " << size.width() << ", " << between << " ms: a second touch of "
-                                              << name.toStdString() << " does something else");
+            for (const int between : {kTwiceMs, kLateMs}) {
+                if (between == kLateMs && name.startsWith("Meter shows"))
+                    continue; // less and more may be meant twice
+                const Standing twice = after(size, step, [&](Interface& i) {
+                    tap(i, at);
+                    tap(i, at + QPointF(3, -2), between);
+                });
+                ++seen;
+                if (!(once == twice))
+                    FAIL_CHECK(step.toStdString()
+                               << " at " << size.width() << ", " << between << " ms: a second touch of "
+                               << name.toStdString() << " does something else");
+            }
         }
     }
     CHECK(seen > 20);
@@ -116,7 +117,7 @@ TEST_CASE("A touch eight millimetres beside a button of the running page does no
             }
         }
     }
-    CHECK(seen > 40);
+    CHECK(seen > 20);
 }
 
 TEST_CASE("A stop by a touch beside what was meant is taken back, and the session goes on where it was")
@@ -140,7 +141,7 @@ TEST_CASE("A stop by a touch beside what was meant is taken back, and the sessio
 
 TEST_CASE("With the hands under, a second drip takes no stop back, wherever it falls")
 {
-    for (double y = 20; y < 844; y += 60) {
+    for (double y = 20; y < 844; y += 90) {
         Interface ui({390, 844}, "light");
         REQUIRE(ui.showBath("under"));
         ui.settled();
