@@ -106,7 +106,7 @@ Item {
                         }
                         Text {
                             id: digits
-                            visible: text !== ""
+                            visible: text !== "" && (page.tall || page.alarm || page.r.timed) // the aim stands below as well
                             anchors.horizontalCenter: parent.horizontalCenter
                             text: page.digits
                             color: page.ink

@@ -361,10 +361,6 @@
         <translation>إدخال</translation>
     </message>
     <message>
-        <source>Your machine&apos;s meter shows:</source>
-        <translation>مقياس جهازك يُظهر:</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>إيقاف</translation>
     </message>

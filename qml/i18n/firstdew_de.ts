@@ -361,10 +361,6 @@
         <translation>Eingeben</translation>
     </message>
     <message>
-        <source>Your machine&apos;s meter shows:</source>
-        <translation>Die Anzeige Ihrer Maschine zeigt:</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Stopp</translation>
     </message>

@@ -361,10 +361,6 @@
         <translation>Introducir</translation>
     </message>
     <message>
-        <source>Your machine&apos;s meter shows:</source>
-        <translation>El medidor de su máquina marca:</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Parar</translation>
     </message>

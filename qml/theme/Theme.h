@@ -134,7 +134,7 @@ public:
     [[nodiscard]] qreal tiny() const { return 12 * m_textScale; }
     [[nodiscard]] qreal body() const { return 16 * m_textScale; }
     [[nodiscard]] qreal label() const { return 14 * m_textScale; }
-    [[nodiscard]] qreal lead() const { return 18 * m_textScale; }
+    [[nodiscard]] qreal lead() const { return 18 * std::min(m_textScale, 1.75); } // stays below a title
     [[nodiscard]] qreal shared() const { return 16 * std::min(m_textScale, 1.25); }
     [[nodiscard]] qreal narrow() const { return 16 * std::min(m_textScale, 1.1); }
     // Headings are large already and grow less, so that their words fit a small screen.
