@@ -13,7 +13,7 @@ Window {
         Router.watch(window)
         Router.place.connect(go)
         Router.page.connect(open)
-        Router.back.connect(() => { if (stack) stack.back() })
+        Router.back.connect(() => { if (stack) closePage() })
         Router.sheet.connect(part => { around.active = true; around.item.show(part) })
         Store.failed.connect(() => { if (!window.troubled) { around.active = true; around.item.tellOfTrouble() } })
         // A session that was running comes first, and one that has not been written down yet.
@@ -28,6 +28,14 @@ Window {
 
     readonly property var stack: over.item // a PageStack, made with the first page
 
+    // How far page and place still are from where they belong: 1 at the edge that one reads to, -1 at the other, 0 there. They
+    // take touches all the while.
+    property real pageAway: 0
+    property real placeAway: 0
+    property real placeFaint: 0
+    readonly property real way: (rightToLeft ? -1 : 1) * Theme.vast
+    function come(what, from) { if (around.shown) around.shown.come(what, from) }
+
     /// What the on-screen keyboard covers.
     property real keyboardHeight: 0
     /// What notch, bars and keyboard leave.
@@ -38,9 +46,15 @@ Window {
         // A running session is left by its own exits alone.
         if (BathModel.busy && !BathModel.practice && where !== Place.Session)
             return
-        if (stack)
+        const left = stack && stack.depth > 0
+        if (left)
             stack.leave()
+        const elsewhere = place !== where
         place = where
+        if (elsewhere)
+            come("placeFaint", 1)
+        else if (left)
+            come("placeAway", -1)
     }
     /// A notice, a shortcut or a second start asks for that place, which shows its top.
     function arrive(where) {
@@ -66,7 +80,7 @@ Window {
             return true
         }
         if (stack && stack.depth > 0)
-            stack.back()
+            closePage()
         else if (place === Place.Session && session.shown && session.shown.goBack())
             return true
         else if (place !== Place.Today)
@@ -76,11 +90,17 @@ Window {
         return true
     }
     /// Whether goBack() would leave something.
-    readonly property bool canGoBack: Router.sheetOpen || place !== Place.Today || !!(stack && stack.depth > 0) || !!(activeFocusItem && activeFocusItem.cursorPosition !== undefined)
+    readonly property bool canGoBack: Router.sheets > 0 || place !== Place.Today || !!(stack && stack.depth > 0) || !!(activeFocusItem && activeFocusItem.cursorPosition !== undefined)
     onCanGoBackChanged: Router.backLeads(canGoBack)
     function open(part) {
         over.active = true
-        return stack.show(part)
+        const page = stack.show(part)
+        come("pageAway", 1)
+        return page
+    }
+    function closePage() {
+        stack.back()
+        come(stack.depth > 0 ? "pageAway" : "placeAway", -1)
     }
     // What the first picture has no need of is made after it.
     onFrameSwapped: if (!Router.drawn) afterwards.start()
@@ -108,6 +128,8 @@ Window {
             onCurrentChanged: if (current) wanted = true
             active: wanted && !window.troubled
             visible: current
+            opacity: 1 - Math.max(Math.abs(window.placeAway), window.placeFaint)
+            transform: Translate { x: window.placeAway * window.way }
             x: window.rightToLeft ? 0 : places.beside
             width: places.width - places.beside
             height: places.height - places.below
@@ -157,11 +179,14 @@ Window {
         height: window.freeHeight
         active: false
         visible: window.stack && window.stack.depth > 0 && !window.troubled
+        opacity: 1 - Math.abs(window.pageAway)
+        transform: Translate { x: window.pageAway * window.way }
         source: Router.documentOf(Part.PageStackPart)
     }
 
     Loader {
         id: around
+        readonly property var shown: item
         active: Router.drawn
         Component.onCompleted: setSource(Router.documentOf(Part.AroundPagesPart), { pages: window })
     }

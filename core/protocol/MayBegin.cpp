@@ -106,6 +106,17 @@ LimitQuery limitQueryOf(Site site, Waveform waveform, AgeGroup age, std::optiona
     return q;
 }
 
+AreaFrom areaFrom(const Diary& diary, Site site)
+{
+    if (site != Site::Armpits)
+        return limitQueryFor(diary, site, Waveform::Direct).contact ? AreaFrom::Body : AreaFrom::Nothing;
+    const CareSheet* sheet = sheetFor(diary, site);
+    const auto own = diary.machine ? diary.machine->pad : std::nullopt;
+    if (sheet != nullptr && sheet->pad && (!own || *sheet->pad < *own))
+        return AreaFrom::SheetPad;
+    return own ? AreaFrom::MachinePad : AreaFrom::UnknownPad;
+}
+
 LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform, std::optional<SquareCentimetres> pad)
 {
     std::optional<SquareMetres> surface;

@@ -19,6 +19,16 @@ using diary::Diary;
 [[nodiscard]] LimitQuery limitQueryFor(const Diary& diary, Site site, Waveform waveform,
                                        std::optional<SquareCentimetres> pad = std::nullopt);
 
+/// What the contact area of a session comes from.
+enum class AreaFrom {
+    Nothing,    ///< height or weight is not known, and a limit by area does not count
+    Body,       ///< height and weight
+    MachinePad, ///< as entered with the machine
+    SheetPad,   ///< as the care sheet names it
+    UnknownPad  ///< kUnknownPad
+};
+[[nodiscard]] AreaFrom areaFrom(const Diary& diary, Site site);
+
 /// Why nothing may be advised there, as one sentence that says what is safe instead; nothing where it is allowed.
 [[nodiscard]] std::optional<Error> refusalOf(const LimitQuery& query);
 

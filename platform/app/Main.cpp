@@ -131,6 +131,13 @@ void followBack(app::System& system, QQmlEngine& engine, QQuickWindow& window)
     system.takeBack(window.property("canGoBack").toBool());
 }
 
+/// What comes in moves unless the system asks for no motion. Tests are free of timing: there nothing moves.
+void moveAsAsked(app::System& system, viewmodels::Appearance& appearance, const app::Options& options)
+{
+    if (!options.testNow)
+        system.hearOfMotion([&appearance](bool still) { appearance.setStill(still); });
+}
+
 /// Lets the system show reminders with the app closed if the person wants that.
 void remindWhenClosed(app::System& system, const viewmodels::Store& store)
 {
@@ -206,6 +213,7 @@ int main(int argc, char** argv)
     if (options->testFirstFrame)
         app::announceFirstFrame(*window);
 
+    moveAsAsked(system, appearance, *options);
     const auto front = [window](const QString& place) { comeToFront(*window, place); };
     app::Reminding reminding(store, system.notifier());
     QObject::connect(&reminding, &app::Reminding::wanted, window, front);

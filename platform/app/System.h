@@ -16,6 +16,7 @@
 
 #include <QObject>
 
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -51,6 +52,8 @@ public:
     void takeBack(bool leads);
     /// Whether a screen reader is on and takes touches first.
     [[nodiscard]] bool screenReader() const;
+    /// Tells whether the system asks for no motion, now and whenever that changes.
+    void hearOfMotion(std::function<void(bool still)> hear);
     /// Created by the first call, since a self-test or a screenshot shows no notices and asks for no permission.
     [[nodiscard]] ports::Notifier& notifier();
     /// Switches reminders with the app closed on or off. Does nothing where the system takes them ahead of time.

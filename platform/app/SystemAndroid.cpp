@@ -96,6 +96,20 @@ void System::takeBack(bool leads)
 
 bool System::screenReader() const { return QAccessible::isActive(); }
 
+// It may have been changed while the app was left.
+void System::hearOfMotion(std::function<void(bool still)> hear)
+{
+    const auto ask = [this, hear = std::move(hear)] {
+        const auto told = m_inside->java.ask("still", nlohmann::json::object());
+        hear(told && told->value("still", false));
+    };
+    ask();
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [ask](Qt::ApplicationState state) {
+        if (state == Qt::ApplicationActive)
+            ask();
+    });
+}
+
 void System::languageChanged()
 {
     if (m_inside->notifier)

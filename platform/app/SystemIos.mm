@@ -11,6 +11,7 @@
 #include "words/Sentences.h"
 
 #include <QAccessible>
+#include <QGuiApplication>
 #include <optional>
 
 namespace firstdew::app {
@@ -71,6 +72,16 @@ ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
 void System::takeBack(bool) {} // there is no such way out of an app
 
 bool System::screenReader() const { return QAccessible::isActive(); }
+// It may have been changed while the app was left.
+void System::hearOfMotion(std::function<void(bool still)> hear)
+{
+    hear(iosside::stillWanted());
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [hear](Qt::ApplicationState state) {
+        if (state == Qt::ApplicationActive)
+            hear(iosside::stillWanted());
+    });
+}
+
 void System::languageChanged()
 {
     if (m_inside->notifier)

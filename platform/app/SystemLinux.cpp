@@ -4,6 +4,7 @@
 #include "camera/QtCodeCamera.h"
 #include "linux/DesktopClockFormat.h"
 #include "linux/DesktopHaptics.h"
+#include "linux/DesktopMotion.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
@@ -32,6 +33,7 @@ struct System::Inside {
     linuxside::DesktopOpener opener;
     linuxside::PortalChooser fileChooser;
     linuxside::DesktopHaptics haptics;
+    linuxside::DesktopMotion motion;
     camera::QtCodeCamera codeCamera;
     linuxside::DesktopSessionNotice sessionNotice;
     ports::AbsentSafeArea safeArea;
@@ -89,6 +91,7 @@ ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
 ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
 void System::takeBack(bool) {} // it comes as a key
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
+void System::hearOfMotion(std::function<void(bool still)> hear) { m_inside->motion.follow(std::move(hear)); }
 // A visible notice keeps its language; the next one is in the new language.
 void System::languageChanged() {}
 

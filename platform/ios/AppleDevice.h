@@ -51,6 +51,9 @@ public:
 /// Covers the app while it is in the background, so that the app switcher shows nothing of the record.
 void coverWhenLeft();
 
+/// Whether the system asks for no motion.
+[[nodiscard]] bool stillWanted();
+
 /// Keeps the screen on during a session. Makes prompts audible despite the silent switch and other sound.
 class AppleWakeGuard : public ports::WakeGuard {
 public:

@@ -54,6 +54,8 @@ UIViewController* frontController()
 
 } // namespace
 
+bool stillWanted() { return UIAccessibilityIsReduceMotionEnabled() == YES; }
+
 bool AppleSharer::share(const std::string& file, const std::string&)
 {
     UIViewController* front = frontController();

@@ -31,6 +31,7 @@ Frame {
         kind: BathModel.allowed ? Card.Plain : Card.Danger
         Label { role: Label.Strong; text: BathModel.limitText; Layout.fillWidth: true }
         Label { visible: text !== ""; text: BathModel.watchText; Layout.fillWidth: true }
+        Label { role: Label.Small; text: BathModel.areaText; Layout.fillWidth: true }
         Label { visible: PlanModel.person.child && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
         Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }

@@ -47,15 +47,15 @@ Rectangle {
         }
         Label { visible: text !== ""; text: meter.view.watch; Layout.fillWidth: true }
         Label { visible: meter.under; text: qsTr("Meter: %1").arg(meter.view.reading); Layout.fillWidth: true }
-        Label { visible: !meter.under; text: BathModel.practice ? qsTr("Practice: enter any number") : qsTr("Your machine's meter shows:"); Layout.fillWidth: true }
+        Label { visible: !meter.under && BathModel.practice; text: qsTr("Practice: enter any number"); Layout.fillWidth: true }
         RowLayout {
             visible: !meter.under
             Layout.fillWidth: true
             spacing: Theme.tight
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
-                text: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter") : Appearance.phrases.milliamps(meter.value)
-                Accessible.name: qsTr("Enter the meter reading, now %1").arg(text)
+                text: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter meter reading") : meter.roomy ? qsTr("Meter: %1").arg(Appearance.phrases.milliamps(meter.value)) : Appearance.phrases.milliamps(meter.value)
+                Accessible.name: qsTr("Enter the meter reading, now %1").arg(meter.pending < 0 ? meter.view.reading : Appearance.phrases.milliamps(meter.value))
                 textSize: meter.pending < 0 && !meter.view.hasReading ? Theme.narrow : Theme.title
                 leastHigh: Theme.bathTarget
                 side: 0

@@ -25,17 +25,18 @@ Item {
     Accessible.name: r.step
     ToEdges { color: page.alarm ? Theme.alarm : Theme.paper }
 
-    GridLayout {
+    // Placed by hand: in Qt 6.4 a layout within another's falls over lines that come and go.
+    Item {
+        id: whole
+        readonly property real side: page.wide ? (width - Theme.margin) / 2 : width
+        readonly property real otherSide: page.wide ? width - side : 0
         anchors { fill: parent; margins: Theme.small }
-        columns: page.wide ? 2 : 1
-        columnSpacing: Theme.margin
-        rowSpacing: Theme.small
 
         Flickable {
             id: flick
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: Theme.vast
+            x: Appearance.rightToLeft ? whole.otherSide : 0
+            width: whole.side
+            height: whole.height - (page.wide ? 0 : buttons.height + Theme.small)
             contentHeight: Math.max(height, column.implicitHeight)
             boundsBehavior: Flickable.StopAtBounds
             clip: true
@@ -86,7 +87,7 @@ Item {
                         Text {
                             id: verb
                             text: page.alarm ? qsTr("Down") : BathModel.verb
-                            width: Math.min(parent.width, Theme.ring)
+                            width: parent.width
                             x: (parent.width - width) / 2
                             color: page.ink
                             font.family: Theme.family
@@ -106,7 +107,7 @@ Item {
                         }
                         Text {
                             id: digits
-                            visible: text !== ""
+                            visible: text !== "" && (page.tall || page.alarm || page.r.timed) // the aim stands below as well
                             anchors.horizontalCenter: parent.horizontalCenter
                             text: page.digits
                             color: page.ink
@@ -120,7 +121,7 @@ Item {
                 }
                 Label { visible: text !== "" && !page.alarm; role: Label.Title; text: BathModel.twin; color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
                 Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                Label { visible: page.r.next !== "" && !page.alarm; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall; Layout.fillWidth: true }
                 Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
                 Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
@@ -129,9 +130,10 @@ Item {
         }
 
         ColumnLayout {
-            Layout.fillWidth: true
-            Layout.fillHeight: page.wide
-            Layout.preferredWidth: Theme.vast
+            id: buttons
+            x: Appearance.rightToLeft ? 0 : whole.otherSide
+            y: whole.height - height
+            width: whole.side
             spacing: Theme.small
             ActionButton {
                 visible: page.r.main !== MainButton.None
@@ -151,7 +153,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.reading(meter.lastReading)
             }
-            BathExits { open: page.r.exits; alarm: page.alarm; out: page.r.out; Layout.fillWidth: true }
+            BathExits { far: page.tall; open: page.r.exits; alarm: page.alarm; outText: page.r.out; Layout.fillWidth: true }
         }
     }
     // With the hands under, a tap anywhere stops.

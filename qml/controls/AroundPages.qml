@@ -13,6 +13,24 @@ Item {
         loader.item.open()
     }
 
+    // What comes in is seen to come from where it lies. Beside a current nothing moves.
+    readonly property int motion: BathModel.busy ? 0 : Appearance.motion
+    onMotionChanged: if (motion === 0) { coming.complete(); rising.complete() }
+    function come(what, from) { move(coming, pages, what, from) }
+    function move(animation, target, what, from) {
+        animation.complete()
+        if (motion === 0)
+            return
+        target[what] = from
+        animation.target = target
+        animation.property = what
+        animation.start()
+    }
+    component Coming: NumberAnimation { to: 0; duration: around.motion; easing.type: Easing.OutCubic }
+    Coming { id: coming }
+    Coming { id: rising }
+    Connections { target: Router; function onRises(sheet) { around.move(rising, sheet, "away", 1) } }
+
     readonly property var keyboard: Qt.inputMethod
     // Asked only when it moves: asked before a window has the keyboard, Qt 6.4 falls over under Wayland. Systems tell it in
     // pixels of the screen.

@@ -32,7 +32,9 @@ Rectangle {
     }
     GridLayout {
         id: row
-        anchors.fill: parent
+        width: bar.upright ? parent.width : Math.min(parent.width, Theme.measure) // on a wide screen within reach of each other
+        height: parent.height
+        x: (parent.width - width) / 2
         columns: bar.upright ? 1 : 4
         columnSpacing: 0
         rowSpacing: 0

@@ -11,13 +11,7 @@ Card {
     margin: low ? Theme.gap : Theme.margin
     spacing: low ? Theme.small : Theme.gap
     readonly property bool done: entry.checkedIn && !changing
-    Label {
-        visible: !card.done
-        role: Label.Lead
-        Layout.fillWidth: true
-        text: qsTr("%1 today?").arg(Appearance.phrases.site(card.entry.site))
-        Accessible.role: Accessible.Heading
-    }
+    Heading { visible: !card.done; text: qsTr("%1 today?").arg(Appearance.phrases.site(card.entry.site)) }
     Deferred {
         wanted: card.done
         part: Part.CheckedInPart

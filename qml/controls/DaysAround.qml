@@ -6,11 +6,11 @@ import Firstdew
 ColumnLayout {
     spacing: Theme.margin
     Card {
-        Label { role: Label.Lead; text: qsTr("The next fourteen days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Heading { text: qsTr("The next fourteen days") }
         OutlookStrip { Layout.fillWidth: true }
     }
     Card {
-        Label { role: Label.Lead; text: qsTr("The last seven days"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Heading { text: qsTr("The last seven days") }
         DaysBack { Layout.fillWidth: true }
     }
 }

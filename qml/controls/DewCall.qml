@@ -22,7 +22,7 @@ Card {
             spacing: Theme.tight
             Layout.fillWidth: true
             Label { role: Label.Small; color: Theme.ink; text: Appearance.phrases.site(call.matter.site); Layout.fillWidth: true }
-            Label { role: Label.Title; text: call.matter.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+            Label { role: Label.Title; room: call.width - 2 * call.margin - Theme.iconLarge - Theme.gap; text: call.matter.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
         }
     }
     Label {
@@ -52,9 +52,9 @@ Card {
     }
     Wrap {
         Layout.fillWidth: true
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
-        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
-        ActionButton { visible: !call.whole; kind: ButtonFace.Quiet; text: qsTr("More"); onClicked: call.opened = true }
-        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
+        ActionButton { kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("Not this time"); onClicked: Router.openNotNow(call.matter.site) }
+        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("I did one"); onClicked: Router.openDone(call.matter.treatedAs, Store.today, "") }
+        ActionButton { visible: !call.whole; kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("More"); onClicked: call.opened = true }
+        ActionButton { visible: call.whole; kind: ButtonFace.Quiet; side: Theme.tight; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(call.matter.site) }
     }
 }

@@ -27,6 +27,7 @@ Item {
         implicitHeight: Math.max(Theme.target, contentHeight + 2 * Theme.gap)
         leftPadding: Theme.gap
         rightPadding: Theme.gap
+        horizontalAlignment: TextInput.AlignLeft // below its name, on the right where one reads from there
         verticalAlignment: Text.AlignVCenter
         font.family: Theme.family
         font.pixelSize: Theme.body

@@ -2,14 +2,19 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// The body of every page: a title and one scrolling column, and below it, always in view, the button that the page is for.
+// The body of every page: a title, a scrolling column, what belongs beside it, and below, always in view, the button that
+// the page is for. Where two columns have no room, everything stands in one, in this order.
 Item {
     id: frame
     property string title: ""
     property int titleRole: canGoBack ? Label.Title : Label.Display // beside the way back there is less room
     property bool canGoBack: false
+    readonly property bool twoColumns: width >= Theme.twoColumns
+    property bool split: beside.children.length > 0 // there is something to stand beside
     property bool personal: true // of one person, whose name stands there when there are several
     default property alias content: column.data
+    property alias aside: beside.data // in the second column
+    property alias more: after.data // follows what is beside, or stands below the first column
     property alias header: headerExtra.data
     property alias dock: dockColumn.data
     Accessible.role: Accessible.Pane
@@ -20,35 +25,67 @@ Item {
         id: flick
         width: frame.width
         height: frame.height - docked.height
-        contentHeight: column.implicitHeight + 2 * Theme.margin
+        contentHeight: body.y + body.height + Theme.margin
         contentWidth: width
         boundsBehavior: Flickable.StopAtBounds
         clip: true
         onHeightChanged: frame.showFocused() // the on-screen keyboard leaves less room
-        ColumnLayout {
-            id: column
-            width: Math.min(flick.width - 2 * Theme.margin, Theme.measure)
+        Item {
+            id: body
+            readonly property bool two: frame.twoColumns && frame.split
+            readonly property real columnWidth: two ? (width - Theme.wide) / 2 : width
+            // What stands below something leaves room to it, if there is anything.
+            function under(item: Item): real { return item.y + item.implicitHeight + (item.implicitHeight > 0 ? Theme.margin : 0) }
+            function endOf(item: Item): real { return item.y + item.implicitHeight }
             x: (flick.width - width) / 2
             y: Theme.margin
-            spacing: Theme.margin
-            RowLayout {
-                Layout.fillWidth: true
-                spacing: Theme.small
-                Deferred { wanted: frame.canGoBack; part: Part.BackButtonPart; Layout.fillWidth: false }
-                Label {
-                    role: frame.titleRole
-                    text: frame.title
+            width: Math.min(flick.width - 2 * Theme.margin, two ? 2 * Theme.measure + Theme.wide : Theme.measure)
+            height: Math.max(endOf(column), endOf(beside), endOf(after))
+            ColumnLayout {
+                id: heading
+                width: parent.width
+                spacing: Theme.margin
+                RowLayout {
                     Layout.fillWidth: true
-                    Accessible.role: Accessible.Heading
+                    spacing: Theme.small
+                    Deferred { wanted: frame.canGoBack; part: Part.BackButtonPart; Layout.fillWidth: false }
+                    Label {
+                        role: frame.titleRole
+                        text: frame.title
+                        room: body.width - (frame.canGoBack ? Theme.target + Theme.small : 0) - headerExtra.implicitWidth - Theme.small
+                        Layout.fillWidth: true
+                        Accessible.role: Accessible.Heading
+                    }
+                    RowLayout { id: headerExtra }
                 }
-                RowLayout { id: headerExtra }
+                Label {
+                    visible: frame.personal && Store.several
+                    role: Label.Small
+                    text: Store.personName
+                    Layout.fillWidth: true
+                    Layout.topMargin: -Theme.gap
+                }
             }
-            Label {
-                visible: frame.personal && Store.several
-                role: Label.Small
-                text: Store.personName
-                Layout.fillWidth: true
-                Layout.topMargin: -Theme.gap
+            ColumnLayout {
+                id: column
+                x: body.two && Appearance.rightToLeft ? body.width - width : 0
+                y: body.under(heading)
+                width: body.columnWidth
+                spacing: Theme.margin
+            }
+            ColumnLayout {
+                id: beside
+                x: body.two && !Appearance.rightToLeft ? body.width - width : 0
+                y: body.two ? column.y : body.under(column)
+                width: body.columnWidth
+                spacing: Theme.margin
+            }
+            ColumnLayout {
+                id: after
+                x: column.x
+                y: body.under(body.two ? column : beside)
+                width: body.columnWidth
+                spacing: Theme.margin
             }
         }
     }
@@ -62,9 +99,9 @@ Item {
         Rectangle { visible: docked.used; width: parent.width; height: Theme.hair; color: Theme.line }
         ColumnLayout {
             id: dockColumn
-            x: column.x
+            x: (frame.width - width) / 2
             y: Theme.gap
-            width: column.width
+            width: Math.min(body.width, Theme.measure)
             spacing: Theme.small
         }
     }
@@ -72,7 +109,7 @@ Item {
     function toTop() { flick.contentY = 0 }
     /// Brings the part that holds the keyboard into view.
     function show(item) {
-        const y = item.mapToItem(column, 0, 0).y
+        const y = item.mapToItem(body, 0, 0).y
         if (y < flick.contentY || y + item.height > flick.contentY + flick.height)
             flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
     }
@@ -81,7 +118,7 @@ Item {
         if (item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)))
             return // a finger is on the button: nothing may move away from under that
         for (let p = item; p; p = p.parent)
-            if (p === column) { frame.show(item); return }
+            if (p === body) { frame.show(item); return }
     }
     readonly property Item focused: Window.activeFocusItem
     onFocusedChanged: showFocused()

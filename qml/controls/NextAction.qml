@@ -21,6 +21,7 @@ Card {
             Label { role: Label.Small; text: Appearance.phrases.site(card.matter.site); Layout.fillWidth: true }
             Label {
                 role: Label.Title
+                room: card.width - 2 * card.margin - (Theme.largeText ? 0 : why.implicitWidth + Theme.small)
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Heading
                 text: card.toBegin ? qsTr("Plan the first course")
@@ -28,7 +29,7 @@ Card {
                     : card.matter.title
             }
         }
-        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.openWhy(card.matter.site) }
+        ActionButton { id: why; kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.openWhy(card.matter.site) }
     }
     // What the person chose comes before why it was asked.
     Label { Layout.fillWidth: true; visible: text !== ""; role: Label.Strong; text: card.matter.putOff }

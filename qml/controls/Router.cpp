@@ -77,13 +77,14 @@ void Router::opened(QObject* sheet)
 {
     m_sheets.removeAll(sheet);
     m_sheets.append(sheet);
-    emit sheetOpenChanged();
+    emit sheetsChanged();
+    emit rises(sheet);
 }
 
 void Router::closed(QObject* sheet)
 {
     if (m_sheets.removeAll(sheet) > 0)
-        emit sheetOpenChanged();
+        emit sheetsChanged();
 }
 
 bool Router::closeTopSheet() { return !m_sheets.isEmpty() && QMetaObject::invokeMethod(m_sheets.constLast(), "close"); }

@@ -20,16 +20,17 @@ class Router : public QObject {
     /// A session was asked for from elsewhere, and at which site.
     Q_PROPERTY(bool sessionAsked MEMBER m_sessionAsked NOTIFY sessionAskedChanged)
     Q_PROPERTY(firstdew::ui::Site::Value sessionSite MEMBER m_sessionSite NOTIFY sessionAskedChanged)
+    /// How many sheets are open.
+    Q_PROPERTY(int sheets READ sheets NOTIFY sheetsChanged)
     /// What the page or sheet that was opened last is about.
     Q_PROPERTY(int day MEMBER m_day NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::DiarySite::Value site MEMBER m_site NOTIFY subjectChanged)
     Q_PROPERTY(firstdew::ui::Site::Value treated MEMBER m_treated NOTIFY subjectChanged)
-    /// A sheet lies on top.
-    Q_PROPERTY(bool sheetOpen READ sheetOpen NOTIFY sheetOpenChanged)
     Q_PROPERTY(QString entry MEMBER m_entry NOTIFY subjectChanged)
 
 public:
     explicit Router(QObject* parent = nullptr) : QObject(parent) {}
+    [[nodiscard]] int sheets() const { return static_cast<int>(m_sheets.size()); }
     /// To the session, for that site.
     Q_INVOKABLE void startBath(firstdew::ui::Site::Value site);
     Q_INVOKABLE void openDay(int day);
@@ -48,7 +49,6 @@ public:
     Q_INVOKABLE void closed(QObject* sheet);
     /// Closes the sheet on top; false where there is none.
     Q_INVOKABLE bool closeTopSheet();
-    [[nodiscard]] bool sheetOpen() const { return !m_sheets.isEmpty(); }
     bool eventFilter(QObject* window, QEvent* event) override;
     /// The document of a part.
     Q_INVOKABLE QUrl documentOf(firstdew::ui::Part::Value part) const;
@@ -65,7 +65,9 @@ signals:
     void back();
     /// Whether goBack() of the window has something to leave. Where it has not, the way back is the system's.
     void backLeads(bool leads);
-    void sheetOpenChanged();
+    void sheetsChanged();
+    /// That sheet has just been opened.
+    void rises(QObject* sheet);
     void drawnChanged();
     void sessionAskedChanged();
     void subjectChanged();

@@ -4,7 +4,7 @@ import Firstdew
 
 // First start was left in the middle.
 Card {
-    Label { role: Label.Lead; text: qsTr("Not everything is set up yet"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+    Heading { text: qsTr("Not everything is set up yet") }
     Label { text: qsTr("Before a session, Firstdew has to know your machine and your answers to the health questions."); Layout.fillWidth: true }
     ActionButton { kind: ButtonFace.Now; text: qsTr("Go on with the set-up"); Layout.fillWidth: true; onClicked: Router.page(Part.FirstStartPart) }
 }

@@ -8,6 +8,7 @@ T.Popup {
     id: sheet
     property string title: ""
     default property alias content: column.data
+    property real away: 0 // how far it still is from where it belongs: 1 below the edge, 0 there
     parent: T.Overlay.overlay
     modal: true
     focus: true
@@ -25,11 +26,13 @@ T.Popup {
     background: Rectangle {
         color: Theme.card
         radius: Theme.radius
+        transform: Translate { y: sheet.away * sheet.height }
         Rectangle { anchors.bottom: parent.bottom; width: parent.width; height: Theme.radius; color: Theme.card }
     }
     property alias dock: dockColumn.data
     readonly property real docked: dockColumn.implicitHeight > 0 ? dockColumn.implicitHeight + Theme.margin : 0
     contentItem: Item {
+        transform: Translate { y: sheet.away * sheet.height }
         Flickable {
             width: parent.width
             height: parent.height - sheet.docked

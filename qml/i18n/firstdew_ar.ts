@@ -306,6 +306,10 @@
         <source>Stop: a tap anywhere</source>
         <translation>إيقاف: المس أي مكان</translation>
     </message>
+    <message>
+        <source>A tap anywhere stops.</source>
+        <translation>لمسة في أي مكان توقف الجلسة.</translation>
+    </message>
 </context>
 <context>
     <name>BathMeanwhile</name>
@@ -381,16 +385,16 @@
         <translation>إدخال</translation>
     </message>
     <message>
-        <source>Your machine&apos;s meter shows:</source>
-        <translation>مقياس جهازك يُظهر:</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>إيقاف</translation>
     </message>
     <message>
         <source>Practice: enter any number</source>
         <translation>تدريب: أدخل أي رقم</translation>
+    </message>
+    <message>
+        <source>Enter meter reading</source>
+        <translation>أدخل قراءة العداد</translation>
     </message>
 </context>
 <context>
@@ -6223,6 +6227,30 @@
     <message>
         <source>It could not be saved there. Choose another place, or make room first.</source>
         <translation>تعذّر الحفظ هناك. اختر مكانًا آخر أو أفرغ مساحة أولًا.</translation>
+    </message>
+    <message>
+        <source>Enter height and weight, and the size of this skin counts as well.</source>
+        <translation>أدخل الطول والوزن ليُحسب حجم الجلد هنا أيضًا.</translation>
+    </message>
+    <message>
+        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
+        <translation>باطن القدم الواحدة يُحسب %1 سم² بحسب الطول والوزن.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
+        <translation>راحة اليد الواحدة تُحسب %1 سم² بحسب الطول والوزن.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as entered with the machine.</source>
+        <translation>اللبّادة الواحدة تُحسب %1 سم² كما أُدخل مع الجهاز.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as on the care sheet.</source>
+        <translation>اللبّادة الواحدة تُحسب %1 سم² كما في ورقة الرعاية.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1 cm².</source>
+        <translation>لم يُدخل حجم اللبّادات، فتُحسب الواحدة %1 سم².</translation>
     </message>
 </context>
 <context>

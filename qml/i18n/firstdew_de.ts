@@ -306,6 +306,10 @@
         <source>Stop: a tap anywhere</source>
         <translation>Stopp: irgendwo antippen</translation>
     </message>
+    <message>
+        <source>A tap anywhere stops.</source>
+        <translation>Tippen irgendwo beendet.</translation>
+    </message>
 </context>
 <context>
     <name>BathMeanwhile</name>
@@ -381,16 +385,16 @@
         <translation>Eingeben</translation>
     </message>
     <message>
-        <source>Your machine&apos;s meter shows:</source>
-        <translation>Die Anzeige Ihrer Maschine zeigt:</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Stopp</translation>
     </message>
     <message>
         <source>Practice: enter any number</source>
         <translation>Übung: eine beliebige Zahl eingeben</translation>
+    </message>
+    <message>
+        <source>Enter meter reading</source>
+        <translation>Anzeige eingeben</translation>
     </message>
 </context>
 <context>
@@ -6071,6 +6075,30 @@
     <message>
         <source>It could not be saved there. Choose another place, or make room first.</source>
         <translation>Dort ließ es sich nicht speichern. Wählen Sie einen anderen Ort oder schaffen Sie zuerst Platz.</translation>
+    </message>
+    <message>
+        <source>Enter height and weight, and the size of this skin counts as well.</source>
+        <translation>Größe und Gewicht eintragen, dann zählt auch die Hautfläche hier.</translation>
+    </message>
+    <message>
+        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
+        <translation>Eine Fußsohle zählt als %1 cm², nach Größe und Gewicht.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
+        <translation>Eine Handfläche zählt als %1 cm², nach Größe und Gewicht.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as entered with the machine.</source>
+        <translation>Ein Polster zählt als %1 cm², wie beim Gerät eingetragen.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as on the care sheet.</source>
+        <translation>Ein Polster zählt als %1 cm², wie auf dem Behandlungsblatt.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1 cm².</source>
+        <translation>Die Größe der Polster ist nicht eingetragen, daher zählt eines als %1 cm².</translation>
     </message>
 </context>
 <context>

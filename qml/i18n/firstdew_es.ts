@@ -306,6 +306,10 @@
         <source>Stop: a tap anywhere</source>
         <translation>Parar: toque en cualquier sitio</translation>
     </message>
+    <message>
+        <source>A tap anywhere stops.</source>
+        <translation>Un toque en cualquier sitio detiene.</translation>
+    </message>
 </context>
 <context>
     <name>BathMeanwhile</name>
@@ -381,16 +385,16 @@
         <translation>Introducir</translation>
     </message>
     <message>
-        <source>Your machine&apos;s meter shows:</source>
-        <translation>El medidor de su máquina marca:</translation>
-    </message>
-    <message>
         <source>Stop</source>
         <translation>Parar</translation>
     </message>
     <message>
         <source>Practice: enter any number</source>
         <translation>Práctica: escriba cualquier número</translation>
+    </message>
+    <message>
+        <source>Enter meter reading</source>
+        <translation>Anotar la lectura</translation>
     </message>
 </context>
 <context>
@@ -6071,6 +6075,30 @@
     <message>
         <source>It could not be saved there. Choose another place, or make room first.</source>
         <translation>No se pudo guardar ahí. Elige otro lugar o libera espacio primero.</translation>
+    </message>
+    <message>
+        <source>Enter height and weight, and the size of this skin counts as well.</source>
+        <translation>Anote la estatura y el peso, y también contará el tamaño de esta piel.</translation>
+    </message>
+    <message>
+        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
+        <translation>La planta de un pie cuenta como %1 cm², según la estatura y el peso.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
+        <translation>La palma de una mano cuenta como %1 cm², según la estatura y el peso.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as entered with the machine.</source>
+        <translation>Una almohadilla cuenta como %1 cm², según lo anotado con el aparato.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1 cm², as on the care sheet.</source>
+        <translation>Una almohadilla cuenta como %1 cm², según la hoja de cuidados.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1 cm².</source>
+        <translation>No se ha anotado el tamaño, así que una almohadilla cuenta como %1 cm².</translation>
     </message>
 </context>
 <context>

@@ -38,6 +38,12 @@ Item {
         Router.sessionAsked = false
         BathModel.askFor(Router.sessionSite)
     }
+    // A wet finger that touches twice confirms one thing, not the next one as well.
+    SecondTouch {
+        readonly property runningPage r: BathModel.running
+        window: page.Window.window
+        stands: page.visible ? [BathModel.page, r.kind, r.phase, r.side, r.main, r.exits, r.alarm, BathModel.stopsIn > 0, Router.sheets, part.shown ? part.shown.at : 0].join(" ") : ""
+    }
     Component.onCompleted: takeAsked()
     // Practice is for as long as it is looked at. A page that is being made was not looked at yet.
     property bool looked: false

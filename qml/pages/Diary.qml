@@ -47,89 +47,94 @@ Frame {
             visible: page.onlySite < 0 || page.onlySite === site
         }
     }
-    Wrap {
-        visible: page.kept
-        Layout.fillWidth: true
-        spacing: Theme.small
+    split: page.kept
+    aside: [
+        Wrap {
+            visible: page.kept
+            Layout.fillWidth: true
+            spacing: Theme.small
+            Repeater {
+                model: [{ view: Diary.Month, text: qsTr("Month") }, { view: Diary.Quarter, text: qsTr("Quarter") }, { view: Diary.Year, text: qsTr("Year") }, { view: Diary.All, text: qsTr("All") }]
+                Chip {
+                    required property var modelData
+                    text: modelData.text
+                    checked: page.view === modelData.view
+                    onClicked: page.view = modelData.view
+                }
+            }
+        },
+        Item {
+            visible: page.mostBack > 0
+            Layout.fillWidth: true
+            implicitHeight: Math.max(Theme.target, range.implicitHeight)
+            IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.turn(-1) }
+            Label { id: range; role: Label.Small; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Appearance.phrases.dayYear(page.lastDay + 1 - page.span)).arg(Appearance.phrases.dayYear(page.lastDay)) }
+            IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.turn(1) }
+        },
+        Label {
+            visible: page.without.length > 0 && page.kept
+            role: Label.Small
+            Layout.fillWidth: true
+            text: qsTr("Left out: days with %1").arg(page.without.map(value => Appearance.phrases.circumstance(value)).join(", "))
+        },
         Repeater {
-            model: [{ view: Diary.Month, text: qsTr("Month") }, { view: Diary.Quarter, text: qsTr("Quarter") }, { view: Diary.Year, text: qsTr("Year") }, { view: Diary.All, text: qsTr("All") }]
-            Chip {
-                required property var modelData
-                text: modelData.text
-                checked: page.view === modelData.view
-                onClicked: page.view = modelData.view
-            }
-        }
-    }
-    Item {
-        visible: page.mostBack > 0
-        Layout.fillWidth: true
-        implicitHeight: Math.max(Theme.target, range.implicitHeight)
-        IconButton { id: earlier; anchors.left: parent.left; iconName: "back"; text: qsTr("Earlier"); enabled: page.back < page.mostBack; onClicked: page.turn(-1) }
-        Label { id: range; role: Label.Small; anchors { left: earlier.right; right: later.left; verticalCenter: parent.verticalCenter } horizontalAlignment: Text.AlignHCenter; text: qsTr("%1 to %2").arg(Appearance.phrases.dayYear(page.lastDay + 1 - page.span)).arg(Appearance.phrases.dayYear(page.lastDay)) }
-        IconButton { id: later; anchors.right: parent.right; iconName: "next"; text: qsTr("Later"); enabled: page.back > 0; onClicked: page.turn(1) }
-    }
-    Label {
-        visible: page.without.length > 0 && page.kept
-        role: Label.Small
-        Layout.fillWidth: true
-        text: qsTr("Left out: days with %1").arg(page.without.map(value => Appearance.phrases.circumstance(value)).join(", "))
-    }
-    Repeater {
-        model: DiaryModel.sites.length
-        Card {
-            id: card
-            required property int index
-            readonly property int site: DiaryModel.sites[index] ?? 0
-            visible: page.onlySite < 0 || page.onlySite === site
-            Label { role: Label.Lead; text: Appearance.phrases.site(card.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-            MonthDots {
-                visible: page.view === Diary.Month
-                Layout.fillWidth: true
-                site: card.site
-                back: page.back
-                baths: page.baths
-                without: page.without
-                onDayTapped: day => Router.openDay(day)
-            }
-            Loader {
-                active: page.view === Diary.Quarter
-                visible: active
-                Layout.fillWidth: true
-                sourceComponent: DampnessLine {
+            model: DiaryModel.sites.length
+            Card {
+                id: card
+                required property int index
+                readonly property int site: DiaryModel.sites[index] ?? 0
+                visible: page.onlySite < 0 || page.onlySite === site
+                Heading { text: Appearance.phrases.site(card.site) }
+                MonthDots {
+                    visible: page.view === Diary.Month
+                    Layout.fillWidth: true
                     site: card.site
-                    span: page.span
                     back: page.back
                     baths: page.baths
                     without: page.without
-                    onDragged: days => page.goBack(days)
                     onDayTapped: day => Router.openDay(day)
                 }
-            }
-            Loader {
-                active: page.view === Diary.Year || page.view === Diary.All
-                visible: active
-                Layout.fillWidth: true
-                sourceComponent: WeeksBars {
-                    site: card.site
-                    span: page.span
-                    back: page.back
-                    baths: page.baths
-                    without: page.without
+                Loader {
+                    active: page.view === Diary.Quarter
+                    visible: active
+                    Layout.fillWidth: true
+                    sourceComponent: DampnessLine {
+                        site: card.site
+                        span: page.span
+                        back: page.back
+                        baths: page.baths
+                        without: page.without
+                        onDragged: days => page.goBack(days)
+                        onDayTapped: day => Router.openDay(day)
+                    }
+                }
+                Loader {
+                    active: page.view === Diary.Year || page.view === Diary.All
+                    visible: active
+                    Layout.fillWidth: true
+                    sourceComponent: WeeksBars {
+                        site: card.site
+                        span: page.span
+                        back: page.back
+                        baths: page.baths
+                        without: page.without
+                    }
                 }
             }
         }
-    }
-    ActionButton { visible: page.kept; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) }
-    Card {
-        visible: page.kept
-        Label { role: Label.Lead; text: qsTr("See and note more"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-        ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
-        ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
-        ActionButton { text: qsTr("Skin after a session"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
-        ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page(Part.WeighPagePart) }
-        ActionButton { text: qsTr("Other treatments"); Layout.fillWidth: true; onClicked: Router.page(Part.OtherPagePart) }
-    }
+    ]
+    more: [
+        ActionButton { visible: page.kept; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) },
+        Card {
+            visible: page.kept
+            Heading { text: qsTr("See and note more") }
+            ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
+            ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
+            ActionButton { text: qsTr("Skin after a session"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
+            ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page(Part.WeighPagePart) }
+            ActionButton { text: qsTr("Other treatments"); Layout.fillWidth: true; onClicked: Router.page(Part.OtherPagePart) }
+        }
+    ]
     Sheet {
         id: filter
         title: qsTr("What is shown")

@@ -29,8 +29,8 @@ Frame {
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
-                Label { role: Label.Lead; text: Appearance.phrases.site(card.line.site); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage) }
+                Heading { text: Appearance.phrases.site(card.line.site) }
+                Label { role: Label.Strong; color: Theme.main; text: Appearance.phrases.stage(card.line.stage); Layout.fillWidth: Theme.largeText }
             }
             Label {
                 visible: card.line.next !== 0
@@ -52,9 +52,10 @@ Frame {
         }
     }
 
-    Card {
+    split: PlanModel.limits.length > 0
+    aside: Card {
         visible: PlanModel.limits.length > 0
-        Label { role: Label.Lead; text: qsTr("Limits"); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+        Heading { text: qsTr("Limits") }
         Label {
             visible: PlanModel.limits.length > 0 && PlanModel.person.birth === ""
             Layout.fillWidth: true
@@ -72,38 +73,41 @@ Frame {
                     columns: Theme.largeText ? 1 : 2
                     Layout.fillWidth: true
                     Label { Layout.fillWidth: true; text: "%1 · %2".arg(Appearance.phrases.treated(limit.modelData.site)).arg(Appearance.phrases.waveform(limit.modelData.waveform)) }
-                    Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                    Label { role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used"); Layout.fillWidth: Theme.largeText }
                 }
                 Label { role: Label.Small; Layout.fillWidth: true; text: limit.modelData.source }
+                Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: limit.modelData.watch }
+                Label { visible: text !== ""; role: Label.Small; Layout.fillWidth: true; text: limit.modelData.area }
             }
         }
     }
-
-    PlanRow {
-        title: qsTr("Health questions")
-        value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Something stands in the way") : qsTr("Answered")
-        onClicked: Router.page(Part.HealthQuestionsPart)
-    }
-    PlanRow {
-        title: qsTr("Days away")
-        value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
-        onClicked: Router.page(Part.AwayPagePart)
-    }
-    PlanRow {
-        visible: PlanModel.sites.length > 0
-        title: qsTr("Taught by somebody")
-        value: TaughtModel.inShort !== "" ? TaughtModel.inShort : qsTr("Not marked")
-        onClicked: Router.page(Part.TaughtPagePart)
-    }
-    PlanRow {
-        visible: BathModel.canPractise
-        title: qsTr("Practice")
-        value: qsTr("A whole session with the machine off")
-        onClicked: { BathModel.practise(); Router.place(Place.Session) }
-    }
-    PlanRow {
-        title: qsTr("Care sheet")
-        value: page.sheetText()
-        onClicked: Router.page(Part.CareSheetPagePart)
-    }
+    more: [
+        PlanRow {
+            title: qsTr("Health questions")
+            value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Something stands in the way") : qsTr("Answered")
+            onClicked: Router.page(Part.HealthQuestionsPart)
+        },
+        PlanRow {
+            title: qsTr("Days away")
+            value: PlanModel.away.length > 0 ? qsTr("%1 to %2").arg(Appearance.phrases.dayLong(PlanModel.away[0].from)).arg(Appearance.phrases.dayLong(PlanModel.away[0].to)) : qsTr("None")
+            onClicked: Router.page(Part.AwayPagePart)
+        },
+        PlanRow {
+            visible: PlanModel.sites.length > 0
+            title: qsTr("Taught by somebody")
+            value: TaughtModel.inShort !== "" ? TaughtModel.inShort : qsTr("Not marked")
+            onClicked: Router.page(Part.TaughtPagePart)
+        },
+        PlanRow {
+            visible: BathModel.canPractise
+            title: qsTr("Practice")
+            value: qsTr("A whole session with the machine off")
+            onClicked: { BathModel.practise(); Router.place(Place.Session) }
+        },
+        PlanRow {
+            title: qsTr("Care sheet")
+            value: page.sheetText()
+            onClicked: Router.page(Part.CareSheetPagePart)
+        }
+    ]
 }

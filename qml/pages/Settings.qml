@@ -38,31 +38,34 @@ Frame {
         value: page.names(Store.people)
         onClicked: Router.page(Part.PeoplePart)
     }
-    PlanRow {
-        title: qsTr("Appearance and language")
-        value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("Match phone")
-        onClicked: Router.page(Part.SettingsPagePart)
-    }
-    PlanRow {
-        title: qsTr("Move to another phone")
-        value: qsTr("Take everything with you")
-        onClicked: Router.page(Part.MovePagePart)
-    }
-    PlanRow {
-        title: qsTr("Back-up, export and delete")
-        value: ""
-        onClicked: Router.page(Part.KeepPagePart)
-    }
-    TickRow { text: qsTr("I teach others"); checked: CaseloadModel.teaches; onClicked: CaseloadModel.teaches = !CaseloadModel.teaches }
-    PlanRow {
-        visible: CaseloadModel.teaches
-        title: qsTr("Caseload")
-        value: qsTr("Who needs a call, and care sheets for them")
-        onClicked: Router.page(Part.CaseloadPart)
-    }
-    PlanRow {
-        title: qsTr("About and cautions")
-        value: qsTr("Version %1").arg(Appearance.version)
-        onClicked: Router.page(Part.AboutPart)
-    }
+    // The app itself and what it keeps.
+    aside: [
+        PlanRow {
+            title: qsTr("Appearance and language")
+            value: Appearance.theme === ThemeChoice.Dark ? qsTr("Dark") : Appearance.theme === ThemeChoice.Light ? qsTr("Light") : qsTr("Match phone")
+            onClicked: Router.page(Part.SettingsPagePart)
+        },
+        PlanRow {
+            title: qsTr("Move to another phone")
+            value: qsTr("Take everything with you")
+            onClicked: Router.page(Part.MovePagePart)
+        },
+        PlanRow {
+            title: qsTr("Back-up, export and delete")
+            value: ""
+            onClicked: Router.page(Part.KeepPagePart)
+        },
+        TickRow { text: qsTr("I teach others"); checked: CaseloadModel.teaches; onClicked: CaseloadModel.teaches = !CaseloadModel.teaches },
+        PlanRow {
+            visible: CaseloadModel.teaches
+            title: qsTr("Caseload")
+            value: qsTr("Who needs a call, and care sheets for them")
+            onClicked: Router.page(Part.CaseloadPart)
+        },
+        PlanRow {
+            title: qsTr("About and cautions")
+            value: qsTr("Version %1").arg(Appearance.version)
+            onClicked: Router.page(Part.AboutPart)
+        }
+    ]
 }

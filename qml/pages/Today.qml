@@ -49,7 +49,8 @@ Frame {
         onLoaded: item.later = Qt.binding(() => TodayModel.unready)
     }
 
-    Deferred {
+    split: page.sites > 0
+    aside: Deferred {
         wanted: Router.drawn && page.sites > 0
         part: Part.DaysAroundPart
     }

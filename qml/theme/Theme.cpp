@@ -1,6 +1,11 @@
 #include "Theme.h"
 
+#include <QFontMetricsF>
 #include <QQmlEngine>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <cmath>
 
 namespace firstdew {
 
@@ -35,6 +40,18 @@ void Theme::keepFree(const QMarginsF& safe)
         return;
     m_safe = safe;
     emit safeChanged();
+}
+
+qreal Theme::fitted(const QString& text, qreal size, int weight, qreal room)
+{
+    constexpr qreal kLeast = 2.0 / 3;
+    constexpr qreal kHair = 1;
+    static const QRegularExpression between(QStringLiteral("[\\s\u00ad/-]"));
+    const QFontMetricsF metrics(font(size, weight));
+    qreal widest = 0;
+    for (const QString& word : text.split(between, Qt::SkipEmptyParts))
+        widest = std::max(widest, metrics.horizontalAdvance(word) + kHair);
+    return room <= 0 || widest <= room ? size : std::floor(size * std::max(kLeast, (room - kHair) / widest));
 }
 
 QFont Theme::font(qreal pixels, int weight)

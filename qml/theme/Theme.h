@@ -58,8 +58,9 @@ class Theme : public QObject {
     Q_PROPERTY(int icon MEMBER kIcon CONSTANT)
     Q_PROPERTY(int iconSmall MEMBER kIconSmall CONSTANT)
     Q_PROPERTY(int iconLarge MEMBER kIconLarge CONSTANT)
-    Q_PROPERTY(int measure MEMBER kMeasure CONSTANT)       ///< widest column that reads well
-    Q_PROPERTY(int twoColumns MEMBER kTwoColumns CONSTANT) ///< here list and page stand side by side
+    Q_PROPERTY(int measure MEMBER kMeasure CONSTANT) ///< widest column that reads well
+    /// From this width on, a page has two columns; large text needs more room for the same words.
+    Q_PROPERTY(qreal twoColumns READ twoColumns NOTIFY changed)
     Q_PROPERTY(int barHeight MEMBER kBarHeight CONSTANT)
     Q_PROPERTY(int barWidth MEMBER kBarWidth CONSTANT) ///< where the places stand beside the page
     Q_PROPERTY(int lowHeight MEMBER kLowHeight CONSTANT)
@@ -146,14 +147,17 @@ public:
     [[nodiscard]] qreal tiny() const { return 12 * m_textScale; }
     [[nodiscard]] qreal body() const { return 16 * m_textScale; }
     [[nodiscard]] qreal label() const { return 14 * m_textScale; }
-    [[nodiscard]] qreal lead() const { return 18 * m_textScale; }
+    [[nodiscard]] qreal lead() const { return 18 * std::min(m_textScale, 1.75); } // stays below a title
     [[nodiscard]] qreal shared() const { return 16 * std::min(m_textScale, 1.25); }
     [[nodiscard]] qreal narrow() const { return 16 * std::min(m_textScale, 1.1); }
     // Headings are large already and grow less, so that their words fit a small screen.
     [[nodiscard]] qreal title() const { return 22 * std::min(m_textScale, 1.5); }
     [[nodiscard]] qreal display() const { return 29 * std::min(m_textScale, 1.2); }
     [[nodiscard]] qreal numerals() const { return 88 * std::min(m_textScale, 1.1); } // 10 mm high on a phone
+    [[nodiscard]] qreal twoColumns() const { return kTwoColumns * std::max(1.0, m_textScale); }
     [[nodiscard]] bool largeText() const { return m_textScale > 1.4; }
+    /// The largest size up to `size` in which no word of the text is wider than the room, down to two thirds of it.
+    Q_INVOKABLE [[nodiscard]] static qreal fitted(const QString& text, qreal size, int weight, qreal room);
     /// Our type in that size and weight.
     [[nodiscard]] static QFont font(qreal pixels, int weight = QFont::Normal);
 

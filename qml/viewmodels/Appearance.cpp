@@ -96,4 +96,12 @@ void Appearance::setLanguage(const QString& language)
         m_store.append(diary::languagePreference(language.toStdString()));
 }
 
+void Appearance::setStill(bool still)
+{
+    if (still == m_still)
+        return;
+    m_still = still;
+    emit motionChanged();
+}
+
 } // namespace firstdew::viewmodels

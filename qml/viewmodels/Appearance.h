@@ -32,6 +32,8 @@ class Appearance : public QObject {
     Q_PROPERTY(bool english READ english NOTIFY changed)
     /// One reads from right to left.
     Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
+    /// How long something that comes in moves, in milliseconds; 0 where nothing may move.
+    Q_PROPERTY(int motion READ motion NOTIFY motionChanged)
     /// Texts, dates and numbers of the present language.
     Q_PROPERTY(firstdew::viewmodels::Phrases* phrases READ phrases NOTIFY changed)
     Q_PROPERTY(firstdew::ui::Place::Value startPlace READ startPlace CONSTANT)
@@ -58,6 +60,7 @@ public:
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
     [[nodiscard]] bool english() const { return language() == QLatin1String("en"); }
     [[nodiscard]] bool rightToLeft() const;
+    [[nodiscard]] int motion() const { return m_still ? 0 : kMotionMs; }
     [[nodiscard]] Phrases* phrases() { return &m_phrases; }
     [[nodiscard]] ui::Place::Value startPlace() const;
     [[nodiscard]] int startWidth() const { return m_asked.width; }
@@ -72,18 +75,24 @@ public:
     void showTheme(ui::ThemeChoice::Value theme);
     void setTextScale(qreal scale);
     void setLanguage(const QString& language);
+    /// Whether the system asks for no motion. Until it has answered nothing moves.
+    void setStill(bool still);
 
 signals:
     void changed();
     void directionChanged();
+    void motionChanged();
 
 private:
+    static constexpr int kMotionMs = 160; ///< long enough to see where something comes from
+
     void applyTheme();
 
     Store& m_store;
     Asked m_asked;
     Theme m_theme{this};
     Phrases m_phrases;
+    bool m_still = true;
 };
 
 } // namespace firstdew::viewmodels

@@ -110,6 +110,14 @@ QString BathModel::limitText() const { return words::limitSentence(m_choice.limi
 
 QString BathModel::watchText() const { return words::watchSentence(m_choice.limit().warnAbove); }
 
+QString BathModel::areaText() const
+{
+    const auto& diary = m_store.diary();
+    const auto site = m_choice.site();
+    return words::areaSentence(protocol::limitQueryFor(diary, site, m_choice.waveform()),
+                               protocol::areaFrom(diary, site));
+}
+
 QString BathModel::adviceText() const
 {
     if (!allowed())

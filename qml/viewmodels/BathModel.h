@@ -29,6 +29,8 @@ class BathModel : public QObject {
     Q_PROPERTY(QString limitText READ limitText NOTIFY changed)
     /// Above which current the skin is to be watched; empty where there is no such level below the limit.
     Q_PROPERTY(QString watchText READ watchText NOTIFY changed)
+    /// The skin that counts for the limit.
+    Q_PROPERTY(QString areaText READ areaText NOTIFY changed)
     Q_PROPERTY(QString adviceText READ adviceText NOTIFY changed)
     Q_PROPERTY(QString lengthText READ lengthText NOTIFY changed)
     /// Whether one card and one statement are enough before this session.
@@ -119,6 +121,7 @@ public:
     [[nodiscard]] bool allowed() const { return m_choice.limit().allowed; }
     [[nodiscard]] QString limitText() const;
     [[nodiscard]] QString watchText() const;
+    [[nodiscard]] QString areaText() const;
     [[nodiscard]] QString adviceText() const;
     [[nodiscard]] QString lengthText() const;
     [[nodiscard]] bool shortWay() const;

@@ -106,7 +106,11 @@ QString Phrases::milliamps(double mA) const { return words::milliamps(mA); }
 QString Phrases::percent(double share) const { return words::percent(share); }
 QString Phrases::number(double value, int decimals) const { return words::number(value, decimals); }
 
-QString Phrases::shortNumber(double value) const { return words::number(value, value == std::floor(value) ? 0 : 1); }
+QString Phrases::shortNumber(double value) const
+{
+    const double tenths = std::round(value * 10); // a third of something is hardly ever whole
+    return words::number(value, std::fmod(tenths, 10) == 0 ? 0 : 1);
+}
 
 QString Phrases::decimalPoint() const { return QLocale().decimalPoint(); }
 

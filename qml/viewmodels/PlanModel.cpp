@@ -6,6 +6,7 @@
 #include "protocol/CareSheets.h"
 #include "protocol/MayBegin.h"
 #include "protocol/Screening.h"
+#include "words/BathWords.h"
 #include "words/Names.h"
 #include "words/Sentences.h"
 #include "words/SheetWords.h"
@@ -92,9 +93,17 @@ QList<ui::LimitLine> PlanModel::limits() const
             continue;
         const CareSheet* sheet = protocol::sheetFor(m_store.diary(), site);
         for (const Waveform waveform : allOf<Waveform>()) {
-            const auto a = protocol::limitFor(protocol::limitQueryFor(m_store.diary(), site, waveform));
-            out << ui::LimitLine{ui::shown(site), ui::shown(waveform), a.allowed, a.limit.mA,
-                                 words::limitSource(a.binding, sheet ? sheet->who : std::string())};
+            const auto query = protocol::limitQueryFor(m_store.diary(), site, waveform);
+            const auto a = protocol::limitFor(query);
+            const bool last = waveform == Waveform::Pulsed;
+            out << ui::LimitLine{ui::shown(site),
+                                 ui::shown(waveform),
+                                 a.allowed,
+                                 a.limit.mA,
+                                 words::limitSource(a.binding, sheet ? sheet->who : std::string()),
+                                 a.allowed ? words::watchSentence(a.warnAbove) : QString(),
+                                 last ? words::areaSentence(query, protocol::areaFrom(m_store.diary(), site))
+                                      : QString()};
         }
     }
     return out;

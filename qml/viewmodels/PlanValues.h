@@ -74,6 +74,8 @@ class LimitLine {
     Q_PROPERTY(bool allowed MEMBER allowed FINAL)
     Q_PROPERTY(qreal limit MEMBER limit FINAL)
     Q_PROPERTY(QString source MEMBER source FINAL)
+    Q_PROPERTY(QString watch MEMBER watch FINAL)
+    Q_PROPERTY(QString area MEMBER area FINAL)
 
 public:
     Site::Value site{};
@@ -81,6 +83,8 @@ public:
     bool allowed = false;
     qreal limit = 0; ///< mA
     QString source;  ///< in words
+    QString watch;   ///< above which current the skin is to be watched, in a sentence; empty: no such level
+    QString area;    ///< the skin that counts, in a sentence, with the last current of a kind of session
     bool operator==(const LimitLine&) const = default;
 };
 

@@ -8,6 +8,8 @@
 #include <QDateTime>
 #include <QLocale>
 
+#include <cmath>
+
 namespace firstdew::words {
 
 using protocol::PrepItem;
@@ -77,6 +79,23 @@ QString limitSentence(const protocol::LimitAnswer& answer, const std::string& gi
 QString watchSentence(std::optional<Milliamps> above)
 {
     return above ? Words::tr("Watch your skin above %1.").arg(milliamps(above->mA)) : QString();
+}
+
+QString areaSentence(const protocol::LimitQuery& query, protocol::AreaFrom from)
+{
+    using protocol::AreaFrom;
+    const QString area = query.contact ? QLocale().toString(std::round(query.contact->cm2)) : QString();
+    switch (from) {
+    case AreaFrom::Nothing: return Words::tr("Enter height and weight, and the size of this skin counts as well.");
+    case AreaFrom::Body:
+        return query.site == Site::Feet
+                   ? Words::tr("The sole of a foot counts as %1 cm², by height and weight.").arg(area)
+                   : Words::tr("The palm of a hand counts as %1 cm², by height and weight.").arg(area);
+    case AreaFrom::MachinePad: return Words::tr("One pad counts as %1 cm², as entered with the machine.").arg(area);
+    case AreaFrom::SheetPad: return Words::tr("One pad counts as %1 cm², as on the care sheet.").arg(area);
+    case AreaFrom::UnknownPad: return Words::tr("No pad size is entered, so one pad counts as %1 cm².").arg(area);
+    }
+    return {};
 }
 
 QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)

@@ -2,6 +2,7 @@
 
 #include "bath/Engine.h"
 #include "protocol/CurrentAdvice.h"
+#include "protocol/MayBegin.h"
 #include "protocol/Preparation.h"
 #include "protocol/WayIn.h"
 #include "words/Sentences.h"
@@ -16,6 +17,8 @@ namespace firstdew::words {
 [[nodiscard]] QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver);
 /// Above which current the skin is to be watched; empty where there is no such level.
 [[nodiscard]] QString watchSentence(std::optional<Milliamps> above);
+/// The skin that counts for a limit, and what its size comes from.
+[[nodiscard]] QString areaSentence(const protocol::LimitQuery& query, protocol::AreaFrom from);
 /// What to aim for and why; `first` is what the session asks for before readings are steady, where that is less.
 [[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first);
 [[nodiscard]] QString lengthSentence(const protocol::Script& script);

@@ -14,6 +14,7 @@ from gi.repository import GLib
 
 FEEDBACK, PORTAL, NOTICES = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI', 'org.freedesktop.Notifications'
 CHOOSER, REQUEST = 'org.freedesktop.portal.FileChooser', 'org.freedesktop.portal.Request'
+SETTINGS, LOOK = 'org.freedesktop.portal.Settings', 'org.gnome.desktop.interface'
 
 
 def say(*what):
@@ -128,14 +129,24 @@ class ChoosingPortal(Portal):
         return self.answer(sender, options, os.environ.get('CHOSEN', str(title)))
 
 
-class Settings(ChoosingPortal):
-    """The setting CLOCK of the desktop's clock; anything else is not set."""
+class Desktop(ChoosingPortal):
+    """Its settings ask for no motion until somebody changes that, and for the clock named by CLOCK."""
     clock = os.environ.get('CLOCK', '24h')
 
-    @dbus.service.method('org.freedesktop.portal.Settings', in_signature='ss', out_signature='v')
+    @dbus.service.method(SETTINGS, in_signature='ss', out_signature='v')
     def Read(self, group, key):
-        assert (group, key) == ('org.gnome.desktop.interface', 'clock-format')
-        return dbus.String(Settings.clock, variant_level=1)
+        values = {'enable-animations': dbus.Boolean(False, variant_level=2),
+                  'clock-format': dbus.String(Desktop.clock, variant_level=1)}
+        assert group == LOOK
+        return values[key]
+
+    @dbus.service.signal(SETTINGS, signature='ssv')
+    def SettingChanged(self, group, key, value):
+        pass
+
+    @dbus.service.method('org.firstdew.Hands', in_signature='sb')
+    def Set(self, key, on):
+        self.SettingChanged(LOOK, key, dbus.Boolean(on, variant_level=1))
 
 
 class Accessibility(dbus.service.Object):
@@ -152,7 +163,7 @@ class Accessibility(dbus.service.Object):
 DBusGMainLoop(set_as_default=True)
 bus = dbus.SessionBus()
 names = [dbus.service.BusName(name, bus) for name in sys.argv[1:]]
-services = [Feedback(bus, '/org/sigxcpu/Feedback'), Settings(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
+services = [Feedback(bus, '/org/sigxcpu/Feedback'), Desktop(bus, '/org/freedesktop/portal/desktop'), Accessibility(bus, '/org/a11y/bus'),
             Notices(bus, '/org/freedesktop/Notifications')]
 say('ready')
 GLib.MainLoop().run()

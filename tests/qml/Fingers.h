@@ -7,12 +7,16 @@
 // Finds what stands on the screen, and taps it as a finger does.
 namespace firstdew::tests {
 
-inline void tap(Interface& ui, QPointF at)
+/// One touch after the other, as somebody reads in between, or as soon after the last one as asked.
+inline void tap(Interface& ui, QPointF at, int afterMs = 1000)
 {
+    static quint64 now = 0;
+    now += static_cast<quint64>(afterMs);
     for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
         const bool up = type == QEvent::MouseButtonRelease;
         QMouseEvent event(type, at, ui.window->mapToGlobal(at), Qt::LeftButton, up ? Qt::NoButton : Qt::LeftButton,
                           Qt::NoModifier);
+        event.setTimestamp(now);
         QCoreApplication::sendEvent(ui.window, &event);
     }
 }

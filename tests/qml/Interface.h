@@ -185,7 +185,7 @@ struct Interface {
         if (step == "under-dry")
             return bath.page() == ui::BathPage::Run;
         bath.primary(); // the waveform is confirmed
-        if (!under)
+        if (!under && step != "raise")
             bath.primary();
         if (step == "alarm")
             bath.reading(40);

@@ -257,3 +257,31 @@ TEST_CASE("the size of the armpit pads changes nothing at hands and feet")
     }
     CHECK(mayBegin(d.on(kToday), Site::Armpits, Waveform::Pulsed)->limit.mA == 12);
 }
+
+TEST_CASE("the contact area says what it comes from")
+{
+    Facts d;
+    d.add(Person{"Ada", day("1990-01-01"), {}, {}, {}}, kToday).add(Machine{}, kToday);
+    CHECK(areaFrom(d.on(kToday), Site::Hands) == AreaFrom::Nothing);
+    CHECK(areaFrom(d.on(kToday), Site::Armpits) == AreaFrom::UnknownPad);
+    d.add(Person{"Ada", day("1990-01-01"), Centimetres{170}, Kilograms{65}, {}}, kToday);
+    CHECK(areaFrom(d.on(kToday), Site::Hands) == AreaFrom::Body);
+    CHECK(areaFrom(d.on(kToday), Site::HandFoot) == AreaFrom::Body);
+    Machine machine;
+    machine.pad = SquareCentimetres{30};
+    d.add(machine, kToday);
+    CHECK(areaFrom(d.on(kToday), Site::Armpits) == AreaFrom::MachinePad);
+    CHECK(areaFrom(d.on(kToday), Site::Feet) == AreaFrom::Body);
+    // The smaller of two sizes counts, and is the one named.
+    for (const auto& [cm2, from] : {std::pair{20.0, AreaFrom::SheetPad}, std::pair{40.0, AreaFrom::MachinePad}}) {
+        CareSheet sheet;
+        sheet.who = "Dr Vance";
+        sheet.sites = {Site::Armpits};
+        sheet.given = kToday;
+        sheet.pad = SquareCentimetres{cm2};
+        Facts with = d;
+        with.add(sheet, kToday);
+        CHECK(areaFrom(with.on(kToday), Site::Armpits) == from);
+        CHECK(limitQueryFor(with.on(kToday), Site::Armpits, Waveform::Pulsed).contact->cm2 == std::min(30.0, cm2));
+    }
+}

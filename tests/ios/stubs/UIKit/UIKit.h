@@ -90,6 +90,7 @@ typedef enum : NSInteger {
 @interface UIWindowScene : UIScene
 @property(readonly) NSArray<UIWindow*>* windows;
 @end
+extern BOOL UIAccessibilityIsReduceMotionEnabled(void);
 extern NSString* const UIApplicationWillResignActiveNotification;
 extern NSString* const UIApplicationDidBecomeActiveNotification;
 @interface UIApplication : NSObject

@@ -27,6 +27,7 @@ import android.net.Uri;
 import android.os.Build;
 import android.os.VibrationAttributes;
 import android.os.Vibrator;
+import android.provider.Settings;
 import android.view.WindowManager;
 
 import java.io.File;
@@ -211,6 +212,13 @@ public class SystemTest {
         motor.setHasVibrator(false);
         assertFalse(new JSONObject(Bridge.ask(phone.app, "vibrator", "{}")).getBoolean("present"));
         Bridge.ask(phone.app, "vibrate", "{\"timings\":[0,60]}"); // nothing to shake with is no error
+    }
+
+    @Test
+    public void thePhoneSaysWhetherAnythingMayMove() throws Exception {
+        assertFalse(new JSONObject(Bridge.ask(phone.app, "still", "{}")).getBoolean("still"));
+        Settings.Global.putFloat(phone.app.getContentResolver(), Settings.Global.ANIMATOR_DURATION_SCALE, 0);
+        assertTrue(new JSONObject(Bridge.ask(phone.app, "still", "{}")).getBoolean("still"));
     }
 
     @Test

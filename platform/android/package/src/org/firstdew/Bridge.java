@@ -4,6 +4,7 @@ import android.Manifest;
 import android.app.Activity;
 import android.content.Context;
 import android.os.Build;
+import android.provider.Settings;
 import android.view.HapticFeedbackConstants;
 import android.view.WindowManager;
 
@@ -39,7 +40,7 @@ public final class Bridge {
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
      * {@code choose}, {@code chosen}, {@code save}, {@code saved}, {@code drop-copies}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}, {@code tick}, {@code insets},
-     * {@code clock}, {@code back}.
+     * {@code clock}, {@code back}, {@code still}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -108,6 +109,8 @@ public final class Bridge {
                 return out;
             case "place":
                 return out.put("place", new Held(context).takePlace());
+            case "still": // a scale of zero is how the system asks for no motion
+                return out.put("still", Settings.Global.getFloat(context.getContentResolver(), Settings.Global.ANIMATOR_DURATION_SCALE, 1) == 0);
             case "leave":
                 askLeave(context);
                 return out;
