@@ -3,7 +3,8 @@
 namespace firstdew::linuxside {
 
 DesktopClockFormat::DesktopClockFormat(const QDBusConnection& bus)
-    : m_setting(QStringLiteral("clock-format"), [this](const QVariant& value) { take(value); }, bus)
+    : m_setting(
+          QStringLiteral("clock-format"), [this](const QVariant& value) { take(value); }, bus)
 {
 }
 

@@ -19,8 +19,8 @@ struct SpellColumn {
 [[nodiscard]] std::size_t columnsIn(double width, const ChartLook& look);
 
 /// Draws a column for each spell, oldest first, in the direction of reading: its dry days above it, as far as they are
-/// known, the day of its session below where there is room. A column is hollow up to where dampness was noticed. One that was not seen to end
-/// has a tip. The present one has the colour that stands out.
+/// known, and the day of its session below where there is room. A column is hollow up to where dampness was noticed.
+/// One that was not seen to end has a tip. The present one has the colour that stands out.
 void paintSpellColumns(QPainter& painter, const QRectF& area, const std::vector<SpellColumn>& spells,
                        const ChartLook& look);
 
