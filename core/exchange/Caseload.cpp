@@ -3,6 +3,7 @@
 #include "diary/Diary.h"
 #include "protocol/CareSheets.h"
 #include "protocol/Skin.h"
+#include "protocol/TeachBack.h"
 
 #include <algorithm>
 #include <map>
@@ -136,6 +137,11 @@ CareSheet sheetToBeginWith(const diary::Diary& diary)
         sheet.plan = CourseTemplate::Seven;
     if (sheet.sites.contains(Site::Armpits) && diary.machine)
         sheet.pad = diary.machine->pad;
+    if (sites.size() == 1)
+        if (const auto* taught = protocol::taughtAt(diary, sites.front().treatedAs); taught && taught->payload.level) {
+            sheet.waveform = taught->payload.waveform;
+            sheet.level = taught->payload.level;
+        }
     return sheet;
 }
 

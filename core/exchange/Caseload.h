@@ -59,7 +59,8 @@ struct ReceivedFile {
 [[nodiscard]] std::vector<Case> caseloadOf(const std::vector<ReceivedFile>& files, LocalDate today);
 
 /// What a new care sheet for somebody begins with: the sheet in force there; else the sites in use, the pads of the
-/// machine, and the usual first course where none has begun. Somebody who has begun gets no course anew by default.
+/// machine, the level agreed at a taught session of the one site, and the usual first course where none has begun.
+/// Somebody who has begun gets no course anew by default.
 [[nodiscard]] CareSheet sheetToBeginWith(const diary::Diary& diary);
 
 } // namespace firstdew::exchange

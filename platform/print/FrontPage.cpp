@@ -147,7 +147,7 @@ QString skinLine(const Entry<SideEffect>& e, const std::vector<Entry<Session>>& 
                        .arg(words::dayAndMonth(e.happened.date, to), words::siteName(e.payload.site), listed(found));
     for (const auto& s : sessions)
         if (s.happened.date == e.happened.date && s.payload.peak && treats(s.payload.site).contains(e.payload.site))
-            line += Page::tr(" · %1, %2", "continues a line: current, its kind")
+            line += Page::tr(" · %1 · %2", "continues a line: current, its kind")
                         .arg(words::milliamps(s.payload.peak->mA), words::waveformName(s.payload.waveform));
     if (!e.payload.note.empty())
         line += QStringLiteral(" (%1)").arg(words::asWritten(e.payload.note));
@@ -239,11 +239,11 @@ QString levelsOf(const SiteContents& s, LocalDate to)
 {
     QStringList out;
     for (const auto& h : s.levels) {
-        const QString level = Page::tr("%1 %2", "milliamperes, kind of current")
+        const QString level = Page::tr("%1 · %2", "milliamperes · kind of current")
                                   .arg(words::milliamps(h.level.mA), words::waveformName(h.waveform));
         const QString day = words::dayAndMonth(h.date, to);
-        out << (h.limit ? Page::tr("%1, %2 (limit %3)", "level, day").arg(level, day, words::milliamps(h.limit->mA))
-                        : Page::tr("%1, %2", "level, day").arg(level, day));
+        out << (h.limit ? Page::tr("%1 · %2 (limit %3)", "level · day").arg(level, day, words::milliamps(h.limit->mA))
+                        : Page::tr("%1 · %2", "level · day").arg(level, day));
     }
     return out.join(QLatin1Char('\n'));
 }
@@ -350,10 +350,10 @@ void paintCharts(Sheet& sheet, const Contents& c, const SiteContents& s, const Q
     const QRectF above(area.left(), area.top() + name, area.width(), half - name - 3);
     const auto columns = columnsOf(s, charts::columnsIn(above.width(), look));
     if (!columns.empty())
-        title(area.top(),
-              Page::tr("Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: "
-                       "end not seen.",
-                       nullptr, static_cast<int>(columns.size())));
+        title(
+            area.top(),
+            Page::tr("Days dry after the latest %n session(s). Hollow: first damp day unknown. Pointed: end not seen.",
+                     nullptr, static_cast<int>(columns.size())));
     charts::paintSpellColumns(sheet.painter(), above, columns, look);
     title(area.top() + half,
           Page::tr(

@@ -98,6 +98,8 @@ double paintFacts(const Handout& h, double top, double width)
     add(Page::tr("From %1, %2").arg(words::giverName(s.who), words::dayOfYear(s.given)), 9.5, kSoft, false, 7);
     for (const auto& one : protocol::limitsOf(s, h.c.age))
         add(limitLine(one), 12, kInk, true);
+    if (s.level)
+        add(Page::tr("Begin with %1 or less.").arg(words::milliamps(s.level->mA)), 11);
     add(Page::tr("The app or the machine may show a lower limit. The lowest one counts."), 9, kSoft, false, 5);
     QStringList phases;
     for (const Site site : allOf<Site>())

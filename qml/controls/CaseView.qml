@@ -19,11 +19,9 @@ Column {
         iconName: "share"
         text: qsTr("Share the summary")
         width: view.width
-        onClicked: {
-            const file = CaseloadModel.savedSummary()
-            view.message = file === "" ? qsTr("It could not be written. Make room and try again.") : SummaryModel.handOver(file) ? qsTr("Saved as %1 and handed over.").arg(Appearance.phrases.asWritten(file)) : qsTr("Saved as %1. Open it from there.").arg(Appearance.phrases.asWritten(file))
-        }
+        onClicked: CaseloadModel.shareSummary()
     }
+    Connections { target: CaseloadModel; function onSummaryWent(result) { view.message = result.message } }
     Label { visible: text !== ""; width: view.width; text: view.message }
     PagePreview {
         width: view.width

@@ -796,18 +796,6 @@
         <translation>مشاركة الملخص</translation>
     </message>
     <message>
-        <source>It could not be written. Make room and try again.</source>
-        <translation>تعذرت الكتابة. أفسح مكانًا وحاول مرة أخرى.</translation>
-    </message>
-    <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>حُفظ باسم %1 وسُلّم.</translation>
-    </message>
-    <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>حُفظ باسم %1. افتحه من هناك.</translation>
-    </message>
-    <message>
         <source>The summary of %1</source>
         <translation>ملخص %1</translation>
     </message>
@@ -1615,10 +1603,6 @@
         <translation>ورقة الرعاية هذه غير مكتملة. ارجع واملأ ما هو معلّم.</translation>
     </message>
     <message>
-        <source>Done: %1</source>
-        <translation>تم: %1</translation>
-    </message>
-    <message>
         <source>Look at it</source>
         <translation>عرضه</translation>
     </message>
@@ -1651,8 +1635,16 @@
         <translation>كملف</translation>
     </message>
     <message>
-        <source>Save and share the file</source>
-        <translation>حفظ الملف ومشاركته</translation>
+        <source>Save the page</source>
+        <translation>حفظ الصفحة</translation>
+    </message>
+    <message>
+        <source>Share the file</source>
+        <translation>مشاركة الملف</translation>
+    </message>
+    <message>
+        <source>Save the file</source>
+        <translation>حفظ الملف</translation>
     </message>
 </context>
 <context>
@@ -2135,6 +2127,10 @@
         <source>Hand it over</source>
         <translation>تسليمها</translation>
     </message>
+    <message>
+        <source>Level to begin with at home</source>
+        <translation>شدة البدء في البيت</translation>
+    </message>
 </context>
 <context>
     <name>MonthDots</name>
@@ -2425,6 +2421,17 @@
     <message>
         <source>Save</source>
         <translation>حفظ</translation>
+    </message>
+</context>
+<context>
+    <name>Outgoing</name>
+    <message>
+        <source>Handed over.</source>
+        <translation>تم التسليم.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>حُفظ باسم %1.</translation>
     </message>
 </context>
 <context>
@@ -2813,11 +2820,6 @@
         <translation>الحدود الآن</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>milliamperes, kind of current</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <comment>score on day</comment>
         <translation>%1 في %2</translation>
@@ -3032,11 +3034,6 @@
         <translation>%1: %2 · %3</translation>
     </message>
     <message>
-        <source> · %1, %2</source>
-        <comment>continues a line: current, its kind</comment>
-        <translation> · %1، %2</translation>
-    </message>
-    <message>
         <source>%1: %2 · %3 with a limit of %4</source>
         <comment>day: site · peak, limit</comment>
         <translation>%1: %2 · %3 والحد %4</translation>
@@ -3049,16 +3046,6 @@
     <message>
         <source>No prescriber has set a limit.</source>
         <translation>لم يحدد أي معالج حدًا.</translation>
-    </message>
-    <message>
-        <source>%1, %2 (limit %3)</source>
-        <comment>level, day</comment>
-        <translation>%1، %2 (الحد %3)</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>level, day</comment>
-        <translation>%1، %2</translation>
     </message>
     <message>
         <source>%1 on %2, to begin with</source>
@@ -3125,20 +3112,44 @@
             <numerusform>%n في الفترة</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
-        <translation>
-            <numerusform>أيام الجفاف بعد الجلسة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد الجلسة، آخر فترة جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد الجلسة، آخر فترتين جافتين. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد الجلسة، آخر %n فترات جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد الجلسة، آخر %n فترة جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد الجلسة، آخر %n فترة جافة. المجوّف: أول يوم رطب غير معروف. المدبّب: النهاية لم تُتابع.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
         <translation>أيام الأسبوع المسجلة رطبة، وكذلك بعد الحر أو الجهد، من 0 إلى 7. الداكن: مبلل أو يقطر. العلامات: الجلسات.</translation>
+    </message>
+    <message>
+        <source> · %1 · %2</source>
+        <comment>continues a line: current, its kind</comment>
+        <translation> · %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>milliamperes · kind of current</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2 (limit %3)</source>
+        <comment>level · day</comment>
+        <translation>%1 · %2 (الحد %3)</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>level · day</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after the latest %n session(s). Hollow: first damp day unknown. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>أيام الجفاف بعد الجلسات. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر جلسة. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر جلستين. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر %n جلسات. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر %n جلسة. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر %n جلسة. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Begin with %1 or less.</source>
+        <translation>ابدأ بـ %1 أو أقل.</translation>
     </message>
 </context>
 <context>
@@ -6327,17 +6338,6 @@
     <message>
         <source>Save as</source>
         <translation>حفظ باسم</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::viewmodels::SummaryModel</name>
-    <message>
-        <source>Handed over.</source>
-        <translation>سُلِّم الملف.</translation>
-    </message>
-    <message>
-        <source>Saved as %1.</source>
-        <translation>حُفظ باسم %1.</translation>
     </message>
 </context>
 </TS>

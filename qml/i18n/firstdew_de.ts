@@ -792,18 +792,6 @@
         <translation>Bericht teilen</translation>
     </message>
     <message>
-        <source>It could not be written. Make room and try again.</source>
-        <translation>Es ließ sich nicht schreiben. Schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>Gespeichert als %1 und übergeben.</translation>
-    </message>
-    <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>Gespeichert als %1. Öffnen Sie es von dort.</translation>
-    </message>
-    <message>
         <source>The summary of %1</source>
         <translation>Der Bericht von %1</translation>
     </message>
@@ -1603,10 +1591,6 @@
         <translation>Dieses Behandlungsblatt ist nicht vollständig. Gehen Sie zurück und füllen Sie aus, was markiert ist.</translation>
     </message>
     <message>
-        <source>Done: %1</source>
-        <translation>Fertig: %1</translation>
-    </message>
-    <message>
         <source>Look at it</source>
         <translation>Ansehen</translation>
     </message>
@@ -1639,8 +1623,16 @@
         <translation>Als Datei</translation>
     </message>
     <message>
-        <source>Save and share the file</source>
-        <translation>Datei speichern und teilen</translation>
+        <source>Save the page</source>
+        <translation>Seite speichern</translation>
+    </message>
+    <message>
+        <source>Share the file</source>
+        <translation>Datei teilen</translation>
+    </message>
+    <message>
+        <source>Save the file</source>
+        <translation>Datei speichern</translation>
     </message>
 </context>
 <context>
@@ -2119,6 +2111,10 @@
         <source>Hand it over</source>
         <translation>Übergeben</translation>
     </message>
+    <message>
+        <source>Level to begin with at home</source>
+        <translation>Stärke für den Anfang zu Hause</translation>
+    </message>
 </context>
 <context>
     <name>MonthDots</name>
@@ -2409,6 +2405,17 @@
     <message>
         <source>Save</source>
         <translation>Speichern</translation>
+    </message>
+</context>
+<context>
+    <name>Outgoing</name>
+    <message>
+        <source>Handed over.</source>
+        <translation>Übergeben.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Gespeichert als %1.</translation>
     </message>
 </context>
 <context>
@@ -2761,11 +2768,6 @@
         <translation>Grenzwerte jetzt</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>milliamperes, kind of current</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <comment>score on day</comment>
         <translation>%1 am %2</translation>
@@ -2976,11 +2978,6 @@
         <translation>%1: %2 · %3</translation>
     </message>
     <message>
-        <source> · %1, %2</source>
-        <comment>continues a line: current, its kind</comment>
-        <translation> · %1, %2</translation>
-    </message>
-    <message>
         <source>%1: %2 · %3 with a limit of %4</source>
         <comment>day: site · peak, limit</comment>
         <translation>%1: %2 · %3 bei einer Grenze von %4</translation>
@@ -2993,16 +2990,6 @@
     <message>
         <source>No prescriber has set a limit.</source>
         <translation>Niemand, der behandelt, hat eine Grenze festgelegt.</translation>
-    </message>
-    <message>
-        <source>%1, %2 (limit %3)</source>
-        <comment>level, day</comment>
-        <translation>%1, %2 (Grenze %3)</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>level, day</comment>
-        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 on %2, to begin with</source>
@@ -3057,16 +3044,40 @@
             <numerusform>%n im Zeitraum</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
-        <translation>
-            <numerusform>Trockene Tage nach einer Sitzung, letzte trockene Zeit. Hohl: erster feuchter Tag unbekannt. Spitz: Ende nicht beobachtet.</numerusform>
-            <numerusform>Trockene Tage nach einer Sitzung, letzte %n trockene Zeiten. Hohl: erster feuchter Tag unbekannt. Spitz: Ende nicht beobachtet.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
         <translation>Tage der Woche, als feucht notiert, auch nach Hitze oder Anstrengung, 0 bis 7. Dunkel: nass oder tropfend. Striche: Sitzungen.</translation>
+    </message>
+    <message>
+        <source> · %1 · %2</source>
+        <comment>continues a line: current, its kind</comment>
+        <translation> · %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>milliamperes · kind of current</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2 (limit %3)</source>
+        <comment>level · day</comment>
+        <translation>%1 · %2 (Grenze %3)</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>level · day</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after the latest %n session(s). Hollow: first damp day unknown. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>Trockene Tage nach der letzten Sitzung. Hohl: Ende ungenau. Spitz: Ende nicht beobachtet.</numerusform>
+            <numerusform>Trockene Tage nach den letzten %n Sitzungen. Hohl: Ende ungenau. Spitz: Ende nicht beobachtet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Begin with %1 or less.</source>
+        <translation>Mit %1 oder weniger beginnen.</translation>
     </message>
 </context>
 <context>
@@ -6171,17 +6182,6 @@
     <message>
         <source>Save as</source>
         <translation>Speichern unter</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::viewmodels::SummaryModel</name>
-    <message>
-        <source>Handed over.</source>
-        <translation>Übergeben.</translation>
-    </message>
-    <message>
-        <source>Saved as %1.</source>
-        <translation>Gespeichert als %1.</translation>
     </message>
 </context>
 </TS>

@@ -137,10 +137,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
+        <source>Days dry after the latest %n session(s). Hollow: first damp day unknown. Pointed: end not seen.</source>
         <translation>
-            <numerusform>Days dry after a session, latest dry spell. Hollow: first damp day not known. Pointed: end not seen.</numerusform>
-            <numerusform>Days dry after a session, latest %n dry spells. Hollow: first damp day not known. Pointed: end not seen.</numerusform>
+            <numerusform>Days dry after the latest session. Hollow: first damp day unknown. Pointed: end not seen.</numerusform>
+            <numerusform>Days dry after the latest %n sessions. Hollow: first damp day unknown. Pointed: end not seen.</numerusform>
         </translation>
     </message>
 </context>

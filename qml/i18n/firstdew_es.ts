@@ -792,18 +792,6 @@
         <translation>Compartir el resumen</translation>
     </message>
     <message>
-        <source>It could not be written. Make room and try again.</source>
-        <translation>No se pudo escribir. Haga sitio e inténtelo otra vez.</translation>
-    </message>
-    <message>
-        <source>Saved as %1 and handed over.</source>
-        <translation>Guardado como %1 y entregado.</translation>
-    </message>
-    <message>
-        <source>Saved as %1. Open it from there.</source>
-        <translation>Guardado como %1. Ábralo desde ahí.</translation>
-    </message>
-    <message>
         <source>The summary of %1</source>
         <translation>El resumen de %1</translation>
     </message>
@@ -1603,10 +1591,6 @@
         <translation>Esta hoja de cuidados no está completa. Vuelva atrás y rellene lo marcado.</translation>
     </message>
     <message>
-        <source>Done: %1</source>
-        <translation>Hecho: %1</translation>
-    </message>
-    <message>
         <source>Look at it</source>
         <translation>Verlo</translation>
     </message>
@@ -1639,8 +1623,16 @@
         <translation>Como archivo</translation>
     </message>
     <message>
-        <source>Save and share the file</source>
-        <translation>Guardar y compartir el archivo</translation>
+        <source>Save the page</source>
+        <translation>Guardar la página</translation>
+    </message>
+    <message>
+        <source>Share the file</source>
+        <translation>Compartir el archivo</translation>
+    </message>
+    <message>
+        <source>Save the file</source>
+        <translation>Guardar el archivo</translation>
     </message>
 </context>
 <context>
@@ -2119,6 +2111,10 @@
         <source>Hand it over</source>
         <translation>Entregar</translation>
     </message>
+    <message>
+        <source>Level to begin with at home</source>
+        <translation>Intensidad para empezar en casa</translation>
+    </message>
 </context>
 <context>
     <name>MonthDots</name>
@@ -2409,6 +2405,17 @@
     <message>
         <source>Save</source>
         <translation>Guardar</translation>
+    </message>
+</context>
+<context>
+    <name>Outgoing</name>
+    <message>
+        <source>Handed over.</source>
+        <translation>Entregado.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
     </message>
 </context>
 <context>
@@ -2761,11 +2768,6 @@
         <translation>Límites ahora</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <comment>milliamperes, kind of current</comment>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <comment>score on day</comment>
         <translation>%1 el %2</translation>
@@ -2976,11 +2978,6 @@
         <translation>%1: %2 · %3</translation>
     </message>
     <message>
-        <source> · %1, %2</source>
-        <comment>continues a line: current, its kind</comment>
-        <translation> · %1, %2</translation>
-    </message>
-    <message>
         <source>%1: %2 · %3 with a limit of %4</source>
         <comment>day: site · peak, limit</comment>
         <translation>%1: %2 · %3 con un límite de %4</translation>
@@ -2993,16 +2990,6 @@
     <message>
         <source>No prescriber has set a limit.</source>
         <translation>Ningún profesional ha fijado un límite.</translation>
-    </message>
-    <message>
-        <source>%1, %2 (limit %3)</source>
-        <comment>level, day</comment>
-        <translation>%1, %2 (límite %3)</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>level, day</comment>
-        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 on %2, to begin with</source>
@@ -3057,16 +3044,40 @@
             <numerusform>%n en el periodo</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>Days dry after a session, latest %n dry spell(s). Hollow: first damp day not known. Pointed: end not seen.</source>
-        <translation>
-            <numerusform>Días secos tras una sesión, último periodo seco. Hueco: primer día húmedo desconocido. En punta: final no observado.</numerusform>
-            <numerusform>Días secos tras una sesión, últimos %n periodos secos. Hueco: primer día húmedo desconocido. En punta: final no observado.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
         <translation>Días de la semana anotados como húmedos, también tras calor o esfuerzo, 0 a 7. Oscuro: mojado o goteando. Marcas: sesiones.</translation>
+    </message>
+    <message>
+        <source> · %1 · %2</source>
+        <comment>continues a line: current, its kind</comment>
+        <translation> · %1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>milliamperes · kind of current</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2 (limit %3)</source>
+        <comment>level · day</comment>
+        <translation>%1 · %2 (límite %3)</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <comment>level · day</comment>
+        <translation>%1 · %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Days dry after the latest %n session(s). Hollow: first damp day unknown. Pointed: end not seen.</source>
+        <translation>
+            <numerusform>Días secos tras la última sesión. Hueco: final impreciso. En punta: final no observado.</numerusform>
+            <numerusform>Días secos tras las últimas %n sesiones. Hueco: final impreciso. En punta: final no observado.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Begin with %1 or less.</source>
+        <translation>Empiece con %1 o menos.</translation>
     </message>
 </context>
 <context>
@@ -6171,17 +6182,6 @@
     <message>
         <source>Save as</source>
         <translation>Guardar como</translation>
-    </message>
-</context>
-<context>
-    <name>firstdew::viewmodels::SummaryModel</name>
-    <message>
-        <source>Handed over.</source>
-        <translation>Entregado.</translation>
-    </message>
-    <message>
-        <source>Saved as %1.</source>
-        <translation>Guardado como %1.</translation>
     </message>
 </context>
 </TS>

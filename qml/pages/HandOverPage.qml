@@ -9,12 +9,13 @@ Frame {
     personal: false
     title: qsTr("Hand it over")
     property fileResult result
+    Connections { target: SheetModel; function onWent(result) { page.result = result } }
     Label { visible: !SheetModel.ready; Layout.fillWidth: true; text: qsTr("This care sheet is not complete. Go back and fill in what is marked.") }
     Card {
         visible: page.result.tried
         kind: page.result.ok ? Card.Plain : Card.Danger
-        Label { Layout.fillWidth: true; text: page.result.ok ? qsTr("Done: %1").arg(Appearance.phrases.asWritten(page.result.path)) : page.result.message }
-        ActionButton { visible: page.result.ok; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(page.result.path) }
+        Label { Layout.fillWidth: true; text: page.result.message }
+        ActionButton { visible: page.result.ok && page.result.path !== ""; text: qsTr("Look at it"); Layout.fillWidth: true; onClicked: SummaryModel.open(page.result.path) }
     }
     Card {
         visible: SheetModel.ready
@@ -33,7 +34,8 @@ Frame {
     Card {
         visible: SheetModel.ready
         Heading { text: qsTr("On paper") }
-        ActionButton { kind: ButtonFace.Main; iconName: "share"; text: qsTr("Print or share the page"); Layout.fillWidth: true; onClicked: { page.result = SheetModel.saveHandout(); if (page.result.ok) SummaryModel.handOver(page.result.path) } }
+        ActionButton { kind: ButtonFace.Main; iconName: "share"; text: qsTr("Print or share the page"); Layout.fillWidth: true; onClicked: SheetModel.shareHandout() }
+        ActionButton { text: qsTr("Save the page"); Layout.fillWidth: true; onClicked: SheetModel.saveHandout() }
         PagePreview {
             Layout.fillWidth: true
             Layout.preferredHeight: width * Math.SQRT2
@@ -45,6 +47,7 @@ Frame {
     Card {
         visible: SheetModel.ready
         Heading { text: qsTr("As a file") }
-        ActionButton { iconName: "share"; text: qsTr("Save and share the file"); Layout.fillWidth: true; onClicked: { page.result = SheetModel.saveSheet(); if (page.result.ok) SummaryModel.handOver(page.result.path) } }
+        ActionButton { iconName: "share"; text: qsTr("Share the file"); Layout.fillWidth: true; onClicked: SheetModel.shareSheet() }
+        ActionButton { text: qsTr("Save the file"); Layout.fillWidth: true; onClicked: SheetModel.saveSheet() }
     }
 }

@@ -43,6 +43,8 @@ Frame {
         Problem { text: SheetModel.direct.problem }
         Stepper { visible: SheetModel.waveform !== Waveform.Direct; label: qsTr("Limit, pulsed current"); shown: SheetModel.pulsed.shown; onLess: SheetModel.stepPulsed(-1); onMore: SheetModel.stepPulsed(1) }
         Problem { text: SheetModel.pulsed.problem }
+        Stepper { visible: SheetModel.waveform !== -1; label: qsTr("Level to begin with at home"); shown: SheetModel.level.shown; onLess: SheetModel.stepLevel(-1); onMore: SheetModel.stepLevel(1) }
+        Problem { text: SheetModel.level.problem }
         Stepper { visible: page.armpits; label: qsTr("Size of one armpit pad"); shown: SheetModel.pad.shown; onLess: SheetModel.stepPad(-1); onMore: SheetModel.stepPad(1) }
         Problem { text: SheetModel.pad.problem }
     }

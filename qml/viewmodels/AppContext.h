@@ -24,10 +24,10 @@ struct AppContext {
                ScanModel& theScan)
         : store(theStore), appearance(theAppearance), bath(theBath), summary(theSummary), scan(theScan)
     {
-        summary.useSaver([this](const QString& file, auto told) { keep.saveCopy(file, std::move(told)); });
+        summary.outgoing().useSaver([this](const QString& file, auto told) { keep.saveCopy(file, std::move(told)); });
         QObject::connect(&keep, &KeepModel::forgotten, &summary, &SummaryModel::dropCopy);
     }
-    ~AppContext() { summary.useSaver({}); }
+    ~AppContext() { summary.outgoing().useSaver({}); }
     AppContext(const AppContext&) = delete;
     AppContext& operator=(const AppContext&) = delete;
 
@@ -41,8 +41,8 @@ struct AppContext {
     PlanModel plan{store};
     KeepModel keep{store};
     TaughtModel taught{store};
-    CaseloadModel caseload{store};
-    SheetModel sheet{store, caseload};
+    CaseloadModel caseload{store, summary.outgoing()};
+    SheetModel sheet{store, caseload, summary.outgoing()};
 
     /// A check-in is felt as one light tick.
     void feelCheckIns(ports::Haptics& haptics);

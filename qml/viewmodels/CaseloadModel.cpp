@@ -53,7 +53,7 @@ Result<std::vector<Fact>> readWith(const std::string& file, const std::vector<st
 
 } // namespace
 
-CaseloadModel::CaseloadModel(Store& store) : m_store(store)
+CaseloadModel::CaseloadModel(Store& store, Outgoing& outgoing) : m_store(store), m_outgoing(outgoing)
 {
     connect(&store, &Store::changed, this, &CaseloadModel::teachingChanged);
 }
@@ -149,23 +149,23 @@ QImage CaseloadModel::page(int width) const
     return print::previewOf(summary::contentsFor(diary, today() - (days - 1)), print::paperHere(), width);
 }
 
-QString CaseloadModel::savedSummary()
+void CaseloadModel::shareSummary()
 {
     const auto* facts = shownFacts();
     if (facts == nullptr)
-        return {};
+        return;
     const auto diary = diary::readDiary(*facts, m_shown, today());
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    QDir().mkpath(folder);
-    const auto free = journal::freeName(
-        QDir(folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(text(today()))).toStdString());
-    if (!free)
-        return {};
+    const auto file = m_outgoing.fresh(QStringLiteral("firstdew-summary-%1.pdf").arg(text(today())));
+    if (!file)
+        return emit summaryWent(refused(file.error()));
     const int days = m_store.diary().preferences.summaryDays;
-    const QString file = text(free->string());
-    const auto written =
-        print::writeSummary(summary::contentsFor(diary, today() - (days - 1)), print::paperHere(), file);
-    return written ? file : QString();
+    const auto contents = summary::contentsFor(diary, today() - (days - 1));
+    if (const auto written = print::writeSummary(contents, print::paperHere(), *file); !written)
+        return emit summaryWent(refused(written.error()));
+    m_outgoing.handOver(*file, [self = QPointer(this)](const ui::FileResult& result) {
+        if (self)
+            emit self->summaryWent(result);
+    });
 }
 
 void CaseloadModel::chooseFolder(const QString& title)

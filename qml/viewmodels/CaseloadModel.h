@@ -2,6 +2,7 @@
 
 #include "CaseValues.h"
 #include "Enums.h"
+#include "Outgoing.h"
 #include "PageSource.h"
 #include "Store.h"
 // The meta-object compiler of Qt 6.4 cannot read the standard library's concepts.
@@ -45,7 +46,7 @@ class CaseloadModel : public firstdew::viewmodels::PageSource {
     Q_PROPERTY(firstdew::ui::CaseLine shown READ shown NOTIFY changed)
 
 public:
-    explicit CaseloadModel(Store& store);
+    CaseloadModel(Store& store, Outgoing& outgoing);
     ~CaseloadModel() override;
     static CaseloadModel* create(QQmlEngine*, QJSEngine*);
     /// The system's chooser, which outlives this. Without it files come from `documents`.
@@ -81,8 +82,8 @@ public:
     Q_INVOKABLE void unlock(const QString& passphrase);
     /// Shows that person's page; an empty id: nobody's.
     Q_INVOKABLE void show(const QString& id);
-    /// Writes the summary of the one shown as a PDF; its path, or an empty one.
-    Q_INVOKABLE QString savedSummary();
+    /// Makes the summary of the one shown as a PDF and hands it over; `summaryWent` tells what became of it.
+    Q_INVOKABLE void shareSummary();
 
     /// The record and the case of the one shown, for a care sheet; null where nobody is.
     [[nodiscard]] const exchange::Case* shownCase() const;
@@ -92,6 +93,7 @@ signals:
     void teachingChanged();
     void progress();
     void read();
+    void summaryWent(const firstdew::ui::FileResult& result);
 
 private:
     struct Found;
@@ -102,6 +104,7 @@ private:
     [[nodiscard]] facts::LocalDate today() const { return m_store.situation().today; }
 
     Store& m_store;
+    Outgoing& m_outgoing;
     ports::FileChooser* m_chooser = nullptr;
     bool m_foldersChosen = true;
     std::vector<std::string> m_files; ///< chosen one by one

@@ -1,5 +1,6 @@
 #include "KeepModel.h"
 
+#include "Outgoing.h"
 #include "Tokens.h"
 #include "codec/RecordJson.h"
 #include "codec/Tally.h"
@@ -33,8 +34,6 @@ namespace {
 constexpr std::size_t kMostBytes = 256U * 1024 * 1024;
 
 ui::FileResult failed(const QString& message) { return {true, false, message, {}, {}, false}; }
-ui::FileResult refused(const Error& e) { return failed(words::errorSentence(e)); }
-
 ui::FileResult done(const QString& where = {}, const QString& path = {})
 {
     return {true, true, {}, where, path, false};

@@ -12,8 +12,7 @@
 #include "words/Names.h"
 #include "words/SheetWords.h"
 
-#include <QDir>
-#include <QStandardPaths>
+#include <QPointer>
 
 #include <algorithm>
 
@@ -28,6 +27,7 @@ constexpr int kWeek = 7;
 constexpr int kFirstDays = 4 * kWeek;
 constexpr int kMostDays = 52 * kWeek;
 constexpr int kSecondsStep = 5;
+constexpr Milliamps kFirstLevel{8}; // where the choice of a level begins (our own choice, below the usual first aims)
 const protocol::Allowances kUsual;
 
 Milliamps usualLimit(Waveform waveform, AgeGroup age)
@@ -41,22 +41,13 @@ int numberOf(const std::optional<E>& value)
     return value ? static_cast<int>(*value) : -1;
 }
 
-ui::FileResult refused(const Error& e) { return {true, false, words::errorSentence(e), {}, false}; }
-
-/// A name in the documents that is still free.
-Result<std::string> freeFile(const QString& name)
-{
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    QDir().mkpath(folder);
-    const auto free = journal::freeName(QDir(folder).filePath(name).toStdString());
-    if (!free)
-        return free.error();
-    return free->string();
-}
-
 } // namespace
 
-SheetModel::SheetModel(Store& store, const CaseloadModel& caseload) : m_store(store), m_caseload(caseload) { begin(); }
+SheetModel::SheetModel(Store& store, const CaseloadModel& caseload, const Outgoing& outgoing)
+    : m_store(store), m_caseload(caseload), m_outgoing(outgoing)
+{
+    begin();
+}
 
 void SheetModel::set(const CareSheet& sheet)
 {
@@ -107,6 +98,7 @@ ui::AgeGroup::Value SheetModel::age() const { return ui::shown(m_age); }
 void SheetModel::setAge(ui::AgeGroup::Value age)
 {
     m_age = ui::core(age).value_or(AgeGroup::Child);
+    lowerLevel();
     emit changed();
 }
 
@@ -123,6 +115,7 @@ int SheetModel::waveform() const { return numberOf(m_sheet.waveform); }
 void SheetModel::setWaveform(int waveform)
 {
     m_sheet.waveform = ui::core(static_cast<ui::Waveform::Value>(waveform));
+    m_sheet.level.reset(); // it was one of the other current
     emit changed();
 }
 
@@ -225,6 +218,35 @@ void SheetModel::stepLimit(std::optional<Milliamps>& limit, Waveform waveform, i
     const Milliamps next{std::max(limit.value_or(usual).mA + by, exchange::kLeastLimit.mA)};
     // What is above the table, because the age was changed, comes down to it at once.
     limit = next < usual ? std::optional(next) : std::nullopt;
+    lowerLevel();
+    emit changed();
+}
+
+Milliamps SheetModel::sheetLimit(Waveform waveform) const
+{
+    const auto& own = waveform == Waveform::Direct ? m_sheet.directLimit : m_sheet.pulsedLimit;
+    return own.value_or(usualLimit(waveform, m_age));
+}
+
+/// The level to begin with stays within the sheet's own limit.
+void SheetModel::lowerLevel()
+{
+    if (m_sheet.level && m_sheet.waveform)
+        m_sheet.level = std::min(*m_sheet.level, sheetLimit(*m_sheet.waveform));
+}
+
+ui::SheetLine SheetModel::level() const
+{
+    return lineOf(m_sheet.level ? words::milliamps(m_sheet.level->mA) : words::leftOpen(), SheetField::Level);
+}
+
+void SheetModel::stepLevel(int by)
+{
+    if (!m_sheet.waveform)
+        return;
+    const Milliamps next{m_sheet.level.value_or(kFirstLevel).mA + (m_sheet.level ? by : 0)};
+    m_sheet.level = next < exchange::kLeastLimit ? std::nullopt : std::optional(next);
+    lowerLevel();
     emit changed();
 }
 
@@ -298,30 +320,45 @@ void SheetModel::remember()
         m_store.append(changes);
 }
 
-ui::FileResult SheetModel::saveSheet()
+Result<QString> SheetModel::madeSheet()
 {
     if (const auto may = exchange::checkCareSheet(m_sheet, m_age); !may)
-        return refused(may.error());
-    const auto file = freeFile(QStringLiteral("firstdew-care-sheet-%1.json").arg(text(m_sheet.given)));
+        return may.error();
+    auto file = m_outgoing.fresh(QStringLiteral("firstdew-care-sheet-%1.json").arg(text(m_sheet.given)));
     if (!file)
-        return refused(file.error());
-    if (const auto put = journal::writeNewFile(*file, exchange::careSheetJson(m_sheet)); !put)
-        return refused(put.error());
+        return file;
+    if (const auto put = journal::writeNewFile(file->toStdString(), exchange::careSheetJson(m_sheet)); !put)
+        return put.error();
     remember();
-    return {true, true, {}, text(*file), false};
+    return file;
 }
 
-ui::FileResult SheetModel::saveHandout()
+Result<QString> SheetModel::madeHandout()
 {
     if (const auto may = exchange::checkCareSheet(m_sheet, m_age); !may)
-        return refused(may.error());
-    const auto file = freeFile(QStringLiteral("firstdew-plan-%1.pdf").arg(text(m_sheet.given)));
+        return may.error();
+    auto file = m_outgoing.fresh(QStringLiteral("firstdew-plan-%1.pdf").arg(text(m_sheet.given)));
     if (!file)
-        return refused(file.error());
-    if (const auto put = print::writeHandout(contents(), print::paperHere(), text(*file)); !put)
-        return refused(put.error());
+        return file;
+    if (const auto put = print::writeHandout(contents(), print::paperHere(), *file); !put)
+        return put.error();
     remember();
-    return {true, true, {}, text(*file), false};
+    return file;
 }
+
+void SheetModel::tell(const Result<QString>& file, void (Outgoing::*how)(const QString&, const Outgoing::Told&) const)
+{
+    if (!file)
+        return emit went(refused(file.error()));
+    (m_outgoing.*how)(*file, [self = QPointer(this)](const ui::FileResult& result) {
+        if (self)
+            emit self->went(result);
+    });
+}
+
+void SheetModel::shareSheet() { tell(madeSheet(), &Outgoing::handOver); }
+void SheetModel::saveSheet() { tell(madeSheet(), &Outgoing::save); }
+void SheetModel::shareHandout() { tell(madeHandout(), &Outgoing::handOver); }
+void SheetModel::saveHandout() { tell(madeHandout(), &Outgoing::save); }
 
 } // namespace firstdew::viewmodels

@@ -2,6 +2,7 @@
 
 #include "Enums.h"
 #include "KeepValues.h"
+#include "Outgoing.h"
 #include "PageSource.h"
 #include "SheetValues.h"
 #include "Store.h"
@@ -45,6 +46,8 @@ class SheetModel : public firstdew::viewmodels::PageSource {
     Q_PROPERTY(firstdew::ui::SheetLine atNoResponse READ atNoResponse NOTIFY changed)
     Q_PROPERTY(firstdew::ui::SheetLine direct READ direct NOTIFY changed)
     Q_PROPERTY(firstdew::ui::SheetLine pulsed READ pulsed NOTIFY changed)
+    /// The level agreed to begin with at home, in the sheet's waveform.
+    Q_PROPERTY(firstdew::ui::SheetLine level READ level NOTIFY changed)
     Q_PROPERTY(firstdew::ui::SheetLine pad READ pad NOTIFY changed)
     Q_PROPERTY(firstdew::ui::SheetLine raise READ raise NOTIFY changed)
     Q_PROPERTY(firstdew::ui::SheetLine lower READ lower NOTIFY changed)
@@ -61,7 +64,7 @@ class SheetModel : public firstdew::viewmodels::PageSource {
     Q_PROPERTY(QString code READ code NOTIFY changed)
 
 public:
-    SheetModel(Store& store, const CaseloadModel& caseload);
+    SheetModel(Store& store, const CaseloadModel& caseload, const Outgoing& outgoing);
     static SheetModel* create(QQmlEngine*, QJSEngine*);
 
     [[nodiscard]] QString name() const { return text(m_name); }
@@ -87,6 +90,7 @@ public:
     [[nodiscard]] ui::SheetLine atNoResponse() const;
     [[nodiscard]] ui::SheetLine direct() const;
     [[nodiscard]] ui::SheetLine pulsed() const;
+    [[nodiscard]] ui::SheetLine level() const;
     [[nodiscard]] ui::SheetLine pad() const;
     [[nodiscard]] ui::SheetLine raise() const;
     [[nodiscard]] ui::SheetLine lower() const;
@@ -116,15 +120,25 @@ public:
     /// One step up or down. What reaches its usual value is left open.
     Q_INVOKABLE void stepDirect(int by);
     Q_INVOKABLE void stepPulsed(int by);
+    Q_INVOKABLE void stepLevel(int by);
     Q_INVOKABLE void stepPad(int by);
     Q_INVOKABLE void stepRaise(int by);
     Q_INVOKABLE void stepLower(int by);
     Q_INVOKABLE void stepSwapping(int by);
-    /// Writes the sheet for the app of the person, or the page for their wall, into the documents.
-    Q_INVOKABLE firstdew::ui::FileResult saveSheet();
-    Q_INVOKABLE firstdew::ui::FileResult saveHandout();
+    /// Makes the sheet for the app of the person, or the page for their wall, and hands it over or asks where to save
+    /// it; `went` tells what became of it.
+    Q_INVOKABLE void shareSheet();
+    Q_INVOKABLE void saveSheet();
+    Q_INVOKABLE void shareHandout();
+    Q_INVOKABLE void saveHandout();
+
+signals:
+    void went(const firstdew::ui::FileResult& result);
 
 private:
+    [[nodiscard]] facts::Result<QString> madeSheet();
+    [[nodiscard]] facts::Result<QString> madeHandout();
+    void tell(const facts::Result<QString>& file, void (Outgoing::*how)(const QString&, const Outgoing::Told&) const);
     [[nodiscard]] QString problemOf(protocol::SheetField field) const;
     [[nodiscard]] ui::SheetLine lineOf(const QString& shown, protocol::SheetField field) const;
     [[nodiscard]] ui::SheetLine limitLine(facts::Waveform waveform, const std::optional<facts::Milliamps>& set,
@@ -132,6 +146,8 @@ private:
     [[nodiscard]] ui::SheetLine timeLine(const std::optional<facts::Seconds>& set, facts::Seconds usual,
                                          protocol::SheetField field) const;
     void stepLimit(std::optional<facts::Milliamps>& limit, facts::Waveform waveform, int by);
+    [[nodiscard]] facts::Milliamps sheetLimit(facts::Waveform waveform) const;
+    void lowerLevel();
     void stepTime(std::optional<facts::Seconds>& time, facts::Seconds usual, int by);
     void set(const facts::CareSheet& sheet);
     void remember();
@@ -139,6 +155,7 @@ private:
 
     Store& m_store;
     const CaseloadModel& m_caseload;
+    const Outgoing& m_outgoing;
     facts::CareSheet m_sheet;
     facts::AgeGroup m_age = facts::AgeGroup::Adult;
     std::string m_name;

@@ -1,12 +1,9 @@
 #include "SummaryModel.h"
 
-#include "journal/OwnFile.h"
 #include "print/SummaryPdf.h"
 #include "words/Errors.h"
 #include "words/Names.h"
 
-#include <QDir>
-#include <QMimeDatabase>
 #include <QPointer>
 #include <algorithm>
 
@@ -16,11 +13,10 @@ using namespace facts;
 
 namespace {
 constexpr int kMostDays = 3660;
-
 } // namespace
 
 SummaryModel::SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder)
-    : m_store(store), m_sharer(sharer), m_opener(opener), m_folder(std::move(folder))
+    : m_store(store), m_opener(opener), m_outgoing(std::move(folder), sharer)
 {
     connect(&store, &Store::changed, this, &SummaryModel::changed);
 }
@@ -57,23 +53,17 @@ void SummaryModel::say(const QString& message)
 
 void SummaryModel::dropCopy()
 {
-    (void)journal::emptyOwnFolder(m_folder.toStdString());
+    m_outgoing.drop();
     m_file.clear();
     say({});
 }
 
 bool SummaryModel::make()
 {
-    // The page before may still be open in another program, but it is no longer handed out.
-    if (const auto ready = journal::emptyOwnFolder(m_folder.toStdString()); !ready) {
-        say(words::errorSentence(ready.error()));
-        return false;
-    }
     const LocalDate to = m_store.situation().today;
-    const QString file =
-        QDir(m_folder).filePath(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
-    const auto written = print::writeSummary(contents(), print::paperHere(), file);
-    m_file = written ? file : QString();
+    const auto file = m_outgoing.fresh(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
+    const auto written = file ? print::writeSummary(contents(), print::paperHere(), *file) : Result<Done>(file.error());
+    m_file = written ? *file : QString();
     if (!written)
         say(words::errorSentence(written.error()));
     return written.ok();
@@ -81,38 +71,23 @@ bool SummaryModel::make()
 
 void SummaryModel::share()
 {
-    if (!make())
-        return;
-    if (m_sharer.share(m_file.toStdString(), "application/pdf"))
-        say(tr("Handed over."));
-    else
-        saveMade();
+    if (make())
+        m_outgoing.handOver(m_file, [self = QPointer(this)](const auto& result) {
+            if (self)
+                self->say(result.message);
+        });
 }
 
 void SummaryModel::save()
 {
     if (make())
-        saveMade();
+        m_outgoing.save(m_file, [self = QPointer(this)](const auto& result) {
+            if (self)
+                self->say(result.message);
+        });
 }
 
-void SummaryModel::saveMade()
-{
-    if (!m_saver)
-        return say({});
-    m_saver(m_file, [self = QPointer(this)](const ui::FileResult& result) {
-        if (!self)
-            return;
-        if (result.ok)
-            self->say(tr("Saved as %1.").arg(words::asWritten(result.where.toStdString())));
-        else
-            self->say(result.message); // empty if the person chose no place
-    });
-}
-
-bool SummaryModel::handOver(const QString& file)
-{
-    return m_sharer.share(file.toStdString(), QMimeDatabase().mimeTypeForFile(file).name().toStdString());
-}
+bool SummaryModel::handOver(const QString& file) { return m_outgoing.share(file); }
 
 bool SummaryModel::open(const QString& path) { return m_opener.open(path.toStdString()); }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "KeepValues.h"
+#include "Outgoing.h"
 #include "PageSource.h"
 #include "Store.h"
 #include "ports/Opener.h"
@@ -8,8 +9,6 @@
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
 #include "summary/Contents.h"
 #endif
-
-#include <functional>
 
 namespace firstdew::viewmodels {
 
@@ -29,9 +28,8 @@ class SummaryModel : public firstdew::viewmodels::PageSource {
 public:
     /// `folder` is the app's own, for the last page made.
     SummaryModel(Store& store, ports::Sharer& sharer, ports::Opener& opener, QString folder);
-    /// Asks where to put a copy of the file, and tells what became of it.
-    using Saver = std::function<void(const QString& file, std::function<void(const ui::FileResult&)>)>;
-    void useSaver(Saver saver) { m_saver = std::move(saver); }
+    /// Where files wait that leave the app.
+    [[nodiscard]] Outgoing& outgoing() { return m_outgoing; }
     /// Removes the last page made.
     void dropCopy();
     static SummaryModel* create(QQmlEngine*, QJSEngine*);
@@ -61,14 +59,11 @@ signals:
 private:
     [[nodiscard]] summary::Contents contents() const;
     bool make();
-    void saveMade();
     void say(const QString& message);
 
     Store& m_store;
-    ports::Sharer& m_sharer;
     ports::Opener& m_opener;
-    QString m_folder;
-    Saver m_saver;
+    Outgoing m_outgoing;
     QString m_message;
     QString m_file;
 };

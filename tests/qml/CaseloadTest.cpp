@@ -272,10 +272,15 @@ TEST_CASE("What is made is signed as the last one, and its code on paper is the 
     sheet.setWho("Nurse Invented");
     sheet.setContact("Nurse Invented, 555 0100");
     sheet.stepDirect(-8);
-    const auto file = sheet.saveSheet();
+    ui::FileResult went;
+    QObject::connect(&sheet, &viewmodels::SheetModel::went, &sheet, [&](const auto& result) { went = result; });
+    sheet.shareSheet(); // no program takes it, so it is saved
+    const auto file = went;
     REQUIRE(file.ok);
+    CHECK(file.message.contains(file.where));
     CHECK(ui.context.keep.readSheet(file.path).ok);
-    const auto paper = sheet.saveHandout();
+    sheet.saveHandout();
+    const auto paper = went;
     REQUIRE(paper.ok);
     CHECK(QFile(paper.path).size() > 10'000);
     // The printed page as a scanner sees it, in 150 dots an inch, and the page that is shown before.
