@@ -62,7 +62,7 @@ bool SummaryModel::make()
 {
     const LocalDate to = m_store.situation().today;
     const auto file = m_outgoing.fresh(QStringLiteral("firstdew-summary-%1.pdf").arg(QString::fromStdString(to.iso())));
-    const auto written = file ? print::writeSummary(contents(), print::paperHere(), *file) : Result<Done>(file.error());
+    const auto written = file ? print::writeSummary(contents(), print::paperHere(), *file) : Result<int>(file.error());
     m_file = written ? *file : QString();
     if (!written)
         say(words::errorSentence(written.error()));

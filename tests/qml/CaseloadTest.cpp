@@ -19,6 +19,7 @@ struct Choosing final : ports::FileChooser {
     std::string path;
     bool folders = true;
     bool choose(const std::string&, const std::string&, Chosen chosen) override { return answer(std::move(chosen)); }
+    bool save(const std::string&, std::vector<ports::OutFile>, Saved) override { return false; }
     bool chooseFolder(const std::string&, Chosen chosen) override { return folders && answer(std::move(chosen)); }
     bool answer(Chosen chosen) const
     {
