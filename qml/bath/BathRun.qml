@@ -73,13 +73,24 @@ Item {
                     readonly property real words: verb.implicitHeight + (digits.visible ? digits.implicitHeight : 0)
                     Layout.minimumHeight: words
                     Ring {
-                        visible: page.r.timed && Math.hypot(Math.max(verb.paintedWidth, digits.visible ? digits.implicitWidth : 0), 0.75 * clock.words) < clock.side - 2 * stroke // letters fill that much of their lines
+                        id: ring
+                        readonly property bool fits: Math.hypot(Math.max(verb.paintedWidth, digits.visible ? digits.implicitWidth : 0), 0.75 * clock.words) < clock.side - 2 * stroke // letters fill that much of their lines
+                        visible: page.r.timed && fits
                         anchors.centerIn: parent
                         width: clock.side
                         height: clock.side
                         share: 1 - page.r.progress
                         color: page.alarm ? Theme.alarmInk : Theme.now
                         track: page.alarm ? Theme.alarm : Theme.sunken
+                    }
+                    // What is left, as a bar where letters that are read from two metres leave no room for the ring.
+                    Rectangle {
+                        visible: page.r.timed && !ring.fits && !page.alarm && clock.height - clock.words > 4 * height
+                        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+                        height: ring.stroke
+                        radius: height / 2
+                        color: Theme.sunken
+                        Rectangle { anchors { left: parent.left; top: parent.top; bottom: parent.bottom } width: parent.width * (1 - page.r.progress); radius: parent.radius; color: Theme.now }
                     }
                     Column {
                         anchors.centerIn: parent
