@@ -23,6 +23,8 @@ std::optional<BathEventKind> mainEvent(const State& s)
     case StepKind::Raise:
         if (under && !zero)
             return s.alarm ? std::optional(Lowered) : std::nullopt;
+        if (s.alarm) // nothing above the limit is a level to go on with
+            return std::nullopt;
         return under ? SwitchedOn : Raised;
     case StepKind::Hold:
         if (zero)

@@ -79,6 +79,9 @@ std::optional<Error> raised(Turn& turn)
                       kind == StepKind::CheckList || kind == StepKind::SwitchOn
                           ? "nothing may be raised before list and waveform are confirmed; leave the current at zero"
                           : "this is not the time to raise the current; leave it as the step shown says");
+    if (turn.s.alarm)
+        return refuse("above-limit", "event",
+                      "the last reading is above the limit; turn the current down and enter the lower reading first");
     turn.s.current = Current::Flowing;
     turn.enterNext();
     return std::nullopt;

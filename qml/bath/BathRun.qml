@@ -53,6 +53,7 @@ Item {
                     Label { text: page.r.all; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
                 }
                 Label {
+                    visible: page.alarm || BathModel.twin === "" // what was just said stands in its place
                     role: page.tall ? Label.Title : Label.Strong
                     Layout.fillWidth: true
                     text: page.alarm ? qsTr("Too high. Turn it down on the machine now.") : page.r.sentence
@@ -132,7 +133,7 @@ Item {
                 }
                 Label { visible: text !== "" && !page.alarm; role: Label.Title; text: BathModel.twin; color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
                 Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None && BathModel.twin === ""; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 BathMeter { visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall; Layout.fillWidth: true }
                 Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
                 Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }

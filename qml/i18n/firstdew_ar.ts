@@ -6263,6 +6263,10 @@
         <source>No pad size is entered, so one pad counts as %1 cm².</source>
         <translation>لم يُدخل حجم اللبّادات، فتُحسب الواحدة %1 سم².</translation>
     </message>
+    <message>
+        <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
+        <translation>القراءة فوق الحد. اخفض التيار ثم أدخل ما يظهر على المقياس.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>

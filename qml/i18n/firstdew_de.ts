@@ -6111,6 +6111,10 @@
         <source>No pad size is entered, so one pad counts as %1 cm².</source>
         <translation>Die Größe der Polster ist nicht eingetragen, daher zählt eines als %1 cm².</translation>
     </message>
+    <message>
+        <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
+        <translation>Der Messwert liegt über der Grenze. Drehen Sie herunter und geben Sie dann ein, was das Gerät zeigt.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>

@@ -6111,6 +6111,10 @@
         <source>No pad size is entered, so one pad counts as %1 cm².</source>
         <translation>No se ha anotado el tamaño, así que una almohadilla cuenta como %1 cm².</translation>
     </message>
+    <message>
+        <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
+        <translation>El medidor está por encima del límite. Baje la corriente y anote luego lo que marca.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>

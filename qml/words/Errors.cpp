@@ -43,6 +43,8 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr("Your machine does not have this current. Choose the one it has.");
     if (code == "armpits-pulsed-only")
         return Words::tr("Armpits are treated with pulsed current only");
+    if (code == "above-limit")
+        return Words::tr("The meter is above the limit. Turn it down, then enter what it shows.");
     if (oneOf(code, {"reading-not-a-number", "reading-negative", "reading-implausible"}))
         return Words::tr("No meter shows that. Read it again; if in doubt, lower the current.");
     if (code == "way-needs-remote")

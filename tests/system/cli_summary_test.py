@@ -54,7 +54,7 @@ class Summary(CliTest):
         self.assertIn('No syntax or stream encoding errors', tool('qpdf', '--check', self.pdf))
         text = tool('pdftotext', '-layout', self.pdf, '-')
         for wanted in ('Iontophoresis summary', 'Mira Santt', 'adult, 32 years', '1 December 2025 to 1 March 2026', 'It works', 'Hands', 'Feet', 'HDSS',
-                       '16.5 mA Direct current (limit'):
+                       '16.5 mA · Direct current ·'):
             self.assertIn(wanted, text)
         self.assertLess(text.index('Hands'), text.index('Feet'))
         fonts = tool('pdffonts', self.pdf).splitlines()[2:]
@@ -148,14 +148,14 @@ class Summary(CliTest):
         self.ok('import', extra, '--store', self.store)
         self.ok('session', '--store', self.store, '--date', '2026-02-28', '--site', 'hands', '--waveform', 'direct', '--peak', '23', '--comfortable', '15')
         text = self.first_page()
-        for wanted in ('Stop and look', 'Look at the skin (Feet): a burn or blister was noted on 27 February 2026. No session there until you have.',
-                       'The meter was above the limit in 1 session, on 28 February 2026.', '28 February: Both hands, 23 mA with a limit of 20 mA'):
+        for wanted in ('Stop and look', 'Look at the skin (Feet): a burn was noted on 27 February 2026. No session there until you have.',
+                       'The meter was above the limit in 1 session, on 28 February 2026.', '28 February: Both hands · 23 mA with a limit of 20 mA'):
             self.assertIn(wanted, text)
         self.assertLess(text.index('Stop and look'), text.index('Keeping dry'))
 
     def test_the_page_says_what_is_never_small_in_german(self):
         text = self.first_page('--language', 'de')
-        self.assertIn('Haut 20. Februar: Füße, Trockenheit', text)
+        self.assertIn('Haut 20. Februar: Füße · Trockene Haut', text)
         self.assertNotIn('trockenheit', text)
 
     def test_paper(self):

@@ -53,6 +53,22 @@ TEST_CASE("a reading above the limit alarms at once and again until a lower read
     CHECK(run.count(EffectKind::Alarm) == before);
 }
 
+TEST_CASE("nobody goes on with a level above the limit while the alarm stands")
+{
+    Run run(request(Site::Feet));
+    run.begin();
+    run.passTo(StepKind::Raise);
+    REQUIRE(run.read(16));
+    CHECK_FALSE(mainEvent(run.state));
+    const State before = run.state;
+    CHECK_FALSE(run.send(BathEventKind::Raised));
+    CHECK(run.state == before);
+    REQUIRE(run.read(14));
+    CHECK(mainEvent(run.state) == BathEventKind::Raised);
+    REQUIRE(run.send(BathEventKind::Raised));
+    CHECK(run.kind() == StepKind::Hold);
+}
+
 TEST_CASE("with the hands under, an alarm that stands keeps the session from going on to the swap")
 {
     Run run(request(Site::Hands, WayOfWorking::HandsUnder));
