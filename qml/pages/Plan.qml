@@ -75,7 +75,7 @@ Frame {
                         width: parent.width
                         spacing: Theme.small
                         Label { width: parent.width - (Theme.largeText ? 0 : most.implicitWidth + parent.spacing); text: "%1 · %2".arg(Appearance.phrases.treated(limit.modelData.site)).arg(Appearance.phrases.waveform(limit.modelData.waveform)) }
-                        Label { id: most; role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
+                        Label { id: most; width: Theme.largeText ? parent.width : implicitWidth; role: Label.Strong; text: limit.modelData.allowed ? qsTr("at most %1").arg(Appearance.phrases.milliamps(limit.modelData.limit)) : qsTr("not used") }
                     }
                     Label { role: Label.Small; width: parent.width; text: limit.modelData.source }
                     Label { visible: text !== ""; role: Label.Small; width: parent.width; text: limit.modelData.watch }
