@@ -17,12 +17,12 @@ std::vector<PrepItem> preparationFor(Site site, const Machine& machine, WayOfWor
     if (pads) {
         out.push_back(PrepItem::PadsSoaked);
     } else {
-        out.push_back(PrepItem::WarmWater);
         if (site != Site::Feet)
             out.push_back(PrepItem::BathsOnTable);
         if (site != Site::Hands)
             out.push_back(PrepItem::BathsOnFloor);
         out.push_back(PrepItem::PlateUnderGrid);
+        out.push_back(PrepItem::WarmWater); // nobody carries full trays, or builds in them
     }
     if (machine.power == PowerSource::Cells)
         out.push_back(PrepItem::CellsIn);

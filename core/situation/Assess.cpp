@@ -210,11 +210,15 @@ std::vector<Reason> barsOf(const View& v)
     return out;
 }
 
-/// Takes the call back where the skin had enough for one day: it stands again tomorrow.
+/// Takes the call back where the skin had enough for one day: it stands again tomorrow. What says that dampness is to
+/// be treated now is not named beside that.
 void spare(const View& v, SiteSituation& s)
 {
-    if (!callsForSession(s.advice) || !bath::enoughToday(v.diary, v.use.treatedAs))
+    if ((s.advice != Advice::Watch && !callsForSession(s.advice)) || !bath::enoughToday(v.diary, v.use.treatedAs))
         return;
+    std::erase_if(s.reasons, [](const Reason& r) {
+        return r.kind == ReasonKind::ClammyAtRest || r.kind == ReasonKind::ClammyTwice || r.kind == ReasonKind::WetOnce;
+    });
     s.advice = Advice::None;
     s.nextSession = v.today + 1;
     s.reasons.insert(s.reasons.begin(), because(ReasonKind::EnoughToday));

@@ -234,7 +234,11 @@ std::optional<Error> BathModel::gate() const
     const auto may =
         protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {}, m_choice.touch());
     const bool asked = !may && (may.error().code.starts_with("screening") || may.error().code == "short-question-due");
-    return may || asked ? std::nullopt : std::optional(may.error());
+    if (!may && !asked)
+        return may.error();
+    if (m_page == ui::BathPage::Choose && bath::enoughToday(m_store.diary(), m_choice.site()))
+        return Error{"enough-for-today", "site", "the skin had enough for one day; the next session is for tomorrow"};
+    return std::nullopt;
 }
 
 QString BathModel::bar() const

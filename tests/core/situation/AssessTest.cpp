@@ -190,6 +190,12 @@ TEST_CASE("skin that had enough for one day is not called for again before tomor
     CHECK(hands(d, due).reasons.front().kind == ReasonKind::EnoughToday);
     CHECK(hands(d, due).nextSession == due + 1);
     CHECK(hands(d, due + 1).advice == Advice::TopUpDue);
+    auto damp = d; // nothing beside it says to treat now
+    damp.checkIn(DiarySite::Hands, due - 1, Level::Clammy).checkIn(DiarySite::Hands, due, Level::Clammy);
+    CHECK(hands(damp, due).reasons.front().kind == ReasonKind::EnoughToday);
+    CHECK(std::ranges::none_of(hands(damp, due).reasons, [](const Reason& r) {
+        return r.kind == ReasonKind::ClammyTwice || r.kind == ReasonKind::ClammyAtRest;
+    }));
     Session feet = s;
     feet.site = Site::Feet; // other skin
     auto other = person().session(Site::Hands, kStart).add(feet, due, 600).add(feet, due, 660).add(feet, due, 720);
