@@ -170,10 +170,10 @@ def meter(picture, x, y, r, share):
         angle = 195 + mark * 37.5
         picture.stroke([arc(x, y, r * .84, angle, angle, 1)[0], arc(x, y, r * .66, angle, angle, 1)[0]], 4)
     zx, zy = arc(x, y, r * .93, 195, 195, 1)[0]
-    picture.disc(zx, zy, r * .34, "card" if share else "now")
-    number(picture, "0", zx - r * .115, zy - r * .19, r * .38, max(4, r * .08))
+    picture.disc(zx, zy, r * .4, "card", "ink" if share else "now")
+    number(picture, "0", zx - r * .12, zy - r * .19, r * .38, 4.5)
     angle = 195 + share * 150
-    picture.stroke([(x, y), arc(x, y, r * (.72 if share else .5), angle, angle, 1)[0]], 6)
+    picture.stroke([(x, y), arc(x, y, r * (.72 if share else .45), angle, angle, 1)[0]], 6)
     picture.disc(x, y, r * .12, "ink")
 
 
@@ -224,7 +224,7 @@ def lens(picture, x, y, r, turn=45, glass='fill="{card}"'):
 def machine(picture, share=0.0, on=False, y=14):
     """The whole front; `share` from 0 to 1 is where meter and knob stand."""
     picture.box(14, y, 212, 132, 16, "wet")
-    meter(picture, 80, y + 64, 46, share)
+    meter(picture, 84, y + 64, 46, share)
     knob(picture, 172, y + 52, 32, share)
     rocker(picture, 80, y + 104, on, 84, 40)
     lamp(picture, 172, y + 106, on)
@@ -269,12 +269,12 @@ def arm_up(picture, x, y):
 
 
 def figure(picture, y, pads=None):
-    """The same with hands on the hips, and pads of those two colours under the arms where given."""
+    """The same with the arms down, and pads of those two colours under the arms where given."""
     bust(picture, 120, y)
     for side, color in zip((-1, 1), pads or (None, None)):
         if color:
-            pad(picture, 120 + side * 50, y + 94, side * -12, color, 1.15)
-        picture.blob([Part([(120 + side * 46, y + 60), (120 + side * 92, y + 104), (120 + side * 50, y + 132)], 25)])
+            pad(picture, 120 + side * 48, y + 102, side * -12, color, 1.15)
+        picture.blob([Part([(120 + side * 52, y + 64), (120 + side * 84, y + 142)], 25)])
 
 
 def pad(picture, x, y, turn=0, color="tone", size=1.0):

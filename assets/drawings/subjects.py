@@ -76,7 +76,7 @@ def exchange_pads(p):
 def pads_off(p):
     arms_up(p, 54)
     for side in (-1, 1):
-        pad(p, 120 + side * 94, 196, side * -20, "tone", 1.15)
+        pad(p, 120 + side * 88, 196, side * -20, "tone", 1.15)
         p.arrow([(120 + side * 46, 128), (120 + side * 76, 166)], 12, 18)
 
 
@@ -173,12 +173,13 @@ def at_zero(p):
     rocker(p, 70, 201, True, 76, 36)
     lamp(p, 186, 190, True, 11)
     lens(p, 94, 88, 80, -28)
-    for mark in range(1, 7):
+    for mark in range(2, 7):
         out, into = (arc(108, 108, r, 180 + mark * 30, 180 + mark * 30, 1)[0] for r in (52, 38))
         p.stroke([out, into], 6)
-    p.disc(46, 108, 24, "now")
-    number(p, "0", 39, 95, 26, 6)
-    p.stroke([(108, 108), (76, 108)], 9)
+    p.disc(48, 106, 29, "now")
+    p.disc(48, 106, 22, "card", None)
+    number(p, "0", 40.5, 94, 24, 6)
+    p.stroke([(108, 108), (82, 107)], 9)
     p.disc(108, 108, 9, "ink")
 
 
@@ -222,7 +223,7 @@ def leads_in(p):
 
 def swap_leads(p):
     p.box(14, 6, 212, 138, 16, "wet")
-    meter(p, 120, 50, 40, 0)
+    meter(p, 124, 58, 40, 0)
     for x, color in ((48, "card"), (192, "ink")):
         socket(p, x, 112, color)
         plug(p, x, 128, color)
@@ -232,7 +233,7 @@ def swap_leads(p):
 
 def flip_switch(p):
     p.box(10, 14, 220, 132, 16, "wet")
-    meter(p, 68, 70, 40, 0)
+    meter(p, 71, 70, 37, 0)
     p.box(116, 78, 104, 50, 8)
     p.box(168, 78, 52, 50, 8, "tone")
     for x, first in ((130, True), (182, False)):
@@ -277,8 +278,9 @@ def remote_in_reach(p):
     for x, left in ((44, True), (196, False)):
         tray(p, x - 34, 56, 68, 126)
         limb(p, hand, x + (-4 if left else 4), 160, 0.66, not left, 206)
-    for a, b in (((86, 104), (98, 92)), ((142, 92), (154, 104)), ((86, 194), (98, 206)), ((142, 206), (154, 194))):
-        p.stroke([a, (a[0] if a[0] in (86,) else b[0], b[1] if a[0] == 86 else a[1]), b], 4)
+    for x, into in ((86, 98), (154, 142)):  # its place on the table
+        for y, towards in ((92, 104), (206, 194)):
+            p.stroke([(x, towards), (x, y), (into, y)], 4)
     remote(p, 120, 104, 42, 90, "card")
     p.arrow(curve((206, 20), (120, 6), (120, 84)), 13, 20)
 
@@ -287,7 +289,7 @@ def remote_press(p, up):
     remote(p, 84, 16, 84, 200)
     y = 72 if up else 142
     p.blob(place(pointing(60), 96, y, 0.95, -64))
-    meter(p, 190, 190 if up else 62, 44, 0.6 if up else 0)
+    meter(p, 192, 190 if up else 62, 42, 0.6 if up else 0)
     way = [(18, 200 - i * 6.6) for i in range(25)]
     p.slow_arrow(way if up else way[::-1])
 
@@ -328,12 +330,12 @@ def jelly_on_cut(p):
     p.box(158, 10, 76, 22, 6)
 
 
-def sore(p, x, y, size=1.0):
+def sore(p, x, y):
     """A cut and red spots: what to look for."""
-    p.stroke([(x - 24 * size, y + 12 * size), (x - 10 * size, y), (x + 2 * size, y + 4 * size),
-              (x + 20 * size, y - 14 * size)], 7, "danger")
-    for dx, dy, r in ((-16, -16, 6), (18, 14, 7), (-2, 24, 5)):
-        p.disc(x + dx * size, y + dy * size, r * size, "danger", None)
+    a, b = (x - 26, y + 12), (x + 26, y - 10)
+    p.fill(curve(a, (x - 6, y - 12), b) + curve(b, (x + 6, y + 14), a), "danger")
+    for dx, dy, r in ((-14, -20, 6), (20, 16, 7), (-4, 26, 5)):
+        p.disc(x + dx, y + dy, r, "danger", None)
 
 
 def look_at_hands(p):
