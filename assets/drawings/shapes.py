@@ -49,6 +49,12 @@ def arc(cx, cy, r, start, end, steps=24):
     return [(cx + r * math.cos(a), cy + r * math.sin(a)) for a in angles]
 
 
+def curve(a, via, b, steps=24):
+    """Points from a to b on a curve that is drawn towards `via`."""
+    shares = [i / steps for i in range(steps + 1)]
+    return [tuple(p * (1 - t) ** 2 + 2 * q * t * (1 - t) + r * t * t for p, q, r in zip(a, via, b)) for t in shares]
+
+
 class Picture:
     def __init__(self):
         self.items = []
@@ -158,13 +164,16 @@ def tray(picture, x, y, width, height, water="tone"):
 
 
 def meter(picture, x, y, r, share):
-    """A half round meter; `share` from 0 to 1 is where the needle stands."""
+    """A half round meter; `share` from 0 to 1 is where the needle stands. Its 0 is lit while the needle is there."""
     picture.shape(arc(x, y, r, 180, 360) + [(x + r, y + r * .28), (x - r, y + r * .28)], "card")
-    for mark in range(5):
+    for mark in range(1, 5):
         angle = 195 + mark * 37.5
         picture.stroke([arc(x, y, r * .84, angle, angle, 1)[0], arc(x, y, r * .66, angle, angle, 1)[0]], 4)
+    zx, zy = arc(x, y, r * .93, 195, 195, 1)[0]
+    picture.disc(zx, zy, r * .4, "card", "ink" if share else "now")
+    number(picture, "0", zx - r * .12, zy - r * .19, r * .38, 4.5)
     angle = 195 + share * 150
-    picture.stroke([(x, y), arc(x, y, r * .74, angle, angle, 1)[0]], 6)
+    picture.stroke([(x, y), arc(x, y, r * (.72 if share else .45), angle, angle, 1)[0]], 6)
     picture.disc(x, y, r * .12, "ink")
 
 
@@ -190,6 +199,12 @@ def lamp(picture, x, y, on, r=9):
             picture.stroke([arc(x, y, r + 8, angle, angle, 1)[0], arc(x, y, r + 15, angle, angle, 1)[0]], 4)
 
 
+def socket(picture, x, y, color):
+    """Where the plug of the same colour goes."""
+    picture.disc(x, y, 15, color)
+    picture.disc(x, y, 4, "card" if color == "ink" else "ink", None)
+
+
 def plug(picture, x, y, color):
     """A plug that points up; its lead leaves below. The tip is at (x, y)."""
     picture.stroke([(x, y), (x, y + 20)], 9)
@@ -197,7 +212,7 @@ def plug(picture, x, y, color):
     picture.stroke([(x, y + 60), (x, SIZE - 4)], 7)
 
 
-def lens(picture, x, y, r, turn=45, glass='fill="{tone}" fill-opacity="0.35"'):
+def lens(picture, x, y, r, turn=45, glass='fill="{card}"'):
     """A magnifying glass to look through."""
     a, b = arc(x, y, r + 4, turn, turn, 1)[0], arc(x, y, r + 46, turn, turn, 1)[0]
     picture.blob([Part([a, b], 12)], "tone")
@@ -209,7 +224,7 @@ def lens(picture, x, y, r, turn=45, glass='fill="{tone}" fill-opacity="0.35"'):
 def machine(picture, share=0.0, on=False, y=14):
     """The whole front; `share` from 0 to 1 is where meter and knob stand."""
     picture.box(14, y, 212, 132, 16, "wet")
-    meter(picture, 80, y + 64, 46, share)
+    meter(picture, 84, y + 64, 46, share)
     knob(picture, 172, y + 52, 32, share)
     rocker(picture, 80, y + 104, on, 84, 40)
     lamp(picture, 172, y + 106, on)
@@ -242,13 +257,24 @@ def bust(picture, x, y, arm=()):
     picture.disc(x, y, 26)
 
 
+def arms_up(picture, y):
+    """The same with both arms raised, so that the armpits are open."""
+    bust(picture, 120, y, [Part([(120 + side * 34, y + 60), (120 + side * 84, y + 34), (120 + side * 68, y - 14)], 25)
+                           for side in (-1, 1)])
+
+
+def arm_up(picture, x, y):
+    """The same with one arm raised, its hand behind the head."""
+    bust(picture, x, y, [Part([(x - 32, y + 62), (x - 84, y + 16), (x - 14, y - 4)], 27)])
+
+
 def figure(picture, y, pads=None):
-    """The same with hands on the hips, and pads of those two colours under the arms where given."""
+    """The same with the arms down, and pads of those two colours under the arms where given."""
     bust(picture, 120, y)
     for side, color in zip((-1, 1), pads or (None, None)):
         if color:
-            pad(picture, 120 + side * 50, y + 94, side * -12, color, 1.15)
-        picture.blob([Part([(120 + side * 46, y + 60), (120 + side * 92, y + 104), (120 + side * 50, y + 132)], 25)])
+            pad(picture, 120 + side * 48, y + 102, side * -12, color, 1.15)
+        picture.blob([Part([(120 + side * 52, y + 64), (120 + side * 84, y + 142)], 25)])
 
 
 def pad(picture, x, y, turn=0, color="tone", size=1.0):

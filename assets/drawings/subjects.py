@@ -1,6 +1,6 @@
 """What each drawing shows. ALL names them by the words of protocol::Drawing."""
-from shapes import (LINE, Part, arc, bust, figure, foot, hand, knob, lamp, lattice, lens, limb, machine, meter,
-                    number, pad, place, plug, pointing, rocker, side_tray, tray)
+from shapes import (LINE, Part, arc, arm_up, arms_up, bust, curve, figure, foot, hand, knob, lamp, lattice, lens, limb,
+                    machine, meter, number, pad, place, plug, pointing, rocker, side_tray, socket, tray)
 
 
 # In position
@@ -18,16 +18,30 @@ def feet_in_trays(p):
 
 
 def hand_and_foot(p, left):
-    """Seen from above by whoever sits there: the treated side in trays, the other at rest beside them."""
-    for right in (False, True):
-        x = 180 if right else 60
-        treated = right != left
-        color = "wet" if treated else "card"
-        if treated:
-            tray(p, x - 50, 4, 100, 96)
-            tray(p, x - 56, 120, 112, 90)
-        limb(p, foot, x, 82, 0.58, right, 88, color)
-        limb(p, hand, x + (4 if right else -4), 194, 0.62, right, 212, color)
+    """Somebody seated, from above: hand and foot of one side in trays on leads, the others at rest."""
+    def at(*points):
+        return [(240 - x if left else x, y) for x, y in points]
+
+    def edge(x, width):
+        return 240 - x - width if left else x
+
+    p.stroke(at((174, 30), (200, 30)))
+    p.stroke(at((214, 52), (214, 98)))
+    tray(p, edge(116, 64), 6, 64, 92)
+    tray(p, edge(176, 60), 92, 60, 88)
+    p.box(edge(192, 44), 8, 44, 46, 8, "tone")
+    x, y = at((214, 34))[0]
+    p.shape(arc(x, y, 11, 180, 360), "card")
+    for knee, heel, treated in ((72, 150), (52, 80), False), ((152, 150), (148, 82), True):
+        p.blob(place(foot(40), *at(heel)[0], 0.5, 0, treated != left), "wet" if treated else "card")
+        p.blob([Part(at((120 + (heel[0] - 100) / 3, 196), knee, (heel[0], 118)), 30, smooth=True)], "tone")
+    for points, wrist, angle, treated in (((84, 208), (34, 206), (46, 176)), (54, 158), 24, False), \
+                                         (((156, 208), (206, 222), (206, 190)), (206, 160), 0, True):
+        tilt = -angle if left else angle
+        p.blob(place(hand(30), *at(wrist)[0], 0.5, tilt, treated != left), "wet" if treated else "card")
+        p.blob([Part(at(*points), 24, smooth=True)], "tone")
+    p.blob([Part(at((92, 214), (148, 214)), 42)], "tone")
+    p.disc(120, 212, 25)
 
 
 def hand_foot_right(p):
@@ -52,31 +66,27 @@ def pads_fitted(p):
 
 
 def exchange_pads(p):
-    bust(p, 120, 36, [Part([(120 + side * 34, 96), (120 + side * 82, 70), (120 + side * 66, 22)], 25)
-                      for side in (-1, 1)])
-    for x, color in ((30, "card"), (210, "ink")):
-        pad(p, x, 196, 0, color, 1.25)
-    p.arrow([(58, 192), (160, 120)], 13, 20)
-    p.arrow([(182, 192), (80, 120)], 13, 20)
+    arms_up(p, 58)
+    for side, color in ((-1, "card"), (1, "ink")):
+        pad(p, 120 + side * 74, 150, side * -8, color, 1.3)
+    p.arrow(curve((72, 134), (120, 96), (170, 138)), 10, 18)
+    p.arrow(curve((168, 162), (120, 206), (70, 166)), 10, 18)
 
 
 def pads_off(p):
-    figure(p, 44)
-    pad(p, 32, 54, -30)
-    pad(p, 208, 54, 30)
-    p.arrow([(72, 120), (48, 88)], 11, 16)
-    p.arrow([(168, 120), (192, 88)], 11, 16)
+    arms_up(p, 54)
+    for side in (-1, 1):
+        pad(p, 120 + side * 88, 196, side * -20, "tone", 1.15)
+        p.arrow([(120 + side * 46, 128), (120 + side * 76, 166)], 12, 18)
 
 
 def soak_pads(p):
-    p.fill([(25, 150), (215, 150), (206, 190), (181, 223), (59, 223), (34, 190)], "tone")
-    pad(p, 92, 188, 80, "wet", 1.15)
-    pad(p, 156, 60, 20, "tone", 1.3)
+    p.fill([(25, 150), (215, 150), (206, 190), (181, 223), (59, 223), (34, 190)], "wet")
+    pad(p, 84, 186, 76, "tone", 1.3)
+    pad(p, 156, 48, 14, "tone", 1.3)
     p.stroke([(18, 122), (34, 190), (60, 224), (180, 224), (206, 190), (222, 122)], smooth=False)
     p.stroke([(26, 150), (60, 144), (90, 154), (120, 146), (150, 154), (182, 144), (214, 150)], LINE, smooth=True)
-    p.arrow([(156, 102), (156, 140)], 12, 17)
-    p.drop(116, 70, 7)
-    p.drop(196, 88, 7)
+    p.arrow([(156, 94), (156, 186)], 14, 21)
 
 
 # The tray
@@ -85,7 +95,7 @@ def plate_under_grid(p):
     p.shape([(56, 166), (226, 166), (186, 210), (14, 210)], "card")
     p.shape([(14, 210), (186, 210), (180, 230), (24, 230)], "card")
     p.shape([(186, 210), (226, 166), (216, 190), (180, 230)], "card")
-    p.fill([(66, 174), (208, 174), (179, 203), (34, 203)], "tone")
+    p.stroke([(62, 172), (212, 172), (181, 205), (28, 205)], 3, closed=True)
     p.shape([(64, 92), (214, 92), (176, 136), (26, 136)], "ink")
     lattice(p, (64, 14), (150, 0), (-38, 44), 6, 3)
     p.arrow([(120, 62), (120, 94)], 12, 17)
@@ -93,20 +103,24 @@ def plate_under_grid(p):
 
 
 def water_level(p):
-    p.blob([Part([(16, 104), (56, 170)], 34), Part([(64, 184), (102, 188)], 30), Part([(100, 186), (164, 192)], 20),
-            Part([(72, 194), (92, 208), (122, 213)], 15)])
-    p.blob(place([Part([(-14, -8), (14, -8), (14, 8), (-14, 8)], 8, True)], 10, 92, 1, 58 - 90), "tone")
-    p.items.append('<path d="M11 162L189 162L180 226L20 226Z" fill="{tone}" fill-opacity="0.45"/>')
-    p.stroke([(11, 162), (189, 162)], 4)
-    p.stroke([(2, 132), (20, 228), (180, 228), (198, 132)], 7)
-    p.arrow([(231, 162), (202, 162)], 12, 19)
-    p.shape([(96, 8), (186, 8), (176, 98), (106, 98)], "card")
-    p.fill([(99, 36), (183, 36), (176.2, 97), (106, 97)], "tone")
-    p.stroke([(98.5, 36), (183.5, 36)], 4)
-    p.stroke([(186, 18), (212, 24), (208, 66), (181, 72)], 8)
-    number(p, "350", 113, 46, 20, 4.5)
-    number(p, "ml", 128, 76, 16, 4)
-    p.arrow([(141, 110), (141, 152)], 12, 17)
+    """The whole jug goes into the low tray; the level is marked across it."""
+    p.fill([(8, 186), (196, 186), (186, 232), (18, 232)], "tone")
+    p.stroke([(5, 162), (17, 233), (188, 233), (200, 162)], 7)
+    p.stroke([(9, 186), (196, 186)], 5)
+    number(p, "350 ml", 60, 199, 22, 4.5)
+    p.arrow([(230, 186), (203, 186)], 12, 17)
+
+    def at(*points):
+        return place([Part(points, 0)], 132, 80, 1, -58)[0].points
+
+    p.blob([Part(at((46, -30), (66, -22), (58, 20), (40, 24)), 8)])
+    outline = at((-56, -46), (-44, -36), (-36, 50), (36, 50), (46, -46))
+    p.shape(outline)
+    p.fill(at((-53, -44), (-43, -34), (-39, 8), (42, -44)), "tone")
+    p.stroke(at((-39, 8), (43, -44)), 4)
+    p.stroke(outline, closed=True)
+    x, y = outline[0]
+    p.blob([Part(curve((x, y + 8), (x - 12, y + 10), (x - 12, 180)), 9)], "tone")
 
 
 def table(p, y):
@@ -120,9 +134,9 @@ def trays_on_table(p):
     for x in (34, 190):
         p.box(x - 2, 138, 18, 92, 4, "wet")
     table(p, 122)
-    for x in (28, 128):
-        side_tray(p, x, 82, 84, 38)
-        p.arrow([(x + 42, 24), (x + 42, 68)], 12, 17)
+    for x in (22, 144):
+        side_tray(p, x, 82, 74, 38, "card")
+        p.arrow([(x + 37, 18), (x + 37, 66)], 14, 20)
 
 
 def trays_on_floor(p):
@@ -130,12 +144,12 @@ def trays_on_floor(p):
     for x in (70, 150, 230):
         p.stroke([(x, 208), (x - 32, 240)], 3)
     p.stroke([(0, 208), (240, 208)], 5)
-    p.stroke([(16, 28), (16, 204)], 9)
-    p.stroke([(70, 126), (70, 204)], 9)
-    p.box(8, 116, 72, 14, 5, "tone")
-    for x in (94, 168):
-        side_tray(p, x, 172, 62, 33)
-        p.arrow([(x + 31, 92), (x + 31, 158)], 14, 21)
+    p.stroke([(12, 28), (12, 204)], 9)
+    p.stroke([(58, 126), (58, 204)], 9)
+    p.box(6, 116, 62, 14, 5, "tone")
+    for x in (84, 176):
+        side_tray(p, x, 172, 54, 33, "card")
+        p.arrow([(x + 27, 92), (x + 27, 156)], 14, 21)
 
 
 # Machine and leads
@@ -155,16 +169,18 @@ def switch_on(p):
 
 
 def at_zero(p):
-    machine(p, on=True, y=96)
-    lens(p, 98, 98, 86, 50, 'fill="{card}"')
-    for mark in range(7):
-        out, into = (arc(118, 120, r, 180 + mark * 30, 180 + mark * 30, 1)[0] for r in (52, 38))
-        if mark:
-            p.stroke([out, into], 6)
-    p.disc(46, 120, 24, "now")
-    number(p, "0", 40, 108, 24, 6)
-    p.stroke([(118, 120), (78, 120)], 9)
-    p.disc(118, 120, 9, "ink")
+    p.box(14, 84, 212, 146, 16, "wet")
+    rocker(p, 70, 201, True, 76, 36)
+    lamp(p, 186, 190, True, 11)
+    lens(p, 94, 88, 80, -28)
+    for mark in range(2, 7):
+        out, into = (arc(108, 108, r, 180 + mark * 30, 180 + mark * 30, 1)[0] for r in (52, 38))
+        p.stroke([out, into], 6)
+    p.disc(48, 106, 29, "now")
+    p.disc(48, 106, 22, "card", None)
+    number(p, "0", 40.5, 94, 24, 6)
+    p.stroke([(108, 108), (82, 107)], 9)
+    p.disc(108, 108, 9, "ink")
 
 
 def gripping(p, x, y):
@@ -179,11 +195,11 @@ def gripping(p, x, y):
 
 def turn(p, up):
     share = 0.62 if up else 0.0
-    p.box(10, 30, 220, 122, 16, "wet")
-    meter(p, 66, 112, 46, share)
-    knob(p, 164, 106, 34, share)
-    gripping(p, 164, 104)
-    around = arc(164, 106, 56, 200, 334, 24)
+    p.box(4, 30, 232, 122, 16, "wet")
+    meter(p, 62, 112, 40, share)
+    knob(p, 172, 106, 34, share)
+    gripping(p, 172, 104)
+    around = arc(172, 106, 56, 200, 334, 24)
     p.slow_arrow(around if up else around[::-1], 12, 18)
 
 
@@ -196,32 +212,31 @@ def turn_down(p):
 
 
 def leads_in(p):
-    p.box(14, 10, 212, 96, 16, "wet")
-    meter(p, 70, 68, 44, 0)
-    rocker(p, 166, 52, False, 80, 42)
-    for x, color in ((84, "card"), (156, "ink")):
-        p.disc(x, 106, 12, "ink")
-        plug(p, x, 146, color)
-        out = -38 if x < 120 else 38
-        p.arrow([(x + out, 206), (x + out, 148)], 14, 20)
+    p.box(14, 10, 212, 92, 16, "wet")
+    meter(p, 78, 64, 40, 0)
+    rocker(p, 170, 50, False, 80, 42)
+    for x, color in ((72, "card"), (168, "ink")):
+        socket(p, x, 100, color)
+        plug(p, x, 164, color)
+        p.arrow([(x, 156), (x, 119)], 13, 19)
 
 
 def swap_leads(p):
-    p.box(26, 8, 188, 92, 16, "wet")
-    meter(p, 120, 64, 44, 0)
-    for x, color in ((58, "card"), (182, "ink")):
-        p.disc(x, 100, 12, "ink")
-        plug(p, x, 166, color)
-    p.arrow([(72, 172), (164, 120)], 13, 20)
-    p.arrow([(168, 172), (76, 120)], 13, 20)
+    p.box(14, 6, 212, 138, 16, "wet")
+    meter(p, 124, 58, 40, 0)
+    for x, color in ((48, "card"), (192, "ink")):
+        socket(p, x, 112, color)
+        plug(p, x, 128, color)
+    p.arrow(curve((64, 102), (120, 70), (174, 104)), 12, 19)
+    p.arrow(curve((174, 166), (120, 232), (66, 168)), 12, 19)
 
 
 def flip_switch(p):
     p.box(10, 14, 220, 132, 16, "wet")
-    meter(p, 62, 66, 40, 0)
-    p.box(112, 78, 110, 50, 8)
-    p.box(167, 78, 55, 50, 8, "tone")
-    for x, first in ((128, True), (182, False)):
+    meter(p, 71, 70, 37, 0)
+    p.box(116, 78, 104, 50, 8)
+    p.box(168, 78, 52, 50, 8, "tone")
+    for x, first in ((130, True), (182, False)):
         for dx, plus in ((0, first), (24, not first)):
             p.stroke([(x + dx - 7, 103), (x + dx + 7, 103)])
             if plus:
@@ -231,20 +246,18 @@ def flip_switch(p):
 
 
 def cells_in(p):
-    p.box(30, 96, 180, 130, 16, "wet")
-    p.box(46, 112, 148, 98, 8)
-    for y, flip in ((124, False), (168, True)):
-        cell(p, 58, y, flip) if y > 130 else None
-    p.stroke([(62, 126), (178, 126)], 3)
-    p.stroke([(62, 152), (178, 152)], 3)
-    cell(p, 58, 20, False)
-    p.arrow([(120, 66), (120, 128)], 12, 17)
+    p.box(22, 92, 196, 140, 16, "wet")
+    p.box(38, 106, 164, 112, 8)
+    cell(p, 58, 120, False, "card")
+    cell(p, 58, 172, True)
+    cell(p, 58, 10, False)
+    p.arrow([(120, 56), (120, 112)], 14, 20)
 
 
-def cell(p, x, y, flip):
+def cell(p, x, y, flip, color="tone"):
     nub = x - 8 if flip else x + 116
     p.box(nub, y + 9, 14, 14, 3, "card")
-    p.box(x, y, 120, 32, 6, "tone")
+    p.box(x, y, 120, 32, 6, color)
     end = x + 18 if flip else x + 102
     p.stroke([(end - 7, y + 16), (end + 7, y + 16)])
     p.stroke([(end, y + 9), (end, y + 23)])
@@ -261,19 +274,23 @@ def remote(p, x, y, width, height, color="wet"):
 
 
 def remote_in_reach(p):
+    p.box(4, 46, 232, 176, 12, "wet")
     for x, left in ((44, True), (196, False)):
-        tray(p, x - 38, 22, 76, 150)
-        limb(p, hand, x + (-5 if left else 5), 148, 0.72, not left, 206, "wet")
-    remote(p, 120, 98, 46, 104, "card")
-    p.arrow([(120, 20), (120, 84)], 14, 21)
+        tray(p, x - 34, 56, 68, 126)
+        limb(p, hand, x + (-4 if left else 4), 160, 0.66, not left, 206)
+    for x, into in ((86, 98), (154, 142)):  # its place on the table
+        for y, towards in ((92, 104), (206, 194)):
+            p.stroke([(x, towards), (x, y), (into, y)], 4)
+    remote(p, 120, 104, 42, 90, "card")
+    p.arrow(curve((206, 20), (120, 6), (120, 84)), 13, 20)
 
 
 def remote_press(p, up):
-    remote(p, 92, 16, 92, 200)
+    remote(p, 84, 16, 84, 200)
     y = 72 if up else 142
-    p.blob(place(pointing(60), 104, y, 0.95, -64))
-    meter(p, 192, 196 if up else 62, 42, 0.6 if up else 0)
-    way = [(22, 200 - i * 6.6) for i in range(25)]
+    p.blob(place(pointing(60), 96, y, 0.95, -64))
+    meter(p, 192, 190 if up else 62, 42, 0.6 if up else 0)
+    way = [(18, 200 - i * 6.6) for i in range(25)]
     p.slow_arrow(way if up else way[::-1])
 
 
@@ -289,8 +306,10 @@ def remote_down(p):
 
 def jewellery_off(p):
     limb(p, hand, 84, 186, 1.08, True, 210)
-    p.disc(73, 48, 16, "now")
-    p.disc(73, 48, 8)
+    p.disc(73, 52, 17, "now")
+    p.disc(73, 52, 9)
+    p.shape([(61, 16), (85, 16), (91, 24), (73, 40), (55, 24)], "tone")
+    p.stroke([(57, 24), (89, 24)], 3)
     p.arrow([(128, 74), (128, 22)], 13, 19)
     p.blob([Part([(194, 76), (194, 172)], 26)], "tone")
     p.disc(194, 124, 28)
@@ -311,14 +330,24 @@ def jelly_on_cut(p):
     p.box(158, 10, 76, 22, 6)
 
 
+def sore(p, x, y):
+    """A cut and red spots: what to look for."""
+    a, b = (x - 26, y + 12), (x + 26, y - 10)
+    p.fill(curve(a, (x - 6, y - 12), b) + curve(b, (x + 6, y + 14), a), "danger")
+    for dx, dy, r in ((-14, -20, 6), (20, 16, 7), (-4, 26, 5)):
+        p.disc(x + dx, y + dy, r, "danger", None)
+
+
 def look_at_hands(p):
     limb(p, hand, 96, 190, 1.3, False, 210)
-    lens(p, 96, 128, 44, 30)
+    lens(p, 96, 138, 46, 30)
+    sore(p, 96, 136)
 
 
 def look_at_feet(p):
     limb(p, foot, 96, 184, 1.32, False, 210)
-    lens(p, 98, 112, 44, 30)
+    lens(p, 98, 116, 46, 30)
+    sore(p, 98, 114)
 
 
 def look_at_armpits(p):
@@ -326,36 +355,42 @@ def look_at_armpits(p):
     p.disc(82, 146, 50, "tone", None)
     p.shape([(68, 102), (92, 98), (116, 112), (128, 142), (122, 170), (106, 188), (100, 176), (98, 162), (92, 148),
              (78, 136), (56, 112)], "card", True)
-    for x, y in ((94, 122), (108, 120), (101, 138), (115, 138), (110, 156)):
-        p.stroke([(x, y), (x + 3, y + 5), (x + 1, y + 11)], 4, smooth=True)
+    for x, y, r in ((90, 116, 6), (112, 124, 7), (102, 140, 6), (117, 148, 5)):
+        p.disc(x, y, r, "danger", None)
     lens(p, 82, 146, 50, 60, 'fill="none"')
 
 
-def stick(p):
-    p.disc(114, 54, 38)
-    p.box(74, 58, 80, 126, 14, "tone")
-    p.box(86, 94, 56, 46, 6)
+def stick(p, x, y, turn):
+    """The rounded top is at the origin, the case below it."""
+    p.blob(place([Part([(-14, 16), (14, 16), (14, 34), (-14, 34)], 26, True)], x, y, 1, turn))
+    p.blob(place([Part([(-24, 40), (24, 40), (24, 108), (-24, 108)], 12, True)], x, y, 1, turn), "tone")
+    p.blob(place([Part([(-10, 64), (10, 64), (10, 84), (-10, 84)], 10, True)], x, y, 1, turn))
 
 
 def no_antiperspirant(p):
-    stick(p)
-    p.forbidden((40, 184), (186, 30))
-    number(p, "24 h", 150, 202, 28)
+    arm_up(p, 176, 42)
+    stick(p, 108, 124, 42)
+    p.forbidden((24, 122), (122, 214))
+    number(p, "24 h", 146, 204, 28)
 
 
 def razor(p, x, y, turn):
     """The head is at the origin, the handle below it."""
-    p.blob(place([Part([(0, 14), (-5, 46), (6, 104)], 19, smooth=True)], x, y, 1, turn), "tone")
-    p.blob(place([Part([(-36, -8), (36, -8), (36, 10), (-36, 10)], 18, True)], x, y, 1, turn))
-    for dy in (-8, 2, 12):
-        p.stroke(place([Part([(-34, dy), (34, dy)], 4)], x, y, 1, turn)[0].points, 4)
+    p.blob(place([Part([(0, 14), (0, 34)], 10)], x, y, 1, turn))
+    p.blob(place([Part([(0, 42), (0, 100)], 19)], x, y, 1, turn), "tone")
+    for dy in (50, 62, 74):
+        p.stroke(place([Part([(-5, dy), (5, dy)], 4)], x, y, 1, turn)[0].points, 4)
+    p.blob(place([Part([(-30, -6), (30, -6), (30, 8), (-30, 8)], 14, True)], x, y, 1, turn))
+    for dy in (-5, 5):
+        p.stroke(place([Part([(-29, dy), (29, dy)], 5)], x, y, 1, turn)[0].points, 5)
 
 
 def not_shaved(p):
-    razor(p, 92, 48, -42)
-    p.forbidden((52, 150), (196, 16))
+    arm_up(p, 184, 30)
+    razor(p, 104, 94, 58)
+    p.forbidden((34, 72), (108, 156))
     for i in range(3):
-        day(p, 15 + i * 74, 178)
+        day(p, 15 + i * 74, 181)
 
 
 def day(p, x, y):
@@ -363,7 +398,7 @@ def day(p, x, y):
     p.box(x, y, 62, 56, 7)
     p.box(x, y, 62, 16, 7, "ink")
     for ring in (18, 44):
-        p.stroke([(x + ring, y - 8), (x + ring, y + 4)], 6)
+        p.stroke([(x + ring, y - 4), (x + ring, y + 4)], 6)
     for side in (-1, 1):
         p.stroke([(x + 31 - side * 13, y + 25), (x + 31 + side * 13, y + 47)], 6)
 
@@ -371,20 +406,20 @@ def day(p, x, y):
 # Beside you, afterwards
 
 def helper_beside(p):
-    p.blob([Part([(58, 92), (58, 180)], 48)])
-    for x, hand_x in ((38, 34), (80, 88)):
-        p.blob([Part([(x, 92), (hand_x, 178)], 19)])
-    p.disc(58, 40, 25)
-    p.blob([Part([(194, 88), (200, 190)], 52)], "tone")
-    p.disc(192, 36, 25)
-    for x in (8, 66):
-        side_tray(p, x, 170, 50, 34)
-    p.box(128, 152, 64, 54, 8, "wet")
-    p.shape(arc(148, 188, 13, 180, 360), "card")
-    p.disc(176, 182, 8, "card")
+    p.blob([Part([(56, 92), (56, 200)], 44)])
+    for x, hand_x in ((36, 27), (76, 85)):
+        p.blob([Part([(x, 92), (hand_x, 182)], 18)])
+    p.disc(56, 40, 25)
+    p.blob([Part([(204, 88), (210, 190)], 48)], "tone")
+    p.disc(202, 36, 25)
+    for x in (9, 67):
+        side_tray(p, x, 174, 38, 32)
+    p.box(120, 140, 66, 66, 8, "wet")
+    p.shape(arc(138, 194, 12, 180, 360), "card")
     table(p, 208)
-    p.blob([Part([(196, 94), (214, 138), (182, 166)], 21)], "tone")
-    p.blob([Part([(184, 164), (178, 170)], 19)])
+    p.disc(156, 164, 16, "tone")
+    p.blob([Part([(206, 94), (222, 134), (196, 152)], 20)], "tone")
+    p.blob([Part([(196, 152), (188, 157)], 17), Part([(186, 157), (161, 165)], 9)])
 
 
 def drying(p, kind):
@@ -394,7 +429,6 @@ def drying(p, kind):
     p.shape([(16, 80), (224, 80), (230, 160), (216, 166), (120, 158), (24, 166), (10, 160)], "tone")
     p.arrow([(76, 104), (176, 104)], 12, 19)
     p.arrow([(164, 134), (64, 134)], 12, 19)
-    p.drop(120, 36, 9)
 
 
 def dry_hands(p):

@@ -1370,32 +1370,8 @@
         <translation>يد يُنزع منها الخاتم، والساعة إلى جانبها.</translation>
     </message>
     <message>
-        <source>A hand under a magnifying glass.</source>
-        <translation>يد تحت عدسة مكبّرة.</translation>
-    </message>
-    <message>
-        <source>A foot under a magnifying glass.</source>
-        <translation>قدم تحت عدسة مكبّرة.</translation>
-    </message>
-    <message>
-        <source>One arm raised, the armpit under a magnifying glass.</source>
-        <translation>ذراع مرفوعة، والإبط تحت عدسة مكبّرة.</translation>
-    </message>
-    <message>
         <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
         <translation>طرف إصبع يضع طبقة رقيقة من الفازلين على الجرح، وعليه فقط.</translation>
-    </message>
-    <message>
-        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
-        <translation>مضاد تعرق مشطوب عليه. وتحته: 24 ساعة.</translation>
-    </message>
-    <message>
-        <source>A razor, struck out. Below it: three days.</source>
-        <translation>شفرة حلاقة مشطوب عليها. وتحتها: ثلاثة أيام.</translation>
-    </message>
-    <message>
-        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
-        <translation>يُصبّ إبريق فيه %1 مل في حوض. والماء يغطي اليد فحسب.</translation>
     </message>
     <message>
         <source>Two trays are put on a wooden table.</source>
@@ -1420,10 +1396,6 @@
     <message>
         <source>The machine is off. Two leads are plugged in.</source>
         <translation>الجهاز مطفأ. ويوصَل سلكان.</translation>
-    </message>
-    <message>
-        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
-        <translation>شخص يداه في حوضين. ومن يساعده واقف بجانبه، والجهاز في متناوله.</translation>
     </message>
     <message>
         <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
@@ -1466,14 +1438,6 @@
         <translation>قدمان مبسوطتان في حوضين، تحت الماء.</translation>
     </message>
     <message>
-        <source>The right hand in one tray, the right foot in another.</source>
-        <translation>اليد اليمنى في حوض، والقدم اليمنى في حوض آخر.</translation>
-    </message>
-    <message>
-        <source>The left hand in one tray, the left foot in another.</source>
-        <translation>اليد اليسرى في حوض، والقدم اليسرى في حوض آخر.</translation>
-    </message>
-    <message>
         <source>A pad under each arm, each on a lead to the machine.</source>
         <translation>وسادة تحت كل ذراع، وكل منهما موصولة بسلك إلى الجهاز.</translation>
     </message>
@@ -1508,6 +1472,42 @@
     <message>
         <source>Tray, plate and grid stand upright and drip dry.</source>
         <translation>الحوض والصفيحة والشبكة قائمة تقطر وتجف.</translation>
+    </message>
+    <message>
+        <source>A hand. Under a magnifying glass: a cut and red spots.</source>
+        <translation>يد. وتحت عدسة مكبّرة: جرح وبقع حمراء.</translation>
+    </message>
+    <message>
+        <source>A foot. Under a magnifying glass: a cut and red spots.</source>
+        <translation>قدم. وتحت عدسة مكبّرة: جرح وبقع حمراء.</translation>
+    </message>
+    <message>
+        <source>One arm raised. Under a magnifying glass: red spots in the armpit.</source>
+        <translation>ذراع مرفوعة. وتحت عدسة مكبّرة: بقع حمراء في الإبط.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant beside an armpit, struck out. Below it: 24 hours.</source>
+        <translation>مضاد تعرق بجانب إبط، مشطوب عليه. وتحته: 24 ساعة.</translation>
+    </message>
+    <message>
+        <source>A razor beside an armpit, struck out. Below it: three days.</source>
+        <translation>شفرة حلاقة بجانب إبط، مشطوب عليها. وتحتها: ثلاثة أيام.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a low tray. A line across the tray marks the level.</source>
+        <translation>يُصبّ إبريق فيه %1 مل في حوض منخفض. وخط بعرض الحوض يبيّن مستوى الماء.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, a finger on the knob.</source>
+        <translation>شخص يداه في حوضين. ومن يساعده واقف بجانبه، وإصبعه على المقبض.</translation>
+    </message>
+    <message>
+        <source>Somebody seated: the right hand in one tray, the right foot in another. The left ones rest outside.</source>
+        <translation>شخص جالس: اليد اليمنى في حوض، والقدم اليمنى في حوض آخر. واليسريان خارجهما.</translation>
+    </message>
+    <message>
+        <source>Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.</source>
+        <translation>شخص جالس: اليد اليسرى في حوض، والقدم اليسرى في حوض آخر. واليمنيان خارجهما.</translation>
     </message>
 </context>
 <context>

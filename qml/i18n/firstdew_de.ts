@@ -1358,32 +1358,8 @@
         <translation>Eine Hand. Der Ring wird abgezogen, die Uhr liegt daneben.</translation>
     </message>
     <message>
-        <source>A hand under a magnifying glass.</source>
-        <translation>Eine Hand unter einer Lupe.</translation>
-    </message>
-    <message>
-        <source>A foot under a magnifying glass.</source>
-        <translation>Ein Fuß unter einer Lupe.</translation>
-    </message>
-    <message>
-        <source>One arm raised, the armpit under a magnifying glass.</source>
-        <translation>Ein Arm gehoben, die Achsel unter einer Lupe.</translation>
-    </message>
-    <message>
         <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
         <translation>Eine Fingerspitze trägt eine dünne Schicht Vaseline auf einen Schnitt auf, und nur dort.</translation>
-    </message>
-    <message>
-        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
-        <translation>Ein Antitranspirant, durchgestrichen. Darunter: 24 Stunden.</translation>
-    </message>
-    <message>
-        <source>A razor, struck out. Below it: three days.</source>
-        <translation>Ein Rasierer, durchgestrichen. Darunter: drei Tage.</translation>
-    </message>
-    <message>
-        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
-        <translation>Ein Krug mit %1 ml wird in eine Schale gegossen. Das Wasser bedeckt die Hand gerade.</translation>
     </message>
     <message>
         <source>Two trays are put on a wooden table.</source>
@@ -1408,10 +1384,6 @@
     <message>
         <source>The machine is off. Two leads are plugged in.</source>
         <translation>Das Gerät ist aus. Zwei Kabel werden eingesteckt.</translation>
-    </message>
-    <message>
-        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
-        <translation>Jemand hat beide Hände in Schalen. Wer hilft, steht daneben, das Gerät in Reichweite.</translation>
     </message>
     <message>
         <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
@@ -1454,14 +1426,6 @@
         <translation>Zwei Füße flach in zwei Schalen, unter Wasser.</translation>
     </message>
     <message>
-        <source>The right hand in one tray, the right foot in another.</source>
-        <translation>Die rechte Hand in einer Schale, der rechte Fuß in einer anderen.</translation>
-    </message>
-    <message>
-        <source>The left hand in one tray, the left foot in another.</source>
-        <translation>Die linke Hand in einer Schale, der linke Fuß in einer anderen.</translation>
-    </message>
-    <message>
         <source>A pad under each arm, each on a lead to the machine.</source>
         <translation>Ein Kissen unter jedem Arm, jedes mit einem Kabel am Gerät.</translation>
     </message>
@@ -1496,6 +1460,42 @@
     <message>
         <source>Tray, plate and grid stand upright and drip dry.</source>
         <translation>Schale, Platte und Gitter stehen aufrecht und trocknen ab.</translation>
+    </message>
+    <message>
+        <source>A hand. Under a magnifying glass: a cut and red spots.</source>
+        <translation>Eine Hand. Unter einer Lupe: ein Schnitt und rote Flecken.</translation>
+    </message>
+    <message>
+        <source>A foot. Under a magnifying glass: a cut and red spots.</source>
+        <translation>Ein Fuß. Unter einer Lupe: ein Schnitt und rote Flecken.</translation>
+    </message>
+    <message>
+        <source>One arm raised. Under a magnifying glass: red spots in the armpit.</source>
+        <translation>Ein Arm gehoben. Unter einer Lupe: rote Flecken in der Achsel.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant beside an armpit, struck out. Below it: 24 hours.</source>
+        <translation>Ein Antitranspirant neben einer Achsel, durchgestrichen. Darunter: 24 Stunden.</translation>
+    </message>
+    <message>
+        <source>A razor beside an armpit, struck out. Below it: three days.</source>
+        <translation>Ein Rasierer neben einer Achsel, durchgestrichen. Darunter: drei Tage.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a low tray. A line across the tray marks the level.</source>
+        <translation>Ein Krug mit %1 ml wird in eine flache Schale gegossen. Ein Strich quer über die Schale zeigt, wie hoch das Wasser steht.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, a finger on the knob.</source>
+        <translation>Jemand hat beide Hände in Schalen. Wer hilft, steht daneben, einen Finger am Regler.</translation>
+    </message>
+    <message>
+        <source>Somebody seated: the right hand in one tray, the right foot in another. The left ones rest outside.</source>
+        <translation>Jemand sitzt: die rechte Hand in einer Schale, der rechte Fuß in einer anderen. Die linken ruhen außerhalb.</translation>
+    </message>
+    <message>
+        <source>Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.</source>
+        <translation>Jemand sitzt: die linke Hand in einer Schale, der linke Fuß in einer anderen. Die rechten ruhen außerhalb.</translation>
     </message>
 </context>
 <context>

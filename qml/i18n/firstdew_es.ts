@@ -1358,32 +1358,8 @@
         <translation>Una mano. El anillo sale, el reloj está al lado.</translation>
     </message>
     <message>
-        <source>A hand under a magnifying glass.</source>
-        <translation>Una mano bajo una lupa.</translation>
-    </message>
-    <message>
-        <source>A foot under a magnifying glass.</source>
-        <translation>Un pie bajo una lupa.</translation>
-    </message>
-    <message>
-        <source>One arm raised, the armpit under a magnifying glass.</source>
-        <translation>Un brazo en alto, la axila bajo una lupa.</translation>
-    </message>
-    <message>
         <source>A fingertip puts a thin layer of jelly on a cut, and only there.</source>
         <translation>La punta de un dedo pone una capa fina de vaselina sobre un corte, y solo ahí.</translation>
-    </message>
-    <message>
-        <source>An antiperspirant, struck out. Below it: 24 hours.</source>
-        <translation>Un antitranspirante, tachado. Debajo: 24 horas.</translation>
-    </message>
-    <message>
-        <source>A razor, struck out. Below it: three days.</source>
-        <translation>Una maquinilla de afeitar, tachada. Debajo: tres días.</translation>
-    </message>
-    <message>
-        <source>A jug with %1 ml is poured into a tray. The water just covers the hand.</source>
-        <translation>Se vierte una jarra con %1 ml en una bandeja. El agua cubre justo la mano.</translation>
     </message>
     <message>
         <source>Two trays are put on a wooden table.</source>
@@ -1408,10 +1384,6 @@
     <message>
         <source>The machine is off. Two leads are plugged in.</source>
         <translation>El aparato está apagado. Se conectan dos cables.</translation>
-    </message>
-    <message>
-        <source>Somebody has both hands in trays. A helper stands close by, the machine within reach.</source>
-        <translation>Alguien tiene las dos manos en bandejas. Quien ayuda está al lado, con el aparato al alcance.</translation>
     </message>
     <message>
         <source>Two hands in two trays. Between them lies the remote, within their reach.</source>
@@ -1454,14 +1426,6 @@
         <translation>Dos pies planos en dos bandejas, bajo el agua.</translation>
     </message>
     <message>
-        <source>The right hand in one tray, the right foot in another.</source>
-        <translation>La mano derecha en una bandeja, el pie derecho en otra.</translation>
-    </message>
-    <message>
-        <source>The left hand in one tray, the left foot in another.</source>
-        <translation>La mano izquierda en una bandeja, el pie izquierdo en otra.</translation>
-    </message>
-    <message>
         <source>A pad under each arm, each on a lead to the machine.</source>
         <translation>Una almohadilla bajo cada brazo, cada una con un cable al aparato.</translation>
     </message>
@@ -1496,6 +1460,42 @@
     <message>
         <source>Tray, plate and grid stand upright and drip dry.</source>
         <translation>La bandeja, la placa y la rejilla están de pie y se secan.</translation>
+    </message>
+    <message>
+        <source>A hand. Under a magnifying glass: a cut and red spots.</source>
+        <translation>Una mano. Bajo una lupa: un corte y manchas rojas.</translation>
+    </message>
+    <message>
+        <source>A foot. Under a magnifying glass: a cut and red spots.</source>
+        <translation>Un pie. Bajo una lupa: un corte y manchas rojas.</translation>
+    </message>
+    <message>
+        <source>One arm raised. Under a magnifying glass: red spots in the armpit.</source>
+        <translation>Un brazo en alto. Bajo una lupa: manchas rojas en la axila.</translation>
+    </message>
+    <message>
+        <source>An antiperspirant beside an armpit, struck out. Below it: 24 hours.</source>
+        <translation>Un antitranspirante junto a una axila, tachado. Debajo: 24 horas.</translation>
+    </message>
+    <message>
+        <source>A razor beside an armpit, struck out. Below it: three days.</source>
+        <translation>Una maquinilla de afeitar junto a una axila, tachada. Debajo: tres días.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 ml is poured into a low tray. A line across the tray marks the level.</source>
+        <translation>Se vierte una jarra con %1 ml en una bandeja baja. Una línea a lo ancho de la bandeja marca el nivel.</translation>
+    </message>
+    <message>
+        <source>Somebody has both hands in trays. A helper stands close by, a finger on the knob.</source>
+        <translation>Alguien tiene las dos manos en bandejas. Quien ayuda está al lado, con un dedo en el mando giratorio.</translation>
+    </message>
+    <message>
+        <source>Somebody seated: the right hand in one tray, the right foot in another. The left ones rest outside.</source>
+        <translation>Alguien sentado: la mano derecha en una bandeja, el pie derecho en otra. La mano y el pie izquierdos descansan fuera.</translation>
+    </message>
+    <message>
+        <source>Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.</source>
+        <translation>Alguien sentado: la mano izquierda en una bandeja, el pie izquierdo en otra. La mano y el pie derechos descansan fuera.</translation>
     </message>
 </context>
 <context>

@@ -19,14 +19,16 @@ QString drawingText(Drawing drawing)
 {
     switch (drawing) {
     case Drawing::JewelleryOff: return Drawings::tr("A hand. The ring comes off, the watch lies beside it.");
-    case Drawing::LookAtHands: return Drawings::tr("A hand under a magnifying glass.");
-    case Drawing::LookAtFeet: return Drawings::tr("A foot under a magnifying glass.");
-    case Drawing::LookAtArmpits: return Drawings::tr("One arm raised, the armpit under a magnifying glass.");
+    case Drawing::LookAtHands: return Drawings::tr("A hand. Under a magnifying glass: a cut and red spots.");
+    case Drawing::LookAtFeet: return Drawings::tr("A foot. Under a magnifying glass: a cut and red spots.");
+    case Drawing::LookAtArmpits:
+        return Drawings::tr("One arm raised. Under a magnifying glass: red spots in the armpit.");
     case Drawing::JellyOnCut: return Drawings::tr("A fingertip puts a thin layer of jelly on a cut, and only there.");
-    case Drawing::NoAntiperspirant: return Drawings::tr("An antiperspirant, struck out. Below it: 24 hours.");
-    case Drawing::NotShaved: return Drawings::tr("A razor, struck out. Below it: three days.");
+    case Drawing::NoAntiperspirant:
+        return Drawings::tr("An antiperspirant beside an armpit, struck out. Below it: 24 hours.");
+    case Drawing::NotShaved: return Drawings::tr("A razor beside an armpit, struck out. Below it: three days.");
     case Drawing::WaterLevel:
-        return Drawings::tr("A jug with %1 ml is poured into a tray. The water just covers the hand.")
+        return Drawings::tr("A jug with %1 ml is poured into a low tray. A line across the tray marks the level.")
             .arg(protocol::kWaterPerBathMl);
     case Drawing::TraysOnTable: return Drawings::tr("Two trays are put on a wooden table.");
     case Drawing::TraysOnFloor: return Drawings::tr("Two trays are put on the floor in front of a chair.");
@@ -35,7 +37,7 @@ QString drawingText(Drawing drawing)
     case Drawing::CellsIn: return Drawings::tr("A battery goes into its place, plus and minus as marked.");
     case Drawing::LeadsIn: return Drawings::tr("The machine is off. Two leads are plugged in.");
     case Drawing::HelperBeside:
-        return Drawings::tr("Somebody has both hands in trays. A helper stands close by, the machine within reach.");
+        return Drawings::tr("Somebody has both hands in trays. A helper stands close by, a finger on the knob.");
     case Drawing::RemoteInReach:
         return Drawings::tr("Two hands in two trays. Between them lies the remote, within their reach.");
     case Drawing::MachineOff: return Drawings::tr("A finger switches the machine off. The meter shows zero.");
@@ -48,8 +50,12 @@ QString drawingText(Drawing drawing)
     case Drawing::RemoteDown: return Drawings::tr("A finger on the lower button of the remote. Down in small steps.");
     case Drawing::HandsInTrays: return Drawings::tr("Two hands flat in two trays, under water.");
     case Drawing::FeetInTrays: return Drawings::tr("Two feet flat in two trays, under water.");
-    case Drawing::HandFootRight: return Drawings::tr("The right hand in one tray, the right foot in another.");
-    case Drawing::HandFootLeft: return Drawings::tr("The left hand in one tray, the left foot in another.");
+    case Drawing::HandFootRight:
+        return Drawings::tr(
+            "Somebody seated: the right hand in one tray, the right foot in another. The left ones rest outside.");
+    case Drawing::HandFootLeft:
+        return Drawings::tr(
+            "Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.");
     case Drawing::PadsFitted: return Drawings::tr("A pad under each arm, each on a lead to the machine.");
     case Drawing::HandsOut: return Drawings::tr("Both hands come out of the trays.");
     case Drawing::SwapLeads: return Drawings::tr("The meter shows zero. Each lead goes to the place of the other.");
