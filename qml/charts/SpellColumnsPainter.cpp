@@ -104,7 +104,8 @@ void paintDays(QPainter& p, const Place& at, const std::vector<SpellColumn>& spe
 
 std::size_t columnsIn(double width, const ChartLook& look)
 {
-    const double least = QFontMetricsF(look.font).horizontalAdvance(QLocale().toString(888)) + 4 * look.unit;
+    const QString range = numberOf({{}, 88, 89 + 1, false}); // "88–89", the longest that is usual
+    const double least = QFontMetricsF(look.font).horizontalAdvance(range) + 4 * look.unit;
     return std::clamp<std::size_t>(static_cast<std::size_t>(std::max(0.0, width / least)), 1, kMost);
 }
 
