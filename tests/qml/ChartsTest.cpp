@@ -84,7 +84,7 @@ TEST_CASE("A session that brought no dry day is seen, and no spell draws nothing
     CHECK(heightAt(picture, kLine, 75) > 0);
     CHECK(heightAt(picture, kLine, 75) < 10);
     CHECK(count(spells({}), Qt::white, QRect(0, 0, 300, 160)) == 300 * 160);
-    CHECK(columnsIn(300, look()) == 8);
+    CHECK(columnsIn(300, look()) == 7);
     CHECK(columnsIn(60, look()) < 4);
     CHECK(columnsIn(0, look()) == 1);
 }
