@@ -80,7 +80,8 @@ int selfTest(QQuickWindow& window, viewmodels::Appearance& appearance, const QSt
             failures += good ? 0 : 1;
             if (!pictures.isEmpty())
                 picture.save(QStringLiteral("%1/%2-%3.png").arg(pictures, page.toLower(), theme));
-            out << (good ? "ok   " : "FAIL ") << page << ' ' << theme << '\n';
+            out << (good ? "ok   " : "FAIL ") << page << ' ' << theme
+                << Qt::endl; // seen even if the next page never comes
         }
     }
     out << pages.size() * 2 << " page loads, " << failures << " failures\n";
