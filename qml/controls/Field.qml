@@ -5,7 +5,7 @@ import Firstdew
 
 // A line of text to fill in, with its name above and what is wrong below.
 // Not a layout: in Qt 6.4 one within another's card may keep the height that its words had at no width.
-Item {
+Column {
     id: field
     property string label: ""
     property string hint: ""
@@ -16,13 +16,11 @@ Item {
     signal edited(string text)
     Layout.fillWidth: true
     Layout.fillHeight: false
-    implicitWidth: Theme.target
-    implicitHeight: input.y + input.height + (below.visible ? Theme.tight + below.height : 0)
+    spacing: Theme.tight
     // Qt 6.4 tells a screen reader no name of a field whose letters are hidden; there the words above it are read.
-    Label { id: above; role: Label.Small; text: field.label; width: field.width; Accessible.ignored: field.echoMode === TextInput.Normal }
+    Label { role: Label.Small; text: field.label; width: field.width; Accessible.ignored: field.echoMode === TextInput.Normal }
     T.TextField {
         id: input
-        y: above.height + Theme.tight
         width: field.width
         implicitHeight: Math.max(Theme.target, contentHeight + 2 * Theme.gap)
         leftPadding: Theme.gap
@@ -45,5 +43,5 @@ Item {
             border.color: field.problem !== "" ? Theme.danger : input.activeFocus ? Theme.main : Theme.edge
         }
     }
-    Label { id: below; y: input.y + input.height + Theme.tight; width: field.width; visible: text !== ""; role: Label.Small; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint }
+    Label { width: field.width; visible: text !== ""; role: Label.Small; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint }
 }
