@@ -4,6 +4,7 @@
 #include "facts/Fact.h"
 #include "facts/Result.h"
 #include "protocol/Drawings.h"
+#include "protocol/MayBegin.h"
 #include "protocol/Script.h"
 
 #include <optional>
@@ -155,6 +156,11 @@ struct Outcome {
 [[nodiscard]] bool enoughForToday(const State& state);
 /// The same of the skin that `site` treats, before a session is prepared: measured by what was planned first today.
 [[nodiscard]] bool enoughToday(const diary::Diary& diary, Site site);
+/// Whether a session may be prepared. Refused: skin that had enough for today, before anything is asked; and what
+/// protocol::mayBegin refuses.
+[[nodiscard]] Result<protocol::LimitAnswer> mayPrepare(const diary::Diary& diary, Site site, Waveform waveform,
+                                                       WayOfWorking way,
+                                                       protocol::Touch touch = protocol::Touch::Plain);
 
 /// Another session in place of `present`, say with another waveform. Refused while current may flow in that one.
 [[nodiscard]] Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target);

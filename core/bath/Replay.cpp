@@ -142,4 +142,12 @@ bool enoughToday(const diary::Diary& diary, Site site)
     return std::ranges::any_of(led, [&](const State& s) { return enoughForToday(prepared(s.script, s.planned, sum)); });
 }
 
+Result<protocol::LimitAnswer> mayPrepare(const diary::Diary& diary, Site site, Waveform waveform, WayOfWorking way,
+                                         protocol::Touch touch)
+{
+    if (enoughToday(diary, site))
+        return Error{"enough-for-today", "site", "the skin had enough for one day; the next session is for tomorrow"};
+    return protocol::mayBegin(diary, site, waveform, way, std::nullopt, touch);
+}
+
 } // namespace firstdew::bath

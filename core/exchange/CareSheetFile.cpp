@@ -6,6 +6,7 @@
 #include "exchange/QrCode.h"
 #include "protocol/Limits.h"
 #include "protocol/Script.h"
+#include "protocol/SheetLimits.h"
 
 #include <algorithm>
 #include <fmt/format.h>
@@ -155,10 +156,10 @@ std::optional<Error> badLevel(const CareSheet& sheet, AgeGroup age)
         return wrong("waveform", "is missing; a level is one of direct or of pulsed current, so say which");
     if (auto bad = badLimit("level_ma", sheet.level, *sheet.waveform, age))
         return bad;
-    const auto& limit = *sheet.waveform == Waveform::Direct ? sheet.directLimit : sheet.pulsedLimit;
-    if (limit && *sheet.level > *limit)
-        return wrong("level_ma", fmt::format("{} mA is above the sheet's own limit of {} mA; lower it", sheet.level->mA,
-                                             limit->mA));
+    const auto most = protocol::mostLevel(sheet, *sheet.waveform, age);
+    if (most && *sheet.level > *most)
+        return wrong("level_ma", fmt::format("{} mA is above the {} mA that the sheet allows; lower it",
+                                             sheet.level->mA, most->mA));
     return std::nullopt;
 }
 

@@ -48,11 +48,6 @@ struct FhirCode {
     return std::nullopt;
 }
 
-/// SNOMED CT has no code for how damp a skin feels, what stirred it up, or for treatments by their kind alone.
-[[nodiscard]] constexpr std::optional<FhirCode> snomed(Level) { return std::nullopt; }
-[[nodiscard]] constexpr std::optional<FhirCode> snomed(Circumstance) { return std::nullopt; }
-[[nodiscard]] constexpr std::optional<FhirCode> snomed(OtherKind) { return std::nullopt; }
-
 /// What an observation or one of its components is about.
 inline constexpr auto kObservationCodes = std::to_array<FhirCode>({
     {"dampness", "Dampness of the skin, by the person's own word"},
@@ -68,7 +63,8 @@ inline constexpr auto kProcedureCodes = std::to_array<FhirCode>({
     {"tap-water-iontophoresis", "Tap-water iontophoresis"},
 });
 
-/// The answers to how much the sweating bothers the person, from 1; in our own words.
+/// The answers on the page that asks how much the sweating bothers the person, from 1, and the question there; a test
+/// compares them with that page.
 inline constexpr auto kSeverityCodes = std::to_array<FhirCode>({
     {"1", "I hardly notice it, and it never gets in my way"},
     {"2", "I can live with it, and now and then it gets in my way"},
@@ -76,7 +72,7 @@ inline constexpr auto kSeverityCodes = std::to_array<FhirCode>({
     {"4", "I cannot live with it; it is always in my way"},
 });
 
-inline constexpr std::string_view kSeverityQuestion = "How much does the sweating bother you?";
+inline constexpr std::string_view kSeverityQuestion = "Over the last week, which comes nearest?";
 
 [[nodiscard]] std::string fhirUrl(std::string_view tail);
 
@@ -105,13 +101,14 @@ template <std::size_t N>
     return fhirConcept(system, code, code);
 }
 
-/// The concept of a value, with the code of SNOMED CT that means the same, if there is one.
+/// The concept of a value, with the code of SNOMED CT that means the same, if one is known to us.
 template <HasTokens E>
 [[nodiscard]] nlohmann::ordered_json fhirConcept(std::string_view system, E value)
 {
     auto out = fhirConcept(system, token(value), fhirDisplay(value));
-    if (const auto same = snomed(value))
-        out["coding"].push_back({{"system", kSnomed}, {"code", same->code}, {"display", same->display}});
+    if constexpr (requires { snomed(value); })
+        if (const auto same = snomed(value))
+            out["coding"].push_back({{"system", kSnomed}, {"code", same->code}, {"display", same->display}});
     return out;
 }
 

@@ -19,6 +19,8 @@ UsualDays wholeDays(double from, double median, double to)
 
 } // namespace
 
+bool usualIsKnown(const Forecast& forecast) { return forecast.learned - forecast.censored >= kSpellsThatTell; }
+
 UsualDays usualDays(const Forecast& forecast)
 {
     return wholeDays(forecast.usualFrom, forecast.usualMedian, forecast.usualTo);

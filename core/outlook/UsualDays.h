@@ -13,6 +13,11 @@ struct UsualDays {
     bool operator==(const UsualDays&) const = default;
 };
 
+/// Dry spells seen to their end from which a usual length is told (our own choice). Before them the days are those of
+/// other people.
+inline constexpr int kSpellsThatTell = 2;
+[[nodiscard]] bool usualIsKnown(const Forecast& forecast);
+
 /// The days as every page, the paper and the command line tell them, so that no two of them differ. A spell counts at
 /// least one day.
 [[nodiscard]] UsualDays usualDays(const Forecast& forecast);

@@ -19,14 +19,6 @@ double stepFor(Waveform waveform) { return waveform == Waveform::Direct ? 1 : 2;
 /// Down after skin that was irritated the next day or harmed (our own choice, cautious).
 double downAfterSkin(Waveform waveform) { return waveform == Waveform::Direct ? 2 : 4; }
 
-Milliamps firstAim(Site site, Waveform waveform, Milliamps limit)
-{
-    const Milliamps usual = waveform == Waveform::Direct ? kFirstDirect
-                            : site == Site::Armpits      ? kFirstPulsedArmpits
-                                                         : kFirstPulsed;
-    return std::min(usual, Milliamps{limit.mA / 2});
-}
-
 /// What the record tells of earlier sessions at that site with that waveform.
 struct Before {
     const Session* last = nullptr;  ///< the latest of them
@@ -125,6 +117,14 @@ int daysUntreated(const Diary& diary, Site site)
 }
 
 } // namespace
+
+Milliamps firstAim(Site site, Waveform waveform, Milliamps limit)
+{
+    const Milliamps usual = waveform == Waveform::Direct ? kFirstDirect
+                            : site == Site::Armpits      ? kFirstPulsedArmpits
+                                                         : kFirstPulsed;
+    return std::min(usual, Milliamps{limit.mA / 2});
+}
 
 CurrentAdvice currentAdviceFor(const Diary& diary, Site site, Waveform waveform, Milliamps limit)
 {

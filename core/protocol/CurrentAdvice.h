@@ -36,6 +36,7 @@ inline constexpr int kOlderChildYears = 12;
 inline constexpr Milliamps kFirstDirect{10};
 inline constexpr Milliamps kFirstPulsed{15};
 inline constexpr Milliamps kFirstPulsedArmpits{4};
+[[nodiscard]] Milliamps firstAim(Site site, Waveform waveform, Milliamps limit);
 /// Days without a session at a site after which the level comes down, and after which it starts anew (our own choice).
 inline constexpr int kLapseDays = 8 * 7;
 inline constexpr int kAnewDays = 182;

@@ -1,6 +1,9 @@
 #include "protocol/SheetLimits.h"
 
 #include "protocol/Area.h"
+#include "protocol/CurrentAdvice.h"
+
+#include <algorithm>
 
 namespace firstdew::protocol {
 
@@ -21,6 +24,26 @@ std::vector<SheetLimit> limitsOf(const CareSheet& sheet, AgeGroup age)
                 out.push_back({site, waveform, answer.limit});
         }
     }
+    return out;
+}
+
+std::optional<Milliamps> mostLevel(const CareSheet& sheet, Waveform waveform, AgeGroup age)
+{
+    std::optional<Milliamps> out;
+    for (const SheetLimit& one : limitsOf(sheet, age))
+        if (one.waveform == waveform)
+            out = out ? std::min(*out, one.limit) : one.limit;
+    return out;
+}
+
+std::optional<Milliamps> levelToStart(const CareSheet& sheet, Waveform waveform, AgeGroup age)
+{
+    std::optional<Milliamps> out;
+    for (const SheetLimit& one : limitsOf(sheet, age))
+        if (one.waveform == waveform) {
+            const Milliamps aim = firstAim(one.site, waveform, one.limit);
+            out = out ? std::min(*out, aim) : aim;
+        }
     return out;
 }
 

@@ -25,7 +25,6 @@ constexpr double kBand = 4; // width of the coloured bar beside the verdict
 constexpr double kHeadingRoom = 34;
 constexpr double kLeastChart = 80;
 constexpr double kMostChart = 170;
-constexpr int kSpellsThatTell = 3; // dry spells seen to their end, before a usual length is printed (our own choice)
 
 QString verdictName(Verdict verdict)
 {
@@ -271,9 +270,9 @@ QString spellsOf(const SiteContents& s)
     const int ended = f.learned - f.censored;
     const QString count = Page::tr("%n dry spell(s) seen to the end", nullptr, ended) + QLatin1Char('\n') +
                           Page::tr("%n not seen to the end", "dry spells", f.censored);
-    return (ended < kSpellsThatTell
-                ? Page::tr("not known yet")
-                : Page::tr("median %1 days (80 %: %2 to %3)").arg(usual.median).arg(usual.from).arg(usual.to)) +
+    return (outlook::usualIsKnown(f)
+                ? Page::tr("median %1 days (80 %: %2 to %3)").arg(usual.median).arg(usual.from).arg(usual.to)
+                : Page::tr("not known yet")) +
            QLatin1Char('\n') + count;
 }
 

@@ -18,13 +18,15 @@ constexpr double kStub = 2;      // dp, a session that brought no dry day
 constexpr int kLeastDays = 7;    // the height of the chart stands for at least a week
 constexpr std::size_t kMost = 8; // more columns are too thin to compare
 
+constexpr QChar kTo(0x2013); // an en dash
+
 /// "14"; "3–10" where the first damp day is not known better; "9+" where the end was not seen.
 QString numberOf(const SpellColumn& s)
 {
     const QString dry = QLocale().toString(s.dry);
     if (!s.over)
         return dry + QLatin1Char('+');
-    return *s.over - 1 > s.dry ? dry + QChar(0x2013) + QLocale().toString(*s.over - 1) : dry;
+    return *s.over - 1 > s.dry ? dry + kTo + QLocale().toString(*s.over - 1) : dry;
 }
 
 /// Where the columns stand.
@@ -104,7 +106,7 @@ void paintDays(QPainter& p, const Place& at, const std::vector<SpellColumn>& spe
 
 std::size_t columnsIn(double width, const ChartLook& look)
 {
-    const QString range = numberOf({{}, 88, 89 + 1, false}); // "88–89", the longest that is usual
+    const QString range = QLocale().toString(88) + kTo + QLocale().toString(88);
     const double least = QFontMetricsF(look.font).horizontalAdvance(range) + 4 * look.unit;
     return std::clamp<std::size_t>(static_cast<std::size_t>(std::max(0.0, width / least)), 1, kMost);
 }

@@ -1857,6 +1857,29 @@
     </message>
 </context>
 <context>
+    <name>LimitsCard</name>
+    <message>
+        <source>Limits</source>
+        <translation>الحدود</translation>
+    </message>
+    <message>
+        <source>Your birthday is not set, so the lower limits for children count.</source>
+        <translation>تاريخ ميلادك غير مدوّن، لذا تسري حدود الأطفال الأدنى.</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>البالغ بجانب الطفل: %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>بحد أقصى %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>لا يُستعمل</translation>
+    </message>
+</context>
+<context>
     <name>MachineForm</name>
     <message>
         <source>Make or model</source>
@@ -3283,22 +3306,6 @@
         <translation>إيقاف مؤقت</translation>
     </message>
     <message>
-        <source>Limits</source>
-        <translation>الحدود</translation>
-    </message>
-    <message>
-        <source>Your birthday is not set, so the lower limits for children count.</source>
-        <translation>تاريخ ميلادك غير مدوّن، لذا تسري حدود الأطفال الأدنى.</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>بحد أقصى %1</translation>
-    </message>
-    <message>
-        <source>not used</source>
-        <translation>لا يُستعمل</translation>
-    </message>
-    <message>
         <source>Health questions</source>
         <translation>أسئلة صحية</translation>
     </message>
@@ -3337,10 +3344,6 @@
     <message>
         <source>None yet</source>
         <translation>لا شيء بعد</translation>
-    </message>
-    <message>
-        <source>Adult beside the child: %1</source>
-        <translation>البالغ بجانب الطفل: %1</translation>
     </message>
     <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>

@@ -1845,6 +1845,29 @@
     </message>
 </context>
 <context>
+    <name>LimitsCard</name>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Your birthday is not set, so the lower limits for children count.</source>
+        <translation>Ihr Geburtstag fehlt, deshalb gelten die niedrigeren Grenzen für Kinder.</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Erwachsene Person beim Kind: %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht benutzt</translation>
+    </message>
+</context>
+<context>
     <name>MachineForm</name>
     <message>
         <source>Make or model</source>
@@ -3207,22 +3230,6 @@
         <translation>Aussetzen</translation>
     </message>
     <message>
-        <source>Limits</source>
-        <translation>Grenzen</translation>
-    </message>
-    <message>
-        <source>Your birthday is not set, so the lower limits for children count.</source>
-        <translation>Ihr Geburtstag fehlt, deshalb gelten die niedrigeren Grenzen für Kinder.</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>höchstens %1</translation>
-    </message>
-    <message>
-        <source>not used</source>
-        <translation>nicht benutzt</translation>
-    </message>
-    <message>
         <source>Health questions</source>
         <translation>Gesundheitsfragen</translation>
     </message>
@@ -3261,10 +3268,6 @@
     <message>
         <source>None yet</source>
         <translation>Noch keines</translation>
-    </message>
-    <message>
-        <source>Adult beside the child: %1</source>
-        <translation>Erwachsener beim Kind: %1</translation>
     </message>
     <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>

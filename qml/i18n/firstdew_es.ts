@@ -1845,6 +1845,29 @@
     </message>
 </context>
 <context>
+    <name>LimitsCard</name>
+    <message>
+        <source>Limits</source>
+        <translation>Límites</translation>
+    </message>
+    <message>
+        <source>Your birthday is not set, so the lower limits for children count.</source>
+        <translation>Falta su fecha de nacimiento, así que valen los límites más bajos, los de niños.</translation>
+    </message>
+    <message>
+        <source>Adult beside the child: %1</source>
+        <translation>Adulto junto al niño: %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>como máximo %1</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>no se usa</translation>
+    </message>
+</context>
+<context>
     <name>MachineForm</name>
     <message>
         <source>Make or model</source>
@@ -3207,22 +3230,6 @@
         <translation>Pausa</translation>
     </message>
     <message>
-        <source>Limits</source>
-        <translation>Límites</translation>
-    </message>
-    <message>
-        <source>Your birthday is not set, so the lower limits for children count.</source>
-        <translation>Falta su fecha de nacimiento, así que valen los límites más bajos, los de niños.</translation>
-    </message>
-    <message>
-        <source>at most %1</source>
-        <translation>como máximo %1</translation>
-    </message>
-    <message>
-        <source>not used</source>
-        <translation>no se usa</translation>
-    </message>
-    <message>
         <source>Health questions</source>
         <translation>Preguntas de salud</translation>
     </message>
@@ -3261,10 +3268,6 @@
     <message>
         <source>None yet</source>
         <translation>Aún ninguna</translation>
-    </message>
-    <message>
-        <source>Adult beside the child: %1</source>
-        <translation>Adulto junto al niño: %1</translation>
     </message>
     <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>

@@ -232,13 +232,9 @@ bool BathModel::mustAsk() const
 std::optional<Error> BathModel::gate() const
 {
     const auto may =
-        protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {}, m_choice.touch());
+        bath::mayPrepare(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), m_choice.touch());
     const bool asked = !may && (may.error().code.starts_with("screening") || may.error().code == "short-question-due");
-    if (!may && !asked)
-        return may.error();
-    if (m_page == ui::BathPage::Choose && bath::enoughToday(m_store.diary(), m_choice.site()))
-        return Error{"enough-for-today", "site", "the skin had enough for one day; the next session is for tomorrow"};
-    return std::nullopt;
+    return may || asked ? std::nullopt : std::optional(may.error());
 }
 
 QString BathModel::bar() const
@@ -585,53 +581,6 @@ void BathModel::save(int comfort, double comfortable, const QList<ui::SkinFindin
     askFor(ui::shown(*next));
     m_follows = true;
     emit changed();
-}
-
-bool BathModel::canPractise() const
-{
-    return m_store.diary().machine.has_value() && m_choice.limit().allowed && m_choice.script();
-}
-
-QString BathModel::practiceBar() const
-{
-    const auto may =
-        protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {}, m_choice.touch());
-    return may ? QString() : words::practiceBar(may.error());
-}
-
-QString BathModel::practiceLength() const
-{
-    return m_bath.practising() ? words::practiceLength(*m_bath.state()) : QString();
-}
-
-int BathModel::practiceSeconds() const { return protocol::kPracticeStep.s; }
-
-void BathModel::practise()
-{
-    if (m_bath.state() || !canPractise())
-        return;
-    setTold(false);
-    m_practice = true;
-    toPage(ui::BathPage::PracticeStart);
-}
-
-void BathModel::beginPractice()
-{
-    const auto script = m_choice.script();
-    if (!m_practice || !script)
-        return;
-    m_bath.end();
-    (void)m_cues.prepare(); // without a voice the pages are there to read
-    m_bath.practise(*script, m_choice.advice().target);
-}
-
-void BathModel::leavePractice()
-{
-    if (!m_practice)
-        return;
-    m_bath.end();
-    m_practice = false;
-    toPage(ui::BathPage::Choose);
 }
 
 void BathModel::leave()

@@ -8,6 +8,7 @@
 #include "protocol/Area.h"
 #include "protocol/CareSheets.h"
 #include "protocol/Limits.h"
+#include "protocol/SheetLimits.h"
 #include "words/Errors.h"
 #include "words/Names.h"
 #include "words/SheetWords.h"
@@ -27,7 +28,6 @@ constexpr int kWeek = 7;
 constexpr int kFirstDays = 4 * kWeek;
 constexpr int kMostDays = 52 * kWeek;
 constexpr int kSecondsStep = 5;
-constexpr Milliamps kFirstLevel{8}; // where the choice of a level begins (our own choice, below the usual first aims)
 const protocol::Allowances kUsual;
 
 Milliamps usualLimit(Waveform waveform, AgeGroup age)
@@ -107,6 +107,7 @@ QList<ui::Site::Value> SheetModel::sites() const { return ui::shown(m_sheet.site
 void SheetModel::setSites(const QList<ui::Site::Value>& sites)
 {
     m_sheet.sites = ui::coreSet(sites);
+    lowerLevel();
     emit changed();
 }
 
@@ -222,17 +223,12 @@ void SheetModel::stepLimit(std::optional<Milliamps>& limit, Waveform waveform, i
     emit changed();
 }
 
-Milliamps SheetModel::sheetLimit(Waveform waveform) const
-{
-    const auto& own = waveform == Waveform::Direct ? m_sheet.directLimit : m_sheet.pulsedLimit;
-    return own.value_or(usualLimit(waveform, m_age));
-}
-
-/// The level to begin with stays within the sheet's own limit.
+/// The level to begin with stays within what the sheet allows.
 void SheetModel::lowerLevel()
 {
     if (m_sheet.level && m_sheet.waveform)
-        m_sheet.level = std::min(*m_sheet.level, sheetLimit(*m_sheet.waveform));
+        m_sheet.level =
+            std::min(*m_sheet.level, protocol::mostLevel(m_sheet, *m_sheet.waveform, m_age).value_or(*m_sheet.level));
 }
 
 ui::SheetLine SheetModel::level() const
@@ -242,9 +238,10 @@ ui::SheetLine SheetModel::level() const
 
 void SheetModel::stepLevel(int by)
 {
-    if (!m_sheet.waveform)
+    const auto start = m_sheet.waveform ? protocol::levelToStart(m_sheet, *m_sheet.waveform, m_age) : std::nullopt;
+    if (!start)
         return;
-    const Milliamps next{m_sheet.level.value_or(kFirstLevel).mA + (m_sheet.level ? by : 0)};
+    const Milliamps next{m_sheet.level ? m_sheet.level->mA + by : start->mA};
     m_sheet.level = next < exchange::kLeastLimit ? std::nullopt : std::optional(next);
     lowerLevel();
     emit changed();
@@ -266,6 +263,7 @@ void SheetModel::stepPad(int by)
         m_sheet.pad.reset();
     else
         m_sheet.pad->cm2 = std::min(m_sheet.pad->cm2 + by, exchange::kMostPad.cm2);
+    lowerLevel();
     emit changed();
 }
 
@@ -346,19 +344,33 @@ Result<QString> SheetModel::madeHandout()
     return file;
 }
 
-void SheetModel::tell(const Result<QString>& file, void (Outgoing::*how)(const QString&, const Outgoing::Told&) const)
+Outgoing::Told SheetModel::teller()
 {
-    if (!file)
-        return emit went(refused(file.error()));
-    (m_outgoing.*how)(*file, [self = QPointer(this)](const ui::FileResult& result) {
+    return [self = QPointer(this)](const ui::FileResult& result) {
         if (self)
             emit self->went(result);
-    });
+    };
 }
 
-void SheetModel::shareSheet() { tell(madeSheet(), &Outgoing::handOver); }
-void SheetModel::saveSheet() { tell(madeSheet(), &Outgoing::save); }
-void SheetModel::shareHandout() { tell(madeHandout(), &Outgoing::handOver); }
-void SheetModel::saveHandout() { tell(madeHandout(), &Outgoing::save); }
+void SheetModel::share(const Result<QString>& file)
+{
+    if (file)
+        m_outgoing.handOver(*file, teller());
+    else
+        emit went(refused(file.error()));
+}
+
+void SheetModel::save(const Result<QString>& file)
+{
+    if (file)
+        m_outgoing.save(*file, teller());
+    else
+        emit went(refused(file.error()));
+}
+
+void SheetModel::shareSheet() { share(madeSheet()); }
+void SheetModel::saveSheet() { save(madeSheet()); }
+void SheetModel::shareHandout() { share(madeHandout()); }
+void SheetModel::saveHandout() { save(madeHandout()); }
 
 } // namespace firstdew::viewmodels

@@ -138,7 +138,9 @@ signals:
 private:
     [[nodiscard]] facts::Result<QString> madeSheet();
     [[nodiscard]] facts::Result<QString> madeHandout();
-    void tell(const facts::Result<QString>& file, void (Outgoing::*how)(const QString&, const Outgoing::Told&) const);
+    [[nodiscard]] Outgoing::Told teller();
+    void share(const facts::Result<QString>& file);
+    void save(const facts::Result<QString>& file);
     [[nodiscard]] QString problemOf(protocol::SheetField field) const;
     [[nodiscard]] ui::SheetLine lineOf(const QString& shown, protocol::SheetField field) const;
     [[nodiscard]] ui::SheetLine limitLine(facts::Waveform waveform, const std::optional<facts::Milliamps>& set,
@@ -146,7 +148,6 @@ private:
     [[nodiscard]] ui::SheetLine timeLine(const std::optional<facts::Seconds>& set, facts::Seconds usual,
                                          protocol::SheetField field) const;
     void stepLimit(std::optional<facts::Milliamps>& limit, facts::Waveform waveform, int by);
-    [[nodiscard]] facts::Milliamps sheetLimit(facts::Waveform waveform) const;
     void lowerLevel();
     void stepTime(std::optional<facts::Seconds>& time, facts::Seconds usual, int by);
     void set(const facts::CareSheet& sheet);

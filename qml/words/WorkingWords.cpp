@@ -20,8 +20,6 @@ using situation::SiteWorking;
 using situation::Working;
 using situation::WorkingWait;
 
-constexpr std::size_t kSpellsThatTell = 2; // the present one and one before it
-
 QString waiting(const SiteWorking& w)
 {
     switch (w.wait.value_or(WorkingWait::NoSession)) {
@@ -73,7 +71,7 @@ QString workingDetail(const SiteWorking& working, const outlook::Forecast& forec
         out << Words::tr("Bother score: %1 now, %2 before.").arg(*working.scoreNow).arg(*working.scoreBefore);
     if (working.shortSpells)
         out << Words::tr("Your latest dry spells were short.");
-    else if (forecast.spells.size() >= kSpellsThatTell) {
+    else if (outlook::usualIsKnown(forecast)) {
         const auto usual = outlook::usualDays(forecast);
         out << Words::tr("You usually stay dry %1 to %2 days.").arg(usual.from).arg(usual.to);
     }

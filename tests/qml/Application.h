@@ -16,6 +16,8 @@ inline void needApplication()
     static char* arguments[] = {name, nullptr};
     static const bool prepared = [] {
         qputenv("QT_QPA_PLATFORM", "offscreen");
+        // Documents kept from an earlier build hold the numbers that enumerations had then.
+        qputenv("QML_DISABLE_DISK_CACHE", "1");
         return true;
     }();
     // Never taken down: the libraries' own statics go first at exit.

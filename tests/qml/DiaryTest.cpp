@@ -1,5 +1,6 @@
 #include "Fingers.h"
 
+#include "exchange/FhirCodes.h"
 #include "outlook/DrySpells.h"
 #include "situation/Working.h"
 #include "words/Names.h"
@@ -119,4 +120,13 @@ TEST_CASE("The card as last time names one aim, the one that its sentence names"
     const QRegularExpression number("([\\d.]+) mA");
     const QString aim = number.match(ui.bath.asLastText()).captured(1);
     CHECK(aim == number.match(ui.bath.adviceText()).captured(1));
+}
+
+TEST_CASE("The answers that leave the app in English are those of the page that asks for them")
+{
+    Interface ui({390, 2000}, "light");
+    REQUIRE(ui.show("BotherPage"));
+    CHECK(shows(ui, QString::fromUtf8(exchange::kSeverityQuestion.data())));
+    for (const auto& answer : exchange::kSeverityCodes)
+        CHECK(shows(ui, QString::fromUtf8(answer.code.data()) + "  " + answer.display.data()));
 }

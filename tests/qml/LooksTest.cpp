@@ -39,7 +39,8 @@ std::vector<QRectF> blocks(Interface& ui)
     ui.settled();
     visit(ui.window->contentItem(), [&](QQuickItem* item) {
         if ((isMade(item, "Card") || isMade(item, "CheckInCard") || isMade(item, "DewCall") ||
-             isMade(item, "NextAction") || isMade(item, "WorkingCard") || isMade(item, "PlanRow")) &&
+             isMade(item, "LimitsCard") || isMade(item, "NextAction") || isMade(item, "WorkingCard") ||
+             isMade(item, "PlanRow")) &&
             item->height() > 0)
             out.push_back(onScreen(item));
     });

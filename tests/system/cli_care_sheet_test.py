@@ -134,7 +134,7 @@ class Verb(CliTest):
         new = ('caresheet', 'new', '--who', 'Nurse Invented', '--given', '2026-03-04', '--sites', 'hands', '--out', self.sheet, '--force')
         self.refused(1, *new, '--level', '8', saying='waveform')
         self.refused(1, *new, '--waveform', 'direct', '--level', '20.5', saying='level_ma')
-        self.refused(1, *new, '--waveform', 'direct', '--direct-limit', '7', '--level', '8', saying="above the sheet's own limit")
+        self.refused(1, *new, '--waveform', 'direct', '--direct-limit', '7', '--level', '8', saying='above the 7 mA that the sheet allows; lower it')
         self.ok(*new, '--waveform', 'direct', '--level', '8')
         self.ok('checkin', '--store', self.store, '--date', '2026-03-04', '--site', 'hands', '--level', 'wet')
         self.ok('caresheet', 'accept', self.sheet, '--store', self.store)

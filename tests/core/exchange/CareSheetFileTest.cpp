@@ -118,6 +118,7 @@ TEST_CASE("a sheet that raises a limit, or cannot be, is refused with field and 
         {R"({"waveform":"direct","direct_limit_ma":null,"level_ma":20.5})", "level_ma"},
         {R"({"waveform":"direct","direct_limit_ma":10,"level_ma":10.5})", "level_ma"},
         {R"({"waveform":"direct","level_ma":0})", "level_ma"},
+        {R"({"sites":["armpits"],"waveform":"pulsed","pad_cm2":16,"level_ma":8.5})", "level_ma"},
         {R"({"format":"other"})", "format"},
         {R"({"version":2})", "version"},
     }));

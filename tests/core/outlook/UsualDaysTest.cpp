@@ -21,6 +21,22 @@ TEST_CASE("Usual days are whole, at least one, and in their order")
     CHECK(usualDays(f) == UsualDays{1, 1, 1});
 }
 
+TEST_CASE("A usual length is told from the second spell that was seen to its end")
+{
+    Facts d;
+    d.adult().screened(day("2026-01-01"));
+    const auto known = [&](LocalDate today) { return usualIsKnown(forecastFor(d.on(today), DiarySite::Hands)); };
+    const LocalDate first = day("2026-01-05");
+    for (int i = 0; i < 3; ++i) {
+        d.session(Site::Hands, first + 12 * i);
+        for (int j = 1; j < 12; ++j)
+            d.checkIn(DiarySite::Hands, first + 12 * i + j, j > 8 ? Level::Clammy : Level::Dry);
+    }
+    CHECK_FALSE(known(first + 6));
+    CHECK_FALSE(known(first + 14)); // one ended, one runs
+    CHECK(known(first + 26));
+}
+
 TEST_CASE("The curve and the forecast tell the same usual days")
 {
     Facts d;

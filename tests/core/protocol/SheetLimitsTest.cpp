@@ -41,3 +41,14 @@ TEST_CASE("armpits on a sheet get pulsed current alone, and no more than their p
     s.pad = SquareCentimetres{16};
     CHECK(limitsOf(s, AgeGroup::Adult) == std::vector<SheetLimit>{{Site::Armpits, Waveform::Pulsed, Milliamps{8}}});
 }
+
+TEST_CASE("the level that a sheet names is within every limit of it, and its choice begins with the lowest first aim")
+{
+    CareSheet s = sheetFor({Site::Hands, Site::Armpits});
+    CHECK(mostLevel(s, Waveform::Pulsed, AgeGroup::Adult) == Milliamps{12}); // unknown pads
+    CHECK(levelToStart(s, Waveform::Pulsed, AgeGroup::Adult) == Milliamps{4});
+    CHECK(mostLevel(s, Waveform::Direct, AgeGroup::Adult) == Milliamps{20}); // hands alone
+    s.sites = {Site::Armpits};
+    CHECK_FALSE(mostLevel(s, Waveform::Direct, AgeGroup::Adult));
+    CHECK_FALSE(levelToStart(s, Waveform::Direct, AgeGroup::Adult));
+}

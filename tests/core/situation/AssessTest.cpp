@@ -1,4 +1,5 @@
 #include "situation/Assess.h"
+#include "bath/Engine.h"
 
 #include "diary/Reader.h"
 
@@ -190,6 +191,8 @@ TEST_CASE("skin that had enough for one day is not called for again before tomor
     CHECK(hands(d, due).reasons.front().kind == ReasonKind::EnoughToday);
     CHECK(hands(d, due).nextSession == due + 1);
     CHECK(hands(d, due + 1).advice == Advice::TopUpDue);
+    CHECK(firstdew::bath::mayPrepare(d.on(due), Site::Hands, Waveform::Direct, WayOfWorking::FreeHand).error().code ==
+          "enough-for-today");
     auto damp = d; // nothing beside it says to treat now
     damp.checkIn(DiarySite::Hands, due - 1, Level::Clammy).checkIn(DiarySite::Hands, due, Level::Clammy);
     CHECK(hands(damp, due).reasons.front().kind == ReasonKind::EnoughToday);
