@@ -9,6 +9,7 @@
 #include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
 #include "linux/OneWindow.h"
+#include "linux/PhoneShell.h"
 #include "linux/PortalChooser.h"
 #include "linux/ReminderTimer.h"
 #include "linux/ScreenReader.h"
@@ -41,6 +42,7 @@ struct System::Inside {
     std::optional<linuxside::DesktopNotifier> notifier;
     std::optional<UpdateRequests> requests;
     linuxside::OneWindow window;
+    linuxside::PhoneKeyboard keyboard;
 
     explicit Inside(const Options& o) : options(o), window(o.store) {}
 };
@@ -50,6 +52,8 @@ System::System(const Options& options) : m_inside(std::make_unique<Inside>(optio
     connect(&m_inside->window, &linuxside::OneWindow::wanted, this, &System::opened);
     connect(&m_inside->sessionNotice, &linuxside::DesktopSessionNotice::opened, this,
             [this] { emit opened(QStringLiteral("bath")); });
+    if (linuxside::isPhoneShell())
+        m_inside->keyboard.follow();
 }
 
 System::~System() = default;
@@ -57,8 +61,10 @@ System::~System() = default;
 std::optional<int> System::withoutWindow(int argc, char** argv)
 {
     ::umask(S_IRWXG | S_IRWXO); // what the app writes is for its owner alone
-    if (std::none_of(argv + 1, argv + argc, [](const char* a) { return std::string_view(a) == "--remind"; }))
+    if (std::none_of(argv + 1, argv + argc, [](const char* a) { return std::string_view(a) == "--remind"; })) {
+        linuxside::preparePhoneShell();
         return std::nullopt;
+    }
     QCoreApplication program(argc, argv); // needs no display
     QCoreApplication::setApplicationName(QStringLiteral("firstdew"));
     const auto options = optionsOrSay(program.arguments().mid(1));

@@ -19,6 +19,7 @@ namespace {
 
 const QString kService = QStringLiteral("org.freedesktop.Notifications");
 const QString kPath = QStringLiteral("/org/freedesktop/Notifications");
+const QString kIcon = QStringLiteral("firstdew"); // by the name it is installed under
 constexpr int kCallMs = 2000;
 constexpr int kRememberedDays = 3;
 constexpr uint kClosedByCall = 3; // reason of NotificationClosed: CloseNotification was called
@@ -154,7 +155,7 @@ uint DesktopNotifier::notify(const ports::Notice& n)
     for (const ports::NoticeAction& a : n.actions)
         actions << QString::fromStdString(a.id) << QString::fromStdString(a.label);
     QDBusMessage notify = call(QStringLiteral("Notify"));
-    notify << QStringLiteral("Firstdew") << uint(0) << QString() << QString::fromStdString(n.title)
+    notify << QStringLiteral("Firstdew") << uint(0) << kIcon << QString::fromStdString(n.title)
            << QString::fromStdString(n.text) << actions
            << QVariantMap{{QStringLiteral("desktop-entry"), QStringLiteral("firstdew")}} << 0;
     const QDBusReply<uint> reply = m_bus.call(notify, QDBus::Block, kCallMs);

@@ -12,6 +12,7 @@ namespace {
 
 const QString kService = QStringLiteral("org.freedesktop.Notifications");
 const QString kPath = QStringLiteral("/org/freedesktop/Notifications");
+const QString kIcon = QStringLiteral("firstdew"); // by the name it is installed under
 /// If the app is killed, its notice ends soon, because nobody is there to stop the session.
 constexpr int kAliveMs = 60'000;
 constexpr int kAgainMs = 25'000;
@@ -60,7 +61,7 @@ void DesktopSessionNotice::send()
     if (std::exchange(m_asked, true))
         return;
     QDBusMessage notify = call(QStringLiteral("Notify"));
-    notify << QStringLiteral("Firstdew") << m_id << QString() << QString::fromStdString(m_step->title)
+    notify << QStringLiteral("Firstdew") << m_id << kIcon << QString::fromStdString(m_step->title)
            << QString::fromStdString(m_step->ends)
            << QStringList{QStringLiteral("default"), QString::fromStdString(m_step->title), QStringLiteral("stop"),
                           QString::fromStdString(m_step->stop)}

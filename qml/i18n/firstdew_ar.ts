@@ -5536,10 +5536,6 @@
         <translation>لا تستخدم لتوليد التيار إلا جهازًا صُنع لهذا العلاج، مع ما جاء معه.</translation>
     </message>
     <message>
-        <source>A part of this program is missing. Install Firstdew again.</source>
-        <translation>جزء من هذا البرنامج مفقود. أعد تثبيت Firstdew.</translation>
-    </message>
-    <message>
         <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
         <translation>كلمة السر هذه طويلة جدًا. اختر واحدة أقل من 250 حرفًا.</translation>
     </message>
@@ -6269,6 +6265,10 @@
     <message>
         <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
         <translation>القراءة فوق الحد. اخفض التيار ثم أدخل ما يظهر على المقياس.</translation>
+    </message>
+    <message>
+        <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
+        <translation>لا يصدر صوت من هذا الجهاز، فلن تسمع الإنذار. شغّل الصوت ثم ابدأ.</translation>
     </message>
 </context>
 <context>

@@ -5412,10 +5412,6 @@
         <translation>Nutzen Sie für den Strom nur eine Maschine, die für diese Behandlung gemacht ist, mit dem mitgelieferten Zubehör.</translation>
     </message>
     <message>
-        <source>A part of this program is missing. Install Firstdew again.</source>
-        <translation>Ein Teil dieses Programms fehlt. Bitte Firstdew neu installieren.</translation>
-    </message>
-    <message>
         <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
         <translation>Dieses Kennwort ist zu lang. Wählen Sie eines mit weniger als 250 Zeichen.</translation>
     </message>
@@ -6117,6 +6113,10 @@
     <message>
         <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
         <translation>Der Messwert liegt über der Grenze. Drehen Sie herunter und geben Sie dann ein, was das Gerät zeigt.</translation>
+    </message>
+    <message>
+        <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
+        <translation>Von hier kommt kein Ton, also würden Sie den Alarm nicht hören. Schalten Sie den Ton ein und beginnen Sie dann.</translation>
     </message>
 </context>
 <context>

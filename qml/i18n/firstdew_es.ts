@@ -5412,10 +5412,6 @@
         <translation>Use para la corriente solo una máquina hecha para este tratamiento, con lo que venía con ella.</translation>
     </message>
     <message>
-        <source>A part of this program is missing. Install Firstdew again.</source>
-        <translation>Falta una parte de este programa. Vuelva a instalar Firstdew.</translation>
-    </message>
-    <message>
         <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
         <translation>Esta contraseña es demasiado larga. Elija una de menos de 250 letras.</translation>
     </message>
@@ -6117,6 +6113,10 @@
     <message>
         <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
         <translation>El medidor está por encima del límite. Baje la corriente y anote luego lo que marca.</translation>
+    </message>
+    <message>
+        <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
+        <translation>De aquí no sale ningún sonido, así que no oiría la alarma. Active el sonido y empiece después.</translation>
     </message>
 </context>
 <context>

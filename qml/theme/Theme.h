@@ -64,8 +64,9 @@ class Theme : public QObject {
     Q_PROPERTY(int barHeight MEMBER kBarHeight CONSTANT)
     Q_PROPERTY(int barWidth MEMBER kBarWidth CONSTANT) ///< where the places stand beside the page
     Q_PROPERTY(int lowHeight MEMBER kLowHeight CONSTANT)
-    Q_PROPERTY(int tall MEMBER kTall CONSTANT) ///< from here on a running session has room for large words
-    Q_PROPERTY(int ring MEMBER kRing CONSTANT) ///< widest clock of a running session
+    Q_PROPERTY(int lowSession MEMBER kLowSession CONSTANT) ///< below, two buttons one above the other leave no room
+    Q_PROPERTY(int tall MEMBER kTall CONSTANT)             ///< from here on a running session has room for large words
+    Q_PROPERTY(int ring MEMBER kRing CONSTANT)             ///< widest clock of a running session
     Q_PROPERTY(int padKey MEMBER kPadKey CONSTANT)
     Q_PROPERTY(int drawing MEMBER kDrawing CONSTANT) ///< a drawing that has room
     Q_PROPERTY(int curve MEMBER kCurve CONSTANT)     ///< a chart without its labels
@@ -96,7 +97,7 @@ public:
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
     static constexpr int kMeasure = 620, kTwoColumns = 840, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480,
-                         kTall = 700, kRing = 340, kPadKey = 64, kCurve = 160, kDrawing = 160;
+                         kTall = 700, kLowSession = 360, kRing = 340, kPadKey = 64, kCurve = 160, kDrawing = 160;
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kLeftAlone = 1200;
 

@@ -488,7 +488,7 @@ void BathModel::begin(RunningBath::Machine machine)
     if (!m_audible && under)
         refuse(words::errorSentence({"voice-needed", "sound", {}}));
     else if (!m_audible) // no prompt, and above all no alarm, would be heard
-        refuse(words::errorSentence({"part-missing", "sound", {}}));
+        refuse(words::errorSentence({"sound-missing", "sound", {}}));
     else if (!script)
         refuse(words::errorSentence(script.error()));
     else

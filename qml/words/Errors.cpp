@@ -116,8 +116,8 @@ std::optional<QString> ofFile(const facts::Error& error)
         return Words::tr("The record is damaged. Keep the file and restore a back-up.");
     if (oneOf(code, {"format-newer", "store-newer"}))
         return Words::tr("This is from a newer Firstdew. Update the app first.");
-    if (code == "part-missing")
-        return Words::tr("A part of this program is missing. Install Firstdew again.");
+    if (code == "sound-missing")
+        return Words::tr("No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.");
     if (oneOf(code, {"format-unknown", "not-json", "not-an-object", "kind-unknown", "care-sheet-invalid",
                      "field-invalid", "field-missing", "field-unknown", "field-twice"}))
         return Words::tr("This file is not what is needed here (%1). Ask whoever made it.").arg(asWritten(error.input));

@@ -132,7 +132,8 @@ TEST_CASE("No session begins where its alarm could not be heard")
     s.voice.ready = false;
     s.askToBegin();
     CHECK(s.bath.page() == ui::BathPage::Prepare);
-    CHECK(s.bath.refusal() == "A part of this program is missing. Install Firstdew again.");
+    CHECK(s.bath.refusal() ==
+          "No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.");
     CHECK(s.store.diary().ledSessions.empty());
     CHECK_FALSE(s.awake.on);
 }
