@@ -2,7 +2,7 @@
 """The rows of core/protocol/SAFETY.md and platform/SECURITY.md rest on files, tests and hazards that are there.
 
 A row is a line of a table. In it `a/path` in backticks is a file, "a name" in double quotes is a test, H1 is a hazard of
-HAZARDS.md. Every hazard is named by a requirement. SAFETY.md is not looked for where it does not exist yet.
+HAZARDS.md. Every hazard is named by a requirement.
 
 Usage: links.py SOURCE-FOLDER | --self-test"""
 import re
@@ -89,8 +89,6 @@ def main(argument):
     hazards = set(re.findall(r'^## (H\d+)', (source / 'core/protocol/HAZARDS.md').read_text(encoding='utf-8'), re.M))
     wrong = []
     for name in ('core/protocol/SAFETY.md', 'platform/SECURITY.md'):
-        if not (source / name).exists():
-            continue
         text = (source / name).read_text(encoding='utf-8')
         wrong += broken(Path(name).name, text, tests, hazards, lambda f: (source / f).is_file())
         wrong += security(text) if name.endswith('SECURITY.md') else safety(text, hazards)

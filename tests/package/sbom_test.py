@@ -79,6 +79,16 @@ class Bill(unittest.TestCase):
             self.assertEqual(component["hashes"][0]["content"], hashlib.sha256(file.read_bytes()).hexdigest())
             self.assertTrue(component["licenses"][0]["license"]["id"])
 
+    def test_the_safety_case_lists_every_source_package_and_its_version(self):
+        listed = dict(re.findall(r"^\| S\d+ \| (\S+) \| (\S+) \|", (SOURCE / "core/protocol/SAFETY.md").read_text(), re.M))
+        release = re.search(r'^VERSION_ID="?(\d+)', pathlib.Path("/etc/os-release").read_text(), re.M)[1]
+        self.assertGreater(len(listed), 15)
+        for component in self.packages.values():
+            source, version = next(p["value"] for p in component["properties"] if p["name"] == "debian:source").split()
+            if release == "12":  # the release that the versions there are of
+                self.assertIn(source, listed)
+                self.assertRegex(version, rf"^(\d+:)?{re.escape(listed[source])}(?!\d)", source)
+
     def test_it_is_well_formed(self):
         self.assertEqual((self.bill["bomFormat"], self.bill["specVersion"]), ("CycloneDX", "1.5"))
         self.assertRegex(self.bill["serialNumber"], r"^urn:uuid:[0-9a-f]{8}-[0-9a-f]{4}-5[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$")
