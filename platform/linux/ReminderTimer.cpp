@@ -13,7 +13,8 @@ namespace firstdew::linuxside {
 namespace {
 
 /// What systemd keeps from the program: it needs its own files and local sockets only. Places on the disk stay as they
-/// are, since a service of a person's own cannot shut them off everywhere.
+/// are, since a service of a person's own cannot shut them off everywhere. A tap on a notice starts the app from here:
+/// so it may compile code (no MemoryDenyWriteExecute), and a call that is not allowed fails instead of ending it.
 const char* const kShutIn = "UMask=0077\n"
                             "NoNewPrivileges=yes\n"
                             "RestrictAddressFamilies=AF_UNIX\n"
@@ -22,7 +23,10 @@ const char* const kShutIn = "UMask=0077\n"
                             "RestrictSUIDSGID=yes\n"
                             "LockPersonality=yes\n"
                             "SystemCallArchitectures=native\n"
-                            "SystemCallFilter=@system-service\n";
+                            "SystemCallFilter=@system-service\n"
+                            "SystemCallFilter=~@privileged @resources\n"
+                            "SystemCallErrorNumber=EPERM\n"
+                            "KeyringMode=private\n";
 
 /// As systemd.syntax(7) and the Desktop Entry Specification both take it: in double quotes, special characters escaped;
 /// `percent` doubles the sign that either would fill in.

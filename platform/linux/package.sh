@@ -6,6 +6,13 @@ cd "$(dirname "$0")/../.."
 build=${BUILD:-build/package}
 
 sh platform/linux/setup.sh
+# The same moment in every file of the package, and no folder of the builder, so that the same source gives the same
+# package; reproduce.sh looks for it.
+SOURCE_DATE_EPOCH=$(dpkg-parsechangelog -l platform/linux/package/changelog -S Timestamp)
+LC_ALL=C.UTF-8
+TZ=UTC
+export SOURCE_DATE_EPOCH LC_ALL TZ
+umask 022
 # Debian's hardening flags; without -g, since the package is stripped all the same.
 DEB_BUILD_MAINT_OPTIONS=hardening=+all
 DEB_CXXFLAGS_MAINT_STRIP=-g
@@ -18,8 +25,8 @@ cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DCMAKE_INSTALL_PREFI
     -DFIRSTDEW_PACKAGE=ON >"$build/configure.log" 2>&1 || { cat "$build/configure.log" >&2; exit 1; }
 cmake --build "$build" -j "$(nproc)"
 rm -f "$build"/*.deb
-# The same moment in every file of the package, so that the same source gives the same package.
-SOURCE_DATE_EPOCH=$(dpkg-parsechangelog -l platform/linux/package/changelog -S Timestamp)
-export SOURCE_DATE_EPOCH
+speaker=$(find "$build" -name firstdew-speaker -type f)
+/usr/bin/python3 platform/linux/sbom.py "$build" "$build/package-files/firstdew.cdx.json" \
+    firstdew="$build/platform/app/firstdew" firstdew-cli="$build/platform/cli/firstdew-cli" ${speaker:+firstdew-speaker="$speaker"}
 (cd "$build" && cpack --config CPackConfig.cmake >package.log 2>&1) || { cat "$build/package.log" >&2; exit 1; }
 find "$(realpath "$build")" -maxdepth 1 -name 'firstdew_*.deb' -print

@@ -57,4 +57,5 @@ def main(argument):
     return 1 if wrong else 0
 
 
-sys.exit(main(sys.argv[1]))
+if __name__ == '__main__':
+    sys.exit(main(sys.argv[1]))

@@ -15,7 +15,7 @@ import tempfile
 
 LAYERS = ["facts", "codec", "diary", "protocol", "bath", "outlook", "situation", "journal", "summary", "exchange", "rehearsal"]
 TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "core", "qml", "platform", "assets", "tests",
-       "demo-data"}
+       "demo-data", "fastlane"}
 # Which layers a folder may look at, beside itself: those before it.
 MAY_USE = {name: set(LAYERS[:i]) for i, name in enumerate(LAYERS)}
 MAY_USE["outlook"] = {"facts", "diary", "protocol"}

@@ -2,6 +2,7 @@
 include(GNUInstallDirs)
 find_program(RSVG_CONVERT rsvg-convert)
 find_program(GZIP gzip)
+set(CMAKE_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)
 set(here ${CMAKE_CURRENT_LIST_DIR})
 set(made ${CMAKE_BINARY_DIR}/package-files)
 file(MAKE_DIRECTORY ${made})
@@ -33,6 +34,10 @@ install_compressed(${CMAKE_SOURCE_DIR}/assets/man/firstdew.1 ${CMAKE_INSTALL_MAN
 install_compressed(${CMAKE_SOURCE_DIR}/assets/man/firstdew-cli.1 ${CMAKE_INSTALL_MANDIR}/man1 firstdew-cli.1)
 install_compressed(${here}/changelog ${CMAKE_INSTALL_DATADIR}/doc/firstdew changelog.Debian)
 install(FILES ${here}/copyright DESTINATION ${CMAKE_INSTALL_DATADIR}/doc/firstdew)
+# What it is made of: package.sh writes it once everything is built.
+if(NOT FIRSTDEW_PACKAGE_ARCHITECTURE)
+  install(FILES ${made}/firstdew.cdx.json DESTINATION ${CMAKE_INSTALL_DATADIR}/doc/firstdew)
+endif()
 add_custom_target(package_files ALL DEPENDS ${package_files})
 
 set(FIRSTDEW_MAINTAINER "Firstdew maintainers <maintainers@firstdew.org>" CACHE STRING "Who answers for the package")
