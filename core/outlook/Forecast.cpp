@@ -150,6 +150,9 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     Learned& learned = learnedFrom(diary);
     const Renewal& renewal = learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost);
     const Predictive& clock = learned.clockFor(site, f.spells, reports, settings.rules);
+    const Fitting& fitting = learned.fittingOf(site, f.spells, reports, settings.rules);
+    f.misfit = fitting.eValue();
+    f.widened = fitting.misfit();
     f.bestAge = renewal.age();
     f.soonest = clock.quantile(0.05);
     f.usualFrom = clock.quantile(0.1);

@@ -77,6 +77,8 @@ struct Forecast {
     double usualMedian = 0;
     double usualTo = 0;
     double soonest = 0;    ///< its 5 % quantile: a clammy report at rest from this day on is first dew
+    double misfit = 1;     ///< e-value against these forecasts fitting this person, see Fitting
+    bool widened = false;  ///< they have not fitted, so this one leaves more room on both sides
     bool firstDew = false; ///< by today's reports, waiting costs more than a top-up now
 };
 

@@ -21,8 +21,14 @@ Learned& learnedFrom(const Diary& diary)
     return diary.learned.orMake([] { return new Learned; });
 }
 
-const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
-                                    const FilterRules& rules)
+Evidence evidenceOf(const Spell& spell, std::span<const DayReport> reports, const FilterRules& rules)
+{
+    const auto seen = within(reports, spell.lastSession, spell.lastSession + spell.watched);
+    return evidenceOf(seen, spell.lastSession, spell.watched, rules.after(spell.onDamp));
+}
+
+Learned::Kept& Learned::keptFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                                const FilterRules& rules)
 {
     const auto past = spells.empty() ? spells : spells.first(spells.size() - 1);
     auto& kept = m_kept[static_cast<std::size_t>(site)];
@@ -45,8 +51,7 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
         kept->spells.push_back(s);
         if (s.otherwise)
             continue; // what another treatment did says nothing of the sessions
-        const auto seen = within(reports, s.lastSession, s.lastSession + s.watched);
-        fresh.push_back(evidenceOf(seen, s.lastSession, s.watched, rules.after(s.onDamp)));
+        fresh.push_back(evidenceOf(s, reports, rules));
     }
     if (!fresh.empty()) {
         kept->clock.learn(fresh);
@@ -56,16 +61,27 @@ const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spell
         const auto until = within(reports, LocalDate(-10'000'000), past.back().lastSession + past.back().watched);
         kept->reports.assign(until.begin(), until.end());
     }
-    return kept->clock;
+    return *kept;
+}
+
+const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                                    const FilterRules& rules)
+{
+    return keptFor(site, spells, reports, rules).clock.inForce();
+}
+
+const Fitting& Learned::fittingOf(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                                  const FilterRules& rules)
+{
+    return keptFor(site, spells, reports, rules).clock.fitting();
 }
 
 const Renewal& Learned::renewalFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                    const FilterRules& rules, double returnCost)
 {
-    const Predictive& clock = clockFor(site, spells, reports, rules);
-    Kept& kept = *m_kept[static_cast<std::size_t>(site)];
+    Kept& kept = keptFor(site, spells, reports, rules);
     if (!kept.renewal || kept.returnCost != returnCost)
-        kept.renewal.emplace([&](double days) { return clock.survivor(days); }, returnCost);
+        kept.renewal.emplace([&](double days) { return kept.clock.inForce().survivor(days); }, returnCost);
     kept.returnCost = returnCost;
     return *kept.renewal;
 }

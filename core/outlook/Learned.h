@@ -1,6 +1,6 @@
 #pragma once
 
-#include "outlook/Predictive.h"
+#include "outlook/Fitting.h"
 #include "outlook/Renewal.h"
 
 #include <array>
@@ -12,9 +12,13 @@ namespace firstdew::outlook {
 /// not changed, so it affects speed and never a result.
 class Learned {
 public:
-    /// The person's distribution after all spells except the last one.
+    /// The person's distribution after all spells except the last one. If the forecasts have not fitted this person, it
+    /// is the widened one.
     const Predictive& clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                const FilterRules& rules);
+    /// How the forecasts have fitted this person, by all spells except the last one.
+    const Fitting& fittingOf(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                             const FilterRules& rules);
     /// When to treat while still dry, by that distribution and the cost of a return in sessions.
     const Renewal& renewalFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                               const FilterRules& rules, double returnCost);
@@ -24,12 +28,17 @@ private:
         FilterRules rules;
         std::vector<Spell> spells;
         std::vector<DayReport> reports; ///< up to the end of the last of these spells
-        Predictive clock{std::span<const Evidence>{}};
+        OwnClock clock;
         double returnCost = 0;
         std::optional<Renewal> renewal;
     };
+    Kept& keptFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                  const FilterRules& rules);
     std::array<std::optional<Kept>, facts::allOf<DiarySite>().size()> m_kept;
 };
+
+/// What the reports after the session of `spell` say of it.
+[[nodiscard]] Evidence evidenceOf(const Spell& spell, std::span<const DayReport> reports, const FilterRules& rules);
 
 /// The cache of that diary.
 [[nodiscard]] Learned& learnedFrom(const Diary& diary);

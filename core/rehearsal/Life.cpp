@@ -166,6 +166,8 @@ private:
         const int due = f.dueIfSilent.value_or(today + outlook::kLongestWait) - today;
         m_foresight.before += m_body.spell() <= due - m_sessionAt / 1440.0;
         m_foresight.onTheDay += m_body.spell() <= due;
+        m_foresight.misfit = f.misfit;
+        m_foresight.found = m_foresight.found || f.widened;
         ++m_foresight.spells;
     }
 
