@@ -1,5 +1,7 @@
 #include "outlook/Fitting.h"
 
+#include "outlook/Terms.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -45,27 +47,16 @@ void Fitting::see(const Predictive& clock, const Evidence& spell)
     static_assert(kWays == kAlternatives);
     if (spell.pieces.empty())
         return;
-    // The chance of the reports is `regardless` and, for each of these days, a weight times the survivor.
-    std::vector<double> days;
-    std::vector<double> weights;
-    for (const Evidence::Piece& p : spell.pieces) {
-        if (days.empty() || days.back() != p.from) {
-            days.push_back(p.from);
-            weights.push_back(0);
-        }
-        weights.back() += p.weight;
-        days.push_back(p.to);
-        weights.push_back(-p.weight);
-    }
-    const std::vector<double> survivors = clock.survivorsOn(days);
-    double forecast = spell.regardless;
+    const Terms terms = termsOf(spell);
+    const std::vector<double> survivors = clock.survivorsOn(terms.days);
+    double forecast = terms.regardless;
     std::array<double, kWays> others{};
-    others.fill(spell.regardless);
-    for (std::size_t d = 0; d < days.size(); ++d) {
-        forecast += weights[d] * survivors[d];
+    others.fill(terms.regardless);
+    for (std::size_t d = 0; d < survivors.size(); ++d) {
+        forecast += terms.weights[d] * survivors[d];
         const auto told = alternativesTo(survivors[d]);
         for (std::size_t i = 0; i < kWays; ++i)
-            others[i] += weights[d] * told[i];
+            others[i] += terms.weights[d] * told[i];
     }
     if (!(forecast > 0))
         return;
@@ -95,12 +86,29 @@ double Fitting::widened(double survivor) const
     return sum / total;
 }
 
-void OwnClock::learn(std::span<const Evidence> spells)
+void OwnClock::learn(std::span<const Evidence> spells, std::span<const double> doses)
 {
-    m_learned.learn(spells, [this](const Evidence& spell) { m_fitting.see(m_learned, spell); });
+    const auto judge = [this](const Evidence& spell) { m_fitting.see(m_learned, spell); };
+    std::size_t from = 0;
+    for (std::size_t i = 0; i < doses.size(); ++i) {
+        if (doses[i] == 1)
+            continue;
+        m_learned.learn(spells.subspan(from, i - from), judge);
+        const Evidence usual = shortened(spells[i], m_power.lengthening(doses[i]));
+        m_power.see(m_learned, spells[i], doses[i]);
+        m_learned.learn({&usual, 1}, judge);
+        from = i + 1;
+    }
+    m_learned.learn(spells.subspan(from), judge);
     m_widened.reset();
     if (m_fitting.misfit())
         m_widened = m_learned.reshaped([this](double survivor) { return m_fitting.widened(survivor); });
+}
+
+std::optional<Predictive> OwnClock::afterUnusual(double dose, Clock which) const
+{
+    const double by = m_power.lengthening(dose);
+    return by == 1 ? std::nullopt : std::optional(of(which).stretched(by));
 }
 
 } // namespace firstdew::outlook

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "outlook/Dose.h"
 #include "outlook/Predictive.h"
 
 #include <array>
@@ -42,13 +43,21 @@ private:
     bool m_misfit = false;
 };
 
-/// A person's distribution of dry spells, and the test of how it has done. Forecasts ask inForce().
+/// Which of a person's distributions: the one that forecasts use, or the one before any widening.
+enum class Clock { InForce, AsLearned };
+
+/// A person's distribution of dry spells after a usual session, what the dose does to them, and the test of how it has
+/// done. Forecasts ask inForce() and afterUnusual().
 class OwnClock {
 public:
     OwnClock() : m_learned(std::span<const Evidence>{}) {}
-    /// Adds further spells, oldest first.
-    void learn(std::span<const Evidence> spells);
+    /// Adds further spells, oldest first. `doses`: of the session before each; empty: all as usual.
+    void learn(std::span<const Evidence> spells, std::span<const double> doses = {});
     [[nodiscard]] const Predictive& inForce() const { return m_widened ? *m_widened : m_learned; }
+    [[nodiscard]] const Predictive& of(Clock which) const { return which == Clock::InForce ? inForce() : m_learned; }
+    /// The distribution after a session of that dose, or nullopt where it is that of a usual one.
+    [[nodiscard]] std::optional<Predictive> afterUnusual(double dose, Clock which = Clock::InForce) const;
+    [[nodiscard]] const DosePower& power() const { return m_power; }
     /// What the spells alone say, before any widening.
     [[nodiscard]] const Predictive& learned() const { return m_learned; }
     [[nodiscard]] const Fitting& fitting() const { return m_fitting; }
@@ -56,6 +65,7 @@ public:
 private:
     Predictive m_learned;
     Fitting m_fitting;
+    DosePower m_power;
     std::optional<Predictive> m_widened;
 };
 

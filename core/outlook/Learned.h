@@ -16,12 +16,15 @@ public:
     /// is the widened one.
     const Predictive& clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                const FilterRules& rules);
+    /// The same for the last spell, by the dose before it.
+    const Predictive& presentFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                                 const FilterRules& rules, Clock which = Clock::InForce);
     /// How the forecasts have fitted this person, by all spells except the last one.
     const Fitting& fittingOf(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                              const FilterRules& rules);
-    /// When to treat while still dry, by that distribution and the cost of a return in sessions.
+    /// When to treat while still dry, by the distribution of the last spell and the cost of a return in sessions.
     const Renewal& renewalFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
-                              const FilterRules& rules, double returnCost);
+                              const FilterRules& rules, double returnCost, Clock which = Clock::InForce);
 
 private:
     struct Kept {
@@ -29,8 +32,13 @@ private:
         std::vector<Spell> spells;
         std::vector<DayReport> reports; ///< up to the end of the last of these spells
         OwnClock clock;
+        double dose = 1; ///< of the last spell
+        struct Present {
+            std::optional<Predictive> clock; ///< where that dose was unusual
+            std::optional<Renewal> renewal;
+        };
+        std::array<Present, 2> present; ///< by Clock
         double returnCost = 0;
-        std::optional<Renewal> renewal;
     };
     Kept& keptFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                   const FilterRules& rules);

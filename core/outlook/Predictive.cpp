@@ -294,6 +294,19 @@ double daysBetween(const std::vector<double>& curve, std::size_t next, double wa
 
 } // namespace
 
+Predictive Predictive::stretched(double by) const
+{
+    Predictive out = *this;
+    out.m_curve.clear();
+    for (const double days : grid().nodes) {
+        const double chance = survivor(days / by);
+        if (chance < kNothing)
+            break;
+        out.m_curve.push_back(std::min(std::log(chance), out.m_curve.empty() ? 0.0 : out.m_curve.back()));
+    }
+    return out;
+}
+
 double Predictive::survivor(double days) const
 {
     const Grid& g = grid();

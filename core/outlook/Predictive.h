@@ -39,6 +39,8 @@ public:
     /// Smallest number of days with survivor(days) <= 1 - p, for p in (0, 1), given dry at `left` days. At least `left`
     /// and at most ten years, the limit of the forecast.
     [[nodiscard]] double quantile(double p, double left = 0) const;
+    /// The same distribution with all times `by` (above 0) times as long. It is for asking only.
+    [[nodiscard]] Predictive stretched(double by) const;
 
 private:
     void updateCurve();

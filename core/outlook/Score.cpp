@@ -46,12 +46,13 @@ std::vector<JudgedDay> judgedDays(const Diary& diary, DiarySite site, const Sett
     const SiteDiary& own = diary.at(site);
     std::vector<JudgedDay> out;
     OwnClock clock;
-    for (const Spell& spell : spellsFor(own, diary.today)) {
-        judgeSpell(own, spell, clock.inForce(), settings.rules, out);
+    for (const Spell& spell : spellsFor(diary, site)) {
+        const auto unusual = clock.afterUnusual(spell.dose);
+        judgeSpell(own, spell, unusual ? *unusual : clock.inForce(), settings.rules, out);
         if (spell.otherwise)
             continue;
         const Evidence evidence = evidenceOf(spell, own.spellReports, settings.rules);
-        clock.learn({&evidence, 1});
+        clock.learn({&evidence, 1}, {&spell.dose, 1});
     }
     return out;
 }

@@ -153,7 +153,7 @@ private:
         const LocalDate today = kDayZero + day;
         const auto& diary = m_reader.diary();
         const auto f = outlook::forecastFor(diary, DiarySite::Hands, m_request.settings);
-        const auto& clock = outlook::learnedFrom(diary).clockFor(
+        const auto& clock = outlook::learnedFrom(diary).presentFor(
             DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports, m_request.settings.rules);
         const double u = 1 - clock.survivor(m_body.spell());
         constexpr std::array kCentral{0.5, 0.8, 0.95};

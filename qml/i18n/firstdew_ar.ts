@@ -6337,6 +6337,10 @@
         <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
         <translation>لم تسر فترات الجفاف كما كان متوقعًا. لذلك يترك التوقع الآن هامشًا أوسع من الجهتين.</translation>
     </message>
+    <message>
+        <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
+        <translation>أُوقفت جلسة اليوم. كان معظمها قد تمّ، لذلك تُحتسب.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>

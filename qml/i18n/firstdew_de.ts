@@ -6177,6 +6177,10 @@
         <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
         <translation>Die trockenen Zeiten verliefen anders als vorhergesagt. Deshalb lässt die Vorhersage jetzt nach beiden Seiten mehr Spielraum.</translation>
     </message>
+    <message>
+        <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
+        <translation>Die heutige Sitzung wurde abgebrochen. Das meiste war geschafft, deshalb zählt sie.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>

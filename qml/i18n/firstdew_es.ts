@@ -6177,6 +6177,10 @@
         <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
         <translation>Los periodos secos no han ido como se preveía. Por eso la previsión deja ahora más margen a ambos lados.</translation>
     </message>
+    <message>
+        <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
+        <translation>La sesión de hoy se interrumpió. La mayor parte estaba hecha, así que cuenta.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>

@@ -1,6 +1,7 @@
 #include "outlook/Score.h"
 
 #include "core/Build.h"
+#include "outlook/Learned.h"
 
 #include <array>
 #include <catch2/catch.hpp>
@@ -30,7 +31,7 @@ Facts anybody(unsigned seed, int days)
     std::mt19937 random(seed);
     const auto happens = [&](double p) { return std::uniform_real_distribution<double>(0, 1)(random) < p; };
     Facts d;
-    d.session(Site::Hands, kStart);
+    d.session(Site::Hands, kStart); // its charge was not measured
     int since = 0;
     double lasts = 10;
     for (int i = 1; i < days; ++i) {
@@ -45,13 +46,17 @@ Facts anybody(unsigned seed, int days)
             d.add(OtherTreatment{OtherKind::Tablets, "", {}, today, today + 20}, today);
         const bool treats = (damp && since > lasts + 1) || happens(0.04) || (since == 1 && happens(0.2));
         const bool first = happens(0.5);
+        Session session;
+        session.site = Site::Hands;
+        session.charge = MilliampMinutes{300 * std::exp(std::normal_distribution<double>(0, 0.5)(random))};
+        session.completed = !happens(0.15);
         if (treats && first)
-            d.session(Site::Hands, today, Waveform::Direct, 18 * 60);
+            d.add(session, today, 18 * 60);
         if (!happens(0.2))
             d.checkIn(DiarySite::Hands, today, damp ? Level::Clammy : Level::Dry,
                       happens(0.1) ? SetOf<Circumstance>{Circumstance::Heat} : SetOf<Circumstance>{});
         if (treats && !first)
-            d.session(Site::Hands, today);
+            d.add(session, today, 20 * 60 + 30);
         if (treats) {
             since = 0;
             lasts = 3 + 14 * std::uniform_real_distribution<double>(0, 1)(random);
@@ -186,7 +191,14 @@ TEST_CASE("a diary that the forecasts do not fit widens the forecast, and the sc
     const Score s = scoreOf(diary, DiarySite::Hands);
     CAPTURE(s.eValue);
     CHECK(s.verdict == ScoreVerdict::Widened);
-    CHECK(forecastFor(diary, DiarySite::Hands).widened);
+    const Forecast f = forecastFor(diary, DiarySite::Hands);
+    CHECK(f.widened);
+    // Whoever knows less does not wait longer.
+    const Renewal& before = learnedFrom(diary).renewalFor(
+        DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports, {}, f.returnCost, Clock::AsLearned);
+    REQUIRE(f.due);
+    CHECK(*f.due - session <= before.age() + 1);
+    CHECK(f.bestAge <= before.age());
 }
 
 TEST_CASE("the days told ahead are those of a forecast without a session")
