@@ -19,7 +19,7 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
 {
     const LocalDate today = diary.today;
     DrySpells out;
-    out.spells = spellsFor(diary.at(site), today);
+    out.spells = spellsFor(diary, site);
     if (out.spells.empty())
         return std::nullopt;
     auto reports = diary.at(site).spellReports;
@@ -37,17 +37,19 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
     }
 
     const FilterRules rules = settings.rules.after(out.spells.back().onDamp);
-    out.now = filterStates(clock, reports, last, today, 0, rules).back();
+    const Predictive& present =
+        learnedFrom(diary).presentFor(site, out.spells, diary.at(site).spellReports, settings.rules);
+    out.now = filterStates(present, reports, last, today, 0, rules).back();
     out.reportedToday = !reports.empty() && reports.back().date == today;
     if (out.reportedToday)
         reports.pop_back();
-    out.beforeReport = filterStates(clock, reports, last, today, 0, rules).back();
+    out.beforeReport = filterStates(present, reports, last, today, 0, rules).back();
     return out;
 }
 
 std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Settings& settings)
 {
-    const auto spells = spellsFor(diary.at(site), diary.today);
+    const auto spells = spellsFor(diary, site);
     const auto& reports = diary.at(site).spellReports;
     const Predictive& clock = learnedFrom(diary).clockFor(site, spells, reports, settings.rules);
     std::vector<DayChance> out;

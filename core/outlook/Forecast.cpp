@@ -127,6 +127,24 @@ private:
     std::vector<Day> m_days;
 };
 
+std::optional<LocalDate> earlier(std::optional<LocalDate> a, std::optional<LocalDate> b)
+{
+    return a && b ? std::min(a, b) : (a ? a : b);
+}
+
+/// Takes in when that caller calls. Of several, the earliest counts.
+void decide(Forecast& f, const Caller& caller, const Renewal& renewal)
+{
+    const auto dayOf = [&](std::optional<int> age) {
+        return age ? std::optional(*f.lastSession + *age) : std::nullopt;
+    };
+    f.due = earlier(f.due, dayOf(caller.due()));
+    f.dueIfSilent = earlier(f.dueIfSilent, dayOf(caller.dueIfSilent()));
+    f.dampTomorrow = std::max(f.dampTomorrow, caller.dampTomorrow());
+    f.bestAge = f.bestAge > 0 ? std::min(f.bestAge, renewal.age()) : renewal.age();
+    f.firstDew = f.firstDew || renewal.treat(f.days.front().date - *f.lastSession, f.today.dry);
+}
+
 } // namespace
 
 double returnCostOf(double risk)
@@ -142,19 +160,23 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     Forecast f;
     f.site = site;
     f.returnCost = settings.returnCost.value_or(returnCostOf(settings.risk));
-    f.spells = spellsFor(diary.at(site), today);
+    f.spells = spellsFor(diary, site);
     for (const Spell& s : f.spells) {
         f.learned += s.otherwise ? 0 : 1;
         f.censored += s.otherwise || s.right ? 0 : 1;
     }
     Learned& learned = learnedFrom(diary);
     const Renewal& renewal = learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost);
-    const Predictive& clock = learned.clockFor(site, f.spells, reports, settings.rules);
+    const Predictive& usual = learned.clockFor(site, f.spells, reports, settings.rules);
+    const Predictive& clock = learned.presentFor(site, f.spells, reports, settings.rules);
+    const Fitting& fitting = learned.fittingOf(site, f.spells, reports, settings.rules);
+    f.misfit = fitting.eValue();
+    f.widened = fitting.misfit();
     f.bestAge = renewal.age();
     f.soonest = clock.quantile(0.05);
-    f.usualFrom = clock.quantile(0.1);
-    f.usualMedian = clock.quantile(0.5);
-    f.usualTo = clock.quantile(0.9);
+    f.usualFrom = usual.quantile(0.1);
+    f.usualMedian = usual.quantile(0.5);
+    f.usualTo = usual.quantile(0.9);
     if (f.spells.empty())
         return f;
 
@@ -172,13 +194,13 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     for (std::size_t i = offset; i < states.size(); ++i)
         f.days.push_back({last + static_cast<int>(i), 1 - states[i].dry, states[i]});
     const bool kept = !diary.at(site).reports.empty() && today - diary.at(site).reports.back().date <= kKeptWithin;
-    const Caller caller(clock, renewal, reports, last, today, settings.rules, kept);
-    if (caller.due())
-        f.due = last + *caller.due();
-    if (caller.dueIfSilent())
-        f.dueIfSilent = last + *caller.dueIfSilent();
-    f.dampTomorrow = caller.dampTomorrow();
-    f.firstDew = renewal.treat(today - last, f.today.dry);
+    decide(f, Caller(clock, renewal, reports, last, today, settings.rules, kept), renewal);
+    if (f.widened) {
+        const Predictive& before = learned.presentFor(site, f.spells, reports, settings.rules, Clock::AsLearned);
+        const Renewal& other =
+            learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost, Clock::AsLearned);
+        decide(f, Caller(before, other, reports, last, today, settings.rules, kept), other);
+    }
     return f;
 }
 

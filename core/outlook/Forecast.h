@@ -35,6 +35,7 @@ struct Spell {
     bool onDamp = false;      ///< the site was reported damp shortly before that session
     bool gotDry = true;       ///< false: the session had no effect, so there was no dry spell
     bool otherwise = false;   ///< another treatment worked in it: nothing is learned from it (our own choice)
+    double dose = 1;          ///< of the session before it, see TreatedDay
     int watched = 0;          ///< days from the last session to the next one, or to today
     bool operator==(const Spell&) const = default;
 };
@@ -76,7 +77,11 @@ struct Forecast {
     double usualFrom = 0;        ///< 10 %, 50 % and 90 % quantile of this person's dry spell, in days
     double usualMedian = 0;
     double usualTo = 0;
-    double soonest = 0;    ///< its 5 % quantile: a clammy report at rest from this day on is first dew
+    double soonest = 0; ///< its 5 % quantile: a clammy report at rest from this day on is first dew
+    double misfit = 1;  ///< e-value against these forecasts fitting this person, see Fitting
+    /// They have not fitted, so this one leaves more room on both sides. Whoever knows less could also wait for longer:
+    /// so the call then comes on the day of the forecast before widening, if that is the earlier one (cautious).
+    bool widened = false;
     bool firstDew = false; ///< by today's reports, waiting costs more than a top-up now
 };
 

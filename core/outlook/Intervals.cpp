@@ -1,5 +1,7 @@
 #include "outlook/Intervals.h"
 
+#include "outlook/Dose.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -43,9 +45,14 @@ Spell spellOf(LocalDate last, std::vector<DayReport>::const_iterator from, std::
 
 } // namespace
 
-std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
+std::vector<Spell> spellsFor(const Diary& diary, DiarySite of)
 {
-    const auto& sessions = site.sessionDays;
+    const SiteDiary& site = diary.at(of);
+    const LocalDate today = diary.today;
+    const auto treated = treatedDays(diary, of);
+    std::vector<LocalDate> sessions;
+    for (const TreatedDay& day : treated)
+        sessions.push_back(day.day);
     const auto& reports = site.spellReports;
     const auto ofOneCourse = [&](LocalDate a, LocalDate b) {
         return std::any_of(site.courses.begin(), site.courses.end(), [&](const diary::CourseSet& c) {
@@ -65,7 +72,10 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
                (i == 0 || last.date > sessions[i - 1]);
     };
     std::vector<Spell> out;
+    double dose = 0; // the greatest of neighbouring days
     for (std::size_t i = 0; i < sessions.size(); ++i) {
+        const bool goesOn = i > 0 && sessions[i] - sessions[i - 1] <= 1;
+        dose = goesOn ? std::max(dose, treated[i].dose) : treated[i].dose;
         const bool present = i + 1 == sessions.size();
         if (!present && sessions[i + 1] - sessions[i] <= 1)
             continue; // the treated spell continues
@@ -75,6 +85,7 @@ std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today)
         out.push_back(
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
         out.back().onDamp = onDamp(i);
+        out.back().dose = dose;
         out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];
         out.back().otherwise = site.otherwiseTreated(sessions[i], sessions[i] + out.back().watched);
     }

@@ -11,6 +11,7 @@ namespace firstdew::outlook {
 /// day, right-censors. A session followed by another one of the same course starts no spell, because the course and
 /// not the skin decides when the next one comes.
 /// A spell in which another treatment worked is marked.
-[[nodiscard]] std::vector<Spell> spellsFor(const SiteDiary& site, LocalDate today);
+/// A session that was stopped with most of its charge done counts as one, see treatedDays().
+[[nodiscard]] std::vector<Spell> spellsFor(const Diary& diary, DiarySite site);
 
 } // namespace firstdew::outlook

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 
 namespace firstdew::outlook {
 
@@ -42,7 +43,7 @@ struct Point {
 };
 
 /// The chance that a time is longer than exp(`logDays`) days; 1 for minus infinity.
-double survivor(const Point& p, double logDays)
+double chanceOfLonger(const Point& p, double logDays)
 {
     const double x = logDays - p.logMedian;
     if (p.weibull)
@@ -81,7 +82,7 @@ struct Grid {
         for (const double days : nodes) {
             const double logDays = std::log(days);
             for (const Point& p : points)
-                survivors.push_back(survivor(p, logDays));
+                survivors.push_back(chanceOfLonger(p, logDays));
         }
     }
 
@@ -108,7 +109,7 @@ void addSurvivor(PerPoint& sums, double factor, double days)
     } else if (std::isfinite(days)) {
         const double logDays = std::log(std::max(0.0, days));
         for (std::size_t i = 0; i < kPoints; ++i)
-            sums[i] += factor * survivor(g.points[i], logDays);
+            sums[i] += factor * chanceOfLonger(g.points[i], logDays);
     }
 }
 
@@ -176,7 +177,9 @@ Predictive::Predictive(std::span<const Evidence> past)
     learn(past);
 }
 
-void Predictive::learn(std::span<const Evidence> spells)
+void Predictive::learn(std::span<const Evidence> spells) { learn(spells, {}); }
+
+void Predictive::learn(std::span<const Evidence> spells, const std::function<void(const Evidence&)>& before)
 {
     // Equal spells have equal likelihoods, which are computed once.
     std::vector<std::pair<const Evidence*, PerPoint>> known;
@@ -184,6 +187,8 @@ void Predictive::learn(std::span<const Evidence> spells)
     for (const Evidence& spell : spells) {
         if (spell.pieces.empty())
             continue;
+        if (before)
+            before(spell);
         auto same = std::find_if(known.begin(), known.end(), [&](const auto& k) { return *k.first == spell; });
         if (same == known.end())
             same = known.insert(known.end(), {&spell, likelihoods(spell)});
@@ -199,6 +204,42 @@ void Predictive::learn(std::span<const Evidence> spells)
         wander(m_wanders, spell);
     }
     updateCurve();
+}
+
+std::vector<double> Predictive::survivorsOn(std::span<const double> days) const
+{
+    // Several sums side by side, so that one addition need not wait for the one before.
+    constexpr std::size_t kLanes = 8;
+    static_assert(kPoints % kLanes == 0);
+    const Grid& g = grid();
+    PerPoint weights;
+    for (std::size_t i = 0; i < kPoints; ++i)
+        weights[i] = m_steady[i] + m_wanders[i];
+    std::vector<double> out;
+    out.reserve(days.size());
+    for (const double day : days) {
+        std::array<double, kLanes> sums{};
+        if (day >= 0 && day <= static_cast<double>(kWholeDays) && day == std::floor(day)) {
+            const double* row = g.at(static_cast<std::size_t>(day));
+            for (std::size_t i = 0; i < kPoints; i += kLanes)
+                for (std::size_t lane = 0; lane < kLanes; ++lane)
+                    sums[lane] += weights[i + lane] * row[i + lane];
+        } else if (std::isfinite(day)) {
+            const double logDays = std::log(std::max(0.0, day));
+            for (std::size_t i = 0; i < kPoints; ++i)
+                sums[i % kLanes] += weights[i] * chanceOfLonger(g.points[i], logDays);
+        }
+        out.push_back(std::min(1.0, std::accumulate(sums.begin(), sums.end(), 0.0)));
+    }
+    return out;
+}
+
+Predictive Predictive::reshaped(const std::function<double(double)>& as) const
+{
+    Predictive out = *this;
+    for (double& c : out.m_curve)
+        c = std::min(0.0, std::log(std::max(kNothing, as(std::exp(c)))));
+    return out;
 }
 
 void Predictive::updateCurve()
@@ -252,6 +293,19 @@ double daysBetween(const std::vector<double>& curve, std::size_t next, double wa
 }
 
 } // namespace
+
+Predictive Predictive::stretched(double by) const
+{
+    Predictive out = *this;
+    out.m_curve.clear();
+    for (const double days : grid().nodes) {
+        const double chance = survivor(days / by);
+        if (chance < kNothing)
+            break;
+        out.m_curve.push_back(std::min(std::log(chance), out.m_curve.empty() ? 0.0 : out.m_curve.back()));
+    }
+    return out;
+}
 
 double Predictive::survivor(double days) const
 {

@@ -2,6 +2,7 @@
 
 #include "outlook/Evidence.h"
 
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -24,12 +25,22 @@ public:
 
     /// Adds further spells, oldest first. The result equals a new object built with them appended.
     void learn(std::span<const Evidence> spells);
+    /// The same. Before it learns a spell, it calls `before` with that spell; survivorsOn() then tells what was known
+    /// until then. Spells without evidence are left out.
+    void learn(std::span<const Evidence> spells, const std::function<void(const Evidence&)>& before);
+    /// Chance that the spell lasts longer than each of these days (0 or more, or infinite), by all spells learned.
+    [[nodiscard]] std::vector<double> survivorsOn(std::span<const double> days) const;
+    /// The same distribution with another survivor, `as` of its own. `as` does not decrease, and `as(1)` is 1. It is
+    /// for asking only: what is learned is learned by the one it was made from.
+    [[nodiscard]] Predictive reshaped(const std::function<double(double)>& as) const;
 
     /// Chance that the spell lasts longer than `days` (0 or more).
     [[nodiscard]] double survivor(double days) const;
     /// Smallest number of days with survivor(days) <= 1 - p, for p in (0, 1), given dry at `left` days. At least `left`
     /// and at most ten years, the limit of the forecast.
     [[nodiscard]] double quantile(double p, double left = 0) const;
+    /// The same distribution with all times `by` (above 0) times as long. It is for asking only.
+    [[nodiscard]] Predictive stretched(double by) const;
 
 private:
     void updateCurve();

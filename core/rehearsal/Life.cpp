@@ -153,7 +153,7 @@ private:
         const LocalDate today = kDayZero + day;
         const auto& diary = m_reader.diary();
         const auto f = outlook::forecastFor(diary, DiarySite::Hands, m_request.settings);
-        const auto& clock = outlook::learnedFrom(diary).clockFor(
+        const auto& clock = outlook::learnedFrom(diary).presentFor(
             DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports, m_request.settings.rules);
         const double u = 1 - clock.survivor(m_body.spell());
         constexpr std::array kCentral{0.5, 0.8, 0.95};
@@ -166,6 +166,8 @@ private:
         const int due = f.dueIfSilent.value_or(today + outlook::kLongestWait) - today;
         m_foresight.before += m_body.spell() <= due - m_sessionAt / 1440.0;
         m_foresight.onTheDay += m_body.spell() <= due;
+        m_foresight.misfit = f.misfit;
+        m_foresight.found = m_foresight.found || f.widened;
         ++m_foresight.spells;
     }
 

@@ -31,6 +31,8 @@ struct Foresight {
     int spells = 0;
     double squares = 0;
     int days = 0;
+    double misfit = 1;  ///< e-value against the forecasts fitting, at the end
+    bool found = false; ///< that they do not fit, at some time
 };
 
 /// Simulates a person who treats by any other policy than the app's.

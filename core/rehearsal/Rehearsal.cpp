@@ -102,6 +102,8 @@ Calibration calibrationOf(const std::vector<Lived>& all)
         before += f.before;
         onTheDay += f.onTheDay;
         squares += f.squares;
+        c.meanMisfit += f.misfit / static_cast<double>(all.size());
+        c.found += (f.found ? 1.0 : 0.0) / static_cast<double>(all.size());
         c.spells += f.spells;
         c.days += f.days;
     }

@@ -62,6 +62,8 @@ struct Calibration {
     double brier = 0;        ///< mean square of the difference between the chance of dampness and the truth (0 or 1)
     double dueHitRate = 0;   ///< share of spells that are clammy before the day on which silence calls begins
     double onTheDayRate = 0; ///< share of spells that are clammy by the check-in of that day
+    double meanMisfit = 0;   ///< mean over people of the e-value against the forecasts fitting, at the end
+    double found = 0;        ///< share of people whom the forecasts were found not to fit, at some time
     long long spells = 0;
     long long days = 0;
 };

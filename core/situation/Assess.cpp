@@ -25,7 +25,7 @@ Reason usualSpell(const View& v, const SiteSituation& s)
     const auto usual = outlook::usualDays(s.forecast);
     r.from = usual.from;
     r.to = usual.to;
-    r.number = v.sessions.empty() ? 0 : v.today - v.sessions.back();
+    r.number = v.treated.empty() ? 0 : v.today - v.treated.back();
     return r;
 }
 
@@ -46,12 +46,12 @@ void readReports(const View& v, SiteSituation& s)
     const bool atRest = last.with.empty();
     if (last.level == Level::Dry)
         return;
-    const int age = v.sessions.empty() ? 0 : last.date - v.sessions.back();
+    const int age = v.treated.empty() ? 0 : last.date - v.treated.back();
     const bool twice = twiceAtLeast(v, Level::Clammy);
     // On the day after a session the skin settles, and one report of dampness calls for nothing (our own choice). But
     // skin that was damp may need a second session: one or two are usually enough (common practice, no source).
     const bool onDamp = !s.forecast.spells.empty() && s.forecast.spells.back().onDamp;
-    const bool settling = !v.sessions.empty() && age <= kSettlingDays && !twice && !(onDamp && atRest);
+    const bool settling = !v.treated.empty() && age <= kSettlingDays && !twice && !(onDamp && atRest);
     const bool wet = last.level >= Level::Wet && atRest && !settling;
     if (wet && (twiceAtLeast(v, Level::Wet) || s.forecast.today.sweating >= kSweatingLikely)) {
         s.stage = Stage::SweatingAgain;
@@ -60,7 +60,7 @@ void readReports(const View& v, SiteSituation& s)
         s.reasons.push_back(because(ReasonKind::WetAtRest, last.date));
         return;
     }
-    const bool old = v.sessions.empty() || age >= s.forecast.soonest;
+    const bool old = v.treated.empty() || age >= s.forecast.soonest;
     // In a younger spell the cost decides, but not on the day after a session, when the skin settles.
     const bool likely = !settling && s.forecast.firstDew;
     if (!settling && (twice || wet || (atRest && (old || likely)))) {
@@ -119,8 +119,9 @@ void dryStage(const View& v, SiteSituation& s)
     s.advice = Advice::None;
     if (s.forecast.due)
         s.nextSession = aroundDaysAway(v.diary, *s.forecast.lastSession, *s.forecast.due);
-    if (!v.sessions.empty() && v.sessions.back() == v.today) {
-        s.reasons.push_back(because(ReasonKind::SessionDoneToday));
+    if (!v.treated.empty() && v.treated.back() == v.today) {
+        const bool completed = !v.sessions.empty() && v.sessions.back() == v.today;
+        s.reasons.push_back(because(completed ? ReasonKind::SessionDoneToday : ReasonKind::StoppedCounts));
         s.reasons.push_back(usualSpell(v, s));
         return;
     }
@@ -138,7 +139,7 @@ void applyAnswer(const View& v, SiteSituation& s)
         return;
     const Entry<CallAnswered>* answer = nullptr;
     for (const auto& e : v.diary.callAnswers)
-        if (e.payload.site == v.use.site && (v.sessions.empty() || e.happened.date > v.sessions.back()))
+        if (e.payload.site == v.use.site && (v.treated.empty() || e.happened.date > v.treated.back()))
             answer = &e;
     if (answer == nullptr)
         return;

@@ -67,7 +67,8 @@ enum class ReasonKind {
     CourseSessionMissed, ///< number; date = the day it was planned for; days from then to its new day
     CourseCrowded,       ///< count = sessions on consecutive days; days past the window with a day between
     BeforeLeaving,       ///< date = first day away, days = how many; the call would fall into them
-    AwayNow              ///< date = last day away; the call waits until then
+    AwayNow,             ///< date = last day away; the call waits until then
+    StoppedCounts        ///< today's session was stopped with most of its charge done
 };
 
 struct Reason {
@@ -146,5 +147,5 @@ FIRSTDEW_TOKENS(situation::ReasonKind, "no-course-yet", "course-session-today", 
                 "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
                 "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
                 "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today",
-                "course-session-missed", "course-crowded", "before-leaving", "away-now");
+                "course-session-missed", "course-crowded", "before-leaving", "away-now", "stopped-counts");
 } // namespace firstdew::facts

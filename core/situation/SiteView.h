@@ -1,5 +1,6 @@
 #pragma once
 
+#include "outlook/Dose.h"
 #include "situation/Assess.h"
 
 #include <vector>
@@ -12,17 +13,20 @@ struct View {
     const Diary& diary;
     LocalDate today;
     diary::SiteInUse use;
-    const std::vector<LocalDate>& sessions;
-    std::vector<DayReport> sinceSession; ///< reports on days after the last session
+    const std::vector<LocalDate>& sessions; ///< days with a completed session
+    std::vector<LocalDate> treated;         ///< days with a session, also one stopped with most of its charge done
+    std::vector<DayReport> sinceSession;    ///< reports on days after the last of these
     const diary::CourseSet* course = nullptr;
 };
 
 [[nodiscard]] inline View viewOf(const Diary& diary, const diary::SiteInUse& use)
 {
     const diary::SiteDiary& site = diary.at(use.site);
-    View v{diary, diary.today, use, site.sessionDays, {}, site.course()};
+    View v{diary, diary.today, use, site.sessionDays, {}, {}, site.course()};
+    for (const outlook::TreatedDay& day : outlook::treatedDays(diary, use.site))
+        v.treated.push_back(day.day);
     for (const DayReport& r : site.reports)
-        if (v.sessions.empty() || r.date > v.sessions.back())
+        if (v.treated.empty() || r.date > v.treated.back())
             v.sinceSession.push_back(r);
     return v;
 }

@@ -37,6 +37,7 @@ SiteContents siteFor(const Diary& diary, LocalDate from, const situation::SiteSi
     site.site = s.site;
     site.situation = s;
     site.working = situation::workingAt(diary, s);
+    site.score = outlook::scoreOf(diary, s.site);
     site.levels = highestLevels(diary, s.site, from);
     site.scores = scoresFrom(diary, s.site, from);
     site.weeks = situation::dampWeeks(diary.at(s.site), from, diary.today);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "outlook/Score.h"
 #include "protocol/CareSheets.h"
 #include "summary/Findings.h"
 
@@ -25,6 +26,7 @@ struct SiteContents {
     std::optional<LocalDate> courseStart;
     int courseMoved = 0;              ///< of those, done on another day than that of the template
     situation::SiteWorking working;   ///< on the last day, whatever the period
+    outlook::Score score;             ///< of the forecasts, whatever the period
     std::vector<HighestLevel> levels; ///< in the period, one for each waveform
     std::vector<ScoreOn> scores;      ///< in the period, and the last one before it
     std::vector<situation::DampWeek> weeks;

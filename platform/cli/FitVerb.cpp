@@ -25,6 +25,7 @@ struct Options {
     double level = 0.95;
     bool prior = false;
     std::optional<double> returnCost;
+    std::optional<double> dosePower;
 };
 
 double numberIn(const std::string& where, const std::string& text)
@@ -34,6 +35,19 @@ double numberIn(const std::string& where, const std::string& text)
     if (error != std::errc() || end != text.data() + text.size())
         throw Refused{where + ": '" + text + "' is no number of days"};
     return value;
+}
+
+/// The third field is the dose before the spell. Its times are then those after a usual session.
+Interval afterUsual(const std::string& where, const std::string& dose, double power, Interval x)
+{
+    const double value = numberIn(where + ", dose", dose);
+    if (!(value > 0))
+        throw Refused{where + ", dose: has to be above 0, in parts of the usual one"};
+    const double by = std::pow(value, power);
+    x.left /= by;
+    if (x.right)
+        x.right = *x.right / by;
+    return x;
 }
 
 Interval intervalIn(const std::string& where, const std::string& line)
@@ -50,8 +64,9 @@ Interval intervalIn(const std::string& where, const std::string& line)
     return x;
 }
 
-std::vector<Interval> intervalsOf(const std::string& file)
+std::vector<Interval> intervalsOf(const std::string& file, std::optional<double> dosePower)
 {
+    const std::string head = dosePower ? "left,right,dose" : "left,right";
     std::istringstream in(readWhole(file));
     std::vector<Interval> out;
     std::string line;
@@ -59,10 +74,13 @@ std::vector<Interval> intervalsOf(const std::string& file)
         if (!line.empty() && line.back() == '\r')
             line.pop_back();
         const std::string where = fmt::format("{}, line {}", file, number);
-        if (number == 1 && line != "left,right")
-            throw Refused{where + ": the first line has to be left,right"};
-        if (number > 1 && !line.empty())
-            out.push_back(intervalIn(where, line));
+        if (number == 1 && line != head)
+            throw Refused{where + ": the first line has to be " + head};
+        if (number <= 1 || line.empty())
+            continue;
+        const auto comma = dosePower ? line.rfind(',') : std::string::npos;
+        const Interval x = intervalIn(where, line.substr(0, comma));
+        out.push_back(dosePower ? afterUsual(where, line.substr(comma + 1), *dosePower, x) : x);
     }
     if (out.empty())
         throw Refused{file + ": holds no interval; give at least two below the line left,right"};
@@ -120,7 +138,7 @@ Answer fit(const Options& o)
     const auto family = tokenOption<Family>("--family", o.family);
     if (!(o.level > 0 && o.level < 1))
         throw Usage{"--level: has to lie between 0 and 1, for instance 0.95"};
-    const auto data = intervalsOf(o.file);
+    const auto data = intervalsOf(o.file, o.dosePower);
     const auto fit = orRefuse(outlook::fit(family, data));
     const auto masses = orRefuse(outlook::turnbull(data));
     const auto events = std::ranges::count_if(data, [](const Interval& x) { return x.right.has_value(); });
@@ -164,6 +182,9 @@ const Verb verb("fit", "estimate the time to clammy from intervals", [](CLI::App
     sub.add_option("--family", o->family, "weibull or lognormal")->required();
     sub.add_option("--level", o->level, "of the limits given (0.95)");
     sub.add_flag("--prior", o->prior, "also the prediction with the population's prior, rows oldest first");
+    sub.add_option("--dose-power", o->dosePower,
+                   "the CSV has a third column, dose: in parts of the usual one; a spell is dose^power times as long")
+        ->check(CLI::Range(-5.0, 5.0));
     sub.add_option("--return-cost", o->returnCost, "also when to treat while dry, if a return costs so many sessions")
         ->check(CLI::Range(0.01, 1000.0));
     return [o] { return fit(*o); };

@@ -1,5 +1,6 @@
 #include "Verb.h"
 
+#include "outlook/Score.h"
 #include "situation/Working.h"
 
 #include <fmt/format.h>
@@ -61,6 +62,50 @@ std::string workingText(const situation::SiteWorking& w)
     if (w.dampNow && w.dampBefore)
         out += fmt::format(", {:.1f} before the first session", *w.dampBefore);
     return out + '\n';
+}
+
+json frequencyJson(outlook::Odds odds)
+{
+    const outlook::Frequency f = outlook::frequencyOf(odds);
+    return {{"of", f.of}, {"in", f.in}};
+}
+
+json scoreJson(const outlook::Score& score)
+{
+    json j{{"verdict", token(score.verdict)}, {"days", score.days}, {"e_value", score.eValue}};
+    j["lines"] = json::array();
+    for (const outlook::ScoreLine& line : score.lines)
+        j["lines"].push_back({{"said", frequencyJson(line.said)}, {"days", line.days}, {"damp", line.damp}});
+    return j;
+}
+
+json nextDaysJson(const outlook::Forecast& forecast)
+{
+    json j = json::array();
+    for (const auto& day : outlook::daysToTell(forecast))
+        j.push_back(
+            {{"date", day.date.iso()}, {"begun", day.begun}, {"told", frequencyJson(outlook::oddsOf(day.begun))}});
+    return j;
+}
+
+std::string oddsText(outlook::Odds odds)
+{
+    const outlook::Frequency f = outlook::frequencyOf(odds);
+    return odds == outlook::Odds::Hardly   ? fmt::format("less than 1 in {}", f.in)
+           : odds == outlook::Odds::Nearly ? fmt::format("more than {} in {}", f.of - 1, f.in)
+                                           : fmt::format("about {} in {}", f.of, f.in);
+}
+
+std::string scoreText(const outlook::Forecast& forecast, const outlook::Score& score)
+{
+    std::string out;
+    for (const auto& day : outlook::daysToTell(forecast))
+        out += fmt::format("  damp by {}: {}\n", day.date.iso(), oddsText(outlook::oddsOf(day.begun)));
+    for (const outlook::ScoreLine& line : score.lines)
+        out += fmt::format("  when {} was forecast for the next day, it came on {} of {} days\n", oddsText(line.said),
+                           line.damp, line.days);
+    out += fmt::format("  forecasts: {}", token(score.verdict));
+    return out + (score.missing > 0 ? fmt::format(" ({} days to go)\n", score.missing) : "\n");
 }
 
 json siteJson(const SiteSituation& s)
@@ -148,7 +193,10 @@ const Verb outlookVerb{"outlook", "where each site stands, and what to do", [](C
                                    const auto working = situation::workingAt(diary, s);
                                    answer.json["sites"].push_back(siteJson(s));
                                    answer.json["sites"].back()["working"] = workingJson(working);
-                                   answer.text += siteText(s) + workingText(working);
+                                   const auto score = outlook::scoreOf(diary, s.site);
+                                   answer.json["sites"].back()["score"] = scoreJson(score);
+                                   answer.json["sites"].back()["next_days"] = nextDaysJson(s.forecast);
+                                   answer.text += siteText(s) + workingText(working) + scoreText(s.forecast, score);
                                }
                                if (answer.json["sites"].empty() && only)
                                    throw Refused{fmt::format("--site: nothing is recorded about {}", token(*only))};

@@ -1,6 +1,7 @@
 #include "print/DetailsPage.h"
 
 #include "words/Names.h"
+#include "words/ScoreWords.h"
 #include "words/TaughtWords.h"
 
 #include <algorithm>
@@ -81,6 +82,8 @@ void paintFigures(Sheet& sheet, const SiteContents& s)
         lines << Page::tr("Days with a circumstance: %1.").arg(stirred);
     if (s.meanCharge)
         lines << Page::tr("Mean charge a session: %1 mA·min.").arg(words::number(s.meanCharge->mAmin));
+    if (s.score.verdict != outlook::ScoreVerdict::TooFew)
+        lines << words::scoreLines(s.score) << words::scoreVerdict(s.score);
     QStringList weighed;
     for (const auto& [date, rate] : s.weighings)
         weighed << Page::tr("%1 mg a minute on %2").arg(words::number(rate), words::dayOfYear(date));

@@ -4624,6 +4624,26 @@
         <source>Left out, under another treatment: %1.</source>
         <translation>غير محسوبة، تحت علاج آخر: %1.</translation>
     </message>
+    <message>
+        <source>The next days</source>
+        <translation>الأيام القادمة</translation>
+    </message>
+    <message>
+        <source>Of twenty such days, so many would be damp by then if no session comes first.</source>
+        <translation>من بين عشرين يومًا كهذا، هذا عدد الأيام التي تعود فيها الرطوبة حتى ذلك الحين إن لم تسبقها جلسة.</translation>
+    </message>
+    <message>
+        <source>How the forecasts have done</source>
+        <translation>مدى صحة التوقعات</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>أقل</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>المزيد</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -6269,6 +6289,57 @@
     <message>
         <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
         <translation>لا يصدر صوت من هذا الجهاز، فلن تسمع الإنذار. شغّل الصوت ثم ابدأ.</translation>
+    </message>
+    <message>
+        <source>less than 1 in %1</source>
+        <translation>أقل من 1 من %1</translation>
+    </message>
+    <message>
+        <source>more than %1 in %2</source>
+        <translation>أكثر من %1 من %2</translation>
+    </message>
+    <message>
+        <source>about %1 in %2</source>
+        <translation>نحو %1 من %2</translation>
+    </message>
+    <message>
+        <source>By %1: %2</source>
+        <comment>day, chance</comment>
+        <translation>حتى %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
+        <translation>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n يوم.</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من يوم واحد (%n).</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من يومين (%n).</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n أيام.</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n يومًا.</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n يوم.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) the app can say how its forecasts have done.</source>
+        <translation>
+            <numerusform>بعد %n تسجيل آخر يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد تسجيل واحد آخر (%n) يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد تسجيلين آخرين (%n) يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد %n تسجيلات أخرى يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد %n تسجيلًا آخر يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد %n تسجيل آخر يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>So far the forecasts fit.</source>
+        <translation>التوقعات مناسبة حتى الآن.</translation>
+    </message>
+    <message>
+        <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
+        <translation>لم تسر فترات الجفاف كما كان متوقعًا. لذلك يترك التوقع الآن هامشًا أوسع من الجهتين.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
+        <translation>أُوقفت جلسة اليوم. كان معظمها قد تمّ، لذلك تُحتسب.</translation>
     </message>
 </context>
 <context>

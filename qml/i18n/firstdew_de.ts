@@ -4516,6 +4516,26 @@
         <source>Left out, under another treatment: %1.</source>
         <translation>Nicht mitgezählt, unter einer anderen Behandlung: %1.</translation>
     </message>
+    <message>
+        <source>The next days</source>
+        <translation>Die nächsten Tage</translation>
+    </message>
+    <message>
+        <source>Of twenty such days, so many would be damp by then if no session comes first.</source>
+        <translation>Von zwanzig solchen Tagen wären bis dahin so viele feucht, wenn vorher keine Sitzung stattfindet.</translation>
+    </message>
+    <message>
+        <source>How the forecasts have done</source>
+        <translation>Wie gut die Vorhersagen waren</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -6117,6 +6137,49 @@
     <message>
         <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
         <translation>Von hier kommt kein Ton, also würden Sie den Alarm nicht hören. Schalten Sie den Ton ein und beginnen Sie dann.</translation>
+    </message>
+    <message>
+        <source>less than 1 in %1</source>
+        <translation>weniger als 1 von %1</translation>
+    </message>
+    <message>
+        <source>more than %1 in %2</source>
+        <translation>mehr als %1 von %2</translation>
+    </message>
+    <message>
+        <source>about %1 in %2</source>
+        <translation>etwa %1 von %2</translation>
+    </message>
+    <message>
+        <source>By %1: %2</source>
+        <comment>day, chance</comment>
+        <translation>Bis %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
+        <translation>
+            <numerusform>War die Chance für den nächsten Tag %1, kam die Feuchte an %2 von %n Tag.</numerusform>
+            <numerusform>War die Chance für den nächsten Tag %1, kam die Feuchte an %2 von %n Tagen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) the app can say how its forecasts have done.</source>
+        <translation>
+            <numerusform>Nach %n weiteren Eintrag kann die App sagen, wie gut ihre Vorhersagen waren.</numerusform>
+            <numerusform>Nach %n weiteren Einträgen kann die App sagen, wie gut ihre Vorhersagen waren.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>So far the forecasts fit.</source>
+        <translation>Bisher passen die Vorhersagen.</translation>
+    </message>
+    <message>
+        <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
+        <translation>Die trockenen Zeiten verliefen anders als vorhergesagt. Deshalb lässt die Vorhersage jetzt nach beiden Seiten mehr Spielraum.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
+        <translation>Die heutige Sitzung wurde abgebrochen. Das meiste war geschafft, deshalb zählt sie.</translation>
     </message>
 </context>
 <context>

@@ -301,6 +301,20 @@
             <numerusform>In a real session this takes %n seconds.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
+        <translation>
+            <numerusform>When the chance for the next day was %1, dampness came on %2 of %n day.</numerusform>
+            <numerusform>When the chance for the next day was %1, dampness came on %2 of %n days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) the app can say how its forecasts have done.</source>
+        <translation>
+            <numerusform>After %n more check-in the app can say how its forecasts have done.</numerusform>
+            <numerusform>After %n more check-ins the app can say how its forecasts have done.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>firstdew::controls::SpellColumnsChart</name>

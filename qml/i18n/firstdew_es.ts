@@ -4516,6 +4516,26 @@
         <source>Left out, under another treatment: %1.</source>
         <translation>Sin contar, con otro tratamiento: %1.</translation>
     </message>
+    <message>
+        <source>The next days</source>
+        <translation>Los próximos días</translation>
+    </message>
+    <message>
+        <source>Of twenty such days, so many would be damp by then if no session comes first.</source>
+        <translation>De veinte días así, tantos estarían húmedos para entonces si antes no hay ninguna sesión.</translation>
+    </message>
+    <message>
+        <source>How the forecasts have done</source>
+        <translation>Cómo han acertado las previsiones</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Menos</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -6117,6 +6137,49 @@
     <message>
         <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
         <translation>De aquí no sale ningún sonido, así que no oiría la alarma. Active el sonido y empiece después.</translation>
+    </message>
+    <message>
+        <source>less than 1 in %1</source>
+        <translation>menos de 1 de cada %1</translation>
+    </message>
+    <message>
+        <source>more than %1 in %2</source>
+        <translation>más de %1 de cada %2</translation>
+    </message>
+    <message>
+        <source>about %1 in %2</source>
+        <translation>alrededor de %1 de cada %2</translation>
+    </message>
+    <message>
+        <source>By %1: %2</source>
+        <comment>day, chance</comment>
+        <translation>Para %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
+        <translation>
+            <numerusform>Cuando la probabilidad para el día siguiente era de %1, la humedad llegó en %2 de %n día.</numerusform>
+            <numerusform>Cuando la probabilidad para el día siguiente era de %1, la humedad llegó en %2 de %n días.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>After %n more check-in(s) the app can say how its forecasts have done.</source>
+        <translation>
+            <numerusform>Tras %n anotación más, la aplicación puede decir cómo han acertado sus previsiones.</numerusform>
+            <numerusform>Tras %n anotaciones más, la aplicación puede decir cómo han acertado sus previsiones.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>So far the forecasts fit.</source>
+        <translation>Hasta ahora las previsiones encajan.</translation>
+    </message>
+    <message>
+        <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
+        <translation>Los periodos secos no han ido como se preveía. Por eso la previsión deja ahora más margen a ambos lados.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
+        <translation>La sesión de hoy se interrumpió. La mayor parte estaba hecha, así que cuenta.</translation>
     </message>
 </context>
 <context>

@@ -2,14 +2,16 @@ import QtQuick
 import QtQuick.Layouts
 import Firstdew
 
-// The evidence behind an advice: its reasons, how long the dry spells last, and what today's report changed.
+// The evidence behind an advice: its reasons, the next days in dots, how forecasts have done, and behind More the curve.
 Frame {
     id: page
     canGoBack: true
     title: qsTr("Why?")
     readonly property int site: Router.site
     property siteToday matter: TodayModel.of(site)
-    Connections { target: TodayModel; function onChanged() { page.matter = TodayModel.of(page.site) } }
+    property siteForecast forecast: DiaryModel.forecast(site)
+    property bool more: false
+    Connections { target: TodayModel; function onChanged() { page.matter = TodayModel.of(page.site); page.forecast = DiaryModel.forecast(page.site) } }
     readonly property bool reckoned: matter.known && spells.known && matter.stage !== Stage.NotStarted && matter.stage !== Stage.FirstCourse
     Card {
         visible: page.matter.known
@@ -26,6 +28,49 @@ Frame {
     }
     Card {
         visible: page.reckoned
+        Heading { text: qsTr("The next days") }
+        Repeater {
+            model: page.forecast.next
+            ColumnLayout {
+                id: ahead
+                required property nextDay modelData
+                spacing: Theme.tight
+                Layout.fillWidth: true
+                Label { Layout.fillWidth: true; text: ahead.modelData.line }
+                Dots {
+                    count: 20
+                    filled: ahead.modelData.dots
+                    color: Theme.main
+                    stroke: Theme.hair
+                    mirrored: Appearance.rightToLeft
+                    Layout.fillWidth: true
+                    Layout.maximumWidth: count * Theme.icon
+                    Layout.preferredHeight: Theme.icon
+                    Accessible.role: Accessible.Graphic
+                    Accessible.name: ahead.modelData.line
+                }
+            }
+        }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Of twenty such days, so many would be damp by then if no session comes first.") }
+    }
+    Card {
+        visible: page.reckoned
+        Heading { text: qsTr("How the forecasts have done") }
+        Repeater {
+            model: page.forecast.score
+            Label { required property string modelData; Layout.fillWidth: true; text: modelData }
+        }
+        Label { Layout.fillWidth: true; text: page.forecast.verdict }
+    }
+    ActionButton {
+        visible: page.reckoned
+        kind: ButtonFace.Plain
+        text: page.more ? qsTr("Less") : qsTr("More")
+        Layout.fillWidth: true
+        onClicked: page.more = !page.more
+    }
+    Card {
+        visible: page.reckoned && page.more
         Heading { text: qsTr("How long your dry spells last") }
         Label { role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Share of spells still dry") }
         DrySpellChart {
@@ -50,7 +95,7 @@ Frame {
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.") }
     }
     Label {
-        visible: page.reckoned
+        visible: page.reckoned && page.more
         role: Label.Small
         Layout.fillWidth: true
         text: page.matter.known ? qsTr("Based on %n dry spell(s) in your diary.", "", page.matter.spells)

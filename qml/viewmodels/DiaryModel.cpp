@@ -6,6 +6,7 @@
 #include "protocol/WayIn.h"
 #include "situation/Working.h"
 #include "words/Names.h"
+#include "words/ScoreWords.h"
 #include "words/WorkingWords.h"
 
 #include <algorithm>
@@ -111,6 +112,22 @@ ui::SiteAnswer DiaryModel::working(ui::DiarySite::Value site) const
                     words::workingDetail(answer, s.forecast)};
         }
     return {};
+}
+
+ui::SiteForecast DiaryModel::forecast(ui::DiarySite::Value site) const
+{
+    ui::SiteForecast out;
+    for (const auto& s : m_store.situation().sites) {
+        if (ui::shown(s.site) != site)
+            continue;
+        for (const auto& day : outlook::daysToTell(s.forecast))
+            out.next << ui::NextDay{words::chanceBy(day.date, m_store.situation().today, day.begun),
+                                    outlook::dotsOf(outlook::oddsOf(day.begun))};
+        const auto score = outlook::scoreOf(m_store.diary(), s.site);
+        out.score = words::scoreLines(score);
+        out.verdict = words::scoreVerdict(score);
+    }
+    return out;
 }
 
 bool DiaryModel::tells(int checkIns) { return checkIns >= situation::kCheckInsThatTell; }

@@ -29,6 +29,9 @@ public:
     Q_INVOKABLE firstdew::ui::NotedLevel noted(firstdew::ui::DiarySite::Value site, int day) const;
     /// Whether the treatment works there.
     Q_INVOKABLE firstdew::ui::SiteAnswer working(firstdew::ui::DiarySite::Value site) const;
+    /// What the forecast says of the next days if no session comes first, and how forecasts have done there. Worked out
+    /// from the whole record when a page asks.
+    Q_INVOKABLE firstdew::ui::SiteForecast forecast(firstdew::ui::DiarySite::Value site) const;
     /// Whether so many check-ins tell how long the site stays dry.
     Q_INVOKABLE static bool tells(int checkIns);
     /// What else was noted of that day.

@@ -2,7 +2,9 @@
 
 #include "Enums.h"
 
+#include <QList>
 #include <QString>
+#include <QStringList>
 
 namespace firstdew::ui {
 
@@ -21,6 +23,34 @@ public:
     QString line;       ///< the answer
     QString detail;     ///< the figures behind it, or what is missing
     bool operator==(const SiteAnswer&) const = default;
+};
+
+/// The chance of dampness by one of the next days.
+class NextDay {
+    Q_GADGET
+    QML_VALUE_TYPE(nextDay)
+    Q_PROPERTY(QString line MEMBER line FINAL)
+    Q_PROPERTY(int dots MEMBER dots FINAL)
+
+public:
+    QString line;
+    int dots = 0; ///< filled ones of twenty
+    bool operator==(const NextDay&) const = default;
+};
+
+/// What the forecast says of the next days, and how forecasts have done.
+class SiteForecast {
+    Q_GADGET
+    QML_VALUE_TYPE(siteForecast)
+    Q_PROPERTY(QList<firstdew::ui::NextDay> next MEMBER next FINAL)
+    Q_PROPERTY(QStringList score MEMBER score FINAL)
+    Q_PROPERTY(QString verdict MEMBER verdict FINAL)
+
+public:
+    QList<NextDay> next;
+    QStringList score; ///< a sentence for each chance that was forecast often
+    QString verdict;
+    bool operator==(const SiteForecast&) const = default;
 };
 
 /// What was noted of a site on a day.

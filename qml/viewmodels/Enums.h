@@ -224,7 +224,8 @@ enum Value : int {
     CourseSessionMissed,
     CourseCrowded,
     BeforeLeaving,
-    AwayNow
+    AwayNow,
+    StoppedCounts
 };
 Q_ENUM_NS(Value)
 } // namespace ReasonKind

@@ -129,6 +129,7 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
                           : Words::tr("The course no longer fits its time.");
     case ReasonKind::CourseFinished: return Words::tr("All %n session(s) of the course are done.", nullptr, r.count);
     case ReasonKind::SessionDoneToday: return Words::tr("Today's session is done.");
+    case ReasonKind::StoppedCounts: return Words::tr("Today's session was stopped. Most of it was done, so it counts.");
     case ReasonKind::ClammyAtRest:
         return Words::tr("Dampness at rest, noted %1.").arg(date) + QLatin1Char(' ') + treatNow();
     case ReasonKind::ClammyStirred:

@@ -107,6 +107,8 @@ TEST_CASE("Of the chance that dampness has begun one number is told, on one page
     const auto& hands = ui.store.situation().sites.front();
     const QString now = words::percent(1 - hands.forecast.today.dry);
     REQUIRE(ui.show("WhyPage"));
+    CHECK_FALSE(shows(ui, "The chance that dampness has begun is " + now)); // dots come first
+    press(ui, "More");
     CHECK(shows(ui, "The chance that dampness has begun is " + now));
     const auto spells = outlook::drySpellsOf(ui.store.diary(), DiarySite::Hands);
     REQUIRE(spells);

@@ -3,6 +3,7 @@
 #include "charts/DampnessPainter.h"
 #include "words/BathWords.h"
 #include "words/Errors.h"
+#include "words/ScoreWords.h"
 #include "words/Sentences.h"
 
 #include <catch2/catch.hpp>
@@ -139,4 +140,24 @@ TEST_CASE("Every health question about a child names the child, and none says yo
         CHECK_FALSE(question.contains("you", Qt::CaseInsensitive));
         CHECK(words::screeningQuestionAbout(row, "").contains("the child"));
     }
+}
+
+TEST_CASE("Page and paper tell the score that core gives, a sentence for each of its lines")
+{
+    tests::needApplication();
+    outlook::Score score;
+    score.verdict = outlook::ScoreVerdict::Fits;
+    score.days = 60;
+    score.lines = {{outlook::Odds::Hardly, 41, 0}, {outlook::Odds::OneInFive, 19, 4}};
+    const QStringList lines = words::scoreLines(score);
+    REQUIRE(lines.size() == 2);
+    CHECK(lines[0] == "When the chance for the next day was less than 1 in 20, dampness came on 0 of 41 days.");
+    CHECK(lines[1] == "When the chance for the next day was about 1 in 5, dampness came on 4 of 19 days.");
+    CHECK(words::scoreVerdict(score) == "So far the forecasts fit.");
+    score.verdict = outlook::ScoreVerdict::Widened;
+    CHECK(words::scoreVerdict(score).contains("leaves more room"));
+    score = {outlook::ScoreVerdict::TooFew, 13, 7, 1, {}};
+    CHECK(words::scoreLines(score).isEmpty());
+    CHECK(words::scoreVerdict(score).startsWith("After 7 more check-ins"));
+    CHECK(words::oddsText(outlook::Odds::Nearly) == "more than 19 in 20");
 }

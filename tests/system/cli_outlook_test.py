@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""The verbs that estimate and rehearse: `fit` and `rehearsal`.
+"""The verbs that estimate and rehearse: `fit`, `rehearsal` and the score of `outlook`.
 
 Usage: cli_outlook_test.py PATH-OF-FIRSTDEW-CLI
 """
@@ -118,6 +118,28 @@ class Rehearsal(CliTest):
         self.refused(1, 'rehearsal', '--people', '9', '--days', '0', '--seed', '1', saying='days')
         self.refused(2, 'rehearsal', '--people', '9', '--days', '9', saying='--seed')
         self.refused(2, 'rehearsal', '--people', 'many', '--days', '9', '--seed', '1', saying='--people')
+
+
+class Score(CliTest):
+    def test_what_was_forecast_is_judged_and_told_as_on_the_page(self):
+        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
+        call = ('outlook', '--store', self.store, '--today', '2026-03-02', '--site', 'hands')
+        hands, = self.ok(*call)['sites']
+        score = hands['score']
+        self.assertEqual(score['verdict'], 'fits')
+        self.assertGreaterEqual(score['days'], 20)
+        self.assertLess(score['e_value'], 20)
+        self.assertTrue(0 < len(score['lines']) <= 3)
+        for line in score['lines']:
+            self.assertGreaterEqual(line['days'], 10)
+            self.assertTrue(0 <= line['damp'] <= line['days'])
+        self.assertLessEqual(sum(line['days'] for line in score['lines']), score['days'])
+        self.assertEqual([d['date'] for d in hands['next_days']], ['2026-03-03', '2026-03-05', '2026-03-09'])
+        text = self.run_cli(*call).stdout
+        for line in score['lines']:
+            said = 'about {of} in {in}'.format(**line['said'])
+            self.assertIn(f"when {said} was forecast for the next day, it came on {line['damp']} of {line['days']} days", text)
+        self.assertIn('forecasts: fits', text)
 
 
 if __name__ == '__main__':

@@ -52,7 +52,7 @@ TEST_CASE("reports make spells interval-, right- or left-censored")
     d.session(Site::Hands, kStart + 31);
     d.checkIn(DiarySite::Hands, kStart + 32, Level::Clammy); // never took hold
     d.session(Site::Hands, kStart + 40);
-    const auto spells = spellsFor(d.on(kStart + 41).at(DiarySite::Hands), kStart + 41);
+    const auto spells = spellsFor(d.on(kStart + 41), DiarySite::Hands);
     REQUIRE(spells.size() == 5);
     CHECK(spells[0].lastSession == kStart + 1);
     CHECK(spells[0].left == 5);
@@ -63,7 +63,7 @@ TEST_CASE("reports make spells interval-, right- or left-censored")
     CHECK(spells[2].right == 10);
     CHECK_FALSE(spells[3].gotDry);
     CHECK(spells[4].left == 0);
-    const auto feet = spellsFor(d.on(kStart + 41).at(DiarySite::Feet), kStart + 41);
+    const auto feet = spellsFor(d.on(kStart + 41), DiarySite::Feet);
     REQUIRE(feet.size() == 1);
     CHECK(feet[0].lastSession == kStart + 10);
 }
@@ -74,7 +74,7 @@ TEST_CASE("clammy on a stirred day and dry on the next day is not a return")
     d.session(Site::Hands, kStart);
     d.checkIn(DiarySite::Hands, kStart + 5, Level::Clammy, {Circumstance::Heat})
         .checkIn(DiarySite::Hands, kStart + 6, Level::Dry);
-    const auto spells = spellsFor(d.on(kStart + 7).at(DiarySite::Hands), kStart + 7);
+    const auto spells = spellsFor(d.on(kStart + 7), DiarySite::Hands);
     REQUIRE(spells.size() == 1);
     CHECK_FALSE(spells[0].right);
     CHECK(spells[0].left == 6);

@@ -192,3 +192,18 @@ TEST_CASE("in worse worlds the forecasts stay close")
         checkCoverage(c, 0.08);
     }
 }
+
+TEST_CASE("in the worlds that the forecasts were made for, the test of their fit finds 1 person in 20 at most")
+{
+    Request r;
+    r.people = 100;
+    r.days = 730;
+    r.seed = 41;
+    r.threads = 2;
+    const bool sessionFirst = GENERATE(false, true);
+    r.world.sessionBeforeCheckin = sessionFirst ? 1 : 0;
+    const Calibration c = ran(r).calibration;
+    CAPTURE(sessionFirst, c.meanMisfit, c.found);
+    CHECK(c.meanMisfit <= 1);
+    CHECK(c.found <= 0.05);
+}

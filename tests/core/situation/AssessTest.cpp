@@ -205,6 +205,48 @@ TEST_CASE("skin that had enough for one day is not called for again before tomor
     CHECK(hands(other, due).advice == Advice::TopUpDue);
 }
 
+TEST_CASE("a session stopped at nine tenths is not nothing: the call is gone, and its spell begins")
+{
+    // Invented: 300 mA min each time, as 15 mA over 20 minutes.
+    const auto charged = [](double charge, bool completed) {
+        Session s;
+        s.site = Site::Hands;
+        s.charge = MilliampMinutes{charge};
+        s.completed = completed;
+        return s;
+    };
+    auto d = person();
+    for (int i = 0; i < 5; ++i)
+        d.add(charged(300, true), kStart + 10 * i, 18 * 60);
+    const LocalDate due = kStart + 80;
+    REQUIRE(hands(d, due).advice == Advice::TopUpDue);
+    auto most = d;
+    most.add(charged(270, false), due, 18 * 60);
+    CHECK(hands(most, due).advice == Advice::None);
+    CHECK(hands(most, due).reasons.front().kind == ReasonKind::StoppedCounts);
+    CHECK(hands(most, due + 1).advice == Advice::None);
+    CHECK(*hands(most, due + 1).nextSession > due + 2);
+    CHECK(hands(most, due + 1).forecast.lastSession == due);
+    // Stopped at the beginning, the call stands.
+    auto little = d;
+    little.add(charged(30, false), due, 18 * 60);
+    CHECK(hands(little, due).advice == Advice::TopUpDue);
+    CHECK(hands(little, due + 1).advice == Advice::TopUpDue);
+    // Beside the usual charge a weak session holds less long.
+    auto weak = d;
+    weak.add(charged(80, true), due, 18 * 60);
+    auto full = d;
+    full.add(charged(300, true), due, 18 * 60);
+    CHECK(*hands(weak, due).nextSession < *hands(full, due).nextSession);
+    // Permission, load of the skin and the course ask as before: it may be begun again, within the day's bounds, and
+    // the course counts completed sessions alone.
+    CHECK(firstdew::bath::mayPrepare(most.on(due), Site::Hands, Waveform::Direct, WayOfWorking::FreeHand).ok() ==
+          firstdew::bath::mayPrepare(little.on(due), Site::Hands, Waveform::Direct, WayOfWorking::FreeHand).ok());
+    CHECK(most.on(due).at(DiarySite::Hands).sessionDays == d.on(due).at(DiarySite::Hands).sessionDays);
+    most.add(charged(30, false), due, 19 * 60).add(charged(30, false), due, 20 * 60);
+    CHECK(firstdew::bath::enoughToday(most.on(due), Site::Hands));
+}
+
 TEST_CASE("a call can be put off for a day or until a new report")
 {
     auto d = person().session(Site::Hands, kStart);
