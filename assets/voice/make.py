@@ -1,20 +1,29 @@
 #!/usr/bin/python3
-"""Makes the spoken clips and the tones from prompts.json.
+"""Makes the spoken clips and the tones: English from prompts.json, every other language from its translations in qml/i18n.
 
-Usage: make.py [--only ID]...
-Needs festival, festvox-us-slt-hts and sox. Run it again after changing a text; the clips are kept in the tree so
-that nobody needs a speech synthesizer to build the app.
+Usage: make.py [--language CODE]... [--only ID]... [--voice NAME --out FOLDER]
+Needs sox; festival and festvox-us-slt-hts (Debian) for the voice "slt"; py-nanotts (PyPI) for the others. Run it again after changing a
+text; the clips are kept in the tree so that nobody needs a speech synthesizer to build the app. --voice tries another voice, into a
+folder of its own (measure.py compares them).
 """
 import argparse
 import json
+import math
 import pathlib
+import random
+import struct
 import subprocess
 import sys
 import tempfile
+import wave
+from xml.etree import ElementTree
 
 HERE = pathlib.Path(__file__).resolve().parent
 SOUNDS = HERE.parent / "sounds"
-VOICE = "(voice_cmu_us_slt_arctic_hts)"
+TEXTS = HERE.parent.parent / "qml" / "i18n"
+# The voice of each language; French and Italian are made as soon as the app has their texts.
+VOICES = {"en": "slt", "de": "de-DE", "es": "es-ES", "fr": "fr-FR", "it": "it-IT"}
+SLT = "(voice_cmu_us_slt_arctic_hts)"
 RATE = "16000"
 # Peak of every clip, in dB below full scale: loud over running water, with room left so that nothing clips.
 PEAK_DB = "-3"
@@ -29,6 +38,9 @@ TONES = {
     "alarm": ["synth", "0.6", "square", "740", "synth", "0.6", "square", "amod", "8", "fade", "q", "0.005", "0.6", "0.02"],
 }
 
+# The bed under a session: many soft tones without a beginning or an end, so quiet that it can be left on.
+BED = {"seconds": 4, "lowest": 180, "highest": 900, "tones": 60, "level_db": -46}
+
 
 def run(*command, **kwargs):
     done = subprocess.run(command, capture_output=True, text=True, **kwargs)
@@ -36,23 +48,80 @@ def run(*command, **kwargs):
         sys.exit(f"{command[0]} failed: {done.stderr.strip()}")
 
 
-def speak(prompt, out):
+def synthesize(text, voice, raw):
+    if voice == "slt":
+        run("text2wave", "-eval", SLT, "-o", str(raw), input=text)
+        return
+    from py_nanotts import NanoTTS
+    with wave.open(str(raw), "wb") as file:
+        file.setparams((1, 2, 16000, 0, "NONE", ""))
+        file.writeframes(NanoTTS().speak(text, voice=voice))
+
+
+def speak(text, voice, out):
     with tempfile.TemporaryDirectory() as folder:
         raw = pathlib.Path(folder) / "raw.wav"
-        run("text2wave", "-eval", VOICE, "-o", str(raw), input=prompt["text"])
+        synthesize(text, voice, raw)
         # Silence trimmed at both ends, then a little left so that clips do not run into each other.
         trim = ["silence", "1", "0.02", "0.4%", "reverse"]
         run("sox", str(raw), "-b", "16", "-r", RATE, str(out), *trim, *trim, "pad", "0.03", "0.12", "norm", PEAK_DB)
 
 
+def texts_of(language, prompts):
+    """The text of each prompt in that language by its id, or nothing where the app does not have them all."""
+    if language == "en":
+        return {p["id"]: p["text"] for p in prompts}
+    file = TEXTS / f"firstdew_{language}.ts"
+    if not file.exists():
+        return {}
+    translated = {m.findtext("source"): m.findtext("translation") for c in ElementTree.parse(file).iter("context")
+                  if c.findtext("name") == "Prompts" for m in c.iter("message")}
+    texts = {p["id"]: translated.get(p["text"]) for p in prompts}
+    return texts if all(texts.values()) else {}
+
+
+def make_bed(out):
+    rate, length = int(RATE), BED["seconds"] * int(RATE)
+    chance = random.Random(1)
+    # Whole numbers of waves, so that the end goes over into the beginning.
+    waves = [(round(chance.uniform(BED["lowest"], BED["highest"]) * BED["seconds"]), chance.uniform(0, 2 * math.pi)) for _ in range(BED["tones"])]
+    samples = [sum(math.sin(2 * math.pi * n * i / length + phase) for n, phase in waves) for i in range(length)]
+    loud = math.sqrt(sum(s * s for s in samples) / length)
+    scale = 32767 * 10 ** (BED["level_db"] / 20) / loud
+    with wave.open(str(out), "wb") as file:
+        file.setparams((1, 2, rate, 0, "NONE", ""))
+        file.writeframes(struct.pack(f"<{length}h", *(round(s * scale) for s in samples)))
+
+
+def make_clips(language, voice, folder, texts, wanted):
+    folder.mkdir(parents=True, exist_ok=True)
+    for name, text in texts.items():
+        if not wanted or name in wanted:
+            speak(text, voice, folder / f"{name}.wav")
+    # What was said, so that a test sees a text that changed since.
+    file = folder / "said.json"
+    before = json.loads(file.read_text(encoding="utf-8")) if file.exists() else {}
+    said = {name: text if not wanted or name in wanted else before.get(name, "") for name, text in sorted(texts.items())}
+    file.write_text(json.dumps(said, ensure_ascii=False, indent=1) + "\n", encoding="utf-8")
+
+
 def main():
     parser = argparse.ArgumentParser(description="make the voice clips and tones")
     parser.add_argument("--only", action="append", default=[], help="id of one clip or tone")
-    wanted = parser.parse_args().only
+    parser.add_argument("--language", action="append", default=[], help="code of one language")
+    parser.add_argument("--voice", help="another voice than the chosen one")
+    parser.add_argument("--out", type=pathlib.Path, help="folder for its clips")
+    asked = parser.parse_args()
+    wanted = asked.only
     prompts = json.loads((HERE / "prompts.json").read_text(encoding="utf-8"))["prompts"]
-    for prompt in prompts:
-        if not wanted or prompt["id"] in wanted:
-            speak(prompt, HERE / "en" / f"{prompt['id']}.wav")
+    for language, voice in VOICES.items():
+        texts = texts_of(language, prompts) if not asked.language or language in asked.language else {}
+        if texts:
+            make_clips(language, asked.voice or voice, asked.out or HERE / language, texts, wanted)
+    if asked.out or asked.language:
+        return
+    if not wanted or "bed" in wanted:
+        make_bed(SOUNDS / "bed.wav")
     for name, effects in TONES.items():
         if not wanted or name in wanted:
             run("sox", "-n", "-b", "16", "-r", RATE, "-c", "1", str(SOUNDS / f"{name}.wav"), *effects, "norm", PEAK_DB)

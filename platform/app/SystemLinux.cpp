@@ -28,7 +28,8 @@ namespace firstdew::app {
 
 struct System::Inside {
     Options options;
-    sound::QtVoice voice{QCoreApplication::applicationDirPath() + QStringLiteral("/" FIRSTDEW_SPEAKER)};
+    sound::QtVoice voice{QCoreApplication::applicationDirPath() + QStringLiteral("/" FIRSTDEW_SPEAKER),
+                         options.testSpeed};
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;

@@ -2,6 +2,7 @@
 
 #include <functional>
 #include <string>
+#include <vector>
 
 namespace firstdew::ports {
 
@@ -13,6 +14,22 @@ struct VoiceChoice {
     std::string language{};
     /// Returns the text of a prompt id in that language.
     std::function<std::string(const std::string&)> text{};
+};
+
+/// A sound of the time ahead.
+struct Planned {
+    enum class Kind { Tone, Prompt, Alarm };
+    long long inMs = 0; ///< on the session's clock
+    Kind kind{};
+    std::string id; ///< of the tone or prompt; an alarm has its own tone before it
+    bool operator==(const Planned&) const = default;
+};
+
+/// Who says what is planned when its time has come.
+enum class Lead {
+    App,     ///< the app, by say(), tone() and alarm(): nothing can be planned
+    Reserve, ///< the app; what is planned is heard only where the app does not plan anew in time
+    Line     ///< the line itself, with or without the app
 };
 
 /// Plays prompts and tones by their id (assets/voice/prompts.json, assets/sounds), one at a time and in order.
@@ -29,6 +46,15 @@ public:
     /// Registers the function to call with true when sound can no longer be heard, and with false when it can be heard
     /// again. In between, the voice tries again every second, unless it is hushed.
     virtual void onSilence(std::function<void(bool silent)>) {}
+    /// Whether a session can be led with a bed of sound, so that silence tells the person something.
+    [[nodiscard]] virtual bool hasBed() const { return false; }
+    /// Who would lead now.
+    [[nodiscard]] virtual Lead leads() { return Lead::App; }
+    /// Plans the time ahead in place of what was planned before, over a soft bed of sound that ends after `endsMs`.
+    /// What is being said goes on. Ignored while the app leads.
+    virtual void plan(const std::vector<Planned>&, long long /*endsMs*/) {}
+    /// No bed and no plan any more; what is being said is said to its end.
+    virtual void endPlan() {}
     /// Adds a prompt to the queue. A prompt that would begin more than a few seconds late is dropped.
     virtual void say(const std::string& prompt) = 0;
     /// Adds a tone to the same queue.

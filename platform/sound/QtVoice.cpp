@@ -12,6 +12,12 @@ namespace {
 constexpr qint64 kTooLateMs = 8000;
 /// Every clip begins with at least this much silence (assets/voice/make.py). It is not needed after a tone.
 constexpr int kLeadMs = 25;
+constexpr int kPerMs = 16; // samples
+/// What the device's voice is to say is said by the recorded one where the app has not said it this long after.
+constexpr long long kReserveMs = 1000;
+constexpr int kCloseMs = 1000;
+constexpr int kUnwantedMs = 10'000; // a session asks all the time
+constexpr int kOpenAgainMs = 2000;  // while the line is not there (our own choice)
 
 const QString kSpoken = QStringLiteral(":/firstdew/voice/en/");
 const QString kTones = QStringLiteral(":/firstdew/sounds/");
@@ -34,8 +40,14 @@ QByteArray decoded(const QString& source)
 
 } // namespace
 
-QtVoice::QtVoice(const QString& speaker, QObject* parent) : QObject(parent), m_device(speaker)
+QtVoice::QtVoice(const QString& speaker, double speed, QObject* parent)
+    : QObject(parent), m_speed(speed), m_device(speaker)
 {
+    // The line's own thread calls; there, nothing may be done.
+    m_ahead = makeLeadLine(Timeline(kLeadMs * kPerMs, kTooLateMs * kPerMs),
+                           [this] { QMetaObject::invokeMethod(this, &QtVoice::lostAhead, Qt::QueuedConnection); });
+    m_closer.setInterval(kCloseMs);
+    connect(&m_closer, &QTimer::timeout, this, &QtVoice::closeWhenSilent);
     m_clock.start();
     m_next.setSingleShot(true);
     m_next.setTimerType(Qt::PreciseTimer);
@@ -46,6 +58,8 @@ QtVoice::QtVoice(const QString& speaker, QObject* parent) : QObject(parent), m_d
             tell();
     });
 }
+
+QtVoice::~QtVoice() { m_ahead.reset(); }
 
 VoiceLine& QtVoice::line()
 {
@@ -70,6 +84,117 @@ const QByteArray& QtVoice::samples(const QString& source)
     return clip->second;
 }
 
+std::shared_ptr<const Samples> QtVoice::shared(const QString& source)
+{
+    auto& clip = m_shared[source];
+    if (!clip) {
+        const QByteArray& bytes = samples(source);
+        const auto* first = reinterpret_cast<const std::int16_t*>(bytes.constData());
+        clip = std::make_shared<const Samples>(first, first + bytes.size() / 2);
+    }
+    return clip;
+}
+
+/// Whether sounds go to the line that is filled ahead.
+bool QtVoice::ahead() const
+{
+    return m_ahead && m_ahead->ready() && (m_plans || aheadLeftMs() > 0) && (!m_line || m_line->leftMs() == 0);
+}
+
+qint64 QtVoice::aheadLeftMs() const
+{
+    long long left = 0;
+    if (m_ahead)
+        m_ahead->read([&](const Timeline& t, Moment now) { left = (t.left(now.heard) + kPerMs - 1) / kPerMs; });
+    return left;
+}
+
+qint64 QtVoice::leftMs() const { return std::max(m_line ? m_line->leftMs() : 0, aheadLeftMs()); }
+
+bool QtVoice::speaksByDevice() const
+{
+    return m_choice.text && !m_choice.language.empty() && m_device.speaks(QString::fromStdString(m_choice.language));
+}
+
+ports::Lead QtVoice::leads()
+{
+    if (!m_ahead)
+        return ports::Lead::App;
+    m_wanted.start();
+    if (!m_ahead->ready() && (!m_opened.isValid() || m_opened.elapsed() > kOpenAgainMs)) {
+        m_opened.start();
+        m_ahead->open();
+        m_closer.start();
+    }
+    // What the other line says is said to its end first.
+    if (!m_ahead->ready() || (m_line && m_line->leftMs() > 0))
+        return ports::Lead::App;
+    return speaksByDevice() ? ports::Lead::Reserve : ports::Lead::Line;
+}
+
+void QtVoice::plan(const std::vector<ports::Planned>& planned, long long endsMs)
+{
+    using Kind = ports::Planned::Kind;
+    QElapsedTimer since; // what is planned counts from here, however long it takes to plan it
+    since.start();
+    const ports::Lead lead = leads();
+    if (lead == ports::Lead::App)
+        return;
+    m_plans = true;
+    const long long later = lead == ports::Lead::Reserve ? kReserveMs : 0;
+    const auto sampleOf = [&](long long ms) {
+        return static_cast<long long>((static_cast<double>(ms) / m_speed + static_cast<double>(later)) * kPerMs);
+    };
+    std::vector<Timeline::Sound> sounds;
+    const auto add = [&](const ports::Planned& p, const QString& folder, const std::string& id, bool spoken,
+                         bool cuts) {
+        sounds.push_back({sampleOf(p.inMs), shared(fileOf(folder, id)), id, spoken, cuts});
+    };
+    for (const ports::Planned& p : planned) {
+        if (p.kind == Kind::Alarm) // the person's settings do not silence an alarm
+            add(p, kTones, "alarm", false, true);
+        if (p.kind == Kind::Alarm || (p.kind == Kind::Prompt && m_choice.voice))
+            add(p, kSpoken, p.id, true, false);
+        if (p.kind == Kind::Tone && m_choice.tones)
+            add(p, kTones, p.id, false, false);
+    }
+    const auto bed = shared(fileOf(kTones, "bed"));
+    m_ahead->change([&](Timeline& t, Moment now) {
+        const long long start = now.heard - since.elapsed() * kPerMs;
+        for (auto& s : sounds)
+            s.due += start;
+        t.setBed(bed);
+        t.plan(now.changeable, std::move(sounds), start + sampleOf(endsMs));
+    });
+}
+
+void QtVoice::endPlan()
+{
+    m_plans = false;
+    if (m_ahead)
+        m_ahead->change([](Timeline& t, Moment now) { t.end(now.changeable); });
+}
+
+/// After a session the line is closed, because an open one costs power.
+void QtVoice::closeWhenSilent()
+{
+    bool silent = !m_plans && m_wanted.elapsed() > kUnwantedMs;
+    m_ahead->read([&](const Timeline& t, Moment now) {
+        silent = silent && t.silentFrom(now.heard - static_cast<long long>(kCloseMs) * kPerMs);
+    });
+    if (!silent)
+        return;
+    m_closer.stop();
+    m_ahead->close();
+}
+
+/// The other line finds out whether anything can be heard, and says so.
+void QtVoice::lostAhead()
+{
+    if (m_plans)
+        line().add(QByteArray(VoiceLine::format().bytesForDuration(1000 * kLeadMs), 0));
+}
+
 void QtVoice::ask(const std::string& language, std::function<void(bool)> answer)
 {
     const QString wanted = QString::fromStdString(language);
@@ -91,11 +216,7 @@ bool QtVoice::prepare()
     return audible;
 }
 
-bool QtVoice::byDevice(const Waiting& next) const
-{
-    return next.spoken && m_choice.text && !m_choice.language.empty() &&
-           m_device.speaks(QString::fromStdString(m_choice.language));
-}
+bool QtVoice::byDevice(const Waiting& next) const { return next.spoken && speaksByDevice(); }
 
 void QtVoice::enqueue(const std::string& id, bool spoken)
 {
@@ -108,7 +229,7 @@ void QtVoice::goOn()
 {
     while (!m_waiting.empty() && !m_device.busy()) {
         const Waiting next = m_waiting.front();
-        const qint64 left = line().leftMs();
+        const qint64 left = leftMs();
         if (left > 0 && byDevice(next)) {
             m_next.start(static_cast<int>(left));
             return;
@@ -126,7 +247,14 @@ void QtVoice::play(const Waiting& next)
         m_device.say(QString::fromStdString(m_choice.text(next.id)));
         return;
     }
-    const QByteArray& clip = samples(fileOf(next.spoken ? kSpoken : kTones, next.id));
+    const QString source = fileOf(next.spoken ? kSpoken : kTones, next.id);
+    if (ahead()) {
+        m_ahead->change([&](Timeline& t, Moment now) {
+            t.add(now.changeable, {0, shared(source), next.id, next.spoken});
+        });
+        return;
+    }
+    const QByteArray& clip = samples(source);
     const bool follows = next.spoken && line().leftMs() > 0;
     line().add(follows ? clip.mid(VoiceLine::format().bytesForDuration(1000 * kLeadMs)) : clip);
 }
@@ -165,6 +293,8 @@ void QtVoice::hush()
     m_device.stop();
     if (m_line)
         m_line->hush();
+    if (m_ahead)
+        m_ahead->change([](Timeline& t, Moment) { t.hush(); });
 }
 
 } // namespace firstdew::sound

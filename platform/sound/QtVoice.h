@@ -2,6 +2,7 @@
 
 #include "ports/Voice.h"
 #include "sound/DeviceVoice.h"
+#include "sound/LeadLine.h"
 #include "sound/VoiceLine.h"
 
 #include <deque>
@@ -16,11 +17,17 @@ class QtVoice : public QObject, public ports::Voice {
 
 public:
     /// `speaker` is the program of the device's voice (DeviceVoice.h). If it is empty, the recorded voice speaks.
-    explicit QtVoice(const QString& speaker = {}, QObject* parent = nullptr);
+    /// `speed` is that of the session's clock, in tests.
+    explicit QtVoice(const QString& speaker = {}, double speed = 1, QObject* parent = nullptr);
+    ~QtVoice() override;
     void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
     void ask(const std::string& language, std::function<void(bool)> answer) override;
     [[nodiscard]] bool prepare() override;
     void onSilence(std::function<void(bool)> tell) override { m_tellSilence = std::move(tell); }
+    [[nodiscard]] bool hasBed() const override { return m_ahead != nullptr; }
+    [[nodiscard]] ports::Lead leads() override;
+    void plan(const std::vector<ports::Planned>& planned, long long endsMs) override;
+    void endPlan() override;
     void say(const std::string& prompt) override;
     void tone(const std::string& name) override;
     void alarm(const std::string& prompt) override;
@@ -34,6 +41,13 @@ private:
     };
     VoiceLine& line();
     const QByteArray& samples(const QString& source);
+    std::shared_ptr<const Samples> shared(const QString& source);
+    [[nodiscard]] bool speaksByDevice() const;
+    [[nodiscard]] bool ahead() const;
+    [[nodiscard]] qint64 aheadLeftMs() const;
+    [[nodiscard]] qint64 leftMs() const;
+    void closeWhenSilent();
+    void lostAhead();
     void enqueue(const std::string& id, bool spoken);
     void goOn();
     void play(const Waiting& next);
@@ -41,7 +55,14 @@ private:
     [[nodiscard]] bool byDevice(const Waiting& next) const;
 
     ports::VoiceChoice m_choice;
+    double m_speed;
     std::optional<VoiceLine> m_line; // created at the first sound
+    std::unique_ptr<LeadLine> m_ahead;
+    bool m_plans = false; ///< a session is led
+    QElapsedTimer m_opened;
+    QElapsedTimer m_wanted;
+    QTimer m_closer;
+    std::map<QString, std::shared_ptr<const Samples>> m_shared;
     std::function<void(bool)> m_tellSilence;
     DeviceVoice m_device;
     std::map<QString, QByteArray> m_clips;

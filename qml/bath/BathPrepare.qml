@@ -66,6 +66,7 @@ Frame {
         kind: Card.Now
         Label { role: Label.Strong; Layout.fillWidth: true; text: qsTr("You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.") }
     }
+    Label { visible: page.last && BathModel.hasBed; Layout.fillWidth: true; text: qsTr("A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.") }
     Label { visible: page.last && BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end. Have new ones at hand.") }
     ActionButton { visible: page.last; text: qsTr("Test the volume"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     dock: [

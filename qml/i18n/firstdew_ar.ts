@@ -540,6 +540,10 @@
         <source>Checked</source>
         <translation>فحصته</translation>
     </message>
+    <message>
+        <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
+        <translation>يُسمع صوت خافت طوال الجلسة. إذا توقف، فاخفض التيار إلى الصفر وأطفئ الجهاز.</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -4061,6 +4065,10 @@
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
         <translation>دواسة أو مفتاح يوقف الجلسة، كزر في لوحة المفاتيح</translation>
+    </message>
+    <message>
+        <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
+        <translation>يُسمع صوت خافت طوال الجلسة. إذا توقف، فاخفض التيار إلى الصفر وأطفئ الجهاز.</translation>
     </message>
 </context>
 <context>

@@ -536,6 +536,10 @@
         <source>Checked</source>
         <translation>Geprüft</translation>
     </message>
+    <message>
+        <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
+        <translation>Ein leises Rauschen läuft während der ganzen Sitzung. Wenn es aufhört, regeln Sie den Strom auf null und schalten das Gerät aus.</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -3969,6 +3973,10 @@
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
         <translation>Ein Pedal oder Taster beendet eine Sitzung wie eine Taste</translation>
+    </message>
+    <message>
+        <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
+        <translation>Ein leises Rauschen läuft während der ganzen Sitzung. Wenn es aufhört, regeln Sie den Strom auf null und schalten das Gerät aus.</translation>
     </message>
 </context>
 <context>

@@ -536,6 +536,10 @@
         <source>Checked</source>
         <translation>Revisado</translation>
     </message>
+    <message>
+        <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
+        <translation>Durante toda la sesión se oye un sonido suave. Si se interrumpe, baje la corriente a cero y apague el aparato.</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -3969,6 +3973,10 @@
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
         <translation>Un pedal o un pulsador detiene la sesión, como una tecla</translation>
+    </message>
+    <message>
+        <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
+        <translation>Durante toda la sesión se oye un sonido suave. Si se interrumpe, baje la corriente a cero y apague el aparato.</translation>
     </message>
 </context>
 <context>

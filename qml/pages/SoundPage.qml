@@ -15,6 +15,7 @@ Frame {
     canGoBack: true
     title: qsTr("Voice and tones")
     Label { Layout.fillWidth: true; text: qsTr("During a session each step, the minutes and the end are said aloud, so that nobody has to look at the phone.") }
+    Label { visible: BathModel.hasBed; Layout.fillWidth: true; text: qsTr("A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.") }
     Card {
         OneOf {
             label: qsTr("What is heard")

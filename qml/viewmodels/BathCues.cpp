@@ -3,6 +3,7 @@
 #include "Store.h"
 #include "words/BathWords.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <utility>
 
@@ -12,6 +13,8 @@ namespace {
 
 /// The end of a step is known to the second; what moves by less has not moved.
 constexpr long long kSameEndMs = 1500;
+/// What is planned for this much later is what is happening now.
+constexpr long long kSameMomentMs = 250;
 
 ports::SessionStep shownOf(const bath::State& state)
 {
@@ -24,6 +27,26 @@ ports::SessionStep shownOf(const bath::State& state)
         out.ends = words::endsName(*out.endWallMs).toStdString();
     }
     return out;
+}
+
+/// What an effect sounds like.
+std::vector<ports::Planned> soundsOf(const bath::Cue& cue)
+{
+    using bath::EffectKind;
+    using enum ports::Planned::Kind;
+    const auto prompt = [&] { return std::string(facts::token(*cue.effect.prompt)); };
+    switch (cue.effect.kind) {
+    case EffectKind::Say: return {{cue.atMs, Prompt, prompt()}};
+    case EffectKind::AskMeter: return {{cue.atMs, Tone, "minute"}, {cue.atMs, Prompt, prompt()}};
+    case EffectKind::StepChanged: return {{cue.atMs, Tone, "step"}};
+    case EffectKind::Completed: return {{cue.atMs, Tone, "done"}};
+    case EffectKind::Alarm:
+    case EffectKind::AskMeanwhile: // nobody led, and current may flow: as loud as the alarm
+        return {{cue.atMs, Alarm, prompt()}};
+    case EffectKind::AlarmOff:
+    case EffectKind::Interrupted: break;
+    }
+    return {};
 }
 
 bool sameToTheEye(const ports::SessionStep& a, const ports::SessionStep& b)
@@ -46,33 +69,84 @@ void BathCues::speakOfKit(facts::Waveform waveform)
 
 void BathCues::perform(const bath::Effect& effect)
 {
+    sound(effect);
+    feel(effect);
+}
+
+void BathCues::sound(const bath::Effect& effect)
+{
+    for (const auto& planned : soundsOf({0, effect}))
+        switch (planned.kind) {
+        case ports::Planned::Kind::Tone: m_ports.voice.tone(planned.id); break;
+        case ports::Planned::Kind::Prompt: m_ports.voice.say(planned.id); break;
+        case ports::Planned::Kind::Alarm: m_ports.voice.alarm(planned.id); break;
+        }
+    if (effect.kind == bath::EffectKind::AlarmOff)
+        m_ports.voice.hush();
+}
+
+void BathCues::feel(const bath::Effect& effect)
+{
     using bath::EffectKind;
-    const auto prompt = [&] { return std::string(facts::token(*effect.prompt)); };
     switch (effect.kind) {
-    case EffectKind::Say: m_ports.voice.say(prompt()); break;
-    case EffectKind::AskMeter:
-        m_ports.voice.tone("minute");
-        m_ports.voice.say(prompt());
-        break;
     case EffectKind::Alarm:
-        m_ports.voice.alarm(prompt());
-        m_ports.haptics.alarm();
-        break;
-    case EffectKind::AlarmOff: hush(); break;
+    case EffectKind::AskMeanwhile: m_ports.haptics.alarm(); break;
+    case EffectKind::AlarmOff: m_ports.haptics.still(); break;
     case EffectKind::StepChanged:
-        m_ports.voice.tone("step");
-        pulse();
-        break;
-    case EffectKind::Completed:
-        m_ports.voice.tone("done");
-        pulse();
-        break;
-    case EffectKind::AskMeanwhile: // nobody led, and current may flow: as loud as the alarm
-        m_ports.voice.alarm(prompt());
-        m_ports.haptics.alarm();
-        break;
+    case EffectKind::Completed: pulse(); break;
+    case EffectKind::Say:
+    case EffectKind::AskMeter:
     case EffectKind::Interrupted: break;
     }
+}
+
+/// Whether the voice says that by itself, about now. What lies before it in the plan has been said.
+bool BathCues::saidAhead(const bath::Effect& effect, facts::Instant now)
+{
+    if (m_lead != ports::Lead::Line || m_ports.voice.leads() != ports::Lead::Line ||
+        effect.kind == bath::EffectKind::AlarmOff)
+        return false;
+    const auto planned = std::find_if(m_ahead.begin(), m_ahead.end(), [&](const bath::Cue& c) {
+        return c.atMs <= now.monotonicMs + kSameMomentMs && c.effect.kind == effect.kind &&
+               c.effect.prompt == effect.prompt;
+    });
+    if (planned == m_ahead.end())
+        return false;
+    m_ahead.erase(m_ahead.begin(), planned + 1);
+    return true;
+}
+
+void BathCues::performUnlessAhead(const bath::Effect& effect, facts::Instant now)
+{
+    if (!saidAhead(effect, now)) {
+        sound(effect);
+        m_stale = true;
+    }
+    feel(effect);
+}
+
+void BathCues::lookAhead(const bath::State& state, facts::Instant now, bool changed)
+{
+    if (!changed && !m_stale && m_lead != ports::Lead::App)
+        return;
+    m_lead = m_ports.voice.leads();
+    m_stale = m_lead == ports::Lead::App; // asked again with the next tick
+    if (m_stale)
+        return;
+    const bath::Ahead ahead = bath::ahead(state, now);
+    const long long gone = m_store.clock().instant().monotonicMs - now.monotonicMs; // since that was so
+    std::vector<ports::Planned> planned;
+    m_ahead.clear();
+    for (bath::Cue cue : ahead.cues) {
+        auto sounds = soundsOf(cue);
+        for (auto& sound : sounds) {
+            sound.inMs -= gone;
+            planned.push_back(std::move(sound));
+        }
+        cue.atMs += now.monotonicMs;
+        m_ahead.push_back(cue);
+    }
+    m_ports.voice.plan(planned, ahead.endsMs - gone);
 }
 
 void BathCues::pulse()
@@ -98,6 +172,10 @@ void BathCues::follow(const bath::State& state)
 
 void BathCues::end()
 {
+    m_ports.voice.endPlan();
+    m_ahead.clear();
+    m_lead = ports::Lead::App;
+    m_stale = true;
     m_ports.wake.keepAwake(false);
     m_ports.haptics.still();
     if (std::exchange(m_shown, std::nullopt))

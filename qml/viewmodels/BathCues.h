@@ -5,8 +5,10 @@
 #include "ports/Voice.h"
 #include "ports/WakeGuard.h"
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which this brings in
-#include "bath/Engine.h"
+#include "bath/Ahead.h"
 #endif
+
+#include <deque>
 
 namespace firstdew::viewmodels {
 
@@ -32,6 +34,7 @@ public:
     [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
     /// Makes ready for a session that may follow, so that its first prompt comes in time.
     [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
+    [[nodiscard]] bool hasBed() const { return m_ports.voice.hasBed(); }
     [[nodiscard]] bool screenReader() const { return m_ports.screenReader(); }
     void askVoice(const std::string& language, std::function<void(bool)> answer)
     {
@@ -48,6 +51,10 @@ public:
     /// The screen stays on from here to end().
     void begin() { m_ports.wake.keepAwake(true); }
     void perform(const bath::Effect& effect);
+    /// The same in a session that is led ahead: what the voice says by itself at its time is only felt.
+    void performUnlessAhead(const bath::Effect& effect, facts::Instant now);
+    /// Gives the voice the time ahead, unless it has it. `changed`: something happened besides time.
+    void lookAhead(const bath::State& state, facts::Instant now, bool changed);
     /// What the system shows of the session outside the app follows it; to be called whenever something may have
     /// changed.
     void follow(const bath::State& state);
@@ -58,10 +65,17 @@ public:
 
 private:
     void pulse();
+    void sound(const bath::Effect& effect);
+    void feel(const bath::Effect& effect);
+    [[nodiscard]] bool saidAhead(const bath::Effect& effect, facts::Instant now);
 
     const Store& m_store;
     BathPorts m_ports;
     std::optional<ports::SessionStep> m_shown;
+    ports::Lead m_lead = ports::Lead::App; ///< who says what is planned
+    bool m_stale = true;                   ///< something was said that is not in the plan
+    /// What the voice says by itself; `atMs` by the clock that never jumps.
+    std::deque<bath::Cue> m_ahead;
 };
 
 } // namespace firstdew::viewmodels

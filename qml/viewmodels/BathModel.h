@@ -91,6 +91,8 @@ class BathModel : public QObject {
     Q_PROPERTY(bool canVibrate READ canVibrate CONSTANT)
     /// Whether a screen reader is on, as far as the system says so.
     Q_PROPERTY(bool screenReader READ screenReader NOTIFY changed)
+    /// Whether a soft sound runs through a session, which tells by its end that nobody leads any more.
+    Q_PROPERTY(bool hasBed READ hasBed CONSTANT)
     Q_PROPERTY(bool deviceSpeaks READ deviceSpeaks NOTIFY deviceSpeaksChanged)
 
 public:
@@ -105,6 +107,7 @@ public:
     [[nodiscard]] QString practiceLength() const;
     [[nodiscard]] int practiceSeconds() const;
     [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
+    [[nodiscard]] bool hasBed() const { return m_cues.hasBed(); }
     [[nodiscard]] bool screenReader() const { return m_cues.screenReader(); }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
     [[nodiscard]] QList<ui::SiteChoice> sites() const { return m_choice.sites(); }

@@ -158,7 +158,8 @@ void RunningBath::handle(const bath::Event& event, bool heard)
     if (!m_state)
         return;
     const bool asked = event.kind != BathEventKind::Tick;
-    auto outcome = bath::step(*m_state, event, m_store.clock().instant());
+    const Instant now = m_store.clock().instant();
+    auto outcome = bath::step(*m_state, event, now);
     if (!outcome) {
         if (asked)
             emit refused(words::errorSentence(outcome.error()));
@@ -181,10 +182,12 @@ void RunningBath::handle(const bath::Event& event, bool heard)
         else if (effect.prompt)
             m_said = Said{*effect.prompt, m_state->sessionMs};
         if (heard)
-            m_cues.perform(effect);
+            m_cues.performUnlessAhead(effect, now);
     }
-    if (!m_practice)
+    if (!m_practice) {
+        m_cues.lookAhead(*m_state, now, asked || turns);
         m_cues.follow(*m_state);
+    }
     if (asked)
         emit refused({});
     if (turns) {

@@ -52,6 +52,18 @@ struct Outside final : ports::SessionNotice {
 };
 
 struct Speaking final : ports::Voice {
+    ports::Lead lead = ports::Lead::App;
+    std::vector<std::vector<ports::Planned>> plans;
+    long long ends = 0;
+    bool led = false;
+    ports::Lead leads() override { return lead; }
+    void plan(const std::vector<ports::Planned>& planned, long long endsMs) override
+    {
+        plans.push_back(planned);
+        ends = endsMs;
+        led = true;
+    }
+    void endPlan() override { led = false; }
     bool ready = true;
     bool prepare() override { return ready; }
     std::function<void(bool)> tellSilence;
@@ -311,6 +323,50 @@ TEST_CASE("The running page is told when sound is gone and when it is back")
     s.voice.tellSilence(false);
     CHECK_FALSE(s.bath.running().silent);
     CHECK(ticks == 2);
+}
+
+TEST_CASE("A voice that leads by itself is told once what is to come, and anew after each thing that happens")
+{
+    Led s;
+    s.voice.lead = ports::Lead::Line;
+    s.begin();
+    s.bath.primary(); // it is comfortable: the hold begins
+    REQUIRE(s.bath.running().kind == ui::StepKind::Hold);
+    REQUIRE(s.voice.led);
+    const auto plans = s.voice.plans.size();
+    const auto said = s.voice.said.size();
+    const auto& plan = s.voice.plans.back();
+    CHECK(std::any_of(plan.begin(), plan.end(), [](const auto& p) { return p.id == "half-way"; }));
+    CHECK(std::any_of(plan.begin(), plan.end(), [](const auto& p) { return p.id == "lower-to-zero"; }));
+    s.pass(65); // over a minute, at which it asks for the meter by itself
+    CHECK(s.voice.said.size() == said);
+    CHECK(s.voice.plans.size() == plans);
+    s.bath.reading(12);
+    CHECK(s.voice.plans.size() == plans + 1);
+    CHECK(s.voice.said.size() == said);
+    s.bath.reading(60); // far above the limit
+    CHECK(s.voice.alarms.size() == 1);
+    CHECK(s.voice.plans.back().front().kind == ports::Planned::Kind::Alarm);
+    s.bath.stop();
+    CHECK_FALSE(s.voice.led);
+}
+
+TEST_CASE("Where the voice does not lead any more, or only stands by, the app says everything itself")
+{
+    Led s;
+    s.voice.lead = ports::Lead::Line;
+    s.begin();
+    s.bath.primary();
+    const auto said = s.voice.said.size();
+    SECTION("lost") { s.voice.lead = ports::Lead::App; }
+    SECTION("stands by")
+    {
+        s.voice.lead = ports::Lead::Reserve;
+        s.bath.reading(9);
+    }
+    s.pass(65);
+    CHECK(s.voice.said.size() == said + 1);
+    CHECK(s.voice.said.back() == "look-at-meter");
 }
 
 TEST_CASE("A voice that outlives the session tells nobody of its silence")

@@ -3,8 +3,8 @@
 
 The clips are looked for in what the sound server really played. How late each came is printed.
 
-Usage: sound_test.py --app FILE --cli FILE --assets FOLDER Sound|DeviceVoice
-One of both at a time: the accessibility library joins one desktop in the life of a process."""
+Usage: sound_test.py --app FILE --cli FILE --assets FOLDER Sound|Frozen|DeviceVoice
+One of them at a time: the accessibility library joins one desktop in the life of a process."""
 import cmath
 import contextlib
 import json
@@ -12,6 +12,7 @@ import math
 import os
 import pathlib
 import re
+import signal
 import sqlite3
 import statistics
 import struct
@@ -30,12 +31,14 @@ SPEED = 7  # of the session that is heard to its end: nothing has to be dropped 
 TYPICAL = 0.15  # seconds that half of the prompts may come late at most
 LATE = 0.5  # that a single one may, where the machine is busy with something else
 AT_ONCE = 1  # the alarm: shorter than the prompt being said, which it cuts off; the figure is printed
+ASKED = 5  # seconds after the process goes on, on a machine busy with something else
 AFTER_QUESTION = 0.5  # seconds after which the answer to a question is tapped
 OVERLAP = 0.1  # of the silence at the ends of clips
 CLIPPED = 32767
 HUM = 3700  # Hz, beyond what the voice is strong in
 MUSIC = 6000  # how high the tone is that stands for other sound
 LISTS = 60  # seconds at most until the device's voices are listed, on a machine busy with something else
+AROUND = 15  # seconds, in which some piece of the recording came without delay
 LOUD = 1000  # of that: somebody speaks
 
 
@@ -152,14 +155,13 @@ class Listening(unittest.TestCase):
         tenths = abs(samples[:len(samples) // 1600 * 1600]).reshape(-1, 1600).max(axis=1)
         return (tenths > LOUD).sum() / 10
 
-    def begun(self):
-        """When the session began by its journal, on the clock of time.monotonic()."""
-        def switched_on():
+    def begun(self, event='switched-on', speed=1):
+        """When that event was by the journal, the last time, on the clock of time.monotonic()."""
+        def recorded():
             with contextlib.closing(sqlite3.connect(f'file:{self.store}?mode=ro', uri=True)) as db:
                 events = [json.loads(body) for body, in db.execute("SELECT body FROM fact WHERE kind = 'bath-event'")]
-            return [e['wall_ms'] for e in events if e['event'] == 'switched-on']
-        wall = max(ui.wait_for('the tap in the journal, where it is written soon after', switched_on))
-        return wall / 1000 - time.time() + time.monotonic()
+            return [e['monotonic_ms'] for e in events if e['event'] == event]
+        return max(ui.wait_for('the tap in the journal, where it is written soon after', recorded)) / 1000 / speed
 
 
 class Sound(Listening):
@@ -242,6 +244,97 @@ class Sound(Listening):
         print(f'alarm {twice[0] - pressed:.3f} s after the reading was entered, again after {twice[1] - twice[0]:.1f} s', file=sys.stderr)
         self.assertLess(twice[0] - pressed, AT_ONCE)
         self.assertIn('too-high', [p for _, p, _ in self.played(['too-high'])])
+
+
+class Frozen(Listening):
+    """A whole session whose process stands still three times: what is heard meanwhile is the script, and on return it asks."""
+
+    def frozen(self, start, script, until):
+        """Stops the process until that second of the script; holds what was heard meanwhile to the script. Gives the moment of return."""
+        self.app.process.send_signal(signal.SIGSTOP)
+        since = time.monotonic()
+        time.sleep(max(0, start + until / SPEED - since))  # what is measured is time itself
+        self.app.process.send_signal(signal.SIGCONT)
+        back = time.monotonic()
+        due = [(start + at / SPEED, p) for at, p in script if since + 0.3 < start + at / SPEED < back - 2]
+        self.assertTrue(due)
+        heard = [h for h in self.steadily({p for _, p in script}) if since + 0.2 < h[0] < back - 1.5]
+        self.assertEqual([p for _, p, _ in heard], [p for _, p in due])
+        free = 0
+        for (at, prompt, length), (when, _) in zip(heard, due):
+            late = at - max(when, free)
+            free = at + length
+            self.table.append((prompt, when - start, at - start, late))
+            self.assertLess(abs(late), TYPICAL, self.table)
+        self.away.append(back - since)
+        return back
+
+    def steadily(self, prompts):
+        """played() by the clock of the recording itself: each piece may have come late, and none came early."""
+        samples, marks = self.ear.heard()
+        ends = [(at, when) for (at, _), (_, when) in zip(marks[1:], marks)]
+        found = []
+        for prompt in prompts:
+            clip = self.ear.clip(ASSETS / f'voice/en/{prompt}.wav')
+            for at in self.ear.find(clip, samples):
+                near = [when - end / ui.RATE for end, when in ends if abs(end - at) < AROUND * ui.RATE]
+                found.append((min(near) + at / ui.RATE, prompt, len(clip) / ui.RATE))
+        return sorted(found)
+
+    def asked(self, back):
+        """Waits until the question is heard. Sped up, it is asked again before it is said to its end, so its beginning has to do."""
+        question = self.ear.clip(ASSETS / 'voice/en/what-did-it-do.wav')[:int(0.7 * ui.RATE)]
+
+        def heard():
+            samples, marks = self.ear.heard()
+            return [t for t in (self.ear.when(at, marks) for at in self.ear.find(question, samples)) if t > back]
+        words = ui.wait_for('the question', heard)[0]
+        alarm = self.times('sounds/alarm', back)[0]
+        print(f'asked aloud {min(alarm, words) - back:.2f} s after the return', file=sys.stderr)
+        self.assertLess(min(alarm, words) - back, ASKED)
+
+    def answer(self):
+        """Says what the machine did, again where the question came again: sped up, a busy machine is soon late."""
+        for _ in range(5):
+            self.app.press('It kept running, in direct current')
+            time.sleep(1)
+            if not self.app.find('It kept running, in direct current'):
+                return
+
+    def test_a_session_goes_on_being_heard_while_the_app_stands_still(self):
+        ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
+        self.table, self.away = [], []
+        self.start(SPEED)
+        self.begin('Both hands under water', listen=True)
+        start, script = self.begun(speed=SPEED), self.script()
+        hold, out = 75, script[-1][0]
+        time.sleep(max(0, start + (hold + 20) / SPEED - time.monotonic()))
+        # In the hold.
+        back = self.frozen(start, script, hold + 200)
+        self.asked(back)
+        self.answer()
+        # From the hold over the lowering until the hands are out.
+        time.sleep(max(0, start + (hold + 560) / SPEED - time.monotonic()))
+        back = self.frozen(start, script, out + 25)
+        self.asked(back)
+        self.answer()
+        self.app.press('At zero, hands out and dry')
+        self.app.press('Leads swapped')
+        # Nearly the whole second phase, for a minute and a half.
+        start = self.begun('swapped', SPEED)
+        script = [(at, 'hands-out-last' if p == 'hands-out' else p) for at, p in script]
+        time.sleep(max(0, start + (hold + 15) / SPEED - time.monotonic()))
+        back = self.frozen(start, script, out + 25)
+        self.asked(back)
+        self.answer()
+        self.app.press('At zero, hands out and dry')
+        ui.wait_for('the end', lambda: self.played(['done']))
+        for prompt, due, at, late in self.table:
+            print(f'{prompt:16} due {due:7.2f} s, heard {at:7.2f} s, {1000 * late:+5.0f} ms', file=sys.stderr)
+        print(f'stood still for {", ".join(f"{a:.0f} s" for a in self.away)}', file=sys.stderr)
+        said = {p for p, *_ in self.table}
+        self.assertFalse(said & {'raise-by-remote', 'swap-leads', 'flip-switch', 'dry-all', 'done'})
+        self.assertTrue(said >= {'look-at-meter', 'half-way', 'one-minute', 'lower-by-remote', 'hands-out', 'hands-out-last'})
 
 
 class DeviceVoice(Listening):

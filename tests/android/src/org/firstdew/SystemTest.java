@@ -25,6 +25,7 @@ import android.media.AudioFocusRequest;
 import android.media.AudioManager;
 import android.net.Uri;
 import android.os.Build;
+import android.os.PowerManager;
 import android.os.VibrationAttributes;
 import android.os.Vibrator;
 import android.provider.Settings;
@@ -49,6 +50,7 @@ import org.robolectric.RobolectricTestRunner;
 import org.robolectric.android.controller.ServiceController;
 import org.robolectric.annotation.Config;
 import org.robolectric.shadows.ShadowAudioManager;
+import org.robolectric.shadows.ShadowPowerManager;
 import org.robolectric.shadows.ShadowVibrator;
 import org.robolectric.util.ReflectionHelpers;
 import org.w3c.dom.Element;
@@ -118,6 +120,19 @@ public class SystemTest {
         assertEquals(new ComponentName(phone.app, StopReceiver.class), stop.getComponent());
         service.get().onTaskRemoved(null);
         assertFalse(new Held(phone.app).bathRunning());
+    }
+
+    @Test
+    public void thePhoneStaysAwakeWhileASessionRunsAndNoLonger() {
+        BathService.show(phone.app, "Plateau", "Stopp", 0);
+        Intent started = shadowOf(phone.app).getNextStartedService();
+        ServiceController<BathService> service = Robolectric.buildService(BathService.class, started).create().startCommand(0, 1);
+        PowerManager.WakeLock lock = ShadowPowerManager.getLatestWakeLock();
+        assertTrue(lock.isHeld());
+        service.startCommand(0, 2);
+        assertEquals("one lock for the whole session", lock, ShadowPowerManager.getLatestWakeLock());
+        service.destroy();
+        assertFalse(lock.isHeld());
     }
 
     @Test

@@ -7,10 +7,15 @@ import android.content.Intent;
 import android.content.pm.ServiceInfo;
 import android.os.Build;
 import android.os.IBinder;
+import android.os.PowerManager;
 
-/** Keeps the app alive during a session and shows its countdown, with Stop, in a permanent notification. */
+/** Keeps the app alive and the phone from sleeping during a session and shows its countdown, with Stop, in a permanent notification. */
 public final class BathService extends Service {
     private static final int ID = 2;
+    /** Longer than any session with its pauses. The system lets the phone sleep then, whatever became of the app. */
+    private static final long LONGEST_MILLIS = 3 * 60 * 60 * 1000L;
+    /** Lets the voice go on with the screen off. */
+    private PowerManager.WakeLock awake;
 
     /** Starts the service or updates it. {@code endMillis} is the end of the step; 0 if it has none. */
     static void show(Context context, String title, String stop, long endMillis) {
@@ -23,6 +28,20 @@ public final class BathService extends Service {
         context.stopService(new Intent(context, BathService.class));
         new Held(context).setBathRunning(false);
         new Reminders(context).rearm();
+    }
+
+    @Override
+    public void onCreate() {
+        super.onCreate();
+        awake = getSystemService(PowerManager.class).newWakeLock(PowerManager.PARTIAL_WAKE_LOCK, "firstdew:session");
+        awake.setReferenceCounted(false);
+        awake.acquire(LONGEST_MILLIS);
+    }
+
+    @Override
+    public void onDestroy() {
+        awake.release();
+        super.onDestroy();
     }
 
     @Override
