@@ -1,10 +1,10 @@
 #!/usr/bin/python3
 """Makes the spoken clips and the tones: English from prompts.json, every other language from its translations in qml/i18n.
 
-Usage: make.py [--language CODE]... [--only ID]... [--voice NAME --out FOLDER]
+Usage: make.py [--language CODE]... [--only ID]... [--voice NAME --out FOLDER] | make.py --check
 Needs sox; festival and festvox-us-slt-hts (Debian) for the voice "slt"; py-nanotts (PyPI) for the others. Run it again after changing a
 text; the clips are kept in the tree so that nobody needs a speech synthesizer to build the app. --voice tries another voice, into a
-folder of its own (measure.py compares them).
+folder of its own (measure.py compares them). --check fails where a text is not the one that its clip says, or the clips take too much room.
 """
 import argparse
 import json
@@ -37,6 +37,8 @@ TONES = {
     "done": ["synth", "0.7", "sine", "523", "sine", "659", "sine", "784", "remix", "-", "fade", "q", "0.02", "0.7", "0.4"],
     "alarm": ["synth", "0.6", "square", "740", "synth", "0.6", "square", "amod", "8", "fade", "q", "0.005", "0.6", "0.02"],
 }
+
+MOST_BYTES = 18_000_000  # of all clips and tones in the tree (our own choice); the package is smaller, since they are compressed there
 
 # The bed under a session: many soft tones without a beginning or an end, so quiet that it can be left on.
 BED = {"seconds": 4, "lowest": 180, "highest": 900, "tones": 60, "level_db": -46}
@@ -105,15 +107,40 @@ def make_clips(language, voice, folder, texts, wanted):
     file.write_text(json.dumps(said, ensure_ascii=False, indent=1) + "\n", encoding="utf-8")
 
 
+def check(prompts):
+    """What is wrong with the clips, a line each."""
+    wrong = []
+    for language in VOICES:
+        texts = texts_of(language, prompts)
+        if language == "en" or not texts:  # the English texts are held together with the clips by tests/qml/PromptsTest.cpp
+            continue
+        file = HERE / language / "said.json"
+        said = json.loads(file.read_text(encoding="utf-8")) if file.exists() else {}
+        wrong += [f"{language}/{name}.wav says something else: run assets/voice/make.py --language {language} --only {name}"
+                  for name, text in texts.items() if said.get(name) != text]
+        wrong += [f"{language}/{name}.wav is missing or empty" for name in texts
+                  if not (HERE / language / f"{name}.wav").exists() or (HERE / language / f"{name}.wav").stat().st_size < 4096]
+        wrong += [f"{clip} is nothing that is said" for clip in (HERE / language).glob("*.wav") if clip.stem not in texts]
+    size = sum(f.stat().st_size for folder in (HERE, SOUNDS) for f in folder.rglob("*.wav"))
+    if size > MOST_BYTES:
+        wrong.append(f"the clips take {size} bytes, more than {MOST_BYTES}")
+    return wrong
+
+
 def main():
     parser = argparse.ArgumentParser(description="make the voice clips and tones")
     parser.add_argument("--only", action="append", default=[], help="id of one clip or tone")
     parser.add_argument("--language", action="append", default=[], help="code of one language")
     parser.add_argument("--voice", help="another voice than the chosen one")
     parser.add_argument("--out", type=pathlib.Path, help="folder for its clips")
+    parser.add_argument("--check", action="store_true", help="whether every clip says its text")
     asked = parser.parse_args()
     wanted = asked.only
     prompts = json.loads((HERE / "prompts.json").read_text(encoding="utf-8"))["prompts"]
+    if asked.check:
+        wrong = check(prompts)
+        print("\n".join(wrong) or "every clip says its text")
+        sys.exit(bool(wrong))
     for language, voice in VOICES.items():
         texts = texts_of(language, prompts) if not asked.language or language in asked.language else {}
         if texts:

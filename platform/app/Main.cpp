@@ -59,7 +59,8 @@ ports::VoiceChoice voiceChoice(const viewmodels::AppContext& context)
     const bool own = context.plan.voice() == ui::VoiceChoice::Device;
     return {cues == Cues::Both || cues == Cues::Voice, cues == Cues::Both || cues == Cues::Tones,
             own ? context.appearance.language().toStdString() : std::string(),
-            [](const std::string& prompt) { return words::promptText(prompt).toStdString(); }};
+            [](const std::string& prompt) { return words::promptText(prompt).toStdString(); },
+            context.appearance.language().toStdString()};
 }
 
 /// Brings the window to the front, at that place unless it is empty.

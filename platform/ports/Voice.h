@@ -14,6 +14,8 @@ struct VoiceChoice {
     std::string language{};
     /// Returns the text of a prompt id in that language.
     std::function<std::string(const std::string&)> text{};
+    /// The language of the recorded voice; English where it has no clips.
+    std::string recorded{};
 };
 
 /// A sound of the time ahead.

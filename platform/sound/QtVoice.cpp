@@ -19,7 +19,8 @@ constexpr int kCloseMs = 1000;
 constexpr int kUnwantedMs = 10'000; // a session asks all the time
 constexpr int kOpenAgainMs = 2000;  // while the line is not there (our own choice)
 
-const QString kSpoken = QStringLiteral(":/firstdew/voice/en/");
+const QString kVoices = QStringLiteral(":/firstdew/voice/");
+const QString kEnglish = QStringLiteral("en");
 const QString kTones = QStringLiteral(":/firstdew/sounds/");
 
 QString fileOf(const QString& folder, const std::string& id)
@@ -154,7 +155,7 @@ void QtVoice::plan(const std::vector<ports::Planned>& planned, long long endsMs)
         if (p.kind == Kind::Alarm) // the person's settings do not silence an alarm
             add(p, kTones, "alarm", false, true);
         if (p.kind == Kind::Alarm || (p.kind == Kind::Prompt && m_choice.voice))
-            add(p, kSpoken, p.id, true, false);
+            add(p, spoken(), p.id, true, false);
         if (p.kind == Kind::Tone && m_choice.tones)
             add(p, kTones, p.id, false, false);
     }
@@ -195,6 +196,13 @@ void QtVoice::lostAhead()
         line().add(QByteArray(VoiceLine::format().bytesForDuration(1000 * kLeadMs), 0));
 }
 
+/// The clips of the person's language, or the English ones where there are none.
+QString QtVoice::spoken() const
+{
+    const QString own = kVoices + QString::fromStdString(m_choice.recorded);
+    return (m_choice.recorded.empty() || !QDir(own).exists() ? kVoices + kEnglish : own) + QLatin1Char('/');
+}
+
 void QtVoice::ask(const std::string& language, std::function<void(bool)> answer)
 {
     const QString wanted = QString::fromStdString(language);
@@ -210,7 +218,7 @@ bool QtVoice::prepare()
     if (!m_choice.language.empty())
         m_device.findVoice(QString::fromStdString(m_choice.language));
     const bool audible = line().prepare();
-    for (const QString& folder : {kSpoken, kTones})
+    for (const QString& folder : {spoken(), kTones})
         for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))
             samples(folder + file);
     return audible;
@@ -247,7 +255,7 @@ void QtVoice::play(const Waiting& next)
         m_device.say(QString::fromStdString(m_choice.text(next.id)));
         return;
     }
-    const QString source = fileOf(next.spoken ? kSpoken : kTones, next.id);
+    const QString source = fileOf(next.spoken ? spoken() : kTones, next.id);
     if (ahead()) {
         m_ahead->change([&](Timeline& t, Moment now) {
             t.add(now.changeable, {0, shared(source), next.id, next.spoken});

@@ -42,6 +42,7 @@ private:
     VoiceLine& line();
     const QByteArray& samples(const QString& source);
     std::shared_ptr<const Samples> shared(const QString& source);
+    [[nodiscard]] QString spoken() const;
     [[nodiscard]] bool speaksByDevice() const;
     [[nodiscard]] bool ahead() const;
     [[nodiscard]] qint64 aheadLeftMs() const;

@@ -48,7 +48,7 @@ Frame {
         }
         Label { visible: !page.canSpeak; role: Label.Small; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
         Label {
-            visible: !Appearance.english && !(page.canSpeak && PlanModel.voice === VoiceChoice.Device)
+            visible: !Appearance.recorded && !(page.canSpeak && PlanModel.voice === VoiceChoice.Device)
             role: Label.Small
             Layout.fillWidth: true
             text: page.canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")

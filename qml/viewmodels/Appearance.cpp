@@ -5,6 +5,7 @@
 #include "Tokens.h"
 #include "words/Names.h"
 
+#include <QDir>
 #include <QGuiApplication>
 #include <QLocale>
 #include <QPalette>
@@ -67,6 +68,8 @@ QString Appearance::language() const
     const QString system = QLocale::system().name().left(2);
     return words::languages().contains(system) ? system : QStringLiteral("en");
 }
+
+bool Appearance::recorded() const { return QDir(QStringLiteral(":/firstdew/voice/") + language()).exists(); }
 
 // A choice made by hand overrules what the start asked for.
 void Appearance::setTheme(ui::ThemeChoice::Value theme)

@@ -28,8 +28,8 @@ class Appearance : public QObject {
     Q_PROPERTY(firstdew::ui::ThemeChoice::Value theme READ theme WRITE setTheme NOTIFY changed)
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
-    /// The language of the recorded voice.
-    Q_PROPERTY(bool english READ english NOTIFY changed)
+    /// Whether the recorded voice speaks that language; if not, it speaks English.
+    Q_PROPERTY(bool recorded READ recorded NOTIFY changed)
     /// One reads from right to left.
     Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
     /// How long something that comes in moves, in milliseconds; 0 where nothing may move.
@@ -58,7 +58,7 @@ public:
     [[nodiscard]] ui::ThemeChoice::Value theme() const;
     [[nodiscard]] qreal textScale() const;
     [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
-    [[nodiscard]] bool english() const { return language() == QLatin1String("en"); }
+    [[nodiscard]] bool recorded() const;
     [[nodiscard]] bool rightToLeft() const;
     [[nodiscard]] int motion() const { return m_still ? 0 : kMotionMs; }
     [[nodiscard]] Phrases* phrases() { return &m_phrases; }

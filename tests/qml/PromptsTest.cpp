@@ -58,8 +58,12 @@ TEST_CASE("Every prompt has its text in the table and its clip in the app, and n
 
 TEST_CASE("Every clip begins with silence, so that no word is lost where it follows a tone without a pause")
 {
-    for (const auto& clip : QDir(QStringLiteral(":/firstdew/voice/en")).entryInfoList({"*.wav"})) {
-        CAPTURE(clip.fileName().toStdString());
+    QFileInfoList clips;
+    for (const QString language : {"en", "de", "es"})
+        clips += QDir(QStringLiteral(":/firstdew/voice/") + language).entryInfoList({"*.wav"});
+    CHECK(clips.size() == 3 * 39);
+    for (const auto& clip : clips) {
+        CAPTURE(clip.filePath().toStdString());
         QFile file(clip.filePath());
         REQUIRE(file.open(QIODevice::ReadOnly));
         const QByteArray lead = file.read(kHeaderBytes + 2 * kSamplesPerMs * kLeadMs).mid(kHeaderBytes);
