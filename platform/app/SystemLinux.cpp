@@ -8,8 +8,10 @@
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
+#include "linux/DesktopSight.h"
 #include "linux/OneWindow.h"
 #include "linux/PortalChooser.h"
+#include "linux/ReaderAnnouncer.h"
 #include "linux/ReminderTimer.h"
 #include "linux/ScreenReader.h"
 #include "ports/Absent.h"
@@ -28,12 +30,14 @@ namespace firstdew::app {
 struct System::Inside {
     Options options;
     sound::QtVoice voice{QCoreApplication::applicationDirPath() + QStringLiteral("/" FIRSTDEW_SPEAKER)};
+    linuxside::ReaderAnnouncer announcer;
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
     linuxside::PortalChooser fileChooser;
     linuxside::DesktopHaptics haptics;
     linuxside::DesktopMotion motion;
+    linuxside::DesktopSight sight;
     camera::QtCodeCamera codeCamera;
     linuxside::DesktopSessionNotice sessionNotice;
     ports::AbsentSafeArea safeArea;
@@ -80,6 +84,7 @@ std::optional<int> System::yieldToOpenWindow()
 }
 
 ports::Voice& System::voice() { return m_inside->voice; }
+ports::Announcer& System::announcer() { return m_inside->announcer; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
@@ -92,6 +97,10 @@ ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
 void System::takeBack(bool) {} // it comes as a key
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
 void System::hearOfMotion(std::function<void(bool still)> hear) { m_inside->motion.follow(std::move(hear)); }
+void System::hearOfSight(std::function<void(double textScale, bool contrast)> hear)
+{
+    m_inside->sight.follow(std::move(hear));
+}
 // A visible notice keeps its language; the next one is in the new language.
 void System::languageChanged() {}
 

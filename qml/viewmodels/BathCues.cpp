@@ -1,7 +1,9 @@
 #include "BathCues.h"
 
 #include "Store.h"
+#include "words/Announced.h"
 #include "words/BathWords.h"
+#include "words/Prompts.h"
 
 #include <cstdlib>
 #include <utility>
@@ -41,24 +43,52 @@ void BathCues::speakOfKit(facts::Waveform waveform)
     using protocol::Prompt;
     for (const auto prompt : {Prompt::CheckEverything,
                               waveform == facts::Waveform::Direct ? Prompt::SwitchOnDirect : Prompt::SwitchOnPulsed})
-        m_ports.voice.say(std::string(facts::token(prompt)));
+        say({bath::EffectKind::Say, prompt});
 }
 
-void BathCues::perform(const bath::Effect& effect)
+void BathCues::say(const bath::Effect& effect)
+{
+    if (toldByReader())
+        m_ports.announcer->announce(words::promptText(*effect.prompt).toStdString(), ports::Announcer::Urgency::InTurn);
+    else
+        m_ports.voice.say(std::string(facts::token(*effect.prompt)));
+}
+
+/// The tone stays the app's, whoever says the words.
+void BathCues::alarm(const bath::Effect& effect)
+{
+    m_ports.voice.alarm(toldByReader() ? std::string() : std::string(facts::token(*effect.prompt)));
+    m_ports.haptics.alarm();
+}
+
+void BathCues::announce(const bath::Effect& effect, const bath::State& state)
 {
     using bath::EffectKind;
-    const auto prompt = [&] { return std::string(facts::token(*effect.prompt)); };
+    if (effect.kind != EffectKind::Say && effect.kind != EffectKind::AskMeter) // which say() announces
+        if (const auto told = words::announced(effect, state, m_alarmTold))
+            m_ports.announcer->announce(told->text.toStdString(), told->atOnce ? ports::Announcer::Urgency::AtOnce
+                                                                               : ports::Announcer::Urgency::InTurn);
+}
+
+void BathCues::perform(const bath::Effect& effect, const bath::State& state)
+{
+    using bath::EffectKind;
+    if (toldByReader())
+        announce(effect, state);
     switch (effect.kind) {
-    case EffectKind::Say: m_ports.voice.say(prompt()); break;
+    case EffectKind::Say: say(effect); break;
     case EffectKind::AskMeter:
         m_ports.voice.tone("minute");
-        m_ports.voice.say(prompt());
+        say(effect);
         break;
     case EffectKind::Alarm:
-        m_ports.voice.alarm(prompt());
-        m_ports.haptics.alarm();
+        m_alarmTold = true;
+        alarm(effect);
         break;
-    case EffectKind::AlarmOff: hush(); break;
+    case EffectKind::AlarmOff:
+        m_alarmTold = false;
+        hush();
+        break;
     case EffectKind::StepChanged:
         m_ports.voice.tone("step");
         pulse();
@@ -67,10 +97,7 @@ void BathCues::perform(const bath::Effect& effect)
         m_ports.voice.tone("done");
         pulse();
         break;
-    case EffectKind::AskMeanwhile: // nobody led, and current may flow: as loud as the alarm
-        m_ports.voice.alarm(prompt());
-        m_ports.haptics.alarm();
-        break;
+    case EffectKind::AskMeanwhile: alarm(effect); break; // nobody led, and current may flow: as loud as the alarm
     case EffectKind::Interrupted: break;
     }
 }
@@ -98,6 +125,7 @@ void BathCues::follow(const bath::State& state)
 
 void BathCues::end()
 {
+    m_alarmTold = false;
     m_ports.wake.keepAwake(false);
     m_ports.haptics.still();
     if (std::exchange(m_shown, std::nullopt))

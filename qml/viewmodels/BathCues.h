@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ports/Announcer.h"
 #include "ports/Haptics.h"
 #include "ports/SessionNotice.h"
 #include "ports/Voice.h"
@@ -20,6 +21,7 @@ struct BathPorts {
     ports::SessionNotice& notice;
     /// Whether a screen reader takes touches first.
     std::function<bool()> screenReader = [] { return false; };
+    ports::Announcer* announcer = nullptr; ///< where there is one
 };
 
 /// Whether the person wants to feel each step; an alarm is felt whatever was chosen.
@@ -47,7 +49,8 @@ public:
     void speakOfKit(facts::Waveform waveform);
     /// The screen stays on from here to end().
     void begin() { m_ports.wake.keepAwake(true); }
-    void perform(const bath::Effect& effect);
+    /// `state` is that after the effect.
+    void perform(const bath::Effect& effect, const bath::State& state);
     /// What the system shows of the session outside the app follows it; to be called whenever something may have
     /// changed.
     void follow(const bath::State& state);
@@ -58,10 +61,16 @@ public:
 
 private:
     void pulse();
+    /// Whether a screen reader says the words, so that the app's voice must not.
+    [[nodiscard]] bool toldByReader() const { return m_ports.announcer != nullptr && m_ports.announcer->listens(); }
+    void announce(const bath::Effect& effect, const bath::State& state);
+    void say(const bath::Effect& effect);
+    void alarm(const bath::Effect& effect);
 
     const Store& m_store;
     BathPorts m_ports;
     std::optional<ports::SessionStep> m_shown;
+    bool m_alarmTold = false; ///< the alarm that stands was announced
 };
 
 } // namespace firstdew::viewmodels
