@@ -30,11 +30,19 @@ QWindow* shownWindow()
     return windows.isEmpty() ? nullptr : windows.constFirst();
 }
 
+} // namespace
+
 /// A notice as the accessibility bus knows it: a name, in the window.
-class Told final : public QAccessibleObject {
+class ReaderAnnouncer::Told final : public QAccessibleObject {
 public:
     explicit Told(QObject* of) : QAccessibleObject(of) {}
-    void tell(const QString& text) { m_text = text; }
+    void tell(const QString& text)
+    {
+        m_text = text;
+        m_read = false;
+    }
+    /// Whether the reader has made its words of this notice: for that alone it asks for the description.
+    [[nodiscard]] bool read() const { return m_read; }
     [[nodiscard]] QAccessibleInterface* parent() const override
     {
         return QAccessible::queryAccessibleInterface(shownWindow());
@@ -44,6 +52,7 @@ public:
     [[nodiscard]] int indexOfChild(const QAccessibleInterface*) const override { return -1; }
     [[nodiscard]] QString text(QAccessible::Text what) const override
     {
+        m_read = m_read || what == QAccessible::Description;
         return what == QAccessible::Name ? m_text : QString();
     }
     [[nodiscard]] QAccessible::Role role() const override { return QAccessible::Notification; }
@@ -51,9 +60,8 @@ public:
 
 private:
     QString m_text;
+    mutable bool m_read = false;
 };
-
-} // namespace
 
 /// Owns what the bus refers to. The registry of Qt owns the interface.
 struct ReaderAnnouncer::Notice {
@@ -113,16 +121,33 @@ void ReaderAnnouncer::appear(const QString& text, Urgency urgency)
 }
 #else
 // Qt 6.4 has no announcements, and the screen readers of its time speak notices.
-void ReaderAnnouncer::appear(const QString& text, Urgency)
+void ReaderAnnouncer::appear(const QString& text, Urgency urgency)
 {
+    constexpr int kTimes = 5;
     constexpr std::size_t kMost = 16; // a reader that is behind asks each for its text later
     if (m_notices.size() < kMost)
         m_notices.push_back(std::make_unique<Notice>());
-    Told* told = m_notices[m_next % m_notices.size()]->told;
+    Notice& notice = *m_notices[m_next % m_notices.size()];
     m_next = (m_next + 1) % kMost;
-    told->tell(text);
-    QAccessibleEvent event(told, QAccessible::ObjectShow);
+    notice.told->tell(text);
+    m_last = ++m_told;
+    if (urgency == Urgency::AtOnce)
+        m_lastAtOnce = m_told;
+    show(*notice.told, m_told, kTimes);
+}
+
+/// Where a page has just changed in many places, Orca 43 leaves out what comes meanwhile, an alarm as well. So a notice
+/// that was not read appears again: the last one, and the last that was to be said at once. Earlier ones hold no more.
+void ReaderAnnouncer::show(Told& told, int number, int times)
+{
+    constexpr int kAgainMs = 2000;
+    QAccessibleEvent event(&told, QAccessible::ObjectShow);
     QAccessible::updateAccessibility(&event);
+    if (times > 1)
+        QTimer::singleShot(kAgainMs, this, [this, &told, number, times] {
+            if ((number == m_last || number == m_lastAtOnce) && !told.read())
+                show(told, number, times - 1);
+        });
 }
 #endif
 

@@ -30,10 +30,13 @@ private slots:
     void onChanged(const QString& interface, const QVariantMap& changed);
 
 private:
+    class Told;
     void appear(const QString& text, Urgency urgency);
+    void show(Told& told, int number, int times);
 
     QDBusConnection m_bus;
     bool m_on = false;
+    int m_told = 0, m_last = 0, m_lastAtOnce = 0; ///< announcements are counted
     struct Notice;
     std::vector<std::unique_ptr<Notice>> m_notices;
     std::size_t m_next = 0;
