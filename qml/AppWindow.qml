@@ -47,10 +47,14 @@ Window {
         if (BathModel.busy && !BathModel.practice && where !== Place.Session)
             return
         const left = stack && stack.depth > 0
-        if (left)
+        if (left) {
             stack.leave()
+            openers = []
+        }
         const elsewhere = place !== where
         place = where
+        if (elsewhere)
+            Announce.place(where)
         if (elsewhere)
             come("placeFaint", 1)
         else if (left)
@@ -94,14 +98,77 @@ Window {
     onCanGoBackChanged: Router.backLeads(canGoBack)
     function open(part) {
         over.active = true
+        openers.push({ item: activeFocusItem, reason: activeFocusItem?.focusReason ?? Qt.OtherFocusReason })
         const page = stack.show(part)
         come("pageAway", 1)
+        Announce.page(page && page.title ? page.title : "")
+        land(page, openers[openers.length - 1].reason)
         return page
     }
     function closePage() {
         stack.back()
         come(stack.depth > 0 ? "pageAway" : "placeAway", -1)
+        const opener = openers.pop()
+        if (opener && opener.item && opener.item.visible && opener.item.enabled)
+            opener.item.forceActiveFocus(opener.reason)
+        else
+            Qt.callLater(settle)
     }
+
+    // The keyboard is never at something that is not there: a page that comes gets it, and the one below gets it back at what
+    // opened the page.
+    property var openers: [] // what had the keyboard before each page
+    property Item held: null // what has it, or had it last
+    property bool holds: false
+    onActiveFocusItemChanged: {
+        if (activeFocusItem && activeFocusItem.activeFocusOnTab) {
+            held = activeFocusItem
+            reason = activeFocusItem.focusReason ?? Qt.OtherFocusReason
+            holds = true
+        } else if (holds) {
+            Qt.callLater(settle)
+        }
+    }
+    readonly property bool astray: holds && !(held && held.visible)
+    onAstrayChanged: if (astray) Qt.callLater(settle)
+    function settle() {
+        if (Router.sheets > 0 || (BathModel.busy && BathModel.running.exits === Exits.TapAnywhere))
+            return
+        const now = activeFocusItem
+        if (now && now.visible && now.activeFocusOnTab)
+            return
+        if ((now && now === landed && now.visible) || ((!now || now.visible) && held && held.visible))
+            return // the second: given back, as a field does
+        // In what took its place, else on the page.
+        let near = now && !now.visible && held && held.visible ? null : held // of a page that is gone
+        while (near && !near.visible)
+            near = near.parent
+        land(near && near.parent && near.parent !== contentItem ? near : stack && stack.depth > 0 ? stack.currentItem : placeShown(), reason)
+    }
+    function placeShown(): Item { return [today, session, diary, plan].find(p => p.current)?.shown ?? null }
+    /// Gives the keyboard to the first thing of that page but a field, which would call the on-screen keyboard; where no keys
+    /// were used, to the page itself, so that the first key finds its beginning.
+    function land(page, reason) {
+        if (!page)
+            return
+        if (reason !== Qt.TabFocusReason && reason !== Qt.BacktabFocusReason) {
+            landed = page
+            page.forceActiveFocus(Qt.OtherFocusReason)
+            return
+        }
+        let item = page
+        for (let i = 0; i < 20; ++i) {
+            item = item.nextItemInFocusChain(true)
+            if (!item)
+                return
+            if (item.visible && item.activeFocusOnTab && item.cursorPosition === undefined) {
+                item.forceActiveFocus(Qt.TabFocusReason)
+                return
+            }
+        }
+    }
+    property Item landed: null // a page that has it itself
+    property int reason: Qt.OtherFocusReason // for which `held` has or had it
     // What the first picture has no need of is made after it.
     onFrameSwapped: if (!Router.drawn) afterwards.start()
     Timer { id: afterwards; interval: 0; onTriggered: Router.drawn = true } // the picture itself is shown first
@@ -139,10 +206,10 @@ Window {
                 function onArrived(where) { if (where === placed.name && placed.shown && placed.shown.toTop) placed.shown.toTop() }
             }
         }
-        PlaceLoader { name: Place.Today; page: Part.TodayPart }
+        PlaceLoader { id: today; name: Place.Today; page: Part.TodayPart }
         PlaceLoader { id: session; name: Place.Session; page: Part.BathPart }
-        PlaceLoader { name: Place.Diary; page: Part.DiaryPart }
-        PlaceLoader { name: Place.Plan; page: Part.PlanPart }
+        PlaceLoader { id: diary; name: Place.Diary; page: Part.DiaryPart }
+        PlaceLoader { id: plan; name: Place.Plan; page: Part.PlanPart }
         Loader {
             id: bar
             readonly property var shown: item

@@ -29,6 +29,14 @@ bool AndroidSharer::share(const std::string& file, const std::string& mimeType)
 
 bool AndroidOpener::open(const std::string& path) { return m_java.ask("open", {{"file", path}}).ok(); }
 
+bool AndroidAnnouncer::listens() const
+{
+    const auto told = m_java.ask("reader", json::object());
+    return told && told->value("on", false);
+}
+
+void AndroidAnnouncer::announce(const std::string& text, Urgency) { tryTo(m_java, "announce", {{"text", text}}); }
+
 bool AndroidHaptics::present() const
 {
     const auto told = m_java.ask("vibrator", json::object());

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "android/JavaSide.h"
+#include "ports/Announcer.h"
 #include "ports/ClockFormat.h"
 #include "ports/Haptics.h"
 #include "ports/Opener.h"
@@ -49,6 +50,19 @@ private:
     /// Alternating pauses and vibrations in milliseconds. An empty list ends the vibration.
     void shake(const std::vector<int>& timings);
 
+    const JavaSide& m_java;
+};
+
+/// The screen reader of the phone.
+class AndroidAnnouncer : public ports::Announcer {
+public:
+    explicit AndroidAnnouncer(const JavaSide& java) : m_java(java) {}
+    [[nodiscard]] bool listens() const override;
+    /// Android has no way to let an announcement wait or pass others: the screen reader decides.
+    void announce(const std::string& text, Urgency urgency) override;
+    void page(const std::string& title) override { announce(title, Urgency::InTurn); }
+
+private:
     const JavaSide& m_java;
 };
 

@@ -103,6 +103,7 @@ void followSystem(app::System& system, const app::Options& options, viewmodels::
     context.keep.useChooser(system.fileChooser());
     context.caseload.useChooser(system.fileChooser());
     context.feelCheckIns(system.haptics());
+    context.announce.use(system.announcer());
     viewmodels::Appearance& appearance = context.appearance;
     const auto keepFree = [&system, &options, &appearance] {
         const auto [left, top, right, bottom] = system.safeArea().insets();
@@ -132,11 +133,14 @@ void followBack(app::System& system, QQmlEngine& engine, QQuickWindow& window)
     system.takeBack(window.property("canGoBack").toBool());
 }
 
-/// What comes in moves unless the system asks for no motion. Tests are free of timing: there nothing moves.
-void moveAsAsked(app::System& system, viewmodels::Appearance& appearance, const app::Options& options)
+/// What comes in moves, and words are as large and as strong, as the system asks. Tests are free of timing: there
+/// nothing moves. Where the start asked for a size, that counts.
+void lookAsAsked(app::System& system, viewmodels::Appearance& appearance, const app::Options& options)
 {
     if (!options.testNow)
         system.hearOfMotion([&appearance](bool still) { appearance.setStill(still); });
+    if (options.textScale <= 0)
+        system.hearOfSight([&appearance](double scale, bool contrast) { appearance.see(scale, contrast); });
 }
 
 /// Lets the system show reminders with the app closed if the person wants that.
@@ -178,7 +182,7 @@ int main(int argc, char** argv)
     viewmodels::Store store(clock, options->store.toStdString());
     viewmodels::Appearance appearance(store, appearanceFrom(*options));
     viewmodels::BathModel bath(store, {system.voice(), system.wakeGuard(), system.haptics(), system.sessionNotice(),
-                                       [&system] { return system.screenReader(); }});
+                                       [&system] { return system.screenReader(); }, &system.announcer()});
     viewmodels::ScanModel scan(system.codeCamera());
     viewmodels::SummaryModel summary(store, system.sharer(), system.opener(), outgoingFolder());
     viewmodels::AppContext context(store, appearance, bath, summary, scan);
@@ -214,7 +218,7 @@ int main(int argc, char** argv)
     if (options->testFirstFrame)
         app::announceFirstFrame(*window);
 
-    moveAsAsked(system, appearance, *options);
+    lookAsAsked(system, appearance, *options);
     const auto front = [window](const QString& place) { comeToFront(*window, place); };
     app::Reminding reminding(store, system.notifier());
     QObject::connect(&reminding, &app::Reminding::wanted, window, front);

@@ -1,6 +1,7 @@
 #pragma once
 
 #ifndef Q_MOC_RUN // moc of Qt 6.4 cannot read <concepts>, which these bring in
+#include "ports/Announcer.h"
 #include "ports/ClockFormat.h"
 #include "ports/CodeCamera.h"
 #include "ports/FileChooser.h"
@@ -39,6 +40,7 @@ public:
     [[nodiscard]] std::optional<int> yieldToOpenWindow();
 
     [[nodiscard]] ports::Voice& voice();
+    [[nodiscard]] ports::Announcer& announcer();
     [[nodiscard]] ports::WakeGuard& wakeGuard();
     [[nodiscard]] ports::Sharer& sharer();
     [[nodiscard]] ports::Opener& opener();
@@ -54,6 +56,9 @@ public:
     [[nodiscard]] bool screenReader() const;
     /// Tells whether the system asks for no motion, now and whenever that changes.
     void hearOfMotion(std::function<void(bool still)> hear);
+    /// Tells how much larger than usual the system wants text, and whether it wants more contrast, now and whenever
+    /// that changes.
+    void hearOfSight(std::function<void(double textScale, bool contrast)> hear);
     /// Created by the first call, since a self-test or a screenshot shows no notices and asks for no permission.
     [[nodiscard]] ports::Notifier& notifier();
     /// Switches reminders with the app closed on or off. Does nothing where the system takes them ahead of time.

@@ -8,7 +8,6 @@
 #include "sound/QtVoice.h"
 #include "words/Sentences.h"
 
-#include <QAccessible>
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QJniEnvironment>
@@ -21,6 +20,7 @@ namespace firstdew::app {
 struct System::Inside {
     androidside::JavaSide java{QJniEnvironment::javaVM(), QNativeInterface::QAndroidApplication::context()};
     sound::QtVoice voice;
+    androidside::AndroidAnnouncer announcer{java};
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
     androidside::AndroidOpener opener{java};
@@ -76,6 +76,7 @@ std::optional<int> System::yieldToOpenWindow() { return std::nullopt; }
 void System::remindWhenClosed(bool) {}
 
 ports::Voice& System::voice() { return m_inside->voice; }
+ports::Announcer& System::announcer() { return m_inside->announcer; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
@@ -94,7 +95,7 @@ void System::takeBack(bool leads)
         qWarning("the way back may leave the app: %s", told.error().message.c_str());
 }
 
-bool System::screenReader() const { return QAccessible::isActive(); }
+bool System::screenReader() const { return m_inside->announcer.listens(); }
 
 // It may have been changed while the app was left.
 void System::hearOfMotion(std::function<void(bool still)> hear)
@@ -109,6 +110,9 @@ void System::hearOfMotion(std::function<void(bool still)> hear)
             ask();
     });
 }
+
+// Nobody asks this system yet: the size chosen in Settings alone counts.
+void System::hearOfSight(std::function<void(double textScale, bool contrast)>) {}
 
 void System::languageChanged()
 {

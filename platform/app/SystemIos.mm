@@ -10,7 +10,6 @@
 #include "ports/Absent.h"
 #include "words/Sentences.h"
 
-#include <QAccessible>
 #include <QGuiApplication>
 #include <optional>
 
@@ -29,6 +28,7 @@ std::map<std::string, std::string> buttonWords()
 
 struct System::Inside {
     sound::QtVoice voice;
+    iosside::AppleAnnouncer announcer;
     iosside::AppleWakeGuard wakeGuard;
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
@@ -59,6 +59,7 @@ std::optional<int> System::yieldToOpenWindow() { return std::nullopt; }
 void System::remindWhenClosed(bool) {}
 
 ports::Voice& System::voice() { return m_inside->voice; }
+ports::Announcer& System::announcer() { return m_inside->announcer; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
@@ -71,7 +72,7 @@ ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
 ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
 void System::takeBack(bool) {} // there is no such way out of an app
 
-bool System::screenReader() const { return QAccessible::isActive(); }
+bool System::screenReader() const { return m_inside->announcer.listens(); }
 // It may have been changed while the app was left.
 void System::hearOfMotion(std::function<void(bool still)> hear)
 {
@@ -81,6 +82,9 @@ void System::hearOfMotion(std::function<void(bool still)> hear)
             hear(iosside::stillWanted());
     });
 }
+
+// Nobody asks this system yet: the size chosen in Settings alone counts.
+void System::hearOfSight(std::function<void(double textScale, bool contrast)>) {}
 
 void System::languageChanged()
 {

@@ -8,9 +8,11 @@
 #include "linux/DesktopNotifier.h"
 #include "linux/DesktopSessionNotice.h"
 #include "linux/DesktopSharer.h"
+#include "linux/DesktopSight.h"
 #include "linux/OneWindow.h"
 #include "linux/PhoneShell.h"
 #include "linux/PortalChooser.h"
+#include "linux/ReaderAnnouncer.h"
 #include "linux/ReminderTimer.h"
 #include "linux/ScreenReader.h"
 #include "ports/Absent.h"
@@ -30,12 +32,14 @@ struct System::Inside {
     Options options;
     sound::QtVoice voice{QCoreApplication::applicationDirPath() + QStringLiteral("/" FIRSTDEW_SPEAKER),
                          options.testSpeed};
+    linuxside::ReaderAnnouncer announcer;
     linuxside::DesktopWakeGuard wakeGuard;
     linuxside::DesktopSharer sharer;
     linuxside::DesktopOpener opener;
     linuxside::PortalChooser fileChooser;
     linuxside::DesktopHaptics haptics;
     linuxside::DesktopMotion motion;
+    linuxside::DesktopSight sight;
     camera::QtCodeCamera codeCamera;
     linuxside::DesktopSessionNotice sessionNotice;
     ports::AbsentSafeArea safeArea;
@@ -87,6 +91,7 @@ std::optional<int> System::yieldToOpenWindow()
 }
 
 ports::Voice& System::voice() { return m_inside->voice; }
+ports::Announcer& System::announcer() { return m_inside->announcer; }
 ports::WakeGuard& System::wakeGuard() { return m_inside->wakeGuard; }
 ports::Sharer& System::sharer() { return m_inside->sharer; }
 ports::CodeCamera& System::codeCamera() { return m_inside->codeCamera; }
@@ -99,6 +104,10 @@ ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
 void System::takeBack(bool) {} // it comes as a key
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
 void System::hearOfMotion(std::function<void(bool still)> hear) { m_inside->motion.follow(std::move(hear)); }
+void System::hearOfSight(std::function<void(double textScale, bool contrast)> hear)
+{
+    m_inside->sight.follow(std::move(hear));
+}
 // A visible notice keeps its language; the next one is in the new language.
 void System::languageChanged() {}
 

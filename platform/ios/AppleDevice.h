@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ports/Announcer.h"
 #include "ports/ClockFormat.h"
 #include "ports/Haptics.h"
 #include "ports/Opener.h"
@@ -13,6 +14,14 @@ namespace firstdew::iosside {
 class AppleSharer : public ports::Sharer {
 public:
     [[nodiscard]] bool share(const std::string& file, const std::string& mimeType) override;
+};
+
+/// VoiceOver.
+class AppleAnnouncer : public ports::Announcer {
+public:
+    [[nodiscard]] bool listens() const override;
+    void announce(const std::string& text, Urgency urgency) override;
+    void page(const std::string& title) override;
 };
 
 /// Shows a file in the system's preview and a folder in the Files app.

@@ -95,6 +95,18 @@ bool AppleOpener::open(const std::string& path)
     return [shown presentPreviewAnimated:YES];
 }
 
+bool AppleAnnouncer::listens() const { return UIAccessibilityIsVoiceOverRunning() == YES; }
+
+void AppleAnnouncer::announce(const std::string& text, Urgency)
+{
+    UIAccessibilityPostNotification(UIAccessibilityAnnouncementNotification, [NSString stringWithUTF8String:text.c_str()]);
+}
+
+void AppleAnnouncer::page(const std::string& title)
+{
+    UIAccessibilityPostNotification(UIAccessibilityScreenChangedNotification, [NSString stringWithUTF8String:title.c_str()]);
+}
+
 bool AppleHaptics::present() const { return UIDevice.currentDevice.userInterfaceIdiom == UIUserInterfaceIdiomPhone; }
 
 void AppleHaptics::pulse()

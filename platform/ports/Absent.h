@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ports/Announcer.h"
 #include "ports/ClockFormat.h"
 #include "ports/CodeCamera.h"
 #include "ports/FileChooser.h"
@@ -32,6 +33,14 @@ public:
         std::clog << "firstdew: this system has no alarm sound for " << prompt << '\n';
     }
     void hush() override {}
+};
+
+/// Nobody listens, so nobody is to be told of that.
+class AbsentAnnouncer final : public Announcer {
+public:
+    [[nodiscard]] bool listens() const override { return false; }
+    void announce(const std::string&, Urgency) override {}
+    void page(const std::string&) override {}
 };
 
 class AbsentWakeGuard final : public WakeGuard {

@@ -61,7 +61,7 @@ public:
     virtual void say(const std::string& prompt) = 0;
     /// Adds a tone to the same queue.
     virtual void tone(const std::string& name) = 0;
-    /// Plays at once and empties the queue.
+    /// Plays at once and empties the queue. Without a prompt the tone alone, where a screen reader says the words.
     virtual void alarm(const std::string& prompt) = 0;
     /// Stops and empties the queue.
     virtual void hush() = 0;

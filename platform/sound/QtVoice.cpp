@@ -291,7 +291,8 @@ void QtVoice::alarm(const std::string& prompt)
     hush();
     // The person's settings do not silence an alarm.
     enqueue("alarm", false);
-    enqueue(prompt, true);
+    if (!prompt.empty())
+        enqueue(prompt, true);
 }
 
 void QtVoice::hush()

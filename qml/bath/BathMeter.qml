@@ -21,6 +21,8 @@ Rectangle {
     border.color: Theme.line
     function enter(mA) {
         leftAlone.stop()
+        if (pending < 0 && mA <= view.limitMa)
+            Announce.value(Appearance.phrases.milliamps(mA)) // above it the alarm says more
         pending = -1
         BathModel.reading(mA)
     }
@@ -29,8 +31,10 @@ Rectangle {
         // Above the limit nothing waits.
         if (pending > view.limitMa)
             enter(pending)
-        else
+        else {
+            Announce.value(Appearance.phrases.milliamps(pending))
             leftAlone.restart()
+        }
     }
     Timer { id: leftAlone; interval: Theme.leftAlone; onTriggered: meter.enter(meter.pending) }
 
@@ -55,7 +59,7 @@ Rectangle {
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
                 text: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter meter reading") : meter.roomy ? qsTr("Meter: %1").arg(Appearance.phrases.milliamps(meter.value)) : Appearance.phrases.milliamps(meter.value)
-                Accessible.name: qsTr("Enter the meter reading, now %1").arg(meter.pending < 0 ? meter.view.reading : Appearance.phrases.milliamps(meter.value))
+                Accessible.name: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter the meter reading") : qsTr("Enter the meter reading, now %1").arg(meter.pending < 0 ? meter.view.reading : Appearance.phrases.milliamps(meter.value))
                 textSize: meter.pending < 0 && !meter.view.hasReading ? Theme.narrow : Theme.title
                 leastHigh: Theme.bathTarget
                 side: 0
@@ -95,7 +99,7 @@ Rectangle {
             Layout.fillWidth: true
             spacing: Theme.small
             Label { role: Label.Display; text: pad.typed === "" ? "–" : pad.typed; color: pad.tooHigh ? Theme.danger : Theme.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-            Label { role: Label.Strong; text: qsTr("Limit %1").arg(meter.view.limit); color: Theme.danger }
+            Label { role: Label.Strong; text: (pad.tooHigh ? qsTr("Above the limit of %1") : qsTr("Limit %1")).arg(meter.view.limit); color: Theme.danger; Layout.maximumWidth: parent.width / 2 }
         }
         GridLayout {
             columns: 3

@@ -32,14 +32,12 @@ Item {
         readonly property real otherSide: page.wide ? width - side : 0
         anchors { fill: parent; margins: Theme.small }
 
-        Flickable {
+        Scroller {
             id: flick
             x: Appearance.rightToLeft ? whole.otherSide : 0
             width: whole.side
             height: whole.height - (page.wide ? 0 : buttons.height + Theme.small)
             contentHeight: Math.max(height, column.implicitHeight)
-            boundsBehavior: Flickable.StopAtBounds
-            clip: true
             ColumnLayout {
                 id: column
                 width: flick.width

@@ -1,5 +1,7 @@
 #include "charts/MonthPainter.h"
 
+#include "words/Names.h"
+
 #include <QDate>
 #include <QFontMetricsF>
 #include <QLocale>
@@ -51,7 +53,7 @@ QString nameOf(LocalDate date, const ChartLook& look, double room)
     const QString number = locale.toString(date.day());
     if (date.day() != 1)
         return number;
-    const QString with = locale.toString(QDate(date.year(), date.month(), date.day()), QStringLiteral("d MMM"));
+    const QString with = words::shortDay(date);
     return QFontMetricsF(look.font).horizontalAdvance(with) <= room ? with : number;
 }
 

@@ -1,5 +1,7 @@
 #include "charts/TimeFrame.h"
 
+#include "words/Names.h"
+
 #include <QDate>
 #include <QFontMetricsF>
 #include <QLocale>
@@ -36,7 +38,7 @@ std::vector<DateLabel> labelsOf(LocalDate from, LocalDate to)
     const int days = to - from + 1;
     if (days <= kDaysNamedSingly) {
         for (LocalDate d = from; d <= to; d = d + 7)
-            out.push_back({d, locale.toString(QDate(d.year(), d.month(), d.day()), QStringLiteral("d MMM"))});
+            out.push_back({d, words::shortDay(d)});
         return out;
     }
     const int every = monthsApart(days);

@@ -45,6 +45,19 @@ Item {
     Shortcut { sequence: "Ctrl+3"; onActivated: around.pages.go(Place.Diary) }
     Shortcut { sequence: "Ctrl+4"; onActivated: around.pages.go(Place.Plan) }
 
+    // Keys that scroll; with the hands under, every key stops.
+    component Turn: Shortcut {
+        property int key
+        enabled: !(around.pages.place === Place.Session && BathModel.busy && BathModel.running.exits === Exits.TapAnywhere)
+        onActivated: Router.turned(key)
+    }
+    Turn { key: Qt.Key_Up; sequence: "Up" }
+    Turn { key: Qt.Key_Down; sequence: "Down" }
+    Turn { key: Qt.Key_PageUp; sequence: "PgUp" }
+    Turn { key: Qt.Key_PageDown; sequence: "PgDown" }
+    Turn { key: Qt.Key_Home; sequence: "Home" }
+    Turn { key: Qt.Key_End; sequence: "End" }
+
     // Few sheets are ever opened: each is read and made when it is. The one of trouble may lie over another.
     Loader { id: sheet }
     Loader { id: trouble; readonly property var shown: item }

@@ -201,7 +201,7 @@ QRectF ButtonFace::extent() const
 {
     const QRectF box(0, 0, width(), height());
     if (m_visualFocus)
-        return box.marginsAdded(QMarginsF(1, 1, 1, 1) * std::max(0.0, m_focusOut));
+        return box.marginsAdded(QMarginsF(1, 1, 1, 1) * std::max(0.0, m_focusOut + Theme::kHalo));
     if (const Colours c = colours(); c.fill.alpha() > 0 || c.edge.isValid())
         return box;
     const Places at = places();
@@ -225,10 +225,14 @@ void ButtonFace::draw(QPainter* painter)
     painter->drawRoundedRect(box.adjusted(edge, edge, -edge, -edge), m_radius - edge, m_radius - edge);
     if (m_visualFocus) {
         const qreal by = Theme::kFocusLine / 2.0 - m_focusOut;
-        painter->setPen(QPen(Theme::instance()->main(), Theme::kFocusLine));
+        const Theme& t = *Theme::instance();
         painter->setBrush(Qt::NoBrush);
-        painter->drawRoundedRect(box.adjusted(by, by, -by, -by), std::max(0.0, m_radius - by),
-                                 std::max(0.0, m_radius - by));
+        for (const auto& [colour, wide] : {std::pair(t.paper(), Theme::kFocusLine + 2 * Theme::kHalo),
+                                           std::pair(t.focus(), int(Theme::kFocusLine))}) {
+            painter->setPen(QPen(colour, wide));
+            painter->drawRoundedRect(box.adjusted(by, by, -by, -by), std::max(0.0, m_radius - by),
+                                     std::max(0.0, m_radius - by));
+        }
     }
 
     const Places at = places();

@@ -35,6 +35,7 @@ ColumnLayout {
         mirrored: Appearance.rightToLeft
         Accessible.role: Accessible.Chart
         Accessible.name: qsTr("Dampness over time, %1").arg(Appearance.phrases.site(whole.site))
+        Accessible.description: DiaryModel.dampSaying(whole.site, whole.span, whole.back, whole.baths, whole.without, chart.levels)
         TapHandler {
             onTapped: point => {
                 const day = chart.dayAt(point.position.x, point.position.y)
@@ -50,6 +51,7 @@ ColumnLayout {
             onTranslationChanged: if (active) whole.dragged(start + Math.round((chart.mirrored ? -1 : 1) * translation.x / chart.dayWidth()))
         }
     }
+    AsTable { about: chart.Accessible.name; rows: () => DiaryModel.dampTable(whole.site, whole.span, whole.back, whole.baths, whole.without); asked: chart.levels + whole.back }
     Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in this time.") }
     Label { visible: chart.levels > 0 && !DiaryModel.tells(chart.levels); role: Label.Small; Layout.fillWidth: true; text: qsTr("%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.", "", chart.levels) }
     Label { visible: chart.weighed || whole.baths; role: Label.Tiny; Layout.fillWidth: true; text: chart.weighed && whole.baths ? qsTr("Marks below show your sessions. Diamonds above: weighings, in mg a minute.") : whole.baths ? qsTr("Marks below show your sessions.") : qsTr("Diamonds above: weighings, in mg a minute.") }
@@ -71,6 +73,8 @@ ColumnLayout {
         mirrored: chart.mirrored
         Accessible.role: Accessible.Chart
         Accessible.name: qsTr("Meter readings of the sessions, %1").arg(Appearance.phrases.site(whole.site))
+        Accessible.description: DiaryModel.readingTable(whole.site, whole.span, whole.back).map(row => Appearance.phrases.pair(row.what, row.says)).join(". ")
     }
+    AsTable { visible: readings.visible; about: readings.Accessible.name; rows: () => DiaryModel.readingTable(whole.site, whole.span, whole.back); asked: readings.count + whole.back }
     Label { visible: readings.visible; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.") }
 }

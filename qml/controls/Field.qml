@@ -14,10 +14,10 @@ Column {
     property alias echoMode: input.echoMode
     property alias inputMethodHints: input.inputMethodHints
     signal edited(string text)
+    onProblemChanged: if (problem !== "" && input.activeFocus) Announce.refused(problem)
     Layout.fillWidth: true
     Layout.fillHeight: false
     spacing: Theme.tight
-    // Qt 6.4 tells a screen reader no name of a field whose letters are hidden; there the words above it are read.
     Label { role: Label.Small; text: field.label; width: field.width; Accessible.ignored: field.echoMode === TextInput.Normal }
     T.TextField {
         id: input
@@ -34,13 +34,16 @@ Column {
         selectedTextColor: Theme.nowInk
         Accessible.role: Accessible.EditableText
         Accessible.name: field.label
-        Accessible.description: field.hint
+        // A screen reader is told this as the description; nothing draws it. Qt 6.4 tells no name of a field whose letters are
+        // hidden, so that there the description begins with it.
+        placeholderText: [hidden ? field.label : "", field.problem !== "" ? field.problem : field.hint].filter(t => t !== "").join(". ")
+        readonly property bool hidden: echoMode !== TextInput.Normal
         onTextEdited: field.edited(text)
         background: Rectangle {
             radius: Theme.radiusSmall
             color: Theme.paper
             border.width: input.activeFocus ? Theme.focusLine : Theme.hair
-            border.color: field.problem !== "" ? Theme.danger : input.activeFocus ? Theme.main : Theme.edge
+            border.color: field.problem !== "" ? Theme.danger : input.activeFocus ? Theme.focus : Theme.edge
         }
     }
     Label { width: field.width; visible: text !== ""; role: Label.Small; color: field.problem !== "" ? Theme.danger : Theme.inkSoft; text: field.problem !== "" ? field.problem : field.hint }

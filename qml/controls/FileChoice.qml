@@ -24,5 +24,5 @@ ColumnLayout {
     Label { visible: KeepModel.canChoose && choice.path !== ""; Layout.fillWidth: true; text: qsTr("Chosen: %1").arg(Appearance.phrases.asWritten(choice.name)) }
     Label { visible: !KeepModel.canChoose && choice.files.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Put a file that ends in %1 into %2, then look again.").arg(Appearance.phrases.asWritten(choice.ending.split(" ").map(e => "." + e).join(", "))).arg(Appearance.phrases.asWritten(KeepModel.folder)) }
     OneOf { visible: choice.files.length > 0; options: choice.files.map(f => ({ value: f.path, text: f.name })); value: choice.path; onChosen: v => choice.path = v }
-    ActionButton { visible: !KeepModel.canChoose; kind: ButtonFace.Quiet; text: qsTr("Look again"); onClicked: choice.files = KeepModel.filesEnding(choice.ending) }
+    ActionButton { visible: !KeepModel.canChoose; kind: ButtonFace.Quiet; text: qsTr("Look again"); Accessible.description: Appearance.phrases.asWritten("." + choice.ending); onClicked: choice.files = KeepModel.filesEnding(choice.ending) }
 }

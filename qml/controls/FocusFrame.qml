@@ -9,8 +9,9 @@ Rectangle {
     radius: Theme.radius + Theme.focusLine
     color: Theme.clear
     border.width: Theme.focusLine
-    border.color: Theme.main
+    border.color: Theme.focus
     readonly property var control: of
     visible: control && control.visualFocus === true
     z: 10
+    Rectangle { anchors { fill: parent; margins: -Theme.halo } z: -1; radius: parent.radius + Theme.halo; color: Theme.clear; border { width: Theme.focusLine + 2 * Theme.halo; color: Theme.paper } }
 }

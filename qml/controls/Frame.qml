@@ -21,15 +21,12 @@ Item {
     Accessible.name: title
     Rectangle { width: frame.width; height: frame.height; color: Theme.paper }
     // Bound, not anchored: what lies in it is made at the width that it keeps.
-    Flickable {
+    Scroller {
         id: flick
+        body: body
         width: frame.width
         height: frame.height - docked.height
         contentHeight: body.y + body.height + Theme.margin
-        contentWidth: width
-        boundsBehavior: Flickable.StopAtBounds
-        clip: true
-        onHeightChanged: frame.showFocused() // the on-screen keyboard leaves less room
         Item {
             id: body
             readonly property bool two: frame.twoColumns && frame.split
@@ -107,19 +104,4 @@ Item {
     }
     /// Shows its beginning, where what matters now stands.
     function toTop() { flick.contentY = 0 }
-    /// Brings the part that holds the keyboard into view.
-    function show(item) {
-        const y = item.mapToItem(body, 0, 0).y
-        if (y < flick.contentY || y + item.height > flick.contentY + flick.height)
-            flick.contentY = Math.max(0, Math.min(y - Theme.wide, flick.contentHeight - flick.height))
-    }
-    function showFocused() { follow(focused) }
-    function follow(item) {
-        if (item && (item.down === true || (item.down !== undefined && item.focusReason === Qt.MouseFocusReason)))
-            return // a finger is on the button: nothing may move away from under that
-        for (let p = item; p; p = p.parent)
-            if (p === body) { frame.show(item); return }
-    }
-    readonly property Item focused: Window.activeFocusItem
-    onFocusedChanged: showFocused()
 }

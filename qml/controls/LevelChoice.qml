@@ -21,15 +21,12 @@ Grid {
     Layout.fillWidth: true
     Repeater {
         model: Appearance.phrases.levels
-        ActionButton {
+        LevelButton {
             required property int modelData
             required property int index
-            readonly property bool on: choice.level === modelData
-            kind: on ? ButtonFace.Main : ButtonFace.Choice
+            checked: choice.level === modelData
             text: Appearance.phrases.level(modelData)
             ripples: index
-            stacked: true
-            pictureWide: Theme.iconLarge
             pictureHigh: choice.dense ? Theme.icon : Theme.iconLarge * 0.8
             textSize: choice.smaller ? Theme.tiny : Theme.label
             side: Theme.tight / 2

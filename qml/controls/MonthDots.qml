@@ -11,6 +11,11 @@ ColumnLayout {
     property var without: []
     signal dayTapped(int day)
     spacing: Theme.small
+    readonly property string saying: DiaryModel.dampSaying(site, 28, back, baths, without, Store.today)
+    function dayText(day) {
+        const noted = DiaryModel.noted(site, day)
+        return Appearance.phrases.pair(Appearance.phrases.dayFull(day), noted.known ? Appearance.phrases.level(noted.level) : qsTr("nothing noted"))
+    }
     MonthChart {
         id: chart
         readonly property int days: 7
@@ -30,6 +35,7 @@ ColumnLayout {
         mirrored: Appearance.rightToLeft
         activeFocusOnTab: true
         onActiveFocusChanged: if (!activeFocus) selected = 0; else if (selected === 0) step(0)
+        Keys.onShortcutOverride: event => event.accepted = event.key === Qt.Key_Up || event.key === Qt.Key_Down
         Keys.onLeftPressed: step(mirrored ? 1 : -1)
         Keys.onRightPressed: step(mirrored ? -1 : 1)
         Keys.onUpPressed: step(-days)
@@ -37,7 +43,7 @@ ColumnLayout {
         Keys.onReturnPressed: if (selected !== 0) whole.dayTapped(selected)
         Accessible.role: Accessible.Chart
         Accessible.name: qsTr("Dampness over time, %1").arg(Appearance.phrases.site(whole.site))
-        Accessible.description: selected !== 0 ? Appearance.phrases.dayFull(selected) : ""
+        Accessible.description: selected !== 0 ? whole.dayText(selected) : whole.saying
         TapHandler {
             onTapped: point => {
                 const day = chart.dayAt(point.position.x, point.position.y)
@@ -70,6 +76,7 @@ ColumnLayout {
             }
         }
     }
+    AsTable { about: chart.Accessible.name; rows: () => DiaryModel.dampTable(whole.site, 28, whole.back, whole.baths, whole.without); asked: chart.levels + whole.back }
     Label { visible: chart.levels === 0; Layout.fillWidth: true; text: qsTr("No check-in in these weeks. Tap a day to add one.") }
     Label { visible: chart.levels > 0; role: Label.Tiny; Layout.fillWidth: true; text: whole.baths ? qsTr("A bar under a day is a session. Tap a day to see and correct it.") : qsTr("Tap a day to see and correct it.") }
 }

@@ -16,6 +16,11 @@ Column {
             readonly property siteAhead ahead: TodayModel.ahead[index] ?? Empty.siteAhead
             spacing: Theme.tight
             width: strip.width
+            /// A line for each day: the chance of dampness, and the session that is planned.
+            function rows(): var {
+                const session = qsTr("session planned")
+                return ahead.chances.map((chance, day) => ({ what: Appearance.phrases.dayFull(Store.today + day), says: Appearance.phrases.percent(chance) + (ahead.sessions[day] ? ", " + session : "") }))
+            }
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
@@ -39,7 +44,9 @@ Column {
                 Layout.preferredHeight: Theme.iconLarge + Theme.iconSmall + Theme.tight
                 Accessible.role: Accessible.Graphic
                 Accessible.name: qsTr("Chance of dampness by day, %1").arg(Appearance.phrases.site(line.ahead.site))
+                Accessible.description: line.ahead.known ? line.rows().map(row => Appearance.phrases.pair(row.what, row.says)).join(". ") : qsTr("Bars come with the first session.")
             }
+            AsTable { visible: line.ahead.known; about: Appearance.phrases.site(line.ahead.site); rows: () => line.rows(); asked: Store.today }
             Label { visible: !line.ahead.known; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Bars come with the first session.") }
         }
     }

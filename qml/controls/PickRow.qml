@@ -16,6 +16,7 @@ ColumnLayout {
     ActionButton {
         text: row.shown === "" ? qsTr("Choose") : row.shown
         Accessible.name: qsTr("%1: %2").arg(row.label).arg(text)
+        Accessible.description: row.hint
         Layout.fillWidth: true
         Layout.maximumHeight: Theme.largeText ? Infinity : Theme.target // Qt 6.4: measured at no width first, it may keep that height
         onClicked: { chooser.active = true; chooser.shown.open() }

@@ -66,6 +66,8 @@ signals:
     /// Whether goBack() of the window has something to leave. Where it has not, the way back is the system's.
     void backLeads(bool leads);
     void sheetsChanged();
+    /// That key scrolls the page in front.
+    void turned(int key);
     /// That sheet has just been opened.
     void rises(QObject* sheet);
     void drawnChanged();

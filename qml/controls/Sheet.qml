@@ -4,9 +4,8 @@ import QtQuick.Templates as T
 import Firstdew
 
 // Rises from the foot of the screen for one short matter.
-T.Popup {
+T.Dialog {
     id: sheet
-    property string title: ""
     default property alias content: column.data
     property real away: 0 // how far it still is from where it belongs: 1 below the edge, 0 there
     parent: T.Overlay.overlay
@@ -19,8 +18,31 @@ T.Popup {
     x: parent ? Theme.safeLeft + (room - width) / 2 : 0
     y: parent ? parent.height - height : 0
     closePolicy: T.Popup.CloseOnPressOutside // Escape and the way back come to the window
-    onAboutToShow: Router.opened(sheet)
-    onClosed: Router.closed(sheet)
+    // The keyboard goes to its first choice, and back to where it was before.
+    property Item opener: null
+    property int reason: Qt.OtherFocusReason // for which that had the keyboard
+    readonly property Item keyboard: parent ? parent.Window.activeFocusItem : null
+    function holds(item: var): bool {
+        for (let p = item; p; p = p.parent)
+            if (p === inside)
+                return true
+        return false
+    }
+    function takeKeyboard() {
+        if (holds(keyboard))
+            return
+        const first = closer.nextItemInFocusChain(true)
+        const to = holds(first) && first.cursorPosition === undefined ? first : closer // a field would call the on-screen keyboard
+        to.forceActiveFocus(reason === Qt.TabFocusReason || reason === Qt.BacktabFocusReason ? Qt.TabFocusReason : Qt.PopupFocusReason)
+    }
+    function giveKeyboardBack() {
+        if (opener && opener.visible && opener.enabled)
+            opener.forceActiveFocus(reason)
+        opener = null
+    }
+    onAboutToShow: { opener = keyboard; reason = keyboard?.focusReason ?? Qt.OtherFocusReason; Router.opened(sheet) }
+    onOpened: takeKeyboard()
+    onClosed: { Router.closed(sheet); giveKeyboardBack() }
     Component.onDestruction: Router.closed(sheet)
     T.Overlay.modal: Rectangle { color: Theme.veil }
     background: Rectangle {
@@ -32,13 +54,15 @@ T.Popup {
     property alias dock: dockColumn.data
     readonly property real docked: dockColumn.implicitHeight > 0 ? dockColumn.implicitHeight + Theme.margin : 0
     contentItem: Item {
+        id: inside
         transform: Translate { y: sheet.away * sheet.height }
-        Flickable {
+        Keys.onPressed: event => event.accepted = scroller.turn(event.key)
+        Scroller {
+            id: scroller
+            inSheet: true
             width: parent.width
             height: parent.height - sheet.docked
             contentHeight: column.implicitHeight + 2 * Theme.margin
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
             ColumnLayout {
                 id: column
                 x: Theme.margin
@@ -48,7 +72,7 @@ T.Popup {
                 RowLayout {
                     Layout.fillWidth: true
                     Label { role: Label.Title; text: sheet.title; Layout.fillWidth: true; Accessible.role: Accessible.Heading }
-                    IconButton { iconName: "close"; text: qsTr("Close"); onClicked: sheet.close() }
+                    IconButton { id: closer; iconName: "close"; text: qsTr("Close"); onClicked: sheet.close() }
                 }
             }
         }

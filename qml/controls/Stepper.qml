@@ -7,6 +7,8 @@ ColumnLayout {
     id: stepper
     property string label: ""
     property string shown: ""
+    onShownChanged: if (changing) { changing = false; Announce.value(shown) }
+    property bool changing: false // by the buttons
     signal less()
     signal more()
     Layout.fillWidth: true
@@ -18,8 +20,8 @@ ColumnLayout {
     RowLayout {
         Layout.fillWidth: true
         spacing: Theme.small
-        ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("%1: earlier or less").arg(stepper.label); onClicked: stepper.less() }
+        ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("%1: less").arg(stepper.label); onClicked: { stepper.changing = true; stepper.less() } }
         Label { visible: !Theme.largeText; role: Label.Strong; text: stepper.shown; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-        ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("%1: later or more").arg(stepper.label); onClicked: stepper.more() }
+        ActionButton { iconName: "plus"; text: ""; Accessible.name: qsTr("%1: more").arg(stepper.label); onClicked: { stepper.changing = true; stepper.more() } }
     }
 }

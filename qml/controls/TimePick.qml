@@ -32,6 +32,7 @@ PickRow {
                         leastHigh: Theme.target
                         kind: cell.value === (sheet.hour < 0 ? Math.floor(pick.minutes / 60) * 60 : pick.minutes) ? ButtonFace.Main : ButtonFace.Plain
                         text: Appearance.phrases.clock(cell.value)
+                        Accessible.name: kind === ButtonFace.Main ? qsTr("%1, chosen").arg(text) : text
                         onClicked: {
                             if (sheet.hour < 0) {
                                 sheet.hour = cell.index

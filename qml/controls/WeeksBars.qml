@@ -31,7 +31,9 @@ ColumnLayout {
         mirrored: Appearance.rightToLeft
         Accessible.role: Accessible.Chart
         Accessible.name: qsTr("Dampness over time, %1").arg(Appearance.phrases.site(whole.site))
+        Accessible.description: DiaryModel.dampSaying(whole.site, whole.span, whole.back, whole.baths, whole.without, chart.known)
     }
+    AsTable { about: chart.Accessible.name; rows: () => DiaryModel.weekTable(whole.site, whole.span, whole.back, whole.without); asked: chart.known + whole.back }
     Label { visible: chart.known === 0; Layout.fillWidth: true; text: qsTr("A week with three check-ins or more draws a bar here.") }
     Label { visible: chart.known > 0; role: Label.Tiny; Layout.fillWidth: true; text: whole.baths ? qsTr("Dark: wet or dripping days. Light: clammy days. Marks below show your sessions.") : qsTr("Dark: wet or dripping days. Light: clammy days.") }
 }

@@ -32,6 +32,13 @@
     </message>
 </context>
 <context>
+    <name>AsTable</name>
+    <message>
+        <source>As a table</source>
+        <translation>كجدول</translation>
+    </message>
+</context>
+<context>
     <name>AwayPage</name>
     <message>
         <source>Days away</source>
@@ -395,6 +402,14 @@
     <message>
         <source>Enter meter reading</source>
         <translation>أدخل قراءة العداد</translation>
+    </message>
+    <message>
+        <source>Enter the meter reading</source>
+        <translation>إدخال قراءة المقياس</translation>
+    </message>
+    <message>
+        <source>Above the limit of %1</source>
+        <translation>فوق الحد %1</translation>
     </message>
 </context>
 <context>
@@ -2177,6 +2192,10 @@
         <source>Tap a day to see and correct it.</source>
         <translation>انقر يومًا لتراه وتصحّحه.</translation>
     </message>
+    <message>
+        <source>nothing noted</source>
+        <translation>لم يُسجَّل شيء</translation>
+    </message>
 </context>
 <context>
     <name>MovePage</name>
@@ -2486,6 +2505,10 @@
     <message>
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
         <translation>جلسة مخطَّطة. كلما امتلأ العمود زاد احتمال الرطوبة حتى ذلك اليوم؛ وبعد الجلسة يبدأ من جديد.</translation>
+    </message>
+    <message>
+        <source>session planned</source>
+        <translation>جلسة مخطط لها</translation>
     </message>
 </context>
 <context>
@@ -4074,12 +4097,12 @@
 <context>
     <name>Stepper</name>
     <message>
-        <source>%1: earlier or less</source>
-        <translation>%1: أبكر أو أقل</translation>
+        <source>%1: less</source>
+        <translation>%1: أقل</translation>
     </message>
     <message>
-        <source>%1: later or more</source>
-        <translation>%1: أبعد أو أكثر</translation>
+        <source>%1: more</source>
+        <translation>%1: أكثر</translation>
     </message>
 </context>
 <context>
@@ -4439,6 +4462,13 @@
     <message>
         <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
         <translation>راجع هذا قبل جلستك القادمة. كثيرًا ما يكون أمر صغير سبب عدم الفائدة أو عدم ارتفاع التيار.</translation>
+    </message>
+</context>
+<context>
+    <name>TimePick</name>
+    <message>
+        <source>%1, chosen</source>
+        <translation>%1، مختار</translation>
     </message>
 </context>
 <context>
@@ -6349,6 +6379,18 @@
         <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
         <translation>أُوقفت جلسة اليوم. كان معظمها قد تمّ، لذلك تُحتسب.</translation>
     </message>
+    <message>
+        <source>Saved.</source>
+        <translation>تم الحفظ.</translation>
+    </message>
+    <message>
+        <source>Taken back.</source>
+        <translation>تم التراجع.</translation>
+    </message>
+    <message>
+        <source>The alarm is over.</source>
+        <translation>انتهى الإنذار.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6417,6 +6459,54 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::DiaryModel</name>
+    <message numerus="yes">
+        <source>%1: %n day(s)</source>
+        <translation>
+            <numerusform>%1: %n يوم</numerusform>
+            <numerusform>%1: يوم واحد (%n)</numerusform>
+            <numerusform>%1: يومان (%n)</numerusform>
+            <numerusform>%1: %n أيام</numerusform>
+            <numerusform>%1: %n يومًا</numerusform>
+            <numerusform>%1: %n من الأيام</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing noted in this time</source>
+        <translation>لم يُسجَّل شيء في هذه الفترة</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n جلسة</numerusform>
+            <numerusform>جلسة واحدة (%n)</numerusform>
+            <numerusform>جلستان (%n)</numerusform>
+            <numerusform>%n جلسات</numerusform>
+            <numerusform>%n جلسةً</numerusform>
+            <numerusform>%n من الجلسات</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation>جلسة</translation>
+    </message>
+    <message>
+        <source>Week from %1</source>
+        <translation>الأسبوع من %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damp day(s) of %1 with a check-in</source>
+        <translation>
+            <numerusform>%n يوم رطب من %1 مسجل</numerusform>
+            <numerusform>يوم رطب واحد (%n) من %1 مسجل</numerusform>
+            <numerusform>يومان رطبان (%n) من %1 مسجل</numerusform>
+            <numerusform>%n أيام رطبة من %1 مسجل</numerusform>
+            <numerusform>%n يومًا رطبًا من %1 مسجل</numerusform>
+            <numerusform>%n من الأيام الرطبة من %1 مسجل</numerusform>
+        </translation>
     </message>
 </context>
 <context>

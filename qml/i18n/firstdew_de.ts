@@ -32,6 +32,13 @@
     </message>
 </context>
 <context>
+    <name>AsTable</name>
+    <message>
+        <source>As a table</source>
+        <translation>Als Tabelle</translation>
+    </message>
+</context>
+<context>
     <name>AwayPage</name>
     <message>
         <source>Days away</source>
@@ -395,6 +402,14 @@
     <message>
         <source>Enter meter reading</source>
         <translation>Anzeige eingeben</translation>
+    </message>
+    <message>
+        <source>Enter the meter reading</source>
+        <translation>Angezeigten Wert eingeben</translation>
+    </message>
+    <message>
+        <source>Above the limit of %1</source>
+        <translation>Über der Grenze von %1</translation>
     </message>
 </context>
 <context>
@@ -2161,6 +2176,10 @@
         <source>Tap a day to see and correct it.</source>
         <translation>Tippen Sie auf einen Tag, um ihn zu sehen und zu berichtigen.</translation>
     </message>
+    <message>
+        <source>nothing noted</source>
+        <translation>nichts notiert</translation>
+    </message>
 </context>
 <context>
     <name>MovePage</name>
@@ -2470,6 +2489,10 @@
     <message>
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
         <translation>Geplante Sitzung. Je voller ein Balken, desto wahrscheinlicher ist es bis zu dem Tag feucht; nach einer Sitzung beginnt es von vorn.</translation>
+    </message>
+    <message>
+        <source>session planned</source>
+        <translation>Sitzung geplant</translation>
     </message>
 </context>
 <context>
@@ -3982,12 +4005,12 @@
 <context>
     <name>Stepper</name>
     <message>
-        <source>%1: earlier or less</source>
-        <translation>%1: früher oder weniger</translation>
+        <source>%1: less</source>
+        <translation>%1: weniger</translation>
     </message>
     <message>
-        <source>%1: later or more</source>
-        <translation>%1: später oder mehr</translation>
+        <source>%1: more</source>
+        <translation>%1: mehr</translation>
     </message>
 </context>
 <context>
@@ -4335,6 +4358,13 @@
     <message>
         <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
         <translation>Gehen Sie das vor Ihrer nächsten Sitzung durch. Oft ist eine Kleinigkeit der Grund, warum es nicht hilft oder der Strom nicht steigt.</translation>
+    </message>
+</context>
+<context>
+    <name>TimePick</name>
+    <message>
+        <source>%1, chosen</source>
+        <translation>%1, gewählt</translation>
     </message>
 </context>
 <context>
@@ -6189,6 +6219,18 @@
         <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
         <translation>Die heutige Sitzung wurde abgebrochen. Das meiste war geschafft, deshalb zählt sie.</translation>
     </message>
+    <message>
+        <source>Saved.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>Taken back.</source>
+        <translation>Zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>The alarm is over.</source>
+        <translation>Der Alarm ist vorbei.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6253,6 +6295,42 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::DiaryModel</name>
+    <message numerus="yes">
+        <source>%1: %n day(s)</source>
+        <translation>
+            <numerusform>%1: %n Tag</numerusform>
+            <numerusform>%1: %n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing noted in this time</source>
+        <translation>Nichts notiert in dieser Zeit</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n Sitzung</numerusform>
+            <numerusform>%n Sitzungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation>Sitzung</translation>
+    </message>
+    <message>
+        <source>Week from %1</source>
+        <translation>Woche ab %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damp day(s) of %1 with a check-in</source>
+        <translation>
+            <numerusform>%n feuchter Tag von %1 mit Eintrag</numerusform>
+            <numerusform>%n feuchte Tage von %1 mit Eintrag</numerusform>
+        </translation>
     </message>
 </context>
 <context>

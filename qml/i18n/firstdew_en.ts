@@ -326,4 +326,28 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>firstdew::viewmodels::DiaryModel</name>
+    <message numerus="yes">
+        <source>%1: %n day(s)</source>
+        <translation>
+            <numerusform>%1: %n day</numerusform>
+            <numerusform>%1: %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n session</numerusform>
+            <numerusform>%n sessions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damp day(s) of %1 with a check-in</source>
+        <translation>
+            <numerusform>%n damp day of %1 with a check-in</numerusform>
+            <numerusform>%n damp days of %1 with a check-in</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -32,6 +32,13 @@
     </message>
 </context>
 <context>
+    <name>AsTable</name>
+    <message>
+        <source>As a table</source>
+        <translation>Como tabla</translation>
+    </message>
+</context>
+<context>
     <name>AwayPage</name>
     <message>
         <source>Days away</source>
@@ -395,6 +402,14 @@
     <message>
         <source>Enter meter reading</source>
         <translation>Anotar la lectura</translation>
+    </message>
+    <message>
+        <source>Enter the meter reading</source>
+        <translation>Introducir la lectura del medidor</translation>
+    </message>
+    <message>
+        <source>Above the limit of %1</source>
+        <translation>Por encima del límite de %1</translation>
     </message>
 </context>
 <context>
@@ -2161,6 +2176,10 @@
         <source>Tap a day to see and correct it.</source>
         <translation>Toque un día para verlo y corregirlo.</translation>
     </message>
+    <message>
+        <source>nothing noted</source>
+        <translation>nada anotado</translation>
+    </message>
 </context>
 <context>
     <name>MovePage</name>
@@ -2470,6 +2489,10 @@
     <message>
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
         <translation>Sesión prevista. Cuanto más llena una barra, más probable es la humedad para ese día; tras una sesión empieza de nuevo.</translation>
+    </message>
+    <message>
+        <source>session planned</source>
+        <translation>sesión prevista</translation>
     </message>
 </context>
 <context>
@@ -3982,12 +4005,12 @@
 <context>
     <name>Stepper</name>
     <message>
-        <source>%1: earlier or less</source>
-        <translation>%1: antes o menos</translation>
+        <source>%1: less</source>
+        <translation>%1: menos</translation>
     </message>
     <message>
-        <source>%1: later or more</source>
-        <translation>%1: después o más</translation>
+        <source>%1: more</source>
+        <translation>%1: más</translation>
     </message>
 </context>
 <context>
@@ -4335,6 +4358,13 @@
     <message>
         <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
         <translation>Repase esto antes de su próxima sesión. A menudo una pequeñez es la causa de que no ayude o de que la corriente no suba.</translation>
+    </message>
+</context>
+<context>
+    <name>TimePick</name>
+    <message>
+        <source>%1, chosen</source>
+        <translation>%1, elegido</translation>
     </message>
 </context>
 <context>
@@ -6189,6 +6219,18 @@
         <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
         <translation>La sesión de hoy se interrumpió. La mayor parte estaba hecha, así que cuenta.</translation>
     </message>
+    <message>
+        <source>Saved.</source>
+        <translation>Guardado.</translation>
+    </message>
+    <message>
+        <source>Taken back.</source>
+        <translation>Deshecho.</translation>
+    </message>
+    <message>
+        <source>The alarm is over.</source>
+        <translation>La alarma ha terminado.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6253,6 +6295,42 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>firstdew::viewmodels::DiaryModel</name>
+    <message numerus="yes">
+        <source>%1: %n day(s)</source>
+        <translation>
+            <numerusform>%1: %n día</numerusform>
+            <numerusform>%1: %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing noted in this time</source>
+        <translation>Nada anotado en este periodo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n session(s)</source>
+        <translation>
+            <numerusform>%n sesión</numerusform>
+            <numerusform>%n sesiones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>session</source>
+        <translation>sesión</translation>
+    </message>
+    <message>
+        <source>Week from %1</source>
+        <translation>Semana desde el %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damp day(s) of %1 with a check-in</source>
+        <translation>
+            <numerusform>%n día húmedo de %1 con registro</numerusform>
+            <numerusform>%n días húmedos de %1 con registro</numerusform>
+        </translation>
     </message>
 </context>
 <context>

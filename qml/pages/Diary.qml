@@ -55,7 +55,7 @@ Frame {
             spacing: Theme.small
             Repeater {
                 model: [{ view: Diary.Month, text: qsTr("Month") }, { view: Diary.Quarter, text: qsTr("Quarter") }, { view: Diary.Year, text: qsTr("Year") }, { view: Diary.All, text: qsTr("All") }]
-                Chip {
+                ChoiceChip {
                     required property var modelData
                     text: modelData.text
                     checked: page.view === modelData.view

@@ -45,8 +45,8 @@ Frame {
             Wrap {
                 Layout.fillWidth: true
                 spacing: Theme.small
-                ActionButton { text: card.line.stage === Stage.NotStarted ? qsTr("Choose the course") : qsTr("Course"); onClicked: Router.openCourse(card.line.treatedAs) }
-                ActionButton { text: card.line.paused ? qsTr("Go on") : qsTr("Pause"); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
+                ActionButton { text: card.line.stage === Stage.NotStarted ? qsTr("Choose the course") : qsTr("Course"); Accessible.name: Appearance.phrases.pair(Appearance.phrases.site(card.line.site), text); onClicked: Router.openCourse(card.line.treatedAs) }
+                ActionButton { text: card.line.paused ? qsTr("Go on") : qsTr("Pause"); Accessible.name: Appearance.phrases.pair(Appearance.phrases.site(card.line.site), text); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
             }
             PaceChoice { plan: card.line } // below, so that the buttons stay where they are when it goes
         }

@@ -25,10 +25,11 @@ Theme* Theme::create(QQmlEngine*, QJSEngine*)
     return theTheme;
 }
 
-void Theme::follow(bool dark, qreal textScale)
+void Theme::follow(bool dark, qreal textScale, bool contrast)
 {
-    if (dark == m_dark && textScale == m_textScale)
+    if (dark == m_dark && textScale == m_textScale && contrast == m_contrast)
         return;
+    m_contrast = contrast;
     m_dark = dark;
     m_textScale = textScale;
     emit changed();

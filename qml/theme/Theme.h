@@ -29,6 +29,7 @@ class Theme : public QObject {
     Q_PROPERTY(QColor ink READ ink NOTIFY changed)
     Q_PROPERTY(QColor inkSoft READ inkSoft NOTIFY changed)
     Q_PROPERTY(QColor main READ main NOTIFY changed)
+    Q_PROPERTY(QColor focus READ focus NOTIFY changed)
     Q_PROPERTY(QColor mainInk READ mainInk NOTIFY changed)
     Q_PROPERTY(QColor now READ now NOTIFY changed)
     Q_PROPERTY(QColor nowInk READ nowInk NOTIFY changed)
@@ -47,6 +48,7 @@ class Theme : public QObject {
     Q_PROPERTY(int bathTarget MEMBER kBathTarget CONSTANT)
     Q_PROPERTY(int hair MEMBER kHair CONSTANT)
     Q_PROPERTY(int focusLine MEMBER kFocusLine CONSTANT)
+    Q_PROPERTY(int halo MEMBER kHalo CONSTANT) ///< of paper around that line, on whatever ground
     Q_PROPERTY(int tight MEMBER kTight CONSTANT)
     Q_PROPERTY(int small MEMBER kSmall CONSTANT)
     Q_PROPERTY(int gap MEMBER kGap CONSTANT)
@@ -93,7 +95,7 @@ class Theme : public QObject {
     Q_PROPERTY(int leftAlone MEMBER kLeftAlone CONSTANT) ///< a meter reading counts when it was left alone this long
 
 public:
-    static constexpr int kTarget = 48, kBathTarget = 96, kHair = 1, kFocusLine = 3;
+    static constexpr int kTarget = 48, kBathTarget = 96, kHair = 1, kFocusLine = 3, kHalo = 2;
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
     static constexpr int kMeasure = 620, kTwoColumns = 840, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480,
@@ -108,8 +110,9 @@ public:
     /// There is one as long as there is an Appearance.
     static Theme* instance();
     static Theme* create(QQmlEngine*, QJSEngine*);
-    /// What the person chose; `textScale` from 0.85 to 2.
-    void follow(bool dark, qreal textScale);
+    /// What the person and the system want; `textScale` from 0.85 to 2. With more contrast nothing is written softly,
+    /// and edges are as strong as words.
+    void follow(bool dark, qreal textScale, bool contrast = false);
 
     void keepFree(const QMarginsF& safe);
 
@@ -124,11 +127,13 @@ public:
     [[nodiscard]] QColor card() const { return tone(0xfffcf5, 0x182b31); }
     [[nodiscard]] QColor cardPressed() const { return tone(0xefe8d8, 0x22393f); }
     [[nodiscard]] QColor sunken() const { return tone(0xece5d5, 0x13252a); }
-    [[nodiscard]] QColor line() const { return tone(0xd5cbb6, 0x35505a); }
-    [[nodiscard]] QColor edge() const { return tone(0x6f8187, 0x7d979e); }
-    [[nodiscard]] QColor ink() const { return tone(0x15323a, 0xedf2ec); }
-    [[nodiscard]] QColor inkSoft() const { return tone(0x48606a, 0xadc0c4); }
+    [[nodiscard]] QColor line() const { return m_contrast ? edgeTone() : tone(0xd5cbb6, 0x35505a); }
+    [[nodiscard]] QColor edge() const { return m_contrast ? ink() : edgeTone(); }
+    [[nodiscard]] QColor ink() const { return m_contrast ? tone(0x000000, 0xffffff) : tone(0x15323a, 0xedf2ec); }
+    [[nodiscard]] QColor inkSoft() const { return m_contrast ? ink() : tone(0x48606a, 0xadc0c4); }
     [[nodiscard]] QColor main() const { return tone(0x1f5a66, 0x7cc0c6); }
+    /// Where the keyboard is: like nothing that is chosen, main or alarming.
+    [[nodiscard]] QColor focus() const { return tone(0x4b3fa8, 0xc2b8ff); }
     [[nodiscard]] QColor mainInk() const { return tone(0xffffff, 0x08191d); }
     [[nodiscard]] QColor now() const { return tone(0xf0a82a, 0xf2b544); }
     [[nodiscard]] QColor nowPressed() const { return tone(0xd98f10, 0xd99a22); }
@@ -169,7 +174,10 @@ signals:
 private:
     [[nodiscard]] QColor tone(QRgb light, QRgb dark) const { return QColor(m_dark ? dark : light); }
 
+    [[nodiscard]] QColor edgeTone() const { return tone(0x6f8187, 0x7d979e); }
+
     bool m_dark = false;
+    bool m_contrast = false;
     qreal m_textScale = 1;
     QMarginsF m_safe;
 };

@@ -32,6 +32,7 @@ AppContext& AppContext::of(const QQmlEngine& engine)
     return *context;
 }
 
+Announce* Announce::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).announce); }
 Store* Store::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).store); }
 Appearance* Appearance::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).appearance); }
 BathModel* BathModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).bath); }

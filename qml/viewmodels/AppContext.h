@@ -1,5 +1,6 @@
 #pragma once
 
+#include "Announce.h"
 #include "Appearance.h"
 #include "BathModel.h"
 #include "CaseloadModel.h"
@@ -36,6 +37,7 @@ struct AppContext {
     BathModel& bath;
     SummaryModel& summary;
     ScanModel& scan;
+    Announce announce{store, bath};
     TodayModel today{store};
     DiaryModel diary{store};
     PlanModel plan{store};

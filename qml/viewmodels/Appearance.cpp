@@ -29,7 +29,10 @@ Appearance::Appearance(Store& store, Asked asked) : m_store(store), m_asked(std:
     connect(&store, &Store::changed, this, &Appearance::changed);
 }
 
-void Appearance::applyTheme() { m_theme.follow(dark(), textScale()); }
+void Appearance::applyTheme()
+{
+    m_theme.follow(dark(), qBound(kLeastScale, textScale() * m_systemScale, kMostScale), m_contrast);
+}
 
 void Appearance::countHours(words::Hours hours)
 {
@@ -97,6 +100,15 @@ void Appearance::setLanguage(const QString& language)
     m_asked.language.clear();
     if (language.toStdString() != m_store.diary().preferences.language)
         m_store.append(diary::languagePreference(language.toStdString()));
+}
+
+void Appearance::see(qreal textScale, bool contrast)
+{
+    if (textScale == m_systemScale && contrast == m_contrast)
+        return;
+    m_systemScale = textScale;
+    m_contrast = contrast;
+    emit changed();
 }
 
 void Appearance::setStill(bool still)

@@ -26,6 +26,7 @@ class Appearance : public QObject {
     QML_SINGLETON
     Q_PROPERTY(bool dark READ dark NOTIFY changed)
     Q_PROPERTY(firstdew::ui::ThemeChoice::Value theme READ theme WRITE setTheme NOTIFY changed)
+    /// As chosen here, without the system's own.
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
     /// Whether the recorded voice speaks that language; if not, it speaks English.
@@ -75,6 +76,9 @@ public:
     void showTheme(ui::ThemeChoice::Value theme);
     void setTextScale(qreal scale);
     void setLanguage(const QString& language);
+    /// How much larger than usual the system wants text, which counts beside what the person chose here, and whether it
+    /// wants more contrast.
+    void see(qreal textScale, bool contrast);
     /// Whether the system asks for no motion. Until it has answered nothing moves.
     void setStill(bool still);
 
@@ -93,6 +97,8 @@ private:
     Theme m_theme{this};
     Phrases m_phrases;
     bool m_still = true;
+    qreal m_systemScale = 1;
+    bool m_contrast = false;
 };
 
 } // namespace firstdew::viewmodels

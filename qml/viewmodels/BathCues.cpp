@@ -1,7 +1,9 @@
 #include "BathCues.h"
 
 #include "Store.h"
+#include "words/Announced.h"
 #include "words/BathWords.h"
+#include "words/Prompts.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -64,13 +66,37 @@ void BathCues::speakOfKit(facts::Waveform waveform)
     using protocol::Prompt;
     for (const auto prompt : {Prompt::CheckEverything,
                               waveform == facts::Waveform::Direct ? Prompt::SwitchOnDirect : Prompt::SwitchOnPulsed})
-        m_ports.voice.say(std::string(facts::token(prompt)));
+        say(std::string(facts::token(prompt)), prompt);
 }
 
-void BathCues::perform(const bath::Effect& effect)
+/// The words, by whoever says them.
+void BathCues::say(const std::string& id, protocol::Prompt prompt)
 {
+    if (toldByReader())
+        m_ports.announcer->announce(words::promptText(prompt).toStdString(), ports::Announcer::Urgency::InTurn);
+    else
+        m_ports.voice.say(id);
+}
+
+void BathCues::perform(const bath::Effect& effect, const bath::State& state)
+{
+    announce(effect, state);
     sound(effect);
     feel(effect);
+}
+
+/// What a screen reader says besides the prompts.
+void BathCues::announce(const bath::Effect& effect, const bath::State& state)
+{
+    using bath::EffectKind;
+    const bool known = m_alarmTold;
+    if (effect.kind == EffectKind::Alarm || effect.kind == EffectKind::AlarmOff)
+        m_alarmTold = effect.kind == EffectKind::Alarm;
+    if (!toldByReader() || effect.kind == EffectKind::Say || effect.kind == EffectKind::AskMeter)
+        return;
+    if (const auto told = words::announced(effect, state, known))
+        m_ports.announcer->announce(told->text.toStdString(), told->atOnce ? ports::Announcer::Urgency::AtOnce
+                                                                           : ports::Announcer::Urgency::InTurn);
 }
 
 void BathCues::sound(const bath::Effect& effect)
@@ -78,8 +104,9 @@ void BathCues::sound(const bath::Effect& effect)
     for (const auto& planned : soundsOf({0, effect}))
         switch (planned.kind) {
         case ports::Planned::Kind::Tone: m_ports.voice.tone(planned.id); break;
-        case ports::Planned::Kind::Prompt: m_ports.voice.say(planned.id); break;
-        case ports::Planned::Kind::Alarm: m_ports.voice.alarm(planned.id); break;
+        case ports::Planned::Kind::Prompt: say(planned.id, *effect.prompt); break;
+        // The tone stays the app's, whoever says the words.
+        case ports::Planned::Kind::Alarm: m_ports.voice.alarm(toldByReader() ? std::string() : planned.id); break;
         }
     if (effect.kind == bath::EffectKind::AlarmOff)
         m_ports.voice.hush();
@@ -116,8 +143,9 @@ bool BathCues::saidAhead(const bath::Effect& effect, facts::Instant now)
     return true;
 }
 
-void BathCues::performUnlessAhead(const bath::Effect& effect, facts::Instant now)
+void BathCues::performUnlessAhead(const bath::Effect& effect, const bath::State& state, facts::Instant now)
 {
+    announce(effect, state);
     if (!saidAhead(effect, now)) {
         sound(effect);
         m_stale = true;
@@ -127,6 +155,10 @@ void BathCues::performUnlessAhead(const bath::Effect& effect, facts::Instant now
 
 void BathCues::lookAhead(const bath::State& state, facts::Instant now, bool changed)
 {
+    if (toldByReader()) {
+        forgetAhead(); // a screen reader takes no words beforehand
+        return;
+    }
     if (!changed && !m_stale && m_lead != ports::Lead::App)
         return;
     m_lead = m_ports.voice.leads();
@@ -170,12 +202,18 @@ void BathCues::follow(const bath::State& state)
     m_ports.notice.show(step);
 }
 
+void BathCues::forgetAhead()
+{
+    if (std::exchange(m_lead, ports::Lead::App) != ports::Lead::App)
+        m_ports.voice.endPlan();
+    m_ahead.clear();
+    m_stale = true;
+}
+
 void BathCues::end()
 {
-    m_ports.voice.endPlan();
-    m_ahead.clear();
-    m_lead = ports::Lead::App;
-    m_stale = true;
+    forgetAhead();
+    m_alarmTold = false;
     m_ports.wake.keepAwake(false);
     m_ports.haptics.still();
     if (std::exchange(m_shown, std::nullopt))

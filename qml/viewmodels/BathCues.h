@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ports/Announcer.h"
 #include "ports/Haptics.h"
 #include "ports/SessionNotice.h"
 #include "ports/Voice.h"
@@ -22,6 +23,7 @@ struct BathPorts {
     ports::SessionNotice& notice;
     /// Whether a screen reader takes touches first.
     std::function<bool()> screenReader = [] { return false; };
+    ports::Announcer* announcer = nullptr; ///< where there is one
 };
 
 /// Whether the person wants to feel each step; an alarm is felt whatever was chosen.
@@ -50,9 +52,10 @@ public:
     void speakOfKit(facts::Waveform waveform);
     /// The screen stays on from here to end().
     void begin() { m_ports.wake.keepAwake(true); }
-    void perform(const bath::Effect& effect);
+    /// `state` is that after the effect.
+    void perform(const bath::Effect& effect, const bath::State& state);
     /// The same in a session that is led ahead: what the voice says by itself at its time is only felt.
-    void performUnlessAhead(const bath::Effect& effect, facts::Instant now);
+    void performUnlessAhead(const bath::Effect& effect, const bath::State& state, facts::Instant now);
     /// Gives the voice the time ahead, unless it has it. `changed`: something happened besides time.
     void lookAhead(const bath::State& state, facts::Instant now, bool changed);
     /// What the system shows of the session outside the app follows it; to be called whenever something may have
@@ -65,8 +68,13 @@ public:
 
 private:
     void pulse();
+    /// Whether a screen reader says the words, so that the app's voice must not.
+    [[nodiscard]] bool toldByReader() const { return m_ports.announcer != nullptr && m_ports.announcer->listens(); }
+    void announce(const bath::Effect& effect, const bath::State& state);
+    void say(const std::string& id, protocol::Prompt prompt);
     void sound(const bath::Effect& effect);
     void feel(const bath::Effect& effect);
+    void forgetAhead();
     [[nodiscard]] bool saidAhead(const bath::Effect& effect, facts::Instant now);
 
     const Store& m_store;
@@ -76,6 +84,7 @@ private:
     bool m_stale = true;                   ///< something was said that is not in the plan
     /// What the voice says by itself; `atMs` by the clock that never jumps.
     std::deque<bath::Cue> m_ahead;
+    bool m_alarmTold = false; ///< the alarm that stands was announced
 };
 
 } // namespace firstdew::viewmodels

@@ -34,6 +34,22 @@ public:
     Q_INVOKABLE firstdew::ui::SiteForecast forecast(firstdew::ui::DiarySite::Value site) const;
     /// Whether so many check-ins tell how long the site stays dry.
     Q_INVOKABLE static bool tells(int checkIns);
+    // What the charts show of a site, in words: the days from `span` + `back` - 1 before today to `back` before,
+    // without those that had one of these circumstances.
+    /// How many days there were of each level, and how many sessions. `anew` is not used: it asks again when it
+    /// changes.
+    Q_INVOKABLE QString dampSaying(firstdew::ui::DiarySite::Value site, int span, int back, bool sessions,
+                                   const QList<firstdew::ui::Circumstance::Value>& without, int anew) const;
+    /// Each day that has a check-in or a session, the latest first.
+    Q_INVOKABLE QList<firstdew::ui::TableRow> dampTable(firstdew::ui::DiarySite::Value site, int span, int back,
+                                                        bool sessions,
+                                                        const QList<firstdew::ui::Circumstance::Value>& without) const;
+    /// Each week that has check-ins, the latest first.
+    Q_INVOKABLE QList<firstdew::ui::TableRow> weekTable(firstdew::ui::DiarySite::Value site, int span, int back,
+                                                        const QList<firstdew::ui::Circumstance::Value>& without) const;
+    /// The highest comfortable reading of each session, the latest first.
+    Q_INVOKABLE QList<firstdew::ui::TableRow> readingTable(firstdew::ui::DiarySite::Value site, int span,
+                                                           int back) const;
     /// What else was noted of that day.
     Q_INVOKABLE QList<firstdew::ui::DayEntry> others(int day) const;
     Q_INVOKABLE bool addHdss(firstdew::ui::DiarySite::Value site, int score);

@@ -53,6 +53,19 @@ public:
     bool operator==(const SiteForecast&) const = default;
 };
 
+/// A line of what a chart shows, in words.
+class TableRow {
+    Q_GADGET
+    QML_VALUE_TYPE(tableRow)
+    Q_PROPERTY(QString what MEMBER what FINAL)
+    Q_PROPERTY(QString says MEMBER says FINAL)
+
+public:
+    QString what; ///< the day or the week
+    QString says;
+    bool operator==(const TableRow&) const = default;
+};
+
 /// What was noted of a site on a day.
 class NotedLevel {
     Q_GADGET

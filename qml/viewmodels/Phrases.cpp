@@ -45,7 +45,12 @@ QList<ui::Site::Value> Phrases::sites() const { return ui::everyOne<ui::Site::Va
 QList<ui::Circumstance::Value> Phrases::circumstances() const { return ui::everyOne<ui::Circumstance::Value>(); }
 QList<ui::SkinFinding::Value> Phrases::skinFindings() const { return ui::everyOne<ui::SkinFinding::Value>(); }
 QList<ui::Comfort::Value> Phrases::comforts() const { return ui::everyOne<ui::Comfort::Value>(); }
-QList<ui::Weekday::Value> Phrases::weekdays() const { return ui::everyOne<ui::Weekday::Value>(); }
+QList<ui::Weekday::Value> Phrases::weekdays() const
+{
+    auto days = ui::everyOne<ui::Weekday::Value>();
+    std::rotate(days.begin(), days.begin() + (QLocale().firstDayOfWeek() - Qt::Monday), days.end());
+    return days;
+}
 QList<ui::OtherKind::Value> Phrases::otherKinds() const { return ui::everyOne<ui::OtherKind::Value>(); }
 QStringList Phrases::languages() const { return words::languages(); }
 QString Phrases::languageName(const QString& language) const { return words::languageName(language); }
@@ -60,8 +65,10 @@ QString Phrases::drawing(ui::Subject::Value subject) const { return named(subjec
 
 QString Phrases::siteIs(ui::DiarySite::Value site, ui::Level::Value level) const
 {
-    return QStringLiteral("%1: %2").arg(this->site(site), this->level(level));
+    return pair(this->site(site), this->level(level));
 }
+
+QString Phrases::pair(const QString& what, const QString& says) { return QStringLiteral("%1: %2").arg(what, says); }
 
 QString Phrases::circumstance(ui::Circumstance::Value circumstance) const
 {

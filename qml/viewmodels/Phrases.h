@@ -47,6 +47,8 @@ public:
     Q_INVOKABLE QString level(firstdew::ui::Level::Value level) const;
     /// "Hands: clammy" in one.
     Q_INVOKABLE QString siteIs(firstdew::ui::DiarySite::Value site, firstdew::ui::Level::Value level) const;
+    /// "Hands: Course": a name and what belongs to it.
+    Q_INVOKABLE static QString pair(const QString& what, const QString& says);
     Q_INVOKABLE QString circumstance(firstdew::ui::Circumstance::Value circumstance) const;
     Q_INVOKABLE QString waveform(firstdew::ui::Waveform::Value waveform) const;
     Q_INVOKABLE QString stage(firstdew::ui::Stage::Value stage) const;

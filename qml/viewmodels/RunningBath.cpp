@@ -74,7 +74,7 @@ void RunningBath::practise(const protocol::Script& script, Milliamps target)
     m_practice = true;
     m_state = std::move(state);
     watch();
-    m_cues.perform({bath::EffectKind::Say, m_state->script.steps[m_state->step].prompt});
+    m_cues.perform({bath::EffectKind::Say, m_state->script.steps[m_state->step].prompt}, *m_state);
     emit turned();
     emit moved();
 }
@@ -182,7 +182,7 @@ void RunningBath::handle(const bath::Event& event, bool heard)
         else if (effect.prompt)
             m_said = Said{*effect.prompt, m_state->sessionMs};
         if (heard)
-            m_cues.performUnlessAhead(effect, now);
+            m_cues.performUnlessAhead(effect, *m_state, now);
     }
     if (!m_practice) {
         m_cues.lookAhead(*m_state, now, asked || turns);

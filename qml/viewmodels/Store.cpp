@@ -1,6 +1,7 @@
 #include "Store.h"
 
 #include "journal/People.h"
+#include "words/Announced.h"
 #include "words/Errors.h"
 
 #include <algorithm>
@@ -172,10 +173,16 @@ std::optional<std::vector<std::string>> Store::write(std::vector<Fact> facts, As
             fail(ids.error());
         return std::nullopt;
     }
+    QString told;
+    for (const Fact& fact : facts)
+        if (told.isEmpty())
+            told = words::savedName(fact.payload);
     add(std::move(facts), *ids);
     if (when == Assess::AtOnce) {
         m_content.assess(today());
         emit changed();
+        if (!told.isEmpty())
+            emit saved(told);
     }
     return std::move(ids.value());
 }

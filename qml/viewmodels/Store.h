@@ -100,6 +100,8 @@ public:
 signals:
     void changed();
     void failed();
+    /// Something was recorded that the person saved: what a screen reader says of it.
+    void saved(const QString& told);
 
 private:
     [[nodiscard]] facts::LocalDate today() const { return m_clock.localNow().date; }

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QHash>
+#include <QRegularExpression>
 #include <cmath>
 
 namespace firstdew::words {
@@ -20,7 +21,22 @@ Hours& hoursCounted()
     return hours;
 }
 
-QString written(LocalDate date, const QString& format) { return QLocale().toString(toQDate(date), format); }
+/// Whether a date has the month before the day there, as in the United States.
+bool monthFirst(const QLocale& locale)
+{
+    const QString order = locale.dateFormat(QLocale::LongFormat).remove(QStringLiteral("dddd"));
+    return order.indexOf(QLatin1Char('M')) < order.indexOf(QLatin1Char('d'));
+}
+
+/// The translators write a date with the day first; a locale of the same language may have it otherwise.
+QString written(LocalDate date, QString format)
+{
+    static const QRegularExpression dayFirst(QStringLiteral("(?<!d)d (M{3,4})( yyyy)?"));
+    if (monthFirst(QLocale()))
+        format.replace(dayFirst, QStringLiteral("\\1 d\\2"))
+            .replace(QStringLiteral("d yyyy"), QStringLiteral("d, yyyy"));
+    return QLocale().toString(toQDate(date), format);
+}
 
 } // namespace
 

@@ -449,3 +449,22 @@ TEST_CASE("the phone's edges, its clock and a tick come from Java")
     format.look();
     CHECK(format.hours() == ports::Hours::AsLocale);
 }
+
+TEST_CASE("a screen reader is asked for, told what is announced and of another page, and missed by nobody")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidAnnouncer announcer(java);
+    phone.answer = {{"on", true}};
+    CHECK(announcer.listens());
+    CHECK(phone.asked.back().first == "reader");
+    phone.answer = {{"on", false}};
+    CHECK_FALSE(announcer.listens());
+    announcer.announce("Hände: feucht.", ports::Announcer::Urgency::InTurn);
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"announce", {{"text", "Hände: feucht."}}});
+    announcer.page("Tagebuch");
+    CHECK(phone.asked.back() == std::pair<std::string, json>{"announce", {{"text", "Tagebuch"}}});
+    phone.trouble = "java.lang.IllegalStateException: no";
+    announcer.announce("x", ports::Announcer::Urgency::AtOnce); // the app goes on without
+    CHECK_FALSE(announcer.listens());
+}

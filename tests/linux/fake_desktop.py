@@ -15,6 +15,7 @@ from gi.repository import GLib
 FEEDBACK, PORTAL, NOTICES = 'org.sigxcpu.Feedback', 'org.freedesktop.portal.OpenURI', 'org.freedesktop.Notifications'
 CHOOSER, REQUEST = 'org.freedesktop.portal.FileChooser', 'org.freedesktop.portal.Request'
 SETTINGS, LOOK = 'org.freedesktop.portal.Settings', 'org.gnome.desktop.interface'
+APPEARANCE = 'org.freedesktop.appearance'
 
 
 def say(*what):
@@ -136,8 +137,9 @@ class Desktop(ChoosingPortal):
     @dbus.service.method(SETTINGS, in_signature='ss', out_signature='v')
     def Read(self, group, key):
         values = {'enable-animations': dbus.Boolean(False, variant_level=2),
-                  'clock-format': dbus.String(Desktop.clock, variant_level=1)}
-        assert group == LOOK
+                  'clock-format': dbus.String(Desktop.clock, variant_level=1), 'text-scaling-factor': dbus.Double(1.5, variant_level=2),
+                  'contrast': dbus.UInt32(1, variant_level=2)}
+        assert group == (APPEARANCE if key == 'contrast' else LOOK)
         return values[key]
 
     @dbus.service.signal(SETTINGS, signature='ssv')
@@ -147,6 +149,10 @@ class Desktop(ChoosingPortal):
     @dbus.service.method('org.firstdew.Hands', in_signature='sb')
     def Set(self, key, on):
         self.SettingChanged(LOOK, key, dbus.Boolean(on, variant_level=1))
+
+    @dbus.service.method('org.firstdew.Hands', in_signature='ssd')
+    def SetNumber(self, group, key, value):
+        self.SettingChanged(group, key, dbus.Double(value, variant_level=1) if key != 'contrast' else dbus.UInt32(int(value), variant_level=1))
 
 
 class Accessibility(dbus.service.Object):

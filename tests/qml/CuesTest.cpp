@@ -1,9 +1,12 @@
+#include "Announce.h"
 #include "Application.h"
 #include "BathModel.h"
 #include "PlanModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
 #include "ports/Absent.h"
+#include "words/Announced.h"
+#include "words/Prompts.h"
 
 #include <catch2/catch.hpp>
 
@@ -646,4 +649,146 @@ TEST_CASE("A session asked for in the middle of practice ends the practice, and 
     CHECK_FALSE(s.bath.practice());
     CHECK(s.bath.page() == ui::BathPage::Choose);
     CHECK_FALSE(s.awake.on);
+}
+
+namespace {
+
+/// A screen reader that is on or off.
+struct Reader final : ports::Announcer {
+    bool on = true;
+    std::vector<std::pair<std::string, bool>> told; ///< and whether at once
+    std::vector<std::string> pages;
+    [[nodiscard]] bool listens() const override { return on; }
+    void announce(const std::string& text, Urgency urgency) override
+    {
+        told.emplace_back(text, urgency == Urgency::AtOnce);
+    }
+    void page(const std::string& title) override { pages.push_back(title); }
+    [[nodiscard]] auto count(const std::string& text) const
+    {
+        return std::count_if(told.begin(), told.end(),
+                             [&](const auto& t) { return t.first.find(text) != std::string::npos; });
+    }
+};
+
+/// As Led, with a screen reader.
+struct Read {
+    Led led;
+    Reader reader;
+    viewmodels::BathModel bath{led.store,
+                               {led.voice, led.awake, led.haptics, led.outside, [this] { return reader.on; }, &reader}};
+
+    void begin()
+    {
+        led.askToBegin();
+        led.bath.leave(); // the record alone is wanted of it
+        bath.chooseSite(ui::Site::Feet);
+        bath.chooseWay(ui::WayOfWorking::FreeHand);
+        bath.goOn();
+        bath.setSmallCuts(ui::SmallCuts::No);
+        bath.setAntiperspirant(ui::LastAntiperspirant::No);
+        bath.setShaved(ui::LastShave::No);
+        for (const auto& line : bath.preparation())
+            bath.tick(line.item);
+        bath.start();
+        REQUIRE(bath.page() == ui::BathPage::Run);
+    }
+};
+
+} // namespace
+
+TEST_CASE("What a screen reader is told of a session: prompts, the phase, the alarm once with its reading, and its end")
+{
+    using bath::EffectKind;
+    bath::State state;
+    state.script.request.site = facts::Site::Feet;
+    state.script.steps.resize(2);
+    state.script.steps[0].kind = protocol::StepKind::Raise;
+    state.script.steps[0].phase = 1;
+    state.script.steps[0].prompt = protocol::Prompt::RaiseSlowly;
+    const auto of = [&](EffectKind kind, std::optional<protocol::Prompt> prompt = {}, bool known = false) {
+        return words::announced({kind, prompt}, state, known).value_or(words::Announced{});
+    };
+    CHECK(of(EffectKind::Say, protocol::Prompt::HalfWay) ==
+          words::Announced{words::promptText(protocol::Prompt::HalfWay), false});
+    CHECK(of(EffectKind::AskMeter, protocol::Prompt::LookAtMeter).text ==
+          words::promptText(protocol::Prompt::LookAtMeter));
+    CHECK(of(EffectKind::StepChanged) == words::Announced{"Phase 1 of 2", false});
+    state.lastReading = bath::MeterReading{0, facts::Milliamps{21}, 1, 1, {}, 0};
+    CHECK(of(EffectKind::Alarm, protocol::Prompt::TooHigh) ==
+          words::Announced{words::promptText(protocol::Prompt::TooHigh) + " 21 mA.", true});
+    CHECK(of(EffectKind::Alarm, protocol::Prompt::TooHigh, true).text.isEmpty());
+    CHECK(of(EffectKind::AlarmOff) == words::Announced{"The alarm is over.", true});
+    CHECK(of(EffectKind::Completed).text.isEmpty());
+    state.stoppedBy = bath::StoppedBy::Enough;
+    CHECK(of(EffectKind::Interrupted).text.startsWith("It is enough for today"));
+}
+
+TEST_CASE(
+    "What was saved is told in a word, a check-in with its level, and what a session records of itself not at all")
+{
+    tests::needApplication();
+    CHECK(words::savedName(CheckIn{DiarySite::Hands, Level::Clammy, {}}) == "Hands: Clammy. Saved.");
+    CHECK(words::savedName(Retraction{"withdrawn"}) == "Taken back.");
+    CHECK(words::savedName(Hdss{DiarySite::Hands, 2}) == "Saved.");
+    CHECK(words::savedName(BathEvent{}).isEmpty());
+    CHECK(words::savedName(diary::pedalPreference(true)).isEmpty());
+}
+
+TEST_CASE(
+    "With a screen reader on, it says the words and the app plays tones and the alarm: nobody talks over the other")
+{
+    Read s;
+    s.begin();
+    s.led.voice.said.clear();
+    s.reader.told.clear();
+    s.bath.primary(); // the waveform is confirmed
+    s.bath.primary(); // the current is up
+    REQUIRE(s.bath.running().kind == ui::StepKind::Hold);
+    CHECK(s.reader.count("Phase 1 of 2") == 2); // of two steps
+    CHECK(s.led.voice.said.empty());
+    s.bath.reading(40);
+    REQUIRE(s.bath.running().alarm);
+    CHECK(s.led.voice.alarms == std::vector<std::string>{""}); // the tone without words
+    CHECK(s.reader.told.back() ==
+          std::pair(words::promptText(protocol::Prompt::TooHigh).toStdString() + " 40 mA.", true));
+    const auto alarms = s.led.voice.alarms.size();
+    s.led.clock.ms += 4000;
+    QEventLoop wait;
+    QObject::connect(&s.bath, &viewmodels::BathModel::ticked, &wait, &QEventLoop::quit);
+    wait.exec();
+    CHECK(s.led.voice.alarms.size() > alarms); // sounds again
+    CHECK(s.reader.count(" 40 mA.") == 1);     // told once
+    s.bath.reading(10);
+    CHECK(s.reader.told.back() == std::pair(std::string("The alarm is over."), true));
+
+    s.reader.on = false; // switched off in the middle: the voice goes on
+    const auto before = s.reader.told.size();
+    s.bath.reading(40);
+    CHECK(s.led.voice.alarms.back() == "too-high");
+    CHECK(s.reader.told.size() == before);
+}
+
+TEST_CASE("What was saved, what was refused and a value just changed are announced while somebody listens")
+{
+    Led s;
+    Reader reader;
+    viewmodels::Announce announce(s.store, s.bath);
+    announce.value("12 mA"); // nobody listens yet
+    announce.use(reader);
+    announce.value("12 mA");
+    CHECK(reader.told.back() == std::pair(std::string("12 mA"), false));
+    REQUIRE(s.store.append(Hdss{DiarySite::Hands, 2}));
+    CHECK(reader.told.back() == std::pair(std::string("Saved."), false));
+    announce.page("Diary");
+    CHECK(reader.pages == std::vector<std::string>{"Diary"});
+    s.bath.cleared(""); // by nobody
+    REQUIRE_FALSE(s.bath.refusal().isEmpty());
+    CHECK(reader.told.back() == std::pair(s.bath.refusal().toStdString(), true));
+    const auto before = reader.told.size();
+    reader.on = false;
+    announce.value("13 mA");
+    announce.page("Plan");
+    CHECK(reader.told.size() == before);
+    CHECK(reader.pages.size() == 1);
 }

@@ -1,4 +1,4 @@
-#include "Application.h"
+#include "Interface.h"
 #include "Phrases.h"
 #include "charts/DampnessPainter.h"
 #include "words/BathWords.h"
@@ -160,4 +160,45 @@ TEST_CASE("Page and paper tell the score that core gives, a sentence for each of
     CHECK(words::scoreLines(score).isEmpty());
     CHECK(words::scoreVerdict(score).startsWith("After 7 more check-in"));
     CHECK(words::oddsText(outlook::Odds::Nearly) == "more than 19 in 20");
+}
+
+TEST_CASE("Dates have the order of the locale, in every language and in the regions of English")
+{
+    const auto in = [](const char* locale) {
+        const QLocale before;
+        QLocale::setDefault(QLocale(QString::fromLatin1(locale)));
+        const auto day = *facts::LocalDate::parse("2026-03-02");
+        const QStringList all{words::dayAndMonth(day, day), words::fullDay(day), words::shortDay(day),
+                              words::dayOfYear(day)};
+        QLocale::setDefault(before);
+        return all.join(" | ").toStdString();
+    };
+    CHECK(in("en_GB") == "2 March | Monday, 2 March | 2 Mar | 2 March 2026");
+    CHECK(in("en_AU") == "2 March | Monday, 2 March | 2 Mar | 2 March 2026");
+    CHECK(in("en_US") == "March 2 | Monday, March 2 | Mar 2 | March 2, 2026");
+    CHECK(in("en_CA") == "March 2 | Monday, March 2 | Mar 2 | March 2, 2026");
+}
+
+TEST_CASE(
+    "Days of the week begin with the locale's first, and numbers have its decimal sign, in every language and region")
+{
+    struct Region {
+        const char* locale;
+        ui::Weekday::Value first;
+        const char* number;
+    };
+    tests::Interface ui({390, 844}, "light");
+    const QLocale before;
+    for (const Region& r : {Region{"en_GB", ui::Weekday::Mon, "12.5"}, Region{"en_US", ui::Weekday::Sun, "12.5"},
+                            Region{"de_DE", ui::Weekday::Mon, "12,5"}, Region{"es_ES", ui::Weekday::Mon, "12,5"},
+                            Region{"es_MX", ui::Weekday::Sun, "12.5"}, Region{"ar_AE", ui::Weekday::Sat, "12.5"}}) {
+        QLocale::setDefault(QLocale(QString::fromLatin1(r.locale)));
+        INFO(r.locale);
+        const auto days = ui.appearance.phrases()->weekdays();
+        CHECK(days.size() == 7);
+        CHECK(days.constFirst() == r.first);
+        CHECK(words::number(12.5, 1) == QString::fromLatin1(r.number));
+        CHECK(viewmodels::Phrases::numberIn(words::number(12.5, 1)) == 12.5);
+        QLocale::setDefault(before);
+    }
 }

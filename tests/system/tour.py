@@ -72,7 +72,7 @@ class Tour:
         assert facts > 1000, facts
         self.done(f'the invented person\'s record has {facts} facts')
         self.start()
-        self.app.see('Hands: Clammy', 'push button')
+        self.app.see('Hands: Clammy', 'radio button')
         self.app.see(re.compile('Feet: Dry'))
         ui.wait_for('the notice of the hands\' top-up', lambda: self.shown() >= 1)
         self.done('Today asks how hands and feet are')

@@ -76,6 +76,10 @@ class Walk:
     def press(self, name, role='push button', top=False, patience=ui.PATIENCE):
         self.app.press(name, role, top, patience=patience)
 
+    def level(self, site, level, top=False):
+        """Checks in there."""
+        self.press(self.site_is(site, level), 'radio button', top)
+
     def gone(self, name):
         ui.wait_for(f'{name!r} to be gone', lambda: self.app.reach(name) is None)
 

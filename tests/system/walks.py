@@ -22,13 +22,13 @@ class Today(Walk):
         t, before = self.say, len(self.facts('check-in'))
         self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
         self.picture('before')
-        self.press(self.site_is('Hands', 'Dry'))
+        self.level('Hands', 'Dry')
         self.kept('check-in', {'site': 'hands', 'level': 'dry'}, before)
         self.see(self.site_is('Hands', 'Dry'), 'heading')
         self.picture('dry')
         self.press(t('Undo'))
         self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
-        self.press(self.site_is('Hands', 'Clammy'))
+        self.level('Hands', 'Clammy')
         first = self.kept('check-in', {'site': 'hands', 'level': 'clammy'}, before + 1)
         self.tick(t('Heat', of='Words'))
         with_heat = self.kept('check-in', {'site': 'hands', 'level': 'clammy', 'with': ['heat']}, before + 2)
@@ -38,14 +38,14 @@ class Today(Walk):
 
     def fill_in(self, before):
         t = self.say
-        to_fill = re.compile(re.escape(t('%1, to fill in')).replace('%1', '(.*)') + r'\Z')
+        to_fill = re.compile('.*' + re.escape(t('%1, to fill in')).replace('%1', t('Feet', of='Words')))
         day = self.see(to_fill, 'push button')
         self.view(day)
         self.picture('days')
         self.app.press(day.name)
         self.picture('forgotten')
         # Of the sites that the sheet asks for, the last is the feet.
-        self.press(self.site_is('Feet', 'Dry'), top=True)
+        self.level('Feet', 'Dry', top=True)
         kept = self.kept('check-in', {'site': 'feet', 'level': 'dry'}, before)
         assert day_number(TODAY) <= kept[1] < day_number(TODAY) + 2, kept
         self.press(t('Done'))
@@ -56,8 +56,8 @@ class Dew(Walk):
 
     def walk(self):
         t = self.say
-        self.press(self.site_is('Hands', 'Dry'))
-        self.press(self.site_is('Feet', 'Clammy'))
+        self.level('Hands', 'Dry')
+        self.level('Feet', 'Clammy')
         self.see(t('First dew: top up now', of='Words'), 'heading')
         self.app.kill()
         called = self.store
@@ -165,7 +165,7 @@ class Bath(Walk):
 
     def enter(self, reading):
         t = self.say
-        self.press(re.compile(re.escape(t('Enter the meter reading, now %1')).replace('%1', '.*')))
+        self.press(re.compile('|'.join((re.escape(t('Enter the meter reading')) + r'\Z', re.escape(t('Enter the meter reading, now %1')).replace('%1', '.*')))))
         for key in reading:
             self.app.press(key, 'push button')
         self.picture('meter')
@@ -194,7 +194,7 @@ class Bath(Walk):
             self.see(t('Enough for today', of='BathAsLast'), 'push button')
             self.picture('next')
             self.press(t('Enough for today', of='BathAsLast'))
-        self.see(self.site_is('Hands', 'Dry'), 'push button')
+        self.see(self.site_is('Hands', 'Dry'), 'radio button')
         self.picture('kept')
 
 
@@ -269,9 +269,9 @@ class Diary(Walk):
         self.see(t('Your dry spells, %1', t('Hands', of='Words')))
         self.picture('works')
         for span in ('Month', 'Quarter', 'Year', 'All'):
-            self.tick(t(span, of='Diary'))
+            self.choose(t(span, of='Diary'))
             self.picture(span.lower())
-        self.tick(t('Month', of='Diary'))
+        self.choose(t('Month', of='Diary'))
         self.filtered()
         self.correct()
         self.bother()
@@ -282,7 +282,7 @@ class Diary(Walk):
     def filtered(self):
         t = self.say
         readings = t('Meter readings of the sessions, %1', t('Hands', of='Words'))
-        self.tick(t('Quarter', of='Diary'))
+        self.choose(t('Quarter', of='Diary'))
         self.press(t('Earlier', of='Diary'))
         self.see(readings)
         self.picture('earlier')
@@ -295,7 +295,7 @@ class Diary(Walk):
         self.see(t('Filter: on'), 'push button')
         self.picture('filtered')
         self.press(t('Later', of='Diary'))
-        self.tick(t('Month', of='Diary'))
+        self.choose(t('Month', of='Diary'))
 
     def correct(self):
         before = len(self.facts('check-in'))
@@ -305,9 +305,9 @@ class Diary(Walk):
         box = self.extents(chart)
         self.tap(box.x + box.width // 2, box.y + box.height // 2)
         self.app.showing(self.say('Hands', of='Words'))
-        self.see(self.site_is('Hands', 'Wet'), 'push button')
+        self.see(self.site_is('Hands', 'Wet'), 'radio button')
         self.picture('day')
-        self.press(self.site_is('Hands', 'Dripping'))
+        self.level('Hands', 'Dripping')
         self.kept('check-in', {'site': 'hands', 'level': 'dripping'}, before)
         self.picture('corrected')
         self.press(self.say('Back', of='BackButton'))
@@ -461,7 +461,7 @@ class Plan(Walk):
 
     def course(self):
         t, before = self.say, len(self.facts('course'))
-        self.press(t('Course', of='Plan'))
+        self.press(f"{t('Hands', of='Words')}: {t('Course', of='Plan')}")
         self.see(t('Plan the course'), 'push button')
         self.picture('course')
         self.choose(t('Three a week for four weeks', of='Words'))
@@ -469,7 +469,7 @@ class Plan(Walk):
         self.kept('course', {'site': 'hands', 'plan': 'mwf'}, before)
         self.see(t('First course', of='Words'))
         self.picture('planned')
-        self.press(t('Course', of='Plan'))
+        self.press(f"{t('Hands', of='Words')}: {t('Course', of='Plan')}")
         self.see(t('Sessions of this course'), 'heading')
         self.picture('baths')
         before = len(self.facts('course-move'))
@@ -485,10 +485,10 @@ class Plan(Walk):
 
     def pause(self):
         t, before = self.say, len(self.facts('pause'))
-        self.press(t('Pause'))
+        self.press(f"{t('Hands', of='Words')}: {t('Pause')}")
         self.kept('pause', {'site': 'hands'}, before)
         self.see(t('Paused', of='Words'))
-        self.press(t('Go on', of='Plan'))
+        self.press(f"{t('Hands', of='Words')}: {t('Go on', of='Plan')}")
         self.kept('pause', {'site': 'hands'}, before + 1)
 
     def health(self):
@@ -594,7 +594,7 @@ class First(Walk):
         self.tick(t('Both hands', of='Words'))
         self.step('Where?')
         # Four taps, and the check-in is there; the rest is asked when it is needed.
-        self.see(self.site_is('Hands', 'Dry'), 'push button')
+        self.see(self.site_is('Hands', 'Dry'), 'radio button')
         self.picture('usable')
         self.press(t('Go on with the set-up'))
         self.see(t('Who is it for?'), 'heading')

@@ -72,9 +72,9 @@ class Budgets(unittest.TestCase):
     def test_check_in(self):
         def work(hand, end):
             hand.app.see('Hands: Dry')
-            hand.tap('Hands: Dry', 'push button')
+            hand.tap('Hands: Dry', 'radio button')
             hand.app.see('Hands: Dry', 'heading')  # the feet have come up to where they stay
-            hand.tap('Feet: Dry', 'push button')
+            hand.tap('Feet: Dry', 'radio button')
             hand.app.see('Feet: Dry', 'heading')
             end()
         self.each('check in, two sites', work)
@@ -143,7 +143,7 @@ class Budgets(unittest.TestCase):
         def work(hand, end):
             for button, role in (('Set up', 'push button'), ('I have read this', 'push button'), ('Both hands', 'check box'), ('Next', 'push button')):
                 hand.tap(button, role)
-            hand.at('Hands: Dry', 'push button')
+            hand.at('Hands: Dry', 'radio button')
             end()
         self.each('from opening to a usable check-in', work, demo=False)
 

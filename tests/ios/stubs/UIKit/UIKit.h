@@ -91,6 +91,11 @@ typedef enum : NSInteger {
 @property(readonly) NSArray<UIWindow*>* windows;
 @end
 extern BOOL UIAccessibilityIsReduceMotionEnabled(void);
+extern BOOL UIAccessibilityIsVoiceOverRunning(void);
+typedef uint32_t UIAccessibilityNotifications;
+extern UIAccessibilityNotifications UIAccessibilityAnnouncementNotification;
+extern UIAccessibilityNotifications UIAccessibilityScreenChangedNotification;
+extern void UIAccessibilityPostNotification(UIAccessibilityNotifications notification, id argument);
 extern NSString* const UIApplicationWillResignActiveNotification;
 extern NSString* const UIApplicationDidBecomeActiveNotification;
 @interface UIApplication : NSObject

@@ -25,11 +25,14 @@ import android.media.AudioFocusRequest;
 import android.media.AudioManager;
 import android.net.Uri;
 import android.os.Build;
+import android.os.Looper;
 import android.os.PowerManager;
 import android.os.VibrationAttributes;
 import android.os.Vibrator;
 import android.provider.Settings;
 import android.view.WindowManager;
+import android.view.accessibility.AccessibilityEvent;
+import android.view.accessibility.AccessibilityManager;
 
 import java.io.File;
 import java.io.FileNotFoundException;
@@ -234,6 +237,24 @@ public class SystemTest {
         assertFalse(new JSONObject(Bridge.ask(phone.app, "still", "{}")).getBoolean("still"));
         Settings.Global.putFloat(phone.app.getContentResolver(), Settings.Global.ANIMATOR_DURATION_SCALE, 0);
         assertTrue(new JSONObject(Bridge.ask(phone.app, "still", "{}")).getBoolean("still"));
+    }
+
+    @Test
+    public void aScreenReaderIsAskedForAndSaysWhatIsAnnounced() throws Exception {
+        AccessibilityManager reader = phone.app.getSystemService(AccessibilityManager.class);
+        assertFalse(new JSONObject(Bridge.ask(phone.app, "reader", "{}")).getBoolean("on"));
+        shadowOf(reader).setEnabled(true);
+        shadowOf(reader).setTouchExplorationEnabled(true);
+        assertTrue(new JSONObject(Bridge.ask(phone.app, "reader", "{}")).getBoolean("on"));
+
+        Bridge.ask(phone.app, "announce", "{\"text\":\"nobody sees it\"}"); // without a window there is nobody to tell
+        Activity activity = Robolectric.setupActivity(Activity.class);
+        Bridge.ask(activity, "announce", "{\"text\":\"Too high\"}");
+        shadowOf(Looper.getMainLooper()).idle();
+        List<AccessibilityEvent> sent = shadowOf(reader).getSentAccessibilityEvents();
+        AccessibilityEvent last = sent.get(sent.size() - 1);
+        assertEquals(AccessibilityEvent.TYPE_ANNOUNCEMENT, last.getEventType());
+        assertEquals("Too high", last.getText().get(0).toString());
     }
 
     @Test

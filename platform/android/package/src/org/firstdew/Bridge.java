@@ -7,6 +7,7 @@ import android.os.Build;
 import android.provider.Settings;
 import android.view.HapticFeedbackConstants;
 import android.view.WindowManager;
+import android.view.accessibility.AccessibilityManager;
 
 import java.io.File;
 import java.util.ArrayList;
@@ -40,7 +41,7 @@ public final class Bridge {
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
      * {@code choose}, {@code chosen}, {@code save}, {@code saved}, {@code drop-copies}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}, {@code tick}, {@code insets},
-     * {@code clock}, {@code back}, {@code still}.
+     * {@code clock}, {@code back}, {@code still}, {@code reader}, {@code announce}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -111,6 +112,11 @@ public final class Bridge {
                 return out.put("place", new Held(context).takePlace());
             case "still": // a scale of zero is how the system asks for no motion
                 return out.put("still", Settings.Global.getFloat(context.getContentResolver(), Settings.Global.ANIMATOR_DURATION_SCALE, 1) == 0);
+            case "reader": // one that speaks takes touches first
+                return out.put("on", context.getSystemService(AccessibilityManager.class).isTouchExplorationEnabled());
+            case "announce":
+                announce(context, in.getString("text"));
+                return out;
             case "leave":
                 askLeave(context);
                 return out;
@@ -149,6 +155,13 @@ public final class Bridge {
         Activity activity = (Activity) context;
         int kind = Build.VERSION.SDK_INT >= Build.VERSION_CODES.R ? HapticFeedbackConstants.CONFIRM : HapticFeedbackConstants.VIRTUAL_KEY;
         activity.runOnUiThread(() -> activity.getWindow().getDecorView().performHapticFeedback(kind));
+    }
+
+    private static void announce(Context context, String text) {
+        if (!(context instanceof Activity))
+            return;
+        Activity activity = (Activity) context;
+        activity.runOnUiThread(() -> activity.getWindow().getDecorView().announceForAccessibility(text));
     }
 
     private static void keepAwake(Context context, boolean on) {
