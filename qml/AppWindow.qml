@@ -112,7 +112,7 @@ Window {
         if (opener && opener.item && opener.item.visible && opener.item.enabled)
             opener.item.forceActiveFocus(opener.reason)
         else
-            Qt.callLater(settle)
+            soon.restart()
     }
 
     // The keyboard is never at something that is not there: a page that comes gets it, and the one below gets it back at what
@@ -123,14 +123,16 @@ Window {
     onActiveFocusItemChanged: {
         if (activeFocusItem && activeFocusItem.activeFocusOnTab) {
             held = activeFocusItem
-            reason = activeFocusItem.focusReason ?? Qt.OtherFocusReason
+            reason = reasonOf(activeFocusItem)
             holds = true
         } else if (holds) {
-            Qt.callLater(settle)
+            soon.restart()
         }
     }
     readonly property bool astray: holds && !(held && held.visible)
-    onAstrayChanged: if (astray) Qt.callLater(settle)
+    onAstrayChanged: if (astray) soon.restart()
+    Timer { id: soon; interval: 0; onTriggered: window.settle() }
+    function reasonOf(item: var): int { return item?.focusReason ?? Qt.OtherFocusReason }
     function settle() {
         if (Router.sheets > 0 || (BathModel.busy && BathModel.running.exits === Exits.TapAnywhere))
             return
@@ -145,7 +147,7 @@ Window {
             near = near.parent
         land(near && near.parent && near.parent !== contentItem ? near : stack && stack.depth > 0 ? stack.currentItem : placeShown(), reason)
     }
-    function placeShown(): Item { return [today, session, diary, plan].find(p => p.current)?.shown ?? null }
+    function placeShown(): Item { return today.current ? today.shown : session.current ? session.shown : diary.current ? diary.shown : plan.current ? plan.shown : null }
     /// Gives the keyboard to the first thing of that page but a field, which would call the on-screen keyboard; where no keys
     /// were used, to the page itself, so that the first key finds its beginning.
     function land(page, reason) {

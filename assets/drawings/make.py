@@ -24,7 +24,7 @@ def mixed(a, b, share):
 
 def themes():
     """The colours of both themes by role; `tone` and `wet` are washes of the other theme's main."""
-    tones = re.findall(r"QColor (\w+)\(\) const \{ return tone\(0x(\w{6}), 0x(\w{6})\)", THEME.read_text("utf-8"))
+    tones = re.findall(r"QColor (\w+)\(\) const \{ return (?:m_contrast \? [^:]* : )?tone\(0x(\w{6}), 0x(\w{6})\)", THEME.read_text("utf-8"))
     for number, name in enumerate(("light", "dark")):
         colors = {role: "#" + values[number] for role, *values in tones}
         other = {role: "#" + values[1 - number] for role, *values in tones}

@@ -132,7 +132,7 @@ Item {
                 Label { visible: text !== "" && !page.alarm; role: Label.Title; text: BathModel.twin; color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
                 Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None && BathModel.twin === ""; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                Item { id: below; visible: page.r.canRead && !page.wide; implicitHeight: meter.implicitHeight; Layout.fillWidth: true }
+                Item { id: below; visible: page.r.canRead && !page.wide; implicitHeight: readings.implicitHeight; Layout.fillWidth: true }
                 Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
                 Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
                 Label { visible: BathModel.refusal !== ""; role: Label.Strong; text: BathModel.refusal; color: page.alarm ? Theme.alarmInk : Theme.danger; Layout.fillWidth: true }
@@ -145,7 +145,7 @@ Item {
             y: whole.height - height
             width: whole.side
             spacing: Theme.small
-            Item { id: above; visible: page.r.canRead && page.wide; implicitHeight: meter.implicitHeight; Layout.fillWidth: true }
+            Item { id: above; visible: page.r.canRead && page.wide; implicitHeight: readings.implicitHeight; Layout.fillWidth: true }
             ActionButton {
                 visible: page.r.main !== MainButton.None
                 kind: ButtonFace.Now
@@ -168,7 +168,7 @@ Item {
         }
     }
     // Below the digits, or above the buttons of a phone on its side.
-    BathMeter { id: meter; parent: page.wide ? above : below; width: parent.width; visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall }
+    BathMeter { id: readings; parent: page.wide ? above : below; width: parent.width; visible: page.r.canRead; view: page.r.meter; under: page.under; roomy: page.height > Theme.tall }
     // With the hands under, a tap anywhere stops.
     ToEdges {
         color: Theme.clear

@@ -10,7 +10,7 @@ Column {
     property var rows: () => [] // gives the lines, asked only when they are wanted: [{ what, says }]
     property bool open: false
     property int asked: 0 // changes when the lines are to be asked anew
-    function lines(anew: int): var { return open ? rows() : [] }
+    function lines(anew) { return open ? rows.call() : [] }
     Layout.fillWidth: true
     spacing: Theme.tight
     Chip {

@@ -12,6 +12,7 @@ ColumnLayout {
     property bool baths: true
     property var without: []
     readonly property real readingsHeight: 72
+    function inWords(rows) { return rows.map(row => Appearance.phrases.pair(row.what, row.says)).join(". ") }
     signal dayTapped(int day)
     /// Dragged to that many days before today.
     signal dragged(int back)
@@ -73,7 +74,7 @@ ColumnLayout {
         mirrored: chart.mirrored
         Accessible.role: Accessible.Chart
         Accessible.name: qsTr("Meter readings of the sessions, %1").arg(Appearance.phrases.site(whole.site))
-        Accessible.description: DiaryModel.readingTable(whole.site, whole.span, whole.back).map(row => Appearance.phrases.pair(row.what, row.says)).join(". ")
+        Accessible.description: whole.inWords(DiaryModel.readingTable(whole.site, whole.span, whole.back))
     }
     AsTable { visible: readings.visible; about: readings.Accessible.name; rows: () => DiaryModel.readingTable(whole.site, whole.span, whole.back); asked: readings.count + whole.back }
     Label { visible: readings.visible; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.") }

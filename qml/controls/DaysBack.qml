@@ -19,7 +19,8 @@ Row {
             wordless: true
             radius: Theme.radiusSmall
             text: Appearance.phrases.dayFull(shown.day)
-            Accessible.name: [text].concat(shown.sites.map(s => s.noted ? Appearance.phrases.siteIs(s.site, s.level) : qsTr("%1, to fill in").arg(Appearance.phrases.site(s.site)))).join(". ")
+            Accessible.name: inWords(text, shown.sites)
+            function inWords(day, sites) { return day + ". " + sites.map(s => s.noted ? Appearance.phrases.siteIs(s.site, s.level) : qsTr("%1, to fill in").arg(Appearance.phrases.site(s.site))).join(". ") }
             onClicked: Router.openDaySheet(shown.day)
             Column {
                 id: column

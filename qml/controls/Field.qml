@@ -36,7 +36,8 @@ Column {
         Accessible.name: field.label
         // A screen reader is told this as the description; nothing draws it. Qt 6.4 tells no name of a field whose letters are
         // hidden, so that there the description begins with it.
-        placeholderText: [hidden ? field.label : "", field.problem !== "" ? field.problem : field.hint].filter(t => t !== "").join(". ")
+        placeholderText: together(hidden ? field.label : "", field.problem !== "" ? field.problem : field.hint)
+        function together(first: string, second: string): string { return first !== "" && second !== "" ? first + ". " + second : first + second }
         readonly property bool hidden: echoMode !== TextInput.Normal
         onTextEdited: field.edited(text)
         background: Rectangle {

@@ -28,11 +28,13 @@ T.Dialog {
                 return true
         return false
     }
+    function reasonOf(item: var): int { return item?.focusReason ?? Qt.OtherFocusReason }
+    function isField(item: var): bool { return item.cursorPosition !== undefined }
     function takeKeyboard() {
         if (holds(keyboard))
             return
         const first = closer.nextItemInFocusChain(true)
-        const to = holds(first) && first.cursorPosition === undefined ? first : closer // a field would call the on-screen keyboard
+        const to = holds(first) && !isField(first) ? first : closer // a field would call the on-screen keyboard
         to.forceActiveFocus(reason === Qt.TabFocusReason || reason === Qt.BacktabFocusReason ? Qt.TabFocusReason : Qt.PopupFocusReason)
     }
     function giveKeyboardBack() {
@@ -40,7 +42,7 @@ T.Dialog {
             opener.forceActiveFocus(reason)
         opener = null
     }
-    onAboutToShow: { opener = keyboard; reason = keyboard?.focusReason ?? Qt.OtherFocusReason; Router.opened(sheet) }
+    onAboutToShow: { opener = keyboard; reason = reasonOf(keyboard); Router.opened(sheet) }
     onOpened: takeKeyboard()
     onClosed: { Router.closed(sheet); giveKeyboardBack() }
     Component.onDestruction: Router.closed(sheet)
