@@ -82,7 +82,7 @@ struct Interface {
     Interface(QSize size, const QString& theme, double textScale, Qt::LayoutDirection direction,
               const std::function<void(const QString&)>& made)
         : file((made ? made(folder.path() + "/record.db") : void(), folder.path() + "/record.db")),
-          clock(LocalTime::parse("2026-03-20T19:00"), 0), store(clock, file.toStdString()),
+          clock(LocalTime::parse("2026-03-20T19:00"), sessionSpeed), store(clock, file.toStdString()),
           appearance(store, {facts::fromToken<diary::Theme>(theme.toStdString()), "en", "today", "test", textScale,
                              size.width(), size.height()})
     {
@@ -249,7 +249,9 @@ struct Interface {
     bool application = (needApplication(), true);
     QTemporaryDir folder;
     QString file;
-    app::SystemClock clock; ///< stands for sessions: on a busy machine seconds go by between two lines of a test
+    /// 0: the clock of sessions stands. On a busy machine seconds go by between two lines of a test.
+    inline static double sessionSpeed = 1;
+    app::SystemClock clock;
     viewmodels::Store store;
     viewmodels::Appearance appearance;
     HeardVoice voice;
