@@ -100,13 +100,14 @@ def tracked():
 def shipped():
     """A component for each file of others, by the paragraphs of the copyright file."""
     for paragraph in (SOURCE / 'platform/linux/package/copyright').read_text().split('\n\n'):
-        pattern = re.search(r'^Files: (\S+)', paragraph, re.M)
-        if not pattern or pattern[1] in ('*', 'assets/appstream/*'):
+        files = re.search(r'^Files: (.+)', paragraph, re.M)
+        patterns = files[1].split() if files else []
+        if not patterns or patterns[0] in ('*', 'assets/appstream/*'):
             continue
         licence = re.search(r'^License: (\S+)', paragraph, re.M)[1]
         for file in tracked():
             name = str(file.relative_to(SOURCE))
-            if not fnmatch.fnmatch(name, pattern[1]):
+            if not any(fnmatch.fnmatch(name, pattern) for pattern in patterns):
                 continue
             digest = hashlib.sha256(file.read_bytes()).hexdigest()
             version = (font_version(file) if file.suffix == '.ttf' else None) or digest[:12]
