@@ -25,7 +25,7 @@ cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Release -DCMAKE_INSTALL_PREFI
     -DFIRSTDEW_PACKAGE=ON >"$build/configure.log" 2>&1 || { cat "$build/configure.log" >&2; exit 1; }
 cmake --build "$build" -j "$(nproc)"
 rm -f "$build"/*.deb
-speaker=$(find "$build" -name firstdew-speaker -type f)
+speaker=$(find "$build/platform" -name firstdew-speaker -type f)
 /usr/bin/python3 platform/linux/sbom.py "$build" "$build/package-files/firstdew.cdx.json" \
     firstdew="$build/platform/app/firstdew" firstdew-cli="$build/platform/cli/firstdew-cli" ${speaker:+firstdew-speaker="$speaker"}
 (cd "$build" && cpack --config CPackConfig.cmake >package.log 2>&1) || { cat "$build/package.log" >&2; exit 1; }

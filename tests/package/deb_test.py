@@ -125,7 +125,7 @@ def check_hardened(root, report):
             # Debian's start files and libc's have a few such marks themselves: most functions of ours must begin with one.
             code = run("objdump", "--disassemble", "--section=.text", "--no-show-raw-insn", file)
             starts, marks = len(re.findall(r"^\s+\w+:\s+push +%r(?:bp|bx|12|13|14|15)$", code, re.M)), code.count("endbr64")
-            report.check(f"{place} marks where jumps may land", marks > 50 and marks > starts / 20, f"{marks} marks, {starts} pushes")
+            report.check(f"{place} marks where jumps may land", marks > 10 and marks > starts / 20, f"{marks} marks, {starts} pushes")
         report.check(f"{place} has no stack that runs", re.search(r"GNU_STACK .* RW ", told), told[:2000])
 
 
