@@ -197,6 +197,8 @@ public:
     Q_INVOKABLE void outOfWater() { m_bath.send(facts::BathEventKind::OutOfWater); }
     Q_INVOKABLE void stop() { m_bath.send(facts::BathEventKind::Stop); }
     /// The same, but that a drip on the screen can be taken back for a few seconds.
+    /// Keeps what waits to be kept, and waits for the disk.
+    void flush() { m_bath.flush(); }
     Q_INVOKABLE void stopUnlessSlip() { m_bath.stopUnlessSlip(); }
     Q_INVOKABLE void takeBackStop() { m_bath.takeBackStop(); }
     Q_INVOKABLE void meanwhile(firstdew::ui::Meanwhile::Value answer);

@@ -71,6 +71,7 @@ Standing after(const QSize& size, const QString& step, const std::function<void(
     ui.settled();
     touch(ui);
     QCoreApplication::processEvents();
+    ui.bath.flush(); // the disk is behind what was touched
     return standing(ui);
 }
 
