@@ -86,7 +86,7 @@ Score scoreOf(const Diary& diary, DiarySite site, const Settings& settings)
 std::vector<DayChance> daysToTell(const Forecast& forecast)
 {
     std::vector<DayChance> out;
-    for (const std::size_t ahead : {1, 3, 7})
+    for (const std::size_t ahead : {std::size_t{1}, std::size_t{3}, std::size_t{7}})
         if (ahead < forecast.days.size())
             out.push_back(forecast.days[ahead]);
     return out;
