@@ -28,6 +28,7 @@ struct Standing {
 
 Standing standing(Interface& ui)
 {
+    ui.bath.flush(); // the disk is behind what was touched
     const auto r = ui.bath.running();
     Standing out{ui.bath.page(), r.kind, r.phase, r.side, ui.bath.stopsIn() > 0, 0, -1};
     const auto& diary = ui.store.diary();
@@ -71,7 +72,6 @@ Standing after(const QSize& size, const QString& step, const std::function<void(
     ui.settled();
     touch(ui);
     QCoreApplication::processEvents();
-    ui.bath.flush(); // the disk is behind what was touched
     return standing(ui);
 }
 
