@@ -16,6 +16,8 @@ import ui
 TOP_BAR = 32  # of the shell, in pixels
 HOME_BAR = 15
 ROW = 50  # of the keyboard
+OPENING = 6  # seconds for a window to come up by itself
+CARD = 190  # height at which the overview has the window
 STRIP = 8  # below the shell's bar, where an app has its paper
 BARE = 12  # of 255: the shell's own background is darker than any paper
 HAND = 0.8  # seconds from one tap to the next: closer ones of a wet finger count once
@@ -155,10 +157,13 @@ class App(ui.App):
 
     def at_rest(self):
         """Once the shell has opened the window and nothing moves."""
-        last = None
+        last, asked = None, time.monotonic()
 
         def still():
-            nonlocal last
+            nonlocal last, asked
+            if time.monotonic() > asked + OPENING:  # after a kill the shell may show its overview: the window is a card there
+                self.desktop.tap(self.desktop.size[0] / 2, CARD)
+                asked = time.monotonic()
             before, last = last, self.desktop.shown()
             return before == last and self.desktop.brightness((0, TOP_BAR, self.desktop.size[0], STRIP)) > BARE
         ui.wait_for('the window open and at rest', still)
