@@ -98,7 +98,7 @@ Window {
     onCanGoBackChanged: Router.backLeads(canGoBack)
     function open(part) {
         over.active = true
-        openers.push({ item: activeFocusItem, reason: activeFocusItem?.focusReason ?? Qt.OtherFocusReason })
+        openers.push({ item: activeFocusItem, reason: reasonOf(activeFocusItem) })
         const page = stack.show(part)
         come("pageAway", 1)
         Announce.page(page && page.title ? page.title : "")

@@ -1,6 +1,7 @@
 // Declarations repeated from Apple's documentation, as few as platform/ios uses: for a check of syntax and types alone.
 #pragma once
 #import <Foundation/Foundation.h>
+#include <stdint.h>
 
 @class UIViewController, UIApplication;
 @interface UIResponder : NSObject
