@@ -147,7 +147,10 @@ TEST_CASE("A stop by a touch beside what was meant is taken back, and the sessio
     });
     REQUIRE(back != nullptr);
     tap(ui, onScreen(back).center());
-    CHECK(standing(ui) == before);
+    Standing now = standing(ui);
+    CHECK(now.events > before.events); // the stop and its taking back are kept
+    now.events = before.events;
+    CHECK(now == before);
 }
 
 TEST_CASE("With the hands under, a second drip takes no stop back, wherever it falls")
