@@ -36,7 +36,8 @@ public:
     [[nodiscard]] bool canVibrate() const { return m_ports.haptics.present(); }
     /// Makes ready for a session that may follow, so that its first prompt comes in time.
     [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
-    [[nodiscard]] bool hasBed() const { return m_ports.voice.hasBed(); }
+    /// Not with a screen reader: it says the words, and nothing is handed to the sound server.
+    [[nodiscard]] bool hasBed() const { return m_ports.voice.hasBed() && !toldByReader(); }
     [[nodiscard]] bool screenReader() const { return m_ports.screenReader(); }
     void askVoice(const std::string& language, std::function<void(bool)> answer)
     {

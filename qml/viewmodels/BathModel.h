@@ -92,7 +92,7 @@ class BathModel : public QObject {
     /// Whether a screen reader is on, as far as the system says so.
     Q_PROPERTY(bool screenReader READ screenReader NOTIFY changed)
     /// Whether a soft sound runs through a session, which tells by its end that nobody leads any more.
-    Q_PROPERTY(bool hasBed READ hasBed CONSTANT)
+    Q_PROPERTY(bool hasBed READ hasBed NOTIFY changed)
     Q_PROPERTY(bool deviceSpeaks READ deviceSpeaks NOTIFY deviceSpeaksChanged)
 
 public:

@@ -60,6 +60,7 @@ struct Speaking final : ports::Voice {
     long long ends = 0;
     bool led = false;
     ports::Lead leads() override { return lead; }
+    [[nodiscard]] bool hasBed() const override { return true; }
     void plan(const std::vector<ports::Planned>& planned, long long endsMs) override
     {
         plans.push_back(planned);
@@ -762,7 +763,9 @@ TEST_CASE(
     s.bath.reading(10);
     CHECK(s.reader.told.back() == std::pair(std::string("The alarm is over."), true));
 
-    s.reader.on = false; // switched off in the middle: the voice goes on
+    CHECK_FALSE(s.bath.hasBed()); // no page speaks of a sound that does not run
+    s.reader.on = false;          // switched off in the middle: the voice goes on
+    CHECK(s.bath.hasBed());
     const auto before = s.reader.told.size();
     s.bath.reading(40);
     CHECK(s.led.voice.alarms.back() == "too-high");
