@@ -4,21 +4,21 @@ another one of the prompts.
 
 Usage: measure.py MODEL LANGUAGE NAME=FOLDER...
 LANGUAGE is en, de, es, fr, it or pt; each FOLDER was made by make.py. MODEL is a folder with a Whisper model as
-faster-whisper reads it. Needs faster-whisper, jiwer and numpy. Not part of the tests: the model is far larger than the app.
+faster-whisper reads it. Needs faster-whisper, jiwer, numpy and opus-tools. Not part of the tests: the model is far larger than the app.
 """
 import json
 import pathlib
 import re
+import subprocess
 import sys
+import tempfile
 import unicodedata
 import wave
 
-import jiwer
 import numpy
-from faster_whisper import WhisperModel
 
 RATE = 16000
-OVER_WATER_DB = 6  # of the voice above the water
+OVER_WATER_DB = 6  # of the first voice above the water, which is the same for all: their peaks are as high, so a phone plays them as it plays the first
 NUMBERS = {"en": {"15": "fifteen", "10": "ten", "1": "one", "0": "zero"}, "de": {"15": "fünfzehn", "10": "zehn", "1": "eine", "0": "null"},
            "es": {"15": "quince", "10": "diez", "1": "un", "0": "cero"}, "fr": {"15": "quinze", "10": "dix", "1": "une", "0": "zéro"},
            "it": {"15": "quindici", "10": "dieci", "1": "un", "0": "zero"}}
@@ -42,8 +42,16 @@ def water(length, chance):
 
 
 def clip(file):
-    with wave.open(str(file)) as w:
-        return numpy.frombuffer(w.readframes(w.getnframes()), dtype="<i2").astype("float32") / 32768
+    """Of the clip without its ending, whatever that is."""
+    if not file.exists():
+        file = next(file.parent.glob(f"{file.stem}.*"))
+    with tempfile.TemporaryDirectory() as folder:
+        if file.suffix == ".opus":
+            decoded = pathlib.Path(folder) / "clip.wav"
+            subprocess.run(["opusdec", "--quiet", "--rate", str(RATE), file, decoded], check=True)
+            file = decoded
+        with wave.open(str(file)) as w:
+            return numpy.frombuffer(w.readframes(w.getnframes()), dtype="<i2").astype("float32") / 32768
 
 
 def loudness(samples):
@@ -54,8 +62,11 @@ def loudness(samples):
 
 
 def main():
+    import jiwer  # answers.py needs the water alone
+    from faster_whisper import WhisperModel
     model, language, *voices = sys.argv[1:]
-    recogniser = WhisperModel(model, device="cpu", compute_type="int8", cpu_threads=2)
+    recogniser = WhisperModel(model, device="cpu", compute_type="int8", cpu_threads=1)
+    reference = pathlib.Path(voices[0].split("=")[1])
     for voice in voices:
         name, folder = voice.split("=")
         prompts = json.loads((pathlib.Path(folder) / "said.json").read_text(encoding="utf-8"))
@@ -66,7 +77,7 @@ def main():
                 samples = numpy.concatenate([numpy.zeros(RATE // 4, "float32"), samples, numpy.zeros(RATE // 4, "float32")])
                 if place == "water":
                     noise = water(len(samples), numpy.random.default_rng(number)).astype("float32")
-                    samples = samples + noise / numpy.sqrt((noise ** 2).mean()) * loudness(samples) / 10 ** (OVER_WATER_DB / 20)
+                    samples = samples + noise / numpy.sqrt((noise ** 2).mean()) * loudness(clip(reference / f"{prompt}.wav")) / 10 ** (OVER_WATER_DB / 20)
                 segments, _ = recogniser.transcribe(samples / max(1, abs(samples).max()), language=language, beam_size=5, temperature=0, condition_on_previous_text=False)
                 said.append(words(text, language))
                 heard.append(words(" ".join(s.text for s in segments), language))
