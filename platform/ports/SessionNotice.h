@@ -23,6 +23,9 @@ public:
     /// Shows or updates the notice. If the system refuses, the session continues without it.
     virtual void show(const SessionStep& step) = 0;
     virtual void over() = 0;
+    /// The app leads the session now. Called with every tick, so that a notice with a life of its own can call out when
+    /// the app hangs.
+    virtual void alive() {}
     /// `stop` is called on the app's thread when the person stops the session on the notice. Nothing else can be done
     /// there: nobody sees the meter from a locked screen.
     virtual void onStop(std::function<void()> stop) = 0;

@@ -14,7 +14,7 @@ struct VoiceChoice {
     std::string language{};
     /// Returns the text of a prompt id in that language.
     std::function<std::string(const std::string&)> text{};
-    /// The language of the recorded voice; English where it has no clips.
+    /// The person's language. The recorded voice speaks it, or English where it has no clips and none can be made.
     std::string recorded{};
 };
 
@@ -25,6 +25,13 @@ struct Planned {
     Kind kind{};
     std::string id; ///< of the tone or prompt; an alarm has its own tone before it
     bool operator==(const Planned&) const = default;
+};
+
+/// Who says the prompts in VoiceChoice::recorded.
+enum class Says {
+    Recorded, ///< the clips that come with the app
+    Made,     ///< clips that the device's own voice spoke beforehand and that were found to be heard
+    English   ///< the English clips: there are none in that language
 };
 
 /// Who says what is planned when its time has come.
@@ -48,8 +55,12 @@ public:
     /// Registers the function to call with true when sound can no longer be heard, and with false when it can be heard
     /// again. In between, the voice tries again every second, unless it is hushed.
     virtual void onSilence(std::function<void(bool silent)>) {}
-    /// Whether a session can be led with a bed of sound, so that silence tells the person something.
+    [[nodiscard]] virtual Says says() const { return Says::Recorded; }
+    /// Whether a session is led with a bed of sound, so that silence tells the person something. Known once prepare()
+    /// or ask() has tried.
     [[nodiscard]] virtual bool hasBed() const { return false; }
+    /// Registers the function to call when says() or hasBed() has changed.
+    virtual void onChange(std::function<void()>) {}
     /// Who would lead now.
     [[nodiscard]] virtual Lead leads() { return Lead::App; }
     /// Plans the time ahead in place of what was planned before, over a soft bed of sound that ends after `endsMs`.

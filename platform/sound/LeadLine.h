@@ -28,7 +28,8 @@ public:
     virtual void read(const std::function<void(const Timeline&, Moment)>& read) const = 0;
 };
 
-/// The system's own, or nullptr where the system has none. `lost` is called in another thread when the output is lost.
-[[nodiscard]] std::unique_ptr<LeadLine> makeLeadLine(Timeline timeline, std::function<void()> lost);
+/// The system's own, or nullptr where the system has none. `told` is called in another thread with true when the line
+/// is ready, and with false when it is lost or cannot be opened.
+[[nodiscard]] std::unique_ptr<LeadLine> makeLeadLine(Timeline timeline, std::function<void(bool there)> told);
 
 } // namespace firstdew::sound

@@ -2,6 +2,6 @@
 
 namespace firstdew::sound {
 
-std::unique_ptr<LeadLine> makeLeadLine(Timeline, std::function<void()>) { return nullptr; }
+std::unique_ptr<LeadLine> makeLeadLine(Timeline, std::function<void(bool)>) { return nullptr; }
 
 } // namespace firstdew::sound

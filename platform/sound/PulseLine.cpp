@@ -55,7 +55,9 @@ const std::array<std::uint8_t, 65'536>& muLaws()
 
 class PulseLine final : public LeadLine {
 public:
-    PulseLine(Timeline timeline, std::function<void()> lost) : m_fresh(std::move(timeline)), m_lost(std::move(lost)) {}
+    PulseLine(Timeline timeline, std::function<void(bool)> told) : m_fresh(std::move(timeline)), m_told(std::move(told))
+    {
+    }
     ~PulseLine() override { close(); }
 
     void open() override;
@@ -86,7 +88,7 @@ private:
 
     const Timeline m_fresh;
     Timeline m_timeline{m_fresh};
-    std::function<void()> m_lost;
+    std::function<void(bool)> m_told;
     pa_threaded_mainloop* m_loop = nullptr;
     pa_context* m_context = nullptr;
     pa_stream* m_stream = nullptr;
@@ -117,7 +119,7 @@ void PulseLine::open()
         m_context, [](pa_context*, void* self) { static_cast<PulseLine*>(self)->contextChanged(); }, this);
     if (pa_context_connect(m_context, nullptr, PA_CONTEXT_NOAUTOSPAWN, nullptr) < 0 ||
         pa_threaded_mainloop_start(m_loop) < 0)
-        m_failed = true;
+        fail();
 }
 
 void PulseLine::close()
@@ -212,15 +214,16 @@ void PulseLine::lookAtClock()
     auto sorted = m_offsets;
     std::sort(sorted.begin(), sorted.end());
     m_offset = sorted[sorted.size() / 2];
-    m_ready = !m_failed && m_offsets.size() >= kEnoughOffsets;
+    const bool ready = !m_failed && m_offsets.size() >= kEnoughOffsets;
+    if (m_ready.exchange(ready) != ready)
+        m_told(ready);
 }
 
 void PulseLine::fail()
 {
-    const bool was = m_ready.exchange(false);
-    m_failed = true;
-    if (was && m_lost)
-        m_lost();
+    m_ready = false;
+    if (!m_failed.exchange(true))
+        m_told(false);
 }
 
 long long PulseLine::heard() const
@@ -284,9 +287,9 @@ void PulseLine::read(const std::function<void(const Timeline&, Moment)>& read) c
 
 } // namespace
 
-std::unique_ptr<LeadLine> makeLeadLine(Timeline timeline, std::function<void()> lost)
+std::unique_ptr<LeadLine> makeLeadLine(Timeline timeline, std::function<void(bool)> told)
 {
-    return std::make_unique<PulseLine>(std::move(timeline), std::move(lost));
+    return std::make_unique<PulseLine>(std::move(timeline), std::move(told));
 }
 
 } // namespace firstdew::sound

@@ -1,8 +1,6 @@
 #include "sound/QtVoice.h"
 
 #include <QDir>
-#include <QFile>
-#include <QWaveDecoder>
 
 namespace firstdew::sound {
 
@@ -23,21 +21,14 @@ const QString kVoices = QStringLiteral(":/firstdew/voice/");
 const QString kEnglish = QStringLiteral("en");
 const QString kTones = QStringLiteral(":/firstdew/sounds/");
 
+/// Clips that come with the app are compressed; tones, and clips that were made here, are not.
 QString fileOf(const QString& folder, const std::string& id)
 {
-    return folder + QString::fromStdString(id) + QStringLiteral(".wav");
+    const QString name = folder + QString::fromStdString(id);
+    return name + (folder.startsWith(kVoices) ? QStringLiteral(".opus") : QStringLiteral(".wav"));
 }
 
-QByteArray decoded(const QString& source)
-{
-    QFile file(source);
-    QWaveDecoder decoder(&file);
-    if (file.open(QIODevice::ReadOnly) && decoder.open(QIODevice::ReadOnly) &&
-        decoder.audioFormat() == VoiceLine::format())
-        return decoder.readAll();
-    qWarning("not heard, for it cannot be decoded: %s", qPrintable(source));
-    return {};
-}
+bool hasClips(const QString& language) { return !language.isEmpty() && QDir(kVoices + language).exists(); }
 
 } // namespace
 
@@ -45,8 +36,10 @@ QtVoice::QtVoice(const QString& speaker, double speed, QObject* parent)
     : QObject(parent), m_speed(speed), m_device(speaker)
 {
     // The line's own thread calls; there, nothing may be done.
-    m_ahead = makeLeadLine(Timeline(kLeadMs * kPerMs, kTooLateMs * kPerMs),
-                           [this] { QMetaObject::invokeMethod(this, &QtVoice::lostAhead, Qt::QueuedConnection); });
+    m_ahead = makeLeadLine(Timeline(kLeadMs * kPerMs, kTooLateMs * kPerMs), [this](bool there) {
+        QMetaObject::invokeMethod(
+            this, [this, there] { aheadIs(there); }, Qt::QueuedConnection);
+    });
     m_closer.setInterval(kCloseMs);
     connect(&m_closer, &QTimer::timeout, this, &QtVoice::closeWhenSilent);
     m_clock.start();
@@ -77,25 +70,6 @@ VoiceLine& QtVoice::line()
     return *m_line;
 }
 
-const QByteArray& QtVoice::samples(const QString& source)
-{
-    const auto [clip, isNew] = m_clips.try_emplace(source);
-    if (isNew)
-        clip->second = decoded(source);
-    return clip->second;
-}
-
-std::shared_ptr<const Samples> QtVoice::shared(const QString& source)
-{
-    auto& clip = m_shared[source];
-    if (!clip) {
-        const QByteArray& bytes = samples(source);
-        const auto* first = reinterpret_cast<const std::int16_t*>(bytes.constData());
-        clip = std::make_shared<const Samples>(first, first + bytes.size() / 2);
-    }
-    return clip;
-}
-
 /// Whether sounds go to the line that is filled ahead.
 bool QtVoice::ahead() const
 {
@@ -117,16 +91,24 @@ bool QtVoice::speaksByDevice() const
     return m_choice.text && !m_choice.language.empty() && m_device.speaks(QString::fromStdString(m_choice.language));
 }
 
-ports::Lead QtVoice::leads()
+/// Opens the line that is filled ahead, unless it is open or was tried just now.
+void QtVoice::openAhead()
 {
     if (!m_ahead)
-        return ports::Lead::App;
+        return;
     m_wanted.start();
     if (!m_ahead->ready() && (!m_opened.isValid() || m_opened.elapsed() > kOpenAgainMs)) {
         m_opened.start();
         m_ahead->open();
         m_closer.start();
     }
+}
+
+ports::Lead QtVoice::leads()
+{
+    if (!m_ahead)
+        return ports::Lead::App;
+    openAhead();
     // What the other line says is said to its end first.
     if (!m_ahead->ready() || (m_line && m_line->leftMs() > 0))
         return ports::Lead::App;
@@ -149,7 +131,7 @@ void QtVoice::plan(const std::vector<ports::Planned>& planned, long long endsMs)
     std::vector<Timeline::Sound> sounds;
     const auto add = [&](const ports::Planned& p, const QString& folder, const std::string& id, bool spoken,
                          bool cuts) {
-        sounds.push_back({sampleOf(p.inMs), shared(fileOf(folder, id)), id, spoken, cuts});
+        sounds.push_back({sampleOf(p.inMs), m_clips.get(fileOf(folder, id)), id, spoken, cuts});
     };
     for (const ports::Planned& p : planned) {
         if (p.kind == Kind::Alarm) // the person's settings do not silence an alarm
@@ -159,7 +141,7 @@ void QtVoice::plan(const std::vector<ports::Planned>& planned, long long endsMs)
         if (p.kind == Kind::Tone && m_choice.tones)
             add(p, kTones, p.id, false, false);
     }
-    const auto bed = shared(fileOf(kTones, "bed"));
+    const auto bed = m_clips.get(fileOf(kTones, "bed"));
     m_ahead->change([&](Timeline& t, Moment now) {
         const long long start = now.heard - since.elapsed() * kPerMs;
         for (auto& s : sounds)
@@ -189,22 +171,77 @@ void QtVoice::closeWhenSilent()
     m_ahead->close();
 }
 
-/// The other line finds out whether anything can be heard, and says so.
-void QtVoice::lostAhead()
+/// The line that is filled ahead is there, or is not. Where it is lost in a session, the other line finds out whether
+/// anything can be heard, and says so.
+void QtVoice::aheadIs(bool there)
 {
-    if (m_plans)
+    if (std::exchange(m_hasBed, there) != there && m_tellChange)
+        m_tellChange();
+    if (!there && m_plans)
         line().add(QByteArray(VoiceLine::format().bytesForDuration(1000 * kLeadMs), 0));
 }
 
-/// The clips of the person's language, or the English ones where there are none.
+ports::Says QtVoice::says() const
+{
+    const QString language = QString::fromStdString(m_choice.recorded);
+    if (hasClips(language))
+        return ports::Says::Recorded;
+    return m_made && m_made->speaks(language) ? ports::Says::Made : ports::Says::English;
+}
+
 QString QtVoice::spoken() const
 {
-    const QString own = kVoices + QString::fromStdString(m_choice.recorded);
-    return (m_choice.recorded.empty() || !QDir(own).exists() ? kVoices + kEnglish : own) + QLatin1Char('/');
+    switch (says()) {
+    case ports::Says::Recorded: return kVoices + QString::fromStdString(m_choice.recorded) + QLatin1Char('/');
+    case ports::Says::Made: return m_made->folder();
+    case ports::Says::English: break;
+    }
+    return kVoices + kEnglish + QLatin1Char('/');
+}
+
+void QtVoice::makeClips(std::unique_ptr<ports::ClipMaker> maker, const QString& folder)
+{
+    m_made.emplace(std::move(maker), folder);
+    connect(&*m_made, &MadeClips::changed, this, [this] {
+        m_clips.forget(m_made->folder());
+        tellSays();
+    });
+}
+
+void QtVoice::choose(const ports::VoiceChoice& choice)
+{
+    m_choice = choice;
+    wantClips();
+    tellSays();
+}
+
+void QtVoice::tellSays()
+{
+    if (const auto now = says(); std::exchange(m_said, now) != now && m_tellChange)
+        m_tellChange();
+}
+
+/// Has the device's voice speak what the recorded one does not.
+void QtVoice::wantClips()
+{
+    const QString language = QString::fromStdString(m_choice.recorded);
+    if (!m_made || !m_choice.text || language.isEmpty() || hasClips(language))
+        return;
+    MadeClips::Texts texts;
+    for (const QString& file : QDir(kVoices + kEnglish).entryList({QStringLiteral("*.opus")})) {
+        const std::string id = file.chopped(5).toStdString();
+        texts[id] = m_choice.text(id);
+    }
+    m_made->want(language, texts);
 }
 
 void QtVoice::ask(const std::string& language, std::function<void(bool)> answer)
 {
+    openAhead();
+    if (m_made) {
+        m_made->again();
+        wantClips();
+    }
     const QString wanted = QString::fromStdString(language);
     m_device.findVoice(wanted);
     if (m_device.looksFor(wanted))
@@ -217,11 +254,27 @@ bool QtVoice::prepare()
 {
     if (!m_choice.language.empty())
         m_device.findVoice(QString::fromStdString(m_choice.language));
-    const bool audible = line().prepare();
-    for (const QString& folder : {spoken(), kTones})
-        for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav")}))
-            samples(folder + file);
-    return audible;
+    openAhead();
+    if (says() == ports::Says::Made)
+        checkMade();
+    QStringList files;
+    for (const QString& folder : {kTones, spoken()}) // the tones are few, and the alarm is one of them
+        for (const QString& file : QDir(folder).entryList({QStringLiteral("*.wav"), QStringLiteral("*.opus")}))
+            files << folder + file;
+    m_clips.fetch(files);
+    return line().prepare();
+}
+
+/// The system may have emptied the folder, or only half of it.
+void QtVoice::checkMade()
+{
+    const QString folder = spoken();
+    for (const QString& file : QDir(kVoices + kEnglish).entryList({QStringLiteral("*.opus")}))
+        if (m_clips.get(fileOf(folder, file.chopped(5).toStdString()))->empty()) {
+            m_made->spoil();
+            wantClips();
+            return;
+        }
 }
 
 bool QtVoice::byDevice(const Waiting& next) const { return next.spoken && speaksByDevice(); }
@@ -251,26 +304,28 @@ void QtVoice::goOn()
 void QtVoice::play(const Waiting& next)
 {
     if (byDevice(next)) {
-        m_said = next;
+        m_saying = next;
         m_device.say(QString::fromStdString(m_choice.text(next.id)));
         return;
     }
     const QString source = fileOf(next.spoken ? spoken() : kTones, next.id);
     if (ahead()) {
         m_ahead->change([&](Timeline& t, Moment now) {
-            t.add(now.changeable, {0, shared(source), next.id, next.spoken});
+            t.add(now.changeable, {0, m_clips.get(source), next.id, next.spoken});
         });
         return;
     }
-    const QByteArray& clip = samples(source);
+    const auto clip = m_clips.get(source);
     const bool follows = next.spoken && line().leftMs() > 0;
-    line().add(follows ? clip.mid(VoiceLine::format().bytesForDuration(1000 * kLeadMs)) : clip);
+    const std::size_t skip = follows ? std::min<std::size_t>(kLeadMs * kPerMs, clip->size()) : 0;
+    line().add(QByteArray(reinterpret_cast<const char*>(clip->data() + skip),
+                          static_cast<qsizetype>((clip->size() - skip) * sizeof(std::int16_t))));
 }
 
 void QtVoice::afterSaid(bool said)
 {
     if (!said)
-        m_waiting.push_front(m_said); // the recorded voice repeats it
+        m_waiting.push_front(m_saying); // the recorded voice repeats it
     goOn();
 }
 

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "ports/Voice.h"
+#include "sound/Clips.h"
 #include "sound/DeviceVoice.h"
 #include "sound/LeadLine.h"
+#include "sound/MadeClips.h"
 #include "sound/VoiceLine.h"
 
 #include <deque>
@@ -20,11 +22,15 @@ public:
     /// `speed` is that of the session's clock, in tests.
     explicit QtVoice(const QString& speaker = {}, double speed = 1, QObject* parent = nullptr);
     ~QtVoice() override;
-    void choose(const ports::VoiceChoice& choice) override { m_choice = choice; }
+    /// In a language without recorded clips, `maker` speaks them into files below `folder`.
+    void makeClips(std::unique_ptr<ports::ClipMaker> maker, const QString& folder);
+    void choose(const ports::VoiceChoice& choice) override;
     void ask(const std::string& language, std::function<void(bool)> answer) override;
     [[nodiscard]] bool prepare() override;
     void onSilence(std::function<void(bool)> tell) override { m_tellSilence = std::move(tell); }
-    [[nodiscard]] bool hasBed() const override { return m_ahead != nullptr; }
+    [[nodiscard]] ports::Says says() const override;
+    [[nodiscard]] bool hasBed() const override { return m_hasBed; }
+    void onChange(std::function<void()> tell) override { m_tellChange = std::move(tell); }
     [[nodiscard]] ports::Lead leads() override;
     void plan(const std::vector<ports::Planned>& planned, long long endsMs) override;
     void endPlan() override;
@@ -40,15 +46,17 @@ private:
         qint64 since = 0;
     };
     VoiceLine& line();
-    const QByteArray& samples(const QString& source);
-    std::shared_ptr<const Samples> shared(const QString& source);
     [[nodiscard]] QString spoken() const;
     [[nodiscard]] bool speaksByDevice() const;
     [[nodiscard]] bool ahead() const;
     [[nodiscard]] qint64 aheadLeftMs() const;
     [[nodiscard]] qint64 leftMs() const;
     void closeWhenSilent();
-    void lostAhead();
+    void openAhead();
+    void aheadIs(bool there);
+    void wantClips();
+    void checkMade();
+    void tellSays();
     void enqueue(const std::string& id, bool spoken);
     void goOn();
     void play(const Waiting& next);
@@ -63,12 +71,15 @@ private:
     QElapsedTimer m_opened;
     QElapsedTimer m_wanted;
     QTimer m_closer;
-    std::map<QString, std::shared_ptr<const Samples>> m_shared;
+    Clips m_clips;
+    std::optional<MadeClips> m_made; // where the system has a voice that speaks into files
+    ports::Says m_said = ports::Says::English;
+    bool m_hasBed = false; ///< by the last word of the line that is filled ahead
+    std::function<void()> m_tellChange;
     std::function<void(bool)> m_tellSilence;
     DeviceVoice m_device;
-    std::map<QString, QByteArray> m_clips;
     std::deque<Waiting> m_waiting;
-    Waiting m_said;
+    Waiting m_saying;
     std::function<void()> m_asking; // called when it is known whether the device has a voice
     QElapsedTimer m_clock;
     QTimer m_next;

@@ -8,134 +8,101 @@ namespace firstdew::sound {
 
 namespace {
 
-constexpr int kSampleRate = 16'000;
-/// A sound server starts to play once it has about this much.
-constexpr int kAheadMs = 60;
-constexpr int kFeedMs = 20;
-/// The line stays open this long after its end: the output may lag, and a sound soon after starts without delay.
-constexpr int kLingerMs = 1500;
-constexpr int kRetryMs = 1000; // while there is no output (our own choice)
+/// A server that answers later than this hangs, and the person is told (our own choice).
+constexpr int kHangsMs = 1500;
+/// What a server that hung plays later than this would not be true any more (our own choice).
+constexpr qint64 kStaleMs = 2000;
+/// At the end of the program a server that hangs is not waited for longer.
+constexpr unsigned long kFarewellMs = 500;
 
 } // namespace
 
-QAudioFormat VoiceLine::format()
-{
-    QAudioFormat format;
-    format.setSampleRate(kSampleRate);
-    format.setChannelCount(1);
-    format.setSampleFormat(QAudioFormat::Int16);
-    return format;
-}
-
-VoiceLine::VoiceLine(QObject* parent) : QObject(parent)
+VoiceLine::VoiceLine(QObject* parent) : QObject(parent), m_thread(new QThread), m_output(new SoundOutput)
 {
     m_clock.start();
-    m_feeder.setInterval(kFeedMs);
-    m_feeder.setTimerType(Qt::PreciseTimer);
-    connect(&m_feeder, &QTimer::timeout, this, &VoiceLine::feed);
-    m_closer.setSingleShot(true);
-    connect(&m_closer, &QTimer::timeout, this, &VoiceLine::close);
-    m_retry.setInterval(kRetryMs);
-    connect(&m_retry, &QTimer::timeout, this, &VoiceLine::open);
+    m_output->moveToThread(m_thread);
+    connect(m_thread, &QThread::finished, m_output, &QObject::deleteLater);
+    connect(m_output, &SoundOutput::handled, this, &VoiceLine::answered);
+    connect(m_output, &SoundOutput::silent, this, [this](bool lost) {
+        m_lost = lost;
+        tell();
+    });
+    m_watch.setSingleShot(true);
+    connect(&m_watch, &QTimer::timeout, this, &VoiceLine::look);
+    m_thread->start();
 }
 
 VoiceLine::~VoiceLine()
 {
     hush();
-    m_sink.reset(); // processes events, so everything else must still exist
+    disconnect(m_output, nullptr, this, nullptr);
+    m_thread->quit();
+    if (m_thread->wait(kFarewellMs))
+        delete m_thread; // one that waits for the server is left to the end of the process
 }
 
-/// Opens the system's present output. A headset may have been plugged in or out since the last time.
-bool VoiceLine::prepare()
+/// Has it done in the output's thread, and watches how long that takes.
+void VoiceLine::post(std::function<void(SoundOutput&)> what)
 {
-    const QAudioDevice device = QMediaDevices::defaultAudioOutput();
-    if (device.isNull())
-        return false;
-    if (m_sink && device == m_device && !m_silent)
-        return true;
-    m_device = device;
-    if (m_sink)
-        m_sink.release()->deleteLater(); // deleting processes events, which is not safe in this function
-    m_sink = std::make_unique<QAudioSink>(device, format());
-    m_sink->setBufferSize(format().bytesForDuration(1000 * kAheadMs));
-    connect(m_sink.get(), &QAudioSink::stateChanged, this, &VoiceLine::stateChanged);
-    return true;
+    m_asked.push_back(m_clock.elapsed());
+    if (!m_watch.isActive())
+        m_watch.start(kHangsMs);
+    QMetaObject::invokeMethod(
+        m_output,
+        [output = m_output, what = std::move(what)] {
+            what(*output);
+            emit output->handled();
+        },
+        Qt::QueuedConnection);
 }
 
-/// The output was lost while something played.
-void VoiceLine::stateChanged(QAudio::State state)
+void VoiceLine::answered()
 {
-    if (sender() == m_sink.get() && state == QAudio::StoppedState && m_sink->error() != QAudio::NoError)
-        setSilent(true);
+    m_asked.pop_front();
+    if (m_asked.empty())
+        m_watch.stop();
+    look();
 }
 
-void VoiceLine::setSilent(bool now)
+void VoiceLine::look()
 {
-    if (now)
-        m_retry.start();
-    else
-        m_retry.stop();
+    m_hangs = !m_asked.empty() && m_clock.elapsed() - m_asked.front() >= kHangsMs;
+    if (!m_asked.empty())
+        m_watch.start(kHangsMs);
+    tell();
+}
+
+void VoiceLine::tell()
+{
+    const bool now = m_lost || m_hangs;
     if (std::exchange(m_silent, now) != now)
         emit silent(now);
 }
 
-bool VoiceLine::open()
+bool VoiceLine::prepare()
 {
-    if (m_out && !m_silent)
-        return true;
-    m_out = prepare() ? m_sink->start() : nullptr;
-    m_silentAt = m_clock.elapsed();
-    setSilent(m_out == nullptr);
-    return m_out;
+    const bool there = !QMediaDevices::defaultAudioOutput().isNull();
+    post([](SoundOutput& output) { (void)output.prepare(); });
+    return there;
 }
 
 void VoiceLine::add(const QByteArray& samples)
 {
-    if (!open())
-        return;
-    m_silentAt = m_clock.elapsed() + leftMs() + format().durationForBytes(static_cast<qint32>(samples.size())) / 1000;
-    m_rest += samples;
-    feed();
-    // Later: a slot that runs now may add the next sound.
-    QMetaObject::invokeMethod(this, &VoiceLine::fillUp, Qt::QueuedConnection);
+    const qint64 ms = format().durationForBytes(static_cast<qint32>(samples.size())) / 1000;
+    m_silentAt = std::max(m_clock.elapsed(), m_silentAt) + ms;
+    post([samples, turn = m_turn, mine = m_turn->load(), clock = m_clock, at = m_clock.elapsed()](SoundOutput& output) {
+        if (turn->load() == mine && clock.elapsed() - at < kStaleMs)
+            output.add(samples);
+    });
 }
 
-/// Adds silence after a tone that is too short for the server to start.
-void VoiceLine::fillUp()
-{
-    if (m_out && leftMs() < 2 * kAheadMs) {
-        m_rest += QByteArray(format().bytesForDuration(1000 * kAheadMs), 0);
-        feed();
-    }
-}
-
-void VoiceLine::feed()
-{
-    const qint64 taken = m_out ? m_out->write(m_rest) : m_rest.size();
-    m_rest.remove(0, static_cast<qsizetype>(std::max<qint64>(taken, 0)));
-    if (m_rest.isEmpty())
-        m_feeder.stop();
-    else if (!m_feeder.isActive())
-        m_feeder.start();
-    m_closer.start(static_cast<int>(leftMs()) + kLingerMs);
-}
-
-qint64 VoiceLine::leftMs() const { return std::max<qint64>(m_silentAt - m_clock.elapsed(), 0); }
+qint64 VoiceLine::leftMs() const { return m_silent ? 0 : std::max<qint64>(m_silentAt - m_clock.elapsed(), 0); }
 
 void VoiceLine::hush()
 {
-    m_retry.stop();
-    close();
-}
-
-void VoiceLine::close()
-{
-    m_rest.clear();
-    m_feeder.stop();
-    m_closer.stop();
+    ++*m_turn;
     m_silentAt = 0;
-    if (m_sink)
-        m_sink->reset();
+    post([](SoundOutput& output) { output.hush(); });
 }
 
 } // namespace firstdew::sound

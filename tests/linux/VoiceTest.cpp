@@ -6,6 +6,7 @@
 #include <QProcess>
 #include <QTemporaryDir>
 #include <catch2/catch.hpp>
+#include <csignal>
 
 using namespace firstdew;
 
@@ -30,10 +31,10 @@ struct Told {
     }
     /// Whether that comes to be in good time.
     template <typename Condition>
-    static bool comes(Condition condition)
+    static bool comes(Condition condition, int patienceMs = kPatienceMs)
     {
         QElapsedTimer waited;
-        for (waited.start(); waited.elapsed() < kPatienceMs && !condition();)
+        for (waited.start(); waited.elapsed() < patienceMs && !condition();)
             QCoreApplication::processEvents(QEventLoop::AllEvents, 10);
         return condition();
     }
@@ -143,6 +144,58 @@ TEST_CASE("A voice that falls silent during an alarm says so, and says when it i
     sound.start(true);
     CHECK(sound.comes([&] { return told.size() > 1; }));
     CHECK(told == QList<bool>{true, false});
+}
+
+TEST_CASE("A sound server that hangs holds up no caller, is told as silence, and is heard again once it answers")
+{
+    SoundServer sound;
+    sound.start(true);
+    sound::VoiceLine line;
+    QList<bool> told;
+    QObject::connect(&line, &sound::VoiceLine::silent, [&](bool silent) { told << silent; });
+    REQUIRE(line.prepare());
+    line.add(QByteArray(3'200, 0)); // a tenth of a second
+    CHECK(line.leftMs() > 0);
+    CHECK(sound.comes([&] { return line.leftMs() == 0; }));
+    CHECK(told.isEmpty());
+    const auto server = static_cast<pid_t>(sound.server.processId());
+    REQUIRE(::kill(server, SIGSTOP) == 0);
+    QElapsedTimer waited;
+    waited.start();
+    for (int alarm = 0; alarm < 3; ++alarm) {
+        line.hush();
+        line.add(QByteArray(32'000, 1));
+    }
+    CHECK(waited.elapsed() < 300);
+    CHECK(sound.comes([&] { return told == QList<bool>{true}; }));
+    CHECK(line.leftMs() == 0);
+    REQUIRE(::kill(server, SIGCONT) == 0);
+    CHECK(sound.comes([&] { return told.size() > 1; }));
+    CHECK(told == QList<bool>{true, false});
+}
+
+TEST_CASE("A bed of sound is spoken of only where the sound server really takes the session ahead")
+{
+    SoundServer sound;
+    sound::QtVoice voice;
+    int told = 0;
+    voice.onChange([&] { ++told; });
+    CHECK_FALSE(voice.hasBed()); // nobody has tried
+    (void)voice.prepare();
+    CHECK_FALSE(SoundServer::comes([&] { return voice.hasBed(); }, 1000)); // there is no server
+    CHECK(told == 0);
+    sound.start(true);
+    const auto asks = [&](bool has) {
+        return SoundServer::comes([&] { return (void)voice.prepare(), voice.hasBed() == has; });
+    };
+    CHECK(asks(true));
+    CHECK(told == 1);
+    sound.end();
+    CHECK(asks(false));
+    CHECK(told == 2);
+    sound.start(true);
+    CHECK(asks(true));
+    CHECK(told == 3);
 }
 
 TEST_CASE("A voice of the device that is not there, hangs, or whose program is missing, is answered with no")

@@ -3,8 +3,8 @@
 
 The clips are looked for in what the sound server really played. How late each came is printed.
 
-Usage: sound_test.py --app FILE --cli FILE --assets FOLDER Sound|Frozen|DeviceVoice
-One of them at a time: the accessibility library joins one desktop in the life of a process."""
+Usage: sound_test.py --app FILE --cli FILE --assets FOLDER [TrueSpeed|Sound|Frozen|DeviceVoice]...
+Several run at the same time, each in a process of its own: the accessibility library joins one desktop in the life of a process."""
 import cmath
 import contextlib
 import json
@@ -31,6 +31,8 @@ SPEED = 7  # of the session that is heard to its end: nothing has to be dropped 
 SLOWER = 5  # of the session in which the app stands still: sped up more, a busy machine is late for its question
 TYPICAL = 0.15  # seconds that half of the prompts may come late at most
 LATE = 0.5  # that a single one may, where the machine is busy with something else
+SEEN = 3  # seconds: most of them pass while this test looks through the tree
+HANGS = 10  # seconds: the alarm comes again three times
 AT_ONCE = 1  # the alarm: shorter than the prompt being said, which it cuts off; the figure is printed
 ASKED = 5  # seconds after the process goes on, on a machine busy with something else
 AFTER_QUESTION = 0.5  # seconds after which the answer to a question is tapped
@@ -83,7 +85,7 @@ class Listening(unittest.TestCase):
         samples, marks = self.ear.heard()
         found = []
         for prompt in prompts:
-            clip = self.ear.clip(ASSETS / f'voice/en/{prompt}.wav')
+            clip = self.ear.clip(ASSETS / f'voice/en/{prompt}.opus')
             found += [(self.ear.when(at, marks), prompt, len(clip) / ui.RATE) for at in self.ear.find(clip, samples)]
         self.assertLess(abs(samples).max(), CLIPPED)
         return sorted(found)
@@ -138,7 +140,7 @@ class Listening(unittest.TestCase):
 
     def enter(self, reading):
         """Enters a reading of the meter; gives when."""
-        self.app.see('Both hands · Direct current · Phase 1 of 2')
+        self.app.see(re.compile('Both hands · Direct current · Phase 1 of 2 · .*'))
         self.app.press(re.compile('Enter the meter reading'))
         for key in reading:
             self.app.press(key)
@@ -149,7 +151,7 @@ class Listening(unittest.TestCase):
     def times(self, clip, since=0.0):
         """When that clip was heard, from a moment before `since` on."""
         samples, marks = self.ear.heard()
-        at = self.ear.find(self.ear.clip(ASSETS / f'{clip}.wav'), samples)
+        at = self.ear.find(self.ear.clip(ASSETS / f'{clip}.{"opus" if clip.startswith("voice") else "wav"}'), samples)
         return [t for t in (self.ear.when(a, marks) for a in at) if t > since - 0.2]
 
     def speech(self):
@@ -167,7 +169,7 @@ class Listening(unittest.TestCase):
         return max(ui.wait_for('the tap in the journal, where it is written soon after', recorded)) / 1000 / speed
 
 
-class Sound(Listening):
+class TrueSpeed(Listening):
     def test_hands_under_is_led_by_the_script_while_nobody_can_tap(self):
         ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
         self.start()
@@ -178,6 +180,8 @@ class Sound(Listening):
         self.assertEqual(said[-1][1], 'look-at-meter')
         self.hear(said, start)
 
+
+class Sound(Listening):
     def test_a_phase_sped_up_is_led_by_the_script_until_dry_hands_tap(self):
         ui.record_a_remote(CLI, self.store, f'{TODAY}T12:00')
         self.start(SPEED)
@@ -230,7 +234,7 @@ class Sound(Listening):
         self.app.press('Voice and tones')
         for _ in range(5):
             self.app.press('Test the volume')
-        length = len(self.ear.clip(ASSETS / 'voice/en/volume-check.wav')) / ui.RATE
+        length = len(self.ear.clip(ASSETS / 'voice/en/volume-check.opus')) / ui.RATE
         time.sleep(5 * length)
         heard = [t for t, _, _ in self.played(['volume-check'])]
         self.assertEqual(len(heard), 3, heard)  # the fourth would begin more than eight seconds after its moment
@@ -247,6 +251,28 @@ class Sound(Listening):
         print(f'alarm {twice[0] - pressed:.3f} s after the reading was entered, again after {twice[1] - twice[0]:.1f} s', file=sys.stderr)
         self.assertLess(twice[0] - pressed, AT_ONCE)
         self.assertIn('too-high', [p for _, p, _ in self.played(['too-high'])])
+
+    def test_a_sound_server_that_hangs_holds_up_neither_the_alarm_on_the_screen_nor_the_stop(self):
+        self.start()
+        self.begin('Somebody helps me')
+        self.app.press('It is comfortable')
+        self.app.see(re.compile('Both hands · Direct current · Phase 1 of 2 · .*'))
+        server, = (p for p in self.desktop.processes if p.args[0] == 'pulseaudio')
+        server.send_signal(signal.SIGSTOP)
+        try:
+            pressed = self.enter('30')
+            self.app.see('Too high. Turn it down on the machine now.')
+            shown = time.monotonic() - pressed
+            time.sleep(HANGS)  # the alarm repeats, and what would be said waits
+            pressed = time.monotonic()
+            self.app.press('Stop')
+            self.app.see(re.compile('That was a slip: go on.*'))
+            stopped = time.monotonic() - pressed
+        finally:
+            server.send_signal(signal.SIGCONT)
+        print(f'with a sound server that hangs: alarm on the screen after {shown:.2f} s, stopped after {stopped:.2f} s', file=sys.stderr)
+        self.assertLess(shown, SEEN)
+        self.assertLess(stopped, SEEN)
 
 
 class Frozen(Listening):
@@ -278,7 +304,7 @@ class Frozen(Listening):
         ends = [(at, when) for (at, _), (_, when) in zip(marks[1:], marks)]
         found = []
         for prompt in prompts:
-            clip = self.ear.clip(ASSETS / f'voice/en/{prompt}.wav')
+            clip = self.ear.clip(ASSETS / f'voice/en/{prompt}.opus')
             for at in self.ear.find(clip, samples):
                 near = [when - end / ui.RATE for end, when in ends if abs(end - at) < AROUND * ui.RATE]
                 found.append((min(near) + at / ui.RATE, prompt, len(clip) / ui.RATE))
@@ -286,7 +312,7 @@ class Frozen(Listening):
 
     def asked(self, back):
         """Waits until the question is heard. Sped up, it is asked again before it is said to its end, so its beginning has to do."""
-        question = self.ear.clip(ASSETS / 'voice/en/what-did-it-do.wav')[:int(0.7 * ui.RATE)]
+        question = self.ear.clip(ASSETS / 'voice/en/what-did-it-do.opus')[:int(0.7 * ui.RATE)]
 
         def heard():
             samples, marks = self.ear.heard()
@@ -376,4 +402,8 @@ class DeviceVoice(Listening):
 
 if not APP or not CLI:
     sys.exit(__doc__)
+if len(sys.argv) > 2:
+    same = [sys.executable, __file__, '--app', APP, '--cli', CLI, '--assets', ASSETS]
+    started = [subprocess.Popen([*same, name]) for name in sys.argv[1:]]
+    sys.exit(max([process.wait() for process in started]))
 unittest.main()
