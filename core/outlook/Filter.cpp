@@ -4,40 +4,45 @@
 
 namespace firstdew::outlook {
 
-namespace {
-
-StateProbability normalized(StateProbability p)
-{
-    const double sum = p.dry + p.clammy + p.sweating;
-    if (!(sum > 0))
-        return {1.0 / 3, 1.0 / 3, 1.0 / 3};
-    return {p.dry / sum, p.clammy / sum, p.sweating / sum};
-}
-
-} // namespace
-
-Filter::Filter(const Predictive& clock, const FilterRules& rules) : m_clock(clock), m_rules(rules)
+StateProbability beliefAfterSession(const FilterRules& rules)
 {
     const double wet = 1 - rules.stayDryAfterSession;
-    m_belief = {rules.stayDryAfterSession, wet * (1 - rules.sweatingIfNot), wet * rules.sweatingIfNot};
+    return {rules.stayDryAfterSession, wet * (1 - rules.sweatingIfNot), wet * rules.sweatingIfNot};
+}
+
+double hazardOf(double before, double now) { return before > 1e-12 ? std::clamp(1 - now / before, 0.0, 1.0) : 1.0; }
+
+StateProbability dayLater(const StateProbability& belief, double hazard, const FilterRules& rules)
+{
+    const double left = belief.dry * hazard;
+    const double worse = belief.clammy * rules.clammyToSweating;
+    return {belief.dry - left, belief.clammy + left - worse, belief.sweating + worse};
+}
+
+double hear(StateProbability& belief, Level level, bool stirred, const FilterRules& rules)
+{
+    const auto& says = stirred ? rules.stirred : rules.calm;
+    const auto i = static_cast<std::size_t>(level);
+    const StateProbability p{belief.dry * says[0][i], belief.clammy * says[1][i], belief.sweating * says[2][i]};
+    const double sum = p.dry + p.clammy + p.sweating;
+    belief = sum > 0 ? StateProbability{p.dry / sum, p.clammy / sum, p.sweating / sum}
+                     : StateProbability{1.0 / 3, 1.0 / 3, 1.0 / 3};
+    return sum;
+}
+
+Filter::Filter(const Predictive& clock, const FilterRules& rules)
+    : m_clock(clock), m_rules(rules), m_belief(beliefAfterSession(rules))
+{
 }
 
 void Filter::pass()
 {
     const double now = m_clock.survivor(++m_day);
-    const double hazard = m_survived > 1e-12 ? std::clamp(1 - now / m_survived, 0.0, 1.0) : 1.0;
+    m_belief = dayLater(m_belief, hazardOf(m_survived, now), m_rules);
     m_survived = now;
-    const double left = m_belief.dry * hazard;
-    const double worse = m_belief.clammy * m_rules.clammyToSweating;
-    m_belief = {m_belief.dry - left, m_belief.clammy + left - worse, m_belief.sweating + worse};
 }
 
-void Filter::hear(Level level, bool stirred)
-{
-    const auto& says = stirred ? m_rules.stirred : m_rules.calm;
-    const auto i = static_cast<std::size_t>(level);
-    m_belief = normalized({m_belief.dry * says[0][i], m_belief.clammy * says[1][i], m_belief.sweating * says[2][i]});
-}
+void Filter::hear(Level level, bool stirred) { outlook::hear(m_belief, level, stirred, m_rules); }
 
 std::vector<StateProbability> filterStates(const Predictive& clock, std::span<const DayReport> reports,
                                            LocalDate lastSession, LocalDate until, int horizon,

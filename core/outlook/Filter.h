@@ -6,6 +6,15 @@
 
 namespace firstdew::outlook {
 
+/// The belief right after a session.
+[[nodiscard]] StateProbability beliefAfterSession(const FilterRules& rules);
+/// The chance that a spell which has lasted with chance `before` ends by the day with chance `now` of lasting.
+[[nodiscard]] double hazardOf(double before, double now);
+/// The belief on the next day, on which dry skin turns damp with chance `hazard`.
+[[nodiscard]] StateProbability dayLater(const StateProbability& belief, double hazard, const FilterRules& rules);
+/// Takes a report into the belief, and returns the chance that it had.
+double hear(StateProbability& belief, Level level, bool stirred, const FilterRules& rules);
+
 /// The belief about the hidden state of a site, day by day after its last session.
 class Filter {
 public:

@@ -4,8 +4,15 @@
 
 namespace firstdew::outlook {
 
-/// How often reports are wrong and how fast sweating returns. All numbers are our own choice. COSTS.md tests them in
-/// worlds that behave differently.
+/// Shares of reports that are wrong.
+struct ErrorRates {
+    double falseCalm = 0;    ///< of calm days on dry skin
+    double falseStirred = 0; ///< of stirred days on dry skin
+    double missed = 0;       ///< of days on clammy skin, reported dry
+};
+
+/// How often reports are usually wrong and how fast sweating returns. Reporting moves the shares of wrong ones. All
+/// numbers are our own choice. COSTS.md tests them in worlds that behave differently.
 struct FilterRules {
     double stayDryAfterSession = 0.95; ///< chance that a session left the site dry
     double stayDryAfterDamp = 0.8;     ///< the same for a session on skin reported damp: one or two are usually enough

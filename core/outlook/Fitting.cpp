@@ -1,7 +1,5 @@
 #include "outlook/Fitting.h"
 
-#include "outlook/Terms.h"
-
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -42,13 +40,9 @@ std::array<double, kAlternatives> alternativesTo(double survivor)
 
 } // namespace
 
-void Fitting::see(const Predictive& clock, const Evidence& spell)
+void Fitting::see(const Terms& terms, std::span<const double> survivors)
 {
     static_assert(kWays == kAlternatives);
-    if (spell.pieces.empty())
-        return;
-    const Terms terms = termsOf(spell);
-    const std::vector<double> survivors = clock.survivorsOn(terms.days);
     double forecast = terms.regardless;
     std::array<double, kWays> others{};
     others.fill(terms.regardless);
@@ -86,23 +80,64 @@ double Fitting::widened(double survivor) const
     return sum / total;
 }
 
+void OwnClock::judge(const Evidence& spell)
+{
+    const Terms terms = termsOf(spell);
+    const auto survivors = m_learned.survivorsOn(terms.days);
+    // A median that wanders would soon have followed a change, which is then not told.
+    auto said = (m_since ? *m_since : m_learned).steadySurvivorsOn(terms.days);
+    if (!m_since && m_fitting.misfit())
+        std::transform(said.begin(), said.end(), said.begin(), [this](double s) { return m_fitting.widened(s); });
+    m_fitting.see(terms, survivors);
+    m_shift.see(terms, said);
+    if (m_since)
+        m_since->learn({&spell, 1});
+    if (m_latest.size() == kChangeWithin)
+        m_latest.erase(m_latest.begin());
+    m_latest.push_back(spell);
+    ++m_spells;
+    if (const auto shifted = m_shift.found())
+        beginAnew(static_cast<std::size_t>(shifted->spells));
+}
+
+void OwnClock::beginAnew(std::size_t spells)
+{
+    const auto since = std::min(m_latest.size(), spells);
+    m_latest.erase(m_latest.begin(), m_latest.end() - static_cast<std::ptrdiff_t>(since));
+    m_change = Change{m_change ? m_change->since : 0, m_spells - since, m_spells - 1};
+    m_since = Predictive(m_latest);
+    m_shift = {};
+    for (std::size_t i = 0; i < since; ++i)
+        m_shift.skip();
+}
+
 void OwnClock::learn(std::span<const Evidence> spells, std::span<const double> doses)
 {
-    const auto judge = [this](const Evidence& spell) { m_fitting.see(m_learned, spell); };
-    std::size_t from = 0;
-    for (std::size_t i = 0; i < doses.size(); ++i) {
-        if (doses[i] == 1)
-            continue;
-        m_learned.learn(spells.subspan(from, i - from), judge);
-        const Evidence usual = shortened(spells[i], m_power.lengthening(doses[i]));
-        m_power.see(m_learned, spells[i], doses[i]);
-        m_learned.learn({&usual, 1}, judge);
-        from = i + 1;
-    }
-    m_learned.learn(spells.subspan(from), judge);
+    learn(
+        spells.size(), [&](std::size_t i) { return spells[i]; }, doses);
+}
+
+void OwnClock::learn(std::size_t spells, const std::function<Evidence(std::size_t)>& next,
+                     std::span<const double> doses)
+{
+    m_learned.learn(spells, [&](std::size_t i) {
+        const Evidence spell = next(i);
+        const bool unusual = i < doses.size() && doses[i] != 1;
+        const Evidence usual = unusual ? asUsual(spell, doses[i]) : spell;
+        if (unusual && !spell.pieces.empty())
+            m_power.see(m_learned, spell, doses[i]);
+        if (!usual.pieces.empty())
+            judge(usual);
+        return usual;
+    });
     m_widened.reset();
     if (m_fitting.misfit())
         m_widened = m_learned.reshaped([this](double survivor) { return m_fitting.widened(survivor); });
+}
+
+Evidence OwnClock::asUsual(const Evidence& spell, double dose) const
+{
+    return shortened(spell, m_power.lengthening(dose));
 }
 
 std::optional<Predictive> OwnClock::afterUnusual(double dose, Clock which) const

@@ -161,15 +161,20 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     f.site = site;
     f.returnCost = settings.returnCost.value_or(returnCostOf(settings.risk));
     f.spells = spellsFor(diary, site);
+    Learned& learned = learnedFrom(diary);
+    f.change = learned.changeOf(site, f.spells, reports, settings.rules);
+    if (f.change && today - f.change->found <= kShorterToldFor)
+        f.change->medianBefore = learned.medianBeforeChange(site, f.spells, reports, settings.rules);
+    f.shortening = learned.shorteningOf(site, f.spells, reports, settings.rules);
     for (const Spell& s : f.spells) {
-        f.learned += s.otherwise ? 0 : 1;
+        ++(s.otherwise ? f.otherwise : f.learned);
         f.censored += s.otherwise || s.right ? 0 : 1;
     }
-    Learned& learned = learnedFrom(diary);
     const Renewal& renewal = learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost);
     const Predictive& usual = learned.clockFor(site, f.spells, reports, settings.rules);
     const Predictive& clock = learned.presentFor(site, f.spells, reports, settings.rules);
     const Fitting& fitting = learned.fittingOf(site, f.spells, reports, settings.rules);
+    f.errors = learned.errorsOf(site, f.spells, reports, settings.rules);
     f.misfit = fitting.eValue();
     f.widened = fitting.misfit();
     f.bestAge = renewal.age();
@@ -181,25 +186,25 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
         return f;
 
     const LocalDate last = f.spells.back().lastSession;
+    const FilterRules rules = learned.rulesFor(site, f.spells, reports, settings.rules);
     const Present present = presentOf(reports, last, f.soonest);
     f.lastSession = last;
     f.quantiles.emplace();
     for (std::size_t i = 0; i < kForecastLevels.size(); ++i)
         (*f.quantiles)[i] = dayOf(clock, last, present, kForecastLevels[i]);
 
-    const auto states =
-        filterStates(clock, reports, last, today, kHorizon, settings.rules.after(f.spells.back().onDamp));
+    const auto states = filterStates(clock, reports, last, today, kHorizon, rules.after(f.spells.back().onDamp));
     const auto offset = static_cast<std::size_t>(today - last);
     f.today = states[offset];
     for (std::size_t i = offset; i < states.size(); ++i)
         f.days.push_back({last + static_cast<int>(i), 1 - states[i].dry, states[i]});
     const bool kept = !diary.at(site).reports.empty() && today - diary.at(site).reports.back().date <= kKeptWithin;
-    decide(f, Caller(clock, renewal, reports, last, today, settings.rules, kept), renewal);
+    decide(f, Caller(clock, renewal, reports, last, today, rules, kept), renewal);
     if (f.widened) {
         const Predictive& before = learned.presentFor(site, f.spells, reports, settings.rules, Clock::AsLearned);
         const Renewal& other =
             learned.renewalFor(site, f.spells, reports, settings.rules, f.returnCost, Clock::AsLearned);
-        decide(f, Caller(before, other, reports, last, today, settings.rules, kept), other);
+        decide(f, Caller(before, other, reports, last, today, rules, kept), other);
     }
     return f;
 }

@@ -40,6 +40,17 @@ struct Spell {
     bool operator==(const Spell&) const = default;
 };
 
+/// When this person's dry spells became shorter.
+struct Changed {
+    LocalDate since;                    ///< session before the first spell after the change
+    LocalDate found;                    ///< day on which the spell ended that told it
+    double medianSince = 0;             ///< days
+    std::optional<double> medianBefore; ///< days; for kShorterToldFor days after it was found
+};
+
+/// A shortening is told for so many days after it was found (our own choice).
+inline constexpr int kShorterToldFor = 180;
+
 /// On the day after a session the skin settles; the forecast calls for nothing then (our own choice).
 inline constexpr int kSettlingDays = 1;
 
@@ -60,8 +71,11 @@ struct Forecast {
     DiarySite site{};
     std::optional<LocalDate> lastSession; ///< end of the present treated spell
     std::vector<Spell> spells;            ///< evidence, oldest first, the present one last
-    int learned = 0;                      ///< spells that teach something: no other treatment worked in them
+    int learned = 0;                      ///< spells that teach something
     int censored = 0;                     ///< of these, those without an end of their own
+    int otherwise = 0;                    ///< spells that teach nothing, as another treatment worked in them
+    std::optional<Changed> change;        ///< the latest one found
+    double shortening = 1;                ///< e-value against spells having stayed as long as they were, see Shift
     StateProbability today;
     /// Day on which the app calls for a top-up, or has called. For a diary that is kept it is the day of the call if
     /// each check-in until then says dry, whether its own check-in was made or not. Nullopt if no call comes within a
@@ -78,6 +92,7 @@ struct Forecast {
     double usualMedian = 0;
     double usualTo = 0;
     double soonest = 0; ///< its 5 % quantile: a clammy report at rest from this day on is first dew
+    ErrorRates errors;  ///< how often this person's reports are wrong, see Reporting
     double misfit = 1;  ///< e-value against these forecasts fitting this person, see Fitting
     /// They have not fitted, so this one leaves more room on both sides. Whoever knows less could also wait for longer:
     /// so the call then comes on the day of the forecast before widening, if that is the earlier one (cautious).

@@ -45,6 +45,19 @@ Spell spellOf(LocalDate last, std::vector<DayReport>::const_iterator from, std::
 
 } // namespace
 
+Spell spellAfter(const Diary& diary, DiarySite of, LocalDate session, LocalDate until)
+{
+    const SiteDiary& site = diary.at(of);
+    const auto firstAfter = [&](LocalDate day) {
+        return std::upper_bound(site.spellReports.begin(), site.spellReports.end(), day,
+                                [](LocalDate d, const DayReport& r) { return d < r.date; });
+    };
+    Spell spell = spellOf(session, firstAfter(session), firstAfter(until));
+    spell.watched = until - session;
+    spell.otherwise = site.otherwiseTreated(session, until);
+    return spell;
+}
+
 std::vector<Spell> spellsFor(const Diary& diary, DiarySite of)
 {
     const SiteDiary& site = diary.at(of);

@@ -14,4 +14,8 @@ namespace firstdew::outlook {
 /// A session that was stopped with most of its charge done counts as one, see treatedDays().
 [[nodiscard]] std::vector<Spell> spellsFor(const Diary& diary, DiarySite site);
 
+/// What the reports say of the time after one session, up to and including the day `until`, on which the next session
+/// was or looking ends. Sessions on neighbouring days are not taken together here. Reports count as they stand.
+[[nodiscard]] Spell spellAfter(const Diary& diary, DiarySite site, LocalDate session, LocalDate until);
+
 } // namespace firstdew::outlook

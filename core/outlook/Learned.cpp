@@ -27,6 +27,47 @@ Evidence evidenceOf(const Spell& spell, std::span<const DayReport> reports, cons
     return evidenceOf(seen, spell.lastSession, spell.watched, rules.after(spell.onDamp));
 }
 
+void Lessons::learnErrors(const Spell& spell, std::span<const DayReport> reports, const FilterRules& rules)
+{
+    if (spell.dose != 1)
+        return; // how long it lasts is less certain
+    std::vector<double> days;
+    for (int day = 0; day <= std::min(spell.watched, kErrorsWithin); ++day)
+        days.push_back(day);
+    const auto seen = within(reports, spell.lastSession, spell.lastSession + spell.watched);
+    reporting.see(seen, spell, clock.learned().survivorsOn(days), rules.after(spell.onDamp));
+}
+
+std::vector<std::size_t> Lessons::learn(std::span<const Spell> spells, std::span<const DayReport> reports,
+                                        const FilterRules& rules)
+{
+    std::vector<double> doses;
+    for (const Spell& s : spells)
+        doses.push_back(s.dose);
+    std::vector<std::size_t> taught;
+    const auto next = [&](std::size_t i) {
+        learnErrors(spells[i], reports, rules);
+        Evidence out = evidenceOf(spells[i], reports, reporting.rulesFor(rules));
+        if (!out.pieces.empty())
+            taught.push_back(i);
+        return out;
+    };
+    clock.learn(spells.size(), next, doses);
+    return taught;
+}
+
+FilterRules Learned::rulesFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                              const FilterRules& rules)
+{
+    return keptFor(site, spells, reports, rules).lessons.reporting.rulesFor(rules);
+}
+
+ErrorRates Learned::errorsOf(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                             const FilterRules& rules)
+{
+    return keptFor(site, spells, reports, rules).lessons.reporting.rates();
+}
+
 Learned::Kept& Learned::keptFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                 const FilterRules& rules)
 {
@@ -46,22 +87,25 @@ Learned::Kept& Learned::keptFor(DiarySite site, std::span<const Spell> spells, s
         kept = std::move(anew);
     }
     const std::size_t before = kept->spells.size();
-    std::vector<Evidence> fresh;
-    std::vector<double> doses;
-    for (const Spell& s : past.subspan(kept->spells.size())) {
-        kept->spells.push_back(s);
-        if (s.otherwise)
+    std::vector<Spell> fresh;
+    std::vector<std::size_t> indexes;
+    for (std::size_t i = before; i < past.size(); ++i) {
+        kept->spells.push_back(past[i]);
+        if (past[i].otherwise)
             continue; // what another treatment did says nothing of the sessions
-        fresh.push_back(evidenceOf(s, reports, rules));
-        doses.push_back(s.dose);
+        fresh.push_back(past[i]);
+        indexes.push_back(i);
     }
-    if (!fresh.empty())
-        kept->clock.learn(fresh, doses);
+    if (!fresh.empty()) {
+        for (const std::size_t i : kept->lessons.learn(fresh, reports, rules))
+            kept->taught.push_back(indexes[i]);
+        kept->medianBefore.reset();
+    }
     const double dose = spells.empty() ? 1 : spells.back().dose;
     if (!fresh.empty() || kept->dose != dose) {
         kept->dose = dose;
         for (const Clock which : {Clock::InForce, Clock::AsLearned})
-            kept->present[static_cast<std::size_t>(which)] = {kept->clock.afterUnusual(dose, which), {}};
+            kept->present[static_cast<std::size_t>(which)] = {kept->lessons.clock.afterUnusual(dose, which), {}};
     }
     if (kept->spells.size() > before) {
         const auto until = within(reports, LocalDate(-10'000'000), past.back().lastSession + past.back().watched);
@@ -73,7 +117,7 @@ Learned::Kept& Learned::keptFor(DiarySite site, std::span<const Spell> spells, s
 const Predictive& Learned::clockFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                     const FilterRules& rules)
 {
-    return keptFor(site, spells, reports, rules).clock.inForce();
+    return keptFor(site, spells, reports, rules).lessons.clock.inForce();
 }
 
 const Predictive& Learned::presentFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
@@ -81,13 +125,49 @@ const Predictive& Learned::presentFor(DiarySite site, std::span<const Spell> spe
 {
     const Kept& kept = keptFor(site, spells, reports, rules);
     const auto& stretched = kept.present[static_cast<std::size_t>(which)].clock;
-    return stretched ? *stretched : kept.clock.of(which);
+    return stretched ? *stretched : kept.lessons.clock.of(which);
 }
 
 const Fitting& Learned::fittingOf(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
                                   const FilterRules& rules)
 {
-    return keptFor(site, spells, reports, rules).clock.fitting();
+    return keptFor(site, spells, reports, rules).lessons.clock.fitting();
+}
+
+std::optional<Changed> Learned::changeOf(DiarySite site, std::span<const Spell> spells,
+                                         std::span<const DayReport> reports, const FilterRules& rules)
+{
+    const Kept& kept = keptFor(site, spells, reports, rules);
+    const auto& change = kept.lessons.clock.change();
+    if (!change)
+        return std::nullopt;
+    const Spell& first = kept.spells[kept.taught[change->since]];
+    const Spell& told = kept.spells[kept.taught[change->found]];
+    return Changed{first.lastSession, told.lastSession + told.watched, kept.lessons.clock.since()->quantile(0.5), {}};
+}
+
+double Learned::medianBeforeChange(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                                   const FilterRules& rules)
+{
+    Kept& kept = keptFor(site, spells, reports, rules);
+    if (kept.medianBefore)
+        return *kept.medianBefore;
+    const Change& change = *kept.lessons.clock.change();
+    std::vector<Evidence> old;
+    for (std::size_t i = std::max(change.before, change.since - std::min(change.since, kChangeWithin));
+         i < change.since; ++i) {
+        const Spell& s = kept.spells[kept.taught[i]];
+        old.push_back(
+            kept.lessons.clock.asUsual(evidenceOf(s, reports, kept.lessons.reporting.rulesFor(rules)), s.dose));
+    }
+    kept.medianBefore = Predictive(old).quantile(0.5);
+    return *kept.medianBefore;
+}
+
+double Learned::shorteningOf(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,
+                             const FilterRules& rules)
+{
+    return keptFor(site, spells, reports, rules).lessons.clock.shift().eValue();
 }
 
 const Renewal& Learned::renewalFor(DiarySite site, std::span<const Spell> spells, std::span<const DayReport> reports,

@@ -31,9 +31,9 @@ constexpr double kLogShapeSd = 0.25;
 /// Prior share of the Weibull. The log-normal makes clamminess less likely the longer a person stays dry beyond the
 /// usual time, which is less plausible and less cautious.
 constexpr double kWeibull = 0.9;
-constexpr double kSteady = 0.8; ///< prior chance that a person's median stays constant
-/// After a spell that was cut short while still dry, the median wanders less, since little was seen.
-constexpr double kUnseenWandersLess = 0.8;
+constexpr double kSteady = 0.7; ///< prior chance that a person's median stays constant
+/// After a spell that was cut short while still dry, the median wanders a little less, since little was seen.
+constexpr double kUnseenWandersLess = 0.1;
 
 struct Point {
     bool weibull = true;
@@ -56,6 +56,10 @@ struct Grid {
     std::vector<Point> points;
     std::vector<double> nodes;
     std::vector<double> survivors; ///< node by node, all points of a node together
+    /// By point, how its weight and that of the next longer median exchange. Both are 0 for the longest medians of a
+    /// family, which have no neighbour above.
+    std::vector<double> rises;
+    std::vector<double> falls;
 
     Grid()
     {
@@ -73,6 +77,12 @@ struct Grid {
                 }
         for (Point& p : points)
             p.prior /= sum;
+        for (std::size_t i = 0; i + kShapes < kPoints; ++i) {
+            const bool longest = i % kOfFamily >= kOfFamily - kShapes;
+            const double lesser = longest ? 0 : std::min(points[i].prior, points[i + kShapes].prior);
+            rises.push_back(lesser / points[i].prior);
+            falls.push_back(lesser / points[i + kShapes].prior);
+        }
         for (std::size_t d = 0; d <= kWholeDays; ++d)
             nodes.push_back(static_cast<double>(d));
         for (const double ratio = std::exp(kLogMedianSd * kMedianStep); nodes.back() * ratio < kLongest;)
@@ -147,74 +157,40 @@ double stepOfMedian()
 }
 
 /// Lets the median wander after a spell: neighbours on the grid exchange weight at rates that leave the prior
-/// unchanged.
+/// unchanged, once upwards and once downwards. Exchanged in turn at the rate r, a weight moves with variance
+/// 2 r / (1 - r), in steps of the grid.
 void wander(std::vector<double>& weights, const Evidence& spell)
 {
-    static const double kStep = stepOfMedian();
+    static const double kStep = stepOfMedian() / kMedianStep;
     const Grid& g = grid();
     const bool open = !std::isfinite(spell.pieces.back().to);
     const double seen = 1 - (open ? kUnseenWandersLess * spell.pieces.back().weight : 0);
-    const double rate = seen * kStep * kStep / (2 * kMedianStep * kMedianStep);
-    for (std::size_t i = 0; i + kShapes < kPoints; ++i) {
-        if (i % kOfFamily >= kOfFamily - kShapes)
-            continue; // the longest medians of a family have no neighbour above
-        const std::size_t above = i + kShapes;
-        const double lesser = std::min(g.points[i].prior, g.points[above].prior);
-        const double flow = rate * lesser * (weights[i] / g.points[i].prior - weights[above] / g.points[above].prior);
-        weights[i] -= flow;
-        weights[above] += flow;
-    }
-}
-
-} // namespace
-
-Predictive::Predictive(std::span<const Evidence> past)
-{
-    for (const Point& p : grid().points) {
-        m_steady.push_back(kSteady * p.prior);
-        m_wanders.push_back((1 - kSteady) * p.prior);
-    }
-    learn(past);
-}
-
-void Predictive::learn(std::span<const Evidence> spells) { learn(spells, {}); }
-
-void Predictive::learn(std::span<const Evidence> spells, const std::function<void(const Evidence&)>& before)
-{
-    // Equal spells have equal likelihoods, which are computed once.
-    std::vector<std::pair<const Evidence*, PerPoint>> known;
-    known.reserve(spells.size());
-    for (const Evidence& spell : spells) {
-        if (spell.pieces.empty())
-            continue;
-        if (before)
-            before(spell);
-        auto same = std::find_if(known.begin(), known.end(), [&](const auto& k) { return *k.first == spell; });
-        if (same == known.end())
-            same = known.insert(known.end(), {&spell, likelihoods(spell)});
-        double sum = 0;
-        for (std::size_t i = 0; i < kPoints; ++i) {
-            m_steady[i] *= same->second[i];
-            m_wanders[i] *= same->second[i];
-            sum += m_steady[i] + m_wanders[i];
+    const double variance = seen * kStep * kStep / 2; // each way
+    const double rate = variance / (2 + variance);
+    double* const w = weights.data();
+    const double* const rises = g.rises.data();
+    const double* const falls = g.falls.data();
+    const auto exchange = [=](std::size_t median) { // with the next longer one, each shape for itself
+        for (std::size_t i = median * kShapes; i < (median + 1) * kShapes; ++i) {
+            const double flow = rate * (rises[i] * w[i] - falls[i] * w[i + kShapes]);
+            w[i] -= flow;
+            w[i + kShapes] += flow;
         }
-        for (auto* weights : {&m_steady, &m_wanders})
-            for (double& w : *weights)
-                w = w < kVanishing * sum ? 0 : w / sum;
-        wander(m_wanders, spell);
-    }
-    updateCurve();
+    };
+    constexpr std::size_t kPairs = 2 * kMedians - 1;
+    for (std::size_t median = 0; median < kPairs; ++median)
+        exchange(median);
+    for (std::size_t median = kPairs; median-- > 0;)
+        exchange(median);
 }
 
-std::vector<double> Predictive::survivorsOn(std::span<const double> days) const
+/// The mean over the points, by those weights, of the chances of lasting longer than each of these days.
+std::vector<double> meanSurvivors(const PerPoint& weights, std::span<const double> days)
 {
     // Several sums side by side, so that one addition need not wait for the one before.
     constexpr std::size_t kLanes = 8;
     static_assert(kPoints % kLanes == 0);
     const Grid& g = grid();
-    PerPoint weights;
-    for (std::size_t i = 0; i < kPoints; ++i)
-        weights[i] = m_steady[i] + m_wanders[i];
     std::vector<double> out;
     out.reserve(days.size());
     for (const double day : days) {
@@ -232,6 +208,62 @@ std::vector<double> Predictive::survivorsOn(std::span<const double> days) const
         out.push_back(std::min(1.0, std::accumulate(sums.begin(), sums.end(), 0.0)));
     }
     return out;
+}
+
+} // namespace
+
+Predictive::Predictive(std::span<const Evidence> past)
+{
+    for (const Point& p : grid().points) {
+        m_steady.push_back(kSteady * p.prior);
+        m_wanders.push_back((1 - kSteady) * p.prior);
+    }
+    learn(past);
+}
+
+void Predictive::learn(std::span<const Evidence> spells)
+{
+    learn(spells.size(), [&](std::size_t i) { return spells[i]; });
+}
+
+void Predictive::learn(std::size_t spells, const std::function<Evidence(std::size_t)>& next)
+{
+    for (std::size_t n = 0; n < spells; ++n) {
+        const Evidence spell = next(n);
+        if (spell.pieces.empty())
+            continue;
+        const PerPoint told = likelihoods(spell);
+        double sum = 0;
+        for (std::size_t i = 0; i < kPoints; ++i) {
+            m_steady[i] *= told[i];
+            m_wanders[i] *= told[i];
+            sum += m_steady[i] + m_wanders[i];
+        }
+        for (auto* weights : {&m_steady, &m_wanders})
+            for (double& w : *weights)
+                w = w < kVanishing * sum ? 0 : w / sum;
+        wander(m_wanders, spell);
+    }
+    updateCurve();
+}
+
+std::vector<double> Predictive::survivorsOn(std::span<const double> days) const
+{
+    PerPoint weights;
+    for (std::size_t i = 0; i < kPoints; ++i)
+        weights[i] = m_steady[i] + m_wanders[i];
+    return meanSurvivors(weights, days);
+}
+
+std::vector<double> Predictive::steadySurvivorsOn(std::span<const double> days) const
+{
+    const double sum = std::accumulate(m_steady.begin(), m_steady.end(), 0.0);
+    if (!(sum > 0))
+        return survivorsOn(days);
+    PerPoint weights;
+    for (std::size_t i = 0; i < kPoints; ++i)
+        weights[i] = m_steady[i] / sum;
+    return meanSurvivors(weights, days);
 }
 
 Predictive Predictive::reshaped(const std::function<double(double)>& as) const

@@ -9,14 +9,14 @@
 namespace firstdew::outlook {
 
 /// If a person's rhythm drifts, a spell's influence halves after this many later spells (our own choice).
-inline constexpr double kHalfLifeSpells = 8;
+inline constexpr double kHalfLifeSpells = 1.75;
 
 /// A person's distribution of the time from the last session to the first clamminess, in days.
 ///
 /// The distribution is a mixture of Weibull and log-normal ones over a fixed grid of median and shape. The prior is
 /// that of the population (median 10 days, 90 % between 3 and 35: our own choice, from the range of common practice).
-/// Each spell updates the weights. A person's median is either constant or wanders a little from spell to spell, within
-/// what is usual among people, so that older spells weigh less. The evidence decides between the families and between
+/// Each spell updates the weights. A person's median is either constant or wanders from spell to spell, within what is
+/// usual among people, so that older spells weigh less. The evidence decides between the families and between
 /// constant and wandering.
 class Predictive {
 public:
@@ -25,11 +25,13 @@ public:
 
     /// Adds further spells, oldest first. The result equals a new object built with them appended.
     void learn(std::span<const Evidence> spells);
-    /// The same. Before it learns a spell, it calls `before` with that spell; survivorsOn() then tells what was known
-    /// until then. Spells without evidence are left out.
-    void learn(std::span<const Evidence> spells, const std::function<void(const Evidence&)>& before);
+    /// The same. It asks `next` for each spell in turn; survivorsOn() then tells what was known until then. Spells
+    /// without evidence are left out.
+    void learn(std::size_t spells, const std::function<Evidence(std::size_t)>& next);
     /// Chance that the spell lasts longer than each of these days (0 or more, or infinite), by all spells learned.
     [[nodiscard]] std::vector<double> survivorsOn(std::span<const double> days) const;
+    /// The same if this person's median is constant.
+    [[nodiscard]] std::vector<double> steadySurvivorsOn(std::span<const double> days) const;
     /// The same distribution with another survivor, `as` of its own. `as` does not decrease, and `as(1)` is 1. It is
     /// for asking only: what is learned is learned by the one it was made from.
     [[nodiscard]] Predictive reshaped(const std::function<double(double)>& as) const;

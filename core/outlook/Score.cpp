@@ -45,14 +45,13 @@ std::vector<JudgedDay> judgedDays(const Diary& diary, DiarySite site, const Sett
 {
     const SiteDiary& own = diary.at(site);
     std::vector<JudgedDay> out;
-    OwnClock clock;
+    Lessons lessons;
     for (const Spell& spell : spellsFor(diary, site)) {
-        const auto unusual = clock.afterUnusual(spell.dose);
-        judgeSpell(own, spell, unusual ? *unusual : clock.inForce(), settings.rules, out);
-        if (spell.otherwise)
-            continue;
-        const Evidence evidence = evidenceOf(spell, own.spellReports, settings.rules);
-        clock.learn({&evidence, 1}, {&spell.dose, 1});
+        const auto unusual = lessons.clock.afterUnusual(spell.dose);
+        const FilterRules rules = lessons.reporting.rulesFor(settings.rules);
+        judgeSpell(own, spell, unusual ? *unusual : lessons.clock.inForce(), rules, out);
+        if (!spell.otherwise)
+            lessons.learn({&spell, 1}, own.spellReports, settings.rules);
     }
     return out;
 }

@@ -21,6 +21,17 @@ UsualDays wholeDays(double from, double median, double to)
 
 bool usualIsKnown(const Forecast& forecast) { return forecast.learned - forecast.censored >= kSpellsThatTell; }
 
+std::optional<Shorter> shorterToTell(const Forecast& forecast)
+{
+    const auto& change = forecast.change;
+    if (!change || !change->medianBefore)
+        return std::nullopt;
+    const auto days = [](double median) { return std::max(1, static_cast<int>(std::lround(median))); };
+    const int before = days(*change->medianBefore);
+    const int now = days(change->medianSince);
+    return now < before ? std::optional(Shorter{change->since, before, now}) : std::nullopt;
+}
+
 UsualDays usualDays(const Forecast& forecast)
 {
     return wholeDays(forecast.usualFrom, forecast.usualMedian, forecast.usualTo);
