@@ -10,10 +10,11 @@
 
 namespace firstdew::facts {
 
-using Payload = std::variant<Person, SiteUse, Machine, CellsChanged, CheckIn, Session, BathPrepared, BathEvent,
-                             Screening, Clearance, SkinClearance, Preparation, Course, CourseMove, CoursePace,
-                             ReviewDone, Away, Pause, Hdss, Weighing, SideEffect, OtherTreatment, Taught, CallAnswered,
-                             ReminderSettings, ReminderHandled, CareSheet, Question, Preference, Retraction>;
+using Payload =
+    std::variant<Person, SiteUse, Machine, CellsChanged, CheckIn, Session, BathPrepared, BathEvent, Screening,
+                 Clearance, SkinClearance, Preparation, Course, CourseMove, CoursePace, ReviewDone, Away, Pause, Hdss,
+                 Weighing, SideEffect, OtherTreatment, Taught, CallAnswered, ReminderSettings, ReminderHandled,
+                 CareSheet, Question, Preference, Comparison, Retraction>;
 
 template <class Each, class... P>
 void forEachOf(Each each, std::type_identity<std::variant<P...>>)

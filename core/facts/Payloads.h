@@ -168,6 +168,7 @@ struct BathPrepared {
     std::optional<int> steps;                    ///< version of the order of steps; absent in facts older than versions
     std::optional<int> runsBefore;               ///< number of runs with current earlier on that day on that skin
     std::optional<MilliampMinutes> chargeBefore; ///< charge of these runs
+    std::optional<Seconds> hold;                 ///< of each phase, where a comparison asked for a shorter one
     static constexpr std::string_view kind = "bath-prepared";
     static void fields(auto& self, auto&& f)
     {
@@ -175,7 +176,8 @@ struct BathPrepared {
             f("swap", self.swap), f("way", self.way), f("first_side", self.firstSide), f("limit_ma", self.limit),
             f("target_ma", self.target), f("raise_s", self.raise), f("lower_s", self.lower),
             f("swapping_s", self.swapping), f("steps", self.steps, Range{1, 1000}),
-            f("runs_before", self.runsBefore, Range{0, 1000}), f("charge_before_ma_min", self.chargeBefore);
+            f("runs_before", self.runsBefore, Range{0, 1000}), f("charge_before_ma_min", self.chargeBefore),
+            f("hold_s", self.hold);
     }
     bool operator==(const BathPrepared&) const = default;
 };
@@ -354,6 +356,21 @@ struct OtherTreatment {
             f("until", self.until);
     }
     bool operator==(const OtherTreatment&) const = default;
+};
+
+/// The person begins to compare a shorter session at the site with the usual one, or leaves that comparison.
+struct Comparison {
+    DiarySite site{};
+    bool on = true;       ///< false: left
+    double shorter = 0.5; ///< length of the shorter session in parts of the usual one
+    int seed = 0;         ///< of the random order
+    static constexpr std::string_view kind = "comparison";
+    static void fields(auto& self, auto&& f)
+    {
+        f("site", self.site), f("on", self.on), f("shorter", self.shorter, Range{0.5, 0.9}),
+            f("seed", self.seed, Range{0, 2147483647});
+    }
+    bool operator==(const Comparison&) const = default;
 };
 
 /// A session at the site that somebody who knows the treatment watched. It happened on the day of that session.

@@ -1,6 +1,8 @@
+#include "ComparisonAnswer.h"
 #include "Files.h"
 #include "Verb.h"
 
+#include "outlook/HoldRatio.h"
 #include "outlook/Predictive.h"
 #include "outlook/Renewal.h"
 #include "outlook/Turnbull.h"
@@ -24,6 +26,7 @@ struct Options {
     std::string file, family;
     double level = 0.95;
     bool prior = false;
+    bool shorter = false;
     std::optional<double> returnCost;
     std::optional<double> dosePower;
 };
@@ -64,11 +67,15 @@ Interval intervalIn(const std::string& where, const std::string& line)
     return x;
 }
 
-std::vector<Interval> intervalsOf(const std::string& file, std::optional<double> dosePower)
+/// A dry spell a day for a century takes less.
+constexpr std::size_t kMostIntervalBytes = 1U << 20U;
+
+/// Calls `take` with the place, the interval and the third field, if the file has one of that name, of each row.
+template <class Take>
+void eachRow(const std::string& file, const std::string& third, Take take)
 {
-    const std::string head = dosePower ? "left,right,dose" : "left,right";
-    std::istringstream in(readWhole(file));
-    std::vector<Interval> out;
+    const std::string head = third.empty() ? "left,right" : "left,right," + third;
+    std::istringstream in(readWhole(file, kMostIntervalBytes));
     std::string line;
     for (int number = 1; std::getline(in, line); ++number) {
         if (!line.empty() && line.back() == '\r')
@@ -78,10 +85,18 @@ std::vector<Interval> intervalsOf(const std::string& file, std::optional<double>
             throw Refused{where + ": the first line has to be " + head};
         if (number <= 1 || line.empty())
             continue;
-        const auto comma = dosePower ? line.rfind(',') : std::string::npos;
+        const auto comma = third.empty() ? std::string::npos : line.rfind(',');
         const Interval x = intervalIn(where, line.substr(0, comma));
-        out.push_back(dosePower ? afterUsual(where, line.substr(comma + 1), *dosePower, x) : x);
+        take(where, x, comma == std::string::npos ? std::string() : line.substr(comma + 1));
     }
+}
+
+std::vector<Interval> intervalsOf(const std::string& file, std::optional<double> dosePower)
+{
+    std::vector<Interval> out;
+    eachRow(file, dosePower ? "dose" : "", [&](const std::string& where, const Interval& x, const std::string& dose) {
+        out.push_back(dosePower ? afterUsual(where, dose, *dosePower, x) : x);
+    });
     if (out.empty())
         throw Refused{file + ": holds no interval; give at least two below the line left,right"};
     return out;
@@ -133,8 +148,29 @@ void addReplacement(const outlook::FamilyFit& fit, double returnCost, Answer& a)
                           renewal.rate());
 }
 
+/// How long the shorter session holds in parts of the usual one. The third field tells them apart.
+Answer compare(const Options& o)
+{
+    std::vector<outlook::ComparedSpell> spells;
+    eachRow(o.file, "shorter", [&](const std::string& where, const Interval& x, const std::string& shorter) {
+        if (shorter != "0" && shorter != "1")
+            throw Refused{where + ", shorter: write 0 after the usual session and 1 after the shorter one"};
+        spells.push_back({x, shorter == "1"});
+    });
+    const auto held = orRefuse(outlook::holdRatioOf(spells));
+    Answer a;
+    a.json = holdRatioJson(held);
+    a.json["loglik"] = held.logLikelihood;
+    a.json["plainly_less"] = outlook::plainlyLess(spells);
+    a.json["n"] = spells.size();
+    a.text = holdRatioText(held);
+    return a;
+}
+
 Answer fit(const Options& o)
 {
+    if (o.shorter)
+        return compare(o);
     const auto family = tokenOption<Family>("--family", o.family);
     if (!(o.level > 0 && o.level < 1))
         throw Usage{"--level: has to lie between 0 and 1, for instance 0.95"};
@@ -185,6 +221,10 @@ const Verb verb("fit", "estimate the time to clammy from intervals", [](CLI::App
     sub.add_option("--dose-power", o->dosePower,
                    "the CSV has a third column, dose: in parts of the usual one; a spell is dose^power times as long")
         ->check(CLI::Range(-5.0, 5.0));
+    sub.add_flag(
+        "--shorter", o->shorter,
+        "the CSV has a third column, shorter: 1 after a shorter session, 0 after the usual one; tells how long "
+        "the shorter one holds (Weibull)");
     sub.add_option("--return-cost", o->returnCost, "also when to treat while dry, if a return costs so many sessions")
         ->check(CLI::Range(0.01, 1000.0));
     return [o] { return fit(*o); };
