@@ -1,9 +1,11 @@
 #include "rehearsal/Life.h"
 
 #include "diary/Reader.h"
+#include "outlook/Filter.h"
 #include "outlook/Learned.h"
 #include "outlook/Renewal.h"
 #include "protocol/Course.h"
+#include "rehearsal/Belief.h"
 #include "situation/Assess.h"
 
 #include <algorithm>
@@ -21,8 +23,9 @@ constexpr int kWeek = 7;
 constexpr int kCheckInAt = 20 * 60;
 constexpr int kSessionBefore = 18 * 60; // of people whose session comes before the day's check-in
 constexpr int kSessionAfter = 20 * 60 + 30;
-constexpr double kUsualCharge = 250; // mA min
-constexpr int kJudgedAmong = 20;     // the judged spell is one of this many first ones
+constexpr double kUsualCharge = 250;    // mA min
+constexpr double kSweatingLikely = 0.5; // chance from which one who knows the person does the course again
+constexpr int kJudgedAmong = 20;        // the judged spell is one of this many first ones
 
 void count(Tally& tally, Skin skin)
 {
@@ -168,6 +171,12 @@ private:
         m_foresight.onTheDay += m_body.spell() <= due;
         m_foresight.misfit = f.misfit;
         m_foresight.found = m_foresight.found || f.widened;
+        if (f.change && f.change->found != m_changed) {
+            m_changed = f.change->found;
+            ++m_foresight.shortenings;
+            const double changes = m_request.world.changeDay;
+            m_foresight.shortened = m_foresight.shortened || (changes > 0 && *m_changed - kDayZero > changes);
+        }
         ++m_foresight.spells;
     }
 
@@ -187,6 +196,7 @@ private:
     int m_sessionAt;
     int m_last = 0; ///< day of the last session
     std::optional<LocalDate> m_named;
+    std::optional<LocalDate> m_changed; ///< day on which the latest shortening was found
     Foresight& m_foresight;
     Body m_body;
     diary::Reader m_reader{{}, {}, kDayZero};
@@ -199,7 +209,7 @@ class Treater {
 public:
     Treater(const Request& request, Chance chance, Policy policy)
         : m_request(request), m_chance(chance), m_policy(policy), m_sessionFirst(sessionFirst(request.world, chance)),
-          m_body(request.world, chance)
+          m_body(request.world, chance), m_belief(request.world)
     {
         choose();
     }
@@ -207,10 +217,12 @@ public:
     void live(int day)
     {
         m_body.pass(day);
+        if (m_policy == Policy::Knowing)
+            m_belief.pass(hazardOn(day));
         count(m_tally, m_body.skin());
         if (!m_sessionFirst)
             checkIn(day);
-        if (!m_courseFrom && m_body.skin() == Skin::Sweating)
+        if (!m_courseFrom && seesSweating())
             m_courseFrom = day;
         const int ofCourse = m_courseFrom ? day - *m_courseFrom + 1 : 0;
         if (m_courseFrom ? std::find(m_course.begin(), m_course.end(), ofCourse) != m_course.end() : treats(day))
@@ -228,6 +240,7 @@ private:
             ++m_gaps;
         }
         m_body.treat(courseGoesOn);
+        m_belief.treat();
         ++m_tally.sessions;
         m_last = day;
         m_reportedDamp = false;
@@ -237,19 +250,39 @@ private:
         choose();
     }
 
-    /// The best age for the spell that begins, for one who knows its distribution.
+    /// When to end the spell that begins, for those who know its distribution.
     void choose()
     {
-        if (m_policy == Policy::Oracle)
-            m_age =
-                outlook::Renewal([this](double days) { return m_body.survivor(days); }, returnCostOf(m_request)).age();
+        if (m_policy == Policy::Oracle || m_policy == Policy::Knowing)
+            m_renewal.emplace([this](double days) { return survivor(days); }, returnCostOf(m_request));
+    }
+
+    [[nodiscard]] double survivor(double days) const
+    {
+        return m_policy == Policy::Knowing ? m_body.foreseen(days) : m_body.survivor(days);
     }
 
     void checkIn(int day)
     {
         m_seenDamp = m_body.skin() != Skin::Dry;
-        if (const auto said = checkInOf(m_request.world, m_chance, m_body.skin(), day))
-            m_reportedDamp = m_reportedDamp || said->level != Level::Dry;
+        const auto said = checkInOf(m_request.world, m_chance, m_body.skin(), day);
+        if (!said)
+            return;
+        m_reportedDamp = m_reportedDamp || said->level != Level::Dry;
+        if (m_policy == Policy::Knowing)
+            m_belief.hear(*said);
+    }
+
+    /// The chance that a site which was dry on the day before turned clammy. A course holds it dry.
+    [[nodiscard]] double hazardOn(int day) const
+    {
+        const int age = day - m_last;
+        return m_courseFrom ? 0 : outlook::hazardOf(survivor(age - 1), survivor(age));
+    }
+
+    [[nodiscard]] bool seesSweating() const
+    {
+        return m_policy == Policy::Knowing ? m_belief.sweating() >= kSweatingLikely : m_body.skin() == Skin::Sweating;
     }
 
     [[nodiscard]] bool treats(int day) const
@@ -260,7 +293,8 @@ private:
         case Policy::FirstClammy: return m_reportedDamp;
         case Policy::WeeklyOrClammy: return m_reportedDamp || age >= kWeek;
         case Policy::MeanOrClammy: return m_reportedDamp || age >= std::lround(m_gapSum / m_gaps);
-        case Policy::Oracle: return m_seenDamp || age >= m_age;
+        case Policy::Knowing: return m_renewal->treat(age, m_belief.dry());
+        case Policy::Oracle: return m_seenDamp || age >= m_renewal->age();
         case Policy::Early:
         case Policy::Late: return false;
         }
@@ -278,9 +312,10 @@ private:
     std::optional<int> m_courseFrom;
     double m_gapSum = 10; ///< days between sessions; ten to begin with
     double m_gaps = 1;
-    int m_age = 0;
-    bool m_reportedDamp = false; ///< since the last session
-    bool m_seenDamp = false;     ///< the truth at the last check-in
+    std::optional<outlook::Renewal> m_renewal; ///< of those who know the distribution of dry spells
+    Belief m_belief;                           ///< of one who reads the check-ins and knows all the rest
+    bool m_reportedDamp = false;               ///< since the last session
+    bool m_seenDamp = false;                   ///< the truth at the last check-in
 };
 
 } // namespace

@@ -31,8 +31,10 @@ struct Foresight {
     int spells = 0;
     double squares = 0;
     int days = 0;
-    double misfit = 1;  ///< e-value against the forecasts fitting, at the end
-    bool found = false; ///< that they do not fit, at some time
+    double misfit = 1;      ///< e-value against the forecasts fitting, at the end
+    bool found = false;     ///< that they do not fit, at some time
+    int shortenings = 0;    ///< found
+    bool shortened = false; ///< one was found after the day on which medians change
 };
 
 /// Simulates a person who treats by any other policy than the app's.

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <atomic>
+#include <cmath>
 #include <numeric>
 #include <string>
 #include <thread>
@@ -51,21 +52,33 @@ std::vector<Lived> liveAll(const Request& request)
     return all;
 }
 
+double costOf(const Tally& tally, const Request& request)
+{
+    return tally.sessions + costOfDampDay(request) * (tally.clammyDays + tally.sweatingDays);
+}
+
 Figures figuresOf(const std::vector<Lived>& all, std::span<const std::size_t> who, std::size_t policy,
                   const Request& request)
 {
-    long long sessions = 0;
-    long long clammy = 0;
-    long long sweating = 0;
+    Figures out;
+    const double years = request.days / kYear;
+    const auto n = static_cast<double>(who.size());
+    double squares = 0;
     for (const std::size_t i : who) {
-        sessions += all[i].tallies[policy].sessions;
-        clammy += all[i].tallies[policy].clammyDays;
-        sweating += all[i].tallies[policy].sweatingDays;
+        const Tally& tally = all[i].tallies[policy];
+        const Tally& early = all[i].tallies[static_cast<std::size_t>(Policy::Early)];
+        const double above = (costOf(tally, request) - costOf(early, request)) / years;
+        out.sessions += tally.sessions / years / n;
+        out.clammyDays += tally.clammyDays / years / n;
+        out.sweatingDays += tally.sweatingDays / years / n;
+        out.cost += costOf(tally, request) / years / n;
+        out.aboveEarly += above / n;
+        squares += above * above / n;
     }
-    const double years = static_cast<double>(who.size()) * request.days / kYear;
-    const auto perYear = [&](long long n) { return years > 0 ? static_cast<double>(n) / years : 0; };
-    return {perYear(sessions), perYear(clammy), perYear(sweating), perYear(sessions) * kMinutesASession,
-            perYear(sessions) + costOfDampDay(request) * perYear(clammy + sweating)};
+    out.minutes = out.sessions * kMinutesASession;
+    if (n > 1)
+        out.aboveEarlyError = std::sqrt(std::max(0.0, squares - out.aboveEarly * out.aboveEarly) / (n - 1));
+    return out;
 }
 
 Conduct conductOf(const std::vector<Lived>& all)
@@ -104,6 +117,8 @@ Calibration calibrationOf(const std::vector<Lived>& all)
         squares += f.squares;
         c.meanMisfit += f.misfit / static_cast<double>(all.size());
         c.found += (f.found ? 1.0 : 0.0) / static_cast<double>(all.size());
+        c.shortenings += f.shortenings;
+        c.shortened += (f.shortened ? 1.0 : 0.0) / static_cast<double>(all.size());
         c.spells += f.spells;
         c.days += f.days;
     }

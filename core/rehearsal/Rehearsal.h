@@ -18,13 +18,16 @@ enum class Policy {
     FirstClammy,    ///< at the first report of dampness
     WeeklyOrClammy, ///< at the first report of dampness, on the seventh day at the latest
     MeanOrClammy,   ///< at the first report of dampness, at the mean of the person's gaps at the latest
-    Oracle          ///< knows its distribution and the skin at each check-in: damp, or at the age that costs least
+    /// Treats by the app's renewal rule, reads the check-ins and knows all else but chance: the person, the season, how
+    /// often reports are wrong, how fast sweating returns.
+    Knowing,
+    Oracle ///< knows its distribution and the skin at each check-in: damp, or at the age that costs least
 };
 } // namespace firstdew::rehearsal
 
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(rehearsal::Policy, "early", "weekly", "late", "first-clammy", "weekly-or-clammy", "mean-or-clammy",
-                "oracle");
+                "knowing", "oracle");
 } // namespace firstdew::facts
 
 namespace firstdew::rehearsal {
@@ -37,8 +40,10 @@ struct Figures {
     double sessions = 0;
     double clammyDays = 0;
     double sweatingDays = 0;
-    double minutes = 0; ///< treated time: 20 minutes a session, as for both hands
-    double cost = 0;    ///< sessions, each damp day counted as costOfDampDay(request) of them
+    double minutes = 0;         ///< treated time: 20 minutes a session, as for both hands
+    double cost = 0;            ///< sessions, each damp day counted as costOfDampDay(request) of them
+    double aboveEarly = 0;      ///< cost above that of the same people as the app advises
+    double aboveEarlyError = 0; ///< standard error of that difference
 };
 
 /// What the app called for, as shares.
@@ -58,12 +63,14 @@ struct Calibration {
     /// drawn beforehand. People with fewer spells are left out, because a draw among the spells they had would prefer
     /// short ones.
     std::array<long long, 10> pitOneEach{};
-    Flatness flatness;       ///< of `pitOneEach`
-    double brier = 0;        ///< mean square of the difference between the chance of dampness and the truth (0 or 1)
-    double dueHitRate = 0;   ///< share of spells that are clammy before the day on which silence calls begins
-    double onTheDayRate = 0; ///< share of spells that are clammy by the check-in of that day
-    double meanMisfit = 0;   ///< mean over people of the e-value against the forecasts fitting, at the end
-    double found = 0;        ///< share of people whom the forecasts were found not to fit, at some time
+    Flatness flatness;         ///< of `pitOneEach`
+    double brier = 0;          ///< mean square of the difference between the chance of dampness and the truth (0 or 1)
+    double dueHitRate = 0;     ///< share of spells that are clammy before the day on which silence calls begins
+    double onTheDayRate = 0;   ///< share of spells that are clammy by the check-in of that day
+    double meanMisfit = 0;     ///< mean over people of the e-value against the forecasts fitting, at the end
+    double found = 0;          ///< share of people whom the forecasts were found not to fit, at some time
+    long long shortenings = 0; ///< found
+    double shortened = 0;      ///< share of people in whom one was found after the day on which medians change
     long long spells = 0;
     long long days = 0;
 };

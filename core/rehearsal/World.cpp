@@ -1,5 +1,8 @@
 #include "rehearsal/World.h"
 
+#include <algorithm>
+#include <array>
+
 namespace firstdew::rehearsal {
 
 namespace {
@@ -86,14 +89,33 @@ void Body::begin()
     m_skin = Skin::Dry;
 }
 
-double Body::survivor(double days) const
+double Body::survivorBy(double median, double days) const
 {
     switch (m_world.times) {
-    case Times::Weibull: return std::exp(-std::numbers::ln2 * std::pow(days / m_spellMedian, m_shape));
-    case Times::Gamma: return gammaSurvivor(m_spellMedian, gammaShape(m_shape), days);
-    case Times::LogLogistic: return 1 / (1 + std::pow(days / m_spellMedian, logLogisticShape(m_shape)));
+    case Times::Weibull: return std::exp(-std::numbers::ln2 * std::pow(days / median, m_shape));
+    case Times::Gamma: return gammaSurvivor(median, gammaShape(m_shape), days);
+    case Times::LogLogistic: return 1 / (1 + std::pow(days / median, logLogisticShape(m_shape)));
     }
     return 1;
+}
+
+double Body::survivor(double days) const { return survivorBy(m_spellMedian, days); }
+
+double Body::foreseen(double days) const
+{
+    if (!(m_world.ar1 > 0))
+        return survivor(days);
+    // Mean over a normal drift: Abramowitz & Stegun, Handbook of Mathematical Functions 1964, 25.4.46 with n = 5
+    constexpr std::array<std::pair<double, double>, 3> kNodes{
+        {{0, 0.945308720}, {0.958572465, 0.393619323}, {2.020182870, 0.019953242}}};
+    const double usual = m_spellMedian * std::exp(-m_drift);
+    double sum = 0;
+    for (const auto& [node, weight] : kNodes) {
+        const double by = std::exp(std::numbers::sqrt2 * kDrift * node);
+        sum +=
+            weight * (node > 0 ? survivorBy(usual * by, days) + survivorBy(usual / by, days) : survivorBy(usual, days));
+    }
+    return std::min(1.0, sum / std::sqrt(std::numbers::pi));
 }
 
 double Body::doseOf(std::uint64_t session) const { return std::exp(kDoseSd * m_chance.normal(Draw::Dose, session)); }
@@ -108,8 +130,7 @@ void Body::pass(int day)
         m_skin = Skin::Clammy;
     if (m_skin == Skin::Clammy && age >= m_spell + m_clammy) {
         m_skin = Skin::Sweating;
-        const double span = m_world.courseMost - m_world.courseLeast + 1;
-        m_toGo = static_cast<int>(m_world.courseLeast + m_chance.uniform(Draw::Course, m_relapses++) * span);
+        m_toGo = sessionsToDry(m_world, m_chance.uniform(Draw::Course, m_relapses++));
     }
 }
 
@@ -122,6 +143,26 @@ void Body::treat(bool ofCourse)
     m_held = ofCourse;
     if (takes)
         begin();
+}
+
+int sessionsToDry(const World& world, double uniform)
+{
+    const double span = world.courseMost - world.courseLeast + 1;
+    return static_cast<int>(world.courseLeast + uniform * span);
+}
+
+double staysClammy(const World& world, double days)
+{
+    const double mean = world.daysClammyBeforeSweating;
+    return mean > 0 ? std::exp(-std::numbers::pi / 4 * (days / mean) * (days / mean)) : 0;
+}
+
+HotRuns hotRunsOf(const World& world)
+{
+    // A run lasts for 1 day and the whole days, rounded up, of an exponential time.
+    const double days = 1 + 1 / (1 - std::exp(-1 / (kHotDays - 1)));
+    const double begins = std::min(1.0, world.hotRuns / kHotDays);
+    return {begins, (1 - begins) / days};
 }
 
 std::optional<Said> checkInOf(const World& world, const Chance& chance, Skin skin, int day)
@@ -145,6 +186,23 @@ std::optional<Said> checkInOf(const World& world, const Chance& chance, Skin ski
     case Skin::Sweating: return Said{chance.happens(kDripping, Draw::Level, i) ? Level::Dripping : Level::Wet, stirred};
     }
     return std::nullopt;
+}
+
+double chanceOf(const Said& said, const World& world, Skin skin, bool hot)
+{
+    using facts::Level;
+    const double asStirred = said.stirred ? world.stirredDays : 1 - world.stirredDays;
+    const double falseWet = said.stirred ? 0 : world.falseWet;
+    const double falseClammy = said.stirred ? world.falseClammyStirred : hot ? kFalseInHeat : world.falseClammyCalm;
+    const auto of = [&](double dry, double clammy, double wet, double dripping) {
+        return asStirred * std::array{dry, clammy, wet, dripping}[static_cast<std::size_t>(said.level)];
+    };
+    switch (skin) {
+    case Skin::Dry: return of((1 - falseWet) * (1 - falseClammy), (1 - falseWet) * falseClammy, falseWet, 0);
+    case Skin::Clammy: return of(world.missedClammy, 1 - world.missedClammy, 0, 0);
+    case Skin::Sweating: return of(0, 0, 1 - kDripping, kDripping);
+    }
+    return 0;
 }
 
 } // namespace firstdew::rehearsal

@@ -64,11 +64,15 @@ public:
     [[nodiscard]] double ownMedian() const { return m_median; }
     /// Chance that a spell which begins as the present one did lasts longer than `days`.
     [[nodiscard]] double survivor(double days) const;
+    /// The same for one who knows the person, the season and the session, but not how chance moves this spell's median
+    /// (World::ar1).
+    [[nodiscard]] double foreseen(double days) const;
     /// Charge of the next session in parts of the usual one.
     [[nodiscard]] double nextDose() const;
 
 private:
     void begin();
+    [[nodiscard]] double survivorBy(double median, double days) const;
     [[nodiscard]] double doseOf(std::uint64_t session) const;
 
     World m_world;
@@ -98,6 +102,20 @@ struct Said {
 
 /// The check-in of that day with its errors, or nullopt if it is missed.
 [[nodiscard]] std::optional<Said> checkInOf(const World& world, const Chance& chance, Skin skin, int day);
+/// The chance that a check-in on such skin says that, within a run of hot days or not.
+[[nodiscard]] double chanceOf(const Said& said, const World& world, Skin skin, bool hot);
+
+/// Chances, from one day to the next, that a run of hot days begins and ends.
+struct HotRuns {
+    double begins = 0;
+    double ends = 1;
+};
+[[nodiscard]] HotRuns hotRunsOf(const World& world);
+
+/// Number of sessions that dry a fully sweating site, by a uniform draw.
+[[nodiscard]] int sessionsToDry(const World& world, double uniform);
+/// The chance that dampness is not sweating yet after so many days.
+[[nodiscard]] double staysClammy(const World& world, double days);
 
 } // namespace firstdew::rehearsal
 

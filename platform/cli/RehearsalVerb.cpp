@@ -58,10 +58,12 @@ std::vector<std::pair<std::string, double*>> keysOf(World& w)
             {"/dose", &w.dose}};
 }
 
+constexpr std::size_t kMostWorldBytes = 64U << 10U;
+
 World worldOf(const std::string& file)
 {
     World world;
-    const json content = json::parse(readWhole(file), nullptr, false);
+    const json content = json::parse(readWhole(file, kMostWorldBytes), nullptr, false);
     if (!content.is_object())
         throw Refused{file + ": is no JSON object; see the rehearsal verb's keys"};
     if (content.empty()) // flatten() makes one nameless value of it
@@ -92,7 +94,9 @@ json figuresJson(const Figures& f)
             {"clammy_days_per_year", f.clammyDays},
             {"sweating_days_per_year", f.sweatingDays},
             {"minutes_per_year", f.minutes},
-            {"cost_per_year", f.cost}};
+            {"cost_per_year", f.cost},
+            {"above_early", f.aboveEarly},
+            {"above_early_error", f.aboveEarlyError}};
 }
 
 json outcomeJson(const Outcome& o)
@@ -113,6 +117,8 @@ json outcomeJson(const Outcome& o)
                         {"brier", c.brier},
                         {"due_hit_rate", c.dueHitRate},
                         {"by_due_rate", c.onTheDayRate},
+                        {"shortenings", c.shortenings},
+                        {"shortened", c.shortened},
                         {"spells", c.spells},
                         {"days", c.days}};
     j["conduct"] = {{"calls", o.conduct.calls},

@@ -5,6 +5,7 @@ Usage: costs.py PATH-OF-FIRSTDEW-CLI [PEOPLE]
 
 Build the program with -DCMAKE_BUILD_TYPE=Release first. Each table stands between two comments that name it.
 """
+import functools
 import json
 import pathlib
 import re
@@ -13,11 +14,13 @@ import sys
 import tempfile
 
 CLI = sys.argv[1]
-PEOPLE = sys.argv[2] if len(sys.argv) > 2 else '60'
+PEOPLE = sys.argv[2] if len(sys.argv) > 2 else '120'
 SEED = '2026'
 DOCUMENT = pathlib.Path(__file__).resolve().parents[2] / 'core/outlook/COSTS.md'
 COSTS = ('0.5', '1', '2', '5')
-POLICIES = ('early', 'first-clammy', 'weekly-or-clammy', 'mean-or-clammy', 'weekly', 'late', 'oracle')
+POLICIES = ('early', 'first-clammy', 'weekly-or-clammy', 'mean-or-clammy', 'weekly', 'late', 'knowing', 'oracle')
+THUMB = POLICIES[1:6]
+THIRDS = ('short', 'middle', 'long')
 COMBINED = {'false_wet': 0.002, 'hot_runs': 0.05, 'weekend_gaps': 0.2, 'season': {'amplitude': 0.3}, 'ar1': 0.5}
 WORLDS = {
     'default': {},
@@ -33,9 +36,10 @@ WORLDS = {
 }
 
 
-def rehearsed(world, cost='2'):
+@functools.cache
+def rehearsed(name, cost='2'):
     with tempfile.NamedTemporaryFile('w', suffix='.json') as file:
-        json.dump(world, file)
+        json.dump(WORLDS[name], file)
         file.flush()
         call = [CLI, '--json', 'rehearsal', '--people', PEOPLE, '--days', '730', '--seed', SEED, '--threads', '2',
                 '--world', file.name, '--return-cost', cost]
@@ -51,43 +55,69 @@ def figures(f, best):
             f"{f['cost_per_year']:.1f}", f"{100 * (f['cost_per_year'] / best['cost_per_year'] - 1):+.1f} %")
 
 
+def apart(f):
+    return f"{f['above_early']:+.1f} ± {f['above_early_error']:.1f}"
+
+
 def decisions():
-    out = [row('world', 'return costs', 'policy', 'sessions', 'clammy days', 'sweating days', 'cost', 'over the oracle'),
-           '| --- | ---: | --- | ---: | ---: | ---: | ---: | ---: |']
-    for name, world, costs in (('default', {}, COSTS), ('combined', COMBINED, ('2',))):
-        for cost in costs:
-            policies = rehearsed(world, cost)['policies']
-            out += [row(name, cost, p, *figures(policies[p], policies['oracle'])) for p in POLICIES]
+    out = [row('world', 'return costs', 'policy', 'sessions', 'clammy days', 'sweating days', 'cost', 'over the oracle',
+               'over early'),
+           '| --- | ---: | --- | ---: | ---: | ---: | ---: | ---: | ---: |']
+    for name in ('default', 'combined'):
+        for cost in COSTS:
+            policies = rehearsed(name, cost)['policies']
+            out += [row(name, cost, p, *figures(policies[p], policies['oracle']), apart(policies[p]))
+                    for p in POLICIES]
     return out
 
 
+def cells():
+    """Each world, cost and third of people, and all of them."""
+    for name in ('default', 'combined'):
+        for cost in COSTS:
+            answer = rehearsed(name, cost)
+            yield name, cost, 'all', answer['policies']
+            for third in THIRDS:
+                yield name, cost, third, answer['terciles'][third]
+
+
 def thirds():
-    answer = rehearsed({})['terciles']
-    out = [row('third', 'policy', 'sessions', 'clammy days', 'sweating days', 'cost', 'over the oracle'),
-           '| --- | --- | ---: | ---: | ---: | ---: | ---: |']
-    for third in ('short', 'middle', 'long'):
-        out += [row(third, p, *figures(answer[third][p], answer[third]['oracle'])) for p in POLICIES]
+    columns = [p for p in POLICIES if p != 'oracle']
+    out = [row('world', 'return costs', 'third', 'cost of the oracle', *columns),
+           '| --- | ---: | --- |' + ' ---: |' * (1 + len(columns))]
+    for name, cost, third, by in cells():
+        out.append(row(name, cost, third, f"{by['oracle']['cost_per_year']:.1f}",
+                       *(figures(by[p], by['oracle'])[-1] for p in columns)))
+    return out
+
+
+def cheaper():
+    out = [row('world', 'return costs', 'third', 'policy', 'costs less by', 'standard error'),
+           '| --- | ---: | --- | --- | ---: | ---: |']
+    for name, cost, third, by in cells():
+        out += [row(name, cost, third, p, f"{-by[p]['above_early']:.1f}", f"{by[p]['above_early_error']:.1f}")
+                for p in THUMB if by[p]['above_early'] < 0]
     return out
 
 
 def worlds():
     out = [row('world', 'coverage of 50 / 80 / 95 %', 'first and last tenth', 'Brier', 'calls as named',
-               'calls on dry skin', 'restarts without sweating', 'over the oracle'),
-           '| --- | --- | --- | ---: | ---: | ---: | ---: | ---: |']
-    for name, world in WORLDS.items():
-        answer = rehearsed(world)
+               'calls on dry skin', 'restarts without sweating', 'over the oracle', 'over knowing'),
+           '| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: |']
+    for name in WORLDS:
+        answer = rehearsed(name)
         c, d, p = answer['calibration'], answer['conduct'], answer['policies']
         covered = ' / '.join(f'{100 * c["coverage"][k]:.1f}' for k in ('0.5', '0.8', '0.95'))
         ends = ' and '.join(f'{100 * c["pit"][i] / c["spells"]:.1f} %' for i in (0, -1))
         out.append(row(name, covered, ends, f'{c["brier"]:.3f}', f'{100 * d["as_named"]:.0f} %',
                        f'{100 * d["on_dry"]:.0f} %', f'{100 * d["restarts_not_sweating"]:.0f} %',
-                       figures(p['early'], p['oracle'])[-1]))
+                       figures(p['early'], p['oracle'])[-1], figures(p['early'], p['knowing'])[-1]))
     return out
 
 
-text = DOCUMENT.read_text(encoding='utf-8')
-for name, make in (('decisions', decisions), ('thirds', thirds), ('worlds', worlds)):
-    text, found = re.subn(f'(<!-- {name} -->\n).*?(<!-- end -->)', lambda m: m[1] + '\n'.join(make()) + '\n' + m[2], text,
-                          flags=re.S)
+for name, make in (('decisions', decisions), ('thirds', thirds), ('cheaper', cheaper), ('worlds', worlds)):
+    table = '\n'.join(make())
+    text, found = re.subn(f'(<!-- {name} -->\n).*?(<!-- end -->)', lambda m: f'{m[1]}{table}\n{m[2]}',
+                          DOCUMENT.read_text(encoding='utf-8'), flags=re.S)
     assert found == 1, name
-DOCUMENT.write_text(text, encoding='utf-8')
+    DOCUMENT.write_text(text, encoding='utf-8')
