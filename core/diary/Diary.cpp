@@ -49,8 +49,10 @@ std::optional<Site> treatedAs(const Diary& diary, DiarySite site)
             dropped = true;
     }
     const auto last = lastTreatedAs(diary, site);
+    if (as && last && diary.chosen[*last] == true)
+        return last;
     if (as)
-        return last && diary.chosen[*last] == true ? last : as;
+        return as;
     if (dropped)
         return std::nullopt;
     if (last)
@@ -98,10 +100,8 @@ const LedSession* Diary::unwritten() const
         return nullptr;
     const LedSession& led = found->second;
     const bool stopped = isStopped(led);
-    const bool happened = std::any_of(led.events.begin(), led.events.end(),
-                                      [](const BathEvent& e) { return e.event != BathEventKind::Begin; });
     const bool recent = today - led.on <= kLongestUnwritten;
-    if (!led.prepared || led.logged || led.events.empty() || (stopped && !(recent && happened)))
+    if (!led.prepared || led.logged || led.events.empty() || (stopped && !recent))
         return nullptr;
     return &led;
 }

@@ -162,6 +162,7 @@ struct Diary {
     std::vector<Entry<ReviewDone>> reviews;
     std::vector<Entry<Away>> away;
     std::vector<Entry<CareSheet>> careSheets;
+    std::vector<Entry<Comparison>> comparisons;
     PerValue<Site, std::optional<bool>> chosen; ///< true: the person chose this kind of session; false: dropped it
     PerValue<Site, bool> paused{};
 
@@ -182,8 +183,8 @@ struct Diary {
     /// The session that runs at that minute of today: prepared at most four hours before, begun, neither stopped nor
     /// logged. Nullptr if there is none. The longest session, with two restarts, takes less (our own choice).
     [[nodiscard]] const LedSession* running(MinuteOfDay now) const;
-    /// The led session that the person still has to log. It was never stopped, or it was stopped today or yesterday
-    /// after more than its beginning. Nullptr if there is none.
+    /// The led session that the person still has to log: begun, and never stopped or stopped today or yesterday.
+    /// Nullptr if there is none.
     [[nodiscard]] const LedSession* unwritten() const;
     /// The first and last of the days away around that day, with those that follow without a day at home. Nullopt if
     /// the person is at home.

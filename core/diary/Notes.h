@@ -129,6 +129,7 @@ public:
                 m_diary.sites[site].otherwise.push_back({e.payload.from, e.payload.until});
     }
 
+    void note(const Entry<Comparison>& e) { m_diary.comparisons.push_back(e); }
     void note(const Entry<Taught>& e) { m_diary.taught.push_back(e); }
     void note(const Entry<CallAnswered>& e) { m_diary.callAnswers.push_back(e); }
     void note(const Entry<ReminderSettings>& e) { m_diary.reminderSettings = e.payload; }

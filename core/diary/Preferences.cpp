@@ -28,7 +28,8 @@ std::optional<N> numberIn(std::string_view text, N least, N most)
 {
     N out{};
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), out);
-    if (error != std::errc() || end != text.data() + text.size() || !(out >= least && out <= most))
+    const bool inside = out >= least && out <= most; // what is no number is not
+    if (error != std::errc() || end != text.data() + text.size() || !inside)
         return std::nullopt;
     return out;
 }

@@ -10,8 +10,9 @@ Diary readDiary(const Record& record, LocalDate today)
     Notes notes(diary);
     forEachPayload([&](auto kind) {
         using P = typename decltype(kind)::type;
+        const LocalDate last = kHappens<P> ? today : kEndOfTime;
         for (const auto& entry : record.all<P>())
-            if (!kHappens<P> || entry.happened.date <= today)
+            if (entry.happened.date <= last)
                 notes.note(entry);
     });
     for (const auto& e : record.all<Screening>())

@@ -257,3 +257,90 @@ TEST_CASE("a screening is full once it asked every question that age does not an
     CHECK(told.fullScreening == kDay);
     CHECK(told.answers[ScreeningRow::Pregnancy].back().yes);
 }
+
+TEST_CASE("a site that only has check-ins is treated by the kind of session that treats it alone")
+{
+    for (const auto& [site, kind] : {std::pair{DiarySite::Hands, Site::Hands},
+                                     {DiarySite::Feet, Site::Feet},
+                                     {DiarySite::Armpits, Site::Armpits}}) {
+        const auto used = Facts().checkIn(site, kDay, Level::Dry).on(kEndOfTime).sitesInUse();
+        REQUIRE(used.size() == 1);
+        CHECK(used[0].treatedAs == kind);
+    }
+}
+
+TEST_CASE("without a choice the latest session or course says how a site is treated, at the same minute the session")
+{
+    const auto hands = [](const Facts& d) { return d.on(kEndOfTime).sitesInUse().at(0).treatedAs; };
+    Course both;
+    both.site = Site::HandFoot;
+    CHECK(hands(Facts().add(both, kDay)) == Site::HandFoot);
+    CHECK(hands(Facts().session(Site::Hands, kDay).add(both, kDay + 1)) == Site::HandFoot);
+    CHECK(hands(Facts().add(both, kDay).session(Site::Hands, kDay + 1)) == Site::Hands);
+    CHECK(hands(Facts().add(both, kDay, 600).session(Site::Hands, kDay, Waveform::Direct, 600)) == Site::Hands);
+}
+
+TEST_CASE("a kind of session that was dropped does not come back because it was used last")
+{
+    const auto used = Facts()
+                          .session(Site::HandFoot, kDay)
+                          .add(SiteUse{Site::HandFoot, false}, kDay + 1)
+                          .add(SiteUse{Site::Hands, true}, kDay + 1)
+                          .on(kEndOfTime)
+                          .sitesInUse();
+    REQUIRE(used.size() == 1);
+    CHECK(used[0].treatedAs == Site::Hands);
+}
+
+TEST_CASE("what was reported and done on a day is found on that day and at that site alone")
+{
+    Facts d;
+    d.checkIn(DiarySite::Hands, kDay, Level::Dry).checkIn(DiarySite::Feet, kDay + 2, Level::Wet);
+    d.session(Site::Feet, kDay + 2).session(Site::Hands, kDay + 4);
+    const auto diary = d.on(kDay + 9);
+    REQUIRE(diary.reportOn(DiarySite::Hands, kDay) != nullptr);
+    CHECK(diary.reportOn(DiarySite::Hands, kDay)->level == Level::Dry);
+    CHECK(diary.reportOn(DiarySite::Hands, kDay - 1) == nullptr);
+    CHECK(diary.reportOn(DiarySite::Hands, kDay + 1) == nullptr);
+    REQUIRE(diary.checkInOn(DiarySite::Hands, kDay) != nullptr);
+    CHECK(diary.checkInOn(DiarySite::Hands, kDay)->payload.level == Level::Dry);
+    CHECK(diary.checkInOn(DiarySite::Hands, kDay + 2) == nullptr);
+    CHECK(diary.checkInOn(DiarySite::Hands, kDay - 1) == nullptr);
+    REQUIRE(diary.firstSessionOn(DiarySite::Feet, kDay + 2) != nullptr);
+    CHECK(diary.firstSessionOn(DiarySite::Hands, kDay + 2) == nullptr);
+    CHECK(diary.firstSessionOn(DiarySite::Feet, kDay + 3) == nullptr);
+    CHECK(diary.firstSessionOn(DiarySite::Hands, kDay + 5) == nullptr);
+}
+
+TEST_CASE("a session before the check-in leaves that open to correction")
+{
+    Facts d;
+    d.session(Site::Hands, kDay, Waveform::Direct, 18 * 60).checkIn(DiarySite::Hands, kDay, Level::Clammy);
+    CHECK(d.on(kDay).checkInCorrectedAt(DiarySite::Hands, {kDay, {21 * 60}}) != nullptr);
+}
+
+TEST_CASE("a session whose stop was pressed last no longer runs, and is still to be written down")
+{
+    BathPrepared prepared;
+    prepared.bath = "b";
+    BathEvent e;
+    e.bath = "b";
+    Facts d;
+    d.add(prepared, kDay).add(e, kDay);
+    e.sequence = 1;
+    e.event = BathEventKind::StopPressed;
+    d.add(e, kDay);
+    CHECK(d.on(kDay).running({9 * 60}) == nullptr);
+    CHECK(d.on(kDay + 1).unwritten() != nullptr);
+    CHECK(d.on(kDay + 2).unwritten() == nullptr);
+    e.sequence = 2;
+    e.event = BathEventKind::StopTakenBack;
+    CHECK(d.add(e, kDay).on(kDay).running({9 * 60}) != nullptr);
+}
+
+TEST_CASE("an event of no led session is none that runs or has to be written down")
+{
+    const auto d = Facts().add(BathEvent{}, kDay);
+    CHECK(d.on(kDay).running({9 * 60}) == nullptr);
+    CHECK(d.on(kDay).unwritten() == nullptr);
+}
