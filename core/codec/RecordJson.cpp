@@ -45,7 +45,6 @@ private:
 constexpr int kMostDepth = 8;
 constexpr std::size_t kMostKeys = 64;       // in one object
 constexpr std::size_t kMostValues = 20'000; // in one fact
-constexpr std::size_t kMostFacts = 1'000'000;
 
 /// Ends the parsing: what comes after is not read.
 struct TooMuch {

@@ -1,6 +1,7 @@
 #include "exchange/Caseload.h"
 
 #include "diary/Diary.h"
+#include "outlook/UsualDays.h"
 #include "protocol/CareSheets.h"
 #include "protocol/Skin.h"
 #include "protocol/TeachBack.h"
@@ -57,6 +58,8 @@ void judge(const diary::Diary& diary, const SiteSituation& s, std::vector<CallWh
         why.push_back({CallReason::NoResponse, s.site, s.lastSession.value_or(diary.today)});
     if (const auto since = overdueSince(s, diary.today))
         why.push_back({CallReason::Overdue, s.site, *since});
+    if (const auto shorter = outlook::shorterToTell(s.forecast); shorter && s.stage != Stage::Paused)
+        why.push_back({CallReason::Shorter, s.site, shorter->since});
 }
 
 std::optional<LocalDate> newestOf(const std::vector<Fact>& facts, const std::string& person, LocalDate today)

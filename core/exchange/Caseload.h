@@ -26,6 +26,7 @@ enum class CallReason {
     StoppedInCourse, ///< a first course without a session for kStoppedDays
     NoResponse,      ///< the course was judged, and brought no response
     Overdue,         ///< a call for a top-up stands for kOverdueDays
+    Shorter,         ///< the dry spells are getting shorter
     Silent,          ///< no entry for kSilentDays
     DoingWell
 };
@@ -67,5 +68,5 @@ struct ReceivedFile {
 
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(exchange::CallReason, "skin-event", "health-answer", "stopped-in-course", "no-response", "overdue",
-                "silent", "doing-well");
+                "shorter", "silent", "doing-well");
 } // namespace firstdew::facts

@@ -2,6 +2,8 @@
 
 #include "codec/Incoming.h"
 
+#include <fmt/format.h>
+
 namespace firstdew::exchange {
 
 using codec::errorAt;
@@ -18,23 +20,28 @@ public:
             m_text.remove_prefix(3);
     }
 
-    Result<std::vector<CsvRow>> read()
+    Result<facts::Done> read(const SeeCsvRow& see)
     {
-        std::vector<CsvRow> rows;
         while (!m_text.empty()) {
             CsvRow row{m_line, {}};
             do {
+                if (row.cells.size() >= kMostCells)
+                    return errorAt(m_file, m_line,
+                                   {"csv-invalid", "",
+                                    fmt::format("has more than {} fields; this cannot be the right file", kMostCells)});
                 row.cells.emplace_back();
                 if (auto wrong = m_text.starts_with('"') ? quoted(row.cells.back()) : bare(row.cells.back()))
-                    return codec::errorAt(m_file, m_line, *wrong);
+                    return errorAt(m_file, m_line, *wrong);
             } while (accept(","));
             if (!accept("\r\n") && !accept("\n") && !m_text.empty())
-                return codec::errorAt(
-                    m_file, m_line, {"csv-invalid", "", "has text after a closing quote; separate fields by a comma"});
-            if (row.cells.size() > 1 || !row.cells.front().empty())
-                rows.push_back(std::move(row));
+                return errorAt(m_file, m_line,
+                               {"csv-invalid", "", "has text after a closing quote; separate fields by a comma"});
+            if (row.cells.size() == 1 && row.cells.front().empty())
+                continue;
+            if (auto refused = see(row))
+                return errorAt(m_file, row.line, *refused);
         }
-        return rows;
+        return facts::Done{};
     }
 
 private:
@@ -123,9 +130,21 @@ void appendCsvRow(std::string& out, const std::vector<std::string>& cells)
     out += "\r\n";
 }
 
+Result<facts::Done> eachCsvRow(const std::string& file, std::string_view text, const SeeCsvRow& see)
+{
+    return CsvReader(file, text).read(see);
+}
+
 Result<std::vector<CsvRow>> readCsv(const std::string& file, std::string_view text)
 {
-    return CsvReader(file, text).read();
+    std::vector<CsvRow> rows;
+    const auto read = eachCsvRow(file, text, [&rows](CsvRow& row) {
+        rows.push_back(std::move(row));
+        return std::optional<Error>();
+    });
+    if (!read)
+        return read.error();
+    return rows;
 }
 
 } // namespace firstdew::exchange

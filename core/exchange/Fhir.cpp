@@ -7,6 +7,7 @@
 #include "exchange/Utc.h"
 
 #include <algorithm>
+#include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 namespace firstdew::exchange {
@@ -48,6 +49,8 @@ class BundleWriter {
 public:
     BundleWriter(std::span<const Fact> facts, const FhirOptions& options) : m_options(options)
     {
+        m_text =
+            fmt::format(R"({{"resourceType":"Bundle","type":"collection","timestamp":"{}")", utcText(options.stampMs));
         for (const std::string& person : personsIn(facts)) {
             m_subject = m_ids.of(person);
             const auto diary = diary::readDiary(facts, person, diary::kEndOfTime);
@@ -64,24 +67,24 @@ public:
 
     std::string text() &&
     {
-        ordered_json bundle{
-            {"resourceType", "Bundle"}, {"type", "collection"}, {"timestamp", utcText(m_options.stampMs)}};
-        if (!m_entries.empty())
-            bundle["entry"] = std::move(m_entries);
-        return bundle.dump(2) + "\n";
+        m_text += m_empty ? "}\n" : "\n]}\n";
+        return std::move(m_text);
     }
 
 private:
     FhirOptions m_options;
     FhirIds m_ids;
     std::string m_subject;
-    ordered_json m_entries = ordered_json::array();
+    std::string m_text; ///< of the bundle so far, an entry to a line
+    bool m_empty = true;
 
     void add(const std::string& type, const std::string& id, const ordered_json& body)
     {
         ordered_json resource{{"resourceType", type}, {"id", id}};
         resource.update(body);
-        m_entries.push_back({{"fullUrl", fhirUrl(type + "/" + id)}, {"resource", std::move(resource)}});
+        const ordered_json entry{{"fullUrl", fhirUrl(type + "/" + id)}, {"resource", std::move(resource)}};
+        m_text += (m_empty ? ",\"entry\":[\n" : ",\n") + entry.dump();
+        m_empty = false;
     }
 
     void patient(const diary::Diary& diary)

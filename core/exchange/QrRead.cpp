@@ -15,11 +15,15 @@ using Options = ZXing::DecodeHints;
 
 } // namespace
 
+bool mayBeLookedAt(int width, int height)
+{
+    return width > 0 && height > 0 && static_cast<std::size_t>(width) <= kMostPixels / static_cast<std::size_t>(height);
+}
+
 facts::Result<std::string> readQrCode(std::span<const unsigned char> grey, int width, int height)
 {
-    const auto pixels =
-        width > 0 && height > 0 ? static_cast<std::size_t>(width) * static_cast<std::size_t>(height) : 0;
-    if (pixels == 0 || pixels > kMostPixels || pixels != grey.size())
+    if (!mayBeLookedAt(width, height) ||
+        static_cast<std::size_t>(width) * static_cast<std::size_t>(height) != grey.size())
         return facts::Error{"picture-unusable", "", "is no picture that can be looked at; take another one"};
     const auto options = Options().setFormats(ZXing::BarcodeFormat::QRCode).setTryHarder(true).setTryRotate(true);
     const auto found = ZXing::ReadBarcode({grey.data(), width, height, ZXing::ImageFormat::Lum}, options);

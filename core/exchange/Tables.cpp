@@ -1,6 +1,7 @@
 #include "exchange/Tables.h"
 
 #include "codec/FieldText.h"
+#include "codec/RecordJson.h"
 #include "exchange/Csv.h"
 
 #include <algorithm>
@@ -324,21 +325,27 @@ std::vector<std::string> tableNames()
 Result<std::vector<codec::Incoming>> readTable(const std::string& file, std::string_view text,
                                                const std::string& person, long long recordedMs)
 {
-    auto rows = readCsv(file, text);
-    if (!rows)
-        return rows.error();
-    if (rows->empty())
-        return codec::errorAt(file, 1, {"csv-invalid", "", "has no header line"});
-    const auto& header = rows->front().cells;
-    if (auto bad = badHeader(header))
-        return codec::errorAt(file, rows->front().line, *bad);
+    std::vector<std::string> header;
     std::vector<codec::Incoming> out;
-    for (auto row = rows->begin() + 1; row != rows->end(); ++row) {
-        auto fact = readRow(header, *row, person, recordedMs);
+    const auto read = eachCsvRow(file, text, [&](CsvRow& row) -> std::optional<Error> {
+        if (header.empty()) {
+            header = std::move(row.cells);
+            return badHeader(header);
+        }
+        if (out.size() >= codec::kMostFacts)
+            return Error{
+                "file-too-large", "",
+                fmt::format("is the row of more than {} facts; this cannot be the right file", codec::kMostFacts)};
+        auto fact = readRow(header, row, person, recordedMs);
         if (!fact)
-            return codec::errorAt(file, row->line, fact.error());
-        out.push_back({std::move(fact.value()), file, row->line});
-    }
+            return fact.error();
+        out.push_back({std::move(fact.value()), file, row.line});
+        return std::nullopt;
+    });
+    if (!read)
+        return read.error();
+    if (header.empty())
+        return codec::errorAt(file, 1, {"csv-invalid", "", "has no header line"});
     return out;
 }
 

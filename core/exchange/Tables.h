@@ -22,7 +22,8 @@ using codec::Incoming;
 
 /// Reads one such table. Columns may come in any order; id, person, recorded_ms and corrects may be left out or empty,
 /// as may optional fields: an absent person is `person`, an absent moment of recording `recordedMs`.
-/// Refused, naming line and column: an unknown column or kind, a missing column, a value that cannot be.
+/// Refused, naming line and column: an unknown column or kind, a missing column, a value that cannot be, more than
+/// codec::kMostFacts rows.
 [[nodiscard]] Result<std::vector<codec::Incoming>> readTable(const std::string& file, std::string_view text,
                                                              const std::string& person, long long recordedMs);
 

@@ -28,10 +28,10 @@ Result<std::vector<Fact>> fromStore(const std::filesystem::path& file)
 
 Result<std::vector<Fact>> fromJson(const std::string& file, std::string_view text)
 {
-    const auto incoming = codec::readRecordJson(file, text);
+    auto incoming = codec::readRecordJson(file, text);
     if (!incoming)
         return incoming.error();
-    auto plan = planImport({}, *incoming, Doubtful::AsNewPerson);
+    auto plan = planImport({}, std::move(incoming.value()), Doubtful::AsNewPerson);
     if (!plan)
         return plan.error();
     return std::move(plan.value().fresh);
@@ -41,11 +41,13 @@ Result<std::vector<Fact>> fromJson(const std::string& file, std::string_view tex
 
 Result<std::vector<Fact>> readAnyRecord(const std::filesystem::path& file, const std::string& passphrase)
 {
-    const auto content = readFile(file, codec::kMostRecordBytes);
+    auto content = readFile(file, codec::kMostRecordBytes);
     if (!content)
         return content.error();
-    if (content->starts_with(kStoreBegins))
+    if (content->starts_with(kStoreBegins)) {
+        content.value() = {};
         return fromStore(file);
+    }
     const auto first = content->find_first_not_of(" \t\r\n");
     if (first != std::string::npos && (*content)[first] == '{')
         return fromJson(file.string(), *content);

@@ -36,13 +36,16 @@ Result<Restored> restoreIntoNew(const path& store, const std::vector<Fact>& fact
 
 Result<std::string> backUp(const Journal& journal, const std::string& passphrase, unsigned rounds)
 {
-    const auto facts = journal.readAll();
-    if (!facts)
-        return facts.error();
     if (charactersIn(passphrase) < kLeastPassphrase && !passphrase.empty())
         return Error{"passphrase-short", "passphrase",
                      fmt::format("must have at least {} characters; choose a longer one", kLeastPassphrase)};
-    const std::string record = codec::recordJson(*facts);
+    std::string record;
+    {
+        const auto facts = journal.readAll();
+        if (!facts)
+            return facts.error();
+        record = codec::recordJson(*facts);
+    }
     if (record.size() > codec::kMostRecordBytes)
         return Error{"back-up-too-large", "",
                      fmt::format("the record is larger than {} MB and could not be opened again; export each person "
@@ -63,10 +66,10 @@ Result<std::vector<Fact>> openBackUp(const std::string& file, std::string_view s
     plain.value() = {};
     if (!incoming)
         return incoming.error();
-    const auto plan = planImport({}, *incoming);
+    auto plan = planImport({}, std::move(incoming.value()));
     if (!plan)
         return plan.error();
-    return plan->fresh;
+    return std::move(plan.value().fresh);
 }
 
 Result<path> backUpName(const path& wanted) { return freeName(wanted); }

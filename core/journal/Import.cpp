@@ -116,44 +116,69 @@ Result<ImportPlan> planFor(const std::vector<Fact>& recorded, std::vector<codec:
     return plan;
 }
 
+Error recordedMeanwhile(const std::string& id)
+{
+    return {"store-busy", id, "was recorded by another program meanwhile; nothing was added, try again"};
+}
+
+Result<Imported> added(Journal& journal, ImportPlan plan, std::filesystem::path copy)
+{
+    Imported out{plan.fresh.size(), plan.known, std::move(copy)};
+    if (plan.fresh.empty())
+        return out;
+    auto ids = journal.appendAll(std::move(plan.fresh));
+    if (!ids && ids.error().code == "id-known")
+        return recordedMeanwhile(ids.error().input);
+    if (!ids)
+        return ids.error();
+    return out;
+}
+
 } // namespace
 
-Result<ImportPlan> planImport(const std::vector<Fact>& recorded, const std::vector<codec::Incoming>& incoming,
+Result<ImportPlan> planImport(const std::vector<Fact>& recorded, std::vector<codec::Incoming> incoming,
                               Doubtful doubtful)
 {
-    auto cleaned = incoming;
-    for (auto& item : cleaned)
+    for (auto& item : incoming)
         codec::cleanTexts(item.fact);
-    auto assigned = assignPersons(recorded, std::move(cleaned), doubtful);
+    auto assigned = assignPersons(recorded, std::move(incoming), doubtful);
     if (!assigned)
         return assigned.error();
     return planFor(recorded, assigned.value());
 }
 
-Result<Imported> importInto(Journal& journal, const std::vector<codec::Incoming>& incoming, Doubtful doubtful)
+Result<Imported> importInto(Journal& journal, std::vector<codec::Incoming> incoming, Doubtful doubtful)
+{
+    ImportPlan plan;
+    bool holdsFacts = false;
+    {
+        const auto recorded = journal.readAll();
+        if (!recorded)
+            return recorded.error();
+        auto planned = planImport(*recorded, std::move(incoming), doubtful);
+        if (!planned)
+            return planned.error();
+        plan = std::move(planned.value());
+        holdsFacts = !recorded->empty();
+    }
+    std::filesystem::path copy;
+    if (holdsFacts && !plan.fresh.empty()) {
+        auto kept = journal.keepCopy("before-import");
+        if (!kept)
+            return kept.error();
+        copy = std::move(kept.value());
+    }
+    return added(journal, std::move(plan), std::move(copy));
+}
+
+Result<Imported> importPlanned(Journal& journal, ImportPlan plan)
 {
     const auto recorded = journal.readAll();
     if (!recorded)
         return recorded.error();
-    auto plan = planImport(*recorded, incoming, doubtful);
-    if (!plan)
-        return plan.error();
-    Imported out{plan->fresh.size(), plan->known, {}};
-    if (plan->fresh.empty())
-        return out;
-    if (!recorded->empty()) {
-        auto kept = journal.keepCopy("before-import");
-        if (!kept)
-            return kept.error();
-        out.kept = std::move(kept.value());
-    }
-    auto added = journal.appendAll(std::move(plan.value().fresh));
-    if (!added && added.error().code == "id-known")
-        return Error{"store-busy", added.error().input,
-                     "was recorded by another program meanwhile; nothing was added, try again"};
-    if (!added)
-        return added.error();
-    return out;
+    if (!recorded->empty())
+        return recordedMeanwhile(recorded->front().id);
+    return added(journal, std::move(plan), {});
 }
 
 } // namespace firstdew::journal

@@ -277,10 +277,19 @@ Result<path> freeName(const path& wanted)
 
 Result<std::string> readFile(const path& file, std::size_t most)
 {
+    constexpr std::size_t kMega = 1U << 20U;
     const Descriptor fd(file, O_RDONLY);
     if (!fd.ok())
         return fileError(file, "read", errno);
+    const Error tooLarge{
+        "file-too-large", file.string(),
+        fmt::format("is larger than {}; this cannot be the right file",
+                    most < kMega ? fmt::format("{} kB", most >> 10U) : fmt::format("{} MB", most >> 20U))};
+    struct stat s {};
+    if (::fstat(fd.get(), &s) == 0 && S_ISREG(s.st_mode) && s.st_size > static_cast<off_t>(most))
+        return tooLarge;
     std::string out;
+    out.reserve(S_ISREG(s.st_mode) ? static_cast<std::size_t>(s.st_size) : 0);
     char buffer[65536];
     while (true) {
         const ssize_t n = ::read(fd.get(), buffer, sizeof buffer);
@@ -292,8 +301,7 @@ Result<std::string> readFile(const path& file, std::size_t most)
             return fileError(file, "read", errno);
         out.append(buffer, static_cast<std::size_t>(n));
         if (out.size() > most)
-            return Error{"file-too-large", file.string(),
-                         fmt::format("is larger than {} MB; this cannot be the right file", most >> 20U)};
+            return tooLarge;
     }
 }
 

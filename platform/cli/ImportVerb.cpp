@@ -57,6 +57,9 @@ std::vector<Incoming> readFolder(const std::string& folder, const std::string& p
     std::vector<Incoming> out;
     for (const auto& table : tables)
         std::ranges::move(readOne(table, person), std::back_inserter(out));
+    if (out.size() > codec::kMostFacts)
+        throw Refused{fmt::format("{}: the tables hold more than {} facts; this cannot be the right folder", folder,
+                                  codec::kMostFacts)};
     std::ranges::stable_sort(out, {}, [](const Incoming& i) { return i.fact.recordedMs; });
     return out;
 }
@@ -78,33 +81,41 @@ T orOffer(Result<T> result)
     return orRefuse(std::move(result));
 }
 
-Answer importFile(const Options& o)
+/// Adds them, or says what would be added. A store is made once it is sure that they can be.
+journal::Imported added(const Options& o, std::vector<Incoming> incoming, std::vector<Fact> recorded)
 {
     const auto doubtful = o.asNewPerson ? journal::Doubtful::AsNewPerson : journal::Doubtful::Refuse;
-    Who who;
-    std::vector<Incoming> incoming;
-    Answer answer;
-    {
-        const auto recorded = factsIn(o.store, !o.dryRun);
-        who = personFor(recorded, o.person);
-        incoming = fs::is_directory(o.file) ? readFolder(o.file, who.id) : readOne(o.file, who.id);
-        (void)orRefuse(exchange::checkCareSheets(incoming));
-        const auto plan = orOffer(journal::planImport(recorded, incoming, doubtful));
-        answer.json = {
-            {"read", incoming.size()}, {"added", plan.fresh.size()}, {"known", plan.known}, {"dry_run", o.dryRun}};
+    if (!o.dryRun && !recorded.empty()) {
+        recorded = {};
+        auto store = orRefuse(journal::Journal::open(o.store));
+        return orOffer(journal::importInto(store, std::move(incoming), doubtful));
     }
-    answer.text = fmt::format("{} read, {} new, {} known already\n", incoming.size(), answer.json["added"].get<int>(),
-                              answer.json["known"].get<int>());
+    auto plan = orOffer(journal::planImport(recorded, std::move(incoming), doubtful));
+    if (o.dryRun)
+        return {plan.fresh.size(), plan.known, {}};
+    auto store = orRefuse(journal::Journal::open(o.store));
+    return orRefuse(journal::importPlanned(store, std::move(plan)));
+}
+
+Answer importFile(const Options& o)
+{
+    auto recorded = factsIn(o.store, !o.dryRun);
+    const Who who = personFor(recorded, o.person);
+    auto incoming = fs::is_directory(o.file) ? readFolder(o.file, who.id) : readOne(o.file, who.id);
+    (void)orRefuse(exchange::checkCareSheets(incoming));
+    const auto read = incoming.size();
+    const auto named = std::ranges::find(incoming, who.id, [](const Incoming& i) { return i.fact.person; });
+    const auto firstOfNew =
+        !who.newName.empty() && named != incoming.end() ? std::optional(named->fact.happened) : std::nullopt;
+    const auto imported = added(o, std::move(incoming), std::move(recorded));
+    Answer answer{fmt::format("{} read, {} new, {} known already\n", read, imported.added, imported.known),
+                  {{"read", read}, {"added", imported.added}, {"known", imported.known}, {"dry_run", o.dryRun}}};
     if (o.dryRun) {
         answer.text += "nothing was changed: this was a dry run\n";
         return answer;
     }
-    auto store = orRefuse(journal::Journal::open(o.store));
-    const auto imported = orOffer(journal::importInto(store, incoming, doubtful));
-    const auto named = std::ranges::find(incoming, who.id, [](const Incoming& i) { return i.fact.person; });
-    if (!who.newName.empty() && named != incoming.end())
-        (void)orRefuse(
-            store.append({"", who.id, named->fact.happened, nowMs(), "", Person{who.newName, {}, {}, {}, {}}}));
+    if (firstOfNew)
+        (void)recordAll(o.store, {{"", who.id, *firstOfNew, nowMs(), "", Person{who.newName, {}, {}, {}, {}}}});
     if (!imported.kept.empty()) {
         answer.json["kept"] = imported.kept.string();
         answer.text += fmt::format("what was there before is kept in {}\n", imported.kept.string());

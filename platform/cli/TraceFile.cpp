@@ -18,6 +18,16 @@ std::string trimmed(std::string_view text)
                                           : std::string(text.substr(from, text.find_last_not_of(" \t") - from + 1));
 }
 
+/// A reading a second for a day takes less.
+constexpr std::size_t kMostTraceBytes = 4U << 20U;
+
+void checkHead(const std::string& file, const exchange::CsvRow& row)
+{
+    if (row.cells.size() != 2 || trimmed(row.cells[0]) != "second" || trimmed(row.cells[1]) != "milliamp")
+        throw Refused{
+            fmt::format("{}:{}: the first line is not 'second,milliamp'; name the two columns so", file, row.line)};
+}
+
 double number(const std::string& file, const exchange::CsvRow& row, std::size_t column, std::string_view name)
 {
     const std::string text = trimmed(row.cells[column]);
@@ -36,23 +46,28 @@ double number(const std::string& file, const exchange::CsvRow& row, std::size_t 
 
 std::vector<bath::TracePoint> readTrace(const std::string& file)
 {
-    const auto rows = orRefuse(exchange::readCsv(file, readWhole(file)));
-    if (rows.empty() || rows.front().cells.size() != 2 || trimmed(rows.front().cells[0]) != "second" ||
-        trimmed(rows.front().cells[1]) != "milliamp")
-        throw Refused{fmt::format("{}:{}: the first line is not 'second,milliamp'; name the two columns so", file,
-                                  rows.empty() ? 1 : rows.front().line)};
     std::vector<bath::TracePoint> out;
-    for (std::size_t i = 1; i < rows.size(); ++i) {
-        if (rows[i].cells.size() != 2)
-            throw Refused{fmt::format("{}:{}: there are {} fields and not two; write 'second,milliamp'", file,
-                                      rows[i].line, rows[i].cells.size())};
-        out.push_back({number(file, rows[i], 0, "second"), number(file, rows[i], 1, "milliamp")});
-    }
+    std::vector<int> lines; // of the points
+    bool begun = false;
+    (void)orRefuse(exchange::eachCsvRow(file, readWhole(file, kMostTraceBytes), [&](const exchange::CsvRow& row) {
+        if (!begun)
+            checkHead(file, row);
+        else if (row.cells.size() != 2)
+            throw Refused{fmt::format("{}:{}: there are {} fields and not two; write 'second,milliamp'", file, row.line,
+                                      row.cells.size())};
+        else
+            out.push_back({number(file, row, 0, "second"), number(file, row, 1, "milliamp")}),
+                lines.push_back(row.line);
+        begun = true;
+        return std::optional<facts::Error>();
+    }));
+    if (!begun)
+        checkHead(file, {1, {}});
     if (out.empty())
         throw Refused{fmt::format("{}: there are no readings below the first line; add what the meter showed", file)};
     if (const auto wrong = bath::refusalOfTrace(out))
         throw Refused{
-            fmt::format("{}:{}: {}: {}", file, rows[wrong->point + 1].line, wrong->error.input, wrong->error.message)};
+            fmt::format("{}:{}: {}: {}", file, lines[wrong->point], wrong->error.input, wrong->error.message)};
     return out;
 }
 

@@ -11,6 +11,7 @@ import subprocess
 import tempfile
 import unittest
 
+import bounds
 from cli import CLI, NOW_MS, CliTest
 
 DAY = '2026-03-04'
@@ -63,6 +64,55 @@ class Bounds(CliTest):
         self.assertEqual(code, 0, err)
         self.assertEqual(json.loads(out)['added'], 60_000)
         self.assertLess(memory, 40 + 10 * size)
+
+    FACTS = 30_000
+
+    def within(self, file, facts, *args):
+        """The call succeeds in the memory that the document states for that file."""
+        code, out, err, memory = self.measured(*args)
+        self.assertEqual(code, 0, err)
+        self.assertLess(memory, bounds.most(os.path.getsize(file), facts) / bounds.MB, args)
+        return json.loads(out)
+
+    def test_the_shortest_facts_take_what_is_stated(self):
+        for make, name in ((bounds.nameless_json, 'a.json'), (bounds.narrow_table, 'b.csv'), (bounds.named_json, 'c.json')):
+            file, store = make(self.folder / name, self.FACTS), self.folder / f'{name}.db'
+            self.assertEqual(self.within(file, self.FACTS, 'import', file, '--store', store)['added'], self.FACTS)
+            # Once more: now everything recorded is compared as well.
+            self.assertGreaterEqual(self.within(file, 2 * self.FACTS, 'import', file, '--store', store)['known'], 0)
+
+    def test_long_texts_take_what_is_stated(self):
+        file = bounds.named_json(self.folder / 'long.json', 3_000, 'x' * 4_000)
+        self.within(file, 3_000, 'import', file, '--store', self.store)
+
+    def test_a_back_up_and_its_restoration_take_what_is_stated(self):
+        record = bounds.named_json(self.folder / 'r.json', self.FACTS)
+        self.ok('import', record, '--store', self.store)
+        word = self.write('word', 'a long passphrase\n')
+        word.chmod(0o600)
+        sealed = self.folder / 'b.pgp'
+        # What counts is the record: the sealed file is packed.
+        self.within(record, self.FACTS, 'backup', '--store', self.store, '--out', sealed, '--passphrase-file', word)
+        for store in (self.store, self.folder / 'new.db'):
+            self.within(record, self.FACTS, 'restore', '--store', store, '--in', sealed, '--passphrase-file', word)
+
+    def test_a_table_of_commas_is_refused_before_it_takes_memory(self):
+        for text in (',' * 8_000_000, 'kind,happened,text\n' + ',' * 8_000_000, 'kind,happened,text\n' + 'a\n' * 4_000_000):
+            file = self.write('commas.csv', text)
+            code, _, err, memory = self.measured('import', file, '--store', self.store)
+            self.assertEqual(code, 1, err)
+            self.assertLess(memory, bounds.most(len(text), 0) / bounds.MB)
+
+    def test_readings_intervals_and_worlds_are_small_files(self):
+        trace = self.write('trace.csv', 'second,milliamp\n' + '0,0\n' * 5_000_000)
+        intervals = self.write('intervals.csv', 'left,right\n' + '1,\n' * 5_000_000)
+        world = self.write('world.json', '{"a":[' + '1,' * 5_000_000 + '1]}')
+        for call in (('dose', trace, '--site', 'feet', '--waveform', 'direct', '--age', 'adult'), ('fit', intervals, '--family', 'weibull'),
+                     ('rehearsal', '--people', 1, '--days', 30, '--seed', 1, '--world', world)):
+            code, _, err, memory = self.measured(*call)
+            self.assertEqual(code, 1, err)
+            self.assertIn('larger than', err)
+            self.assertLess(memory, 90)
 
     def test_what_is_no_record_takes_no_more(self):
         for text in ('{"x":[' + '1,' * 4_000_000 + '1]}', '{"format":"firstdew-record","version":1,"facts":[' + '1,' * 4_000_000 + '1]}',

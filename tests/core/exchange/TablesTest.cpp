@@ -52,6 +52,8 @@ TEST_CASE("a broken line is told by its number")
     CHECK(where("a,b\nc,d\"e\"\n") == "x.csv, line 2");
     CHECK(where("a,b\n\"c\"d,e\n") == "x.csv, line 2");
     CHECK(where("a,b\rc,d\r") == "x.csv, line 1");
+    CHECK(where("a\n" + std::string(kMostCells - 1, ',') + "\n") == "read");
+    CHECK(where("a\n" + std::string(kMostCells, ',') + "\n") == "x.csv, line 2");
 }
 
 TEST_CASE("ten thousand random facts pass through the tables unchanged", "[property]")
