@@ -60,7 +60,8 @@ long long ranOn(const Instant& from, const Instant& to)
 {
     const long long steady = to.monotonicMs - from.monotonicMs;
     const long long wall = to.wallMs - from.wallMs;
-    return std::max(0LL, steady < 0 || wall > steady + kGapMs ? wall : steady);
+    const bool stoodStill = steady < 0 || wall > steady + kGapMs;
+    return std::max(0LL, stoodStill ? wall : steady);
 }
 
 /// The time away counts in a hold, so that nobody is treated for longer than the phase; true where that ended it.

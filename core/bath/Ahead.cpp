@@ -82,8 +82,7 @@ Ahead ahead(const State& state, Instant now, long long mostMs)
         for (const Effect& effect : outcome->effects)
             if (effect.prompt && !saidUnanswered(*effect.prompt)) {
                 // The tone of the step that is not begun belongs to it.
-                while (!out.cues.empty() && out.cues.back().atMs == at)
-                    out.cues.pop_back();
+                std::erase_if(out.cues, [&](const Cue& c) { return c.atMs == at; });
                 out.endsMs = at;
                 return out;
             } else {

@@ -29,8 +29,13 @@ std::optional<BathEventKind> mainEvent(const State& s)
     case StepKind::Hold:
         if (zero)
             return under ? SwitchedOn : Raised;
-        return under && s.alarm ? std::optional(Lowered) : std::nullopt;
-    case StepKind::Lower: return under && !s.alarm ? std::nullopt : std::optional(Lowered);
+        if (under && s.alarm)
+            return Lowered;
+        return std::nullopt;
+    case StepKind::Lower:
+        if (under && !s.alarm)
+            return std::nullopt;
+        return Lowered;
     case StepKind::HandsOut: return Lowered;
     case StepKind::Swap: return zero ? Swapped : Lowered;
     case StepKind::MoveSide: return zero ? MovedSide : Lowered;

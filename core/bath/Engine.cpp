@@ -147,8 +147,9 @@ std::optional<Error> reading(Turn& turn, std::optional<Milliamps> value)
 std::optional<Error> discomfort(Turn& turn)
 {
     if (turn.s.current == Current::Zero)
-        return refuse("no-current", "event",
-                      "the current is at zero; if it still hurts, machine off, lift out and look at the skin");
+        return refuse(
+            "no-current", "event",
+            "the current is at zero; if it still hurts, machine off, take hands or feet out and look at the skin");
     const double down = turn.s.script.request.waveform == Waveform::Direct ? 1 : 2;
     const double from =
         turn.s.lastReading ? std::min(turn.s.wanted.mA, turn.s.lastReading->current.mA) : turn.s.wanted.mA;
@@ -237,14 +238,6 @@ State prepared(const protocol::Script& script, Milliamps target, const Before& b
     s.planned = s.wanted.mA > 0 ? s.wanted : script.request.limit;
     s.before = before;
     return s;
-}
-
-Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target)
-{
-    if (!ended(present) && present.current != Current::Zero)
-        return Error{"current-flows", "script",
-                     "current may be flowing: change neither site nor waveform, lower to zero and stop first"};
-    return prepared(script, target);
 }
 
 Result<Outcome> step(const State& state, const Event& event, Instant now)

@@ -159,11 +159,7 @@ struct Outcome {
 /// Whether a session may be prepared. Refused: skin that had enough for today, before anything is asked; and what
 /// protocol::mayBegin refuses.
 [[nodiscard]] Result<protocol::LimitAnswer> mayPrepare(const diary::Diary& diary, Site site, Waveform waveform,
-                                                       WayOfWorking way,
-                                                       protocol::Touch touch = protocol::Touch::Plain);
-
-/// Another session in place of `present`, say with another waveform. Refused while current may flow in that one.
-[[nodiscard]] Result<State> preparedInstead(const State& present, const protocol::Script& script, Milliamps target);
+                                                       WayOfWorking way, protocol::Phone phone = {});
 
 /// The next state, or why the event is impossible now (the state stands). Errors name what is safe to do.
 /// Time counts up to `now` whatever the event, by the clock that never jumps; ticks come at least every second while

@@ -38,7 +38,7 @@ void askForTheMeter(Turn& turn, long long from, long long to)
 void announce(Turn& turn, long long from, long long to)
 {
     const long long length = lengthMs(turn.step());
-    const auto crossed = [&](long long at) { return from < at && at <= to && at < length; };
+    const auto crossed = [&](long long at) { return from < at && at <= to; };
     if (turn.step().kind == StepKind::Hold) {
         if (crossed(length / 2))
             turn.say(Prompt::HalfWay);
@@ -85,7 +85,7 @@ void endWhereItIsEnough(Turn& turn)
 {
     State& s = turn.s;
     const StepKind kind = turn.step().kind;
-    if ((kind != StepKind::Raise && kind != StepKind::Hold) || s.stoppedBy == StoppedBy::Enough || !enoughForToday(s))
+    if ((kind != StepKind::Raise && kind != StepKind::Hold) || !enoughForToday(s))
         return;
     s.stoppedBy = StoppedBy::Enough;
     turn.say(Prompt::EnoughForToday);
@@ -119,7 +119,7 @@ void passTime(Turn& turn)
         turn.emit(EffectKind::Alarm, Prompt::TooHigh);
     turn.minute = (s.sessionMs + ms) / kMinuteMs > s.sessionMs / kMinuteMs;
     s.sessionMs += ms;
-    while (ms > 0 && !ended(s) && spendOnStep(turn, ms))
+    while (ms > 0 && spendOnStep(turn, ms)) // the last step waits for a word
         turn.enterNext();
     endWhereItIsEnough(turn);
 }

@@ -42,7 +42,7 @@ State endedWithReadings(State s, std::span<const BathEvent> events)
 Result<protocol::Script> scriptOf(const BathPrepared& p)
 {
     return protocol::scriptFor(
-        {p.site, p.waveform, p.age, p.swap, p.way, p.firstSide, p.limit, p.raise, p.lower, p.swapping});
+        {p.site, p.waveform, p.age, p.swap, p.way, p.firstSide, p.limit, p.raise, p.lower, p.swapping, p.hold});
 }
 
 BathPrepared preparationOf(const State& state, std::string bath)
@@ -61,6 +61,7 @@ BathPrepared preparationOf(const State& state, std::string bath)
     p.raise = q.raise;
     p.lower = q.lower;
     p.swapping = q.swapping;
+    p.hold = q.hold;
     p.steps = protocol::kSteps;
     p.runsBefore = state.before.runs;
     p.chargeBefore = state.before.charge;
@@ -143,11 +144,11 @@ bool enoughToday(const diary::Diary& diary, Site site)
 }
 
 Result<protocol::LimitAnswer> mayPrepare(const diary::Diary& diary, Site site, Waveform waveform, WayOfWorking way,
-                                         protocol::Touch touch)
+                                         protocol::Phone phone)
 {
     if (enoughToday(diary, site))
         return Error{"enough-for-today", "site", "the skin had enough for one day; the next session is for tomorrow"};
-    return protocol::mayBegin(diary, site, waveform, way, std::nullopt, touch);
+    return protocol::mayBegin(diary, site, waveform, way, std::nullopt, phone);
 }
 
 } // namespace firstdew::bath

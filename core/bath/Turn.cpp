@@ -77,8 +77,6 @@ void Turn::leavePhase()
 std::size_t Turn::phaseBegin() const
 {
     std::size_t i = s.step;
-    if (step().kind == StepKind::Announce)
-        return i;
     while (s.script.steps[i].kind != StepKind::Raise)
         --i;
     return under() ? i - 1 : i;

@@ -8,9 +8,9 @@ namespace firstdew::protocol {
 
 namespace {
 
-constexpr int kLongestCourse = 1000; // sessions
-constexpr int kFarthestDay = 3660;   // days from day 1
-constexpr long kNever = std::numeric_limits<long>::max() / 4;
+constexpr int kLongestCourse = 1000;                          // sessions
+constexpr int kFarthestDay = 3660;                            // days from day 1
+constexpr long kNever = std::numeric_limits<long>::max() / 4; // a cost that two of can be added
 
 /// Days 1, 2, 4, 7, 10 and 22: NHS hospital leaflet WPR26540; day 15 from memory; seven in four weeks: common practice.
 const std::vector<int> kSevenDays{1, 2, 4, 7, 10, 15, 22};
@@ -158,18 +158,14 @@ public:
         std::vector<std::vector<long>> best(n + 1, std::vector<long>(width, kNever));
         std::fill(best[n].begin(), best[n].end(), 0L);
         for (std::size_t i = n; i-- > 0;)
-            for (std::size_t d = width - 1; d-- > 0;) {
-                best[i][d] = best[i][d + 1];
-                if (const long here = cost(i, d); here < kNever && best[i + 1][next(d)] < kNever)
-                    best[i][d] = std::min(best[i][d], here + best[i + 1][next(d)]);
-            }
+            for (std::size_t d = width - 1; d-- > 0;)
+                best[i][d] = std::min(best[i][d + 1], cost(i, d) + best[i + 1][next(d)]);
         if (best[0][0] >= kNever)
             return std::nullopt;
         std::vector<LocalDate> out;
         std::size_t d = 0;
         for (std::size_t i = 0; i < n; ++i, d = next(d)) {
-            while (cost(i, d) >= kNever || best[i + 1][next(d)] >= kNever ||
-                   cost(i, d) + best[i + 1][next(d)] != best[i][d])
+            while (cost(i, d) + best[i + 1][next(d)] != best[i][d])
                 ++d;
             out.push_back(m_firstDay + static_cast<int>(d));
         }
@@ -188,9 +184,13 @@ private:
 std::optional<std::vector<LocalDate>> leastOverrun(const Planner& planner, LocalDate windowEnd)
 {
     int tooShort = 0;
-    int enough = kFarthestDay;
-    if (!planner.within(windowEnd + enough))
-        return std::nullopt;
+    int enough = 1;
+    while (!planner.within(windowEnd + enough)) {
+        if (enough == kFarthestDay)
+            return std::nullopt;
+        tooShort = enough;
+        enough = std::min(2 * enough, kFarthestDay); // the search costs as many days as it spans
+    }
     while (enough - tooShort > 1) {
         const int middle = (tooShort + enough) / 2;
         (planner.within(windowEnd + middle) ? enough : tooShort) = middle;

@@ -56,7 +56,9 @@ bool skinSuffered(const Diary& diary, Site site, const Before& b)
 std::optional<Milliamps> unpleasantDirect(const Diary& diary, Site site)
 {
     const Before b = before(diary, site, Waveform::Direct);
-    return b.last != nullptr && unpleasant(*b.last) ? b.level : std::nullopt;
+    if (b.last == nullptr || !unpleasant(*b.last))
+        return std::nullopt;
+    return b.level;
 }
 
 /// On the person's word alone: a peak that nobody called comfortable is nothing to build on.
@@ -75,9 +77,9 @@ bool olderChild(const Diary& diary)
     return age >= kOlderChildYears && age < kAdultFromYears;
 }
 
-/// Where this site has no level with this waveform yet. Pulsed is felt about half as strongly as direct (common
+/// The first aim, as agreed or because of `otherwise`. Pulsed is felt about half as strongly as direct (common
 /// practice, no source), so that pulsed after unpleasant direct current starts at twice that at most.
-CurrentAdvice firstAdvice(const Diary& diary, Site site, Waveform waveform, Milliamps limit)
+CurrentAdvice firstAdvice(const Diary& diary, Site site, Waveform waveform, Milliamps limit, CurrentReason otherwise)
 {
     CurrentAdvice out;
     out.target = firstAim(site, waveform, limit);
@@ -89,7 +91,7 @@ CurrentAdvice firstAdvice(const Diary& diary, Site site, Waveform waveform, Mill
     const bool lower = agreed && *agreed < out.target;
     if (lower)
         out.target = *agreed;
-    out.reasons.push_back(lower ? CurrentReason::AsAgreed : CurrentReason::FirstTime);
+    out.reasons.push_back(lower ? CurrentReason::AsAgreed : otherwise);
     return out;
 }
 
@@ -106,6 +108,13 @@ std::pair<Milliamps, CurrentReason> nextLevel(const Before& b, bool suffered, Wa
     if (!comfortable(*b.last))
         return {*b.level, CurrentReason::SameAgain};
     return {{level + stepFor(waveform)}, CurrentReason::AfterComfortable};
+}
+
+/// Whether the site was ever treated, with whatever waveform.
+bool treatedAt(const Diary& diary, Site site)
+{
+    return std::any_of(diary.sessions.begin(), diary.sessions.end(),
+                       [&](const auto& e) { return e.payload.site == site; });
 }
 
 /// Days since the site was last treated, with whatever waveform.
@@ -129,8 +138,9 @@ Milliamps firstAim(Site site, Waveform waveform, Milliamps limit)
 CurrentAdvice currentAdviceFor(const Diary& diary, Site site, Waveform waveform, Milliamps limit)
 {
     const Before b = before(diary, site, waveform);
-    if (!b.level || daysUntreated(diary, site) >= kAnewDays)
-        return firstAdvice(diary, site, waveform, limit);
+    if (!b.level)
+        return firstAdvice(diary, site, waveform, limit,
+                           treatedAt(diary, site) ? CurrentReason::NoReading : CurrentReason::FirstTime);
     const Milliamps level = *b.level;
     const bool suffered = skinSuffered(diary, site, b);
     CurrentAdvice out;
@@ -142,6 +152,11 @@ CurrentAdvice currentAdviceFor(const Diary& diary, Site site, Waveform waveform,
     if (daysUntreated(diary, site) >= kLapseDays && out.target.mA > afterLapse) {
         out.target = {afterLapse};
         out.reasons.front() = CurrentReason::AfterLapse;
+    }
+    if (daysUntreated(diary, site) >= kAnewDays) {
+        const auto anew = firstAdvice(diary, site, waveform, limit, CurrentReason::StartAnew);
+        if (anew.target < out.target)
+            return anew;
     }
     const bool hurt = suffered || unpleasant(*b.last);
     if (hurt && waveform == Waveform::Direct && level <= kPoorlyTolerated)

@@ -11,7 +11,7 @@ using diary::Diary;
 
 /// Why a level is advised.
 enum class CurrentReason {
-    FirstTime,         ///< nothing known at this site with this waveform: begin low
+    FirstTime,         ///< no session yet at this site: begin low
     AfterComfortable,  ///< one step above the last comfortable level
     AfterDiscomfort,   ///< one step below it
     AtLimit,           ///< the step would have gone above the limit
@@ -21,7 +21,9 @@ enum class CurrentReason {
     AfterIrritation,   ///< redness, itch or pain lasted to the next day, or a blister or burn: well below
     AfterLapse,        ///< long without a session there: at most two thirds of the last level
     AsAgreed,          ///< nothing known yet; at most what was agreed when the person was taught
-    SameAgain          ///< strong, or nobody said it was comfortable: the same level again
+    SameAgain,         ///< strong, or nobody said it was comfortable: the same level again
+    StartAnew,         ///< half a year or more without a session there: begin low again
+    NoReading          ///< treated there, but no reading with this waveform was ever noted: begin low
 };
 
 struct CurrentAdvice {
@@ -37,7 +39,8 @@ inline constexpr Milliamps kFirstDirect{10};
 inline constexpr Milliamps kFirstPulsed{15};
 inline constexpr Milliamps kFirstPulsedArmpits{4};
 [[nodiscard]] Milliamps firstAim(Site site, Waveform waveform, Milliamps limit);
-/// Days without a session at a site after which the level comes down, and after which it starts anew (our own choice).
+/// Days without a session at a site after which the level comes down, and after which it starts anew, at the first aim
+/// or at what the lapse leaves, whichever is less (our own choice).
 inline constexpr int kLapseDays = 8 * 7;
 inline constexpr int kAnewDays = 182;
 /// Direct current not tolerated above this speaks for pulsed (common practice, no source).
@@ -52,5 +55,5 @@ inline constexpr Milliamps kPoorlyTolerated{10};
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(protocol::CurrentReason, "first-time", "after-comfortable", "after-discomfort", "at-limit",
                 "after-interruption", "try-pulsed", "try-direct", "after-irritation", "after-lapse", "as-agreed",
-                "same-again");
+                "same-again", "start-anew", "no-reading");
 } // namespace firstdew::facts

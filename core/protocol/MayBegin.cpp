@@ -38,8 +38,8 @@ std::optional<Error> refusalByScreening(const Diary& diary, Site site)
         const auto row = verdict.deciding.front();
         const bool stop = verdict.outcome == ScreeningOutcome::Stop;
         return Error{stop ? "screening-stops" : "screening-asks", std::string(token(row)),
-                     fmt::format("{} {}; leave the machine off, and record who cleared it and when", inPlainWords(row),
-                                 stop ? "stands against any session until a clinician has cleared it"
+                     fmt::format("{} {}; leave the machine off, and record who approved it and when", inPlainWords(row),
+                                 stop ? "stands against any session until a clinician has approved treatment"
                                       : "needs a clinician's word first")};
     }
     switch (screeningDue(diary)) {
@@ -175,7 +175,7 @@ std::optional<WaveformBar> waveformBar(const Diary& diary, Site site)
 }
 
 Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, std::optional<WayOfWorking> way,
-                             std::optional<SquareCentimetres> pad, Touch touch)
+                             std::optional<SquareCentimetres> pad, Phone phone)
 {
     if (auto error = refusalBySkin(diary, site))
         return *error;
@@ -187,7 +187,7 @@ Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform, s
     if (auto error = refusalOf(query))
         return *error;
     if (way)
-        if (auto error = refusalOfWay(site, *way, diary.machine.value_or(Machine{}), query.age, touch))
+        if (auto error = refusalOfWay(site, *way, diary.machine.value_or(Machine{}), query.age, phone))
             return *error;
     if (auto error = refusalByToday(diary, site))
         return *error;

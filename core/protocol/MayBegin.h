@@ -48,7 +48,6 @@ enum class WaveformBar {
 /// given, a way of working that is not open there. Gives what may be advised.
 [[nodiscard]] Result<LimitAnswer> mayBegin(const Diary& diary, Site site, Waveform waveform,
                                            std::optional<WayOfWorking> way = std::nullopt,
-                                           std::optional<SquareCentimetres> pad = std::nullopt,
-                                           Touch touch = Touch::Plain);
+                                           std::optional<SquareCentimetres> pad = std::nullopt, Phone phone = {});
 
 } // namespace firstdew::protocol

@@ -36,13 +36,12 @@ bool trueByAge(const Diary& diary, ScreeningRow row)
            (row == ScreeningRow::UnderEighteen && age < kAdultFromYears);
 }
 
-/// A "no" that became a "yes" after the clinician spoke is a new state of things.
+/// A "no" that became a "yes" after the clinician spoke is a new state of things, whatever the clock said then: of the
+/// answers dated ahead the diary has each yes alone.
 bool changedAfter(const Diary& diary, const Entry<Clearance>& clearance)
 {
     bool before = true;
     for (const auto& answer : diary.answers[clearance.payload.row]) {
-        if (answer.when.date > diary.today)
-            break;
         const LocalDate given = clearance.payload.given;
         const bool after = answer.when.date > given || (answer.when.date == given && answer.when > clearance.happened);
         if (answer.yes && !before && after)

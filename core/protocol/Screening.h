@@ -65,7 +65,8 @@ struct RowAnswer {
     /// A yes that stands in the way of a session.
     [[nodiscard]] bool blocks() const
     {
-        return yes && !(clearance && clearance->holds) && rule.outcome != RowOutcome::Mention;
+        const bool cleared = clearance && clearance->holds;
+        return yes && !cleared && rule.outcome != RowOutcome::Mention;
     }
 };
 

@@ -38,6 +38,11 @@ std::optional<Error> refusal(const ScriptRequest& q)
             return Error{"allowance-out-of-range", name,
                          fmt::format("{} s for {} is outside {} to {} s; choose a time in between", allowance.s, name,
                                      kLeastAllowance.s, kMostAllowance.s)};
+    const Seconds whole = phasesFor(q.site).hold;
+    if (q.hold && (*q.hold > whole || q.hold->s < kLeastHold * whole.s))
+        return Error{"hold-out-of-range", "hold",
+                     fmt::format("{} s of current in a phase are outside {:.0f} to {} s; choose a time in between",
+                                 q.hold->s, kLeastHold * whole.s, whole.s)};
     const LimitAnswer trade = limitFor({q.site, q.waveform, q.age, {}, {}, {}});
     if (!trade.allowed)
         return Error{"armpits-pulsed-only", "waveform",
@@ -69,7 +74,7 @@ public:
                 m_side = (m_phase <= 2) == (m_q.firstSide == Side::Right) ? Side::Right : Side::Left;
             if (m_phase > 1)
                 change(sided && m_phase == 3);
-            phase(plan.hold);
+            phase(m_q.hold.value_or(plan.hold));
         }
         m_phase = 0;
         m_polarity = 0;
@@ -188,10 +193,19 @@ Prompt stoppedPrompt(const ScriptRequest& request)
     return request.site == Site::Armpits ? Prompt::StoppedPads : Prompt::Stopped;
 }
 
+Tongue tongueFor(const Speakers& speakers)
+{
+    if (speakers.reader)
+        return Tongue::Reader;
+    if (speakers.recorded)
+        return Tongue::Recorded;
+    return speakers.device ? Tongue::Device : Tongue::Foreign;
+}
+
 // Feet leave both hands free; hand + foot leaves one; armpit pads leave both; hands-only leaves none, and needs a
-// helper or a remote control within reach of the treated hands (common practice, no source). Adults only: our own
-// choice.
-std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age, Touch touch)
+// helper or a remote control within reach of the treated hands (common practice, no source). Adults only, and only
+// where the prompts are in words that the person understands, because nobody looks or taps: our own choices.
+std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age, Phone phone)
 {
     const bool hands = site == Site::Hands;
     switch (way) {
@@ -204,20 +218,26 @@ std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine,
             return WayBar::AdultsOnly;
         if (!machine.remote)
             return WayBar::NeedsRemote;
-        return touch == Touch::Plain ? std::nullopt : std::optional(WayBar::ScreenReader);
+        if (phone.tongue == Tongue::Foreign)
+            return WayBar::NotSpoken;
+        return phone.touch == Touch::Plain ? std::nullopt : std::optional(WayBar::ScreenReader);
     }
     return WayBar::NotForSite;
 }
 
-std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age, Touch touch)
+std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age, Phone phone)
 {
-    const auto bar = barOf(site, way, machine, age, touch);
+    const auto bar = barOf(site, way, machine, age, phone);
     if (!bar)
         return std::nullopt;
     if (*bar == WayBar::NeedsRemote)
         return Error{"way-needs-remote", "way",
                      "with both hands in the water and nobody beside you, only a remote control can lower the current, "
                      "and none is recorded for this machine; ask somebody to stay beside you"};
+    if (*bar == WayBar::NotSpoken)
+        return Error{"way-not-spoken", "way",
+                     "with both hands in the water you go by what you hear, and no voice of this device is known to "
+                     "speak your language; ask somebody to stay beside you"};
     if (*bar == WayBar::ScreenReader)
         return Error{"way-screen-reader", "way",
                      "with a screen reader on, a tap anywhere does not stop the session; ask somebody to stay beside "
@@ -227,11 +247,11 @@ std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& ma
     return Error{"way-not-for-site", "way", "both hands in the water leave none free; choose a helper"};
 }
 
-std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age, Touch touch)
+std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age, Phone phone)
 {
     std::vector<WayAnswer> out;
     for (const WayOfWorking way : allOf<WayOfWorking>())
-        if (const auto bar = barOf(site, way, machine, age, touch); bar != WayBar::NotForSite)
+        if (const auto bar = barOf(site, way, machine, age, phone); bar != WayBar::NotForSite)
             out.push_back({way, bar});
     return out;
 }

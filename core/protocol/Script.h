@@ -15,6 +15,8 @@ inline constexpr Seconds kLeastAllowance{20};
 inline constexpr Seconds kMostAllowance{180};
 /// From the tap on the phone to the hands in the water (our own choice).
 inline constexpr Seconds kHandsIn{15};
+/// A shorter hold is at least this part of the site's own (our own choice).
+inline constexpr double kLeastHold = 0.5;
 /// Version of the order of steps that scriptFor() writes. A session that was kept with another one is not led on.
 inline constexpr int kSteps = 2;
 
@@ -84,6 +86,7 @@ struct ScriptRequest {
     Seconds raise{60}; ///< hands-under allowances, 20 to 180 s each
     Seconds lower{60}; ///< our own choice, cautious
     Seconds swapping{45};
+    std::optional<Seconds> hold = std::nullopt; ///< of each phase, where it is shorter than usual: see kLeastHold
     bool operator==(const ScriptRequest&) const = default;
 };
 
@@ -109,7 +112,8 @@ struct Script {
 };
 
 /// The steps of one whole session. Armpits with direct current, an allowance outside 20-180 s, a limit of zero or above
-/// the trade's, and hands-under for a child or another site are refused.
+/// the trade's, a hold that is longer than the site's or too short, and hands-under for a child or another site are
+/// refused.
 [[nodiscard]] Result<Script> scriptFor(const ScriptRequest& request);
 
 /// What is said when the current has to come down, when it is held, and when the session is stopped.
@@ -129,6 +133,7 @@ enum class WayBar {
     NotForSite,  ///< leaves hands free that the site does not, or the other way round
     NeedsRemote, ///< both hands under, and no remote control is recorded for the machine
     AdultsOnly,  ///< a child is not left alone with both hands under
+    NotSpoken,   ///< nothing on this device is known to say the prompts in the person's language
     ScreenReader ///< a tap anywhere, which has to stop, reaches the screen reader first
 };
 
@@ -136,6 +141,28 @@ enum class WayBar {
 enum class Touch {
     Plain,       ///< at once, or the person has a pedal or a switch that stops like a key
     ScreenReader ///< a screen reader takes it first
+};
+
+/// Who says the prompts in the person's language.
+enum class Tongue {
+    Recorded, ///< the recorded clips
+    Device,   ///< the device's own voice, by clips that it spoke beforehand and that were found to be heard
+    Reader,   ///< the screen reader
+    Foreign   ///< nobody for sure: what is recorded is in English
+};
+
+/// What is there to say them.
+struct Speakers {
+    bool recorded = false; ///< clips in that language come with the app
+    bool device = false;   ///< every prompt was spoken into a clip by the device's voice and checked
+    bool reader = false;   ///< a screen reader is on and says the prompts in place of the app's voice
+};
+[[nodiscard]] Tongue tongueFor(const Speakers& speakers);
+
+/// What the phone does for the person now.
+struct Phone {
+    Touch touch = Touch::Plain;
+    Tongue tongue = Tongue::Recorded;
 };
 
 struct WayAnswer {
@@ -146,13 +173,12 @@ struct WayAnswer {
 
 /// What bars that way of working, or nothing where it is open.
 [[nodiscard]] std::optional<WayBar> barOf(Site site, WayOfWorking way, const Machine& machine, AgeGroup age,
-                                          Touch touch = Touch::Plain);
+                                          Phone phone = {});
 /// The same as one sentence that says what is safe instead.
 [[nodiscard]] std::optional<Error> refusalOfWay(Site site, WayOfWorking way, const Machine& machine, AgeGroup age,
-                                                Touch touch = Touch::Plain);
+                                                Phone phone = {});
 /// The ways of working that the site knows, open ones first, each with what bars it.
-[[nodiscard]] std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age,
-                                             Touch touch = Touch::Plain);
+[[nodiscard]] std::vector<WayAnswer> waysFor(Site site, const Machine& machine, AgeGroup age, Phone phone = {});
 
 } // namespace firstdew::protocol
 
@@ -166,5 +192,6 @@ FIRSTDEW_TOKENS(protocol::Prompt, "check-everything", "switch-on-direct", "switc
                 "half-way", "one-minute", "ten-seconds", "done", "too-high", "machine-off", "start-again",
                 "lower-a-little", "what-did-it-do", "enough-for-today", "too-long-ago", "stopped", "stopped-pads",
                 "practice-switch-on", "practice-raise", "practice-lower");
-FIRSTDEW_TOKENS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only", "screen-reader");
+FIRSTDEW_TOKENS(protocol::Tongue, "recorded", "device", "reader", "foreign");
+FIRSTDEW_TOKENS(protocol::WayBar, "not-for-site", "needs-remote", "adults-only", "not-spoken", "screen-reader");
 } // namespace firstdew::facts

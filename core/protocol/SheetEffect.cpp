@@ -41,10 +41,10 @@ bool higher(const std::optional<Milliamps>& before, const std::optional<Milliamp
 bool quicker(Seconds before, Seconds after) { return after.s < before.s; }
 
 /// Direct current feels twice as strong as pulsed, and the limit of pulsed current is the higher one: to let go of a
-/// prescribed waveform or to exchange pulsed for direct loosens.
+/// prescribed waveform or to exchange pulsed for direct loosens. The two differ.
 bool freer(const std::optional<Waveform>& before, const std::optional<Waveform>& after)
 {
-    return before && (!after || (*before == Waveform::Pulsed && *after == Waveform::Direct));
+    return before && (!after || *after == Waveform::Direct);
 }
 
 bool loosensIn(SheetField field, const CareSheet& before, const CareSheet& after)

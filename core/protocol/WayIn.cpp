@@ -78,12 +78,12 @@ bool skinSuffersSince(const Diary& diary, Site site, LocalDate day)
     });
 }
 
-bool otherKit(const Diary& diary, Site site)
+/// Whether the machine is not the one of the latest completed session, or swaps another way than the one led last.
+bool otherKit(const Diary& diary, Site site, const Session& latest)
 {
     if (!diary.machine)
         return true;
-    const auto* session = latestCompleted(diary, site);
-    if (session != nullptr && !session->payload.machine.empty() && session->payload.machine != diary.machine->name)
+    if (!latest.machine.empty() && latest.machine != diary.machine->name)
         return true;
     const auto* led =
         latestLed(diary, [&](const BathPrepared& p, const auto& l) { return p.site == site && l.logged; });
@@ -126,9 +126,10 @@ std::optional<LongWayReason> longWayReason(const Diary& diary, Site site, WayOfW
         return LongWayReason::FirstTimes;
     if (incidentAtLatest(diary, site))
         return LongWayReason::Incident;
-    if (diary.today - latestCompleted(diary, site)->happened.date >= kLongWayDays)
+    const auto& latest = *latestCompleted(diary, site);
+    if (diary.today - latest.happened.date >= kLongWayDays)
         return LongWayReason::LongAgo;
-    if (otherKit(diary, site))
+    if (otherKit(diary, site, latest.payload))
         return LongWayReason::OtherKit;
     const bool under = way == WayOfWorking::HandsUnder;
     if (under &&
@@ -141,8 +142,8 @@ SessionChoice choiceFor(const Diary& diary, Site site)
 {
     const auto* led = latestLed(diary, [&](const BathPrepared& p, const auto&) { return p.site == site; });
     const auto last = lastWaveform(diary, site, led);
-    const bool open = last && limitFor(limitQueryFor(diary, site, *last)).allowed &&
-                      !(*last == Waveform::Direct && directNotTolerated(diary, site));
+    const bool borne = last != Waveform::Direct || !directNotTolerated(diary, site);
+    const bool open = last && limitFor(limitQueryFor(diary, site, *last)).allowed && borne;
     const Machine machine = diary.machine.value_or(Machine{});
     const AgeGroup age = ageGroupOn(diary.person ? diary.person->birth : std::nullopt, diary.today);
     SessionChoice out{open ? *last : waveformFor(diary, site), waysFor(site, machine, age).front().way, Side::Right};

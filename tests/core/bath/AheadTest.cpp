@@ -161,3 +161,16 @@ TEST_CASE("a session that is over, or is being stopped, has nothing ahead")
     CHECK(ahead(run.state, run.now).cues.empty());
     CHECK(ahead(run.state, run.now).endsMs == 0);
 }
+
+TEST_CASE("only what lowers, warns, asks or counts is said while nobody answers")
+{
+    const std::vector said{Prompt::HoldStill,    Prompt::HoldPads,     Prompt::LowerToZero,   Prompt::LowerByRemote,
+                           Prompt::HandsOut,     Prompt::HandsOutLast, Prompt::LookAtMeter,   Prompt::HalfWay,
+                           Prompt::OneMinute,    Prompt::TenSeconds,   Prompt::TooHigh,       Prompt::MachineOff,
+                           Prompt::LowerALittle, Prompt::WhatDidItDo,  Prompt::EnoughForToday};
+    for (const Prompt prompt : allOf<Prompt>()) {
+        INFO(token(prompt));
+        CHECK(saidUnanswered(prompt) == (std::ranges::find(said, prompt) != said.end()));
+    }
+    CHECK(ahead(State{}, {}).endsMs == 0);
+}

@@ -183,3 +183,75 @@ TEST_CASE("of any trace: phases add up to the whole, what enters leaves, nothing
         }
     }));
 }
+
+TEST_CASE("no charge is counted between phases, or from a reading back to an earlier one")
+{
+    const MeterReading at{0, {10}, 1, 1, {}, 1};
+    auto later = at;
+    later.atMs = 60'000;
+    CHECK(chargeOf(std::vector{at, later}).mAmin == Approx(10));
+    CHECK(chargeOf(std::vector{later, at}).mAmin == 0);
+    auto none = at;
+    none.phase = 0;
+    const auto dose = doseOf(std::vector{none, none, at, later}, Site::Hands, {20}, {});
+    REQUIRE(dose.byPhase.size() == 1);
+    CHECK(dose.byPhase[0].phase == 1);
+}
+
+TEST_CASE("hand and foot of the left come first where that side was treated first")
+{
+    std::vector<TracePoint> trace;
+    for (int phase = 0; phase < 4; ++phase)
+        for (const double mA : {0.0, 5.0, 5.0, 0.0})
+            trace.push_back({60.0 * static_cast<double>(trace.size()), mA});
+    for (const Side first : {Side::Left, Side::Right}) {
+        const auto readings = readingsOf(trace, Site::HandFoot, first);
+        REQUIRE(readings.back().phase == 4);
+        for (const MeterReading& r : readings)
+            CHECK((r.side == first) == (r.phase <= 2));
+    }
+}
+
+TEST_CASE("current that flows for longer than a phase leaves the swap in doubt, whatever comes after")
+{
+    std::vector<TracePoint> trace{{0, 0}};
+    for (int minute = 1; minute <= 30; ++minute)
+        trace.push_back({60.0 * minute, 10});
+    trace.push_back({1860, 0});
+    trace.push_back({1920, 0});
+    trace.push_back({1980, 0});
+    trace.push_back({2040, 8});
+    trace.push_back({2100, 0});
+    const auto doubts = doubtsOf(readingsOf(trace, Site::Hands, Side::Right), Site::Hands);
+    CHECK(std::ranges::find(doubts, TraceDoubt::NoSwap) != doubts.end());
+    CHECK(std::ranges::find(doubts, TraceDoubt::LongGap) == doubts.end());
+    // A pause at zero is no gap, however long.
+    const std::vector<TracePoint> pause{{0, 0}, {60, 5}, {120, 0}, {600, 0}, {660, 0}};
+    const auto of = doubtsOf(readingsOf(pause, Site::Hands, Side::Right), Site::Hands);
+    CHECK(std::ranges::find(of, TraceDoubt::LongGap) == of.end());
+}
+
+TEST_CASE("two minutes without a reading are no gap, and a moment more is one")
+{
+    const auto doubted = [](double second) { // our own choice: one minute's reading left out
+        const std::vector<TracePoint> trace{{0, 0}, {60, 10}, {60 + second, 10}, {240 + second, 0}};
+        const auto readings = readingsOf(trace, Site::Hands, Side::Right);
+        const auto doubts = doubtsOf(std::span(readings).first(3), Site::Hands);
+        return std::ranges::find(doubts, TraceDoubt::LongGap) != doubts.end();
+    };
+    CHECK_FALSE(doubted(120));
+    CHECK(doubted(120.001));
+}
+
+TEST_CASE("the most that a meter can show is a reading of a trace, and a long wait before the first one is a gap")
+{
+    CHECK_FALSE(refusalOfTrace(std::vector<TracePoint>{{0, 0}, {60, 100}}));
+    CHECK(refusalOfTrace(std::vector<TracePoint>{{0, 0}, {60, 100.1}}));
+    const std::vector<TracePoint> late{{0, 0}, {130, 10}, {190, 0}};
+    const auto doubts = doubtsOf(readingsOf(late, Site::Hands, Side::Right), Site::Hands);
+    CHECK(std::ranges::find(doubts, TraceDoubt::LongGap) != doubts.end());
+    const auto dose = doseFrom(kTwoPhases, Site::Hands);
+    REQUIRE(dose.byLimb.size() == 2); // the first one first, whatever the polarity
+    CHECK(dose.byLimb[0].limb == Limb::RightHand);
+    CHECK(dose.byLimb[1].limb == Limb::LeftHand);
+}

@@ -292,19 +292,6 @@ TEST_CASE("raised again after a pause, a reading alike the one before does not c
     CHECK(run.state.target().mA == 14);
 }
 
-TEST_CASE("another waveform is prepared only at zero current")
-{
-    Run run(request(Site::Feet));
-    auto other = request(Site::Feet);
-    other.waveform = Waveform::Pulsed;
-    const auto script = scriptFor(other).value();
-    CHECK(preparedInstead(run.state, script, {10}));
-    run.toHold();
-    CHECK(preparedInstead(run.state, script, {10}).error().code == "current-flows");
-    REQUIRE(run.send(BathEventKind::Lowered));
-    CHECK(preparedInstead(run.state, script, {10})->script == script);
-}
-
 TEST_CASE("back while lowering with the hands under, the order to lower is said again and has its whole time")
 {
     Run run(request(Site::Hands, WayOfWorking::HandsUnder));

@@ -1,6 +1,10 @@
+#include "bath/Tick.h"
 #include "core/bath/Run.h"
 
+#include "core/Build.h"
+
 #include <catch2/catch.hpp>
+#include <cmath>
 
 using namespace build;
 
@@ -48,6 +52,34 @@ TEST_CASE("with the hands under, the phone waits for the tap, then counts 15 s d
     CHECK(run.state.phase == Phase::Finished);
     CHECK(run.count(EffectKind::Say, Prompt::HandsOutLast) >= 1);
     CHECK(run.count(EffectKind::Say, Prompt::DryAll) == 1);
+}
+
+TEST_CASE("whoever leads ticks ten times a second and at each whole second of the step, and no more often")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    const long long begun = run.state.stepElapsedMs;
+    int ticks = 0;
+    int seconds = 0;
+    while (run.state.stepElapsedMs - begun < 60'000) {
+        const auto ms = untilNextTick(run.state);
+        REQUIRE((0 < ms && ms <= kTickMs));
+        run.now.wallMs += ms;
+        run.now.monotonicMs += ms;
+        REQUIRE(run.send(BathEventKind::Tick));
+        ++ticks;
+        seconds += run.state.stepElapsedMs % 1000 == 0 ? 1 : 0;
+    }
+    CHECK(ticks <= 601);
+    CHECK(seconds == 60);
+    run.now.monotonicMs += 30; // a tick that comes late is made good by the next
+    run.now.wallMs += 30;
+    REQUIRE(run.send(BathEventKind::Tick));
+    for (int i = 0; i < 10; ++i) {
+        run.now.monotonicMs += untilNextTick(run.state);
+        REQUIRE(run.send(BathEventKind::Tick));
+    }
+    CHECK(run.state.stepElapsedMs % 1000 == 0);
 }
 
 TEST_CASE("with the hands under, lowering by the remote control has 60 s, and the order to take them out is said again")
@@ -355,4 +387,209 @@ TEST_CASE("armpit pads are not under water: what is said of them says so")
     CHECK(run.count(EffectKind::Say, Prompt::HoldStill) == 0);
     REQUIRE(run.send(BathEventKind::Stop));
     CHECK(run.count(EffectKind::Say, Prompt::StoppedPads) == 1);
+}
+
+TEST_CASE("switched off while lowering because it was enough, the session is over and is not gone on with")
+{
+    Run run(request(Site::Feet), {1, {1.5 * 14 * 30}});
+    run.state.before.charge = {1.4 * 14 * 30};
+    run.toHold();
+    run.passTo(StepKind::Lower);
+    REQUIRE(run.state.stoppedBy == StoppedBy::Enough);
+    run.away(60);
+    REQUIRE(run.resume(Meanwhile::SwitchedOff));
+    CHECK(run.state.phase == Phase::Stopped);
+    CHECK(run.state.stoppedBy == StoppedBy::Enough);
+}
+
+TEST_CASE("a steady clock that stands still while ticks come is noticed by the wall clock after ninety seconds")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    for (int second = 1; second <= 91; ++second) {
+        CHECK(run.state.phase == Phase::Running);
+        run.now.wallMs += 1000;
+        REQUIRE(run.send(BathEventKind::Tick));
+    }
+    CHECK(run.state.phase == Phase::AwaitingMeanwhile);
+}
+
+TEST_CASE("a phone started anew just after the session was left counts the time away by the wall clock")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.pass(100);
+    REQUIRE(run.send(BathEventKind::Away));
+    run.now.monotonicMs -= 1000;
+    run.now.wallMs += 20'000;
+    REQUIRE(run.resume(Meanwhile::KeptRunning));
+    CHECK(remainingInStep(run.state).s == 900 - 120);
+}
+
+TEST_CASE("to come back without a word on what the machine did is no answer")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.away(60);
+    const auto out = run.send(BathEventKind::Resumed);
+    REQUIRE_FALSE(out);
+    CHECK(out.error().code == "awaiting-answer");
+    CHECK(run.state.phase == Phase::AwaitingMeanwhile);
+}
+
+TEST_CASE("a state without a script has no button, no drawing, no hands under water and nothing ahead")
+{
+    const State none;
+    CHECK_FALSE(mainEvent(none));
+    CHECK(drawingsNow(none).empty());
+    CHECK_FALSE(handsAreUnder(none));
+}
+
+TEST_CASE("hands are under water in that way of working alone, and not once the current is at zero")
+{
+    Run free(request(Site::Feet));
+    free.toHold();
+    CHECK_FALSE(handsAreUnder(free.state));
+    Run run = underAt(StepKind::Hold);
+    CHECK(handsAreUnder(run.state));
+    REQUIRE(run.send(BathEventKind::Lowered));
+    CHECK_FALSE(handsAreUnder(run.state));
+}
+
+TEST_CASE("with the hands under, an alarm is answered by lowering, in a hold and while lowering")
+{
+    Run free(request(Site::Feet));
+    free.toHold();
+    REQUIRE(free.read(16));
+    CHECK_FALSE(mainEvent(free.state));
+    for (const StepKind kind : {StepKind::Raise, StepKind::Hold, StepKind::Lower}) {
+        Run run = underAt(kind);
+        CHECK_FALSE(mainEvent(run.state));
+        REQUIRE(run.read(16));
+        CHECK(mainEvent(run.state) == BathEventKind::Lowered);
+    }
+    free.passTo(StepKind::Lower);
+    CHECK(mainEvent(free.state) != BathEventKind::Raised);
+}
+
+TEST_CASE("what is no number, or endless, is no reading of a meter")
+{
+    CHECK(plausible({0}));
+    CHECK_FALSE(plausible({HUGE_VAL}));
+    CHECK_FALSE(plausible({std::nan("")}));
+}
+
+TEST_CASE("a session planned with no current is measured by its limit")
+{
+    const auto script = scriptFor(request(Site::Feet)).value();
+    CHECK(prepared(script, {0}).planned == script.request.limit);
+    CHECK(prepared(script, {7}).planned == Milliamps{7});
+}
+
+TEST_CASE("a session led by another order of steps keeps the readings that a meter can show, and no others")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    REQUIRE(run.read(9));
+    BathPrepared p = preparationOf(run.state, "b1");
+    p.steps = 1;
+    BathEvent e = run.kept.back();
+    e.reading.reset();
+    run.kept.push_back(e);
+    e.reading = Milliamps{999};
+    run.kept.push_back(e);
+    CHECK(replay(p, run.kept)->interrupted.size() == 1);
+}
+
+namespace {
+
+/// The led session as facts of that day.
+void addLed(Facts& d, const Run& run, const std::string& bath, LocalDate on)
+{
+    d.add(preparationOf(Run(run.state.script.request, run.state.before).state, bath), on);
+    for (BathEvent e : run.kept) {
+        e.bath = bath;
+        d.add(e, on);
+    }
+}
+
+} // namespace
+
+TEST_CASE("the sessions of today that treated that skin, led or not, are what it had today")
+{
+    const LocalDate today = day("2026-03-05");
+    Run run(request(Site::HandFoot));
+    run.toHold();
+    run.pass(60);
+    REQUIRE(run.send(BathEventKind::Stop));
+    Facts d;
+    CHECK(earlierToday(d.on(today), Site::Hands).runs == 0);
+    addLed(d, run, "b1", today);
+    addLed(d, run, "b0", today - 1);
+    const Before had = earlierToday(d.on(today), Site::Hands);
+    CHECK(had.runs == 1);
+    CHECK(had.charge.mAmin == Approx(14));
+    CHECK(earlierToday(d.on(today), Site::Feet) == had);
+    CHECK(earlierToday(d.on(today), Site::Armpits).runs == 0);
+    // Written down, it counts once.
+    Session s;
+    s.site = Site::HandFoot;
+    s.completed = false;
+    s.bath = "b1";
+    d.add(s, today);
+    CHECK(earlierToday(d.on(today), Site::Hands) == had);
+    // One without the phone, with its charge or without.
+    s.bath.clear();
+    s.charge = MilliampMinutes{100};
+    d.add(s, today);
+    CHECK(earlierToday(d.on(today), Site::Hands).runs == 2);
+    CHECK(earlierToday(d.on(today), Site::Hands).charge.mAmin == Approx(114));
+    CHECK_FALSE(enoughToday(d.on(today), Site::Hands));
+    s.charge.reset();
+    d.add(s, today);
+    CHECK(earlierToday(d.on(today), Site::Hands).runs == 3);
+    CHECK(enoughToday(d.on(today), Site::Hands));
+    CHECK_FALSE(enoughToday(d.on(today), Site::Armpits));
+    CHECK(mayPrepare(d.on(today), Site::Hands, Waveform::Direct, WayOfWorking::FreeHand).error().code ==
+          "enough-for-today");
+}
+
+TEST_CASE("one led session of today that had all the charge of a day is enough for that skin")
+{
+    const LocalDate today = day("2026-03-05");
+    Run run(request(Site::Feet), {1, {1.5 * 14 * 30}});
+    Facts d;
+    addLed(d, run, "b1", today);
+    CHECK_FALSE(enoughToday(d.on(today), Site::Feet)); // it never began
+    Session s;
+    s.site = Site::Feet;
+    s.completed = false;
+    s.charge = MilliampMinutes{1.5 * 14 * 30};
+    d.add(s, today);
+    CHECK(enoughToday(d.on(today), Site::Feet));
+}
+
+TEST_CASE("a led session of today whose events do not follow from each other counts for nothing")
+{
+    const LocalDate today = day("2026-03-05");
+    Run run(request(Site::Feet));
+    run.toHold();
+    Facts d;
+    run.kept.front().event = BathEventKind::Swapped;
+    addLed(d, run, "b1", today);
+    d.add(BathEvent{}, today); // of nothing that was prepared
+    CHECK(earlierToday(d.on(today), Site::Feet).runs == 0);
+}
+
+TEST_CASE("readings that had come to rest say nothing once the session starts again")
+{
+    Run run(request(Site::Feet));
+    run.toHold();
+    REQUIRE(run.read(10));
+    run.pass(60);
+    REQUIRE(run.read(10));
+    REQUIRE(run.state.steady);
+    REQUIRE(run.send(BathEventKind::OutOfWater));
+    CHECK_FALSE(run.state.steady);
+    CHECK_FALSE(run.state.lastReading);
 }

@@ -86,6 +86,7 @@ TEST_CASE("two scripts that differ in one thing are not the same")
                                                [](ScriptRequest& q) { ++q.raise.s; },
                                                [](ScriptRequest& q) { ++q.lower.s; },
                                                [](ScriptRequest& q) { ++q.swapping.s; },
+                                               [](ScriptRequest& q) { q.hold = Seconds{300}; },
                                            });
     const auto script = scriptFor(asked);
     REQUIRE(script);
@@ -101,6 +102,19 @@ TEST_CASE("two scripts that differ in one thing are not the same")
                                       [](Step& s) { s.limit.mA += 1; },
                                       [](Step& s) { s.prompt = Prompt::Done; },
                                   });
+}
+
+TEST_CASE("a shorter session is kept as such, and comes back as such")
+{
+    ScriptRequest q = request(Site::Feet);
+    q.hold = Seconds{450};
+    const Run run(q);
+    const auto kept = preparationOf(run.state, "b1");
+    CHECK(kept.hold == Seconds{450});
+    const auto back = replay(kept, {});
+    REQUIRE(back);
+    CHECK(back->script == run.state.script);
+    CHECK(back->script.holdTotal() == Seconds{900});
 }
 
 TEST_CASE("the whole time left is what is left of the step and all of those to come")

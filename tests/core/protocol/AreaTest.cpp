@@ -20,8 +20,8 @@ TEST_CASE("body surface of 170 cm and 70 kg by both formulae")
 TEST_CASE("hand area and density at 20 mA for that person")
 {
     const auto body = bodySurface({170}, {70});
-    // 0.87 % of 1.818 m² is 158.2 cm²; 20 mA over it 0.126 mA/cm²: below 0.2, worked by hand from the published share
-    // (Rhodes et al., Br J Dermatol 2013;169:76-84)
+    // 0.87 % of 1.818 m² is 158.2 cm²; 20 mA over it 0.126 mA/cm²: below 0.2, worked by hand from the published
+    // share (Rhodes et al., Br J Dermatol 2013;169:76-84)
     CHECK(handArea(body->mosteller, AgeGroup::Adult).cm2 == Approx(158.2).margin(0.05));
     CHECK(20 / handArea(body->mosteller, AgeGroup::Adult).cm2 == Approx(0.1264).margin(0.0001));
     CHECK(20 / handArea(body->duBois, AgeGroup::Adult).cm2 == Approx(0.1270).margin(0.0001));
@@ -39,6 +39,7 @@ TEST_CASE("the contact area is the smallest on the path, and the hand's with han
     CHECK_FALSE(contactArea(Site::Hands, AgeGroup::Adult, {}, {}));
     CHECK_FALSE(contactArea(Site::Hands, AgeGroup::Adult, SquareMetres{0}, SquareCentimetres{-5}));
     CHECK(contactArea(Site::Hands, AgeGroup::Adult, body, SquareCentimetres{60})->cm2 == 60);
+    CHECK(contactArea(Site::Hands, AgeGroup::Adult, body, SquareCentimetres{900})->cm2 == Approx(156.6));
 }
 
 TEST_CASE("the hand of a small child gives a warning below the limit")
@@ -70,4 +71,13 @@ TEST_CASE("both formulae agree to a tenth for adults")
         RC_ASSERT(body.ok());
         RC_ASSERT(std::abs(body->mosteller.m2 / body->duBois.m2 - 1) < 0.1);
     }));
+}
+
+TEST_CASE("there is no warning where it would come at the limit itself")
+{
+    const auto warns = [](double cm2) {
+        return limitFor({Site::Hands, Waveform::Direct, AgeGroup::Adult, {}, {}, SquareCentimetres{cm2}}).warnAbove;
+    };
+    CHECK_FALSE(warns(100)); // 0.2 mA/cm²: 20 mA, the limit
+    CHECK(warns(99));
 }

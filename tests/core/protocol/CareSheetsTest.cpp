@@ -111,3 +111,59 @@ TEST_CASE("the care sheet sets the time for each step done by hand")
     CHECK(allowancesFor(d.on(kDay), Site::Hands).raise == Seconds{60});
     CHECK(allowancesFor(d.on(kDay), Site::Feet).lower == Seconds{60});
 }
+
+TEST_CASE("direct current counts as not tolerated by its latest session at the site, where a level is known")
+{
+    const auto borne = [](std::optional<Comfort> comfort, std::optional<double> peak) {
+        Session s;
+        s.comfort = comfort;
+        if (peak)
+            s.peak = Milliamps{*peak};
+        return !directNotTolerated(Facts().add(s, kDay - 2).on(kDay), Site::Hands);
+    };
+    CHECK_FALSE(borne(Comfort::Painful, 8));
+    CHECK_FALSE(borne(Comfort::Unpleasant, 8));
+    CHECK(borne(Comfort::Painful, {}));
+    CHECK(borne(Comfort::Strong, 8));
+    Session painful;
+    painful.comfort = Comfort::Painful;
+    painful.comfortable = Milliamps{4};
+    painful.peak = Milliamps{12};
+    Facts d;
+    d.add(painful, kDay - 5);
+    CHECK(directNotTolerated(d.on(kDay), Site::Hands)); // by the comfortable level
+    CHECK_FALSE(directNotTolerated(d.on(kDay), Site::Feet));
+    d.session(Site::Hands, kDay - 3, Waveform::Pulsed); // says nothing of direct current
+    CHECK(directNotTolerated(d.on(kDay), Site::Hands));
+    d.session(Site::Hands, kDay - 1);
+    CHECK_FALSE(directNotTolerated(d.on(kDay), Site::Hands));
+}
+
+TEST_CASE("sheets in force are listed once, each with the sites where it holds")
+{
+    CHECK(sheetsInForce(Facts().adult().on(kDay)).empty());
+    const auto feet = sheetOf(kDay - 1, 9, {Site::Feet});
+    const auto list = sheetsInForce(Facts()
+                                        .adult()
+                                        .add(sheetOf(kDay - 2, 12, {Site::Hands, Site::Feet, Site::HandFoot}), kDay)
+                                        .add(feet, kDay)
+                                        .on(kDay));
+    REQUIRE(list.size() == 2);
+    CHECK(list[0].sites == std::vector{Site::Hands, Site::HandFoot});
+    CHECK(list[1].sites == std::vector{Site::Feet});
+    CHECK(list[1].sheet == feet);
+}
+
+TEST_CASE("the machine decides first which waveform is offered, then the care sheet, then the age")
+{
+    Facts d;
+    d.adult().add(Machine{"", false, true, {}, false, {}, {}}, kDay - 9).add(sheetOf(kDay - 2, 12), kDay - 2);
+    CHECK(waveformFor(d.on(kDay), Site::Hands) == Waveform::Pulsed);
+    d.add(Machine{"", true, true, {}, false, {}, {}}, kDay - 1);
+    CHECK(waveformFor(d.on(kDay), Site::Hands) == Waveform::Direct); // the sheet names none
+    Facts nobody;
+    nobody.add(Machine{"", true, true, {}, false, {}, {}}, kDay - 9);
+    CHECK(waveformFor(nobody.on(kDay), Site::Hands) == Waveform::Pulsed); // of unknown age: as a child
+    nobody.add(Machine{"", true, false, {}, false, {}, {}}, kDay - 8);
+    CHECK(waveformFor(nobody.on(kDay), Site::Hands) == Waveform::Direct); // it has nothing else
+}

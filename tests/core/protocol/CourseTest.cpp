@@ -423,3 +423,35 @@ TEST_CASE("too many days, a missed day in the future and a day both missed and d
     CHECK(courseSoFar({CourseTemplate::Prescribed, {}, q.start, q.today, {}, {}, {}, {}, {}}).error().code ==
           "no-days");
 }
+
+TEST_CASE("days chosen by hand that leave no day between are not called crowded: another pace would change nothing")
+{
+    CourseRequest q;
+    q.plan = CourseTemplate::Prescribed;
+    q.start = q.today = day("2026-03-02");
+    q.days = {1, 3, 5, 7};
+    for (int i = 0; i < 4; ++i)
+        q.fixed.emplace_back(i + 1, q.start + i);
+    const auto plan = planCourse(q);
+    REQUIRE(plan);
+    CHECK(plan->sessions.back().date == q.start + 3);
+    CHECK_FALSE(crowdingOf(q, *plan));
+    q.fixed.clear();
+    q.today = q.start + 24; // four days of the window are left
+    REQUIRE(planCourse(q));
+    CHECK(crowdingOf(q, planCourse(q).value()));
+}
+
+TEST_CASE("the longest course, its last day and a miss of today are still accepted")
+{
+    std::vector<int> days(1000);
+    for (std::size_t i = 0; i < days.size(); ++i)
+        days[i] = static_cast<int>(i) + 1;
+    const LocalDate start = day("2026-03-02");
+    CHECK(templateDays(CourseTemplate::Prescribed, days, start).ok());
+    CHECK(templateDays(CourseTemplate::Prescribed, {1, 3660}, start).ok());
+    CHECK(templateDays(CourseTemplate::Prescribed, {1, 3661}, start).error().code == "day-out-of-range");
+    auto q = sevenFrom("2026-03-02");
+    q.missed = {q.today};
+    CHECK(planCourse(q).ok());
+}

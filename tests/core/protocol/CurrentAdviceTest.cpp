@@ -3,6 +3,7 @@
 #include "core/Build.h"
 
 #include <catch2/catch.hpp>
+#include <rapidcheck.h>
 
 using namespace firstdew::protocol;
 using build::day;
@@ -37,20 +38,17 @@ bool says(const CurrentAdvice& a, CurrentReason reason)
 
 TEST_CASE("only earlier sessions at that site with that waveform count")
 {
-    const auto first = [](const Facts& d) {
+    const auto first = [](const Facts& d, CurrentReason reason) {
         const auto a = currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit);
-        return a.reasons == std::vector{CurrentReason::FirstTime} && a.target == Milliamps{10} && !a.last;
+        return a.reasons == std::vector{reason} && a.target == Milliamps{10} && !a.last;
     };
-    CHECK(first(Facts()));
-    CHECK(first(Facts().add(sessionAt(12), kDay + 1)));
-    CHECK(first(Facts().add(sessionAt(12, Comfort::Comfortable, Waveform::Pulsed), kDay)));
+    CHECK(first(Facts(), CurrentReason::FirstTime));
+    CHECK(first(Facts().add(sessionAt(12), kDay + 1), CurrentReason::FirstTime));
+    CHECK(first(Facts().add(sessionAt(12, Comfort::Comfortable, Waveform::Pulsed), kDay), CurrentReason::NoReading));
     auto feet = sessionAt(12);
     feet.site = Site::Feet;
-    CHECK(first(Facts().add(feet, kDay)));
-    auto unread = sessionAt(12);
-    unread.comfortable.reset();
-    CHECK(first(Facts().add(unread, kDay)));
-    CHECK_FALSE(first(Facts().add(sessionAt(12), kDay)));
+    CHECK(first(Facts().add(feet, kDay), CurrentReason::FirstTime));
+    CHECK_FALSE(first(Facts().add(sessionAt(12), kDay), CurrentReason::FirstTime));
 }
 
 TEST_CASE("the first aim is at most what was agreed with whoever taught, and never above the limit")
@@ -189,9 +187,50 @@ TEST_CASE("after eight weeks at most two thirds of the last level, after six mon
     CHECK(target(56).target == Milliamps{10});
     CHECK(says(target(56), CurrentReason::AfterLapse));
     CHECK(target(181).target == Milliamps{10});
-    CHECK(says(target(182), CurrentReason::FirstTime));
+    CHECK(target(182).target == Milliamps{10});
     // Another waveform at the same site is no lapse.
     auto pulsed = sessionAt(18, Comfort::Comfortable, Waveform::Pulsed);
     const auto d = Facts().add(sessionAt(15), kDay - 70).add(pulsed, kDay - 3);
     CHECK(currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit).target == Milliamps{16});
+}
+
+TEST_CASE("the longer a site went without a session, the lower the level advised, and the reason says which gap it was")
+{
+    // our own choice, cautious
+    const auto after = [](double level, Comfort comfort, int days) {
+        const auto d = Facts().add(sessionAt(level, comfort), kDay - days);
+        return currentAdviceFor(d.on(kDay), Site::Hands, Waveform::Direct, kLimit);
+    };
+    const auto strong = after(18, Comfort::Comfortable, kAnewDays);
+    CHECK(strong.target == Milliamps{10});
+    CHECK(strong.reasons == std::vector{CurrentReason::StartAnew});
+    CHECK(after(18, Comfort::Comfortable, kAnewDays - 1).reasons.front() == CurrentReason::AfterLapse);
+    // Somebody for whom 6 mA was too much is not led to 10 mA because it was long ago.
+    const auto sensitive = after(6, Comfort::Unpleasant, kAnewDays);
+    CHECK(sensitive.target == Milliamps{4});
+    CHECK(sensitive.reasons.front() == CurrentReason::AfterLapse);
+    CHECK(rc::check([&](unsigned char mA, unsigned char comfort, unsigned short gap) {
+        const auto felt = static_cast<Comfort>(comfort % 5);
+        const int days = 1 + gap % 400;
+        RC_ASSERT(after(mA % 21, felt, days + 1).target <= after(mA % 21, felt, days).target);
+    }));
+}
+
+TEST_CASE("a site treated before without a reading is not called new")
+{
+    auto s = sessionAt(12);
+    s.comfortable.reset();
+    CHECK(after(s).target == Milliamps{10});
+    CHECK(after(s).reasons == std::vector{CurrentReason::NoReading});
+}
+
+TEST_CASE("the first pulsed session is not lowered by direct current that was comfortable")
+{
+    const auto pulsed = [](Comfort comfort) {
+        return currentAdviceFor(Facts().add(sessionAt(5, comfort), kDay - 1).on(kDay), Site::Hands, Waveform::Pulsed,
+                                {30})
+            .target;
+    };
+    CHECK(pulsed(Comfort::Comfortable) == Milliamps{15});
+    CHECK(pulsed(Comfort::Unpleasant) == Milliamps{10});
 }

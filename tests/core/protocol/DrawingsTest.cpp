@@ -155,3 +155,27 @@ TEST_CASE("hand and foot are shown on the side that the step treats, and the rem
         CHECK(has(drawings, Drawing::RemoteDown) == (under && step.kind == StepKind::Lower));
     });
 }
+
+TEST_CASE("what to check when a course brings nothing is drawn as it is at that site")
+{
+    const auto shown = [](TechniqueCheck check, Site site = Site::Hands, PolaritySwap swap = PolaritySwap::Leads) {
+        return drawingsOf(check, site, swap);
+    };
+    CHECK(shown(TechniqueCheck::LevelReached) == Drawings{Drawing::TurnUp});
+    CHECK(shown(TechniqueCheck::PolaritySwapped) == Drawings{Drawing::AtZero, Drawing::SwapLeads});
+    CHECK(shown(TechniqueCheck::PolaritySwapped, Site::Armpits, PolaritySwap::Pads) ==
+          Drawings{Drawing::AtZero, Drawing::SoakPads, Drawing::ExchangePads});
+    CHECK(shown(TechniqueCheck::NoCream, Site::Feet) == Drawings{Drawing::LookAtFeet});
+    CHECK(shown(TechniqueCheck::UnderWater) == Drawings{Drawing::WaterLevel, Drawing::PlateUnderGrid});
+    CHECK(shown(TechniqueCheck::Contacts) == Drawings{Drawing::MachineOff, Drawing::LeadsIn});
+    CHECK(shown(TechniqueCheck::FreshCells) == Drawings{Drawing::CellsIn});
+    CHECK(shown(TechniqueCheck::SoftWater).empty());
+}
+
+TEST_CASE("the hands come out of the water last with the machine switched off")
+{
+    everyStep([](const Step& step, const ScriptRequest& q) {
+        if (step.kind == StepKind::HandsOut)
+            CHECK(has(drawingsOf(step, q), Drawing::MachineOff) == (step.prompt == Prompt::HandsOutLast));
+    });
+}

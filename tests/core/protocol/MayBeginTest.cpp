@@ -226,7 +226,8 @@ TEST_CASE("pads of unknown size allow 12 mA at most, and known ones half a milli
     CHECK(may->binding == LimitRow::Density);
 }
 
-TEST_CASE("both hands under water without a remote control, or a child alone, does not begin")
+TEST_CASE(
+    "both hands under water without a remote control or a voice that is understood, or a child alone, does not begin")
 {
     Facts d;
     d.adult().screened(kToday).add(Machine{}, kToday);
@@ -237,6 +238,12 @@ TEST_CASE("both hands under water without a remote control, or a child alone, do
     remote.remote = true;
     d.add(remote, kToday);
     CHECK(under().ok());
+    const Phone foreign{Touch::Plain, Tongue::Foreign};
+    const auto with = [&](WayOfWorking way) {
+        return mayBegin(d.on(kToday), Site::Hands, Waveform::Direct, way, {}, foreign);
+    };
+    CHECK(with(WayOfWorking::HandsUnder).error().code == "way-not-spoken");
+    CHECK(with(WayOfWorking::Helper).ok());
     d.add(Person{"Ben", day("2015-01-01"), {}, {}, "Ada"}, kToday)
         .add(Clearance{ScreeningRow::UnderEighteen, "Dr Vance", kToday, {}}, kToday);
     CHECK(under().error().code == "way-adults-only");
@@ -284,4 +291,60 @@ TEST_CASE("the contact area says what it comes from")
         CHECK(areaFrom(with.on(kToday), Site::Armpits) == from);
         CHECK(limitQueryFor(with.on(kToday), Site::Armpits, Waveform::Pulsed).contact->cm2 == std::min(30.0, cm2));
     }
+}
+
+TEST_CASE("what the contact area of the armpits was taken from is the smaller of what machine and sheet name")
+{
+    const auto from = [](std::optional<double> own, std::optional<double> written, bool machine = true) {
+        Facts d;
+        d.adult();
+        Machine m;
+        m.pulsed = true;
+        if (own)
+            m.pad = SquareCentimetres{*own};
+        if (machine)
+            d.add(m, kToday);
+        CareSheet sheet;
+        sheet.given = kToday;
+        if (written)
+            sheet.pad = SquareCentimetres{*written};
+        d.add(sheet, kToday);
+        return areaFrom(d.on(kToday), Site::Armpits);
+    };
+    CHECK(from(40, {}) == AreaFrom::MachinePad);
+    CHECK(from(40, 50) == AreaFrom::MachinePad);
+    CHECK(from(40, 30) == AreaFrom::SheetPad);
+    CHECK(from({}, 30) == AreaFrom::SheetPad);
+    CHECK(from({}, {}) == AreaFrom::UnknownPad);
+    CHECK(from({}, {}, false) == AreaFrom::UnknownPad);
+    CHECK(areaFrom(Facts().adult().on(kToday), Site::Armpits) == AreaFrom::UnknownPad);
+    CHECK(areaFrom(Facts().adult().on(kToday), Site::Hands) == AreaFrom::Nothing);
+}
+
+TEST_CASE("the armpit pads that a sheet names are no contact area of the hands")
+{
+    CareSheet sheet;
+    sheet.given = kToday;
+    sheet.pad = SquareCentimetres{10};
+    const auto d = Facts().adult().add(sheet, kToday);
+    CHECK_FALSE(limitQueryFor(d.on(kToday), Site::Hands, Waveform::Direct).contact);
+    CHECK(limitQueryFor(d.on(kToday), Site::Armpits, Waveform::Pulsed).contact == SquareCentimetres{10});
+}
+
+TEST_CASE("where no waveform is open, it is said whether machine, site or care sheet stands in the way")
+{
+    const auto bar = [](bool direct, bool pulsed, Site site, std::optional<Waveform> written = {}) {
+        Machine m;
+        m.direct = direct;
+        m.pulsed = pulsed;
+        CareSheet sheet;
+        sheet.given = kToday;
+        sheet.waveform = written;
+        return waveformBar(Facts().adult().add(m, kToday).add(sheet, kToday).on(kToday), site);
+    };
+    CHECK_FALSE(bar(true, false, Site::Hands));
+    CHECK(bar(false, false, Site::Hands) == WaveformBar::MachineHasNone);
+    CHECK(bar(true, false, Site::Armpits) == WaveformBar::ArmpitsNeedPulsed);
+    CHECK(bar(true, false, Site::Hands, Waveform::Pulsed) == WaveformBar::PrescribedLacks);
+    CHECK(bar(false, true, Site::Hands, Waveform::Direct) == WaveformBar::PrescribedLacks);
 }

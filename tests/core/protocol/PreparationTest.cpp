@@ -2,6 +2,8 @@
 
 #include "core/Build.h"
 #include "protocol/CurrentAdvice.h"
+#include "protocol/Kit.h"
+#include "protocol/Practice.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -166,4 +168,48 @@ TEST_CASE("the advised level is never above the limit or below zero, for any rec
         if (advice.last)
             RC_ASSERT(advice.target.mA <= advice.last->mA + 3);
     }));
+}
+
+TEST_CASE("sessions and changes of cells of another machine use up no cells of this one")
+{
+    const LocalDate start = day("2026-03-02");
+    Machine m;
+    m.name = "Invented";
+    m.power = PowerSource::Cells;
+    build::Facts d;
+    d.add(CellsChanged{"Invented"}, start).add(CellsChanged{"Older"}, start + 3);
+    Session s;
+    for (const char* machine : {"", "Invented", "Older"}) {
+        s.machine = machine;
+        d.add(s, start + 1);
+    }
+    CHECK(cellSessionsLeft(d.on(start + 5), m) == kSessionsPerCellSet - 2);
+    m.name = "Newer";
+    CHECK_FALSE(cellSessionsLeft(d.on(start + 5), m));
+}
+
+TEST_CASE("a practice of no session that could be has no real lengths")
+{
+    ScriptRequest q;
+    q.site = Site::Feet;
+    q.waveform = Waveform::Direct;
+    q.limit = {15};
+    const Script practice = practiceOf(scriptFor(q).value());
+    CHECK(realLength(practice, 3) == scriptFor(q)->steps[3].length);
+    Script impossible = practice;
+    impossible.request.site = Site::Armpits; // with direct current
+    CHECK_FALSE(realLength(impossible, 3));
+    CHECK_FALSE(realLength(practice, practice.steps.size()));
+}
+
+TEST_CASE("two waits that end at the same minute stand in the order of the list")
+{
+    const LocalTime now{day("2026-03-05"), {12 * 60}};
+    Preparation p;
+    p.antiperspirant = now.plusMinutes(60 - kAntiperspirantHours * 60);
+    p.shaved = now.plusMinutes(60 - kShavingDays * 24 * 60);
+    const auto waits = waitsFor(p, now);
+    REQUIRE(waits.size() == 2);
+    CHECK(waits[0].until == waits[1].until);
+    CHECK(waits[0].item == PrepItem::NoAntiperspirant);
 }

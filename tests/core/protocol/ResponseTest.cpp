@@ -75,3 +75,12 @@ TEST_CASE("a course that goes on has the sessions that are left to twelve, every
     CHECK(on.days == std::vector{1, 3, 5, 7, 9});
     CHECK(furtherCourse(c, 30, today).days.size() == 1);
 }
+
+TEST_CASE("with cells and trays everything is checked, each once")
+{
+    Machine cells;
+    cells.power = PowerSource::Cells;
+    const auto checks = techniqueChecks(Site::Hands, cells);
+    for (const auto check : allOf<TechniqueCheck>())
+        CHECK(std::ranges::count(checks, check) == 1);
+}

@@ -309,3 +309,37 @@ TEST_CASE(
     CHECK(isKnownChild(d.on(birthday - 1)));
     CHECK_FALSE(isKnownChild(d.on(birthday)));
 }
+
+TEST_CASE("a yes that is new since the clearance blocks even where a clock that was ahead dated it tomorrow")
+{
+    const auto row = ScreeningRow::PoweredImplant;
+    Facts d;
+    d.adult().screened(kToday - 30, {row});
+    d.add(Clearance{row, "Dr Vance", kToday - 20, {}}, kToday - 20);
+    d.screened(kToday - 10); // ends the yes, after a clinician's word
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Go);
+    d.screened(kToday + 1, {row});
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop);
+    CHECK_FALSE(clearanceOf(d.on(kToday), row)->holds);
+    CHECK(screen(d.on(kToday + 1), Site::Hands).outcome == ScreeningOutcome::Stop);
+}
+
+TEST_CASE("of several clearances the one given last counts, in whatever order they were written down")
+{
+    const auto row = ScreeningRow::MetalImplant;
+    Facts d;
+    d.adult().screened(kToday - 20, {row});
+    d.add(Clearance{row, "Dr Ames", kToday - 5, kToday + 30}, kToday - 5);
+    d.add(Clearance{row, "Dr Vance", kToday - 9, kToday - 1}, kToday - 4);
+    CHECK(clearanceOf(d.on(kToday), row)->who == "Dr Ames");
+    d.add(Clearance{row, "Dr Cole", kToday - 2, kToday - 1}, kToday - 2);
+    CHECK(clearanceOf(d.on(kToday), row)->who == "Dr Cole");
+    CHECK(screen(d.on(kToday), Site::Hands).outcome == ScreeningOutcome::Stop); // it ended yesterday
+}
+
+TEST_CASE("a question that was never answered, or with no, stands in nobody's way")
+{
+    for (const auto& d : {Facts(), Facts().screened(kToday)})
+        for (const RowAnswer& a : answersOf(d.on(kToday)))
+            CHECK_FALSE(a.blocks());
+}

@@ -140,6 +140,35 @@ TEST_CASE("a script refuses direct current at armpits, a limit above the table a
     CHECK(scriptFor(q).error().code == "allowance-out-of-range");
 }
 
+TEST_CASE("a shorter session is shorter in its holds alone, and refused below half or above the whole")
+{
+    for (const auto site : allOf<Site>()) {
+        const Seconds whole = phasesFor(site).hold;
+        ScriptRequest q = request(site);
+        const auto usual = scriptFor(q);
+        q.hold = Seconds{whole.s / 2};
+        const auto shorter = scriptFor(q);
+        REQUIRE(shorter);
+        REQUIRE(shorter->steps.size() == usual->steps.size());
+        for (std::size_t i = 0; i < shorter->steps.size(); ++i) {
+            Step step = shorter->steps[i];
+            if (step.kind == StepKind::Hold) {
+                CHECK(step.length == *q.hold);
+                step.length = whole;
+            }
+            CHECK(step == usual->steps[i]);
+        }
+        for (const int wrong : {whole.s / 2 - 1, whole.s + 1, 0, -60}) {
+            q.hold = Seconds{wrong};
+            REQUIRE_FALSE(scriptFor(q));
+            CHECK(scriptFor(q).error().code == "hold-out-of-range");
+            CHECK(scriptFor(q).error().input == "hold");
+        }
+        q.hold = whole;
+        CHECK(scriptFor(q)->steps == usual->steps);
+    }
+}
+
 TEST_CASE("both hands under water need a remote control and an adult, and each refusal says what is safe instead")
 {
     // a remote control or a helper: common practice, no source; adults only: our own choice
@@ -165,19 +194,57 @@ TEST_CASE("both hands under water need a remote control and an adult, and each r
     CHECK(scriptFor(request(Site::Armpits, HandsUnder)).error().code == "way-not-for-site");
 }
 
+TEST_CASE("both hands under water need a voice that speaks the person's language")
+{
+    // our own choice: nobody looks at the screen there, or taps
+    using enum WayOfWorking;
+    Machine remote;
+    remote.remote = true;
+    const auto bar = [&](Tongue tongue) {
+        return barOf(Site::Hands, HandsUnder, remote, AgeGroup::Adult, {Touch::Plain, tongue});
+    };
+    for (const auto tongue : {Tongue::Recorded, Tongue::Device, Tongue::Reader})
+        CHECK_FALSE(bar(tongue));
+    CHECK(bar(Tongue::Foreign) == WayBar::NotSpoken);
+    const Phone foreign{Touch::Plain, Tongue::Foreign};
+    const auto refused = refusalOfWay(Site::Hands, HandsUnder, remote, AgeGroup::Adult, foreign);
+    REQUIRE(refused);
+    CHECK(refused->code == "way-not-spoken");
+    CHECK(refused->message.find("ask somebody to stay beside you") != std::string::npos);
+    // Where somebody looks at the screen, the language of the voice closes nothing.
+    for (const auto site : allOf<Site>())
+        for (const auto way : {FreeHand, Helper})
+            CHECK(barOf(site, way, remote, AgeGroup::Adult, foreign) == barOf(site, way, remote, AgeGroup::Adult));
+    CHECK(waysFor(Site::Hands, remote, AgeGroup::Adult, foreign) ==
+          std::vector<WayAnswer>{{Helper, {}}, {HandsUnder, WayBar::NotSpoken}});
+    CHECK(barOf(Site::Hands, HandsUnder, {}, AgeGroup::Adult, foreign) == WayBar::NeedsRemote);
+}
+
+TEST_CASE("who says the prompts: a screen reader, else recorded clips, else the device, else nobody for sure")
+{
+    for (int bits = 0; bits < 8; ++bits) {
+        const Speakers s{(bits & 1) != 0, (bits & 2) != 0, (bits & 4) != 0};
+        CAPTURE(bits);
+        CHECK(tongueFor(s) == (s.reader     ? Tongue::Reader
+                               : s.recorded ? Tongue::Recorded
+                               : s.device   ? Tongue::Device
+                                            : Tongue::Foreign));
+    }
+}
+
 TEST_CASE("with a screen reader on, both hands under water need a helper")
 {
     Machine remote;
     remote.remote = true;
     const auto refused =
-        refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, remote, AgeGroup::Adult, Touch::ScreenReader);
+        refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, remote, AgeGroup::Adult, {Touch::ScreenReader});
     REQUIRE(refused);
     CHECK(refused->code == "way-screen-reader");
     CHECK(refused->message.find("ask somebody to stay beside you") != std::string::npos);
-    CHECK_FALSE(refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, remote, AgeGroup::Adult, Touch::Plain));
-    CHECK_FALSE(refusalOfWay(Site::Hands, WayOfWorking::Helper, remote, AgeGroup::Adult, Touch::ScreenReader));
-    CHECK_FALSE(refusalOfWay(Site::Feet, WayOfWorking::FreeHand, remote, AgeGroup::Adult, Touch::ScreenReader));
+    CHECK_FALSE(refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, remote, AgeGroup::Adult, {Touch::Plain}));
+    CHECK_FALSE(refusalOfWay(Site::Hands, WayOfWorking::Helper, remote, AgeGroup::Adult, {Touch::ScreenReader}));
+    CHECK_FALSE(refusalOfWay(Site::Feet, WayOfWorking::FreeHand, remote, AgeGroup::Adult, {Touch::ScreenReader}));
     // What is missing most is said first.
-    CHECK(refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, {}, AgeGroup::Adult, Touch::ScreenReader)->code ==
+    CHECK(refusalOfWay(Site::Hands, WayOfWorking::HandsUnder, {}, AgeGroup::Adult, {Touch::ScreenReader})->code ==
           "way-needs-remote");
 }

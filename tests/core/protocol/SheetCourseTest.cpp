@@ -143,3 +143,55 @@ TEST_CASE("the pads of the care sheet count where the machine's are unknown or l
         CHECK(mayBegin(with.on(kToday), Site::Armpits, Waveform::Pulsed)->limit.mA == Approx(limit));
     }
 }
+
+TEST_CASE("a course that was reviewed, or whose days cannot be read, is none that a sheet replaces")
+{
+    const auto next = [](const Facts& d) { return coursesOf(sheetOf({Site::Hands}), d.on(kToday)); };
+    Facts reviewed = person();
+    reviewed.add(Course{Site::Hands, CourseTemplate::Seven, {}, kToday - 20, {}}, kToday - 20);
+    REQUIRE(next(reviewed).size() == 1);
+    CHECK(next(reviewed)[0].replaces);
+    reviewed.add(ReviewDone{Site::Hands, true}, kToday - 1);
+    REQUIRE(next(reviewed).size() == 1);
+    CHECK_FALSE(next(reviewed)[0].replaces);
+    Facts unreadable = person();
+    unreadable.add(Course{Site::Hands, CourseTemplate::Prescribed, {3, 2}, kToday - 1, {}}, kToday - 1);
+    REQUIRE(next(unreadable).size() == 1);
+    CHECK_FALSE(next(unreadable)[0].replaces);
+}
+
+TEST_CASE("a sheet with another template than the one in force begins its course")
+{
+    Facts d = person();
+    d.add(sheetOf({Site::Hands}, {}), kToday - 1);
+    CHECK(coursesOf(sheetOf({Site::Hands}, {}), d.on(kToday)).empty());
+    CHECK(coursesOf(sheetOf({Site::Hands}), d.on(kToday)).size() == 1);
+}
+
+TEST_CASE("what a sheet itself names, or is in use already, is neither dropped nor chosen again")
+{
+    const auto uses = [](const Facts& d, const CareSheet& sheet) {
+        std::vector<std::pair<Site, bool>> out;
+        for (const Payload& p : acceptanceOf(sheet, d.on(kToday)))
+            if (const auto* use = std::get_if<SiteUse>(&p))
+                out.emplace_back(use->site, use->inUse);
+        return out;
+    };
+    using Uses = std::vector<std::pair<Site, bool>>;
+    const auto inUse = [](std::initializer_list<Site> sites) {
+        Facts d = person();
+        for (const Site site : sites)
+            d.add(SiteUse{site, true}, kToday - 9);
+        return d;
+    };
+    CHECK(uses(inUse({Site::Hands}), sheetOf({Site::Hands})).empty());
+    CHECK(uses(inUse({Site::HandFoot}), sheetOf({Site::Feet})) ==
+          Uses{{Site::HandFoot, false}, {Site::Hands, true}, {Site::Feet, true}});
+    CHECK(uses(inUse({Site::HandFoot}), sheetOf({Site::HandFoot, Site::Hands})) == Uses{{Site::Hands, true}});
+    const auto both = accepted(inUse({Site::HandFoot}), sheetOf({Site::Hands, Site::Feet}));
+    CHECK(both.chosen[Site::HandFoot] == false);
+    CHECK(both.chosen[Site::Hands] == true);
+    CHECK(both.chosen[Site::Feet] == true);
+    CHECK(uses(inUse({Site::HandFoot, Site::Feet}), sheetOf({Site::Hands})) ==
+          Uses{{Site::HandFoot, false}, {Site::Hands, true}});
+}

@@ -129,3 +129,32 @@ TEST_CASE("a larger pad than the care sheet named allows more, a first size does
     next.pad.reset(); // counts as 24 cm², which is less
     CHECK_FALSE(loosens(effectsOf(next, diary)));
 }
+
+TEST_CASE("a sheet for every site is told for every site, and a tighter waveform loosens nothing")
+{
+    CareSheet all = strict();
+    all.sites = {};
+    const auto effects = effectsOf(all, Facts().adult().on(kDay));
+    REQUIRE(effects.size() == 1);
+    CHECK(effects.front().sites.size() == allOf<Site>().size());
+    CareSheet direct = strict();
+    direct.waveform = Waveform::Direct;
+    CHECK(changes(direct, strict()) == std::vector<SheetChange>{{SheetField::Waveform, false}});
+    CareSheet free = strict();
+    free.waveform.reset();
+    CHECK(changes(free, strict()) == std::vector<SheetChange>{{SheetField::Waveform, false}});
+}
+
+TEST_CASE("a higher level to begin with, or none any more, loosens, and a lower one does not")
+{
+    CareSheet before = strict();
+    before.level = Milliamps{6};
+    for (const auto& [level, more] : {std::pair{std::optional(Milliamps{6.5}), true},
+                                      {std::optional(Milliamps{5}), false},
+                                      {std::optional<Milliamps>(), true}}) {
+        CareSheet after = before;
+        after.level = level;
+        CHECK(changes(before, after) == std::vector<SheetChange>{{SheetField::Level, more}});
+    }
+    CHECK(changes(strict(), before) == std::vector<SheetChange>{{SheetField::Level, false}});
+}

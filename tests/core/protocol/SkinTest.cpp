@@ -150,3 +150,17 @@ TEST_CASE("a clinician has a name that can be read")
     for (const char* name : {"x", " x", "\u00A0Å"})
         CHECK_FALSE(isBlank(name));
 }
+
+TEST_CASE("of several harms the latest one is named, and other skin's is not")
+{
+    auto d = person().add(sessionWith({SkinFinding::Burn}), kDay - 4);
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, kDay - 6);
+    d.add(SideEffect{DiarySite::Feet, {SkinFinding::Blister}, ""}, kDay - 1);
+    CHECK(skinBar(d.on(kDay), DiarySite::Hands)->since == kDay - 4);
+    CHECK(skinBar(d.on(kDay), DiarySite::Hands)->finding == SkinFinding::Burn);
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, kDay - 2);
+    CHECK(skinBar(d.on(kDay), DiarySite::Hands)->since == kDay - 2);
+    CHECK(skinBar(d.on(kDay), DiarySite::Hands)->finding == SkinFinding::Blister);
+    CHECK(skinBar(d.on(kDay), DiarySite::Feet)->since == kDay - 1);
+    CHECK_FALSE(skinBar(d.on(kDay), DiarySite::Armpits));
+}

@@ -13,8 +13,8 @@ Weighing paper(double before, double after, double minutes) { return {DiarySite:
 
 TEST_CASE("the published limits are mean and two deviations, to within the rounding of the paper")
 {
-    // Stefaniak & Proczko, Clin Auton Res 2013;23(4): 46, 50 and 136 from 18.49 ± 14.06, 15.77 ± 16.87, 42.39 ± 47.08.
-    // Recomputed 46.61, 49.51 and 136.55; printed without decimals, twice cut off and once rounded.
+    // Stefaniak & Proczko, Clin Auton Res 2013;23(4): 46, 50 and 136 from 18.49 ± 14.06, 15.77 ± 16.87,
+    // 42.39 ± 47.08. Recomputed 46.61, 49.51 and 136.55; printed without decimals, twice cut off and once rounded.
     const double recomputed[] = {46.61, 49.51, 136.55};
     for (const auto site : allOf<DiarySite>()) {
         const auto n = normalSweat(site);
@@ -59,4 +59,18 @@ TEST_CASE("impossible weighings are refused")
     CHECK(sweatRate(paper(1000, 1100, 0), {1.8}).error().code == "minutes-out-of-range");
     CHECK(sweatRate(paper(1000, 1100, nan), {1.8}).error().code == "minutes-out-of-range");
     CHECK(sweatRate(paper(1000, 1100, 5), {0}).error().code == "no-body-surface");
+}
+
+TEST_CASE("paper that lay for longer than a day, or a body surface without end, gives no rate")
+{
+    CHECK(sweatRate(paper(1000, 1100, 1440), {1.8}).ok());
+    CHECK(sweatRate(paper(1000, 1100, 1441), {1.8}).error().code == "minutes-out-of-range");
+    CHECK(sweatRate(paper(1000, 1100, 5), {HUGE_VAL}).error().code == "no-body-surface");
+    CHECK(sweatRate(paper(1000, 1100, 5), {std::nan("")}).error().code == "no-body-surface");
+}
+
+TEST_CASE("paper of up to a hundred grams is weighed")
+{
+    CHECK(sweatRate(paper(100'000, 100'000, 5), {1.8}).ok());
+    CHECK(sweatRate(paper(100'000, 100'001, 5), {1.8}).error().code == "weight-of-paper");
 }

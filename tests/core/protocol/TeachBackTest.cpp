@@ -98,3 +98,33 @@ TEST_CASE("whether somebody taught is asked after the first three sessions at a 
     CHECK_FALSE(asked(Site::Feet));
     CHECK(asked());
 }
+
+TEST_CASE("a session that was stopped early is none of the first three")
+{
+    Session early;
+    early.completed = false;
+    Facts d;
+    for (int i = 1; i <= 3; ++i)
+        d.add(early, kDay - i);
+    CHECK(offersTeachBack(d.on(kDay), Site::Hands));
+}
+
+TEST_CASE("of two levels agreed the lower one counts, each for its own waveform")
+{
+    CareSheet sheet;
+    sheet.who = "nurse";
+    sheet.given = kDay;
+    sheet.waveform = Waveform::Direct;
+    sheet.level = Milliamps{7};
+    const auto agreed = [&](const Facts& d, Waveform waveform = Waveform::Direct) {
+        return agreedLevel(d.on(kDay), Site::Hands, waveform);
+    };
+    CHECK_FALSE(agreed(Facts()));
+    CHECK_FALSE(agreed(Facts().add(taught(Site::Hands), kDay)));
+    CHECK(agreed(Facts().add(taught(Site::Hands, 6), kDay)) == Milliamps{6});
+    CHECK(agreed(Facts().add(sheet, kDay)) == Milliamps{7});
+    CHECK(agreed(Facts().add(taught(Site::Hands, 6), kDay).add(sheet, kDay)) == Milliamps{6});
+    CHECK(agreed(Facts().add(taught(Site::Hands, 8), kDay).add(sheet, kDay)) == Milliamps{7});
+    CHECK(agreed(Facts().add(taught(Site::Hands, 8, Waveform::Pulsed), kDay).add(sheet, kDay), Waveform::Pulsed) ==
+          Milliamps{8});
+}

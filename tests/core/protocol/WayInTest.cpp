@@ -271,3 +271,169 @@ TEST_CASE("feet follow hands where they did so the last time, and not where they
     CHECK_FALSE(usuallyFollowedBy(pair.on(kToday), Site::Hands).has_value());
     CHECK_FALSE(usuallyFollowedBy(pair.on(kToday), Site::Armpits).has_value());
 }
+
+TEST_CASE("a stop that stands is an incident, one that was taken back is none")
+{
+    Facts d = used();
+    led(d, kToday - 2, hands(), {event("", 0, BathEventKind::StopPressed), event("", 0, BathEventKind::StopTakenBack)});
+    CHECK_FALSE(reasonOf(d).has_value());
+    led(d, kToday - 1, hands(), {event("", 0, BathEventKind::StopPressed)});
+    CHECK(reasonOf(d) == LongWayReason::Incident);
+}
+
+TEST_CASE("a reading without a number, or of a session whose limit is not known, is no incident")
+{
+    Facts d = used();
+    led(d, kToday - 2, hands(), {event("", 0, BathEventKind::Reading)});
+    CHECK_FALSE(reasonOf(d).has_value());
+    Facts bare = used();
+    bare.add(event("lost", 0, BathEventKind::Reading, Milliamps{99}), kToday - 1, 18 * 60);
+    Session s;
+    s.bath = "lost";
+    bare.add(s, kToday - 1, 19 * 60);
+    CHECK_FALSE(reasonOf(bare).has_value());
+}
+
+TEST_CASE("what was led and never written down is an incident where that skin had current, from that day on")
+{
+    const auto with = [](BathPrepared how, LocalDate on, bool current) {
+        Facts d = used();
+        how.bath = "b";
+        d.add(how, on, 18 * 60).add(event("b", 0, BathEventKind::Begin), on, 18 * 60);
+        if (current)
+            d.add(event("b", 1, BathEventKind::SwitchedOn), on, 18 * 60);
+        return incidentAtLatest(d.on(kToday), Site::Hands);
+    };
+    CHECK(with(hands(), kToday - 7, true)); // the day of the latest session
+    CHECK_FALSE(with(hands(), kToday - 8, true));
+    CHECK_FALSE(with(hands(), kToday - 1, false));
+    BathPrepared feet = hands();
+    feet.site = Site::Feet;
+    CHECK_FALSE(with(feet, kToday - 1, true));
+    feet.site = Site::HandFoot;
+    CHECK(with(feet, kToday - 1, true));
+    CHECK_FALSE(incidentAtLatest(Facts().on(kToday), Site::Hands));
+    Facts never; // no session there was ever written down
+    led(never, kToday - 1, hands(), {}, false);
+    CHECK(incidentAtLatest(never.on(kToday), Site::Hands));
+    Facts lost = used(); // what was prepared is not known
+    lost.add(event("lost", 0, BathEventKind::SwitchedOn), kToday - 1, 18 * 60);
+    CHECK_FALSE(incidentAtLatest(lost.on(kToday), Site::Hands));
+}
+
+TEST_CASE("skin that suffered before the latest session, or is only dry, brings no list back")
+{
+    const auto with = [](SkinFinding finding, LocalDate on) {
+        return incidentAtLatest(used().add(SideEffect{DiarySite::Hands, {finding}, ""}, on).on(kToday), Site::Hands);
+    };
+    CHECK_FALSE(with(SkinFinding::Redness, kToday - 8));
+    CHECK(with(SkinFinding::Redness, kToday - 7));
+    CHECK(with(SkinFinding::Burn, kToday - 1));
+    CHECK_FALSE(with(SkinFinding::Dryness, kToday - 1));
+}
+
+TEST_CASE("the same machine by its name, and led sessions elsewhere or not written down, are no other kit")
+{
+    Session named;
+    named.machine = machine().name;
+    Facts d = used();
+    led(d, kToday - 3, hands(), {}, true, named);
+    CHECK_FALSE(reasonOf(d).has_value());
+    BathPrepared other = hands();
+    other.swap = PolaritySwap::Switch;
+    other.site = Site::Armpits;
+    led(d, kToday - 2, other);
+    CHECK_FALSE(reasonOf(d).has_value());
+    other.site = Site::Hands;
+    other.bath = "begun";
+    d.add(other, kToday - 1, 18 * 60).add(event("begun", 0, BathEventKind::Begin), kToday - 1, 18 * 60);
+    CHECK_FALSE(reasonOf(d).has_value());
+}
+
+TEST_CASE("hands under that were only begun, or led another way, were not led once")
+{
+    Facts d = used();
+    led(d, kToday - 3, hands());
+    CHECK(reasonOf(d, WayOfWorking::HandsUnder) == LongWayReason::HandsUnder);
+    BathPrepared begun = hands(Waveform::Direct, WayOfWorking::HandsUnder);
+    begun.bath = "begun";
+    d.add(begun, kToday - 1, 18 * 60).add(event("begun", 0, BathEventKind::Begin), kToday - 1, 18 * 60);
+    CHECK(reasonOf(d, WayOfWorking::HandsUnder) == LongWayReason::HandsUnder);
+}
+
+TEST_CASE("of several sessions led on one day the one that began last is offered again")
+{
+    Facts d = used();
+    const auto prepared = [&](const std::string& bath, Side side, LocalDate on, std::optional<long long> beganMs) {
+        BathPrepared p = hands();
+        p.site = Site::HandFoot;
+        p.firstSide = side;
+        p.bath = bath;
+        d.add(p, on, 18 * 60);
+        if (!beganMs)
+            return;
+        BathEvent e = event(bath, 0, BathEventKind::Begin);
+        e.wallMs = *beganMs;
+        d.add(e, on, 18 * 60);
+    };
+    const auto side = [&] { return choiceFor(d.on(kToday), Site::HandFoot).firstSide; };
+    prepared("b", Side::Left, kToday - 1, 9);
+    CHECK(side() == Side::Left);
+    prepared("c", Side::Right, kToday - 1, 5); // began earlier
+    CHECK(side() == Side::Left);
+    prepared("d", Side::Right, kToday - 1, {}); // never began
+    CHECK(side() == Side::Left);
+    prepared("e", Side::Right, kToday - 3, 99); // on an earlier day
+    CHECK(side() == Side::Left);
+    d.add(event("f", 0, BathEventKind::Begin), kToday, 18 * 60); // of nothing that was prepared
+    CHECK(side() == Side::Left);
+    prepared("a", Side::Right, kToday - 1, 12);
+    CHECK(side() == Side::Right);
+    prepared("h", Side::Left, kToday - 1, 15);
+    CHECK(side() == Side::Left);
+    prepared("g", Side::Right, kToday, 1);
+    CHECK(side() == Side::Right);
+}
+
+TEST_CASE("the waveform of the last session is offered again, led or not")
+{
+    Facts d = used();
+    const auto waveform = [&] { return choiceFor(d.on(kToday), Site::Hands).waveform; };
+    d.session(Site::Hands, kToday - 5, Waveform::Pulsed);
+    CHECK(waveform() == Waveform::Pulsed);
+    led(d, kToday - 4, hands());
+    CHECK(waveform() == Waveform::Direct);
+    d.session(Site::Hands, kToday - 3, Waveform::Pulsed); // without the phone
+    CHECK(waveform() == Waveform::Pulsed);
+    Facts begun; // led, and never written down
+    begun.adult().add(machine(), kToday - 9);
+    led(begun, kToday - 1, hands(Waveform::Pulsed), {}, false);
+    CHECK(choiceFor(begun.on(kToday), Site::Hands).waveform == Waveform::Pulsed);
+    Facts nobody; // of unknown age: as a child
+    nobody.add(machine(), kToday - 9);
+    CHECK(choiceFor(nobody.on(kToday), Site::Hands).waveform == Waveform::Pulsed);
+}
+
+TEST_CASE("hands follow feet as well, and only where both were completed the last time")
+{
+    const auto after = [](const Facts& d, Site site) { return usuallyFollowedBy(d.on(kToday), site); };
+    Facts pair = used();
+    pair.session(Site::Feet, kToday - 7).session(Site::Feet, kToday);
+    CHECK(after(pair, Site::Feet) == Site::Hands);
+    Session early;
+    early.site = Site::Feet;
+    early.completed = false;
+    Facts stopped = used();
+    stopped.session(Site::Feet, kToday - 7).add(early, kToday - 1).session(Site::Hands, kToday);
+    CHECK(after(stopped, Site::Hands) == Site::Feet); // what was stopped early changes no habit
+    early.site = Site::Hands;
+    Facts hand = used();
+    hand.session(Site::Feet, kToday - 7).add(early, kToday - 1).session(Site::Hands, kToday);
+    CHECK(after(hand, Site::Hands) == Site::Feet);
+    Facts apart = used();
+    apart.session(Site::Feet, kToday - 6).session(Site::Hands, kToday);
+    CHECK_FALSE(after(apart, Site::Hands).has_value()); // not on one day
+    Facts since = used();
+    since.session(Site::Feet, kToday - 14).session(Site::Hands, kToday);
+    CHECK_FALSE(after(since, Site::Hands).has_value()); // the hands alone the last time
+}
