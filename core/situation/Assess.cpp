@@ -19,21 +19,25 @@ using outlook::kSettlingDays;
 
 constexpr double kSweatingLikely = 0.5; // chance from which one wet report restarts the course: our own choice
 
-Reason usualSpell(const View& v, const SiteSituation& s)
+/// How long the person usually stays dry, unless it is told that dry spells have become shorter: the two would
+/// contradict each other.
+void tellUsualSpell(const View& v, SiteSituation& s)
 {
+    if (outlook::shorterToTell(s.forecast))
+        return;
     Reason r = because(ReasonKind::DrySpellUsual);
     const auto usual = outlook::usualDays(s.forecast);
     r.from = usual.from;
     r.to = usual.to;
-    r.number = v.treated.empty() ? 0 : v.today - v.treated.back();
-    return r;
+    r.number = v.today - v.treated.back();
+    s.reasons.push_back(r);
 }
 
-/// Whether the report that came last and the one before it, at most two days earlier, both show at least `level`.
+/// Whether the report before the last one, at most two days earlier, shows at least `level` as the last one does.
 bool twiceAtLeast(const View& v, Level level)
 {
     const auto& reports = v.sinceSession;
-    return reports.size() >= 2 && reports.back().level >= level && reports[reports.size() - 2].level >= level &&
+    return reports.size() >= 2 && reports[reports.size() - 2].level >= level &&
            reports.back().date - reports[reports.size() - 2].date <= 2;
 }
 
@@ -51,7 +55,8 @@ void readReports(const View& v, SiteSituation& s)
     // On the day after a session the skin settles, and one report of dampness calls for nothing (our own choice). But
     // skin that was damp may need a second session: one or two are usually enough (common practice, no source).
     const bool onDamp = !s.forecast.spells.empty() && s.forecast.spells.back().onDamp;
-    const bool settling = !v.treated.empty() && age <= kSettlingDays && !twice && !(onDamp && atRest);
+    static_assert(kSettlingDays < 2, "two reports in that time would have to be looked at");
+    const bool settling = !v.treated.empty() && age <= kSettlingDays && (!onDamp || !atRest);
     const bool wet = last.level >= Level::Wet && atRest && !settling;
     if (wet && (twiceAtLeast(v, Level::Wet) || s.forecast.today.sweating >= kSweatingLikely)) {
         s.stage = Stage::SweatingAgain;
@@ -63,13 +68,14 @@ void readReports(const View& v, SiteSituation& s)
     const bool old = v.treated.empty() || age >= s.forecast.soonest;
     // In a younger spell the cost decides, but not on the day after a session, when the skin settles.
     const bool likely = !settling && s.forecast.firstDew;
-    if (!settling && (twice || wet || (atRest && (old || likely)))) {
+    // In a comparison every spell ends in the same way: at the first dampness at rest.
+    if (!settling && (twice || wet || (atRest && (old || likely || s.compares())))) {
         s.stage = Stage::FirstDew;
         s.advice = Advice::FirstDewTopUp;
         s.nextSession = v.today;
         const auto once = wet ? ReasonKind::WetOnce : ReasonKind::ClammyAtRest;
         s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : once, last.date));
-        if (!twice && !old && s.forecast.today.dry < 0.5) {
+        if (!twice && !old && !s.compares() && s.forecast.today.dry < 0.5) {
             s.reasons.push_back(because(ReasonKind::ReturnLikely));
             s.reasons.back().probability = 1 - s.forecast.today.dry;
         }
@@ -87,14 +93,15 @@ void readReports(const View& v, SiteSituation& s)
 /// that call nor takes it back.
 void callByForecast(const View& v, SiteSituation& s)
 {
-    if (!s.forecast.due || *s.forecast.due > v.today)
+    const auto due = s.callDay();
+    if (!due || *due > v.today)
         return;
     const bool regardless = v.today - *s.forecast.lastSession >= s.forecast.bestAge ||
-                            (!v.sinceSession.empty() && *s.forecast.due <= v.sinceSession.back().date);
-    if (s.advice != Advice::None && !(s.advice == Advice::Watch && regardless))
+                            (!v.sinceSession.empty() && *due <= v.sinceSession.back().date);
+    if (s.advice != Advice::None && (s.advice != Advice::Watch || !regardless))
         return;
     s.advice = Advice::TopUpDue;
-    Reason r = because(ReasonKind::DueByForecast, *s.forecast.due);
+    Reason r = because(ReasonKind::DueByForecast, *due);
     r.probability = s.forecast.dampTomorrow;
     s.reasons.insert(s.reasons.begin(), r);
 }
@@ -113,23 +120,40 @@ void offerBeforeLeaving(const View& v, SiteSituation& s)
     s.reasons.insert(s.reasons.begin(), r);
 }
 
+/// Says that a comparison keeps the forecast from calling. It rests where a new course is called for.
+void tellComparison(const View& v, SiteSituation& s)
+{
+    if (!s.compares())
+        return;
+    if (s.advice == Advice::RestartCourse) {
+        s.comparison->rests = ComparisonRest::Sweating;
+        return;
+    }
+    Reason r = because(ReasonKind::Comparing);
+    r.number = s.comparison->pair();
+    r.count = outlook::kPairs;
+    const bool decides = s.advice == Advice::None && (v.treated.empty() || v.treated.back() != v.today);
+    s.reasons.insert(decides ? s.reasons.begin() : s.reasons.end(), r);
+}
+
 void dryStage(const View& v, SiteSituation& s)
 {
     s.stage = Stage::KeepingDry;
     s.advice = Advice::None;
-    if (s.forecast.due)
-        s.nextSession = aroundDaysAway(v.diary, *s.forecast.lastSession, *s.forecast.due);
+    if (const auto due = s.callDay())
+        s.nextSession = aroundDaysAway(v.diary, *s.forecast.lastSession, *due);
     if (!v.treated.empty() && v.treated.back() == v.today) {
-        const bool completed = !v.sessions.empty() && v.sessions.back() == v.today;
+        // A stopped one counts beside completed ones alone, so that there are some.
+        const bool completed = v.sessions.back() == v.today;
         s.reasons.push_back(because(completed ? ReasonKind::SessionDoneToday : ReasonKind::StoppedCounts));
-        s.reasons.push_back(usualSpell(v, s));
+        tellUsualSpell(v, s);
         return;
     }
     readReports(v, s);
     callByForecast(v, s);
     offerBeforeLeaving(v, s);
     if (s.forecast.lastSession)
-        s.reasons.push_back(usualSpell(v, s));
+        tellUsualSpell(v, s);
 }
 
 /// Applies the person's answer to the present call. A newer report overrides the answer "not this time".
@@ -252,6 +276,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
     SiteSituation s;
     s.site = use.site;
     s.treatedAs = use.treatedAs;
+    s.comparison = comparisonAt(diary, use);
     s.forecast = outlook::forecastFor(diary, use.site, settings);
     if (!v.sessions.empty())
         s.lastSession = v.sessions.back();
@@ -277,6 +302,7 @@ SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const 
         s.reasons.push_back(because(ReasonKind::NoCourseYet));
     } else {
         dryStage(v, s);
+        tellComparison(v, s);
         applyAnswer(v, s);
         holdWhileAway(v, s);
     }

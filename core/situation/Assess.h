@@ -6,6 +6,7 @@
 #include "protocol/Limits.h"
 #include "protocol/Response.h"
 #include "protocol/Screening.h"
+#include "situation/Comparison.h"
 
 #include <optional>
 #include <string>
@@ -68,7 +69,8 @@ enum class ReasonKind {
     CourseCrowded,       ///< count = sessions on consecutive days; days past the window with a day between
     BeforeLeaving,       ///< date = first day away, days = how many; the call would fall into them
     AwayNow,             ///< date = last day away; the call waits until then
-    StoppedCounts        ///< today's session was stopped with most of its charge done
+    StoppedCounts,       ///< today's session was stopped with most of its charge done
+    Comparing            ///< number, count = pair and pairs of the comparison that keeps the forecast from calling
 };
 
 struct Reason {
@@ -112,6 +114,10 @@ struct SiteSituation {
     bool heldByAway = false; ///< the skin or the forecast calls for a session, and the call waits for the return
     std::optional<LocalDate> lastSession;
     outlook::Forecast forecast;
+    std::optional<Compared> comparison; ///< the latest one; while it runs, the forecast calls for nothing
+    [[nodiscard]] bool compares() const { return comparison && comparison->runs(); }
+    /// The day on which the forecast calls for a top-up. None while a comparison runs.
+    [[nodiscard]] std::optional<LocalDate> callDay() const { return compares() ? std::nullopt : forecast.due; }
 };
 
 struct Situation {
@@ -147,5 +153,5 @@ FIRSTDEW_TOKENS(situation::ReasonKind, "no-course-yet", "course-session-today", 
                 "screening-stops", "screening-asks", "screening-stale", "skin-bars", "birth-date-missing",
                 "machine-unsuited", "no-response", "response-good", "response-strong", "paused-by-person", "put-off",
                 "wet-once", "prescribed-lacks", "machine-has-none", "not-better-yet", "score-needed", "enough-today",
-                "course-session-missed", "course-crowded", "before-leaving", "away-now", "stopped-counts");
+                "course-session-missed", "course-crowded", "before-leaving", "away-now", "stopped-counts", "comparing");
 } // namespace firstdew::facts

@@ -37,7 +37,7 @@ protocol::CourseRequest requestOf(const View& v, LocalDate day)
         if (known(e.happened.date))
             q.away.emplace_back(e.payload.from, e.payload.to);
     for (const LocalDate d : v.sessions)
-        if (d >= course.start && d <= day)
+        if (d >= course.start) // nobody looks back to a day before the last of them
             q.done.push_back(d);
     const int done = static_cast<int>(q.done.size());
     for (const auto& e : v.diary.courseMoves)
@@ -130,7 +130,7 @@ int sessionsSince(const View& v, LocalDate day)
 /// What follows from the scores once every session of the course is done.
 void reviewCourse(const View& v, SiteSituation& s, std::optional<LocalDate> scored)
 {
-    if (!s.response || !scored || v.today - *scored > protocol::kScoreDays) {
+    if (!s.response || v.today - *scored > protocol::kScoreDays) {
         s.response.reset();
         Reason r = because(ReasonKind::ScoreNeeded);
         r.days = scored ? v.today - *scored : 0;
@@ -149,7 +149,8 @@ void reviewCourse(const View& v, SiteSituation& s, std::optional<LocalDate> scor
     r.count = early ? done : 0;
     s.reasons.insert(s.reasons.begin(), r);
     // Who prescribed the course decides how it goes on.
-    s.advice = early && !(sheet != nullptr && sheet->plan) ? Advice::TryFurther : Advice::AskPrescriber;
+    const bool prescribed = sheet != nullptr && sheet->plan;
+    s.advice = early && !prescribed ? Advice::TryFurther : Advice::AskPrescriber;
     if (sheet != nullptr)
         s.atNoResponse = sheet->atNoResponse;
 }
@@ -170,6 +171,23 @@ void planCourseOf(const View& v, SiteSituation& s)
         chosen != v.diary.coursePaces.rend() && (!s.missed || chosen->happened.date > s.missed->planned);
     if (!answered)
         s.crowding = protocol::crowdingOf(request, *s.course);
+}
+
+std::vector<LocalDate> courseDaysAhead(const Diary& diary, const diary::SiteInUse& use, int days)
+{
+    const diary::SiteDiary& site = diary.at(use.site);
+    const View v{diary, diary.today, use, site.sessionDays, {}, {}, site.course()};
+    std::vector<LocalDate> out;
+    if (v.course == nullptr)
+        return out;
+    for (LocalDate day = v.today; day < v.today + days; day = out.back() + 1) {
+        const auto plan = planOf(requestOf(v, day));
+        const auto* next = plan ? nextOf(*plan) : nullptr;
+        if (next == nullptr || next->date >= v.today + days)
+            break;
+        out.push_back(next->date); // until that day is over, the plan stays the same
+    }
+    return out;
 }
 
 std::optional<LocalDate> judgeResponse(const View& v, SiteSituation& s)

@@ -2,10 +2,12 @@
 
 #include "protocol/CareSheets.h"
 #include "protocol/Kit.h"
+#include "situation/CourseStage.h"
 #include "situation/Leave.h"
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <map>
 #include <span>
 
 namespace firstdew::situation {
@@ -22,21 +24,6 @@ constexpr int kFirstDewRepeats[] = {0, 1, 2, 3, 5, 7, 14, 21};
 
 bool among(std::span<const int> days, int day) { return std::find(days.begin(), days.end(), day) != days.end(); }
 
-/// Moves a time out of the quiet hours to their end. If the quiet hours run past midnight, a time in their evening
-/// part moves to the minute before they begin, so that it stays on its day.
-MinuteOfDay outsideQuiet(MinuteOfDay at, const ReminderSettings& s)
-{
-    const int from = s.quietFrom.minute;
-    const int until = s.quietUntil.minute;
-    if (from == until)
-        return at;
-    if (from < until)
-        return at.minute >= from && at.minute < until ? s.quietUntil : at;
-    if (at.minute >= from)
-        return {from - 1}; // not negative, because `from` is later than `until`
-    return {std::max(at.minute, until)};
-}
-
 bool quiet(MinuteOfDay at, const ReminderSettings& s)
 {
     const int from = s.quietFrom.minute;
@@ -46,10 +33,28 @@ bool quiet(MinuteOfDay at, const ReminderSettings& s)
     return at.minute >= from || at.minute < until;
 }
 
+/// Moves a time out of the quiet hours to their end. If the quiet hours run past midnight, a time in their evening
+/// part moves to the minute before they begin, so that it stays on its day.
+MinuteOfDay outsideQuiet(MinuteOfDay at, const ReminderSettings& s)
+{
+    const int from = s.quietFrom.minute;
+    const int until = s.quietUntil.minute;
+    if (!quiet(at, s))
+        return at;
+    if (from < until)
+        return s.quietUntil;
+    if (at.minute >= from)
+        return {from - 1}; // not negative, because `from` is later than `until`
+    return s.quietUntil;
+}
+
+using CourseDays = std::map<DiarySite, std::vector<LocalDate>>;
+
 class Day {
 public:
-    Day(const Diary& diary, const Situation& situation, const ReminderSettings& settings, LocalDate day)
-        : m_diary(diary), m_situation(situation), m_settings(settings), m_day(day)
+    Day(const Diary& diary, const Situation& situation, const CourseDays& courseDays, const ReminderSettings& settings,
+        LocalDate day)
+        : m_diary(diary), m_situation(situation), m_courseDays(courseDays), m_settings(settings), m_day(day)
     {
     }
 
@@ -85,7 +90,7 @@ private:
     void checkIn()
     {
         for (const SiteSituation& s : m_situation.sites)
-            if (s.stage != Stage::Paused && !(isToday() && s.checkedInToday))
+            if (s.stage != Stage::Paused && (!isToday() || !s.checkedInToday))
                 add(ReminderKind::CheckIn, s.site, m_settings.checkIn, m_day);
     }
 
@@ -94,14 +99,11 @@ private:
         if (s.advice == Advice::Blocked)
             return;
         if (s.stage == Stage::FirstCourse) {
-            if (!s.course)
+            const bool done = isToday() && s.advice != Advice::DoCourseSession; // or the skin had enough
+            if (done || !std::ranges::binary_search(m_courseDays.at(s.site), m_day))
                 return;
-            for (const auto& p : s.course->sessions)
-                if (p.state == protocol::CourseState::Planned && p.date == m_day &&
-                    !(isToday() && s.advice != Advice::DoCourseSession)) {
-                    add(ReminderKind::CourseSession, s.site, m_settings.sessions, m_day);
-                    m_sessionDay = true;
-                }
+            add(ReminderKind::CourseSession, s.site, m_settings.sessions, m_day);
+            m_sessionDay = true;
             return;
         }
         if (s.stage == Stage::FirstDew || s.stage == Stage::SweatingAgain)
@@ -129,15 +131,14 @@ private:
     bool chosenFor(const SiteSituation& s, LocalDate day) const { return answerOn(s, day - 1) == CallAnswer::Tomorrow; }
 
     bool away() const { return m_diary.awayAround(m_day).has_value(); }
-    /// The first day at home after days away: a call that waited for it comes then.
-    bool back() const { return !away() && m_diary.awayAround(m_day - 1); }
+    /// The day after days away, asked on a day at home: a call that waited for it comes then.
+    bool back() const { return m_diary.awayAround(m_day - 1).has_value(); }
 
     void firstDew(const SiteSituation& s)
     {
         if (away())
             return;
-        const LocalDate called =
-            s.reasons.empty() || !s.reasons.front().date ? m_situation.today : *s.reasons.front().date;
+        const LocalDate called = s.reasons.front().date.value_or(m_situation.today);
         const bool stands =
             s.advice == Advice::FirstDewTopUp || s.advice == Advice::RestartCourse || spared(s) || s.heldByAway;
         const bool chosen = chosenFor(s, m_day);
@@ -154,15 +155,17 @@ private:
     {
         // The days ahead are planned as if nobody opened the app again; every check-in plans them anew.
         const bool quietly = s.advice == Advice::None && !spared(s);
-        const auto planned = quietly ? s.forecast.dueIfSilent : s.nextSession;
+        auto planned = quietly ? s.forecast.dueIfSilent : s.nextSession;
+        const auto leave = quietly && planned ? leaveAround(m_diary, *s.forecast.lastSession, *planned) : std::nullopt;
+        if (planned && quietly && s.compares()) // without check-ins the comparison rests, and the forecast calls again
+            planned = std::max(*planned, restsFrom(m_diary, s.site, *s.comparison));
         if (!planned || away() || (isToday() && s.advice != Advice::TopUpDue))
             return;
         const LocalDate due = *planned;
-        const auto leave = quietly ? leaveAround(m_diary, *s.forecast.lastSession, due) : std::nullopt;
         const bool leaving = leave && m_day >= leave->offered && m_day < leave->from;
         const bool stands = s.advice != Advice::Watch || s.heldByAway;
         const bool named = among(kDueRepeats, m_day - due) || (m_day > due && back());
-        if (!chosenFor(s, m_day) && !leaving && !(stands && named))
+        if (!chosenFor(s, m_day) && !leaving && (!stands || !named))
             return;
         add(ReminderKind::TopUpDue, s.site, m_settings.sessions, leaving ? leave->offered : due);
         m_sessionDay = true;
@@ -237,6 +240,7 @@ private:
 
     const Diary& m_diary;
     const Situation& m_situation;
+    const CourseDays& m_courseDays;
     const ReminderSettings& m_settings;
     LocalDate m_day;
     bool m_sessionDay = false;
@@ -262,9 +266,12 @@ std::vector<Reminder> gather(const Diary& diary, int days)
     if (!settings.on)
         return {};
     const Situation situation = assess(diary);
+    CourseDays courseDays;
+    for (const diary::SiteInUse& use : diary.sitesInUse())
+        courseDays[use.site] = courseDaysAhead(diary, use, days);
     std::vector<Reminder> list;
     for (int i = 0; i < days; ++i) {
-        auto some = Day(diary, situation, settings, diary.today + i).all();
+        auto some = Day(diary, situation, courseDays, settings, diary.today + i).all();
         std::move(some.begin(), some.end(), std::back_inserter(list));
     }
     applyHandled(diary, settings, list);

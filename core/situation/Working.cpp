@@ -15,7 +15,8 @@ enum class Change { None, Some, Much };
 
 Change changeOf(double dampNow, std::optional<double> dampBefore)
 {
-    const double before = dampBefore && *dampBefore > 0 ? *dampBefore : kEveryDay;
+    const bool damp = dampBefore && *dampBefore > 0;
+    const double before = damp ? *dampBefore : kEveryDay;
     return dampNow <= kWorkingShare * before  ? Change::Much
            : dampNow <= kPartlyShare * before ? Change::Some
                                               : Change::None;
@@ -94,7 +95,7 @@ SiteWorking workingAt(const Diary& diary, const SiteSituation& site)
     std::vector<Change> changes;
     if (out.dampNow)
         changes.push_back(changeOf(*out.dampNow, out.dampBefore));
-    if (out.scoreBefore && out.scoreNow)
+    if (out.scoreNow) // and before
         if (const auto response = protocol::responseBy(*out.scoreBefore, *out.scoreNow))
             changes.push_back(changeOf(*response));
     const auto answer = answerOf(changes);

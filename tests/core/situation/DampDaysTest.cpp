@@ -47,3 +47,14 @@ TEST_CASE("Weeks begin on Monday and hold the days asked for alone")
     CHECK_FALSE(weeks[2].days.aWeek(kLeastInWeek));
     CHECK(dampWeeks(handsOf(d), kMonday + 1, kMonday).empty() == false); // the week of a day is there
 }
+
+TEST_CASE("Weeks after the last report are there and say nothing")
+{
+    Facts d;
+    d.checkIn(DiarySite::Hands, kMonday, Level::Wet);
+    const auto weeks = dampWeeks(handsOf(d), kMonday, kMonday + 13);
+    REQUIRE(weeks.size() == 2);
+    CHECK(weeks[0].days == DampDays{1, 1, 1});
+    CHECK(weeks[1].days == DampDays{});
+    CHECK(dampDaysIn(handsOf(d), kMonday + 1, kMonday + 9) == DampDays{});
+}

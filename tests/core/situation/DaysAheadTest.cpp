@@ -75,3 +75,24 @@ TEST_CASE("Where no session may be, none is drawn")
     d.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, kStart + 1);
     CHECK(sessionsIn(aheadOf(d, kStart + 20)) == 0);
 }
+
+TEST_CASE("Sessions of a course that are done are not drawn again, and beyond the forecast no chance is made up")
+{
+    Facts c;
+    Course course;
+    course.start = kStart;
+    c.adult().screened(kStart).add(course, kStart - 1).session(Site::Hands, kStart).session(Site::Hands, kStart + 1);
+    CHECK(sessionsIn(aheadOf(c, kStart + 1)) == 4); // days 4, 7, 10 and 15
+    // After the course is reviewed its plan is history.
+    c.add(ReviewDone{Site::Hands, true}, kStart + 1);
+    CHECK(sessionsIn(aheadOf(c, kStart + 1)) <= 1);
+
+    Facts d;
+    d.adult().screened(kStart).session(Site::Hands, kStart);
+    d.add(SideEffect{DiarySite::Hands, {SkinFinding::Blister}, ""}, kStart + 1);
+    const auto diary = d.on(kStart + 1);
+    const auto days = daysAhead(diary, assess(diary).sites.front(), 60);
+    REQUIRE(days.size() == 60);
+    CHECK(days.front().begun.has_value());
+    CHECK_FALSE(days.back().begun.has_value());
+}

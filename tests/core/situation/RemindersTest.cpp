@@ -103,20 +103,47 @@ TEST_CASE("quiet hours in the middle of the day begin and end on their minutes")
     CHECK_FALSE(dueAt(d, at(kStart + 2, 15)).empty());
 }
 
+TEST_CASE("while nobody opens the app, a missed session of a course has its reminder on the day it moves to")
+{
+    auto d = person();
+    Course c = course(kStart);
+    c.free = {Weekday::Mon, Weekday::Wed, Weekday::Fri};
+    d.add(c, kStart, 0);
+    d.session(Site::Hands, kStart);
+    SECTION("as it was said") {}
+    SECTION("with days away") { d.add(Away{kStart + 4, kStart + 11}, kStart + 1); }
+    SECTION("with one session moved by hand") { d.add(CourseMove{Site::Hands, 2, kStart + 7}, kStart + 1); }
+    const LocalDate closed = kStart + 1;
+    std::vector<LocalDate> planned;
+    for (const Reminder& r : upcomingAt(d, at(closed, 21)))
+        if (r.kind == ReminderKind::CourseSession)
+            planned.push_back(r.at.date);
+    std::vector<LocalDate> asked;
+    for (int i = 1; i < 28; ++i)
+        if (holds(dueAt(d, at(closed + i, 21)), ReminderKind::CourseSession))
+            asked.push_back(closed + i);
+    CHECK(planned == asked);
+    CHECK(planned.size() > 5); // more than the sessions that one plan would still name before the first is missed
+}
+
 TEST_CASE("sessions of a course have a reminder on their day until they are done")
 {
     auto d = person();
-    Course c;
-    c.site = Site::Hands;
-    c.start = kStart;
-    d.add(c, kStart, 0); // days 1, 2, 4, 7, 10, 15 and 22
+    d.add(course(kStart), kStart, 0); // days 1, 2, 4, 7, 10, 15 and 22
     std::vector<int> days;
-    for (const Reminder& r : upcomingAt(d, at(kStart, 6)))
-        if (r.kind == ReminderKind::CourseSession) {
-            days.push_back(r.at.date - kStart + 1);
-            CHECK(r.at.at.minute == 18 * 60);
-        }
+    for (const int day : {1, 2, 4, 7, 10, 15, 22}) {
+        for (const Reminder& r : upcomingAt(d, day == 1 ? at(kStart, 6) : at(kStart + day - 2, 22)))
+            if (r.kind == ReminderKind::CourseSession) {
+                days.push_back(r.at.date - kStart + 1);
+                CHECK(r.at.at.minute == 18 * 60);
+                break;
+            }
+        if (day < 22)
+            d.session(Site::Hands, kStart + day - 1);
+    }
     CHECK(days == std::vector{1, 2, 4, 7, 10, 15, 22});
+    d = person();
+    d.add(course(kStart), kStart, 0);
     CHECK_FALSE(holds(dueAt(d, at(kStart, 17, 59)), ReminderKind::CourseSession));
     CHECK(holds(dueAt(d, at(kStart, 18)), ReminderKind::CourseSession));
     d.session(Site::Hands, kStart);
@@ -491,4 +518,28 @@ TEST_CASE("a session that was stopped early is followed by the look at the skin 
     const auto d = person().session(Site::Hands, kStart - 9).add(stopped, kStart, 19 * 60);
     CHECK(holds(dueAt(d, at(kStart + 1, 12)), ReminderKind::SkinCheck));
     CHECK_FALSE(holds(dueAt(d, at(kStart + 2, 12)), ReminderKind::SkinCheck));
+}
+
+TEST_CASE("at its very minute a reminder is due and no longer ahead")
+{
+    const auto d = person().session(Site::Hands, kStart);
+    const auto ahead = [&](int hour, int minute) {
+        const auto list = upcomingAt(d, at(kStart + 2, hour, minute));
+        return std::ranges::any_of(
+            list, [](const Reminder& r) { return r.kind == ReminderKind::CheckIn && r.at.date == kStart + 2; });
+    };
+    CHECK(ahead(19, 59));
+    CHECK_FALSE(ahead(20, 0));
+    CHECK(holds(dueAt(d, at(kStart + 2, 20)), ReminderKind::CheckIn));
+}
+
+TEST_CASE("the question for the score is asked again after a week, as due since its first day")
+{
+    const auto d = person().session(Site::Hands, kStart);
+    for (const int day : {30, 37}) {
+        const auto due = dueAt(d, at(kStart + day, 21));
+        const auto asked = std::ranges::find(due, ReminderKind::HdssDue, &Reminder::kind);
+        REQUIRE(asked != due.end());
+        CHECK(asked->since == kStart + 30);
+    }
 }

@@ -213,3 +213,42 @@ TEST_CASE("told: whether it works, over a course and the months after")
     lines.push_back(fmt::format("{} {}", (kFirst + 90).iso(), told(askedOf(d, kFirst + 90))));
     build::checkTold("working", lines);
 }
+
+TEST_CASE("skin that was dry before is compared with dampness on every day, not with none")
+{
+    auto d = treated(7);
+    levels(d, kFirst - 10, times("d", 10));
+    levels(d, kFirst + 19, "cddddddddd");
+    const auto w = askedOf(d, kFirst + 28);
+    REQUIRE(w.dampBefore);
+    CHECK(*w.dampBefore == 0);
+    CHECK(w.answer == Working::Yes);
+}
+
+TEST_CASE("scores of another site, earlier ones, and one that the scale does not have change no answer")
+{
+    auto d = treated(7);
+    levels(d, kFirst - 10, times("w", 10));
+    levels(d, kFirst + 19, times("d", 10));
+    const LocalDate today = kFirst + 28;
+    d.add(Hdss{DiarySite::Hands, 4}, kFirst - 1).add(Hdss{DiarySite::Hands, 3}, today - 2);
+    d.add(Hdss{DiarySite::Feet, 4}, today - 1).add(Hdss{DiarySite::Hands, 2}, today);
+    CHECK(askedOf(d, today).scoreNow == 2);
+    CHECK(askedOf(d, today).answer == Working::Yes);
+    d.add(Hdss{DiarySite::Hands, 9}, today, 23 * 60);
+    CHECK(askedOf(d, today).answer == Working::Yes);
+}
+
+TEST_CASE("skin that sweats again today is not said to be fine by the weeks before")
+{
+    auto d = treated(7);
+    levels(d, kFirst - 10, times("w", 10));
+    d.add(ReviewDone{Site::Hands, true}, kFirst + 18);
+    levels(d, kFirst + 19, times("d", 18) + "ww");
+    const auto diary = d.on(kFirst + 38);
+    const auto site = assess(diary).sites.front();
+    REQUIRE(site.stage == Stage::SweatingAgain);
+    const auto w = workingAt(diary, site);
+    CHECK(w.dampNow.value() <= 1.4);
+    CHECK(w.answer == Working::Partly);
+}
