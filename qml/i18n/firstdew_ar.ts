@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>Free software under the Apache licence 2.0. Typefaces Inter and Noto Sans Arabic under the SIL Open Font Licence 1.1.</source>
-        <translation>برنامج حر برخصة Apache 2.0. الخطان Inter وNoto Sans Arabic برخصة SIL Open Font 1.1.</translation>
+        <translation>برنامج حر برخصة Apache 2.0. الخطان Inter وNoto Sans Arabic برخصة SIL Open Font License 1.1.</translation>
     </message>
 </context>
 <context>
@@ -35,7 +35,7 @@
     <name>AsTable</name>
     <message>
         <source>As a table</source>
-        <translation>كجدول</translation>
+        <translation>عرض كجدول</translation>
     </message>
 </context>
 <context>
@@ -66,7 +66,7 @@
     </message>
     <message>
         <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
-        <translation>لا تُخطط أي جلسة في هذه الأيام؛ وتُعدَّل الدورة حولها. وإذا حان موعد التجديد خلالها، يُعرض عليك قبل السفر.</translation>
+        <translation>لا تُخطَّط أي جلسة في هذه الأيام، وتُعدَّل الدورة حولها. وإذا كان موعد جلسة داعمة سيحل خلالها، عُرضت عليك قبل السفر.</translation>
     </message>
     <message>
         <source>Taking the kit along</source>
@@ -84,7 +84,7 @@
     <name>Bath</name>
     <message>
         <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>قبل الجلسة يجب أن يعرف Firstdew أين تُعالج وبأي جهاز، وإجاباتك عن أسئلة الصحة.</translation>
+        <translation>قبل الجلسة يجب أن يعرف Firstdew موضع العلاج والجهاز المستعمل وإجاباتك عن الأسئلة الصحية.</translation>
     </message>
 </context>
 <context>
@@ -98,7 +98,7 @@
         <translation>توقفت الجلسة</translation>
     </message>
     <message>
-        <source>The batteries are near their end.</source>
+        <source>The batteries are nearly empty.</source>
         <translation>البطاريات على وشك النفاد.</translation>
     </message>
     <message>
@@ -114,12 +114,12 @@
         <translation>الجلد الآن</translation>
     </message>
     <message>
-        <source>Keep in the diary</source>
-        <translation>الحفظ في اليوميات</translation>
+        <source>Save in the diary</source>
+        <translation>حفظ في اليوميات</translation>
     </message>
     <message>
-        <source>Current at zero, machine off, then lift out.</source>
-        <translation>التيار عند الصفر، الجهاز مطفأ، ثم أخرِج اليدين أو القدمين.</translation>
+        <source>Current at zero, machine off. Then take your hands or feet out.</source>
+        <translation>اخفض التيار إلى الصفر، وأطفئ الجهاز، ثم أخرِج اليدين أو القدمين من الماء.</translation>
     </message>
     <message>
         <source>Current at zero, machine off, then take the pads off.</source>
@@ -143,11 +143,11 @@
     </message>
     <message>
         <source>Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.</source>
-        <translation>يهدأ الجلد المتهيّج بالراحة وبمرطّب بسيط. قد يفيد كريم هيدروكورتيزون خفيف: اسأل الصيدلي.</translation>
+        <translation>يهدأ الجلد المتهيّج بالراحة وبمرطّب بسيط. وقد يفيد كريم هيدروكورتيزون خفيف: اسأل الصيدلي.</translation>
     </message>
     <message>
         <source>No further session there until a clinician has seen it. Seek help if it is painful or large.</source>
-        <translation>لا جلسة أخرى هناك حتى يفحص الموضعَ مختص صحي (طبيب أو ممرض). إن كانت الإصابة مؤلمة أو كبيرة فاطلب المساعدة.</translation>
+        <translation>لا جلسة أخرى هناك حتى يفحص الموضعَ مختص صحي. إن كانت الإصابة مؤلمة أو كبيرة فاطلب المساعدة.</translation>
     </message>
     <message>
         <source>Note (optional)</source>
@@ -155,11 +155,11 @@
     </message>
     <message>
         <source>Look at your skin and say how it is.</source>
-        <translation>انظر إلى جلدك وقل كيف حاله.</translation>
+        <translation>انظر إلى جلدك واذكر حالته.</translation>
     </message>
     <message>
         <source>Did somebody teach you this session?</source>
-        <translation>هل علّمك أحد هذه الجلسة؟</translation>
+        <translation>هل علّمك أحد في هذه الجلسة؟</translation>
     </message>
     <message>
         <source>Mark it</source>
@@ -186,7 +186,7 @@
     </message>
     <message>
         <source>True</source>
-        <translation>صحيح</translation>
+        <translation>كل هذا صحيح</translation>
     </message>
     <message>
         <source>Not quite</source>
@@ -194,14 +194,14 @@
     </message>
     <message>
         <source>Set up, then switch on</source>
-        <translation>جهّز ثم شغّل</translation>
+        <translation>جهّز الأدوات ثم شغّل الجهاز</translation>
     </message>
     <message>
-        <source>The batteries are near their end. Have new ones at hand.</source>
-        <translation>أوشكت البطاريات على النفاد. اجعل بدائل قريبة.</translation>
+        <source>The batteries are nearly empty. Have new ones at hand.</source>
+        <translation>البطاريات على وشك النفاد. اجعل بطاريات جديدة في متناولك.</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>متابعة</translation>
     </message>
     <message>
@@ -221,31 +221,31 @@
     </message>
     <message>
         <source>Ask a clinician first</source>
-        <translation>اسأل طبيبًا أولًا</translation>
+        <translation>اسأل مختصًا صحيًا أولًا</translation>
     </message>
     <message>
-        <source>Because of this, there must be no session until a clinician has cleared it:</source>
-        <translation>بسبب ما يلي لا يجوز إجراء أي جلسة حتى يسمح بها طبيب:</translation>
+        <source>Because of this, there must be no session until a clinician has approved treatment:</source>
+        <translation>بسبب ما يلي لا يجوز إجراء أي جلسة حتى يصرّح بها مختص صحي:</translation>
     </message>
     <message>
         <source>Go on only with a clinician&apos;s word on this:</source>
-        <translation>لا تتابع إلا بإذن طبيب في ما يلي:</translation>
+        <translation>لا تتابع إلا بموافقة مختص صحي على ما يلي:</translation>
     </message>
     <message>
         <source>What is safe now: leave the machine off. Nothing is lost by waiting.</source>
-        <translation>الآمن الآن: اترك الجهاز مطفأ. لا تخسر شيئًا بالانتظار.</translation>
+        <translation>الآمن الآن: اترك الجهاز مطفأ. لا ضرر من الانتظار.</translation>
     </message>
     <message>
-        <source>A clinician has cleared it</source>
-        <translation>سمح به طبيب</translation>
+        <source>A clinician has approved it</source>
+        <translation>صرّح به مختص صحي</translation>
     </message>
     <message>
-        <source>Who cleared it</source>
-        <translation>من سمح به</translation>
+        <source>Who approved it</source>
+        <translation>من صرّح به</translation>
     </message>
     <message>
         <source>Record and go on</source>
-        <translation>سجّل وتابع</translation>
+        <translation>تسجيل ومتابعة</translation>
     </message>
     <message>
         <source>Back</source>
@@ -253,14 +253,14 @@
     </message>
     <message>
         <source>Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.</source>
-        <translation>فقط إذا وافق طبيب أو ممرض يعرف هذا الأمر ويعرف علاجك. يظهر الاسم في الملخص.</translation>
+        <translation>فقط إذا وافق طبيب أو ممرض على علم بهذا الأمر وبعلاجك. ويظهر الاسم في الملخص.</translation>
     </message>
 </context>
 <context>
     <name>BathChoose</name>
     <message>
         <source>Where</source>
-        <translation>أين</translation>
+        <translation>موضع العلاج</translation>
     </message>
     <message>
         <source>Current</source>
@@ -287,7 +287,7 @@
         <translation>البالغ بجانب الطفل: %1</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>متابعة</translation>
     </message>
     <message>
@@ -303,7 +303,7 @@
     <name>BathExits</name>
     <message>
         <source>It is unpleasant</source>
-        <translation>إنه مزعج</translation>
+        <translation>الإحساس مزعج</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -350,7 +350,7 @@
     </message>
     <message>
         <source>If you are unsure: machine off now. Switched off less than ten minutes ago, the session goes on; otherwise it starts again or ends, and what you did is kept.</source>
-        <translation>إن لم تكن متأكدًا: أطفئ الجهاز الآن. إن أُطفئ قبل أقل من عشر دقائق تستمر الجلسة؛ وإلا فإنها تبدأ من جديد أو تنتهي، ويبقى ما أنجزته محفوظًا.</translation>
+        <translation>عند الشك: أطفئ الجهاز الآن. إن أُطفئ قبل أقل من عشر دقائق تستمر الجلسة؛ وإلا فإنها تبدأ من جديد أو تنتهي، ويبقى ما أنجزته محفوظًا.</translation>
     </message>
 </context>
 <context>
@@ -373,7 +373,7 @@
     </message>
     <message>
         <source>Enter the meter reading, now %1</source>
-        <translation>أدخل قراءة المقياس، الآن %1</translation>
+        <translation>أدخل قراءة المقياس، القراءة الحالية %1</translation>
     </message>
     <message>
         <source>Meter shows more</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>Meter reading, mA</source>
-        <translation>قراءة المقياس بالمللي أمبير</translation>
+        <translation>قراءة المقياس، mA</translation>
     </message>
     <message>
         <source>Delete</source>
@@ -401,15 +401,15 @@
     </message>
     <message>
         <source>Enter meter reading</source>
-        <translation>أدخل قراءة العداد</translation>
+        <translation>أدخل قراءة المقياس</translation>
     </message>
     <message>
         <source>Enter the meter reading</source>
-        <translation>إدخال قراءة المقياس</translation>
+        <translation>أدخل قراءة المقياس</translation>
     </message>
     <message>
         <source>Above the limit of %1</source>
-        <translation>فوق الحد %1</translation>
+        <translation>فوق الحد البالغ %1</translation>
     </message>
 </context>
 <context>
@@ -424,7 +424,7 @@
     </message>
     <message>
         <source>After a real session you dry your skin and the kit, say how it felt, and look at your skin.</source>
-        <translation>بعد جلسة حقيقية تجفف جلدك والأدوات، وتقول كيف كانت، وتنظر إلى جلدك.</translation>
+        <translation>بعد الجلسة الحقيقية تجفف جلدك والأدوات، وتذكر كيف كان الإحساس، وتنظر إلى جلدك.</translation>
     </message>
     <message>
         <source>Practise again</source>
@@ -432,7 +432,7 @@
     </message>
     <message>
         <source>Leave practice</source>
-        <translation>اترك التدريب</translation>
+        <translation>إنهاء التدريب</translation>
     </message>
 </context>
 <context>
@@ -443,12 +443,12 @@
     </message>
     <message>
         <source>Go through a whole session with the machine off: every step, picture and spoken word. Nothing is recorded.</source>
-        <translation>مرّ بجلسة كاملة والجهاز مطفأ: كل خطوة وكل صورة وكل كلام. لا يُسجَّل شيء.</translation>
+        <translation>مرّ بجلسة كاملة والجهاز مطفأ: كل خطوة وكل صورة وكل كلمة منطوقة. ولا يُسجَّل شيء.</translation>
     </message>
     <message numerus="yes">
         <source>What takes minutes takes %n second(s) here.</source>
         <translation>
-            <numerusform>ما يستغرق دقائق يستغرق هنا %n ثانية.</numerusform>
+            <numerusform>ما يستغرق دقائق لا يستغرق هنا أي ثانية.</numerusform>
             <numerusform>ما يستغرق دقائق يستغرق هنا ثانية واحدة.</numerusform>
             <numerusform>ما يستغرق دقائق يستغرق هنا ثانيتين.</numerusform>
             <numerusform>ما يستغرق دقائق يستغرق هنا %n ثوانٍ.</numerusform>
@@ -458,7 +458,7 @@
     </message>
     <message>
         <source>Where</source>
-        <translation>أين</translation>
+        <translation>موضع العلاج</translation>
     </message>
     <message>
         <source>Back</source>
@@ -501,7 +501,7 @@
     </message>
     <message>
         <source>Test the volume</source>
-        <translation>تحقق من علو الصوت</translation>
+        <translation>جرّب مستوى الصوت</translation>
     </message>
     <message>
         <source>Begin</source>
@@ -512,32 +512,20 @@
         <translation>رجوع</translation>
     </message>
     <message>
-        <source>Antiperspirant with aluminium there in the last 24 hours?</source>
-        <translation>هل استخدمت هناك مضاد تعرّق بالألمنيوم في آخر 24 ساعة؟</translation>
-    </message>
-    <message>
         <source>No</source>
         <translation>لا</translation>
-    </message>
-    <message>
-        <source>Shaved there in the last three days?</source>
-        <translation>هل حلقت هناك في آخر ثلاثة أيام؟</translation>
-    </message>
-    <message>
-        <source>Small cuts on the skin there?</source>
-        <translation>هل توجد جروح صغيرة في الجلد هناك؟</translation>
     </message>
     <message>
         <source>Yes</source>
         <translation>نعم</translation>
     </message>
     <message>
-        <source>The batteries are near their end. Have new ones at hand.</source>
-        <translation>البطاريات توشك على النفاد. جهّز بطاريات جديدة.</translation>
+        <source>The batteries are nearly empty. Have new ones at hand.</source>
+        <translation>البطاريات على وشك النفاد. اجعل بطاريات جديدة في متناولك.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
-        <translation>ارفع التيار واخفضه بجهاز التحكم عن بعد. ما دامت يداك في الماء يكفي لإيقاف الجلسة أي زر، أو لمسة في أي مكان من الشاشة بالمرفق أو الأنف. عند التبديل: المقياس عند الصفر، أخرِج يديك، جففهما، بدّل، ثم المس الشاشة. الهاتف ينتظرك. وهو لا يرى التيار: راقب المقياس بنفسك.</translation>
+        <translation>ارفع التيار واخفضه بجهاز التحكم عن بعد. ما دامت يداك في الماء، توقف الجلسةَ أيُّ ضغطة زر أو لمسة في أي مكان من الشاشة بالمرفق أو الأنف. عند التبديل: المقياس عند الصفر، أخرِج يديك، جففهما، بدّل، ثم المس الشاشة. الهاتف ينتظرك. وهو لا يرى التيار: راقب المقياس بنفسك.</translation>
     </message>
     <message>
         <source>All checked</source>
@@ -553,11 +541,23 @@
     </message>
     <message>
         <source>Checked</source>
-        <translation>فحصته</translation>
+        <translation>تم الفحص</translation>
     </message>
     <message>
         <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
         <translation>يُسمع صوت خافت طوال الجلسة. إذا توقف، فاخفض التيار إلى الصفر وأطفئ الجهاز.</translation>
+    </message>
+    <message>
+        <source>%1: antiperspirant with aluminium in the last 24 hours?</source>
+        <translation>%1: هل استُعمل مضاد تعرّق فيه ألمنيوم في آخر 24 ساعة؟</translation>
+    </message>
+    <message>
+        <source>%1: shaved in the last three days?</source>
+        <translation>%1: هل حُلق الشعر في آخر ثلاثة أيام؟</translation>
+    </message>
+    <message>
+        <source>%1: small cuts on the skin?</source>
+        <translation>%1: هل توجد جروح صغيرة في الجلد؟</translation>
     </message>
 </context>
 <context>
@@ -568,19 +568,19 @@
     </message>
     <message>
         <source>Too high. Turn it down on the machine now.</source>
-        <translation>مرتفع جدًا. اخفضه الآن من الجهاز.</translation>
+        <translation>مرتفع جدًا. اخفض التيار على الجهاز الآن.</translation>
     </message>
     <message>
         <source>Down to %1 or less. Then enter what the meter shows.</source>
-        <translation>إلى %1 أو أقل، ثم أدخل ما يظهره المقياس.</translation>
+        <translation>اخفض إلى %1 أو أقل، ثم أدخل ما يظهر على المقياس.</translation>
     </message>
     <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
-        <translation>لم يمكن حفظ الخطوات الأخيرة بعد. الجلسة مستمرة، وستتكرر محاولة الحفظ.</translation>
+        <translation>تعذّر حفظ الخطوات الأخيرة حتى الآن. الجلسة مستمرة، وتتكرر محاولة الحفظ.</translation>
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
-        <translation>لا يمكن سماع Firstdew الآن. راقب الشاشة أو توقف.</translation>
+        <translation>لا يمكنك سماع Firstdew الآن. راقب الشاشة أو أوقف الجلسة.</translation>
     </message>
     <message>
         <source>Down</source>
@@ -592,22 +592,22 @@
     </message>
     <message>
         <source>That was a slip: go on (%1)</source>
-        <translation>كان ذلك سهوًا: تابع (%1)</translation>
+        <translation>كان ذلك سهوًا: متابعة (%1)</translation>
     </message>
 </context>
 <context>
     <name>BathScreening</name>
     <message>
         <source>Health questions</source>
-        <translation>أسئلة صحية</translation>
+        <translation>الأسئلة الصحية</translation>
     </message>
     <message>
         <source>Has anything changed?</source>
-        <translation>هل تغير شيء؟</translation>
+        <translation>هل تغيّر شيء؟</translation>
     </message>
     <message>
         <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
-        <translation>منذ آخر جواب لك: حمل أو زرعات أو مرض أو جلد أو أدوية قلب أو أي شيء آخر في القائمة؟</translation>
+        <translation>هل تغيّر شيء منذ آخر إجابة: حمل، زرعات، مرض، الجلد، أدوية القلب، أو أي بند آخر في القائمة؟</translation>
     </message>
     <message>
         <source>That is all</source>
@@ -615,19 +615,19 @@
     </message>
     <message>
         <source>Nothing has changed</source>
-        <translation>لم يتغير شيء</translation>
+        <translation>لم يتغيّر شيء</translation>
     </message>
     <message>
         <source>Something has changed</source>
-        <translation>تغير شيء</translation>
+        <translation>تغيّر شيء</translation>
     </message>
     <message>
         <source>Back</source>
         <translation>رجوع</translation>
     </message>
     <message>
-        <source>Answer each question for the person treated, as it is today.</source>
-        <translation>أجب عن كل سؤال بشأن الشخص المعالَج، كما هو حاله اليوم.</translation>
+        <source>Answer each question for the person treated, as things are today.</source>
+        <translation>أجب عن كل سؤال بشأن الشخص المعالَج بحسب حاله اليوم.</translation>
     </message>
     <message>
         <source>The list</source>
@@ -680,11 +680,11 @@
     </message>
     <message>
         <source>Add a care sheet</source>
-        <translation>قراءة ورقة رعاية</translation>
+        <translation>إضافة ورقة رعاية</translation>
     </message>
     <message>
         <source>Use this care sheet</source>
-        <translation>اعتمادها</translation>
+        <translation>استعمال ورقة الرعاية هذه</translation>
     </message>
     <message>
         <source>Show as a code to scan</source>
@@ -696,7 +696,7 @@
     </message>
     <message>
         <source>It holds the whole care sheet. Show it only to those who treat you.</source>
-        <translation>يحوي ورقة الرعاية كلها. لا تعرضه إلا على من يعالجك.</translation>
+        <translation>يحوي الرمز ورقة الرعاية كلها. لا تعرضه إلا على من يعالجك.</translation>
     </message>
     <message>
         <source>In use for: %1</source>
@@ -704,19 +704,19 @@
     </message>
     <message>
         <source>This care sheet changes nothing: you already have it, or a newer one is in use.</source>
-        <translation>لا تغيّر هذه الورقة شيئًا: لديك إياها بالفعل، أو تسري ورقة أحدث.</translation>
+        <translation>ورقة الرعاية هذه لا تغيّر شيئًا: إما أنها لديك بالفعل، أو أن ورقة أحدث منها سارية.</translation>
     </message>
     <message>
         <source>Allows more than now. %1</source>
-        <translation>تسمح بأكثر من الآن. %1</translation>
+        <translation>تسمح بأكثر من الحالي. %1</translation>
     </message>
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
-        <translation>أخبرني الطبيب المعالج أنه يُسمح بالمزيد من الآن فصاعدًا</translation>
+        <translation>أخبرني طبيبي بأنه يُسمح بالمزيد من الآن فصاعدًا</translation>
     </message>
     <message>
         <source>From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.</source>
-        <translation>ممن وصف لك العلاج: الرمز على ورقة أو على هاتف آخر، أو صورة له، أو ملف. لا يمكن لأي ورقة رعاية أن ترفع الحدود المعتادة.</translation>
+        <translation>من طبيبك: الرمز على ورقة أو على هاتف آخر، أو صورة له، أو ملف. لا يمكن لأي ورقة رعاية أن ترفع الحدود المعتادة.</translation>
     </message>
     <message>
         <source>Stop the camera</source>
@@ -757,15 +757,15 @@
     <name>CaseText</name>
     <message>
         <source>%1: blister or burn since %2</source>
-        <translation>%1: بثرة أو حرق منذ %2</translation>
+        <translation>%1: بثرة مائية أو حرق منذ %2</translation>
     </message>
     <message>
         <source>%1: a health answer stops sessions since %2</source>
-        <translation>%1: إجابة صحية توقف الجلسات منذ %2</translation>
+        <translation>%1: إجابة صحية تمنع الجلسات منذ %2</translation>
     </message>
     <message>
         <source>%1: stopped in the first course on %2</source>
-        <translation>%1: توقف في الدورة الأولى يوم %2</translation>
+        <translation>%1: انقطعت الدورة الأولى في %2</translation>
     </message>
     <message>
         <source>%1: the course did not help, last session %2</source>
@@ -773,7 +773,7 @@
     </message>
     <message>
         <source>%1: top-up overdue since %2</source>
-        <translation>%1: تأخر التجديد منذ %2</translation>
+        <translation>%1: تأخرت الجلسة الداعمة منذ %2</translation>
     </message>
     <message>
         <source>Silent since %1</source>
@@ -781,15 +781,15 @@
     </message>
     <message>
         <source>Doing well, last entry %1</source>
-        <translation>الحال جيدة، آخر تدوين %1</translation>
+        <translation>الحال جيدة، آخر تسجيل %1</translation>
     </message>
     <message>
         <source>This is another kind of file, or a back-up. Type the passphrase below if it is a back-up.</source>
-        <translation>هذا نوع آخر من الملفات أو نسخة احتياطية. إن كانت نسخة احتياطية فاكتب كلمة السر أدناه.</translation>
+        <translation>هذا نوع آخر من الملفات أو نسخة احتياطية. إن كانت نسخة احتياطية فاكتب عبارة المرور أدناه.</translation>
     </message>
     <message>
         <source>The passphrase does not open it. Ask its owner for the right one.</source>
-        <translation>كلمة السر لا تفتحه. اطلب الكلمة الصحيحة من صاحبه.</translation>
+        <translation>عبارة المرور لا تفتحه. اطلب العبارة الصحيحة من صاحبه.</translation>
     </message>
     <message>
         <source>This folder cannot be read now. Look whether it is still there, or choose another one.</source>
@@ -797,11 +797,15 @@
     </message>
     <message>
         <source>This folder holds too many files. Put the records into a folder of their own.</source>
-        <translation>في هذا المجلد ملفات كثيرة جدًّا. ضع السجلات في مجلد خاص بها.</translation>
+        <translation>في هذا المجلد ملفات كثيرة جدًا. ضع السجلات في مجلد خاص بها.</translation>
     </message>
     <message>
         <source>It is damaged, or came over in part. Ask its owner to send it again.</source>
         <translation>الملف تالف أو وصل ناقصًا. اطلب من صاحبه أن يرسله مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>%1: dry spells shorter since about %2</source>
+        <translation>%1: فترات الجفاف أقصر منذ %2 تقريبًا</translation>
     </message>
 </context>
 <context>
@@ -831,7 +835,7 @@
     </message>
     <message>
         <source>%1 of %2 need a call.</source>
-        <translation>%1 من %2 بحاجة إلى اتصال.</translation>
+        <translation>يحتاجون إلى اتصال: %1 من %2.</translation>
     </message>
     <message>
         <source>All are doing well.</source>
@@ -844,7 +848,7 @@
             <numerusform>تعذرت قراءة ملف واحد. انظر آخر القائمة.</numerusform>
             <numerusform>تعذرت قراءة ملفين. انظر آخر القائمة.</numerusform>
             <numerusform>تعذرت قراءة %n ملفات. انظر آخر القائمة.</numerusform>
-            <numerusform>تعذرت قراءة %n ملفًّا. انظر آخر القائمة.</numerusform>
+            <numerusform>تعذرت قراءة %n ملفًا. انظر آخر القائمة.</numerusform>
             <numerusform>تعذرت قراءة %n ملف. انظر آخر القائمة.</numerusform>
         </translation>
     </message>
@@ -862,15 +866,15 @@
     </message>
     <message>
         <source>Passphrase of the back-ups</source>
-        <translation>كلمة سر النسخ</translation>
+        <translation>عبارة مرور النسخ الاحتياطية</translation>
     </message>
     <message>
         <source>It is forgotten when you close Firstdew.</source>
-        <translation>تُنسى عند إغلاق Firstdew.</translation>
+        <translation>لا تُحفظ بعد إغلاق Firstdew.</translation>
     </message>
     <message>
         <source>Open with this passphrase</source>
-        <translation>فتح بكلمة السر هذه</translation>
+        <translation>فتح بعبارة المرور هذه</translation>
     </message>
     <message>
         <source>Where the records are</source>
@@ -931,6 +935,37 @@
     </message>
 </context>
 <context>
+    <name>ComparisonCard</name>
+    <message>
+        <source>Is a shorter session enough?</source>
+        <translation>هل تكفي جلسة أقصر؟</translation>
+    </message>
+    <message>
+        <source>You can find out by comparing the two, one dry spell after the other.</source>
+        <translation>يمكنك معرفة ذلك بمقارنة الاثنتين، فترة جفاف بعد أخرى.</translation>
+    </message>
+    <message>
+        <source>How it works</source>
+        <translation>كيف تسير المقارنة</translation>
+    </message>
+    <message>
+        <source>Compare again</source>
+        <translation>مقارنة من جديد</translation>
+    </message>
+    <message>
+        <source>My prescriber or nurse agrees</source>
+        <translation>طبيبي أو التمريض موافق</translation>
+    </message>
+    <message>
+        <source>Start comparing</source>
+        <translation>بدء المقارنة</translation>
+    </message>
+    <message>
+        <source>Leave the comparison</source>
+        <translation>ترك المقارنة</translation>
+    </message>
+</context>
+<context>
     <name>CourseDates</name>
     <message>
         <source>%1, done</source>
@@ -938,7 +973,7 @@
     </message>
     <message>
         <source>%1, planned. Tap to move it.</source>
-        <translation>%1، مخطَّطة. انقر لنقلها.</translation>
+        <translation>%1، مخطَّطة. المس لنقلها.</translation>
     </message>
     <message>
         <source>Move session %1</source>
@@ -956,11 +991,11 @@
         <translation>نقل</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
-        <translation>تنتهي إن أمكن قبل: %1. الجلسة الفائتة تنتقل تلقائيًا ويُعاد تخطيط الباقي.</translation>
+        <source>Planned to end by %1. If you miss a session, the rest moves.</source>
+        <translation>تنتهي إن أمكن في موعد أقصاه %1. الجلسة الفائتة تنتقل تلقائيًا ويُعاد تخطيط الباقي.</translation>
     </message>
     <message>
-        <source>Begin anew</source>
+        <source>Start again</source>
         <translation>البدء من جديد</translation>
     </message>
     <message>
@@ -973,7 +1008,7 @@
     </message>
     <message>
         <source>Days that suit you (none = any day)</source>
-        <translation>أيام تناسبك (بلا اختيار = كل الأيام)</translation>
+        <translation>الأيام التي تناسبك (بلا اختيار = أي يوم)</translation>
     </message>
     <message>
         <source>Plan the course</source>
@@ -993,11 +1028,11 @@
     </message>
     <message>
         <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
-        <translation>أنت الآن تبقى جافًا بجلسات متفرقة. الدورة الكاملة للبداية، أو عندما يعود التعرق كاملًا.</translation>
+        <translation>تكفي الآن جلسات متفرقة ليبقى جلدك جافًا. أما الدورة الكاملة فللبداية، أو عندما يعود التعرّق كاملًا.</translation>
     </message>
     <message>
         <source>Where sessions crowd</source>
-        <translation>عند تقارب الجلسات</translation>
+        <translation>عندما تتزاحم الجلسات</translation>
     </message>
     <message>
         <source>Close together</source>
@@ -1016,11 +1051,11 @@
     </message>
     <message>
         <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
-        <translation>العلامات أسفل: جلساتك. المعينات أعلى: أوزان، بالملغ في الدقيقة.</translation>
+        <translation>العلامات في الأسفل: جلساتك. المعيّنات في الأعلى: قياسات العرق، بالملغ في الدقيقة.</translation>
     </message>
     <message>
         <source>Marks below show your sessions.</source>
-        <translation>العلامات أسفل: جلساتك.</translation>
+        <translation>العلامات في الأسفل: جلساتك.</translation>
     </message>
     <message>
         <source>No check-in in this time.</source>
@@ -1029,17 +1064,17 @@
     <message numerus="yes">
         <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
         <translation>
-            <numerusform>لا تسجيل هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
-            <numerusform>تسجيل واحد هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
-            <numerusform>تسجيلان هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
-            <numerusform>%n تسجيلات هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
-            <numerusform>%n تسجيلًا هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
-            <numerusform>%n تسجيل هنا. بعد أسبوعين يبدأ الخط يبيّن كم تبقى جافًا.</numerusform>
+            <numerusform>لا تسجيل هنا. بعد أسبوعين من التسجيل يبدأ الخط يبيّن كم يدوم جفاف جلدك.</numerusform>
+            <numerusform>تسجيل واحد هنا. بعد أسبوعين من التسجيل يبدأ الخط يبيّن كم يدوم جفاف جلدك.</numerusform>
+            <numerusform>تسجيلان هنا. بعد أسبوعين من التسجيل يبدأ الخط يبيّن كم يدوم جفاف جلدك.</numerusform>
+            <numerusform>%n تسجيلات هنا. بعد أسبوعين من التسجيل يبدأ الخط يبيّن كم يدوم جفاف جلدك.</numerusform>
+            <numerusform>%n تسجيلًا هنا. بعد أسبوعين من التسجيل يبدأ الخط يبيّن كم يدوم جفاف جلدك.</numerusform>
+            <numerusform>%n تسجيل هنا. بعد أسبوعين من التسجيل يبدأ الخط يبيّن كم يدوم جفاف جلدك.</numerusform>
         </translation>
     </message>
     <message>
         <source>Diamonds above: weighings, in mg a minute.</source>
-        <translation>المعيّنات في الأعلى: أوزان، بالملغم في الدقيقة.</translation>
+        <translation>المعيّنات في الأعلى: قياسات العرق، بالملغ في الدقيقة.</translation>
     </message>
     <message>
         <source>Meter readings of the sessions, %1</source>
@@ -1047,26 +1082,26 @@
     </message>
     <message>
         <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
-        <translation>النقاط: أعلى قراءة مريحة في كل جلسة، بالمللي أمبير؛ والحلقات حيث كان مزعجًا أو مؤلمًا.</translation>
+        <translation>النقاط: أعلى قراءة مريحة في كل جلسة، بوحدة mA؛ والحلقات حيث كان الإحساس مزعجًا أو مؤلمًا.</translation>
     </message>
 </context>
 <context>
     <name>DayPage</name>
     <message>
         <source>Corrected; the first entry is kept beside it.</source>
-        <translation>صُحِّح؛ ويُحفظ القيد الأول بجانبه.</translation>
+        <translation>صُحِّح؛ ويُحفظ التسجيل الأول إلى جانبه.</translation>
     </message>
     <message>
         <source>Finished, %1</source>
-        <translation>اكتمل، %1</translation>
+        <translation>اكتملت، %1</translation>
     </message>
     <message>
         <source>Comfortable at %1</source>
-        <translation>مريح عند %1</translation>
+        <translation>التيار المريح %1</translation>
     </message>
     <message>
-        <source>Bother score %1 of 4</source>
-        <translation>الإزعاج %1 من 4</translation>
+        <source>How much it bothers you: %1 of 4</source>
+        <translation>درجة الإزعاج %1 من 4</translation>
     </message>
     <message>
         <source>Skin: %1</source>
@@ -1075,10 +1110,6 @@
     <message>
         <source>Keep</source>
         <translation>إبقاء</translation>
-    </message>
-    <message>
-        <source>Weighing: %1 mg in %2 minutes, %3 mg a minute</source>
-        <translation>الوزن: %1 ملغ في %2 دقيقة، %3 ملغ في الدقيقة</translation>
     </message>
     <message>
         <source>More than the usual upper limit of healthy people.</source>
@@ -1101,8 +1132,8 @@
         <translation>لا شيء هنا بعد</translation>
     </message>
     <message>
-        <source>What you note of a day stands here.</source>
-        <translation>هنا يظهر ما تدوّنه عن اليوم.</translation>
+        <source>Your notes for a day appear here.</source>
+        <translation>يظهر هنا ما تسجّله عن اليوم.</translation>
     </message>
     <message>
         <source>Stopped early, %1</source>
@@ -1127,6 +1158,10 @@
     <message>
         <source>Delete</source>
         <translation>حذف</translation>
+    </message>
+    <message>
+        <source>Weighing: %1 in %2, %3 a minute</source>
+        <translation>قياس العرق: %1 خلال %2، أي %3 في الدقيقة</translation>
     </message>
 </context>
 <context>
@@ -1162,14 +1197,14 @@
     <name>DaysBack</name>
     <message>
         <source>%1, to fill in</source>
-        <translation>%1، للإكمال</translation>
+        <translation>%1، لم يُسجَّل بعد</translation>
     </message>
 </context>
 <context>
     <name>DewCall</name>
     <message>
         <source>You put it off to this evening. A reminder will come.</source>
-        <translation>أجّلته إلى هذا المساء. سيأتي تذكير.</translation>
+        <translation>تأجلت إلى هذا المساء. سيأتيك تذكير.</translation>
     </message>
     <message>
         <source>Start now</source>
@@ -1193,7 +1228,7 @@
     </message>
     <message>
         <source>I did one</source>
-        <translation>أجريت واحدة</translation>
+        <translation>أجريت جلسة</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1212,7 +1247,7 @@
     </message>
     <message>
         <source>Quarter</source>
-        <translation>ربع سنة</translation>
+        <translation>ثلاثة أشهر</translation>
     </message>
     <message>
         <source>Year</source>
@@ -1236,7 +1271,7 @@
     </message>
     <message>
         <source>Weighing</source>
-        <translation>الوزن</translation>
+        <translation>قياس العرق بالميزان</translation>
     </message>
     <message>
         <source>Summary for your prescriber</source>
@@ -1263,11 +1298,11 @@
         <translation>أحدث</translation>
     </message>
     <message>
-        <source>See and note more</source>
-        <translation>عرض وتدوين المزيد</translation>
+        <source>More about this day</source>
+        <translation>عرض المزيد وتسجيله</translation>
     </message>
     <message>
-        <source>Look at single days</source>
+        <source>See a day</source>
         <translation>عرض الأيام يومًا بيوم</translation>
     </message>
     <message>
@@ -1276,7 +1311,7 @@
     </message>
     <message>
         <source>Where</source>
-        <translation>أين</translation>
+        <translation>الموضع</translation>
     </message>
     <message>
         <source>Everywhere</source>
@@ -1308,7 +1343,7 @@
     </message>
     <message>
         <source>Send to your prescriber</source>
-        <translation>أرسله إلى طبيبك</translation>
+        <translation>إرسال إلى طبيبك</translation>
     </message>
     <message>
         <source>Other treatments</source>
@@ -1316,7 +1351,7 @@
     </message>
     <message>
         <source>Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.</source>
-        <translation>كل تسجيل في «اليوم» يرسم هنا نقطة. بعد أسبوعين ترى كم تبقى جافًّا وهل ينفع العلاج.</translation>
+        <translation>كل تسجيل في «اليوم» يرسم هنا نقطة. بعد أسبوعين ترى كم يدوم جفاف جلدك وهل ينفع العلاج.</translation>
     </message>
 </context>
 <context>
@@ -1331,7 +1366,7 @@
     </message>
     <message>
         <source>Where</source>
-        <translation>أين</translation>
+        <translation>موضع العلاج</translation>
     </message>
     <message>
         <source>When</source>
@@ -1351,7 +1386,7 @@
     </message>
     <message>
         <source>To its end?</source>
-        <translation>حتى النهاية؟</translation>
+        <translation>هل اكتملت؟</translation>
     </message>
     <message>
         <source>Yes</source>
@@ -1375,7 +1410,7 @@
     </message>
     <message>
         <source>Note (optional)</source>
-        <translation>ملاحظة (اختياري)</translation>
+        <translation>ملاحظة (اختيارية)</translation>
     </message>
     <message>
         <source>Save</source>
@@ -1406,7 +1441,7 @@
     </message>
     <message>
         <source>Two pads go into a bowl of water.</source>
-        <translation>توضع وسادتان في وعاء فيه ماء.</translation>
+        <translation>توضع لبّادتان في وعاء فيه ماء.</translation>
     </message>
     <message>
         <source>A battery goes into its place, plus and minus as marked.</source>
@@ -1458,7 +1493,7 @@
     </message>
     <message>
         <source>A pad under each arm, each on a lead to the machine.</source>
-        <translation>وسادة تحت كل ذراع، وكل منهما موصولة بسلك إلى الجهاز.</translation>
+        <translation>لبّادة تحت كل ذراع، وكل منهما موصولة بسلك إلى الجهاز.</translation>
     </message>
     <message>
         <source>Both hands come out of the trays.</source>
@@ -1474,11 +1509,11 @@
     </message>
     <message>
         <source>The two pads change sides: right goes left, left goes right.</source>
-        <translation>تتبادل الوسادتان مكانيهما: اليمنى إلى اليسار، واليسرى إلى اليمين.</translation>
+        <translation>تتبادل اللبّادتان مكانيهما: اليمنى إلى اليسار، واليسرى إلى اليمين.</translation>
     </message>
     <message>
         <source>The pads come off, away from both armpits.</source>
-        <translation>تُنزع الوسادتان من الإبطين.</translation>
+        <translation>تُنزع اللبّادتان من الإبطين.</translation>
     </message>
     <message>
         <source>Two hands are dried with a towel.</source>
@@ -1506,15 +1541,11 @@
     </message>
     <message>
         <source>An antiperspirant beside an armpit, struck out. Below it: 24 hours.</source>
-        <translation>مضاد تعرق بجانب إبط، مشطوب عليه. وتحته: 24 ساعة.</translation>
+        <translation>مضاد تعرّق بجانب إبط، مشطوب عليه. وتحته: 24 ساعة.</translation>
     </message>
     <message>
         <source>A razor beside an armpit, struck out. Below it: three days.</source>
         <translation>شفرة حلاقة بجانب إبط، مشطوب عليها. وتحتها: ثلاثة أيام.</translation>
-    </message>
-    <message>
-        <source>A jug with %1 ml is poured into a low tray. A line across the tray marks the level.</source>
-        <translation>يُصبّ إبريق فيه %1 مل في حوض منخفض. وخط بعرض الحوض يبيّن مستوى الماء.</translation>
     </message>
     <message>
         <source>Somebody has both hands in trays. A helper stands close by, a finger on the knob.</source>
@@ -1528,24 +1559,28 @@
         <source>Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.</source>
         <translation>شخص جالس: اليد اليسرى في حوض، والقدم اليسرى في حوض آخر. واليمنيان خارجهما.</translation>
     </message>
+    <message>
+        <source>A jug with %1 is poured into a low tray. A line across the tray marks the level.</source>
+        <translation>يُصبّ إبريق فيه %1 في حوض منخفض. وخط بعرض الحوض يبيّن مستوى الماء.</translation>
+    </message>
 </context>
 <context>
     <name>FileChoice</name>
     <message>
         <source>Look again</source>
-        <translation>انظر مجددًا</translation>
+        <translation>البحث مرة أخرى</translation>
     </message>
     <message>
         <source>Put a file that ends in %1 into %2, then look again.</source>
-        <translation>ضع ملفًا ينتهي بـ %1 في %2 ثم انظر مجددًا.</translation>
+        <translation>ضع ملفًا ينتهي اسمه بـ %1 في %2 ثم ابحث مرة أخرى.</translation>
     </message>
     <message>
         <source>Choose a file</source>
-        <translation>اختر ملفًّا</translation>
+        <translation>اختر ملفًا</translation>
     </message>
     <message>
         <source>Chosen: %1</source>
-        <translation>اخترت: %1</translation>
+        <translation>الملف المختار: %1</translation>
     </message>
 </context>
 <context>
@@ -1556,11 +1591,11 @@
     </message>
     <message>
         <source>Who is it for?</source>
-        <translation>لمن هو؟</translation>
+        <translation>لمن العلاج؟</translation>
     </message>
     <message>
         <source>Where?</source>
-        <translation>أين؟</translation>
+        <translation>ما موضع العلاج؟</translation>
     </message>
     <message>
         <source>Your machine</source>
@@ -1568,11 +1603,11 @@
     </message>
     <message>
         <source>Health questions</source>
-        <translation>أسئلة صحية</translation>
+        <translation>الأسئلة الصحية</translation>
     </message>
     <message>
-        <source>Your daily hour</source>
-        <translation>ساعتك اليومية</translation>
+        <source>When should we ask?</source>
+        <translation>موعد السؤال اليومي</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -1580,7 +1615,7 @@
     </message>
     <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>بعض الأجوبة تعني لا جلسة حتى يسمح بها طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
+        <translation>بعض الإجابات تمنع الجلسات حتى يوافق مختص صحي. تبقى إجاباتك على هذا الهاتف.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
@@ -1588,7 +1623,7 @@
     </message>
     <message>
         <source>Check-in at</source>
-        <translation>القيد عند</translation>
+        <translation>موعد التسجيل</translation>
     </message>
     <message>
         <source>I have read this</source>
@@ -1603,7 +1638,7 @@
         <translation>التالي</translation>
     </message>
     <message>
-        <source>One step back</source>
+        <source>Back</source>
         <translation>خطوة إلى الوراء</translation>
     </message>
     <message>
@@ -1615,15 +1650,15 @@
     <name>HandOverPage</name>
     <message>
         <source>Hand it over</source>
-        <translation>تسليمها</translation>
+        <translation>تسليم الورقة</translation>
     </message>
     <message>
         <source>This care sheet is not complete. Go back and fill in what is marked.</source>
-        <translation>ورقة الرعاية هذه غير مكتملة. ارجع واملأ ما هو معلّم.</translation>
+        <translation>ورقة الرعاية هذه غير مكتملة. ارجع وأكمل ما عليه علامة.</translation>
     </message>
     <message>
         <source>Look at it</source>
-        <translation>عرضه</translation>
+        <translation>عرضها</translation>
     </message>
     <message>
         <source>On the screen</source>
@@ -1631,7 +1666,7 @@
     </message>
     <message>
         <source>In their Firstdew: Plan, Care sheet, Scan the code.</source>
-        <translation>في Firstdew لديهم: الخطة، ورقة الرعاية، مسح الرمز.</translation>
+        <translation>في تطبيق Firstdew لديهم: الخطة، ورقة الرعاية، مسح الرمز.</translation>
     </message>
     <message>
         <source>The care sheet as a QR code</source>
@@ -1678,15 +1713,15 @@
     </message>
     <message>
         <source>No session until a clinician has said that it is safe for you.</source>
-        <translation>لا جلسة حتى يقول طبيب إنها آمنة لك.</translation>
+        <translation>لا جلسة حتى يقول مختص صحي إنها آمنة لك.</translation>
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
-        <translation>اسأل طبيبًا أولًا ودوّن من قال نعم.</translation>
+        <translation>اسأل مختصًا صحيًا أولًا وسجّل اسم من وافق.</translation>
     </message>
     <message>
         <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
-        <translation>لا يمنع عادةً؛ ذكره أحد المستشفيات. أخبر طبيبك به.</translation>
+        <translation>لا يمنع عادةً، لكن أحد المستشفيات يذكره ضمن الموانع. أخبر به من يعالجك.</translation>
     </message>
     <message>
         <source>Approved by %1 until %2.</source>
@@ -1697,31 +1732,31 @@
         <translation>انتهت مدة تصريح %1. اسأل مرة أخرى قبل جلستك القادمة.</translation>
     </message>
     <message>
-        <source>You answered yes on %1. That counts until a clinician has cleared it.</source>
-        <translation>أجبتَ بنعم في %1. يبقى ذلك ساريًا إلى أن يسمح به مختص صحي.</translation>
+        <source>You answered yes on %1. That counts until a clinician has approved treatment.</source>
+        <translation>الإجابة بتاريخ %1: نعم. ويبقى ذلك ساريًا إلى أن يصرّح به مختص صحي.</translation>
     </message>
 </context>
 <context>
     <name>HealthQuestions</name>
     <message>
         <source>Health questions</source>
-        <translation>أسئلة صحية</translation>
+        <translation>الأسئلة الصحية</translation>
     </message>
     <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>بعض الأجوبة تعني لا جلسة حتى يسمح بها طبيب. تبقى أجوبتك على هذا الهاتف.</translation>
+        <translation>بعض الإجابات تمنع الجلسات حتى يوافق مختص صحي. تبقى إجاباتك على هذا الهاتف.</translation>
     </message>
     <message>
-        <source>Not cleared: %1</source>
-        <translation>بلا سماح: %1</translation>
+        <source>Not approved: %1</source>
+        <translation>لم يُصرَّح به: %1</translation>
     </message>
     <message>
         <source>Who said that it is safe?</source>
         <translation>من قال إنه آمن؟</translation>
     </message>
     <message>
-        <source>Record that it is cleared</source>
-        <translation>تدوين السماح</translation>
+        <source>Record the approval</source>
+        <translation>تسجيل التصريح</translation>
     </message>
     <message>
         <source>Save</source>
@@ -1729,7 +1764,7 @@
     </message>
     <message>
         <source>Name of the doctor or nurse. It goes into your record.</source>
-        <translation>اسم الطبيب أو الممرضة. يُحفظ في سجلك.</translation>
+        <translation>اسم الطبيب أو الممرض. يُحفظ في سجلك.</translation>
     </message>
     <message>
         <source>On which day?</source>
@@ -1760,7 +1795,7 @@
     </message>
     <message>
         <source>Your record is as it was.</source>
-        <translation>سجلك كما كان.</translation>
+        <translation>بقي سجلك كما كان.</translation>
     </message>
     <message>
         <source>Back-up</source>
@@ -1768,11 +1803,11 @@
     </message>
     <message>
         <source>One encrypted file (OpenPGP) with everything. Without the passphrase nobody can open it – not even you.</source>
-        <translation>ملف واحد مشفّر (OpenPGP) فيه كل شيء. بدون كلمة السر لا يفتحه أحد، ولا أنت.</translation>
+        <translation>ملف واحد مشفّر (OpenPGP) فيه كل شيء. من دون عبارة المرور لا يستطيع أحد فتحه، ولا حتى أنت.</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation>كلمة السر</translation>
+        <translation>عبارة المرور</translation>
     </message>
     <message>
         <source>At least eight characters.</source>
@@ -1788,11 +1823,11 @@
     </message>
     <message>
         <source>Passphrase of the back-up</source>
-        <translation>كلمة سر النسخة</translation>
+        <translation>عبارة مرور النسخة الاحتياطية</translation>
     </message>
     <message>
         <source>What is here now is replaced. A copy of it is kept.</source>
-        <translation>يُستبدل ما هو هنا الآن. وتُحفظ نسخة منه.</translation>
+        <translation>يُستبدل الموجود هنا الآن. وتُحفظ نسخة منه.</translation>
     </message>
     <message>
         <source>Export</source>
@@ -1852,7 +1887,7 @@
     </message>
     <message>
         <source>Tables for a spreadsheet, as CSV</source>
-        <translation>جداول لبرنامج الجداول، بصيغة CSV</translation>
+        <translation>جداول لبرامج جداول البيانات، بصيغة CSV</translation>
     </message>
     <message>
         <source>Share it</source>
@@ -1883,7 +1918,7 @@
     </message>
     <message>
         <source>Your birthday is not set, so the lower limits for children count.</source>
-        <translation>تاريخ ميلادك غير مدوّن، لذا تسري حدود الأطفال الأدنى.</translation>
+        <translation>تاريخ ميلادك غير مُدخَل، لذا تسري حدود الأطفال، وهي أدنى.</translation>
     </message>
     <message>
         <source>Adult beside the child: %1</source>
@@ -1902,7 +1937,7 @@
     <name>MachineForm</name>
     <message>
         <source>Make or model</source>
-        <translation>المكتوب على الجهاز</translation>
+        <translation>الشركة الصانعة أو الطراز</translation>
     </message>
     <message>
         <source>Optional</source>
@@ -1926,7 +1961,7 @@
     </message>
     <message>
         <source>By a switch</source>
-        <translation>بمفتاح</translation>
+        <translation>بمفتاح القطبية</translation>
     </message>
     <message>
         <source>Is there a remote control?</source>
@@ -1942,7 +1977,7 @@
     </message>
     <message>
         <source>What does it run on?</source>
-        <translation>بماذا يعمل؟</translation>
+        <translation>ما مصدر طاقته؟</translation>
     </message>
     <message>
         <source>Batteries</source>
@@ -1969,7 +2004,7 @@
     <name>MachinePage</name>
     <message>
         <source>Machine and kit</source>
-        <translation>الجهاز واللوازم</translation>
+        <translation>الجهاز والأدوات</translation>
     </message>
     <message>
         <source>Batteries</source>
@@ -1978,17 +2013,17 @@
     <message numerus="yes">
         <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
-            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
-            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
-            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
-            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
-            <numerusform>الجلسات الباقية نحو %n. أربع بطاريات قلوية تكفي نحو ثلاث.</numerusform>
+            <numerusform>لم تبقَ جلسات. مجموعة من أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</numerusform>
+            <numerusform>بقيت جلسة واحدة تقريبًا. مجموعة من أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</numerusform>
+            <numerusform>بقيت جلستان تقريبًا. مجموعة من أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</numerusform>
+            <numerusform>بقيت %n جلسات تقريبًا. مجموعة من أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</numerusform>
+            <numerusform>بقيت %n جلسةً تقريبًا. مجموعة من أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</numerusform>
+            <numerusform>بقيت %n جلسة تقريبًا. مجموعة من أربع بطاريات قلوية تكفي نحو ثلاث جلسات.</numerusform>
         </translation>
     </message>
     <message>
         <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
-        <translation>قل متى وضعت بطاريات جديدة فيعدّ Firstdew الجلسات.</translation>
+        <translation>سجّل متى تضع بطاريات جديدة، فيعدّ Firstdew الجلسات.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -2004,7 +2039,11 @@
     </message>
     <message>
         <source>Where it is used</source>
-        <translation>أين يُستعمل</translation>
+        <translation>موضع استعماله</translation>
+    </message>
+    <message>
+        <source>The batteries are probably used up. Put in new ones.</source>
+        <translation>نفدت البطاريات على الأرجح. ضع بطاريات جديدة.</translation>
     </message>
 </context>
 <context>
@@ -2019,7 +2058,7 @@
     </message>
     <message>
         <source>Check how you do it with Firstdew, do three more sessions, then call me.</source>
-        <translation>راجع طريقتك مع Firstdew، وقم بثلاث جلسات أخرى، ثم اتصل بي.</translation>
+        <translation>راجع طريقتك باستخدام Firstdew، ثم أجرِ ثلاث جلسات أخرى، ثم اتصل بي.</translation>
     </message>
     <message>
         <source>See your doctor about other treatments.</source>
@@ -2043,7 +2082,7 @@
     </message>
     <message>
         <source>Optional. It stands on the paper alone, not in the code.</source>
-        <translation>اختياري. يظهر على الورق لا في الرمز.</translation>
+        <translation>اختياري. يظهر على الورق فقط، لا في الرمز.</translation>
     </message>
     <message>
         <source>Age</source>
@@ -2067,7 +2106,7 @@
     </message>
     <message>
         <source>As it suits the person</source>
-        <translation>بحسب الشخص</translation>
+        <translation>بحسب ما يناسب الشخص</translation>
     </message>
     <message>
         <source>Limit, direct current</source>
@@ -2123,11 +2162,11 @@
     </message>
     <message>
         <source>In your own words</source>
-        <translation>بكلماتك</translation>
+        <translation>بكلماتك الخاصة</translation>
     </message>
     <message>
         <source>From whom</source>
-        <translation>ممن</translation>
+        <translation>من المرسل</translation>
     </message>
     <message>
         <source>Your name</source>
@@ -2135,7 +2174,7 @@
     </message>
     <message>
         <source>Whom to call, with a number</source>
-        <translation>بمن يُتصل، مع الرقم</translation>
+        <translation>جهة الاتصال، مع الرقم</translation>
     </message>
     <message>
         <source>Notes</source>
@@ -2147,7 +2186,7 @@
     </message>
     <message>
         <source>Time for the hands</source>
-        <translation>وقت لليدين</translation>
+        <translation>الوقت المتاح لليدين</translation>
     </message>
     <message>
         <source>How long the voice waits where both hands are in the water.</source>
@@ -2155,23 +2194,23 @@
     </message>
     <message>
         <source>To turn up</source>
-        <translation>للرفع</translation>
+        <translation>لرفع التيار</translation>
     </message>
     <message>
         <source>To turn down</source>
-        <translation>للخفض</translation>
+        <translation>لخفض التيار</translation>
     </message>
     <message>
         <source>To swap</source>
-        <translation>للتبديل</translation>
+        <translation>لتبديل القطبية</translation>
     </message>
     <message>
         <source>Hand it over</source>
-        <translation>تسليمها</translation>
+        <translation>تسليم الورقة</translation>
     </message>
     <message>
         <source>Level to begin with at home</source>
-        <translation>شدة البدء في البيت</translation>
+        <translation>شدة التيار للبدء في البيت</translation>
     </message>
 </context>
 <context>
@@ -2182,15 +2221,15 @@
     </message>
     <message>
         <source>No check-in in these weeks. Tap a day to add one.</source>
-        <translation>لا تسجيل في هذه الأسابيع. انقر يومًا لتضيف واحدًا.</translation>
+        <translation>لا تسجيل في هذه الأسابيع. المس يومًا لإضافة تسجيل.</translation>
     </message>
     <message>
         <source>A bar under a day is a session. Tap a day to see and correct it.</source>
-        <translation>الخط تحت اليوم جلسة. انقر يومًا لتراه وتصحّحه.</translation>
+        <translation>الخط تحت اليوم جلسة. المس يومًا لعرضه وتصحيحه.</translation>
     </message>
     <message>
         <source>Tap a day to see and correct it.</source>
-        <translation>انقر يومًا لتراه وتصحّحه.</translation>
+        <translation>المس يومًا لعرضه وتصحيحه.</translation>
     </message>
     <message>
         <source>nothing noted</source>
@@ -2209,23 +2248,23 @@
     </message>
     <message>
         <source>The old one: send from here</source>
-        <translation>القديم: أرسِل من هنا</translation>
+        <translation>الهاتف القديم: الإرسال من هنا</translation>
     </message>
     <message>
         <source>The new one: bring it here</source>
-        <translation>الجديد: أحضِره إلى هنا</translation>
+        <translation>الهاتف الجديد: الإحضار إلى هنا</translation>
     </message>
     <message>
         <source>1. Choose a passphrase</source>
-        <translation>1. اختر كلمة سر</translation>
+        <translation>1. اختر عبارة مرور</translation>
     </message>
     <message>
         <source>You type it once more on the new phone. Without it nobody can open the file – not even you.</source>
-        <translation>ستكتبها مرة أخرى على الهاتف الجديد. من دونها لا يستطيع أحد فتح الملف – ولا أنت.</translation>
+        <translation>ستكتبها مرة أخرى على الهاتف الجديد. من دونها لا يستطيع أحد فتح الملف، ولا حتى أنت.</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation>كلمة السر</translation>
+        <translation>عبارة المرور</translation>
     </message>
     <message>
         <source>At least eight characters.</source>
@@ -2253,11 +2292,11 @@
     </message>
     <message>
         <source>Open Firstdew there and tap “Move from another phone”. Choose the file and type the passphrase. It then has to show these numbers:</source>
-        <translation>افتح Firstdew هناك وانقر «الانتقال من هاتف آخر». اختر الملف واكتب كلمة السر. عندها يجب أن تظهر هذه الأرقام:</translation>
+        <translation>افتح Firstdew هناك والمس «الانتقال من هاتف آخر». اختر الملف واكتب عبارة المرور. عندها يجب أن تظهر هذه الأرقام:</translation>
     </message>
     <message>
         <source>Keep this phone as it is until you have seen them.</source>
-        <translation>اترك هذا الهاتف كما هو حتى تراها.</translation>
+        <translation>اترك هذا الهاتف كما هو إلى أن تظهر لك.</translation>
     </message>
     <message>
         <source>Bring the record here</source>
@@ -2265,7 +2304,7 @@
     </message>
     <message>
         <source>On the old phone, open Settings, “Move to another phone”, and send the file to this one. Then choose it here.</source>
-        <translation>على الهاتف القديم افتح الإعدادات، «الانتقال إلى هاتف آخر»، وأرسِل الملف إلى هذا الهاتف. ثم اختره هنا.</translation>
+        <translation>على الهاتف القديم افتح الإعدادات، ثم «الانتقال إلى هاتف آخر»، وأرسِل الملف إلى هذا الهاتف. ثم اختره هنا.</translation>
     </message>
     <message>
         <source>Choose the file</source>
@@ -2273,7 +2312,7 @@
     </message>
     <message>
         <source>Its passphrase</source>
-        <translation>كلمة السر</translation>
+        <translation>عبارة مرور الملف</translation>
     </message>
     <message>
         <source>The file holds</source>
@@ -2293,38 +2332,38 @@
     </message>
     <message>
         <source>What was on this phone before is kept in %1</source>
-        <translation>ما كان على هذا الهاتف محفوظ في %1</translation>
+        <translation>ما كان على هذا الهاتف من قبل محفوظ في %1</translation>
     </message>
     <message>
         <source>Make the file</source>
-        <translation>أنشئ الملف</translation>
+        <translation>إنشاء الملف</translation>
     </message>
     <message>
         <source>Send the file</source>
-        <translation>أرسِل الملف</translation>
+        <translation>إرسال الملف</translation>
     </message>
     <message>
         <source>Look into it</source>
-        <translation>انظر ما فيه</translation>
+        <translation>عرض محتواه</translation>
     </message>
     <message>
         <source>Use it here</source>
-        <translation>استعمله هنا</translation>
+        <translation>استعماله هنا</translation>
     </message>
     <message>
         <source>Replace what is here</source>
-        <translation>استبدل ما هنا</translation>
+        <translation>استبدال الموجود هنا</translation>
     </message>
     <message>
         <source>Go to Today</source>
-        <translation>إلى «اليوم»</translation>
+        <translation>الانتقال إلى «اليوم»</translation>
     </message>
 </context>
 <context>
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
-        <translation>خطط للدورة الأولى</translation>
+        <translation>تخطيط الدورة الأولى</translation>
     </message>
     <message>
         <source>Next session: %1</source>
@@ -2356,7 +2395,7 @@
     </message>
     <message>
         <source>I did one</source>
-        <translation>أجريت واحدة</translation>
+        <translation>أجريت جلسة</translation>
     </message>
     <message>
         <source>Your care sheet says: %1</source>
@@ -2364,11 +2403,11 @@
     </message>
     <message>
         <source>Say how it is now</source>
-        <translation>قل كيف حالك الآن</translation>
+        <translation>اذكر كيف هو الحال الآن</translation>
     </message>
     <message>
         <source>Go on to twelve sessions</source>
-        <translation>تابع حتى اثنتي عشرة جلسة</translation>
+        <translation>المتابعة حتى اثنتي عشرة جلسة</translation>
     </message>
     <message>
         <source>Check how you do it</source>
@@ -2399,7 +2438,7 @@
     </message>
     <message>
         <source>No time</source>
-        <translation>لا وقت</translation>
+        <translation>لا وقت لدي</translation>
     </message>
     <message>
         <source>I am away from the machine</source>
@@ -2411,7 +2450,7 @@
     </message>
     <message>
         <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>ما الذي يمنع؟ يُحفظ الجواب في سجلك؛ ويعود النداء حين يطلبه قيد لاحق.</translation>
+        <translation>ما السبب؟ تُحفظ الإجابة في سجلك؛ ويعود التنبيه حين يستدعيه تسجيل لاحق.</translation>
     </message>
 </context>
 <context>
@@ -2422,7 +2461,7 @@
     </message>
     <message>
         <source>Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.</source>
-        <translation>سجّل ما يجفف جلدك غير الجلسات. لا تُحسب الفترات الجافة في ذلك الوقت ضمن التوقعات، ويراها من وصف لك العلاج في الملخص.</translation>
+        <translation>سجّل ما يجفف جلدك غير الجلسات. لا تُحسب فترات الجفاف في ذلك الوقت ضمن التوقعات، ويراه طبيبك في الملخص.</translation>
     </message>
     <message>
         <source>What is it?</source>
@@ -2438,7 +2477,7 @@
     </message>
     <message>
         <source>Where (none = everywhere)</source>
-        <translation>أين (لا شيء = في كل مكان)</translation>
+        <translation>الموضع (بلا اختيار = كل المواضع)</translation>
     </message>
     <message>
         <source>Works since</source>
@@ -2500,54 +2539,45 @@
     </message>
     <message>
         <source>Bars come with the first session.</source>
-        <translation>تأتي الأعمدة مع أول جلسة.</translation>
+        <translation>تظهر الأعمدة مع أول جلسة.</translation>
     </message>
     <message>
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
-        <translation>جلسة مخطَّطة. كلما امتلأ العمود زاد احتمال الرطوبة حتى ذلك اليوم؛ وبعد الجلسة يبدأ من جديد.</translation>
+        <translation>جلسة مخطَّطة. كلما ازداد امتلاء العمود، زاد احتمال الرطوبة حتى ذلك اليوم؛ وبعد الجلسة يبدأ من جديد.</translation>
     </message>
     <message>
         <source>session planned</source>
-        <translation>جلسة مخطط لها</translation>
+        <translation>جلسة مخطَّطة</translation>
     </message>
 </context>
 <context>
     <name>PaceChoice</name>
     <message>
         <source>Close together, done by %1</source>
-        <translation>متتابعة، تنتهي في %1</translation>
+        <translation>متتابعة، تنتهي بحلول %1</translation>
     </message>
     <message>
         <source>A day between, done by %1</source>
-        <translation>بينها يوم، تنتهي في %1</translation>
+        <translation>بينها يوم، تنتهي بحلول %1</translation>
     </message>
 </context>
 <context>
     <name>Page</name>
-    <message>
-        <source>, </source>
-        <comment>between the parts of a list</comment>
-        <translation>، </translation>
-    </message>
     <message>
         <source>Stage</source>
         <translation>المرحلة</translation>
     </message>
     <message>
         <source>%1 completed</source>
-        <translation>المكتملة: %1</translation>
+        <translation>الجلسات المكتملة: %1</translation>
     </message>
     <message>
         <source>%1 interrupted</source>
-        <translation>المقطوعة: %1</translation>
+        <translation>الجلسات المقطوعة: %1</translation>
     </message>
     <message>
         <source>Sessions in the period</source>
         <translation>الجلسات في المدة</translation>
-    </message>
-    <message>
-        <source>%1 mA·min</source>
-        <translation>⁦%1 mA·min⁩</translation>
     </message>
     <message>
         <source>Next session</source>
@@ -2556,25 +2586,25 @@
     <message numerus="yes">
         <source>%n earlier</source>
         <translation>
-            <numerusform>لا قيود سابقة</numerusform>
-            <numerusform>قيد سابق واحد</numerusform>
-            <numerusform>قيدان سابقان</numerusform>
-            <numerusform>%n قيود سابقة</numerusform>
-            <numerusform>%n قيدًا سابقًا</numerusform>
-            <numerusform>%n قيد سابق</numerusform>
+            <numerusform>لا تسجيلات سابقة</numerusform>
+            <numerusform>تسجيل سابق واحد</numerusform>
+            <numerusform>تسجيلان سابقان</numerusform>
+            <numerusform>%n تسجيلات سابقة</numerusform>
+            <numerusform>%n تسجيلًا سابقًا</numerusform>
+            <numerusform>%n تسجيل سابق</numerusform>
         </translation>
     </message>
     <message>
         <source>Health questions: nothing answered with yes.</source>
-        <translation>الأسئلة الصحية: لا جواب بنعم.</translation>
+        <translation>الأسئلة الصحية: لا إجابة بنعم.</translation>
     </message>
     <message>
         <source>Answered with yes: %1.</source>
         <translation>أُجيب بنعم عن: %1.</translation>
     </message>
     <message>
-        <source>Cleared by %1 on %2: %3.</source>
-        <translation>سمح به %1 في %2: %3.</translation>
+        <source>Approved by %1 on %2: %3.</source>
+        <translation>صرّح به %1 في %2: %3.</translation>
     </message>
     <message>
         <source>Machine: %1.</source>
@@ -2590,7 +2620,7 @@
     </message>
     <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>سجّله الشخص في بيته؛ ليس جهازًا طبيًا ولا تشخيصًا. تعليمات الجهاز والقواعد المحلية والطبيب لها الأولوية. حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
+        <translation>سجّله الشخص في بيته؛ ليس جهازًا طبيًا ولا تشخيصًا. الأولوية لتعليمات الجهاز والقواعد المحلية والمختص الصحي. حروق أو بثور مائية أو دوار أو شعور بالإغماء أو خفقان: توقف واطلب المساعدة.</translation>
     </message>
     <message>
         <source>Iontophoresis summary</source>
@@ -2598,7 +2628,7 @@
     </message>
     <message>
         <source>Name not given</source>
-        <translation>الاسم غير مذكور</translation>
+        <translation>لم يُذكر اسم</translation>
     </message>
     <message>
         <source>%1   ·   %2 to %3</source>
@@ -2609,16 +2639,8 @@
         <translation>لا موضع قيد العلاج.</translation>
     </message>
     <message>
-        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
-        <translation>تُحسب مدد الجفاف من آخر جلسة إلى أول يوم رطب، وتُعامل الأيام غير المسجلة والتجديدات التي جرت قبل الرطوبة على حقيقتها (رقابة بالفترات ومن اليمين). الاستجابة حسب HDSS: درجتان قوية، ودرجة جيدة (Gülmez &amp; Solak, J Clin Med 2026;15:640، واستجاب فيها 65.2 % من 92).</translation>
-    </message>
-    <message>
-        <source>median %1 days (80 %: %2 to %3)</source>
-        <translation>الوسيط %1 يومًا (80 %: من %2 إلى %3)</translation>
-    </message>
-    <message>
         <source>%1 of %2 sessions done</source>
-        <translation>أُنجزت %1 من %2 جلسات</translation>
+        <translation>الجلسات المنجزة: %1 من %2</translation>
     </message>
     <message numerus="yes">
         <source>Batteries: about %n session(s) left.</source>
@@ -2627,13 +2649,13 @@
             <numerusform>البطاريات: بقيت جلسة واحدة تقريبًا.</numerusform>
             <numerusform>البطاريات: بقيت جلستان تقريبًا.</numerusform>
             <numerusform>البطاريات: بقيت %n جلسات تقريبًا.</numerusform>
-            <numerusform>البطاريات: بقيت %n جلسة تقريبًا.</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسةً تقريبًا.</numerusform>
             <numerusform>البطاريات: بقيت %n جلسة تقريبًا.</numerusform>
         </translation>
     </message>
     <message>
         <source>interrupted</source>
-        <translation>قُطعت</translation>
+        <translation>مقطوعة</translation>
     </message>
     <message>
         <source>Day</source>
@@ -2674,25 +2696,21 @@
             <numerusform>جلسة أقدم واحدة؛ وهي في الملفات المصدَّرة.</numerusform>
             <numerusform>جلستان أقدم؛ وهما في الملفات المصدَّرة.</numerusform>
             <numerusform>%n جلسات أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
-            <numerusform>%n جلسة أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
+            <numerusform>%n جلسةً أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
             <numerusform>%n جلسة أقدم؛ وكلها في الملفات المصدَّرة.</numerusform>
         </translation>
     </message>
     <message>
         <source>The health questions have not been answered yet.</source>
-        <translation>لم تُجَب أسئلة الصحة بعد.</translation>
+        <translation>لم يُجَب عن الأسئلة الصحية بعد.</translation>
     </message>
     <message>
         <source>Care sheet of %1, %2, for: %3.</source>
-        <translation>ورقة علاج من %1، %2، لـ: %3.</translation>
-    </message>
-    <message>
-        <source>Armpit pads: %1 cm² each.</source>
-        <translation>لبادات الإبط: %1 سم² لكل واحدة.</translation>
+        <translation>ورقة رعاية من %1، %2، لـ: %3.</translation>
     </message>
     <message>
         <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
-        <translation>لم يُدخل حجم لبادات الإبط، لذلك يبقى حدها منخفضًا.</translation>
+        <translation>لم تُدخَل مساحة لبّادات الإبطين، لذلك يبقى حدها منخفضًا.</translation>
     </message>
     <message>
         <source>Health questions and prescription</source>
@@ -2711,27 +2729,19 @@
     </message>
     <message>
         <source>Days with a circumstance: %1.</source>
-        <translation>أيام فيها ظرف: %1.</translation>
-    </message>
-    <message>
-        <source>Mean charge a session: %1 mA·min.</source>
-        <translation>متوسط الشحنة لكل جلسة: %1 mA·min.</translation>
-    </message>
-    <message>
-        <source>%1 mg a minute on %2</source>
-        <translation>%1 ملغ في الدقيقة في %2</translation>
+        <translation>أيام فيها ظرف مؤثر: %1.</translation>
     </message>
     <message>
         <source>Weighed: %1.</source>
-        <translation>الوزن: %1.</translation>
+        <translation>قياس العرق بالميزان: %1.</translation>
     </message>
     <message>
         <source>Severity is asked in the app&apos;s own words, in four steps after the HDSS.</source>
-        <translation>تُسأل الشدة بكلمات التطبيق الخاصة، في أربع درجات وفق مقياس HDSS.</translation>
+        <translation>يُسأل عن الشدة بكلمات التطبيق، في أربع درجات على غرار مقياس HDSS.</translation>
     </message>
     <message>
         <source>Figures of this period</source>
-        <translation>أرقام هذه الفترة</translation>
+        <translation>أرقام هذه المدة</translation>
     </message>
     <message>
         <source>Stop and look</source>
@@ -2739,19 +2749,19 @@
     </message>
     <message>
         <source>It does not work yet</source>
-        <translation>لا ينفع بعد</translation>
+        <translation>العلاج لا ينفع بعد</translation>
     </message>
     <message>
         <source>It works in part</source>
-        <translation>ينفع جزئيًا</translation>
+        <translation>العلاج ينفع جزئيًا</translation>
     </message>
     <message>
         <source>It works</source>
-        <translation>إنه ينفع</translation>
+        <translation>العلاج ينفع</translation>
     </message>
     <message>
         <source>Too early to say</source>
-        <translation>من المبكر القول</translation>
+        <translation>من المبكر الحكم</translation>
     </message>
     <message numerus="yes">
         <source>The meter was above the limit in %n session(s), last on %1.</source>
@@ -2815,11 +2825,7 @@
     </message>
     <message>
         <source>damp days a week: %1</source>
-        <translation>الأيام الرطبة في الأسبوع: %1</translation>
-    </message>
-    <message>
-        <source>severity %1 now, %2 before</source>
-        <translation>الشدة %1 الآن، %2 قبلًا</translation>
+        <translation>أيام الرطوبة في الأسبوع: %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2838,16 +2844,16 @@
         <source>%1, for %n second(s)</source>
         <translation>
             <numerusform>%1، بلا مدة</numerusform>
-            <numerusform>%1، مدة ثانية واحدة</numerusform>
-            <numerusform>%1، مدة ثانيتين</numerusform>
-            <numerusform>%1، مدة %n ثوانٍ</numerusform>
-            <numerusform>%1، مدة %n ثانيةً</numerusform>
-            <numerusform>%1، مدة %n ثانية</numerusform>
+            <numerusform>%1، لمدة ثانية واحدة</numerusform>
+            <numerusform>%1، لمدة ثانيتين</numerusform>
+            <numerusform>%1، لمدة %n ثوانٍ</numerusform>
+            <numerusform>%1، لمدة %n ثانيةً</numerusform>
+            <numerusform>%1، لمدة %n ثانية</numerusform>
         </translation>
     </message>
     <message>
         <source>Skin and current in this period</source>
-        <translation>الجلد والتيار في هذه الفترة</translation>
+        <translation>الجلد والتيار في هذه المدة</translation>
     </message>
     <message>
         <source>Skin</source>
@@ -2863,7 +2869,7 @@
     </message>
     <message>
         <source>No sessions in this period.</source>
-        <translation>لا جلسات في هذه الفترة.</translation>
+        <translation>لا جلسات في هذه المدة.</translation>
     </message>
     <message>
         <source>Limits now</source>
@@ -2881,21 +2887,21 @@
     <message numerus="yes">
         <source>%n of them on another day than planned</source>
         <translation>
-            <numerusform>ولا واحدة منها في يوم غير المقرر</numerusform>
-            <numerusform>واحدة منها في يوم غير المقرر</numerusform>
-            <numerusform>اثنتان منها في يوم غير المقرر</numerusform>
-            <numerusform>%n منها في يوم غير المقرر</numerusform>
-            <numerusform>%n منها في يوم غير المقرّر</numerusform>
-            <numerusform>%n منها في غير يومها المقرر</numerusform>
+            <numerusform>لا شيء منها في غير يومه المقرر</numerusform>
+            <numerusform>واحدة منها في غير يومها المقرر</numerusform>
+            <numerusform>اثنتان منها في غير يومهما المقرر</numerusform>
+            <numerusform>%n جلسات منها في غير يومها المقرر</numerusform>
+            <numerusform>%n جلسةً منها في غير يومها المقرر</numerusform>
+            <numerusform>%n جلسة منها في غير يومها المقرر</numerusform>
         </translation>
     </message>
     <message>
         <source>Highest comfortable in the period</source>
-        <translation>أعلى تيار مريح في الفترة</translation>
+        <translation>أعلى تيار مريح في المدة</translation>
     </message>
     <message>
         <source>Usual dry spell, all time</source>
-        <translation>مدة الجفاف المعتادة، كل الوقت</translation>
+        <translation>فترة الجفاف المعتادة، منذ البداية</translation>
     </message>
     <message>
         <source>Other treatments</source>
@@ -2903,15 +2909,15 @@
     </message>
     <message>
         <source>Dry spells in this time are left out of the outlook.</source>
-        <translation>لا تُحسب الفترات الجافة في هذا الوقت ضمن التوقعات.</translation>
+        <translation>لا تُحسب فترات الجفاف في هذه المدة ضمن التوقعات.</translation>
     </message>
     <message>
         <source>Taught: %1.</source>
-        <translation>تعليم: %1.</translation>
+        <translation>التعليم: %1.</translation>
     </message>
     <message>
         <source>Seen: %1.</source>
-        <translation>شوهد: %1.</translation>
+        <translation>ما شوهد: %1.</translation>
     </message>
     <message>
         <source>%1, %2: at most %3</source>
@@ -2931,7 +2937,7 @@
     </message>
     <message>
         <source>The app or the machine may show a lower limit. The lowest one counts.</source>
-        <translation>قد يُظهر التطبيق أو الجهاز حدًّا أدنى من هذا. والأدنى هو المعتبر.</translation>
+        <translation>قد يُظهر التطبيق أو الجهاز حدًا أدنى من هذا. والأدنى هو المعتبر.</translation>
     </message>
     <message>
         <source>Current to zero and polarity swapped after each part.</source>
@@ -2960,7 +2966,7 @@
     </message>
     <message>
         <source>If you begin on another day, every day moves along.</source>
-        <translation>إذا بدأت في يوم آخر تحركت الأيام كلها معه.</translation>
+        <translation>إذا بدأت في يوم آخر تنتقل الأيام كلها معه.</translation>
     </message>
     <message>
         <source>Day 1 is the day of your first session.</source>
@@ -2976,39 +2982,39 @@
     </message>
     <message>
         <source>Soak the pads.</source>
-        <translation>بلّل اللبادات.</translation>
+        <translation>انقع اللبّادات.</translation>
     </message>
     <message>
         <source>Plate in, grid over it, then warm water.</source>
-        <translation>الصفيحة أولًا، ثم الشبكة فوقها، ثم ماء دافئ.</translation>
+        <translation>ضع الصفيحة، ثم الشبكة فوقها، ثم الماء الدافئ.</translation>
     </message>
     <message>
         <source>Put the pads on. Switch on: the meter shows zero.</source>
-        <translation>ضع اللبادات. شغّل: المقياس عند الصفر.</translation>
+        <translation>ضع اللبّادات. شغّل الجهاز: المقياس عند الصفر.</translation>
     </message>
     <message>
         <source>Skin under water. Switch on: the meter shows zero.</source>
-        <translation>الجلد تحت الماء. شغّل: المقياس عند الصفر.</translation>
+        <translation>الجلد تحت الماء. شغّل الجهاز: المقياس عند الصفر.</translation>
     </message>
     <message>
         <source>Turn up slowly. It may prickle. It must not hurt.</source>
-        <translation>ارفع ببطء. قد تشعر بوخز. ولا يجوز أن تتألم.</translation>
+        <translation>ارفع التيار ببطء. قد تشعر بوخز. لكن يجب ألا يؤلمك.</translation>
     </message>
     <message>
         <source>Between the parts: down to zero, swap or change sides, up again.</source>
-        <translation>بين الأجزاء: إلى الصفر، بدّل القطبية أو الجانب، ثم ارفع من جديد.</translation>
+        <translation>بين الأجزاء: اخفض إلى الصفر، بدّل القطبية أو الجانب، ثم ارفع من جديد.</translation>
     </message>
     <message>
         <source>Between the parts: down to zero, swap, up again.</source>
-        <translation>بين الأجزاء: إلى الصفر، بدّل، ثم ارفع من جديد.</translation>
+        <translation>بين الأجزاء: اخفض إلى الصفر، بدّل القطبية، ثم ارفع من جديد.</translation>
     </message>
     <message>
         <source>Down to zero, machine off. Then the pads come off.</source>
-        <translation>إلى الصفر، أطفئ الجهاز. ثم انزع اللبادات.</translation>
+        <translation>اخفض إلى الصفر، وأطفئ الجهاز. ثم انزع اللبّادات.</translation>
     </message>
     <message>
-        <source>Down to zero, machine off. Then lift out.</source>
-        <translation>إلى الصفر، أطفئ الجهاز. ثم ارفع من الماء.</translation>
+        <source>Down to zero, machine off. Then take your hands or feet out.</source>
+        <translation>اخفض إلى الصفر، وأطفئ الجهاز. ثم أخرِج يديك أو قدميك من الماء.</translation>
     </message>
     <message>
         <source>An adult stays beside the child the whole time.</source>
@@ -3016,7 +3022,7 @@
     </message>
     <message>
         <source>Both hands in the water: somebody stays beside you.</source>
-        <translation>اليدان في الماء: يبقى أحد بجانبك.</translation>
+        <translation>اليدان في الماء: يبقى شخص بجانبك.</translation>
     </message>
     <message>
         <source>Each session: %1</source>
@@ -3024,19 +3030,19 @@
     </message>
     <message>
         <source>When to stop</source>
-        <translation>متى تتوقف</translation>
+        <translation>متى توقف الجلسة</translation>
     </message>
     <message>
-        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out.</source>
-        <translation>إن تألمت أو شعرت بإغماء أو خفقان: اخفض إلى الصفر، أطفئ الجهاز، ثم ارفع من الماء.</translation>
+        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then take your hands or feet out.</source>
+        <translation>ألم أو دوار أو شعور بالإغماء أو خفقان: اخفض التيار إلى الصفر، وأطفئ الجهاز، ثم أخرِج يديك أو قدميك.</translation>
     </message>
     <message>
         <source>A burn or a blister: leave the machine off until a clinician has looked at it.</source>
-        <translation>حرق أو بثرة: اترك الجهاز مطفأ حتى يفحص الموضعَ مختص صحي.</translation>
+        <translation>حرق أو بثرة مائية: اترك الجهاز مطفأ حتى يفحص الموضعَ مختص صحي.</translation>
     </message>
     <message>
         <source>Pregnant, a new implant, or another health answer changed: leave the machine off and ask first.</source>
-        <translation>حمل أو زرعة جديدة أو تغيّر في أي إجابة صحية: اترك الجهاز مطفأ واسأل أولًا.</translation>
+        <translation>حمل أو زرعة جديدة أو تغيّر في أي إجابة صحية أخرى: اترك الجهاز مطفأ واسأل أولًا.</translation>
     </message>
     <message>
         <source>Call: %1</source>
@@ -3056,11 +3062,11 @@
     </message>
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
-        <translation>كُتبت بواسطة Firstdew، وهو ليس جهازًا طبيًّا. اتبع تعليمات جهازك وطبيبك.</translation>
+        <translation>كُتبت باستخدام Firstdew، وهو ليس جهازًا طبيًا. اتبع تعليمات جهازك وإرشادات من يعالجك.</translation>
     </message>
     <message>
         <source>No session for now</source>
-        <translation>لا جلسة في الوقت الحالي</translation>
+        <translation>لا جلسة حاليًا</translation>
     </message>
     <message>
         <source>Not started yet</source>
@@ -3068,15 +3074,15 @@
     </message>
     <message>
         <source>Look at the skin (%1): a burn was noted on %2. No session there until you have.</source>
-        <translation>انظر إلى الجلد (%1): سُجّل حرق في %2. لا جلسة هناك قبل ذلك.</translation>
+        <translation>انظر إلى الجلد (%1): سُجّل حرق في %2. لا جلسة هناك قبل أن تنظر إليه.</translation>
     </message>
     <message>
         <source>Look at the skin (%1): a blister was noted on %2. No session there until you have.</source>
-        <translation>انظر إلى الجلد (%1): سُجّلت نفطة في %2. لا جلسة هناك قبل ذلك.</translation>
+        <translation>انظر إلى الجلد (%1): سُجّلت بثرة مائية في %2. لا جلسة هناك قبل أن تنظر إليه.</translation>
     </message>
     <message>
-        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has cleared it.</source>
-        <translation>هل هذا العلاج ممكن مع %1 (الإجابة نعم في %2)؟ لا جلسة حتى يأذن مختص.</translation>
+        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has approved treatment.</source>
+        <translation>هل هذا العلاج ممكن مع %1 (الإجابة بنعم في %2)؟ لا جلسة حتى يصرّح بها مختص صحي.</translation>
     </message>
     <message>
         <source>%1: %2 · %3</source>
@@ -3095,7 +3101,7 @@
     </message>
     <message>
         <source>No prescriber has set a limit.</source>
-        <translation>لم يحدد أي معالج حدًا.</translation>
+        <translation>لم يحدد أي طبيب حدًا.</translation>
     </message>
     <message>
         <source>%1 on %2, to begin with</source>
@@ -3105,24 +3111,24 @@
     <message numerus="yes">
         <source>%n dry spell(s) seen to the end</source>
         <translation>
-            <numerusform>لم تُتابع أي فترة جافة حتى نهايتها</numerusform>
-            <numerusform>تمت متابعة فترة جافة واحدة حتى نهايتها</numerusform>
-            <numerusform>تمت متابعة فترتين جافتين حتى نهايتهما</numerusform>
-            <numerusform>تمت متابعة %n فترات جافة حتى نهايتها</numerusform>
-            <numerusform>تمت متابعة %n فترة جافة حتى نهايتها</numerusform>
-            <numerusform>تمت متابعة %n فترة جافة حتى نهايتها</numerusform>
+            <numerusform>لم تُتابَع أي فترة جفاف حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة فترة جفاف واحدة حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة فترتي جفاف حتى نهايتهما</numerusform>
+            <numerusform>تمت متابعة %n فترات جفاف حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة %n فترة جفاف حتى نهايتها</numerusform>
+            <numerusform>تمت متابعة %n فترة جفاف حتى نهايتها</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n not seen to the end</source>
         <comment>dry spells</comment>
         <translation>
-            <numerusform>لا شيء لم يُتابع حتى النهاية</numerusform>
-            <numerusform>واحدة لم تُتابع حتى النهاية</numerusform>
-            <numerusform>اثنتان لم تُتابعا حتى النهاية</numerusform>
-            <numerusform>%n لم تُتابع حتى النهاية</numerusform>
-            <numerusform>%n لم تُتابع حتى النهاية</numerusform>
-            <numerusform>%n لم تُتابع حتى النهاية</numerusform>
+            <numerusform>لا فترة لم تُتابَع حتى نهايتها</numerusform>
+            <numerusform>فترة واحدة لم تُتابَع حتى نهايتها</numerusform>
+            <numerusform>فترتان لم تُتابَعا حتى نهايتهما</numerusform>
+            <numerusform>%n فترات لم تُتابَع حتى نهايتها</numerusform>
+            <numerusform>%n فترةً لم تُتابَع حتى نهايتها</numerusform>
+            <numerusform>%n فترة لم تُتابَع حتى نهايتها</numerusform>
         </translation>
     </message>
     <message>
@@ -3139,7 +3145,7 @@
     </message>
     <message>
         <source>Severity 1–4, own answer (modelled on the HDSS)</source>
-        <translation>الشدة 1–4، إجابة الشخص نفسه (على نمط HDSS)</translation>
+        <translation>الشدة 1–4، إجابة الشخص نفسه (على غرار HDSS)</translation>
     </message>
     <message>
         <source>Last check-in</source>
@@ -3154,17 +3160,17 @@
         <source>%n in the period</source>
         <comment>check-ins</comment>
         <translation>
-            <numerusform>لا شيء في الفترة</numerusform>
-            <numerusform>واحد في الفترة</numerusform>
-            <numerusform>اثنان في الفترة</numerusform>
-            <numerusform>%n في الفترة</numerusform>
-            <numerusform>%n في الفترة</numerusform>
-            <numerusform>%n في الفترة</numerusform>
+            <numerusform>لا تسجيل في المدة</numerusform>
+            <numerusform>تسجيل واحد في المدة</numerusform>
+            <numerusform>تسجيلان في المدة</numerusform>
+            <numerusform>%n تسجيلات في المدة</numerusform>
+            <numerusform>%n تسجيلًا في المدة</numerusform>
+            <numerusform>%n تسجيل في المدة</numerusform>
         </translation>
     </message>
     <message>
         <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
-        <translation>أيام الأسبوع المسجلة رطبة، وكذلك بعد الحر أو الجهد، من 0 إلى 7. الداكن: مبلل أو يقطر. العلامات: الجلسات.</translation>
+        <translation>أيام الأسبوع المسجّلة رطبة، ومنها ما بعد الحر أو المجهود، من 0 إلى 7. الداكن: بلل أو تقطّر. العلامات: الجلسات.</translation>
     </message>
     <message>
         <source> · %1 · %2</source>
@@ -3189,17 +3195,52 @@
     <message numerus="yes">
         <source>Days dry after the latest %n session(s). Hollow: first damp day unknown. Pointed: end not seen.</source>
         <translation>
-            <numerusform>أيام الجفاف بعد الجلسات. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد آخر جلسة. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد آخر جلستين. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد آخر %n جلسات. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد آخر %n جلسة. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
-            <numerusform>أيام الجفاف بعد آخر %n جلسة. المجوّف: النهاية غير دقيقة. المدبّب: النهاية لم تُتابع.</numerusform>
+            <numerusform>أيام الجفاف بعد الجلسات. المجوّف: أول يوم رطب غير معروف. المدبّب: لم تُتابَع حتى النهاية.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر جلسة. المجوّف: أول يوم رطب غير معروف. المدبّب: لم تُتابَع حتى النهاية.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر جلستين. المجوّف: أول يوم رطب غير معروف. المدبّب: لم تُتابَع حتى النهاية.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر %n جلسات. المجوّف: أول يوم رطب غير معروف. المدبّب: لم تُتابَع حتى النهاية.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر %n جلسةً. المجوّف: أول يوم رطب غير معروف. المدبّب: لم تُتابَع حتى النهاية.</numerusform>
+            <numerusform>أيام الجفاف بعد آخر %n جلسة. المجوّف: أول يوم رطب غير معروف. المدبّب: لم تُتابَع حتى النهاية.</numerusform>
         </translation>
     </message>
     <message>
         <source>Begin with %1 or less.</source>
-        <translation>ابدأ بـ %1 أو أقل.</translation>
+        <translation>ابدأ بتيار %1 أو أقل.</translation>
+    </message>
+    <message>
+        <source>Armpit pads: %1.</source>
+        <translation>لبّادات الإبطين: %1.</translation>
+    </message>
+    <message>
+        <source>Mean charge a session: %1.</source>
+        <translation>متوسط الشحنة لكل جلسة: %1.</translation>
+    </message>
+    <message>
+        <source>%1 a minute on %2</source>
+        <translation>%1 في الدقيقة في %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>median %n day(s) (%1: %2 to %3)</source>
+        <translation>
+            <numerusform>الوسيط أقل من يوم (%1: من %2 إلى %3)</numerusform>
+            <numerusform>الوسيط يوم واحد (%1: من %2 إلى %3)</numerusform>
+            <numerusform>الوسيط يومان (%1: من %2 إلى %3)</numerusform>
+            <numerusform>الوسيط %n أيام (%1: من %2 إلى %3)</numerusform>
+            <numerusform>الوسيط %n يومًا (%1: من %2 إلى %3)</numerusform>
+            <numerusform>الوسيط %n يوم (%1: من %2 إلى %3)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where %1 of %2 responded).</source>
+        <translation>تُحسب فترات الجفاف من آخر جلسة إلى أول يوم رطب، وتُعامل الأيام غير المسجّلة والجلسات الداعمة التي أُجريت والجلد ما زال جافًا على حقيقتها (بيانات مقطوعة بالفترات ومن اليمين). الاستجابة حسب مقياس HDSS: درجتان استجابة قوية، ودرجة واحدة استجابة جيدة (Gülmez &amp; Solak, J Clin Med 2026;15:640، حيث استجاب %1 من %2 شخصًا).</translation>
+    </message>
+    <message>
+        <source>Batteries: probably used up.</source>
+        <translation>البطاريات: نفدت على الأرجح.</translation>
+    </message>
+    <message>
+        <source>severity %1&#xa0;now, %2&#xa0;before</source>
+        <translation>الشدة: الآن&#xa0;%1، من قبل&#xa0;%2</translation>
     </message>
 </context>
 <context>
@@ -3222,7 +3263,7 @@
     </message>
     <message>
         <source>Shown now</source>
-        <translation>معروض الآن</translation>
+        <translation>المعروض الآن</translation>
     </message>
     <message>
         <source>Show</source>
@@ -3249,7 +3290,7 @@
     <name>PersonForm</name>
     <message>
         <source>First name, or what you like to be called</source>
-        <translation>الاسم الأول، أو ما تحب أن تُنادى به</translation>
+        <translation>الاسم الأول، أو الاسم الذي تفضّله</translation>
     </message>
     <message>
         <source>Optional</source>
@@ -3261,11 +3302,11 @@
     </message>
     <message>
         <source>The adult beside the child</source>
-        <translation>البالغ بجانب الطفل</translation>
+        <translation>الشخص البالغ بجانب الطفل</translation>
     </message>
     <message>
         <source>Children are treated only with medical advice and an adult beside them.</source>
-        <translation>لا يُعالَج الأطفال إلا بنصيحة طبية وبجانبهم شخص بالغ.</translation>
+        <translation>لا يُعالَج الأطفال إلا بنصيحة طبية وبوجود شخص بالغ بجانبهم.</translation>
     </message>
     <message>
         <source>Height in centimetres</source>
@@ -3273,15 +3314,15 @@
     </message>
     <message>
         <source>Optional. With the weight it tells how large the treated skin is.</source>
-        <translation>يمكن أن يبقى فارغًا. مع الوزن يدل على مساحة الجلد المعالَج.</translation>
+        <translation>اختياري. مع الوزن يدل على مساحة الجلد المعالَج.</translation>
     </message>
     <message>
         <source>Weight in kilograms</source>
         <translation>الوزن بالكيلوغرام</translation>
     </message>
     <message>
-        <source>It decides which limits count. Without it those for children do.</source>
-        <translation>يحدد أي الحدود تسري. وبدونه تسري حدود الأطفال.</translation>
+        <source>It sets your current limit. Without it, the children&apos;s limits apply.</source>
+        <translation>يحدد أي الحدود تسري. ومن دونه تسري حدود الأطفال.</translation>
     </message>
     <message>
         <source>Write a number from %1 to %2.</source>
@@ -3306,14 +3347,14 @@
         <translation>الجلسة التالية: %1</translation>
     </message>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>لا تتجاوز الدورة أسابيعها الأربعة.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بيوم واحد.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بيومين.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بـ%n أيام.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بـ%n يومًا.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بـ%n يوم.</numerusform>
         </translation>
     </message>
     <message>
@@ -3325,7 +3366,7 @@
         <translation>الدورة</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>متابعة</translation>
     </message>
     <message>
@@ -3334,15 +3375,15 @@
     </message>
     <message>
         <source>Health questions</source>
-        <translation>أسئلة صحية</translation>
+        <translation>الأسئلة الصحية</translation>
     </message>
     <message>
         <source>To be answered</source>
         <translation>بانتظار الإجابة</translation>
     </message>
     <message>
-        <source>Something stands in the way</source>
-        <translation>هناك ما يمنع</translation>
+        <source>Needs a clinician&apos;s approval</source>
+        <translation>هناك ما يمنع الجلسة</translation>
     </message>
     <message>
         <source>Answered</source>
@@ -3374,7 +3415,7 @@
     </message>
     <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
-        <translation>حدّد أين تُعالج وبأي جهاز؛ عندها تظهر هنا حدودك وخطتك.</translation>
+        <translation>حدّد موضع العلاج والجهاز؛ عندها تظهر هنا حدودك وخطتك.</translation>
     </message>
     <message>
         <source>Settings</source>
@@ -3382,15 +3423,15 @@
     </message>
     <message>
         <source>Tap a day to move its session.</source>
-        <translation>انقر يومًا لتنقل جلسته.</translation>
+        <translation>المس يومًا لنقل جلسته.</translation>
     </message>
     <message>
         <source>Taught by somebody</source>
-        <translation>تعلّمتها من أحد</translation>
+        <translation>جلسة بحضور معلّم</translation>
     </message>
     <message>
         <source>Not marked</source>
-        <translation>غير مسجل</translation>
+        <translation>غير مسجّل</translation>
     </message>
     <message>
         <source>Practice</source>
@@ -3409,7 +3450,7 @@
     </message>
     <message>
         <source>Leave practice</source>
-        <translation>اترك التدريب</translation>
+        <translation>إنهاء التدريب</translation>
     </message>
 </context>
 <context>
@@ -3420,11 +3461,11 @@
     </message>
     <message>
         <source>Hands in, in fifteen seconds. Keep them still under the water.</source>
-        <translation>بعد خمس عشرة ثانية أدخل يديك. أبقهما ساكنتين تحت الماء.</translation>
+        <translation>أدخِل يديك بعد خمس عشرة ثانية. أبقهما ساكنتين تحت الماء.</translation>
     </message>
     <message>
         <source>Raise the current slowly. It may prickle. It must not hurt.</source>
-        <translation>ارفع التيار ببطء. قد تشعر بوخز. ولا يجوز أن تتألم.</translation>
+        <translation>ارفع التيار ببطء. قد تشعر بوخز. لكن يجب ألا يؤلمك.</translation>
     </message>
     <message>
         <source>Hold still. Everything stays under water.</source>
@@ -3435,8 +3476,8 @@
         <translation>اخفض التيار إلى الصفر. ببطء.</translation>
     </message>
     <message>
-        <source>Machine off. Now lift out, and dry your skin.</source>
-        <translation>أطفئ الجهاز. ثم ارفع من الماء وجفف جلدك.</translation>
+        <source>Machine off. Now take your hands or feet out, and dry your skin.</source>
+        <translation>أطفئ الجهاز. الآن أخرِج يديك أو قدميك وجفف جلدك.</translation>
     </message>
     <message>
         <source>Look at the meter.</source>
@@ -3475,8 +3516,8 @@
         <translation>اخفضه قليلًا حتى يصبح مريحًا.</translation>
     </message>
     <message>
-        <source>Stopped. Current at zero, machine off, then lift out.</source>
-        <translation>توقفت الجلسة. التيار إلى الصفر، أطفئ الجهاز، ثم ارفع من الماء.</translation>
+        <source>Stopped. Current at zero, machine off. Then take your hands or feet out.</source>
+        <translation>توقفت الجلسة. اخفض التيار إلى الصفر، وأطفئ الجهاز، ثم أخرِج يديك أو قدميك.</translation>
     </message>
     <message>
         <source>This is how loud I am. Can you hear me over the water?</source>
@@ -3484,15 +3525,15 @@
     </message>
     <message>
         <source>Switch the machine on. Is the meter at zero, and is it set to direct current? Then tap.</source>
-        <translation>شغّل الجهاز. هل المقياس عند الصفر، وهل الجهاز مضبوط على التيار المستمر؟ إذن المس الشاشة.</translation>
+        <translation>شغّل الجهاز. هل المقياس عند الصفر، وهل الجهاز مضبوط على التيار المستمر؟ إذا كان كذلك فالمس الشاشة.</translation>
     </message>
     <message>
         <source>Switch the machine on. Is the meter at zero, and is the light for pulsed current on? Then tap.</source>
-        <translation>شغّل الجهاز. هل المقياس عند الصفر، وهل ضوء التيار النبضي مضاء؟ إذن المس الشاشة.</translation>
+        <translation>شغّل الجهاز. هل المقياس عند الصفر، وهل ضوء التيار النبضي مضاء؟ إذا كان كذلك فالمس الشاشة.</translation>
     </message>
     <message>
         <source>Raise the current slowly with the remote. It may prickle. It must not hurt.</source>
-        <translation>ارفع التيار ببطء بجهاز التحكم عن بعد. قد تشعر بوخز. ولا يجوز أن تتألم.</translation>
+        <translation>ارفع التيار ببطء بجهاز التحكم عن بعد. قد تشعر بوخز. لكن يجب ألا يؤلمك.</translation>
     </message>
     <message>
         <source>Hold still. Both pads stay where they are.</source>
@@ -3520,15 +3561,15 @@
     </message>
     <message>
         <source>Current at zero? Soak the pads again, and swap the two leads. Then tap.</source>
-        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، وبدّل السلكين. ثم المس الشاشة.</translation>
+        <translation>هل التيار عند الصفر؟ انقع اللبّادتين مرة أخرى، وبدّل السلكين. ثم المس الشاشة.</translation>
     </message>
     <message>
         <source>Current at zero? Soak the pads again, and flip the polarity switch. Then tap.</source>
-        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، واقلب مفتاح القطبية. ثم المس الشاشة.</translation>
+        <translation>هل التيار عند الصفر؟ انقع اللبّادتين مرة أخرى، واقلب مفتاح القطبية. ثم المس الشاشة.</translation>
     </message>
     <message>
         <source>Current at zero? Soak the pads again, and exchange them, right with left. Then tap.</source>
-        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، وضع اليمنى مكان اليسرى واليسرى مكان اليمنى. ثم المس الشاشة.</translation>
+        <translation>هل التيار عند الصفر؟ انقع اللبّادتين مرة أخرى، وضع اليمنى مكان اليسرى واليسرى مكان اليمنى. ثم المس الشاشة.</translation>
     </message>
     <message>
         <source>Current at zero? Now change to the other side. Cover small cuts again. Then tap.</source>
@@ -3536,7 +3577,7 @@
     </message>
     <message>
         <source>Machine off. Now take the pads off, and dry your skin.</source>
-        <translation>أطفئ الجهاز. ثم انزع اللبّادتين وجفف جلدك.</translation>
+        <translation>أطفئ الجهاز. الآن انزع اللبّادتين وجفف جلدك.</translation>
     </message>
     <message>
         <source>Dry your skin and the kit.</source>
@@ -3587,7 +3628,7 @@
     </message>
     <message>
         <source>Daily check-in</source>
-        <translation>القيد اليومي</translation>
+        <translation>التسجيل اليومي</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -3619,11 +3660,11 @@
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>أكثر: يأتي التجديد أبكر وأكثر. أقل: جلسات أقل وأيام رطبة أكثر. المعتاد: 2.</translation>
+        <translation>أكثر: تأتي الجلسات الداعمة أبكر وأكثر. أقل: جلسات أقل وأيام رطبة أكثر. المعتاد: 2.</translation>
     </message>
     <message>
         <source>How many sessions is one damp spell worth to you?</source>
-        <translation>كم جلسة تستحق منك فترة رطبة واحدة؟</translation>
+        <translation>كم جلسة يستحق عندك تجنّب فترة رطوبة واحدة؟</translation>
     </message>
 </context>
 <context>
@@ -3641,10 +3682,10 @@
     </message>
     <message>
         <source>Before a session, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>قبل أي جلسة يحتاج Firstdew إلى معرفة جهازك وإجاباتك عن أسئلة الصحة.</translation>
+        <translation>قبل الجلسة يجب أن يعرف Firstdew جهازك وإجاباتك عن الأسئلة الصحية.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
+        <source>Continue the set-up</source>
         <translation>متابعة الإعداد</translation>
     </message>
 </context>
@@ -3676,7 +3717,7 @@
     </message>
     <message>
         <source>Machine and kit</source>
-        <translation>الجهاز واللوازم</translation>
+        <translation>الجهاز والأدوات</translation>
     </message>
     <message>
         <source>Not set</source>
@@ -3685,12 +3726,12 @@
     <message numerus="yes">
         <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
-            <numerusform>البطاريات، الجلسات الباقية نحو: %n</numerusform>
+            <numerusform>البطاريات: لم تبقَ جلسات</numerusform>
+            <numerusform>البطاريات: بقيت جلسة واحدة تقريبًا</numerusform>
+            <numerusform>البطاريات: بقيت جلستان تقريبًا</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسات تقريبًا</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسةً تقريبًا</numerusform>
+            <numerusform>البطاريات: بقيت %n جلسة تقريبًا</numerusform>
         </translation>
     </message>
     <message>
@@ -3699,7 +3740,7 @@
     </message>
     <message>
         <source>Check-in %1, quiet %2 to %3</source>
-        <translation>القيد %1، هدوء من %2 إلى %3</translation>
+        <translation>التسجيل %1، هدوء من %2 إلى %3</translation>
     </message>
     <message>
         <source>Off</source>
@@ -3723,7 +3764,7 @@
     </message>
     <message>
         <source>Match phone</source>
-        <translation>كالهاتف</translation>
+        <translation>كإعداد الهاتف</translation>
     </message>
     <message>
         <source>Move to another phone</source>
@@ -3731,7 +3772,7 @@
     </message>
     <message>
         <source>Take everything with you</source>
-        <translation>خذ كل شيء معك</translation>
+        <translation>نقل كل شيء معك</translation>
     </message>
     <message>
         <source>Back-up, export and delete</source>
@@ -3757,6 +3798,10 @@
         <source>Who needs a call, and care sheets for them</source>
         <translation>من يحتاج إلى اتصال، وأوراق رعاية لهم</translation>
     </message>
+    <message>
+        <source>Batteries: probably used up</source>
+        <translation>البطاريات: نفدت على الأرجح</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -3770,7 +3815,7 @@
     </message>
     <message>
         <source>Match phone</source>
-        <translation>كالهاتف</translation>
+        <translation>كإعداد الهاتف</translation>
     </message>
     <message>
         <source>Light</source>
@@ -3844,23 +3889,23 @@
     </message>
     <message>
         <source>Limit, direct</source>
-        <translation>الحد، المستمر</translation>
+        <translation>الحد، التيار المستمر</translation>
     </message>
     <message>
         <source>Limit, pulsed</source>
-        <translation>الحد، النبضي</translation>
+        <translation>الحد، التيار النبضي</translation>
     </message>
     <message>
         <source>Time to turn up</source>
-        <translation>وقت الرفع</translation>
+        <translation>وقت رفع التيار</translation>
     </message>
     <message>
         <source>Time to turn down</source>
-        <translation>وقت الخفض</translation>
+        <translation>وقت خفض التيار</translation>
     </message>
     <message>
         <source>Time to swap</source>
-        <translation>وقت التبديل</translation>
+        <translation>وقت تبديل القطبية</translation>
     </message>
     <message>
         <source>Review</source>
@@ -3873,11 +3918,11 @@
     <message numerus="yes">
         <source>%n second(s)</source>
         <translation>
-            <numerusform>%n ثانية</numerusform>
+            <numerusform>0 ثانية</numerusform>
             <numerusform>ثانية واحدة</numerusform>
             <numerusform>ثانيتان</numerusform>
             <numerusform>%n ثوانٍ</numerusform>
-            <numerusform>%n ثانية</numerusform>
+            <numerusform>%n ثانيةً</numerusform>
             <numerusform>%n ثانية</numerusform>
         </translation>
     </message>
@@ -3895,15 +3940,11 @@
     </message>
     <message>
         <source>Armpit pads</source>
-        <translation>ضمادات الإبطين</translation>
+        <translation>لبّادات الإبطين</translation>
     </message>
     <message>
         <source>If the course does not help</source>
         <translation>إذا لم تنفع الدورة</translation>
-    </message>
-    <message>
-        <source>%1 cm² each</source>
-        <translation>%1 سم² لكل منها</translation>
     </message>
     <message>
         <source>%1: the course that runs now goes on.</source>
@@ -3926,11 +3967,11 @@
     </message>
     <message>
         <source>Level to begin with</source>
-        <translation>المستوى للبداية</translation>
+        <translation>شدة التيار للبدء</translation>
     </message>
     <message>
         <source>Whom to call</source>
-        <translation>بمن يُتصل</translation>
+        <translation>جهة الاتصال</translation>
     </message>
     <message>
         <source>As usual: %1</source>
@@ -3943,17 +3984,17 @@
     <message numerus="yes">
         <source>%1: %2 times %n minute(s)</source>
         <translation>
-            <numerusform>%1: %2 × %n دقيقة</numerusform>
+            <numerusform>%1: %2 × 0 دقيقة</numerusform>
             <numerusform>%1: %2 × دقيقة واحدة</numerusform>
             <numerusform>%1: %2 × دقيقتان</numerusform>
             <numerusform>%1: %2 × %n دقائق</numerusform>
-            <numerusform>%1: %2 × %n دقيقة</numerusform>
+            <numerusform>%1: %2 × %n دقيقةً</numerusform>
             <numerusform>%1: %2 × %n دقيقة</numerusform>
         </translation>
     </message>
     <message>
         <source>Too high: %1 is the usual limit. Lower it.</source>
-        <translation>مرتفع جدًّا: الحد المعتاد %1. اخفضه.</translation>
+        <translation>مرتفع جدًا: الحد المعتاد %1. اخفضه.</translation>
     </message>
     <message>
         <source>Type your name, on one short line.</source>
@@ -3969,11 +4010,11 @@
     </message>
     <message>
         <source>Choose up to 60 days, from day 1.</source>
-        <translation>اختر حتى 60 يومًا، بدءًا من اليوم 1.</translation>
+        <translation>اختر ما لا يزيد على 60 يومًا، ابتداءً من اليوم 1.</translation>
     </message>
     <message>
         <source>This lies before the day of the sheet. Choose a later day.</source>
-        <translation>هذا قبل يوم الورقة. اختر يومًا بعده.</translation>
+        <translation>هذا قبل تاريخ الورقة. اختر يومًا بعده.</translation>
     </message>
     <message>
         <source>Keep it to one short line.</source>
@@ -3987,6 +4028,10 @@
         <source>This value cannot be used. Change it.</source>
         <translation>لا يمكن استخدام هذه القيمة. غيّرها.</translation>
     </message>
+    <message>
+        <source>%1 each</source>
+        <translation>%1 لكل منها</translation>
+    </message>
 </context>
 <context>
     <name>SkinPage</name>
@@ -3996,7 +4041,7 @@
     </message>
     <message>
         <source>Burns or blisters: no session there until a clinician has looked at it.</source>
-        <translation>حروق أو فقاعات: لا جلسة هناك حتى يراها طبيب.</translation>
+        <translation>حروق أو بثور مائية: لا جلسة هناك حتى يفحص الموضعَ مختص صحي.</translation>
     </message>
     <message>
         <source>Note</source>
@@ -4035,11 +4080,11 @@
     </message>
     <message>
         <source>The voice speaks English so far.</source>
-        <translation>الصوت بالإنجليزية حاليًا.</translation>
+        <translation>الصوت بالإنجليزية حتى الآن.</translation>
     </message>
     <message>
         <source>Test the volume</source>
-        <translation>تحقق من علو الصوت</translation>
+        <translation>جرّب مستوى الصوت</translation>
     </message>
     <message>
         <source>Vibration only</source>
@@ -4047,7 +4092,7 @@
     </message>
     <message>
         <source>With both hands under water nobody feels the phone: there, voice and tones are heard all the same.</source>
-        <translation>حين تكون اليدان تحت الماء لا يشعر أحد بالهاتف: عندئذ يُسمع الصوت والنغمات على أي حال.</translation>
+        <translation>حين تكون كلتا اليدين تحت الماء لا يشعر أحد باهتزاز الهاتف: عندئذ يُسمع الصوت والنغمات على أي حال.</translation>
     </message>
     <message>
         <source>Each step also felt as a vibration</source>
@@ -4063,11 +4108,11 @@
     </message>
     <message>
         <source>A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.</source>
-        <translation>القراءة فوق الحد تطلق الإنذار أيًا كان الاختيار هنا. الهاتف لا يرى التيار، بل ما يُدخَل فقط.</translation>
+        <translation>القراءة فوق الحد تطلق الإنذار أيًا كان الاختيار هنا. الهاتف لا يرى التيار، بل يعرف ما يُدخَل فقط.</translation>
     </message>
     <message>
-        <source>Whose voice</source>
-        <translation>صوت من</translation>
+        <source>Which voice</source>
+        <translation>أي صوت</translation>
     </message>
     <message>
         <source>Recorded voice</source>
@@ -4075,23 +4120,31 @@
     </message>
     <message>
         <source>Voice of this device</source>
-        <translation>صوت هذا الجهاز</translation>
+        <translation>صوت الهاتف</translation>
     </message>
     <message>
         <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
-        <translation>الصوت المسجّل بالإنجليزية. أما صوت هذا الجهاز فيتحدث لغتك.</translation>
+        <translation>الصوت المسجّل يتحدث الإنجليزية. أما صوت الهاتف فيتحدث لغتك.</translation>
     </message>
     <message>
-        <source>The voice of this device can be chosen once the device has named one for your language.</source>
-        <translation>يمكن اختيار صوت هذا الجهاز بعد أن يحدد الجهاز صوتًا للغتك.</translation>
+        <source>You can choose the voice of this phone once it offers one for your language.</source>
+        <translation>يمكن اختيار صوت الهاتف متى وفّر الهاتف صوتًا بلغتك.</translation>
     </message>
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
-        <translation>دواسة أو مفتاح يوقف الجلسة، كزر في لوحة المفاتيح</translation>
+        <translation>الدواسة أو المفتاح يوقف الجلسة، مثل أي زر</translation>
     </message>
     <message>
         <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
         <translation>يُسمع صوت خافت طوال الجلسة. إذا توقف، فاخفض التيار إلى الصفر وأطفئ الجهاز.</translation>
+    </message>
+    <message>
+        <source>The recorded voice does not speak your language. The voice of this device speaks in its place: test the volume, and hear whether you understand it.</source>
+        <translation>الصوت المسجّل لا يتحدث لغتك. يتحدث صوت هذا الجهاز بدلاً منه: تحقق من علو الصوت واسمع هل تفهمه.</translation>
+    </message>
+    <message>
+        <source>You can follow a session by the tones and on the screen. Both hands under water stays closed until a voice is known to speak your language.</source>
+        <translation>يمكنك متابعة الجلسة بالنغمات وعلى الشاشة. ويبقى خيار «كلتا اليدين تحت الماء» مغلقًا إلى أن يُعرف صوت يتحدث لغتك.</translation>
     </message>
 </context>
 <context>
@@ -4109,7 +4162,7 @@
     <name>StirredUp</name>
     <message>
         <source>Anything that might explain it?</source>
-        <translation>هل كان هناك سبب؟</translation>
+        <translation>هل من سبب قد يفسّر ذلك؟</translation>
     </message>
 </context>
 <context>
@@ -4144,7 +4197,7 @@
     </message>
     <message>
         <source>Firstdew can put what is still readable, and what a copy beside it holds, into a new file. The damaged file is kept.</source>
-        <translation>يستطيع Firstdew أن يضع في ملف جديد كل ما يمكن قراءته بعد، وما تحويه نسخة بجانبه. ويُحتفظ بالملف التالف.</translation>
+        <translation>يستطيع Firstdew أن يضع في ملف جديد كل ما لا تزال قراءته ممكنة، وما تحويه نسخة بجانبه. ويُحتفظ بالملف التالف.</translation>
     </message>
     <message>
         <source>Update Firstdew, then open it again.</source>
@@ -4196,7 +4249,7 @@
     </message>
     <message>
         <source>Passphrase of the back-up</source>
-        <translation>كلمة سر النسخة</translation>
+        <translation>عبارة مرور النسخة الاحتياطية</translation>
     </message>
     <message>
         <source>Restore</source>
@@ -4211,7 +4264,7 @@
     </message>
     <message>
         <source>How far back</source>
-        <translation>إلى أي مدى في الماضي</translation>
+        <translation>المدة</translation>
     </message>
     <message>
         <source>A month</source>
@@ -4242,8 +4295,8 @@
         <translation>سحب: %1</translation>
     </message>
     <message>
-        <source>What you want to ask stands near the top of the page.</source>
-        <translation>ما تريد أن تسأله يظهر قرب أعلى الصفحة.</translation>
+        <source>Your questions appear near the top of the page.</source>
+        <translation>ما تريد السؤال عنه يظهر قرب أعلى الصفحة.</translation>
     </message>
     <message>
         <source>Your question</source>
@@ -4251,7 +4304,7 @@
     </message>
     <message>
         <source>Put it on the page</source>
-        <translation>أضفه إلى الصفحة</translation>
+        <translation>إضافته إلى الصفحة</translation>
     </message>
     <message>
         <source>Look at it</source>
@@ -4259,7 +4312,7 @@
     </message>
     <message>
         <source>A page that says how it goes and what you ask, and a second one with every session. Nothing leaves the phone before you choose where it goes.</source>
-        <translation>صفحة تقول كيف تسير الأمور وما تسأل عنه، وثانية فيها كل جلسة. لا يخرج شيء من الهاتف قبل أن تختار وجهته.</translation>
+        <translation>صفحة تبيّن سير العلاج وما تسأل عنه، وثانية فيها كل جلسة. لا يخرج شيء من الهاتف قبل أن تختار وجهته.</translation>
     </message>
     <message>
         <source>Hide the page</source>
@@ -4275,7 +4328,7 @@
     </message>
     <message>
         <source>Save it as a file</source>
-        <translation>احفظه كملف</translation>
+        <translation>حفظه كملف</translation>
     </message>
 </context>
 <context>
@@ -4283,9 +4336,9 @@
     <message numerus="yes">
         <source>%n person(s)</source>
         <translation>
-            <numerusform>لا أشخاص (%n)</numerusform>
-            <numerusform>شخص واحد (%n)</numerusform>
-            <numerusform>شخصان (%n)</numerusform>
+            <numerusform>لا أشخاص</numerusform>
+            <numerusform>شخص واحد</numerusform>
+            <numerusform>شخصان</numerusform>
             <numerusform>%n أشخاص</numerusform>
             <numerusform>%n شخصًا</numerusform>
             <numerusform>%n شخص</numerusform>
@@ -4294,9 +4347,9 @@
     <message numerus="yes">
         <source>%n check-in(s)</source>
         <translation>
-            <numerusform>لا تسجيلات (%n)</numerusform>
-            <numerusform>تسجيل واحد (%n)</numerusform>
-            <numerusform>تسجيلان (%n)</numerusform>
+            <numerusform>لا تسجيلات</numerusform>
+            <numerusform>تسجيل واحد</numerusform>
+            <numerusform>تسجيلان</numerusform>
             <numerusform>%n تسجيلات</numerusform>
             <numerusform>%n تسجيلًا</numerusform>
             <numerusform>%n تسجيل</numerusform>
@@ -4305,32 +4358,32 @@
     <message numerus="yes">
         <source>%n session(s)</source>
         <translation>
-            <numerusform>لا جلسات (%n)</numerusform>
-            <numerusform>جلسة واحدة (%n)</numerusform>
-            <numerusform>جلستان (%n)</numerusform>
+            <numerusform>لا جلسات</numerusform>
+            <numerusform>جلسة واحدة</numerusform>
+            <numerusform>جلستان</numerusform>
             <numerusform>%n جلسات</numerusform>
-            <numerusform>%n جلسة</numerusform>
+            <numerusform>%n جلسةً</numerusform>
             <numerusform>%n جلسة</numerusform>
         </translation>
     </message>
     <message>
         <source>Last entry: %1</source>
-        <translation>آخر إدخال: %1</translation>
+        <translation>آخر تسجيل: %1</translation>
     </message>
 </context>
 <context>
     <name>TaughtPage</name>
     <message>
         <source>A taught session</source>
-        <translation>جلسة تعليم</translation>
+        <translation>جلسة بحضور معلّم</translation>
     </message>
     <message>
         <source>Did somebody who knows the treatment watch a session? Mark together what they saw. It goes onto the summary.</source>
-        <translation>هل شاهد جلسةً من يعرف هذا العلاج؟ سجّلا معًا ما شاهده. ويظهر ذلك في الملخص.</translation>
+        <translation>هل راقب جلسةً لك شخص يعرف هذا العلاج؟ سجّلا معًا ما شاهده. ويظهر ذلك في الملخص.</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation>أين</translation>
+        <translation>موضع العلاج</translation>
     </message>
     <message>
         <source>When</source>
@@ -4338,11 +4391,11 @@
     </message>
     <message>
         <source>Who watched</source>
-        <translation>من شاهدها</translation>
+        <translation>من راقب الجلسة</translation>
     </message>
     <message>
         <source>A name or a role, for example: the nurse</source>
-        <translation>اسم أو دور، مثلًا: الممرضة</translation>
+        <translation>اسم أو دور، مثلًا: ممرض العيادة</translation>
     </message>
     <message>
         <source>What they saw</source>
@@ -4354,7 +4407,7 @@
     </message>
     <message>
         <source>Level agreed to begin with at home</source>
-        <translation>المستوى المتفق عليه للبدء في البيت</translation>
+        <translation>شدة التيار المتفق عليها للبدء في البيت</translation>
     </message>
     <message>
         <source>None agreed</source>
@@ -4377,35 +4430,35 @@
     <name>TaughtText</name>
     <message>
         <source>Checked the skin and took off jewellery</source>
-        <translation>فحص الجلد ونزع الحلي</translation>
+        <translation>فُحص الجلد ونُزعت الحلي</translation>
     </message>
     <message>
         <source>Soaked the pads and fitted them tight</source>
-        <translation>نقع اللبّادتين وثبّتهما جيدًا</translation>
+        <translation>نُقعت اللبّادات وثُبّتت بإحكام</translation>
     </message>
     <message>
         <source>Set out trays, plates and water</source>
-        <translation>جهّز الحوضين والصفيحتين والماء</translation>
+        <translation>جُهّز الحوضان والصفيحتان والماء</translation>
     </message>
     <message>
         <source>Turned up slowly and said when it was enough</source>
-        <translation>رفع ببطء وقال متى يكفي</translation>
+        <translation>رُفع التيار ببطء مع القول متى يكفي</translation>
     </message>
     <message>
         <source>Swapped at zero</source>
-        <translation>بدّل عند الصفر</translation>
+        <translation>بُدّلت القطبية عند الصفر</translation>
     </message>
     <message>
         <source>Knows what to do when a pad comes off</source>
-        <translation>يعرف ما يفعل إذا انفصلت لبّادة</translation>
+        <translation>يعرف الشخص ما يفعل إذا انفصلت لبّادة</translation>
     </message>
     <message>
         <source>Knows what to do when a hand or foot comes out of the water</source>
-        <translation>يعرف ما يفعل إذا خرجت يد أو قدم من الماء</translation>
+        <translation>يعرف الشخص ما يفعل إذا خرجت يد أو قدم من الماء</translation>
     </message>
     <message>
         <source>Knows when to stop and whom to call</source>
-        <translation>يعرف متى يتوقف وبمن يتصل</translation>
+        <translation>يعرف الشخص متى يتوقف وبمن يتصل</translation>
     </message>
     <message>
         <source>%1, %2, with %3</source>
@@ -4422,7 +4475,7 @@
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
-        <translation>هل كان التيار مرتفعًا بقدر ما هو مريح ولم يتجاوز حدّك أبدًا؟ التيار الضعيف لا يفيد كثيرًا.</translation>
+        <translation>هل كان التيار مرتفعًا بقدر ما هو مريح، من دون أن يتجاوز حدّك أبدًا؟ التيار الضعيف لا يفيد كثيرًا.</translation>
     </message>
     <message>
         <source>Was the polarity swapped half-way, each time?</source>
@@ -4430,15 +4483,15 @@
     </message>
     <message>
         <source>Was the skin free of cream? Cream keeps the current off. Petroleum jelly goes on cuts only.</source>
-        <translation>هل كان الجلد خاليًا من الكريم؟ الكريم يمنع مرور التيار. الفازلين يوضع على الجروح الصغيرة فقط.</translation>
+        <translation>هل كان الجلد خاليًا من الكريم؟ الكريم يمنع مرور التيار. والفازلين يوضع على الجروح فقط.</translation>
     </message>
     <message>
         <source>Was everything under water, flat on the grid and without pressing?</source>
-        <translation>هل كان كل شيء تحت الماء، منبسطًا على الشبكة ودون ضغط؟</translation>
+        <translation>هل كان كل شيء تحت الماء، منبسطًا على الشبكة ومن دون ضغط؟</translation>
     </message>
     <message>
         <source>With the machine off: is each lead in fully? Are the pads soaked through and tight?</source>
-        <translation>والجهاز مطفأ: هل كل سلك موصول بالكامل؟ هل الضمادات مشبعة بالماء ومثبتة بإحكام؟</translation>
+        <translation>والجهاز مطفأ: هل كل سلك موصول بالكامل؟ هل اللبّادات مشبعة بالماء ومثبتة بإحكام؟</translation>
     </message>
     <message>
         <source>With the machine off: is each lead in fully? Does each plate lie under its grid?</source>
@@ -4450,7 +4503,7 @@
     </message>
     <message>
         <source>Is your water very soft? It conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
-        <translation>هل ماؤك قليل الأملاح جدًا؟ إنه يوصّل التيار بشكل سيئ. اسأل ممرضتك أو من وصف لك العلاج عمّا تفعل، ولا تُضف شيئًا من تلقاء نفسك، حتى الملح.</translation>
+        <translation>هل ماؤك قليل الأملاح جدًا؟ إنه يوصّل التيار توصيلًا ضعيفًا. اسأل ممرضك أو طبيبك عمّا ينبغي فعله، ولا تُضف شيئًا من تلقاء نفسك، ولا حتى الملح.</translation>
     </message>
 </context>
 <context>
@@ -4468,7 +4521,7 @@
     <name>TimePick</name>
     <message>
         <source>%1, chosen</source>
-        <translation>%1، مختار</translation>
+        <translation>%1، الوقت المختار</translation>
     </message>
 </context>
 <context>
@@ -4498,15 +4551,15 @@
     </message>
     <message>
         <source>Take the batteries out, and pack new ones.</source>
-        <translation>أخرج البطاريات وخذ معك بطاريات جديدة.</translation>
+        <translation>أخرِج البطاريات وخذ معك بطاريات جديدة.</translation>
     </message>
     <message>
         <source>Pack the machine&apos;s instructions with it, for whoever asks at a border.</source>
-        <translation>خذ معه تعليمات الجهاز لمن يسأل عند الحدود.</translation>
+        <translation>خذ مع الجهاز تعليماته لمن يسأل عند الحدود.</translation>
     </message>
     <message>
         <source>Where you stay</source>
-        <translation>حيث تقيم</translation>
+        <translation>في مكان إقامتك</translation>
     </message>
     <message>
         <source>Set up as at home: dry hands, leads and machine away from the water, nothing of metal under the trays.</source>
@@ -4514,11 +4567,11 @@
     </message>
     <message>
         <source>Water differs from place to place. Turn up even more slowly than at home, and go by the meter.</source>
-        <translation>يختلف الماء من مكان إلى آخر. ارفع أبطأ مما في البيت، واعتمد على المقياس.</translation>
+        <translation>يختلف الماء من مكان إلى آخر. ارفع التيار أبطأ مما في البيت، واعتمد على المقياس.</translation>
     </message>
     <message>
         <source>Very soft water conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
-        <translation>الماء القليل الأملاح جدًا يوصّل التيار بشكل سيئ. اسأل ممرضتك أو من وصف لك العلاج عمّا تفعل، ولا تُضف شيئًا من تلقاء نفسك، حتى الملح.</translation>
+        <translation>الماء القليل الأملاح جدًا يوصّل التيار توصيلًا ضعيفًا. اسأل ممرضك أو طبيبك عمّا ينبغي فعله، ولا تُضف شيئًا من تلقاء نفسك، ولا حتى الملح.</translation>
     </message>
     <message>
         <source>The current will not rise</source>
@@ -4533,7 +4586,7 @@
     </message>
     <message>
         <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
-        <translation>ما دُوّن من قبل سليم. وفّر مساحة على الهاتف أو أعد تشغيل التطبيق ثم حاول مجددًا.</translation>
+        <translation>ما سُجّل من قبل سليم. وفّر مساحة على الهاتف أو أعد تشغيل التطبيق ثم حاول مرة أخرى.</translation>
     </message>
     <message>
         <source>Close</source>
@@ -4544,7 +4597,7 @@
     <name>WeeksBars</name>
     <message>
         <source>Damp days a week</source>
-        <translation>أيام رطبة في الأسبوع</translation>
+        <translation>أيام الرطوبة في الأسبوع</translation>
     </message>
     <message>
         <source>Dampness over time, %1</source>
@@ -4556,30 +4609,30 @@
     </message>
     <message>
         <source>Dark: wet or dripping days. Light: clammy days. Marks below show your sessions.</source>
-        <translation>الغامق: أيام مبتلّة أو تقطر. الفاتح: أيام نديّة. العلامات في الأسفل جلساتك.</translation>
+        <translation>الغامق: أيام البلل أو التقطّر. الفاتح: أيام الرطوبة وحدها. العلامات في الأسفل: جلساتك.</translation>
     </message>
     <message>
         <source>Dark: wet or dripping days. Light: clammy days.</source>
-        <translation>الغامق: أيام مبتلّة أو تقطر. الفاتح: أيام نديّة.</translation>
+        <translation>الغامق: أيام البلل أو التقطّر. الفاتح: أيام الرطوبة وحدها.</translation>
     </message>
 </context>
 <context>
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
-        <translation>الوزن</translation>
+        <translation>قياس العرق بالميزان</translation>
     </message>
     <message>
         <source>Before, in milligrams</source>
-        <translation>قبل، بالملليغرام</translation>
+        <translation>قبل، بالملغ</translation>
     </message>
     <message>
         <source>After, in milligrams</source>
-        <translation>بعد، بالملليغرام</translation>
+        <translation>بعد، بالملغ</translation>
     </message>
     <message>
         <source>It cannot weigh less afterwards; weigh again.</source>
-        <translation>لا يمكن أن يقل الوزن بعده؛ زن مرة أخرى.</translation>
+        <translation>لا يمكن أن يقل وزن الورقة بعد ذلك؛ زِنها مرة أخرى.</translation>
     </message>
     <message>
         <source>Minutes</source>
@@ -4590,12 +4643,12 @@
         <translation>حفظ</translation>
     </message>
     <message>
-        <source>%1 mg a minute</source>
-        <translation>%1 ملغ في الدقيقة</translation>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
+        <translation>زِن ورقة، وضعها على الجلد خمس دقائق، ثم زِنها مرة أخرى. يلزم ميزان يُظهر الملغ.</translation>
     </message>
     <message>
-        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
-        <translation>زِن ورقة، وضعها على الجلد خمس دقائق، ثم زِنها ثانية. يلزم ميزان يُظهر الملليغرام.</translation>
+        <source>%1 a minute</source>
+        <translation>%1 في الدقيقة</translation>
     </message>
 </context>
 <context>
@@ -4606,7 +4659,7 @@
     </message>
     <message>
         <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
-        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار صغير. ويخبرك متى تحين الجلسة التالية.</translation>
+        <translation>يرشدك Firstdew في علاج تعرّق اليدين أو القدمين أو الإبطين بماء الصنبور وتيار ضعيف. ويخبرك متى يحين موعد الجلسة التالية.</translation>
     </message>
     <message>
         <source>Move from another phone</source>
@@ -4626,25 +4679,25 @@
     <message numerus="yes">
         <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
-            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
-            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
-            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
-            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
-            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
-            <numerusform>محسوب من فترات الجفاف في يومياتك، وعددها %n.</numerusform>
+            <numerusform>لا فترات جفاف في يومياتك بعد.</numerusform>
+            <numerusform>استنادًا إلى فترة جفاف واحدة في يومياتك.</numerusform>
+            <numerusform>استنادًا إلى فترتي جفاف في يومياتك.</numerusform>
+            <numerusform>استنادًا إلى %n فترات جفاف في يومياتك.</numerusform>
+            <numerusform>استنادًا إلى %n فترة جفاف في يومياتك.</numerusform>
+            <numerusform>استنادًا إلى %n فترة جفاف في يومياتك.</numerusform>
         </translation>
     </message>
     <message>
         <source>Still going on, or topped up while dry: %1.</source>
-        <translation>ما زال مستمرًا أو انتهى بجلسة والجلد جاف: %1.</translation>
+        <translation>ما زالت مستمرة، أو جاءت جلسة داعمة والجلد جاف: %1.</translation>
     </message>
     <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
-        <translation>هذا تقدير من تدويناتك وليس تشخيصًا. كلام طبيبك هو المعتمد.</translation>
+        <translation>هذا تقدير من تسجيلاتك أنت وليس تشخيصًا. رأي طبيبك هو المعتمد.</translation>
     </message>
     <message>
         <source>No outlook yet. It begins with a course that is done and about two weeks of check-ins.</source>
-        <translation>لا توقّع بعد. يبدأ بعد دورة مكتملة ونحو أسبوعين من التسجيل.</translation>
+        <translation>لا توقعات بعد. تبدأ بعد دورة مكتملة ونحو أسبوعين من التسجيل.</translation>
     </message>
     <message>
         <source>Share of spells still dry</source>
@@ -4652,15 +4705,15 @@
     </message>
     <message>
         <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
-        <translation>تُحسب فترة رطبة واحدة مثل %1 من الجلسات. لذلك يحين وقت التجديد %2، أو أبكر من دون تسجيلات.</translation>
+        <translation>فترة رطوبة واحدة = %1 من الجلسات. لذلك يحين موعد الجلسة الداعمة %2، أو أبكر إن لم يكن هناك تسجيل.</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
-        <translation>يبيّن المنحنى كم من الفترات يدوم أكثر من عدد الأيام هذا. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأشرطة: أحدث فتراتك؛ مفرّغة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاءت جلسة والجلد ما زال جافًا أو ما زالت الفترة مستمرة. الأشرطة الباهتة: تحت علاج آخر.</translation>
+        <source>The curve shows what share of your dry spells lasts longer than the days below it. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
+        <translation>يبيّن المنحنى نسبة فترات الجفاف التي تدوم أطول من عدد الأيام المبيّن أسفله. يضم النطاق الداخلي النصف الأوسط منها، والخارجي أربعًا من كل خمس. الأعمدة: أحدث فتراتك؛ مجوّفة حيث وقع التغيّر بين تسجيلين، وبسهم حيث جاءت جلسة والجلد ما زال جافًا أو ما زالت الفترة مستمرة. الأعمدة الباهتة: في ظل علاج آخر.</translation>
     </message>
     <message>
         <source>Left out, under another treatment: %1.</source>
-        <translation>غير محسوبة، تحت علاج آخر: %1.</translation>
+        <translation>غير محسوبة، في ظل علاج آخر: %1.</translation>
     </message>
     <message>
         <source>The next days</source>
@@ -4668,7 +4721,7 @@
     </message>
     <message>
         <source>Of twenty such days, so many would be damp by then if no session comes first.</source>
-        <translation>من بين عشرين يومًا كهذا، هذا عدد الأيام التي تعود فيها الرطوبة حتى ذلك الحين إن لم تسبقها جلسة.</translation>
+        <translation>من كل عشرين يومًا كهذا، هذا عدد الأيام التي تعود فيها الرطوبة حتى ذلك الحين إن لم تسبقها جلسة.</translation>
     </message>
     <message>
         <source>How the forecasts have done</source>
@@ -4681,6 +4734,10 @@
     <message>
         <source>More</source>
         <translation>المزيد</translation>
+    </message>
+    <message>
+        <source>Your dry spells are getting shorter</source>
+        <translation>فترات الجفاف لديك تقصر</translation>
     </message>
 </context>
 <context>
@@ -4715,19 +4772,19 @@
     </message>
     <message>
         <source>Dry</source>
-        <translation>جاف</translation>
+        <translation>جفاف</translation>
     </message>
     <message>
         <source>Clammy</source>
-        <translation>رطب</translation>
+        <translation>رطوبة</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation>مبلل</translation>
+        <translation>بلل</translation>
     </message>
     <message>
         <source>Dripping</source>
-        <translation>يقطر</translation>
+        <translation>تقطّر</translation>
     </message>
     <message>
         <source>Heat</source>
@@ -4763,15 +4820,15 @@
     </message>
     <message>
         <source>Hand and foot session</source>
-        <translation>جلسة يد وقدم</translation>
+        <translation>جلسة يد مع قدم</translation>
     </message>
     <message>
-        <source>Pad session</source>
-        <translation>جلسة الوسائد</translation>
+        <source>Armpit session</source>
+        <translation>جلسة الإبطين</translation>
     </message>
     <message>
         <source>Not started</source>
-        <translation>لم يبدأ</translation>
+        <translation>لم يبدأ العلاج</translation>
     </message>
     <message>
         <source>First course</source>
@@ -4783,7 +4840,7 @@
     </message>
     <message>
         <source>Keeping dry</source>
-        <translation>يبقى جافًا</translation>
+        <translation>جفاف مستمر</translation>
     </message>
     <message>
         <source>First dew</source>
@@ -4791,11 +4848,11 @@
     </message>
     <message>
         <source>Sweating again</source>
-        <translation>عاد التعرق</translation>
+        <translation>عودة التعرّق</translation>
     </message>
     <message>
         <source>Paused</source>
-        <translation>متوقف مؤقتًا</translation>
+        <translation>توقف مؤقت</translation>
     </message>
     <message>
         <source>Fine</source>
@@ -4811,7 +4868,7 @@
     </message>
     <message>
         <source>Blister</source>
-        <translation>فقاعة</translation>
+        <translation>بثرة مائية</translation>
     </message>
     <message>
         <source>Burn</source>
@@ -4819,7 +4876,7 @@
     </message>
     <message>
         <source>Nothing felt</source>
-        <translation>لم يُحس بشيء</translation>
+        <translation>بلا إحساس</translation>
     </message>
     <message>
         <source>Comfortable</source>
@@ -4843,15 +4900,15 @@
     </message>
     <message>
         <source>Three a week for four weeks</source>
-        <translation>ثلاثة أسبوعيًا لأربعة أسابيع</translation>
+        <translation>ثلاث جلسات أسبوعيًا لأربعة أسابيع</translation>
     </message>
     <message>
         <source>Five a week for two weeks</source>
-        <translation>خمسة أسبوعيًا لأسبوعين</translation>
+        <translation>خمس جلسات أسبوعيًا لأسبوعين</translation>
     </message>
     <message>
         <source>By prescription</source>
-        <translation>بوصفة</translation>
+        <translation>حسب الوصفة</translation>
     </message>
     <message>
         <source>Are you pregnant, or might you be?</source>
@@ -4859,7 +4916,7 @@
     </message>
     <message>
         <source>Do you have a pacemaker, a defibrillator or any other powered implant?</source>
-        <translation>هل لديك منظم قلب أو مزيل رجفان أو أي زرعة تعمل بالكهرباء؟</translation>
+        <translation>هل لديك منظّم ضربات قلب أو مزيل رجفان أو أي زرعة أخرى تعمل بالكهرباء؟</translation>
     </message>
     <message>
         <source>Do you have metal in a bone or joint?</source>
@@ -4872,10 +4929,6 @@
     <message>
         <source>Do you have a tumour or a blood clot at present?</source>
         <translation>هل لديك حاليًا ورم أو جلطة دموية؟</translation>
-    </message>
-    <message>
-        <source>Have you lost feeling in the skin, or do you have a nerve disease there?</source>
-        <translation>هل فقدت الإحساس في الجلد أو لديك مرض أعصاب هناك؟</translation>
     </message>
     <message>
         <source>Is there eczema or inflamed skin where the treatment goes?</source>
@@ -4895,7 +4948,7 @@
     </message>
     <message>
         <source>a powered implant</source>
-        <translation>زرعة كهربائية</translation>
+        <translation>زرعة تعمل بالكهرباء</translation>
     </message>
     <message>
         <source>a metal implant</source>
@@ -4903,7 +4956,7 @@
     </message>
     <message>
         <source>a heart rhythm disorder or epilepsy</source>
-        <translation>اضطراب نظم القلب أو الصرع</translation>
+        <translation>اضطراب في نظم القلب أو الصرع</translation>
     </message>
     <message>
         <source>a tumour or blood clot</source>
@@ -4935,15 +4988,15 @@
     </message>
     <message>
         <source>Common practice, adults</source>
-        <translation>الممارسة الشائعة، بالغون</translation>
+        <translation>الممارسة الشائعة، البالغون</translation>
     </message>
     <message>
         <source>Common practice, children</source>
-        <translation>الممارسة الشائعة، أطفال</translation>
+        <translation>الممارسة الشائعة، الأطفال</translation>
     </message>
     <message>
         <source>Our own cautious choice, children</source>
-        <translation>اختيارنا الحذر، أطفال</translation>
+        <translation>اختيارنا الحذر، الأطفال</translation>
     </message>
     <message>
         <source>Set by %1</source>
@@ -4951,7 +5004,7 @@
     </message>
     <message>
         <source>Your machine does not have it</source>
-        <translation>جهازك لا يعطيه</translation>
+        <translation>جهازك لا يعطي هذا التيار</translation>
     </message>
     <message>
         <source>Nothing to do now</source>
@@ -4963,15 +5016,15 @@
     </message>
     <message>
         <source>First dew: top up now</source>
-        <translation>أول الندى: جدّد الآن</translation>
+        <translation>أول الندى: جلسة داعمة الآن</translation>
     </message>
     <message>
         <source>A top-up is due</source>
-        <translation>حان وقت التجديد</translation>
+        <translation>حان وقت الجلسة الداعمة</translation>
     </message>
     <message>
         <source>Keep an eye on it</source>
-        <translation>راقب الأمر</translation>
+        <translation>راقب الحال</translation>
     </message>
     <message>
         <source>Time for a new course</source>
@@ -4983,7 +5036,7 @@
     </message>
     <message>
         <source>Talk to your prescriber</source>
-        <translation>تحدث مع طبيبك</translation>
+        <translation>تحدّث مع طبيبك</translation>
     </message>
     <message>
         <source>No session for now</source>
@@ -4995,83 +5048,75 @@
     </message>
     <message>
         <source>Session %1 of %2 of the first course is planned for today.</source>
-        <translation>الجلسة %1 من %2 في الدورة الأولى مخططة اليوم.</translation>
+        <translation>الجلسة %1 من %2 من الدورة الأولى مخطَّطة لليوم.</translation>
     </message>
     <message>
         <source>Session %1 of %2 of the first course is planned for %3.</source>
-        <translation>الجلسة %1 من %2 في الدورة الأولى مخططة: %3.</translation>
+        <translation>موعد الجلسة %1 من %2 من الدورة الأولى: %3.</translation>
     </message>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
-            <numerusform>تتجاوز الدورة أسابيعها الأربعة، الأيام: %n.</numerusform>
+            <numerusform>لا تتجاوز الدورة أسابيعها الأربعة.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بيوم واحد.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بيومين.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بـ%n أيام.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بـ%n يومًا.</numerusform>
+            <numerusform>تتجاوز الدورة أسابيعها الأربعة بـ%n يوم.</numerusform>
         </translation>
     </message>
     <message>
-        <source>The course no longer fits its time.</source>
-        <translation>لم تعد الدورة تتسع لوقتها.</translation>
+        <source>The course can no longer finish in time.</source>
+        <translation>لم يعد الوقت المتبقي يكفي لإكمال الدورة.</translation>
     </message>
     <message numerus="yes">
         <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
-            <numerusform>اكتملت كل جلسات الدورة، وعددها %n.</numerusform>
+            <numerusform>اكتملت الدورة.</numerusform>
+            <numerusform>اكتملت الجلسة الوحيدة في الدورة.</numerusform>
+            <numerusform>اكتملت جلستا الدورة كلتاهما.</numerusform>
+            <numerusform>اكتملت جلسات الدورة كلها، وهي %n جلسات.</numerusform>
+            <numerusform>اكتملت جلسات الدورة كلها، وهي %n جلسةً.</numerusform>
+            <numerusform>اكتملت جلسات الدورة كلها، وهي %n جلسة.</numerusform>
         </translation>
     </message>
     <message>
         <source>Today&apos;s session is done.</source>
         <translation>تمت جلسة اليوم.</translation>
     </message>
-    <message>
-        <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
-        <translation>تبقى جافًا عادةً من %1 إلى %2 يومًا. اليوم هو اليوم %3.</translation>
-    </message>
-    <message>
-        <source>You usually stay dry %1 to %2 days.</source>
-        <translation>تبقى جافًا عادةً من %1 إلى %2 يومًا.</translation>
-    </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
         <translation>
-            <numerusform>الأيام بلا قيد: %n.</numerusform>
-            <numerusform>الأيام بلا قيد: %n.</numerusform>
-            <numerusform>الأيام بلا قيد: %n.</numerusform>
-            <numerusform>الأيام بلا قيد: %n.</numerusform>
-            <numerusform>الأيام بلا قيد: %n.</numerusform>
-            <numerusform>الأيام بلا قيد: %n.</numerusform>
+            <numerusform>سُجّل اليوم.</numerusform>
+            <numerusform>لا تسجيل منذ يوم واحد.</numerusform>
+            <numerusform>لا تسجيل منذ يومين.</numerusform>
+            <numerusform>لا تسجيل منذ %n أيام.</numerusform>
+            <numerusform>لا تسجيل منذ %n يومًا.</numerusform>
+            <numerusform>لا تسجيل منذ %n يوم.</numerusform>
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
-        <translation>أجبت بنعم عن: %1. لا جلسة حتى يسمح بها طبيب.</translation>
+        <source>You answered yes to %1. No session until a clinician has approved treatment.</source>
+        <translation>الإجابة بنعم عن: %1. لا جلسة حتى يصرّح بها مختص صحي.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
-        <translation>بسبب %1، اسأل طبيبًا أولًا ودوّن من قال نعم.</translation>
+        <translation>بسبب %1، اسأل مختصًا صحيًا أولًا وسجّل اسم من وافق.</translation>
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
         <translation>
-            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
-            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
-            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
-            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
-            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
-            <numerusform>الأيام منذ آخر إجابة عن الأسئلة الصحية: %n.</numerusform>
+            <numerusform>أُجيب عن الأسئلة الصحية اليوم.</numerusform>
+            <numerusform>آخر إجابة عن الأسئلة الصحية كانت قبل يوم واحد.</numerusform>
+            <numerusform>آخر إجابة عن الأسئلة الصحية كانت قبل يومين.</numerusform>
+            <numerusform>آخر إجابة عن الأسئلة الصحية كانت قبل %n أيام.</numerusform>
+            <numerusform>آخر إجابة عن الأسئلة الصحية كانت قبل %n يومًا.</numerusform>
+            <numerusform>آخر إجابة عن الأسئلة الصحية كانت قبل %n يوم.</numerusform>
         </translation>
     </message>
     <message>
         <source>The health questions have not been answered yet.</source>
-        <translation>لم تُجب عن الأسئلة الصحية بعد.</translation>
+        <translation>لم يُجَب عن الأسئلة الصحية بعد.</translation>
     </message>
     <message>
         <source>Your machine has only direct current, which must not be used at the armpits.</source>
@@ -5079,35 +5124,31 @@
     </message>
     <message>
         <source>The score did not get better. There are other treatments; your prescriber can advise.</source>
-        <translation>لم يتحسن الإزعاج. هناك علاجات أخرى؛ ويمكن لطبيبك أن ينصحك.</translation>
+        <translation>لم تتحسن درجة الإزعاج. هناك علاجات أخرى؛ ويمكن لطبيبك أن ينصحك.</translation>
     </message>
     <message>
         <source>The score is better by one step.</source>
-        <translation>تحسن الإزعاج درجة واحدة.</translation>
+        <translation>تحسنت درجة الإزعاج درجة واحدة.</translation>
     </message>
     <message>
         <source>The score is better by two steps or more.</source>
-        <translation>تحسن الإزعاج درجتين أو أكثر.</translation>
+        <translation>تحسنت درجة الإزعاج درجتين أو أكثر.</translation>
     </message>
     <message>
         <source>You paused this.</source>
-        <translation>أوقفته مؤقتًا.</translation>
+        <translation>أُوقف هذا مؤقتًا بطلبك.</translation>
     </message>
     <message>
         <source>You put it off to this evening.</source>
-        <translation>أجّلته إلى هذا المساء.</translation>
+        <translation>تأجل إلى هذا المساء بطلبك.</translation>
     </message>
     <message>
         <source>You put it off to %1.</source>
-        <translation>أجّلته إلى: %1.</translation>
+        <translation>تأجل بطلبك. الموعد الجديد: %1.</translation>
     </message>
     <message>
         <source>Skipped this time.</source>
-        <translation>اخترت ألا تجدّد هذه المرة.</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1%</translation>
+        <translation>أُلغي هذه المرة.</translation>
     </message>
     <message>
         <source>today</source>
@@ -5133,7 +5174,7 @@
     </message>
     <message>
         <source>%1 mA</source>
-        <translation>⁦%1 mA⁩</translation>
+        <translation>⁦%1&#xa0;mA⁩</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
@@ -5174,7 +5215,7 @@
     </message>
     <message>
         <source>You tap each step yourself.</source>
-        <translation>تلمس أنت عند كل خطوة.</translation>
+        <translation>تؤكد كل خطوة بنفسك بلمسة.</translation>
     </message>
     <message>
         <source>no response</source>
@@ -5198,7 +5239,7 @@
     </message>
     <message>
         <source>Lowered for the size of the treated skin</source>
-        <translation>مخفَّض بحسب مساحة الجلد المعالَج</translation>
+        <translation>مخفّض بحسب مساحة الجلد المعالَج</translation>
     </message>
     <message>
         <source>Armpits are treated with pulsed current only</source>
@@ -5206,23 +5247,23 @@
     </message>
     <message>
         <source>Treated now, one or two sessions are usually enough.</source>
-        <translation>إذا عولج الآن فتكفي عادةً جلسة أو جلستان.</translation>
+        <translation>عند العلاج الآن تكفي عادةً جلسة أو جلستان.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
-        <translation>رطوبة أثناء الراحة، دُوّنت: %1.</translation>
+        <translation>رطوبة أثناء الراحة، التسجيل: %1.</translation>
     </message>
     <message>
         <source>Dampness noted %1, though the day may explain it. Check again tomorrow.</source>
-        <translation>دُوّنت رطوبة (%1)، وقد يفسرها ذلك اليوم. تحقق ثانية غدًا.</translation>
+        <translation>سُجّلت رطوبة (%1)، وقد يفسّرها ما كان في ذلك اليوم. تحقق مرة أخرى غدًا.</translation>
     </message>
     <message>
         <source>Dampness twice in a row, last noted %1.</source>
-        <translation>رطوبة مرتين متتاليتين، آخرهما: %1.</translation>
+        <translation>رطوبة مرتين متتاليتين، آخر تسجيل: %1.</translation>
     </message>
     <message>
         <source>Full sweating at rest, noted %1. It usually needs a new course.</source>
-        <translation>تعرق كامل أثناء الراحة، دُوّن: %1. يحتاج عادةً إلى دورة جديدة.</translation>
+        <translation>تعرّق كامل أثناء الراحة، التسجيل: %1. يحتاج عادةً إلى دورة جديدة.</translation>
     </message>
     <message>
         <source>%1: session today</source>
@@ -5230,7 +5271,7 @@
     </message>
     <message>
         <source>%1: a top-up is due</source>
-        <translation>%1: حان وقت التجديد</translation>
+        <translation>%1: حان وقت الجلسة الداعمة</translation>
     </message>
     <message>
         <source>%1: first dew</source>
@@ -5242,7 +5283,7 @@
     </message>
     <message>
         <source>New batteries soon</source>
-        <translation>بطاريات جديدة قريبًا</translation>
+        <translation>ستلزم بطاريات جديدة قريبًا</translation>
     </message>
     <message>
         <source>Health questions are due</source>
@@ -5250,19 +5291,19 @@
     </message>
     <message>
         <source>%1: how much does it bother you?</source>
-        <translation>%1: كم يزعجك؟</translation>
+        <translation>%1: كم يزعجك التعرّق؟</translation>
     </message>
     <message>
         <source>Show your prescriber</source>
-        <translation>اعرضه على طبيبك</translation>
+        <translation>اعرض الملخص على طبيبك</translation>
     </message>
     <message>
         <source>Time for a back-up</source>
-        <translation>حان وقت نسخة احتياطية</translation>
+        <translation>حان وقت النسخ الاحتياطي</translation>
     </message>
     <message>
-        <source>The first course works when it is kept to.</source>
-        <translation>تنجح الدورة الأولى إذا التُزم بها.</translation>
+        <source>The first course works if you stick to it.</source>
+        <translation>تنجح الدورة الأولى عند الالتزام بها.</translation>
     </message>
     <message>
         <source>Before the dampness comes back.</source>
@@ -5270,11 +5311,11 @@
     </message>
     <message>
         <source>The day after a session: any redness, blister or burn?</source>
-        <translation>في اليوم التالي للجلسة: هل من احمرار أو فقاعة أو حرق؟</translation>
+        <translation>في اليوم التالي للجلسة: هل من احمرار أو بثرة مائية أو حرق؟</translation>
     </message>
     <message>
         <source>The set in the machine lasts about one more session.</source>
-        <translation>تكفي بطاريات الجهاز لنحو جلسة واحدة أخرى.</translation>
+        <translation>البطاريات في الجهاز تكفي لنحو جلسة واحدة أخرى.</translation>
     </message>
     <message>
         <source>Before the next session, as every four weeks.</source>
@@ -5282,7 +5323,7 @@
     </message>
     <message>
         <source>One question, four answers.</source>
-        <translation>سؤال واحد وأربعة أجوبة.</translation>
+        <translation>سؤال واحد وأربع إجابات.</translation>
     </message>
     <message>
         <source>The summary is two taps away.</source>
@@ -5290,7 +5331,7 @@
     </message>
     <message>
         <source>An encrypted copy, kept where you choose.</source>
-        <translation>نسخة مشفرة تُحفظ حيث تختار.</translation>
+        <translation>نسخة مشفّرة تُحفظ حيث تختار.</translation>
     </message>
     <message>
         <source>Check list</source>
@@ -5310,7 +5351,7 @@
     </message>
     <message>
         <source>Lift out</source>
-        <translation>الإخراج</translation>
+        <translation>أخرِج يديك أو قدميك</translation>
     </message>
     <message>
         <source>Machine off, current at zero. Confirm the list.</source>
@@ -5341,20 +5382,20 @@
         <translation>هل التيار عند الصفر؟ انتقل إلى الجانب الآخر.</translation>
     </message>
     <message>
-        <source>Machine off, then lift out. Dry skin and kit.</source>
-        <translation>أطفئ الجهاز ثم أخرج. جفف الجلد والأدوات.</translation>
+        <source>Machine off. Then take your hands or feet out. Dry your skin and the kit.</source>
+        <translation>أطفئ الجهاز، ثم أخرِج يديك أو قدميك من الماء. جفف الجلد والأدوات.</translation>
     </message>
     <message>
         <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
-        <translation>نال هذا الجلد جلسته اليوم. دعه يرتاح؛ الجلسة التالية غدًا على الأقرب.</translation>
+        <translation>عولج هذا الموضع اليوم. دع الجلد يرتاح. الجلسة التالية: غدًا على أقرب تقدير.</translation>
     </message>
     <message>
         <source>The health questions are due. Leave the machine off until they are answered.</source>
-        <translation>حان وقت الأسئلة الصحية. اترك الجهاز مطفأ حتى تُجيب عنها.</translation>
+        <translation>حان وقت الأسئلة الصحية. اترك الجهاز مطفأ حتى تجيب عنها.</translation>
     </message>
     <message>
-        <source>A health question stands in the way. Leave the machine off until a clinician has cleared it.</source>
-        <translation>يمنع ذلك أحد الأسئلة الصحية. اترك الجهاز مطفأ حتى يسمح به طبيب.</translation>
+        <source>A health question stands in the way. Leave the machine off until a clinician has approved treatment.</source>
+        <translation>إجابة عن أحد الأسئلة الصحية تمنع الجلسة. اترك الجهاز مطفأ حتى يصرّح بها مختص صحي.</translation>
     </message>
     <message>
         <source>Your machine does not have this current. Choose the one it has.</source>
@@ -5362,7 +5403,7 @@
     </message>
     <message>
         <source>No meter shows that. Read it again; if in doubt, lower the current.</source>
-        <translation>لا مقياس يشير إلى ذلك. اقرأه ثانية؛ وعند الشك اخفض التيار.</translation>
+        <translation>لا مقياس يُظهر ذلك. اقرأه مرة أخرى؛ وعند الشك اخفض التيار.</translation>
     </message>
     <message>
         <source>The current may still be flowing. Lower it to zero first.</source>
@@ -5370,27 +5411,27 @@
     </message>
     <message>
         <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine&apos;s instructions, local rules and your clinician.</source>
-        <translation>Firstdew ليس جهازًا طبيًا ولا يشخّص. اتبع تعليمات جهازك والقواعد المحلية وطبيبك.</translation>
+        <translation>تطبيق Firstdew ليس جهازًا طبيًا ولا يشخّص. اتبع تعليمات جهازك والقواعد المحلية وإرشادات من يعالجك.</translation>
     </message>
     <message>
         <source>Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop.</source>
-        <translation>لا تتجاوز الحدود أبدًا. قد تشعر بوخز، ولا يجوز أن تتألم. إذا آلمك فاخفض التيار وتوقف.</translation>
+        <translation>لا تتجاوز الحدود أبدًا. قد تشعر بوخز، لكن يجب ألا يؤلمك أبدًا. إذا آلمك فاخفض التيار وتوقف.</translation>
     </message>
     <message>
         <source>Don&apos;t treat if any health question tells you to stop.</source>
-        <translation>لا جلسة ما دام أحد الأسئلة الصحية يمنعها.</translation>
+        <translation>لا تُجرِ أي جلسة إذا كان أحد الأسئلة الصحية يطلب منك التوقف.</translation>
     </message>
     <message>
-        <source>Children only with medical advice and an adult beside them.</source>
-        <translation>الأطفال فقط بنصيحة طبية وبجانبهم شخص بالغ.</translation>
+        <source>Treat children only with medical advice and an adult beside them.</source>
+        <translation>لا يُعالَج الأطفال إلا بنصيحة طبية وبوجود شخص بالغ بجانبهم.</translation>
     </message>
     <message>
         <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>حروق أو فقاعات أو إغماء أو خفقان: توقف واطلب المساعدة.</translation>
+        <translation>حروق أو بثور مائية أو دوار أو شعور بالإغماء أو خفقان: توقف واطلب المساعدة.</translation>
     </message>
     <message>
         <source>Keep leads and water away from mains electricity.</source>
-        <translation>أبعد الأسلاك والماء عن كهرباء الشبكة.</translation>
+        <translation>أبعد الأسلاك والماء عن كهرباء المنزل.</translation>
     </message>
     <message>
         <source>Reminders</source>
@@ -5401,8 +5442,8 @@
         <translation>جلسة جارية</translation>
     </message>
     <message>
-        <source>May come late: this phone does not let them come to the minute.</source>
-        <translation>قد تتأخر: هذا الهاتف لا يسمح بوصولها في دقيقتها.</translation>
+        <source>Reminders may be a few minutes late on this phone.</source>
+        <translation>قد تتأخر: هذا الهاتف لا يسمح بوصولها في دقيقتها بالضبط.</translation>
     </message>
     <message>
         <source>While your phone was off</source>
@@ -5419,11 +5460,11 @@
     </message>
     <message>
         <source>This is no back-up, or it was cut short or changed. Take another one.</source>
-        <translation>هذه ليست نسخة احتياطية، أو أنها مقطوعة أو مغيَّرة. خذ غيرها.</translation>
+        <translation>هذه ليست نسخة احتياطية، أو أنها مقطوعة أو مغيَّرة. خذ نسخة أخرى.</translation>
     </message>
     <message>
         <source>There is no room left; nothing was written. Make room and try again.</source>
-        <translation>لا مساحة متبقية؛ لم يُكتب شيء. وفّر مساحة وحاول ثانية.</translation>
+        <translation>لا مساحة متبقية؛ لم يُكتب شيء. وفّر مساحة وحاول مرة أخرى.</translation>
     </message>
     <message>
         <source>A file could not be read or written. Look whether it is still there and whether there is room.</source>
@@ -5431,11 +5472,11 @@
     </message>
     <message>
         <source>This file is too large to be the right one.</source>
-        <translation>هذا الملف أكبر من أن يكون الصحيح.</translation>
+        <translation>هذا الملف أكبر من أن يكون الملف الصحيح.</translation>
     </message>
     <message>
         <source>Another program is using the record. Close it and try again.</source>
-        <translation>برنامج آخر يستعمل السجل. أغلقه وحاول ثانية.</translation>
+        <translation>برنامج آخر يستعمل السجل. أغلقه وحاول مرة أخرى.</translation>
     </message>
     <message>
         <source>The record is damaged. Keep the file and restore a back-up.</source>
@@ -5451,23 +5492,19 @@
     </message>
     <message>
         <source>It does not open with this passphrase, or is damaged. Try again, or take another back-up.</source>
-        <translation>لا تُفتح بعبارة المرور هذه أو أنها تالفة. حاول ثانية أو خذ نسخة أخرى.</translation>
+        <translation>لا تُفتح بعبارة المرور هذه أو أنها تالفة. حاول مرة أخرى أو خذ نسخة احتياطية أخرى.</translation>
     </message>
     <message>
         <source>the prescriber</source>
-        <translation>الطبيب</translation>
+        <translation>الطبيب المعالج</translation>
     </message>
     <message>
         <source>the nurse</source>
-        <translation>الممرض</translation>
-    </message>
-    <message>
-        <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
-        <translation>نصف فترات الجفاف لديك يدوم أكثر من %1 يومًا؛ وأربع من كل خمس تنتهي بين اليوم %2 واليوم %3.</translation>
+        <translation>فريق التمريض</translation>
     </message>
     <message>
         <source>First time here: begin low, and go by what is comfortable.</source>
-        <translation>أول مرة هنا: ابدأ منخفضًا واعتمد على ما هو مريح.</translation>
+        <translation>أول مرة هنا: ابدأ بتيار منخفض، واعتمد على ما هو مريح.</translation>
     </message>
     <message>
         <source>%1 was comfortable last time.</source>
@@ -5475,7 +5512,7 @@
     </message>
     <message>
         <source>%1 was unpleasant last time, so less.</source>
-        <translation>كان %1 مزعجًا في المرة السابقة، لذا أقل.</translation>
+        <translation>كان %1 مزعجًا في المرة السابقة، لذا الهدف أقل.</translation>
     </message>
     <message>
         <source>This is the limit.</source>
@@ -5487,15 +5524,15 @@
     </message>
     <message>
         <source>The same level as last time, until it was comfortable.</source>
-        <translation>المستوى نفسه كالمرة السابقة، إلى أن يكون مريحًا.</translation>
+        <translation>شدة التيار نفسها كالمرة السابقة، إلى أن تصبح مريحة.</translation>
     </message>
     <message>
         <source>Direct current may work better now; ask the adult or nurse who helps.</source>
-        <translation>قد يكون التيار المستمر أفضل الآن؛ اسأل الشخص البالغ أو الممرض الذي يساعد.</translation>
+        <translation>قد يكون التيار المستمر أفضل الآن؛ اسأل الشخص البالغ أو الممرض الذي يساعدك.</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation>%1 دقيقة</translation>
+        <translation>%1&#xa0;د</translation>
     </message>
     <message>
         <source>Limit %1. %2.</source>
@@ -5510,24 +5547,12 @@
         <translation>الهدف نحو %1.</translation>
     </message>
     <message>
-        <source>%1 min of current, about %2 min in all</source>
-        <translation>%1 دقيقة من التيار، نحو %2 دقيقة إجمالًا</translation>
-    </message>
-    <message>
         <source>Jewellery, watch and piercings off (not needed above the neck)</source>
-        <translation>خلعت الحلي والساعة والأقراط الثاقبة (لا يلزم فوق الرقبة)</translation>
+        <translation>الحلي والساعة والحلي المثبتة في الجلد منزوعة (لا يلزم فوق الرقبة)</translation>
     </message>
     <message>
         <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
-        <translation>الجروح تحت طبقة رقيقة من الفازلين، على الجلد المجروح فقط</translation>
-    </message>
-    <message>
-        <source>No antiperspirant with aluminium there for 24 hours</source>
-        <translation>لا مضاد تعرق فيه ألومنيوم هناك منذ 24 ساعة</translation>
-    </message>
-    <message>
-        <source>Not shaved there for three days</source>
-        <translation>لا حلاقة هناك منذ ثلاثة أيام</translation>
+        <translation>الجروح مغطاة بطبقة رقيقة من الفازلين، على الجلد المجروح فقط</translation>
     </message>
     <message>
         <source>Each plate under its grid; skin never touches a plate</source>
@@ -5535,7 +5560,7 @@
     </message>
     <message>
         <source>Pads soaked through, and tight</source>
-        <translation>الوسائد مشبعة بالماء ومثبتة بإحكام</translation>
+        <translation>اللبّادات مشبعة بالماء ومثبتة بإحكام</translation>
     </message>
     <message>
         <source>Machine off, current at zero, leads in</source>
@@ -5546,20 +5571,16 @@
         <translation>البطاريات في مكانها</translation>
     </message>
     <message>
-        <source>Ready %1 from %2: %3</source>
-        <translation>جاهز %1 من الساعة %2: %3</translation>
-    </message>
-    <message>
         <source>All checked, begin</source>
         <translation>تحققت من كل شيء، ابدأ</translation>
     </message>
     <message>
         <source>Raised again</source>
-        <translation>رُفع ثانية</translation>
+        <translation>رُفع مرة أخرى</translation>
     </message>
     <message>
         <source>It is comfortable</source>
-        <translation>إنه مريح</translation>
+        <translation>التيار مريح</translation>
     </message>
     <message>
         <source>Changed side</source>
@@ -5567,7 +5588,7 @@
     </message>
     <message>
         <source>The phase waits at zero. Raise again when you are ready.</source>
-        <translation>المرحلة تنتظر عند الصفر. ارفع ثانية حين تكون مستعدًا.</translation>
+        <translation>المرحلة تنتظر والتيار عند الصفر. ارفعه مرة أخرى عند الاستعداد.</translation>
     </message>
     <message>
         <source>The session starts again from its beginning. Machine off, current at zero; confirm the list.</source>
@@ -5582,24 +5603,12 @@
         <translation>المرحلة %1 من %2</translation>
     </message>
     <message>
-        <source>%1 min %2 s left</source>
-        <translation>بقي %1 دقيقة و%2 ثانية</translation>
-    </message>
-    <message>
         <source>none yet</source>
         <translation>لا شيء بعد</translation>
     </message>
     <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
-        <translation>لا تستخدم لتوليد التيار إلا جهازًا صُنع لهذا العلاج، مع ما جاء معه.</translation>
-    </message>
-    <message>
-        <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
-        <translation>كلمة السر هذه طويلة جدًا. اختر واحدة أقل من 250 حرفًا.</translation>
-    </message>
-    <message>
-        <source>%1 min left in all</source>
-        <translation>بقي %1 دقيقة إجمالًا</translation>
+        <translation>لا تستعمل لتوليد التيار إلا جهازًا صُنع لهذا العلاج، مع ما جاء معه.</translation>
     </message>
     <message>
         <source>Raise slowly</source>
@@ -5615,11 +5624,11 @@
     </message>
     <message>
         <source>The last session was not finished, so the same level again.</source>
-        <translation>لم تكتمل الجلسة السابقة، لذا المستوى نفسه مرة أخرى.</translation>
+        <translation>لم تكتمل الجلسة السابقة، لذا شدة التيار نفسها مرة أخرى.</translation>
     </message>
     <message>
         <source>The skin was irritated after %1, so clearly less.</source>
-        <translation>تهيّج الجلد بعد %1، لذا أقل بوضوح.</translation>
+        <translation>تهيّج الجلد بعد %1، لذا الهدف أقل بوضوح.</translation>
     </message>
     <message>
         <source>It has been a while since your last session here, so start lower than %1.</source>
@@ -5639,15 +5648,11 @@
     </message>
     <message>
         <source>Start at %1. Current can creep up, so leave %2 to spare at first.</source>
-        <translation>ابدأ عند %1. قد يرتفع التيار شيئًا فشيئًا من نفسه، لذا اترك في البداية هامشًا قدره %2.</translation>
+        <translation>ابدأ بتيار %1. قد يرتفع التيار شيئًا فشيئًا من تلقاء نفسه، لذا اترك في البداية هامشًا دون الحد قدره %2.</translation>
     </message>
     <message>
         <source>I&apos;ve checked my skin: no new redness, blister or burn</source>
         <translation>فحصتُ جلدي: لا احمرار جديد ولا بثرة مائية ولا حرق</translation>
-    </message>
-    <message>
-        <source>Warm tap water, about %1 ml in each tray</source>
-        <translation>ماء صنبور دافئ، نحو %1 مل في كل حوض</translation>
     </message>
     <message>
         <source>Hand trays on a table that is not metal</source>
@@ -5671,11 +5676,11 @@
     </message>
     <message>
         <source>On, at zero, direct current</source>
-        <translation>مشغّل، عند الصفر، تيار مستمر</translation>
+        <translation>الجهاز يعمل، عند الصفر، تيار مستمر</translation>
     </message>
     <message>
         <source>On, at zero, pulsed light on</source>
-        <translation>مشغّل، عند الصفر، ضوء التيار النبضي مضاء</translation>
+        <translation>الجهاز يعمل، عند الصفر، ضوء التيار النبضي مضاء</translation>
     </message>
     <message>
         <source>At zero, hands out and dry</source>
@@ -5711,7 +5716,7 @@
     </message>
     <message>
         <source>That was more than ten minutes ago, so this session is over. What you did is kept.</source>
-        <translation>مضى على ذلك أكثر من عشر دقائق، لذا انتهت هذه الجلسة. ما أنجزته محفوظ.</translation>
+        <translation>مضى على ذلك أكثر من عشر دقائق، لذا انتهت هذه الجلسة. وما أنجزته محفوظ.</translation>
     </message>
     <message>
         <source>Another version of Firstdew led this session. It cannot go on from there. What you did is kept. Machine off now.</source>
@@ -5723,7 +5728,7 @@
     </message>
     <message>
         <source>A blister or burn was noted there. Leave the machine off until a clinician has looked at it.</source>
-        <translation>دُوّنت هناك بثرة مائية أو حرق. اترك الجهاز مطفأ حتى يفحص الموضعَ مختص صحي (طبيب أو ممرض).</translation>
+        <translation>سُجّلت هناك بثرة مائية أو حرق. اترك الجهاز مطفأ حتى يفحص الموضعَ مختص صحي.</translation>
     </message>
     <message>
         <source>Enter the date of birth first. The limit of the current depends on it.</source>
@@ -5731,11 +5736,11 @@
     </message>
     <message>
         <source>Your care sheet prescribes the other current here. Choose that one.</source>
-        <translation>ورقة الرعاية تصف هنا التيار الآخر. اختر ذلك التيار.</translation>
+        <translation>ورقة رعايتك تصف هنا التيار الآخر. اختر ذلك التيار.</translation>
     </message>
     <message>
         <source>With both hands in the water you need a remote control, and none is entered for your machine. Ask somebody to stay beside you.</source>
-        <translation>إذا كانت كلتا يديك في الماء فأنت تحتاج إلى جهاز تحكم عن بعد، ولم يُدوَّن أي واحد لجهازك. اطلب من شخص أن يبقى بجانبك.</translation>
+        <translation>إذا كانت كلتا يديك في الماء فيلزمك جهاز تحكم عن بعد، ولم يُدخَل أي واحد لجهازك. اطلب من شخص أن يبقى بجانبك.</translation>
     </message>
     <message>
         <source>A child is never alone with both hands in the water. Somebody stays beside the child.</source>
@@ -5747,7 +5752,7 @@
     </message>
     <message>
         <source>It is enough for today. Leave the machine off; the next session is for tomorrow at the earliest.</source>
-        <translation>هذا يكفي لليوم. اترك الجهاز مطفأ؛ الجلسة التالية غدًا على الأقرب.</translation>
+        <translation>هذا يكفي لليوم. اترك الجهاز مطفأ؛ الجلسة التالية غدًا على أقرب تقدير.</translation>
     </message>
     <message>
         <source>Machine off. The session starts again once you confirm the list.</source>
@@ -5771,7 +5776,7 @@
     </message>
     <message>
         <source>Kept low until the size of the pads is entered under Machine and kit</source>
-        <translation>يبقى منخفضًا حتى يُدخَل مقاس اللبّادات في «الجهاز واللوازم»</translation>
+        <translation>يبقى منخفضًا حتى تُدخَل مساحة اللبّادات في «الجهاز والأدوات»</translation>
     </message>
     <message>
         <source>%1 prescribed the other current</source>
@@ -5779,7 +5784,7 @@
     </message>
     <message>
         <source>%1, noted %2. No session here until a clinician has looked at it.</source>
-        <translation>%1، تاريخ التدوين: %2. لا جلسة هنا حتى يفحص الموضعَ مختص صحي (طبيب أو ممرض).</translation>
+        <translation>%1، التسجيل: %2. لا جلسة هنا حتى يفحص الموضعَ مختص صحي.</translation>
     </message>
     <message>
         <source>Enter the date of birth first: the limit of the current depends on it.</source>
@@ -5795,15 +5800,15 @@
     </message>
     <message>
         <source>Current at zero? Soak the pads again and flip the polarity switch.</source>
-        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى واقلب مفتاح القطبية.</translation>
+        <translation>هل التيار عند الصفر؟ انقع اللبّادتين مرة أخرى واقلب مفتاح القطبية.</translation>
     </message>
     <message>
         <source>Current at zero? Soak the pads again and exchange them, right with left.</source>
-        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى، وضع اليمنى مكان اليسرى واليسرى مكان اليمنى.</translation>
+        <translation>هل التيار عند الصفر؟ انقع اللبّادتين مرة أخرى، وضع اليمنى مكان اليسرى واليسرى مكان اليمنى.</translation>
     </message>
     <message>
         <source>Current at zero? Soak the pads again and swap the two leads.</source>
-        <translation>هل التيار عند الصفر؟ بلّل اللبّادتين جيدًا مرة أخرى وبدّل السلكين.</translation>
+        <translation>هل التيار عند الصفر؟ انقع اللبّادتين مرة أخرى وبدّل السلكين.</translation>
     </message>
     <message>
         <source>Switch the machine on. Meter at zero, set to direct current?</source>
@@ -5847,7 +5852,7 @@
     </message>
     <message>
         <source>Watch your skin above %1.</source>
-        <translation>راقب جلدك فوق %1.</translation>
+        <translation>راقب جلدك عند ما يزيد على %1.</translation>
     </message>
     <message>
         <source>Your first three sessions here go step by step.</source>
@@ -5855,19 +5860,19 @@
     </message>
     <message>
         <source>It has been four weeks or more. Let&apos;s go step by step.</source>
-        <translation>مضت أربعة أسابيع أو أكثر. لنسِر خطوة بخطوة.</translation>
+        <translation>مضت أربعة أسابيع أو أكثر. لنمضِ خطوة بخطوة.</translation>
     </message>
     <message>
         <source>Last time something was not right. Let&apos;s go step by step.</source>
-        <translation>في المرة الماضية لم يكن شيء ما على ما يرام. لنسِر خطوة بخطوة.</translation>
+        <translation>في المرة الماضية لم يكن شيء ما على ما يرام. لنمضِ خطوة بخطوة.</translation>
     </message>
     <message>
         <source>Your machine has changed. Let&apos;s go step by step.</source>
-        <translation>تغيّر جهازك. لنسِر خطوة بخطوة.</translation>
+        <translation>تغيّر جهازك. لنمضِ خطوة بخطوة.</translation>
     </message>
     <message>
         <source>Your first session with both hands in goes step by step.</source>
-        <translation>أول جلسة لك وكلتا يديك في الماء تسير خطوة بخطوة.</translation>
+        <translation>أول جلسة لك وكلتا اليدين في الماء تسير خطوة بخطوة.</translation>
     </message>
     <message>
         <source>Aim %1</source>
@@ -5875,19 +5880,15 @@
     </message>
     <message>
         <source>Nothing about my health has changed</source>
-        <translation>لم يتغير شيء في صحتي</translation>
-    </message>
-    <message>
-        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
-        <translation>جلدي هناك سليم: لا جرح ولا احمرار جديد ولا فقاعة ولا حرق</translation>
+        <translation>لم يتغيّر شيء في صحتي</translation>
     </message>
     <message>
         <source>On, at zero, direct current: begin</source>
-        <translation>يعمل، على الصفر، تيار مستمر: ابدأ</translation>
+        <translation>الجهاز يعمل، عند الصفر، تيار مستمر: ابدأ</translation>
     </message>
     <message>
         <source>On, at zero, pulsed light on: begin</source>
-        <translation>يعمل، على الصفر، ضوء النبضي مضاء: ابدأ</translation>
+        <translation>الجهاز يعمل، عند الصفر، ضوء التيار النبضي مضاء: ابدأ</translation>
     </message>
     <message>
         <source>Check</source>
@@ -5915,7 +5916,7 @@
     </message>
     <message>
         <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
-        <translation>عند تشغيل قارئ الشاشة لا توقف اللمسة في أي مكان الجلسة. اطلب من أحد البقاء بجانبك، أو استخدم دواسة أو مفتاحًا.</translation>
+        <translation>عند تشغيل قارئ الشاشة لا توقف اللمسة في أي مكان الجلسة. اطلب من شخص أن يبقى بجانبك، أو استعمل دواسة أو مفتاحًا.</translation>
     </message>
     <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
@@ -5935,7 +5936,7 @@
     </message>
     <message>
         <source>This care sheet is dated in the future. Ask for one with the right date.</source>
-        <translation>تاريخ هذه الورقة في المستقبل. اطلب ورقة بالتاريخ الصحيح.</translation>
+        <translation>تاريخ ورقة الرعاية هذه في المستقبل. اطلب ورقة بالتاريخ الصحيح.</translation>
     </message>
     <message>
         <source>Do you have a coil (intrauterine device or system) of any kind?</source>
@@ -5947,11 +5948,11 @@
     </message>
     <message>
         <source>Could %1 be pregnant?</source>
-        <translation>هل من الممكن وجود حمل لدى %1؟</translation>
+        <translation>هل يُحتمل وجود حمل لدى %1؟</translation>
     </message>
     <message>
         <source>Does %1 have a pacemaker, a defibrillator or any other powered implant?</source>
-        <translation>هل لدى %1 جهاز تنظيم ضربات القلب أو مزيل رجفان أو أي جهاز كهربائي مزروع آخر؟</translation>
+        <translation>هل لدى %1 منظّم ضربات قلب أو مزيل رجفان أو أي زرعة أخرى تعمل بالكهرباء؟</translation>
     </message>
     <message>
         <source>Does %1 have metal in a bone or joint?</source>
@@ -5970,10 +5971,6 @@
         <translation>هل لدى %1 حاليًا ورم أو جلطة دموية؟</translation>
     </message>
     <message>
-        <source>Has %1 lost feeling in the skin, or is there a nerve disease there?</source>
-        <translation>هل فقد جلد %1 الإحساس، أو هل يوجد مرض عصبي هناك؟</translation>
-    </message>
-    <message>
         <source>Is %1 under five years old?</source>
         <translation>هل عمر %1 أقل من خمس سنوات؟</translation>
     </message>
@@ -5983,7 +5980,7 @@
     </message>
     <message>
         <source>Does %1 have eczema or inflamed skin where the treatment goes?</source>
-        <translation>هل لدى %1 أكزيما أو جلد ملتهب في موضع العلاج؟</translation>
+        <translation>هل لدى %1 إكزيما أو جلد ملتهب في موضع العلاج؟</translation>
     </message>
     <message>
         <source>Does %1 have a wound too large to cover?</source>
@@ -5999,7 +5996,7 @@
     </message>
     <message>
         <source>Wet at rest, noted %1. One report is not enough for a new course.</source>
-        <translation>بلل في وقت الراحة، سُجّل %1. تسجيل واحد لا يكفي لبدء دورة جديدة.</translation>
+        <translation>بلل أثناء الراحة، التسجيل: %1. تسجيل واحد لا يكفي لبدء دورة جديدة.</translation>
     </message>
     <message>
         <source>Not better yet</source>
@@ -6007,7 +6004,7 @@
     </message>
     <message>
         <source>Your care sheet prescribes a current that your machine does not have. Ask who wrote it.</source>
-        <translation>تصف ورقة رعايتك تيارًا لا يوجد في جهازك. اسأل من كتبها.</translation>
+        <translation>تصف ورقة رعايتك تيارًا لا يعطيه جهازك. اسأل من كتبها.</translation>
     </message>
     <message>
         <source>Enter first which current your machine has.</source>
@@ -6016,79 +6013,67 @@
     <message numerus="yes">
         <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
         <translation>
-            <numerusform>قبل أي جلسة من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
-            <numerusform>بعد جلسة واحدة من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
-            <numerusform>بعد جلستين من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
-            <numerusform>بعد %n جلسات من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
-            <numerusform>بعد %n جلسةً من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
-            <numerusform>بعد %n جلسة من المبكر القول إنه لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>قبل أي جلسة من المبكر القول إن العلاج لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد جلسة واحدة من المبكر القول إن العلاج لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد جلستين من المبكر القول إن العلاج لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد %n جلسات من المبكر القول إن العلاج لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد %n جلسةً من المبكر القول إن العلاج لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
+            <numerusform>بعد %n جلسة من المبكر القول إن العلاج لا ينفع: يحتاج كثيرون إلى عشر جلسات حتى اثنتي عشرة. راجع طريقتك أولًا.</numerusform>
         </translation>
     </message>
     <message>
         <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
-        <translation>قل كم يزعجك التعرق الآن، عندها يستطيع التطبيق أن يخبرك هل نفعت الدورة.</translation>
+        <translation>اذكر كم يزعجك التعرّق الآن، عندها يستطيع التطبيق أن يبيّن هل نفعت الدورة.</translation>
     </message>
     <message>
         <source>The answer comes with the first sessions and a week of check-ins.</source>
-        <translation>يأتي الجواب مع أولى الجلسات وأسبوع من التسجيلات.</translation>
+        <translation>تأتي الإجابة مع أولى الجلسات وأسبوع من التسجيلات.</translation>
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) there is an answer.</source>
         <translation>
-            <numerusform>يأتي الجواب بعد %n تسجيل آخر.</numerusform>
-            <numerusform>يأتي الجواب بعد تسجيل واحد (%n).</numerusform>
-            <numerusform>يأتي الجواب بعد تسجيلين (%n).</numerusform>
-            <numerusform>يأتي الجواب بعد %n تسجيلات أخرى.</numerusform>
-            <numerusform>يأتي الجواب بعد %n تسجيلًا آخر.</numerusform>
-            <numerusform>يأتي الجواب بعد %n تسجيل آخر.</numerusform>
+            <numerusform>تظهر الإجابة الآن.</numerusform>
+            <numerusform>تظهر الإجابة بعد تسجيل واحد آخر.</numerusform>
+            <numerusform>تظهر الإجابة بعد تسجيلين آخرين.</numerusform>
+            <numerusform>تظهر الإجابة بعد %n تسجيلات أخرى.</numerusform>
+            <numerusform>تظهر الإجابة بعد %n تسجيلًا آخر.</numerusform>
+            <numerusform>تظهر الإجابة بعد %n تسجيل آخر.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
         <translation>
-            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسة أخرى.</numerusform>
-            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل جلسة واحدة (%n).</numerusform>
-            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل جلستين (%n).</numerusform>
+            <numerusform>لا تغيّر بعد.</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل جلسة واحدة أخرى.</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل جلستين أخريين.</numerusform>
             <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسات أخرى.</numerusform>
-            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسة أخرى.</numerusform>
+            <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسةً أخرى.</numerusform>
             <numerusform>لا تغيّر بعد. هذا لا يعني الكثير قبل %n جلسة أخرى.</numerusform>
         </translation>
     </message>
     <message>
         <source>Too early to say if it works</source>
-        <translation>من المبكر القول إن كان ينفع</translation>
+        <translation>من المبكر الحكم هل ينفع العلاج</translation>
     </message>
     <message>
         <source>It does not work yet</source>
-        <translation>لا ينفع بعد</translation>
+        <translation>العلاج لا ينفع بعد</translation>
     </message>
     <message>
         <source>It works in part</source>
-        <translation>ينفع جزئيًا</translation>
+        <translation>العلاج ينفع جزئيًا</translation>
     </message>
     <message>
         <source>It works</source>
-        <translation>إنه ينفع</translation>
+        <translation>العلاج ينفع</translation>
     </message>
     <message>
         <source>under %1</source>
         <translation>أقل من %1</translation>
     </message>
     <message>
-        <source>%1 now, %2 before the first session</source>
-        <translation>الآن %1، وقبل أول جلسة %2</translation>
-    </message>
-    <message>
-        <source>%1 now</source>
-        <translation>الآن %1</translation>
-    </message>
-    <message>
         <source>Damp days a week: %1.</source>
-        <translation>أيام رطبة في الأسبوع: %1.</translation>
-    </message>
-    <message>
-        <source>Bother score: %1 now, %2 before.</source>
-        <translation>درجة الإزعاج: الآن %1، وقبل ذلك %2.</translation>
+        <translation>أيام الرطوبة في الأسبوع: %1.</translation>
     </message>
     <message>
         <source>Your latest dry spells were short.</source>
@@ -6096,11 +6081,11 @@
     </message>
     <message>
         <source>Show your prescriber the summary. Other treatments can help.</source>
-        <translation>أرِ طبيبك الملخّص. قد تنفع علاجات أخرى.</translation>
+        <translation>اعرض الملخص على طبيبك. قد تنفع علاجات أخرى.</translation>
     </message>
     <message>
         <source>Many people need 10 to 12 sessions.</source>
-        <translation>كثيرون يحتاجون من 10 إلى 12 جلسة.</translation>
+        <translation>كثيرون يحتاجون إلى 10 حتى 12 جلسة.</translation>
     </message>
     <message>
         <source>There is no code in this picture that can be read. Take it straight from the front, near and in good light.</source>
@@ -6120,11 +6105,11 @@
     </message>
     <message>
         <source>Something to look at today</source>
-        <translation>هناك شيء لتطّلع عليه اليوم</translation>
+        <translation>هناك ما يستحق نظرة اليوم</translation>
     </message>
     <message>
         <source>Done for today</source>
-        <translation>انتهيت لهذا اليوم</translation>
+        <translation>اكتمل تسجيل اليوم</translation>
     </message>
     <message>
         <source>Botulinum injections</source>
@@ -6154,29 +6139,29 @@
     </message>
     <message>
         <source>You missed session %1 on %2. It is now today.</source>
-        <translation>فاتتك الجلسة %1 في %2. موعدها الآن اليوم.</translation>
+        <translation>فاتت الجلسة %1 في %2. موعدها الآن اليوم.</translation>
     </message>
     <message>
         <source>You missed session %1 on %2. It is now on %3.</source>
-        <translation>فاتتك الجلسة %1 في %2. موعدها الآن %3.</translation>
+        <translation>فاتت الجلسة %1 في %2. موعدها الآن %3.</translation>
     </message>
     <message numerus="yes">
         <source>The plan puts %n session(s) on consecutive days.</source>
         <translation>
-            <numerusform>لا تضع الخطة أي جلسات (%n) في أيام متتالية.</numerusform>
-            <numerusform>تضع الخطة جلسة واحدة (%n) في أيام متتالية.</numerusform>
-            <numerusform>تضع الخطة جلستين (%n) في يومين متتاليين.</numerusform>
+            <numerusform>لا تضع الخطة جلسات في أيام متتالية.</numerusform>
+            <numerusform>تضع الخطة جلسة واحدة بلا يوم راحة.</numerusform>
+            <numerusform>تضع الخطة جلستين في يومين متتاليين.</numerusform>
             <numerusform>تضع الخطة %n جلسات في أيام متتالية.</numerusform>
-            <numerusform>تضع الخطة %n جلسة في أيام متتالية.</numerusform>
+            <numerusform>تضع الخطة %n جلسةً في أيام متتالية.</numerusform>
             <numerusform>تضع الخطة %n جلسة في أيام متتالية.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>With a day between them, it takes %n day(s) more than planned.</source>
         <translation>
-            <numerusform>مع يوم بينها لا تطول المدة (%n).</numerusform>
-            <numerusform>مع يوم بينها تطول المدة يومًا واحدًا (%n) عن المخطط.</numerusform>
-            <numerusform>مع يوم بينها تطول المدة يومين (%n) عن المخطط.</numerusform>
+            <numerusform>مع يوم بينها لا تطول المدة.</numerusform>
+            <numerusform>مع يوم بينها تطول المدة يومًا واحدًا عن المخطط.</numerusform>
+            <numerusform>مع يوم بينها تطول المدة يومين عن المخطط.</numerusform>
             <numerusform>مع يوم بينها تطول المدة %n أيام عن المخطط.</numerusform>
             <numerusform>مع يوم بينها تطول المدة %n يومًا عن المخطط.</numerusform>
             <numerusform>مع يوم بينها تطول المدة %n يوم عن المخطط.</numerusform>
@@ -6184,31 +6169,31 @@
     </message>
     <message>
         <source>You are away on %1.</source>
-        <translation>ستكون غائبًا في %1.</translation>
+        <translation>سفرك في %1.</translation>
     </message>
     <message>
         <source>You are away from %1 to %2.</source>
-        <translation>ستكون غائبًا من %1 إلى %2.</translation>
+        <translation>سفرك من %1 إلى %2.</translation>
     </message>
     <message>
         <source>Dampness may come back in that time. A top-up before you leave is worth it.</source>
-        <translation>قد تعود الرطوبة في هذه المدة. التجديد قبل سفرك يستحق.</translation>
+        <translation>قد تعود الرطوبة في هذه المدة. تستحق الأمر جلسة داعمة قبل السفر.</translation>
     </message>
     <message>
         <source>Top up before you leave</source>
-        <translation>التجديد قبل السفر</translation>
+        <translation>جلسة داعمة قبل السفر</translation>
     </message>
     <message>
         <source>You are away. The call for a session comes when you are back.</source>
-        <translation>أنت غائب الآن. يأتي تذكير الجلسة عند عودتك.</translation>
+        <translation>أيام غيابك لم تنتهِ. يأتي تنبيه الجلسة عند عودتك.</translation>
     </message>
     <message>
         <source>%1: dry or clammy today?</source>
-        <translation>%1: جاف أم رطب اليوم؟</translation>
+        <translation>%1: جفاف أم رطوبة اليوم؟</translation>
     </message>
     <message>
         <source>One tap answers. Or tap here to open Firstdew.</source>
-        <translation>تكفي نقرة واحدة. أو انقر هنا لفتح Firstdew.</translation>
+        <translation>تكفي لمسة واحدة للإجابة. أو المس هنا لفتح Firstdew.</translation>
     </message>
     <message>
         <source>Not everything came over. Your back-up is as it was. Try again with the same file.</source>
@@ -6216,19 +6201,19 @@
     </message>
     <message>
         <source>Dampness has probably begun.</source>
-        <translation>الرطوبة بدأت على الأرجح.</translation>
+        <translation>الأرجح أن الرطوبة قد بدأت.</translation>
     </message>
     <message>
         <source>A top-up has been due since %1.</source>
-        <translation>حان التجديد منذ %1.</translation>
+        <translation>حان وقت الجلسة الداعمة منذ %1.</translation>
     </message>
     <message>
         <source>You may get clammy by tomorrow. A top-up now is worth it.</source>
-        <translation>قد تصير نديًّا حتى الغد. التجديد الآن يستحق.</translation>
+        <translation>قد يصبح جلدك رطبًا بحلول الغد. تستحق الأمر جلسة داعمة الآن.</translation>
     </message>
     <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1. The curve above knows nothing of them.</source>
-        <translation>بحسب تسجيلاتك حتى الآن، احتمال أن تكون الرطوبة قد بدأت %1. المنحنى أعلاه لا يعرفها.</translation>
+        <source>Going by your check-ins so far, the chance that dampness has begun is %1. The curve above does not include them.</source>
+        <translation>بحسب تسجيلاتك حتى الآن، احتمال أن تكون الرطوبة قد بدأت %1. المنحنى أعلاه لا يأخذها في الحسبان.</translation>
     </message>
     <message>
         <source>The chance that dampness has begun is %1. Today&apos;s report did not change it.</source>
@@ -6240,7 +6225,7 @@
     </message>
     <message>
         <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
-        <translation>تدريب: المرحلة تنتظر. في جلسة حقيقية ترفع ثانية حين تكون مستعدًا.</translation>
+        <translation>تدريب: المرحلة تنتظر. في جلسة حقيقية ترفع التيار مرة أخرى عند الاستعداد.</translation>
     </message>
     <message>
         <source>Stays off</source>
@@ -6253,22 +6238,22 @@
     <message numerus="yes">
         <source>In a real session this takes %n minute(s).</source>
         <translation>
-            <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقة.</numerusform>
+            <numerusform>في جلسة حقيقية لا يستغرق هذا أي دقيقة.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا دقيقة واحدة.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا دقيقتين.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا %n دقائق.</numerusform>
-            <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقة.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقةً.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا %n دقيقة.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>In a real session this takes %n second(s).</source>
         <translation>
-            <numerusform>في جلسة حقيقية يستغرق هذا %n ثانية.</numerusform>
+            <numerusform>في جلسة حقيقية لا يستغرق هذا أي ثانية.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا ثانية واحدة.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا ثانيتين.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا %n ثوانٍ.</numerusform>
-            <numerusform>في جلسة حقيقية يستغرق هذا %n ثانية.</numerusform>
+            <numerusform>في جلسة حقيقية يستغرق هذا %n ثانيةً.</numerusform>
             <numerusform>في جلسة حقيقية يستغرق هذا %n ثانية.</numerusform>
         </translation>
     </message>
@@ -6278,15 +6263,15 @@
     </message>
     <message>
         <source>Say who watched, and tick what was seen.</source>
-        <translation>قل من شاهدها، وضع علامة على ما شوهد.</translation>
+        <translation>اذكر من راقب الجلسة، وضع علامة على ما شوهد.</translation>
     </message>
     <message>
         <source>This is above the limit of %1 there. Agree on a level up to the limit.</source>
-        <translation>هذا فوق الحد %1 هناك. اتفقا على مستوى حتى الحد.</translation>
+        <translation>هذا فوق الحد البالغ %1 هناك. اتفقا على شدة لا تتجاوز الحد.</translation>
     </message>
     <message>
         <source>Begin with the level you agreed on when you were taught.</source>
-        <translation>ابدأ بالمستوى الذي اتفقتم عليه عند التعليم.</translation>
+        <translation>ابدأ بشدة التيار المتفق عليها عند التعليم.</translation>
     </message>
     <message>
         <source>Dry skin</source>
@@ -6294,39 +6279,19 @@
     </message>
     <message>
         <source>It could not be saved there. Choose another place, or make room first.</source>
-        <translation>تعذّر الحفظ هناك. اختر مكانًا آخر أو أفرغ مساحة أولًا.</translation>
+        <translation>تعذّر الحفظ هناك. اختر مكانًا آخر أو وفّر مساحة أولًا.</translation>
     </message>
     <message>
         <source>Enter height and weight, and the size of this skin counts as well.</source>
-        <translation>أدخل الطول والوزن ليُحسب حجم الجلد هنا أيضًا.</translation>
-    </message>
-    <message>
-        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
-        <translation>باطن القدم الواحدة يُحسب %1 سم² بحسب الطول والوزن.</translation>
-    </message>
-    <message>
-        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
-        <translation>راحة اليد الواحدة تُحسب %1 سم² بحسب الطول والوزن.</translation>
-    </message>
-    <message>
-        <source>One pad counts as %1 cm², as entered with the machine.</source>
-        <translation>اللبّادة الواحدة تُحسب %1 سم² كما أُدخل مع الجهاز.</translation>
-    </message>
-    <message>
-        <source>One pad counts as %1 cm², as on the care sheet.</source>
-        <translation>اللبّادة الواحدة تُحسب %1 سم² كما في ورقة الرعاية.</translation>
-    </message>
-    <message>
-        <source>No pad size is entered, so one pad counts as %1 cm².</source>
-        <translation>لم يُدخل حجم اللبّادات، فتُحسب الواحدة %1 سم².</translation>
+        <translation>أدخل الطول والوزن لتُحسب مساحة هذا الجلد أيضًا.</translation>
     </message>
     <message>
         <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
-        <translation>القراءة فوق الحد. اخفض التيار ثم أدخل ما يظهر على المقياس.</translation>
+        <translation>المقياس فوق الحد. اخفض التيار، ثم أدخل ما يظهر على المقياس.</translation>
     </message>
     <message>
         <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
-        <translation>لا يصدر صوت من هذا الجهاز، فلن تسمع الإنذار. شغّل الصوت ثم ابدأ.</translation>
+        <translation>لا يصدر صوت من هذا الهاتف، فلن تسمع الإنذار. شغّل الصوت ثم ابدأ.</translation>
     </message>
     <message>
         <source>less than 1 in %1</source>
@@ -6348,9 +6313,9 @@
     <message numerus="yes">
         <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
         <translation>
-            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n يوم.</numerusform>
-            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من يوم واحد (%n).</numerusform>
-            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من يومين (%n).</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، لم تكن هناك أيام، والرطوبة جاءت في %2.</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من يوم واحد.</numerusform>
+            <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من يومين.</numerusform>
             <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n أيام.</numerusform>
             <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n يومًا.</numerusform>
             <numerusform>عندما كان احتمال اليوم التالي %1، جاءت الرطوبة في %2 من %n يوم.</numerusform>
@@ -6359,17 +6324,17 @@
     <message numerus="yes">
         <source>After %n more check-in(s) the app can say how its forecasts have done.</source>
         <translation>
-            <numerusform>بعد %n تسجيل آخر يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
-            <numerusform>بعد تسجيل واحد آخر (%n) يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
-            <numerusform>بعد تسجيلين آخرين (%n) يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
-            <numerusform>بعد %n تسجيلات أخرى يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
-            <numerusform>بعد %n تسجيلًا آخر يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
-            <numerusform>بعد %n تسجيل آخر يستطيع التطبيق أن يقول مدى صحة توقعاته.</numerusform>
+            <numerusform>يستطيع التطبيق الآن أن يبيّن مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد تسجيل واحد آخر يستطيع التطبيق أن يبيّن مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد تسجيلين آخرين يستطيع التطبيق أن يبيّن مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد %n تسجيلات أخرى يستطيع التطبيق أن يبيّن مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد %n تسجيلًا آخر يستطيع التطبيق أن يبيّن مدى صحة توقعاته.</numerusform>
+            <numerusform>بعد %n تسجيل آخر يستطيع التطبيق أن يبيّن مدى صحة توقعاته.</numerusform>
         </translation>
     </message>
     <message>
         <source>So far the forecasts fit.</source>
-        <translation>التوقعات مناسبة حتى الآن.</translation>
+        <translation>التوقعات صحيحة حتى الآن.</translation>
     </message>
     <message>
         <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
@@ -6391,6 +6356,379 @@
         <source>The alarm is over.</source>
         <translation>انتهى الإنذار.</translation>
     </message>
+    <message>
+        <source>%1 mA·min</source>
+        <translation>⁦%1&#xa0;mA·min⁩</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1&#xa0;ث</translation>
+    </message>
+    <message>
+        <source>%1 mg</source>
+        <translation>%1&#xa0;ملغ</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1&#xa0;مل</translation>
+    </message>
+    <message>
+        <source>%1 cm²</source>
+        <translation>%1&#xa0;سم²</translation>
+    </message>
+    <message>
+        <source>%1%</source>
+        <translation>%1%</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>، </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and what belongs to it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>The sole of a foot counts as %1, by height and weight.</source>
+        <translation>باطن القدم الواحدة يُحسب %1، بحسب الطول والوزن.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1, by height and weight.</source>
+        <translation>راحة اليد الواحدة تُحسب %1، بحسب الطول والوزن.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1, as entered with the machine.</source>
+        <translation>اللبّادة الواحدة تُحسب %1، كما أُدخل مع الجهاز.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1, as on the care sheet.</source>
+        <translation>اللبّادة الواحدة تُحسب %1، كما في ورقة الرعاية.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1.</source>
+        <translation>لم تُدخَل مساحة اللبّادات، لذا تُحسب اللبّادة الواحدة %1.</translation>
+    </message>
+    <message>
+        <source>%1 of current, about %2 in all</source>
+        <translation>%1 من التيار، نحو %2 إجمالًا</translation>
+    </message>
+    <message>
+        <source>%1 left in all</source>
+        <translation>المتبقي إجمالًا %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 left</source>
+        <comment>minutes, seconds</comment>
+        <translation>المتبقي %1 %2</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 in each tray</source>
+        <translation>ماء صنبور دافئ، نحو %1 في كل حوض</translation>
+    </message>
+    <message>
+        <source>%1: no antiperspirant with aluminium for 24 hours</source>
+        <translation>%1: لا مضاد تعرّق فيه ألمنيوم منذ 24 ساعة</translation>
+    </message>
+    <message>
+        <source>%1: not shaved for three days</source>
+        <translation>%1: لم يُحلق الشعر منذ ثلاثة أيام</translation>
+    </message>
+    <message>
+        <source>My skin is whole where I treat: no cut, no new redness, no blister or burn</source>
+        <translation>جلدي سليم في موضع العلاج: لا جرح ولا احمرار جديد ولا بثرة مائية ولا حرق</translation>
+    </message>
+    <message>
+        <source>Ready %1 from %2. %3</source>
+        <comment>day, time, what is then fulfilled</comment>
+        <translation>ممكن %1 من الساعة %2. %3</translation>
+    </message>
+    <message>
+        <source>Have you lost feeling in the skin, or do you have a nerve disease where the treatment goes?</source>
+        <translation>هل فقد جلدك الإحساس، أو هل لديك مرض عصبي في موضع العلاج؟</translation>
+    </message>
+    <message>
+        <source>Has %1 lost feeling in the skin, or is there a nerve disease where the treatment goes?</source>
+        <translation>هل فقد جلد %1 الإحساس، أو هل يوجد مرض عصبي في موضع العلاج؟</translation>
+    </message>
+    <message>
+        <source>Pads off</source>
+        <translation>انزع اللبّادتين</translation>
+    </message>
+    <message>
+        <source>Dry off</source>
+        <translation>جفف</translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s). Today is day %2.</source>
+        <translation>
+            <numerusform>لا يبقى جلدك جافًا عادةً (%1–%n). نحن الآن في اليوم %2.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى يوم واحد. نحن الآن في اليوم %2.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى يومين. نحن الآن في اليوم %2.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى %n أيام. نحن الآن في اليوم %2.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى %n يومًا. نحن الآن في اليوم %2.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى %n يوم. نحن الآن في اليوم %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s).</source>
+        <translation>
+            <numerusform>لا يبقى جلدك جافًا عادةً (%1–%n).</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى يوم واحد.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى يومين.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى %n أيام.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى %n يومًا.</numerusform>
+            <numerusform>يبقى جلدك جافًا عادةً من %1 إلى %n يوم.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Half of your dry spells last longer than %n day(s); four in five are over between day %1 and day %2.</source>
+        <translation>
+            <numerusform>نصف فترات جفافك أقصر من يوم؛ وأربع من كل خمس تنتهي بين اليوم %1 واليوم %2.</numerusform>
+            <numerusform>نصف فترات جفافك أطول من يوم واحد؛ وأربع من كل خمس تنتهي بين اليوم %1 واليوم %2.</numerusform>
+            <numerusform>نصف فترات جفافك أطول من يومين؛ وأربع من كل خمس تنتهي بين اليوم %1 واليوم %2.</numerusform>
+            <numerusform>نصف فترات جفافك أطول من %n أيام؛ وأربع من كل خمس تنتهي بين اليوم %1 واليوم %2.</numerusform>
+            <numerusform>نصف فترات جفافك أطول من %n يومًا؛ وأربع من كل خمس تنتهي بين اليوم %1 واليوم %2.</numerusform>
+            <numerusform>نصف فترات جفافك أطول من %n يوم؛ وأربع من كل خمس تنتهي بين اليوم %1 واليوم %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>That does not belong to this step. Do what the screen says now. If in doubt, lower the current to zero and switch the machine off.</source>
+        <translation>هذا لا يخص هذه الخطوة. نفّذ الآن ما يظهر على الشاشة. وعند الشك اخفض التيار إلى الصفر وأطفئ الجهاز.</translation>
+    </message>
+    <message>
+        <source>That did not work. Try again. If it happens again, end any session first, then close Firstdew and open it again.</source>
+        <translation>لم ينجح ذلك. حاول مرة أخرى. إذا تكرر الأمر فأنهِ أولًا أي جلسة جارية، ثم أغلق Firstdew وافتحه من جديد.</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you go by what you hear, and no voice here is known to speak your language. Ask somebody to stay beside you.</source>
+        <translation>إذا كانت كلتا يديك في الماء فأنت تعتمد على ما تسمعه، ولا يُعرف هنا صوت يتحدث لغتك. اطلب من شخص أن يبقى بجانبك.</translation>
+    </message>
+    <message>
+        <source>Turn the current to zero</source>
+        <translation>اخفض التيار إلى الصفر</translation>
+    </message>
+    <message>
+        <source>Firstdew has stopped leading your session. Turn the current to zero, switch the machine off, then open Firstdew.</source>
+        <translation>لم يعد Firstdew يقود الجلسة. اخفض التيار إلى الصفر وأطفئ الجهاز، ثم افتح Firstdew.</translation>
+    </message>
+    <message>
+        <source>Shorter dry spells can have many reasons. If it goes on, tell your nurse or doctor.</source>
+        <translation>قد يكون لقصر فترات الجفاف أسباب كثيرة. إذا استمر الأمر، يُرجى إبلاغ التمريض أو الطبيب.</translation>
+    </message>
+    <message>
+        <source>The last session here was half a year ago or more: begin low again, and go by what is comfortable.</source>
+        <translation>مضى نصف عام أو أكثر على آخر جلسة هنا: ابدأ من جديد بتيار منخفض، واعتمد على ما هو مريح.</translation>
+    </message>
+    <message>
+        <source>No reading of this current was noted here yet: begin low, and go by what is comfortable.</source>
+        <translation>لم تُسجَّل هنا بعد أي قراءة لهذا التيار: ابدأ بتيار منخفض، واعتمد على ما هو مريح.</translation>
+    </message>
+    <message>
+        <source>This passphrase is too long. Choose one of fewer than 250 characters.</source>
+        <translation>عبارة المرور هذه طويلة جدًا. اختر عبارة أقل من 250 حرفًا.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Usually dry for %n day(s) since about %1; before that, for %2.</source>
+        <comment>days, date, days</comment>
+        <translation>
+            <numerusform>يدوم الجفاف عادةً أقل من يوم منذ %1 تقريبًا، مقابل %2 قبل ذلك.</numerusform>
+            <numerusform>يدوم الجفاف عادةً يومًا واحدًا منذ %1 تقريبًا، مقابل %2 قبل ذلك.</numerusform>
+            <numerusform>يدوم الجفاف عادةً يومين منذ %1 تقريبًا، مقابل %2 قبل ذلك.</numerusform>
+            <numerusform>يدوم الجفاف عادةً %n أيام منذ %1 تقريبًا، مقابل %2 قبل ذلك.</numerusform>
+            <numerusform>يدوم الجفاف عادةً %n يومًا منذ %1 تقريبًا، مقابل %2 قبل ذلك.</numerusform>
+            <numerusform>يدوم الجفاف عادةً %n يوم منذ %1 تقريبًا، مقابل %2 قبل ذلك.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1&#xa0;now, %2&#xa0;before the first session</source>
+        <translation>الآن&#xa0;%1، وقبل أول جلسة&#xa0;%2</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;now</source>
+        <translation>الآن&#xa0;%1</translation>
+    </message>
+    <message>
+        <source>How much it bothers you: %1&#xa0;now, %2&#xa0;before.</source>
+        <translation>درجة الإزعاج: الآن&#xa0;%1، ومن قبل&#xa0;%2.</translation>
+    </message>
+    <message>
+        <source>It rests while you pause this site.</source>
+        <translation>تتوقف المقارنة ما دام هذا الموضع موقوفًا مؤقتًا.</translation>
+    </message>
+    <message>
+        <source>It rests while hands and feet are treated together.</source>
+        <translation>تتوقف المقارنة ما دامت اليدان والقدمان تُعالَج معًا.</translation>
+    </message>
+    <message>
+        <source>It rests until the next check-in.</source>
+        <translation>تتوقف المقارنة حتى التسجيل التالي.</translation>
+    </message>
+    <message>
+        <source>It rests while no session is possible.</source>
+        <translation>تتوقف المقارنة ما دامت الجلسات غير ممكنة.</translation>
+    </message>
+    <message>
+        <source>It rests because the sweating is back.</source>
+        <translation>تتوقف المقارنة لأن التعرّق عاد.</translation>
+    </message>
+    <message>
+        <source>All pairs are complete.</source>
+        <translation>اكتملت كل الأزواج.</translation>
+    </message>
+    <message>
+        <source>It ended early, because the answer was clear.</source>
+        <translation>انتهت المقارنة مبكرًا لأن الجواب كان واضحًا.</translation>
+    </message>
+    <message>
+        <source>You left it.</source>
+        <translation>انتهت المقارنة بطلبك.</translation>
+    </message>
+    <message>
+        <source>It ended because of the skin.</source>
+        <translation>انتهت المقارنة بسبب الجلد.</translation>
+    </message>
+    <message>
+        <source>It ended because the sweating was back.</source>
+        <translation>انتهت المقارنة لأن التعرّق عاد.</translation>
+    </message>
+    <message>
+        <source>It ended with the new course.</source>
+        <translation>انتهت المقارنة ببدء الدورة الجديدة.</translation>
+    </message>
+    <message>
+        <source>It ended with the other treatment.</source>
+        <translation>انتهت المقارنة ببدء العلاج الآخر.</translation>
+    </message>
+    <message>
+        <source>It ended because three sessions in a row did not count.</source>
+        <translation>انتهت المقارنة لأن ثلاث جلسات متتالية لم تُحتسب.</translation>
+    </message>
+    <message>
+        <source>Whether the shorter session holds as long could not be told.</source>
+        <translation>لم يتسنَّ معرفة ما إذا كان أثر الجلسة الأقصر يدوم المدة نفسها.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held about as long: about %n day(s), and the usual one %1.</source>
+        <translation>
+            <numerusform>دام أثر الجلسة الأقصر المدة نفسها تقريبًا: نحو أقل من يوم، والجلسة المعتادة %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر المدة نفسها تقريبًا: نحو يوم واحد، والجلسة المعتادة %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر المدة نفسها تقريبًا: نحو يومين، والجلسة المعتادة %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر المدة نفسها تقريبًا: نحو %n أيام، والجلسة المعتادة %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر المدة نفسها تقريبًا: نحو %n يومًا، والجلسة المعتادة %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر المدة نفسها تقريبًا: نحو %n يوم، والجلسة المعتادة %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held less long: about %n day(s) instead of %1.</source>
+        <translation>
+            <numerusform>دام أثر الجلسة الأقصر مدة أقل: نحو أقل من يوم بدلًا من %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر مدة أقل: نحو يوم واحد بدلًا من %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر مدة أقل: نحو يومين بدلًا من %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر مدة أقل: نحو %n أيام بدلًا من %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر مدة أقل: نحو %n يومًا بدلًا من %1.</numerusform>
+            <numerusform>دام أثر الجلسة الأقصر مدة أقل: نحو %n يوم بدلًا من %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By these %n dry spell(s) it probably holds for %1 to %2 of the usual time.</source>
+        <translation>
+            <numerusform>بحسب فترات الجفاف، يدوم أثرها على الأرجح من %1 إلى %2 من المدة المعتادة.</numerusform>
+            <numerusform>بحسب فترة جفاف واحدة، يدوم أثرها على الأرجح من %1 إلى %2 من المدة المعتادة.</numerusform>
+            <numerusform>بحسب فترتي جفاف، يدوم أثرها على الأرجح من %1 إلى %2 من المدة المعتادة.</numerusform>
+            <numerusform>بحسب %n فترات جفاف، يدوم أثرها على الأرجح من %1 إلى %2 من المدة المعتادة.</numerusform>
+            <numerusform>بحسب %n فترة جفاف، يدوم أثرها على الأرجح من %1 إلى %2 من المدة المعتادة.</numerusform>
+            <numerusform>بحسب %n فترة جفاف، يدوم أثرها على الأرجح من %1 إلى %2 من المدة المعتادة.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You compare a session of %1 with your usual one of %2, in %n pair(s) of dry spells. Chance decides which comes first.</source>
+        <translation>
+            <numerusform>تقارن جلسة مدتها %1 بجلستك المعتادة ومدتها %2، في أزواج من فترات الجفاف. والصدفة تقرر أيهما تأتي أولًا.</numerusform>
+            <numerusform>تقارن جلسة مدتها %1 بجلستك المعتادة ومدتها %2، في زوج واحد من فترات الجفاف. والصدفة تقرر أيهما تأتي أولًا.</numerusform>
+            <numerusform>تقارن جلسة مدتها %1 بجلستك المعتادة ومدتها %2، في زوجين من فترات الجفاف. والصدفة تقرر أيهما تأتي أولًا.</numerusform>
+            <numerusform>تقارن جلسة مدتها %1 بجلستك المعتادة ومدتها %2، في %n أزواج من فترات الجفاف. والصدفة تقرر أيهما تأتي أولًا.</numerusform>
+            <numerusform>تقارن جلسة مدتها %1 بجلستك المعتادة ومدتها %2، في %n زوجًا من فترات الجفاف. والصدفة تقرر أيهما تأتي أولًا.</numerusform>
+            <numerusform>تقارن جلسة مدتها %1 بجلستك المعتادة ومدتها %2، في %n زوج من فترات الجفاف. والصدفة تقرر أيهما تأتي أولًا.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only the time is shorter. Current and limits stay as they are.</source>
+        <translation>الوقت وحده أقصر. ويبقى التيار والحدود كما هي.</translation>
+    </message>
+    <message>
+        <source>Meanwhile the forecast calls for no top-up. The first clammy day at rest does, unless the skin is still settling on the day after a session. So you may be clammy more often.</source>
+        <translation>في هذه الأثناء لا يطلب التوقع أي جلسة داعمة. يطلبها أول يوم رطب أثناء الراحة، ما لم يكن الجلد في طور الاستقرار في اليوم التالي للجلسة. لذا قد تكثر الرطوبة لديك.</translation>
+    </message>
+    <message>
+        <source>Only sessions that the app leads to the end count. Check in every day.</source>
+        <translation>لا تُحسب إلا الجلسات التي يقودها التطبيق حتى نهايتها. سجّل كل يوم.</translation>
+    </message>
+    <message>
+        <source>It can take months. It ends earlier if the shorter session clearly holds less long, or if the skin or the sweating requires it. You can leave at any time.</source>
+        <translation>قد تستغرق أشهرًا. وإذا دام أثر الأقصر أقل بوضوح، أو اقتضى ذلك الجلد أو التعرّق، تنتهي قبل ذلك. ويمكنك تركها في أي وقت.</translation>
+    </message>
+    <message>
+        <source>Agree on it with your prescriber or nurse first, and follow your machine&apos;s instructions.</source>
+        <translation>اتفق على ذلك أولًا مع طبيبك أو التمريض، واتبع تعليمات جهازك.</translation>
+    </message>
+    <message>
+        <source>Pair %1 of %2.</source>
+        <translation>الزوج %1 من %2.</translation>
+    </message>
+    <message>
+        <source>Until then your sessions are the usual ones, and the forecast calls for top-ups again.</source>
+        <translation>حتى ذلك الحين تكون الجلسات هي المعتادة، ويعود التوقع إلى طلب الجلسات الداعمة.</translation>
+    </message>
+    <message>
+        <source>This dry spell followed the shorter session.</source>
+        <translation>فترة الجفاف هذه تلت الجلسة الأقصر.</translation>
+    </message>
+    <message>
+        <source>This dry spell followed the usual session.</source>
+        <translation>فترة الجفاف هذه تلت الجلسة المعتادة.</translation>
+    </message>
+    <message>
+        <source>The next session is the shorter one: %1.</source>
+        <translation>الجلسة التالية هي الأقصر: %1.</translation>
+    </message>
+    <message>
+        <source>The next session is the usual one: %1.</source>
+        <translation>الجلسة التالية هي المعتادة: %1.</translation>
+    </message>
+    <message>
+        <source>The forecast calls for no top-up meanwhile. A clammy day at rest does.</source>
+        <translation>في هذه الأثناء لا يطلب التوقع أي جلسة داعمة. يطلبها يوم رطب أثناء الراحة.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>من %1 إلى %2.</translation>
+    </message>
+    <message>
+        <source>Sessions are as long as usual again. Talk to your prescriber or nurse about the answer.</source>
+        <translation>عادت الجلسات إلى مدتها المعتادة. تحدّث مع طبيبك أو التمريض عن الجواب.</translation>
+    </message>
+    <message>
+        <source>Shorter session compared with the usual one since %1</source>
+        <translation>مقارنة جلسة أقصر بالجلسة المعتادة منذ %1</translation>
+    </message>
+    <message>
+        <source>pair %1 of %2; no answer yet</source>
+        <translation>الزوج %1 من %2؛ لا جواب بعد</translation>
+    </message>
+    <message>
+        <source>You compare: this time the shorter session, %1.</source>
+        <translation>مقارنة جارية: هذه المرة الجلسة الأقصر، %1.</translation>
+    </message>
+    <message>
+        <source>You compare: this time the usual session, %1.</source>
+        <translation>مقارنة جارية: هذه المرة الجلسة المعتادة، %1.</translation>
+    </message>
+    <message>
+        <source>You compare session lengths: pair %1 of %2. The forecast calls for no top-up meanwhile; a clammy day at rest does.</source>
+        <translation>تقارن مدد الجلسات: الزوج %1 من %2. وفي هذه الأثناء لا يطلب التوقع أي جلسة داعمة؛ يطلبها يوم رطب أثناء الراحة.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6400,11 +6738,11 @@
     </message>
     <message>
         <source>Dry days after each session, the latest last. A point on top: still dry when the next session came, or dry today.</source>
-        <translation>أيام الجفاف بعد كل جلسة، الأحدث أخيرًا. رأس مدبَّب: كان جافًّا حين جاءت الجلسة التالية، أو جافّ اليوم.</translation>
+        <translation>أيام الجفاف بعد كل جلسة، الأحدث أخيرًا. رأس مدبَّب: كان الجلد ما زال جافًا حين جاءت الجلسة التالية، أو هو جاف اليوم.</translation>
     </message>
     <message>
         <source>A bar for each dry spell comes here once the course is under way.</source>
-        <translation>يأتي هنا عمود لكل فترة جفاف متى بدأت الدورة.</translation>
+        <translation>يظهر هنا عمود لكل فترة جفاف متى بدأت الدورة.</translation>
     </message>
 </context>
 <context>
@@ -6441,11 +6779,11 @@
     <message numerus="yes">
         <source>%1: %n day(s) dry</source>
         <translation>
-            <numerusform>%1: %n يوم جاف</numerusform>
-            <numerusform>%1: يوم جاف (%n)</numerusform>
-            <numerusform>%1: يومان جافّان (%n)</numerusform>
+            <numerusform>%1: لا يوم جاف</numerusform>
+            <numerusform>%1: يوم جاف واحد</numerusform>
+            <numerusform>%1: يومان جافان</numerusform>
             <numerusform>%1: %n أيام جافة</numerusform>
-            <numerusform>%1: %n يومًا جافًّا</numerusform>
+            <numerusform>%1: %n يومًا جافًا</numerusform>
             <numerusform>%1: %n يوم جاف</numerusform>
         </translation>
     </message>
@@ -6453,8 +6791,8 @@
 <context>
     <name>firstdew::viewmodels::BathModel</name>
     <message>
-        <source>Write down who cleared it, so that the summary can say so.</source>
-        <translation>اكتب من سمح به، ليظهر في الملخص.</translation>
+        <source>Write down who approved it, so that the summary can say so.</source>
+        <translation>اكتب اسم من صرّح به، ليظهر في الملخص.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6466,27 +6804,27 @@
     <message numerus="yes">
         <source>%1: %n day(s)</source>
         <translation>
-            <numerusform>%1: %n يوم</numerusform>
-            <numerusform>%1: يوم واحد (%n)</numerusform>
-            <numerusform>%1: يومان (%n)</numerusform>
+            <numerusform>%1: لا أيام</numerusform>
+            <numerusform>%1: يوم واحد</numerusform>
+            <numerusform>%1: يومان</numerusform>
             <numerusform>%1: %n أيام</numerusform>
             <numerusform>%1: %n يومًا</numerusform>
-            <numerusform>%1: %n من الأيام</numerusform>
+            <numerusform>%1: %n يوم</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing noted in this time</source>
-        <translation>لم يُسجَّل شيء في هذه الفترة</translation>
+        <translation>لم يُسجَّل شيء في هذه المدة</translation>
     </message>
     <message numerus="yes">
         <source>%n session(s)</source>
         <translation>
-            <numerusform>%n جلسة</numerusform>
-            <numerusform>جلسة واحدة (%n)</numerusform>
-            <numerusform>جلستان (%n)</numerusform>
+            <numerusform>لا جلسات</numerusform>
+            <numerusform>جلسة واحدة</numerusform>
+            <numerusform>جلستان</numerusform>
             <numerusform>%n جلسات</numerusform>
             <numerusform>%n جلسةً</numerusform>
-            <numerusform>%n من الجلسات</numerusform>
+            <numerusform>%n جلسة</numerusform>
         </translation>
     </message>
     <message>
@@ -6500,12 +6838,12 @@
     <message numerus="yes">
         <source>%n damp day(s) of %1 with a check-in</source>
         <translation>
-            <numerusform>%n يوم رطب من %1 مسجل</numerusform>
-            <numerusform>يوم رطب واحد (%n) من %1 مسجل</numerusform>
-            <numerusform>يومان رطبان (%n) من %1 مسجل</numerusform>
-            <numerusform>%n أيام رطبة من %1 مسجل</numerusform>
-            <numerusform>%n يومًا رطبًا من %1 مسجل</numerusform>
-            <numerusform>%n من الأيام الرطبة من %1 مسجل</numerusform>
+            <numerusform>لا أيام رطبة من أصل %1 من الأيام المسجّلة</numerusform>
+            <numerusform>يوم رطب واحد من أصل %1 من الأيام المسجّلة</numerusform>
+            <numerusform>يومان رطبان من أصل %1 من الأيام المسجّلة</numerusform>
+            <numerusform>%n أيام رطبة من أصل %1 من الأيام المسجّلة</numerusform>
+            <numerusform>%n يومًا رطبًا من أصل %1 من الأيام المسجّلة</numerusform>
+            <numerusform>%n يوم رطب من أصل %1 من الأيام المسجّلة</numerusform>
         </translation>
     </message>
 </context>

@@ -66,7 +66,7 @@
     </message>
     <message>
         <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
-        <translation>An diesen Tagen wird keine Sitzung geplant; die Kur weicht aus. Wäre dann ein Auffrischen fällig, wird es vor der Abreise angeboten.</translation>
+        <translation>An diesen Tagen wird keine Sitzung geplant; die Behandlungs­serie weicht aus. Wäre dann eine Auffrischung fällig, wird sie vor der Abreise angeboten.</translation>
     </message>
     <message>
         <source>Taking the kit along</source>
@@ -84,7 +84,7 @@
     <name>Bath</name>
     <message>
         <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>Vor einer Sitzung muss Firstdew wissen, wo und mit welcher Maschine Sie behandeln, und Ihre Antworten auf die Gesundheitsfragen.</translation>
+        <translation>Vor einer Sitzung braucht Firstdew: die Stelle, Ihr Gerät und Ihre Antworten auf die Gesundheits­fragen.</translation>
     </message>
 </context>
 <context>
@@ -95,11 +95,11 @@
     </message>
     <message>
         <source>Stopped</source>
-        <translation>Abgebrochen</translation>
+        <translation>Gestoppt</translation>
     </message>
     <message>
-        <source>The batteries are near their end.</source>
-        <translation>Die Batterien sind bald leer.</translation>
+        <source>The batteries are nearly empty.</source>
+        <translation>Die Batterien sind fast leer.</translation>
     </message>
     <message>
         <source>How did it feel?</source>
@@ -114,16 +114,16 @@
         <translation>Haut jetzt</translation>
     </message>
     <message>
-        <source>Keep in the diary</source>
+        <source>Save in the diary</source>
         <translation>Ins Tagebuch eintragen</translation>
     </message>
     <message>
-        <source>Current at zero, machine off, then lift out.</source>
-        <translation>Strom auf null, Maschine aus, dann herausnehmen.</translation>
+        <source>Current at zero, machine off. Then take your hands or feet out.</source>
+        <translation>Strom auf null, Gerät aus, dann Hände oder Füße herausnehmen.</translation>
     </message>
     <message>
         <source>Current at zero, machine off, then take the pads off.</source>
-        <translation>Strom auf null, Gerät aus, dann die Elektrodenpolster abnehmen.</translation>
+        <translation>Strom auf null, Gerät aus, dann die Elektroden­polster abnehmen.</translation>
     </message>
     <message>
         <source>Dry your skin and the kit completely.</source>
@@ -143,15 +143,15 @@
     </message>
     <message>
         <source>Irritated skin settles with rest and plain moisturiser. A mild hydrocortisone cream can help: ask a pharmacist.</source>
-        <translation>Gereizte Haut erholt sich mit Ruhe und einfacher Feuchtigkeitscreme. Eine milde Hydrocortisoncreme kann helfen: Fragen Sie in der Apotheke.</translation>
+        <translation>Gereizte Haut erholt sich mit Ruhe und einfacher Feuchtigkeits­creme. Eine milde Hydrocortison­creme kann helfen: Fragen Sie in der Apotheke.</translation>
     </message>
     <message>
         <source>No further session there until a clinician has seen it. Seek help if it is painful or large.</source>
-        <translation>Dort keine weitere Sitzung, bis eine Ärztin oder ein Arzt es angesehen hat. Holen Sie Hilfe, wenn es schmerzt oder groß ist.</translation>
+        <translation>Dort keine weitere Sitzung, bis eine Ärztin oder ein Arzt die Stelle angesehen hat. Holen Sie Hilfe, wenn es schmerzt oder groß ist.</translation>
     </message>
     <message>
         <source>Note (optional)</source>
-        <translation>Bemerkung (freiwillig)</translation>
+        <translation>Notiz (freiwillig)</translation>
     </message>
     <message>
         <source>Look at your skin and say how it is.</source>
@@ -159,7 +159,7 @@
     </message>
     <message>
         <source>Did somebody teach you this session?</source>
-        <translation>Hat Ihnen jemand diese Sitzung gezeigt?</translation>
+        <translation>Hat Sie jemand bei dieser Sitzung angeleitet?</translation>
     </message>
     <message>
         <source>Mark it</source>
@@ -174,7 +174,7 @@
     <name>BathAsLast</name>
     <message>
         <source>Next: %1</source>
-        <translation>Jetzt: %1</translation>
+        <translation>Als Nächstes: %1</translation>
     </message>
     <message>
         <source>Change</source>
@@ -182,7 +182,7 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Erwachsene Person beim Kind: %1</translation>
+        <translation>Erwachsene Begleitperson: %1</translation>
     </message>
     <message>
         <source>True</source>
@@ -197,11 +197,11 @@
         <translation>Aufbauen, dann einschalten</translation>
     </message>
     <message>
-        <source>The batteries are near their end. Have new ones at hand.</source>
+        <source>The batteries are nearly empty. Have new ones at hand.</source>
         <translation>Die Batterien sind fast leer. Halten Sie neue bereit.</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>Weiter</translation>
     </message>
     <message>
@@ -221,27 +221,27 @@
     </message>
     <message>
         <source>Ask a clinician first</source>
-        <translation>Erst ärztlich fragen</translation>
+        <translation>Erst ärztlichen Rat holen</translation>
     </message>
     <message>
-        <source>Because of this, there must be no session until a clinician has cleared it:</source>
-        <translation>Deshalb darf es keine Sitzung geben, bis sie ärztlich erlaubt ist:</translation>
+        <source>Because of this, there must be no session until a clinician has approved treatment:</source>
+        <translation>Deshalb darf es keine Sitzung geben, bis das ärztlich freigegeben ist:</translation>
     </message>
     <message>
         <source>Go on only with a clinician&apos;s word on this:</source>
-        <translation>Weiter nur mit ärztlicher Erlaubnis zu diesem Punkt:</translation>
+        <translation>Weiter nur mit ärztlicher Freigabe für diesen Punkt:</translation>
     </message>
     <message>
         <source>What is safe now: leave the machine off. Nothing is lost by waiting.</source>
         <translation>Sicher ist jetzt: Gerät ausgeschaltet lassen. Durch Warten geht nichts verloren.</translation>
     </message>
     <message>
-        <source>A clinician has cleared it</source>
-        <translation>Es ist ärztlich erlaubt</translation>
+        <source>A clinician has approved it</source>
+        <translation>Es ist ärztlich freigegeben</translation>
     </message>
     <message>
-        <source>Who cleared it</source>
-        <translation>Wer hat es erlaubt?</translation>
+        <source>Who approved it</source>
+        <translation>Wer hat es freigegeben?</translation>
     </message>
     <message>
         <source>Record and go on</source>
@@ -284,10 +284,10 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Erwachsener beim Kind: %1</translation>
+        <translation>Erwachsene Begleitperson: %1</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>Weiter</translation>
     </message>
     <message>
@@ -303,7 +303,7 @@
     <name>BathExits</name>
     <message>
         <source>It is unpleasant</source>
-        <translation>Zu stark</translation>
+        <translation>Unan­genehm</translation>
     </message>
     <message>
         <source>Stop</source>
@@ -315,7 +315,7 @@
     </message>
     <message>
         <source>A tap anywhere stops.</source>
-        <translation>Tippen irgendwo beendet.</translation>
+        <translation>Ein Tippen irgendwohin stoppt.</translation>
     </message>
 </context>
 <context>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>Meter reading, mA</source>
-        <translation>Angezeigter Wert, mA</translation>
+        <translation>Anzeige, mA</translation>
     </message>
     <message>
         <source>Delete</source>
@@ -443,7 +443,7 @@
     </message>
     <message>
         <source>Go through a whole session with the machine off: every step, picture and spoken word. Nothing is recorded.</source>
-        <translation>Gehen Sie eine ganze Sitzung mit ausgeschaltetem Gerät durch: jeder Schritt, jedes Bild, jede Ansage. Nichts wird aufgezeichnet.</translation>
+        <translation>Gehen Sie eine ganze Sitzung mit aus­geschaltetem Gerät durch: jeder Schritt, jedes Bild, jede Ansage. Nichts wird aufgezeichnet.</translation>
     </message>
     <message numerus="yes">
         <source>What takes minutes takes %n second(s) here.</source>
@@ -508,32 +508,20 @@
         <translation>Zurück</translation>
     </message>
     <message>
-        <source>Antiperspirant with aluminium there in the last 24 hours?</source>
-        <translation>Dort in den letzten 24 Stunden Antitranspirant mit Aluminium benutzt?</translation>
-    </message>
-    <message>
         <source>No</source>
         <translation>Nein</translation>
-    </message>
-    <message>
-        <source>Shaved there in the last three days?</source>
-        <translation>Dort in den letzten drei Tagen rasiert?</translation>
-    </message>
-    <message>
-        <source>Small cuts on the skin there?</source>
-        <translation>Dort kleine Schnitte in der Haut?</translation>
     </message>
     <message>
         <source>Yes</source>
         <translation>Ja</translation>
     </message>
     <message>
-        <source>The batteries are near their end. Have new ones at hand.</source>
-        <translation>Die Batterien sind bald leer. Neue bereitlegen.</translation>
+        <source>The batteries are nearly empty. Have new ones at hand.</source>
+        <translation>Die Batterien sind fast leer. Halten Sie neue bereit.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
-        <translation>Sie regeln mit der Fernbedienung hoch und herunter. Solange Ihre Hände im Wasser sind, heißt jede Taste und jedes Tippen auf den Bildschirm, mit Ellbogen oder Nase: Stopp. Zum Umpolen: Anzeige auf null, Hände heraus, abtrocknen, umpolen, tippen. Das Telefon wartet. Es sieht den Strom nicht: Achten Sie selbst auf die Anzeige.</translation>
+        <translation>Sie regeln mit der Fern­bedienung hoch und herunter. Solange Ihre Hände im Wasser sind, heißt jede Taste und jedes Tippen auf den Bildschirm, mit Ellbogen oder Nase: Stopp. Zum Umpolen: Anzeige auf null, Hände heraus, abtrocknen, umpolen, tippen. Das Telefon wartet. Es sieht den Strom nicht: Achten Sie selbst auf die Anzeige.</translation>
     </message>
     <message>
         <source>All checked</source>
@@ -555,6 +543,18 @@
         <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
         <translation>Ein leises Rauschen läuft während der ganzen Sitzung. Wenn es aufhört, regeln Sie den Strom auf null und schalten das Gerät aus.</translation>
     </message>
+    <message>
+        <source>%1: antiperspirant with aluminium in the last 24 hours?</source>
+        <translation>%1: in den letzten 24 Stunden ein Anti­transpirant mit Aluminium benutzt?</translation>
+    </message>
+    <message>
+        <source>%1: shaved in the last three days?</source>
+        <translation>%1: in den letzten drei Tagen rasiert?</translation>
+    </message>
+    <message>
+        <source>%1: small cuts on the skin?</source>
+        <translation>%1: kleine Schnitte in der Haut?</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -564,7 +564,7 @@
     </message>
     <message>
         <source>Too high. Turn it down on the machine now.</source>
-        <translation>Zu hoch. Jetzt an der Maschine herunterregeln.</translation>
+        <translation>Zu hoch. Jetzt am Gerät herunterregeln.</translation>
     </message>
     <message>
         <source>Down to %1 or less. Then enter what the meter shows.</source>
@@ -576,7 +576,7 @@
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
-        <translation>Firstdew ist gerade nicht zu hören. Achten Sie auf den Bildschirm oder hören Sie auf.</translation>
+        <translation>Firstdew ist gerade nicht zu hören. Achten Sie auf den Bildschirm oder stoppen Sie.</translation>
     </message>
     <message>
         <source>Down</source>
@@ -595,7 +595,7 @@
     <name>BathScreening</name>
     <message>
         <source>Health questions</source>
-        <translation>Gesundheitsfragen</translation>
+        <translation>Gesundheits­fragen</translation>
     </message>
     <message>
         <source>Has anything changed?</source>
@@ -603,7 +603,7 @@
     </message>
     <message>
         <source>Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?</source>
-        <translation>Seit Ihrer letzten Antwort: Schwangerschaft, Implantate, Krankheit, Haut, Herzmedikamente oder sonst etwas auf der Liste?</translation>
+        <translation>Seit Ihrer letzten Antwort: Schwanger­schaft, Implantate, Krankheit, Haut, Herz­medikamente oder sonst etwas auf der Liste?</translation>
     </message>
     <message>
         <source>That is all</source>
@@ -622,7 +622,7 @@
         <translation>Zurück</translation>
     </message>
     <message>
-        <source>Answer each question for the person treated, as it is today.</source>
+        <source>Answer each question for the person treated, as things are today.</source>
         <translation>Beantworten Sie jede Frage für die behandelte Person, so wie es heute ist.</translation>
     </message>
     <message>
@@ -638,15 +638,15 @@
     </message>
     <message>
         <source>I can live with it, and now and then it gets in my way</source>
-        <translation>Ich kann damit leben, ab und zu stört es</translation>
+        <translation>Ich kann damit leben, und ab und zu stört es mich</translation>
     </message>
     <message>
         <source>I can barely live with it, and it often gets in my way</source>
-        <translation>Ich kann kaum damit leben, es stört oft</translation>
+        <translation>Ich kann kaum damit leben, und es stört mich oft</translation>
     </message>
     <message>
         <source>I cannot live with it; it is always in my way</source>
-        <translation>Ich kann nicht damit leben, es stört immer</translation>
+        <translation>Ich kann nicht damit leben; es stört mich immer</translation>
     </message>
     <message>
         <source>How much the sweating bothers you</source>
@@ -668,7 +668,7 @@
     <name>CareSheetPage</name>
     <message>
         <source>Care sheet</source>
-        <translation>Behandlungsblatt</translation>
+        <translation>Behandlungs­blatt</translation>
     </message>
     <message>
         <source>From %1, %2</source>
@@ -676,11 +676,11 @@
     </message>
     <message>
         <source>Add a care sheet</source>
-        <translation>Behandlungsblatt hinzufügen</translation>
+        <translation>Behandlungs­blatt hinzufügen</translation>
     </message>
     <message>
         <source>Use this care sheet</source>
-        <translation>Übernehmen</translation>
+        <translation>Dieses Blatt übernehmen</translation>
     </message>
     <message>
         <source>Show as a code to scan</source>
@@ -688,11 +688,11 @@
     </message>
     <message>
         <source>The care sheet as a QR code</source>
-        <translation>Das Behandlungsblatt als QR-Code</translation>
+        <translation>Das Behandlungs­blatt als QR-Code</translation>
     </message>
     <message>
         <source>It holds the whole care sheet. Show it only to those who treat you.</source>
-        <translation>Er enthält das ganze Behandlungsblatt. Zeigen Sie ihn nur denen, die Sie behandeln.</translation>
+        <translation>Er enthält das ganze Behandlungs­blatt. Zeigen Sie ihn nur denen, die Sie behandeln.</translation>
     </message>
     <message>
         <source>In use for: %1</source>
@@ -712,7 +712,7 @@
     </message>
     <message>
         <source>From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.</source>
-        <translation>Von Ihrer verordnenden Person: der Code auf Papier oder einem anderen Telefon, ein Bild davon oder eine Datei. Kein Behandlungsblatt kann die üblichen Grenzwerte erhöhen.</translation>
+        <translation>Von Ihrer Praxis: der Code auf Papier oder einem anderen Telefon, ein Bild davon oder eine Datei. Kein Behandlungs­blatt kann die üblichen Grenzen erhöhen.</translation>
     </message>
     <message>
         <source>Stop the camera</source>
@@ -739,7 +739,7 @@
     </message>
     <message>
         <source>Choose somebody from the caseload.</source>
-        <translation>Wählen Sie jemanden aus der Liste der Betreuten.</translation>
+        <translation>Wählen Sie jemanden aus der Liste Ihrer Betreuten.</translation>
     </message>
 </context>
 <context>
@@ -753,31 +753,31 @@
     <name>CaseText</name>
     <message>
         <source>%1: blister or burn since %2</source>
-        <translation>%1: Blase oder Verbrennung seit %2</translation>
+        <translation>%1: Blase oder Verbrennung seit dem %2</translation>
     </message>
     <message>
         <source>%1: a health answer stops sessions since %2</source>
-        <translation>%1: Eine Gesundheitsantwort verhindert Sitzungen seit %2</translation>
+        <translation>%1: seit dem %2 keine Sitzungen wegen einer Gesundheits­antwort</translation>
     </message>
     <message>
         <source>%1: stopped in the first course on %2</source>
-        <translation>%1: in der ersten Kur aufgehört am %2</translation>
+        <translation>%1: in der ersten Behandlungs­serie aufgehört am %2</translation>
     </message>
     <message>
         <source>%1: the course did not help, last session %2</source>
-        <translation>%1: Die Kur hat nicht geholfen, letzte Sitzung %2</translation>
+        <translation>%1: Die Behandlungs­serie hat nicht geholfen, letzte Sitzung am %2</translation>
     </message>
     <message>
         <source>%1: top-up overdue since %2</source>
-        <translation>%1: Auffrischen überfällig seit %2</translation>
+        <translation>%1: Auffrischung überfällig seit dem %2</translation>
     </message>
     <message>
         <source>Silent since %1</source>
-        <translation>Nichts gehört seit %1</translation>
+        <translation>Keine Nachricht seit dem %1</translation>
     </message>
     <message>
         <source>Doing well, last entry %1</source>
-        <translation>Alles gut, letzter Eintrag %1</translation>
+        <translation>Alles gut, letzter Eintrag am %1</translation>
     </message>
     <message>
         <source>This is another kind of file, or a back-up. Type the passphrase below if it is a back-up.</source>
@@ -799,12 +799,16 @@
         <source>It is damaged, or came over in part. Ask its owner to send it again.</source>
         <translation>Sie ist beschädigt oder nur zum Teil angekommen. Bitten Sie die Person, sie noch einmal zu senden.</translation>
     </message>
+    <message>
+        <source>%1: dry spells shorter since about %2</source>
+        <translation>%1: trockene Zeiten kürzer, etwa seit dem %2</translation>
+    </message>
 </context>
 <context>
     <name>CaseView</name>
     <message>
         <source>Make a care sheet</source>
-        <translation>Behandlungsblatt ausfüllen</translation>
+        <translation>Behandlungs­blatt ausfüllen</translation>
     </message>
     <message>
         <source>Share the summary</source>
@@ -827,7 +831,7 @@
     </message>
     <message>
         <source>%1 of %2 need a call.</source>
-        <translation>%1 von %2 brauchen einen Anruf.</translation>
+        <translation>Ein Anruf ist nötig bei %1 von %2.</translation>
     </message>
     <message>
         <source>All are doing well.</source>
@@ -886,7 +890,7 @@
     </message>
     <message>
         <source>Make a care sheet</source>
-        <translation>Behandlungsblatt ausfüllen</translation>
+        <translation>Behandlungs­blatt ausfüllen</translation>
     </message>
     <message>
         <source>Choose somebody from the list.</source>
@@ -923,6 +927,37 @@
     </message>
 </context>
 <context>
+    <name>ComparisonCard</name>
+    <message>
+        <source>Is a shorter session enough?</source>
+        <translation>Reicht eine kürzere Sitzung?</translation>
+    </message>
+    <message>
+        <source>You can find out by comparing the two, one dry spell after the other.</source>
+        <translation>Das finden Sie heraus, indem Sie beide vergleichen, eine trockene Zeit nach der anderen.</translation>
+    </message>
+    <message>
+        <source>How it works</source>
+        <translation>So geht es</translation>
+    </message>
+    <message>
+        <source>Compare again</source>
+        <translation>Noch einmal vergleichen</translation>
+    </message>
+    <message>
+        <source>My prescriber or nurse agrees</source>
+        <translation>Meine Praxis oder Pflegekraft ist einverstanden</translation>
+    </message>
+    <message>
+        <source>Start comparing</source>
+        <translation>Vergleich beginnen</translation>
+    </message>
+    <message>
+        <source>Leave the comparison</source>
+        <translation>Vergleich beenden</translation>
+    </message>
+</context>
+<context>
     <name>CourseDates</name>
     <message>
         <source>%1, done</source>
@@ -941,18 +976,18 @@
     <name>CoursePlan</name>
     <message>
         <source>Sessions of this course</source>
-        <translation>Sitzungen dieser Kur</translation>
+        <translation>Sitzungen dieser Behandlungs­serie</translation>
     </message>
     <message>
         <source>Move</source>
         <translation>Verschieben</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
-        <translation>Endet möglichst bis %1. Eine versäumte Sitzung rückt von selbst weiter; der Rest wird neu geplant.</translation>
+        <source>Planned to end by %1. If you miss a session, the rest moves.</source>
+        <translation>Endet möglichst bis spätestens %1. Eine versäumte Sitzung verschiebt sich von selbst; der Rest wird neu geplant.</translation>
     </message>
     <message>
-        <source>Begin anew</source>
+        <source>Start again</source>
         <translation>Neu beginnen</translation>
     </message>
     <message>
@@ -965,11 +1000,11 @@
     </message>
     <message>
         <source>Days that suit you (none = any day)</source>
-        <translation>Tage, die Ihnen passen (keiner = alle)</translation>
+        <translation>Tage, die Ihnen passen (ohne Auswahl: alle)</translation>
     </message>
     <message>
         <source>Plan the course</source>
-        <translation>Kur planen</translation>
+        <translation>Behandlungs­serie planen</translation>
     </message>
     <message>
         <source>Move session %1</source>
@@ -981,15 +1016,15 @@
     </message>
     <message>
         <source>Plan a course</source>
-        <translation>Eine Kur planen</translation>
+        <translation>Eine Behandlungs­serie planen</translation>
     </message>
     <message>
         <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
-        <translation>Einzelne Sitzungen halten Sie jetzt trocken. Eine ganze Kur ist für den Anfang da, oder wenn das volle Schwitzen zurück ist.</translation>
+        <translation>Einzelne Sitzungen halten Sie jetzt trocken. Eine ganze Behandlungs­serie ist für den Anfang da, oder wenn das starke Schwitzen wieder da ist.</translation>
     </message>
     <message>
         <source>Where sessions crowd</source>
-        <translation>Wo sich Sitzungen drängen</translation>
+        <translation>Wenn Sitzungen dicht aufeinander folgen</translation>
     </message>
     <message>
         <source>Close together</source>
@@ -1008,7 +1043,7 @@
     </message>
     <message>
         <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
-        <translation>Striche unten: Ihre Sitzungen. Rauten oben: Wägungen, in mg je Minute.</translation>
+        <translation>Striche unten: Ihre Sitzungen. Rauten oben: gewogener Schweiß, in mg je Minute.</translation>
     </message>
     <message>
         <source>Marks below show your sessions.</source>
@@ -1016,18 +1051,18 @@
     </message>
     <message>
         <source>No check-in in this time.</source>
-        <translation>Kein Eintrag in dieser Zeit.</translation>
+        <translation>Kein Tages­eintrag in dieser Zeit.</translation>
     </message>
     <message numerus="yes">
         <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
         <translation>
-            <numerusform>%n Eintrag hier. Nach zwei Wochen beginnt die Linie zu zeigen, wie lange Sie trocken bleiben.</numerusform>
-            <numerusform>%n Einträge hier. Nach zwei Wochen beginnt die Linie zu zeigen, wie lange Sie trocken bleiben.</numerusform>
+            <numerusform>%n Tages­eintrag hier. Nach zwei Wochen mit Einträgen beginnt die Linie zu zeigen, wie lange Sie trocken bleiben.</numerusform>
+            <numerusform>%n Tages­einträge hier. Nach zwei Wochen mit Einträgen beginnt die Linie zu zeigen, wie lange Sie trocken bleiben.</numerusform>
         </translation>
     </message>
     <message>
         <source>Diamonds above: weighings, in mg a minute.</source>
-        <translation>Rauten oben: Wägungen, in mg je Minute.</translation>
+        <translation>Rauten oben: gewogener Schweiß, in mg je Minute.</translation>
     </message>
     <message>
         <source>Meter readings of the sessions, %1</source>
@@ -1035,7 +1070,7 @@
     </message>
     <message>
         <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
-        <translation>Punkte: höchster angenehmer Messwert jeder Sitzung, in mA; Ringe, wo es unangenehm oder schmerzhaft war.</translation>
+        <translation>Punkte: höchster angenehmer Messwert jeder Sitzung, in mA. Ringe: wo es unangenehm oder schmerzhaft war.</translation>
     </message>
 </context>
 <context>
@@ -1053,7 +1088,7 @@
         <translation>Angenehm bei %1</translation>
     </message>
     <message>
-        <source>Bother score %1 of 4</source>
+        <source>How much it bothers you: %1 of 4</source>
         <translation>Belastung %1 von 4</translation>
     </message>
     <message>
@@ -1065,16 +1100,12 @@
         <translation>Behalten</translation>
     </message>
     <message>
-        <source>Weighing: %1 mg in %2 minutes, %3 mg a minute</source>
-        <translation>Wägung: %1 mg in %2 Minuten, %3 mg je Minute</translation>
-    </message>
-    <message>
         <source>More than the usual upper limit of healthy people.</source>
-        <translation>Mehr als die übliche Obergrenze gesunder Menschen.</translation>
+        <translation>Mehr als die übliche Obergrenze bei gesunden Menschen.</translation>
     </message>
     <message>
         <source>Within the usual range of healthy people.</source>
-        <translation>Im üblichen Bereich gesunder Menschen.</translation>
+        <translation>Im üblichen Bereich bei gesunden Menschen.</translation>
     </message>
     <message>
         <source>Day before</source>
@@ -1089,7 +1120,7 @@
         <translation>Noch nichts hier</translation>
     </message>
     <message>
-        <source>What you note of a day stands here.</source>
+        <source>Your notes for a day appear here.</source>
         <translation>Hier steht, was Sie zu einem Tag notieren.</translation>
     </message>
     <message>
@@ -1115,6 +1146,10 @@
     <message>
         <source>Delete</source>
         <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Weighing: %1 in %2, %3 a minute</source>
+        <translation>Gewogen: %1 in %2, %3 je Minute</translation>
     </message>
 </context>
 <context>
@@ -1200,7 +1235,7 @@
     </message>
     <message>
         <source>Quarter</source>
-        <translation>Quartal</translation>
+        <translation>3 Monate</translation>
     </message>
     <message>
         <source>Year</source>
@@ -1224,7 +1259,7 @@
     </message>
     <message>
         <source>Weighing</source>
-        <translation>Wägung</translation>
+        <translation>Schweiß wiegen</translation>
     </message>
     <message>
         <source>Summary for your prescriber</source>
@@ -1251,11 +1286,11 @@
         <translation>Später</translation>
     </message>
     <message>
-        <source>See and note more</source>
+        <source>More about this day</source>
         <translation>Mehr ansehen und notieren</translation>
     </message>
     <message>
-        <source>Look at single days</source>
+        <source>See a day</source>
         <translation>Einzelne Tage ansehen</translation>
     </message>
     <message>
@@ -1304,7 +1339,7 @@
     </message>
     <message>
         <source>Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.</source>
-        <translation>Jeder Eintrag auf Heute zeichnet hier einen Punkt. Nach zwei Wochen sehen Sie, wie lange Sie trocken bleiben und ob die Behandlung wirkt.</translation>
+        <translation>Jeder Tages­eintrag unter „Heute“ zeichnet hier einen Punkt. Nach zwei Wochen mit Einträgen sehen Sie, wie lange Sie trocken bleiben und ob die Behandlung wirkt.</translation>
     </message>
 </context>
 <context>
@@ -1394,7 +1429,7 @@
     </message>
     <message>
         <source>Two pads go into a bowl of water.</source>
-        <translation>Zwei Kissen kommen in eine Schüssel mit Wasser.</translation>
+        <translation>Zwei Elektrodenpolster kommen in eine Schüssel mit Wasser.</translation>
     </message>
     <message>
         <source>A battery goes into its place, plus and minus as marked.</source>
@@ -1446,7 +1481,7 @@
     </message>
     <message>
         <source>A pad under each arm, each on a lead to the machine.</source>
-        <translation>Ein Kissen unter jedem Arm, jedes mit einem Kabel am Gerät.</translation>
+        <translation>Ein Elektrodenpolster unter jedem Arm, jedes mit einem Kabel am Gerät.</translation>
     </message>
     <message>
         <source>Both hands come out of the trays.</source>
@@ -1462,11 +1497,11 @@
     </message>
     <message>
         <source>The two pads change sides: right goes left, left goes right.</source>
-        <translation>Die beiden Kissen tauschen die Seiten: rechts nach links, links nach rechts.</translation>
+        <translation>Die beiden Elektrodenpolster tauschen die Seiten: rechts nach links, links nach rechts.</translation>
     </message>
     <message>
         <source>The pads come off, away from both armpits.</source>
-        <translation>Die Kissen werden abgenommen, weg von beiden Achseln.</translation>
+        <translation>Die Elektrodenpolster werden abgenommen, weg von beiden Achseln.</translation>
     </message>
     <message>
         <source>Two hands are dried with a towel.</source>
@@ -1501,20 +1536,20 @@
         <translation>Ein Rasierer neben einer Achsel, durchgestrichen. Darunter: drei Tage.</translation>
     </message>
     <message>
-        <source>A jug with %1 ml is poured into a low tray. A line across the tray marks the level.</source>
-        <translation>Ein Krug mit %1 ml wird in eine flache Schale gegossen. Ein Strich quer über die Schale zeigt, wie hoch das Wasser steht.</translation>
-    </message>
-    <message>
         <source>Somebody has both hands in trays. A helper stands close by, a finger on the knob.</source>
         <translation>Jemand hat beide Hände in Schalen. Wer hilft, steht daneben, einen Finger am Regler.</translation>
     </message>
     <message>
         <source>Somebody seated: the right hand in one tray, the right foot in another. The left ones rest outside.</source>
-        <translation>Jemand sitzt: die rechte Hand in einer Schale, der rechte Fuß in einer anderen. Die linken ruhen außerhalb.</translation>
+        <translation>Jemand sitzt: die rechte Hand in einer Schale, der rechte Fuß in einer anderen. Linke Hand und linker Fuß ruhen außerhalb.</translation>
     </message>
     <message>
         <source>Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.</source>
-        <translation>Jemand sitzt: die linke Hand in einer Schale, der linke Fuß in einer anderen. Die rechten ruhen außerhalb.</translation>
+        <translation>Jemand sitzt: die linke Hand in einer Schale, der linke Fuß in einer anderen. Rechte Hand und rechter Fuß ruhen außerhalb.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 is poured into a low tray. A line across the tray marks the level.</source>
+        <translation>Ein Krug mit %1 wird in eine flache Schale gegossen. Ein Strich quer über die Schale zeigt, wie hoch das Wasser steht.</translation>
     </message>
 </context>
 <context>
@@ -1556,11 +1591,11 @@
     </message>
     <message>
         <source>Health questions</source>
-        <translation>Gesundheitsfragen</translation>
+        <translation>Gesundheits­fragen</translation>
     </message>
     <message>
-        <source>Your daily hour</source>
-        <translation>Ihre tägliche Stunde</translation>
+        <source>When should we ask?</source>
+        <translation>Wann sollen wir fragen?</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -1568,7 +1603,7 @@
     </message>
     <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Manche Antworten bedeuten: keine Sitzung, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
+        <translation>Bei manchen Antworten gilt: keine Sitzung, bis sie ärztlich freigegeben ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
@@ -1576,7 +1611,7 @@
     </message>
     <message>
         <source>Check-in at</source>
-        <translation>Eintrag um</translation>
+        <translation>Tages­eintrag um</translation>
     </message>
     <message>
         <source>I have read this</source>
@@ -1591,12 +1626,12 @@
         <translation>Weiter</translation>
     </message>
     <message>
-        <source>One step back</source>
+        <source>Back</source>
         <translation>Einen Schritt zurück</translation>
     </message>
     <message>
         <source>Choose every place you treat. It can be changed in Settings.</source>
-        <translation>Wählen Sie jede Stelle, die Sie behandeln. In den Einstellungen lässt es sich ändern.</translation>
+        <translation>Wählen Sie jede Stelle, die Sie behandeln. In den Einstellungen lässt sich das ändern.</translation>
     </message>
 </context>
 <context>
@@ -1607,7 +1642,7 @@
     </message>
     <message>
         <source>This care sheet is not complete. Go back and fill in what is marked.</source>
-        <translation>Dieses Behandlungsblatt ist nicht vollständig. Gehen Sie zurück und füllen Sie aus, was markiert ist.</translation>
+        <translation>Dieses Behandlungs­blatt ist nicht vollständig. Gehen Sie zurück und füllen Sie aus, was markiert ist.</translation>
     </message>
     <message>
         <source>Look at it</source>
@@ -1619,11 +1654,11 @@
     </message>
     <message>
         <source>In their Firstdew: Plan, Care sheet, Scan the code.</source>
-        <translation>In deren Firstdew: Plan, Behandlungsblatt, Code einlesen.</translation>
+        <translation>In Firstdew auf dem anderen Telefon: Plan, Behandlungs­blatt, Code einlesen.</translation>
     </message>
     <message>
         <source>The care sheet as a QR code</source>
-        <translation>Das Behandlungsblatt als QR-Code</translation>
+        <translation>Das Behandlungs­blatt als QR-Code</translation>
     </message>
     <message>
         <source>On paper</source>
@@ -1666,15 +1701,15 @@
     </message>
     <message>
         <source>No session until a clinician has said that it is safe for you.</source>
-        <translation>Keine Sitzung, bis es ärztlich für unbedenklich erklärt ist.</translation>
+        <translation>Keine Sitzung, bis eine Ärztin oder ein Arzt sagt, dass es für Sie unbedenklich ist.</translation>
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
-        <translation>Erst ärztlich fragen und notieren, wer ja gesagt hat.</translation>
+        <translation>Erst ärztlichen Rat holen und notieren, wer zugestimmt hat.</translation>
     </message>
     <message>
         <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
-        <translation>Meist kein Hindernis; eine Klinik führt es auf. Sprechen Sie es an.</translation>
+        <translation>Meist kein Hindernis; eine Klinik führt es auf. Erwähnen Sie es in Ihrer Praxis.</translation>
     </message>
     <message>
         <source>Approved by %1 until %2.</source>
@@ -1685,31 +1720,31 @@
         <translation>Die Freigabe von %1 ist abgelaufen. Fragen Sie vor Ihrer nächsten Sitzung noch einmal.</translation>
     </message>
     <message>
-        <source>You answered yes on %1. That counts until a clinician has cleared it.</source>
-        <translation>Am %1 haben Sie mit Ja geantwortet. Das gilt, bis eine Fachperson es freigegeben hat.</translation>
+        <source>You answered yes on %1. That counts until a clinician has approved treatment.</source>
+        <translation>Am %1 haben Sie mit Ja geantwortet. Das gilt, bis es ärztlich freigegeben ist.</translation>
     </message>
 </context>
 <context>
     <name>HealthQuestions</name>
     <message>
         <source>Health questions</source>
-        <translation>Gesundheitsfragen</translation>
+        <translation>Gesundheits­fragen</translation>
     </message>
     <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Manche Antworten bedeuten: keine Sitzung, bis es ärztlich erlaubt ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
+        <translation>Bei manchen Antworten gilt: keine Sitzung, bis sie ärztlich freigegeben ist. Ihre Antworten bleiben auf diesem Telefon.</translation>
     </message>
     <message>
-        <source>Not cleared: %1</source>
-        <translation>Nicht erlaubt: %1</translation>
+        <source>Not approved: %1</source>
+        <translation>Nicht freigegeben: %1</translation>
     </message>
     <message>
         <source>Who said that it is safe?</source>
         <translation>Wer hat gesagt, dass es unbedenklich ist?</translation>
     </message>
     <message>
-        <source>Record that it is cleared</source>
-        <translation>Erlaubnis aufzeichnen</translation>
+        <source>Record the approval</source>
+        <translation>Freigabe festhalten</translation>
     </message>
     <message>
         <source>Save</source>
@@ -1728,7 +1763,7 @@
     <name>KeepPage</name>
     <message>
         <source>Back-up, export and delete</source>
-        <translation>Sichern, ausgeben und löschen</translation>
+        <translation>Sichern, exportieren und löschen</translation>
     </message>
     <message>
         <source>Firstdew sessions</source>
@@ -1748,7 +1783,7 @@
     </message>
     <message>
         <source>Your record is as it was.</source>
-        <translation>Ihre Aufzeichnung ist wie zuvor.</translation>
+        <translation>Ihre Daten sind unverändert.</translation>
     </message>
     <message>
         <source>Back-up</source>
@@ -1772,7 +1807,7 @@
     </message>
     <message>
         <source>Restore</source>
-        <translation>Wiederherstellen</translation>
+        <translation>Wieder­herstellen</translation>
     </message>
     <message>
         <source>Passphrase of the back-up</source>
@@ -1784,7 +1819,7 @@
     </message>
     <message>
         <source>Export</source>
-        <translation>Ausgeben</translation>
+        <translation>Exportieren</translation>
     </message>
     <message>
         <source>These files are not encrypted; share them with care.</source>
@@ -1804,7 +1839,7 @@
     </message>
     <message>
         <source>Import</source>
-        <translation>Einlesen</translation>
+        <translation>Importieren</translation>
     </message>
     <message>
         <source>Add from this file</source>
@@ -1840,7 +1875,7 @@
     </message>
     <message>
         <source>Tables for a spreadsheet, as CSV</source>
-        <translation>Tabellen für eine Tabellenkalkulation, als CSV</translation>
+        <translation>Tabellen für eine Tabellen­kalkulation, als CSV</translation>
     </message>
     <message>
         <source>Share it</source>
@@ -1860,7 +1895,7 @@
     </message>
     <message>
         <source>Gone for good, here and in the copies on this phone. Files that you exported or shared stay where they are. Make a back-up first if in doubt.</source>
-        <translation>Endgültig weg, hier und in den Kopien auf diesem Gerät. Dateien, die Sie exportiert oder geteilt haben, bleiben, wo sie sind. Machen Sie im Zweifel zuerst eine Sicherung.</translation>
+        <translation>Endgültig weg, hier und in den Kopien auf diesem Telefon. Dateien, die Sie exportiert oder geteilt haben, bleiben, wo sie sind. Machen Sie im Zweifel zuerst eine Sicherung.</translation>
     </message>
 </context>
 <context>
@@ -1875,7 +1910,7 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Erwachsene Person beim Kind: %1</translation>
+        <translation>Erwachsene Begleitperson: %1</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -1890,19 +1925,19 @@
     <name>MachineForm</name>
     <message>
         <source>Make or model</source>
-        <translation>Was auf dem Gerät steht</translation>
+        <translation>Marke oder Modell</translation>
     </message>
     <message>
         <source>Optional</source>
-        <translation>Freiwillig</translation>
+        <translation>Optional</translation>
     </message>
     <message>
         <source>Current it gives (see its instructions)</source>
-        <translation>Strom, den es liefert (siehe Anleitung)</translation>
+        <translation>Stromart, die es liefert (siehe Anleitung)</translation>
     </message>
     <message>
         <source>Choose at least one.</source>
-        <translation>Wählen Sie mindestens einen.</translation>
+        <translation>Wählen Sie mindestens eine.</translation>
     </message>
     <message>
         <source>How is polarity reversed?</source>
@@ -1918,7 +1953,7 @@
     </message>
     <message>
         <source>Is there a remote control?</source>
-        <translation>Gibt es eine Fernbedienung?</translation>
+        <translation>Gibt es eine Fern­bedienung?</translation>
     </message>
     <message>
         <source>No</source>
@@ -1942,15 +1977,15 @@
     </message>
     <message>
         <source>Size of one armpit pad in cm² (length × width)</source>
-        <translation>Größe eines Elektrodenpolsters für die Achsel in cm² (Länge × Breite)</translation>
+        <translation>Größe eines Elektroden­polsters für die Achsel in cm² (Länge × Breite)</translation>
     </message>
     <message>
         <source>Optional. Until it is entered, the limit for armpits stays low.</source>
-        <translation>Freiwillig. Bis sie eingegeben ist, bleibt die Grenze für die Achseln niedrig.</translation>
+        <translation>Optional. Bis sie eingegeben ist, bleibt die Grenze für die Achseln niedrig.</translation>
     </message>
     <message>
         <source>By exchanging the armpit pads</source>
-        <translation>Durch Tausch der Elektrodenpolster an den Achseln</translation>
+        <translation>Durch Tausch der Elektroden­polster an den Achseln</translation>
     </message>
 </context>
 <context>
@@ -1972,7 +2007,7 @@
     </message>
     <message>
         <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
-        <translation>Sagen Sie, wann Sie neue einlegen, dann zählt Firstdew die Sitzungen.</translation>
+        <translation>Geben Sie an, wenn Sie neue einlegen; dann zählt Firstdew die Sitzungen.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -1990,12 +2025,16 @@
         <source>Where it is used</source>
         <translation>Wo es benutzt wird</translation>
     </message>
+    <message>
+        <source>The batteries are probably used up. Put in new ones.</source>
+        <translation>Die Batterien sind wahrscheinlich leer. Legen Sie neue ein.</translation>
+    </message>
 </context>
 <context>
     <name>MakeSheetPage</name>
     <message>
         <source>Make a care sheet</source>
-        <translation>Behandlungsblatt ausfüllen</translation>
+        <translation>Behandlungs­blatt ausfüllen</translation>
     </message>
     <message>
         <source>Call me before you go on.</source>
@@ -2027,7 +2066,7 @@
     </message>
     <message>
         <source>Optional. It stands on the paper alone, not in the code.</source>
-        <translation>Freiwillig. Er steht auf dem Papier, nicht im Code.</translation>
+        <translation>Optional. Er steht nur auf dem Papier, nicht im Code.</translation>
     </message>
     <message>
         <source>Age</source>
@@ -2063,11 +2102,11 @@
     </message>
     <message>
         <source>Size of one armpit pad</source>
-        <translation>Größe eines Achselpads</translation>
+        <translation>Größe eines Elektroden­polsters für die Achsel</translation>
     </message>
     <message>
         <source>Course</source>
-        <translation>Kur</translation>
+        <translation>Behandlungs­serie</translation>
     </message>
     <message>
         <source>Tap the days of the sessions. Day 1 is the first.</source>
@@ -2103,7 +2142,7 @@
     </message>
     <message>
         <source>If the course does not help</source>
-        <translation>Wenn die Kur nicht hilft</translation>
+        <translation>Wenn die Behandlungs­serie nicht hilft</translation>
     </message>
     <message>
         <source>In your own words</source>
@@ -2127,7 +2166,7 @@
     </message>
     <message>
         <source>Optional</source>
-        <translation>Freiwillig</translation>
+        <translation>Optional</translation>
     </message>
     <message>
         <source>Time for the hands</source>
@@ -2139,11 +2178,11 @@
     </message>
     <message>
         <source>To turn up</source>
-        <translation>Zum Hochdrehen</translation>
+        <translation>Zum Hochregeln</translation>
     </message>
     <message>
         <source>To turn down</source>
-        <translation>Zum Herunterdrehen</translation>
+        <translation>Zum Herunterregeln</translation>
     </message>
     <message>
         <source>To swap</source>
@@ -2166,7 +2205,7 @@
     </message>
     <message>
         <source>No check-in in these weeks. Tap a day to add one.</source>
-        <translation>Kein Eintrag in diesen Wochen. Tippen Sie auf einen Tag, um einen zu machen.</translation>
+        <translation>Kein Tages­eintrag in diesen Wochen. Tippen Sie auf einen Tag, um einen nachzutragen.</translation>
     </message>
     <message>
         <source>A bar under a day is a session. Tap a day to see and correct it.</source>
@@ -2308,7 +2347,7 @@
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
-        <translation>Die erste Kur planen</translation>
+        <translation>Die erste Behandlungs­serie planen</translation>
     </message>
     <message>
         <source>Next session: %1</source>
@@ -2324,7 +2363,7 @@
     </message>
     <message>
         <source>Choose the course</source>
-        <translation>Kur wählen</translation>
+        <translation>Behandlungs­serie wählen</translation>
     </message>
     <message>
         <source>Go on to keeping dry</source>
@@ -2332,7 +2371,7 @@
     </message>
     <message>
         <source>See the health questions</source>
-        <translation>Gesundheitsfragen ansehen</translation>
+        <translation>Gesundheits­fragen ansehen</translation>
     </message>
     <message>
         <source>I already treat</source>
@@ -2344,7 +2383,7 @@
     </message>
     <message>
         <source>Your care sheet says: %1</source>
-        <translation>Auf Ihrem Behandlungsblatt steht: %1</translation>
+        <translation>Auf Ihrem Behandlungs­blatt steht: %1</translation>
     </message>
     <message>
         <source>Say how it is now</source>
@@ -2395,7 +2434,7 @@
     </message>
     <message>
         <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>Was spricht dagegen? Die Antwort wird aufgezeichnet; der Hinweis kommt wieder, wenn ein späterer Eintrag es verlangt.</translation>
+        <translation>Was spricht dagegen? Die Antwort wird aufgezeichnet; der Hinweis kommt wieder, wenn ein späterer Tages­eintrag es verlangt.</translation>
     </message>
 </context>
 <context>
@@ -2406,7 +2445,7 @@
     </message>
     <message>
         <source>Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.</source>
-        <translation>Tragen Sie ein, was Ihre Haut sonst noch trocknet. Trockene Zeiten in dieser Spanne zählen für die Aussicht nicht mit, und Ihre Praxis sieht es im Bericht.</translation>
+        <translation>Tragen Sie ein, was Ihre Haut sonst noch trocknet. Trockene Zeiten in dieser Spanne zählen für den Ausblick nicht mit, und Ihre Praxis sieht es im Bericht.</translation>
     </message>
     <message>
         <source>What is it?</source>
@@ -2418,7 +2457,7 @@
     </message>
     <message>
         <source>Optional</source>
-        <translation>Freiwillig</translation>
+        <translation>Optional</translation>
     </message>
     <message>
         <source>Where (none = everywhere)</source>
@@ -2468,7 +2507,7 @@
     <name>OutlookStrip</name>
     <message>
         <source>Chance of dampness by day, %1</source>
-        <translation>Wahrscheinlichkeit von Feuchte je Tag, %1</translation>
+        <translation>Wahrschein­lichkeit von Feuchte je Tag, %1</translation>
     </message>
     <message>
         <source>No session planned</source>
@@ -2488,7 +2527,7 @@
     </message>
     <message>
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
-        <translation>Geplante Sitzung. Je voller ein Balken, desto wahrscheinlicher ist es bis zu dem Tag feucht; nach einer Sitzung beginnt es von vorn.</translation>
+        <translation>Geplante Sitzung. Je voller ein Balken, desto wahrschein­licher ist die Haut bis zu dem Tag feucht; nach einer Sitzung beginnt es von vorn.</translation>
     </message>
     <message>
         <source>session planned</source>
@@ -2499,20 +2538,15 @@
     <name>PaceChoice</name>
     <message>
         <source>Close together, done by %1</source>
-        <translation>Dicht hintereinander, fertig am %1</translation>
+        <translation>Dicht hintereinander, fertig: %1</translation>
     </message>
     <message>
         <source>A day between, done by %1</source>
-        <translation>Mit einem Tag dazwischen, fertig am %1</translation>
+        <translation>Mit einem Tag dazwischen, fertig: %1</translation>
     </message>
 </context>
 <context>
     <name>Page</name>
-    <message>
-        <source>, </source>
-        <comment>between the parts of a list</comment>
-        <translation>, </translation>
-    </message>
     <message>
         <source>Stage</source>
         <translation>Stand</translation>
@@ -2528,10 +2562,6 @@
     <message>
         <source>Sessions in the period</source>
         <translation>Sitzungen im Zeitraum</translation>
-    </message>
-    <message>
-        <source>%1 mA·min</source>
-        <translation>%1 mA·min</translation>
     </message>
     <message>
         <source>Next session</source>
@@ -2553,8 +2583,8 @@
         <translation>Mit Ja beantwortet: %1.</translation>
     </message>
     <message>
-        <source>Cleared by %1 on %2: %3.</source>
-        <translation>Erlaubt von %1 am %2: %3.</translation>
+        <source>Approved by %1 on %2: %3.</source>
+        <translation>Freigegeben von %1 am %2: %3.</translation>
     </message>
     <message>
         <source>Machine: %1.</source>
@@ -2570,7 +2600,7 @@
     </message>
     <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>Zu Hause von der Person selbst aufgezeichnet; kein Medizinprodukt, keine Diagnose. Anleitung des Geräts, Regeln vor Ort und ärztliche Anweisung gehen vor. Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
+        <translation>Zu Hause von der Person selbst aufgezeichnet; kein Medizinprodukt, keine Diagnose. Anleitung des Geräts, Regeln vor Ort und ärztlicher Rat gehen vor. Verbrennung, Blasen, Schwindel oder Ohnmachtsgefühl, Herzrasen oder Herzstolpern: aufhören und Hilfe holen.</translation>
     </message>
     <message>
         <source>Iontophoresis summary</source>
@@ -2587,14 +2617,6 @@
     <message>
         <source>No site in use.</source>
         <translation>Keine Stelle in Behandlung.</translation>
-    </message>
-    <message>
-        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
-        <translation>Trockene Zeiten zählen von der letzten Sitzung bis zum ersten klammen Tag; nicht gesehene Tage und Auffrischungen im noch trockenen Zustand gelten als das, was sie sind (intervall- und rechtszensiert). Ansprechen nach HDSS: zwei Stufen stark, eine gut (Gülmez &amp; Solak, J Clin Med 2026;15:640; dort sprachen 65,2 % von 92 an).</translation>
-    </message>
-    <message>
-        <source>median %1 days (80 %: %2 to %3)</source>
-        <translation>Median %1 Tage (80 %: %2 bis %3)</translation>
     </message>
     <message>
         <source>%1 of %2 sessions done</source>
@@ -2659,12 +2681,8 @@
         <translation>Behandlungsblatt von %1, %2, für: %3.</translation>
     </message>
     <message>
-        <source>Armpit pads: %1 cm² each.</source>
-        <translation>Achselpads: je %1 cm².</translation>
-    </message>
-    <message>
         <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
-        <translation>Die Größe der Achselpads ist nicht eingetragen; ihre Grenze bleibt deshalb niedrig.</translation>
+        <translation>Die Größe der Elektrodenpolster für die Achseln ist nicht eingetragen; ihre Grenze bleibt deshalb niedrig.</translation>
     </message>
     <message>
         <source>Health questions and prescription</source>
@@ -2673,21 +2691,13 @@
     <message numerus="yes">
         <source>Check-ins on %n day(s): %1.</source>
         <translation>
-            <numerusform>Meldungen an %n Tag: %1.</numerusform>
-            <numerusform>Meldungen an %n Tagen: %1.</numerusform>
+            <numerusform>Tageseinträge an %n Tag: %1.</numerusform>
+            <numerusform>Tageseinträge an %n Tagen: %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>Days with a circumstance: %1.</source>
         <translation>Tage mit einem Umstand: %1.</translation>
-    </message>
-    <message>
-        <source>Mean charge a session: %1 mA·min.</source>
-        <translation>Mittlere Ladung je Sitzung: %1 mA·min.</translation>
-    </message>
-    <message>
-        <source>%1 mg a minute on %2</source>
-        <translation>%1 mg je Minute am %2</translation>
     </message>
     <message>
         <source>Weighed: %1.</source>
@@ -2724,13 +2734,13 @@
     <message numerus="yes">
         <source>The meter was above the limit in %n session(s), last on %1.</source>
         <translation>
-            <numerusform>Die Anzeige lag in %n Sitzung über dem Grenzwert, am %1.</numerusform>
-            <numerusform>Die Anzeige lag in %n Sitzungen über dem Grenzwert, zuletzt am %1.</numerusform>
+            <numerusform>Die Anzeige lag in %n Sitzung über der Grenze, am %1.</numerusform>
+            <numerusform>Die Anzeige lag in %n Sitzungen über der Grenze, zuletzt am %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>The course brought no response (%1). Talk about other treatments.</source>
-        <translation>Die Kur hat nicht angesprochen (%1). Bitte über andere Behandlungen sprechen.</translation>
+        <translation>Die Behandlungsserie blieb ohne Wirkung (%1). Bitte andere Behandlungen besprechen.</translation>
     </message>
     <message>
         <source>The review named on the care sheet is due (%1).</source>
@@ -2770,10 +2780,6 @@
         <translation>feuchte Tage je Woche: %1</translation>
     </message>
     <message>
-        <source>severity %1 now, %2 before</source>
-        <translation>Schweregrad jetzt %1, vorher %2</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>site: its verdict</comment>
         <translation>%1: %2</translation>
@@ -2807,7 +2813,7 @@
     </message>
     <message>
         <source>Above the limit</source>
-        <translation>Über dem Grenzwert</translation>
+        <translation>Über der Grenze</translation>
     </message>
     <message>
         <source>No sessions in this period.</source>
@@ -2815,7 +2821,7 @@
     </message>
     <message>
         <source>Limits now</source>
-        <translation>Grenzwerte jetzt</translation>
+        <translation>Grenzen jetzt</translation>
     </message>
     <message>
         <source>%1 on %2</source>
@@ -2824,7 +2830,7 @@
     </message>
     <message>
         <source>Course</source>
-        <translation>Kur</translation>
+        <translation>Behandlungsserie</translation>
     </message>
     <message numerus="yes">
         <source>%n of them on another day than planned</source>
@@ -2839,7 +2845,7 @@
     </message>
     <message>
         <source>Usual dry spell, all time</source>
-        <translation>Übliche Trockenzeit, insgesamt</translation>
+        <translation>Übliche trockene Zeit, insgesamt</translation>
     </message>
     <message>
         <source>Other treatments</source>
@@ -2847,7 +2853,7 @@
     </message>
     <message>
         <source>Dry spells in this time are left out of the outlook.</source>
-        <translation>Trockene Zeiten in dieser Spanne zählen für die Aussicht nicht mit.</translation>
+        <translation>Trockene Zeiten in dieser Spanne zählen für den Ausblick nicht mit.</translation>
     </message>
     <message>
         <source>Taught: %1.</source>
@@ -2904,7 +2910,7 @@
     </message>
     <message>
         <source>If you begin on another day, every day moves along.</source>
-        <translation>Beginnen Sie an einem anderen Tag, verschieben sich alle Tage mit.</translation>
+        <translation>Bei einem anderen Anfangstag verschieben sich alle Tage mit.</translation>
     </message>
     <message>
         <source>Day 1 is the day of your first session.</source>
@@ -2920,7 +2926,7 @@
     </message>
     <message>
         <source>Soak the pads.</source>
-        <translation>Die Pads tränken.</translation>
+        <translation>Die Elektrodenpolster tränken.</translation>
     </message>
     <message>
         <source>Plate in, grid over it, then warm water.</source>
@@ -2928,7 +2934,7 @@
     </message>
     <message>
         <source>Put the pads on. Switch on: the meter shows zero.</source>
-        <translation>Pads anlegen. Einschalten: Anzeige auf null.</translation>
+        <translation>Polster anlegen. Einschalten: Anzeige auf null.</translation>
     </message>
     <message>
         <source>Skin under water. Switch on: the meter shows zero.</source>
@@ -2936,7 +2942,7 @@
     </message>
     <message>
         <source>Turn up slowly. It may prickle. It must not hurt.</source>
-        <translation>Langsam hochdrehen. Es darf kribbeln. Es darf nicht schmerzen.</translation>
+        <translation>Langsam hochregeln. Es darf kribbeln. Es darf nicht wehtun.</translation>
     </message>
     <message>
         <source>Between the parts: down to zero, swap or change sides, up again.</source>
@@ -2948,15 +2954,15 @@
     </message>
     <message>
         <source>Down to zero, machine off. Then the pads come off.</source>
-        <translation>Auf null, Gerät aus. Dann die Pads abnehmen.</translation>
+        <translation>Auf null, Gerät aus. Dann die Polster abnehmen.</translation>
     </message>
     <message>
-        <source>Down to zero, machine off. Then lift out.</source>
-        <translation>Auf null, Gerät aus. Dann herausheben.</translation>
+        <source>Down to zero, machine off. Then take your hands or feet out.</source>
+        <translation>Auf null, Gerät aus. Dann Hände oder Füße herausnehmen.</translation>
     </message>
     <message>
         <source>An adult stays beside the child the whole time.</source>
-        <translation>Ein Erwachsener bleibt die ganze Zeit beim Kind.</translation>
+        <translation>Eine erwachsene Person bleibt die ganze Zeit beim Kind.</translation>
     </message>
     <message>
         <source>Both hands in the water: somebody stays beside you.</source>
@@ -2971,8 +2977,8 @@
         <translation>Wann Sie aufhören</translation>
     </message>
     <message>
-        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out.</source>
-        <translation>Es schmerzt, Ihnen wird schwach oder das Herz rast: auf null drehen, Gerät aus, dann herausheben.</translation>
+        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then take your hands or feet out.</source>
+        <translation>Es tut weh, Ihnen wird schwach oder schwindlig, oder das Herz rast: auf null regeln, Gerät aus, dann Hände oder Füße heraus.</translation>
     </message>
     <message>
         <source>A burn or a blister: leave the machine off until a clinician has looked at it.</source>
@@ -2980,7 +2986,7 @@
     </message>
     <message>
         <source>Pregnant, a new implant, or another health answer changed: leave the machine off and ask first.</source>
-        <translation>Schwanger, ein neues Implantat oder eine andere Gesundheitsantwort anders: Gerät aus lassen und erst fragen.</translation>
+        <translation>Schwangerschaft, ein neues Implantat, oder eine andere Gesundheitsantwort hat sich geändert: Gerät aus lassen und erst fragen.</translation>
     </message>
     <message>
         <source>Call: %1</source>
@@ -2996,11 +3002,11 @@
     </message>
     <message>
         <source>If the course does not help: %1</source>
-        <translation>Wenn die Kur nicht hilft: %1</translation>
+        <translation>Wenn die Behandlungsserie nicht hilft: %1</translation>
     </message>
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
-        <translation>Mit Firstdew geschrieben, das kein Medizinprodukt ist. Folgen Sie der Anleitung Ihres Geräts und Ihrer Ärztin oder Ihrem Arzt.</translation>
+        <translation>Mit Firstdew geschrieben, das kein Medizinprodukt ist. Halten Sie sich an die Anleitung Ihres Geräts und an ärztlichen Rat.</translation>
     </message>
     <message>
         <source>No session for now</source>
@@ -3012,15 +3018,15 @@
     </message>
     <message>
         <source>Look at the skin (%1): a burn was noted on %2. No session there until you have.</source>
-        <translation>Haut ansehen (%1): Am %2 wurde eine Verbrennung notiert. Bis dahin dort keine Sitzung.</translation>
+        <translation>Haut ansehen (%1): Am %2 wurde eine Verbrennung notiert. Bis Sie nachgesehen haben, dort keine Sitzung.</translation>
     </message>
     <message>
         <source>Look at the skin (%1): a blister was noted on %2. No session there until you have.</source>
-        <translation>Haut ansehen (%1): Am %2 wurde eine Blase notiert. Bis dahin dort keine Sitzung.</translation>
+        <translation>Haut ansehen (%1): Am %2 wurde eine Blase notiert. Bis Sie nachgesehen haben, dort keine Sitzung.</translation>
     </message>
     <message>
-        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has cleared it.</source>
-        <translation>Ist die Behandlung trotz %1 möglich (am %2 mit Ja beantwortet)? Keine Sitzung, bis eine Fachperson sie freigegeben hat.</translation>
+        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has approved treatment.</source>
+        <translation>Ist die Behandlung trotz %1 möglich (am %2 mit Ja beantwortet)? Keine Sitzung, bis das ärztlich freigegeben ist.</translation>
     </message>
     <message>
         <source>%1: %2 · %3</source>
@@ -3039,7 +3045,7 @@
     </message>
     <message>
         <source>No prescriber has set a limit.</source>
-        <translation>Niemand, der behandelt, hat eine Grenze festgelegt.</translation>
+        <translation>Keine Praxis hat eine Grenze festgelegt.</translation>
     </message>
     <message>
         <source>%1 on %2, to begin with</source>
@@ -3075,11 +3081,11 @@
     </message>
     <message>
         <source>Severity 1–4, own answer (modelled on the HDSS)</source>
-        <translation>Schweregrad 1–4, eigene Angabe (nach dem Vorbild des HDSS)</translation>
+        <translation>Schweregrad 1–4, eigene Angabe (nach dem Vorbild der HDSS)</translation>
     </message>
     <message>
         <source>Last check-in</source>
-        <translation>Letzter Eintrag</translation>
+        <translation>Letzter Tageseintrag</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -3096,7 +3102,7 @@
     </message>
     <message>
         <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
-        <translation>Tage der Woche, als feucht notiert, auch nach Hitze oder Anstrengung, 0 bis 7. Dunkel: nass oder tropfend. Striche: Sitzungen.</translation>
+        <translation>Feuchte Tage je Woche, auch bei Hitze, Anstrengung. Dunkel: nass, tropfend. Striche: Sitzungen.</translation>
     </message>
     <message>
         <source> · %1 · %2</source>
@@ -3129,6 +3135,37 @@
         <source>Begin with %1 or less.</source>
         <translation>Mit %1 oder weniger beginnen.</translation>
     </message>
+    <message>
+        <source>Armpit pads: %1.</source>
+        <translation>Elektrodenpolster für die Achseln: %1.</translation>
+    </message>
+    <message>
+        <source>Mean charge a session: %1.</source>
+        <translation>Mittlere Ladung je Sitzung: %1.</translation>
+    </message>
+    <message>
+        <source>%1 a minute on %2</source>
+        <translation>%1 je Minute am %2</translation>
+    </message>
+    <message>
+        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where %1 of %2 responded).</source>
+        <translation>Trockene Zeiten zählen von der letzten Sitzung bis zum ersten klammen Tag; nicht gesehene Tage und Auffrischungen im noch trockenen Zustand gelten als das, was sie sind (intervall- und rechtszensiert). Ansprechen nach HDSS: zwei Stufen stark, eine gut (Gülmez &amp; Solak, J Clin Med 2026;15:640; dort sprachen %1 von %2 an).</translation>
+    </message>
+    <message numerus="yes">
+        <source>median %n day(s) (%1: %2 to %3)</source>
+        <translation>
+            <numerusform>Median %n Tag (%1: %2 bis %3)</numerusform>
+            <numerusform>Median %n Tage (%1: %2 bis %3)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Batteries: probably used up.</source>
+        <translation>Batterien: wahrscheinlich leer.</translation>
+    </message>
+    <message>
+        <source>severity %1&#xa0;now, %2&#xa0;before</source>
+        <translation>Schweregrad jetzt&#xa0;%1, vorher&#xa0;%2</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -3146,7 +3183,7 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Erwachsener beim Kind: %1</translation>
+        <translation>Erwachsene Begleitperson: %1</translation>
     </message>
     <message>
         <source>Shown now</source>
@@ -3177,11 +3214,11 @@
     <name>PersonForm</name>
     <message>
         <source>First name, or what you like to be called</source>
-        <translation>Vorname, oder wie Sie heißen möchten</translation>
+        <translation>Vorname, oder wie Sie genannt werden möchten</translation>
     </message>
     <message>
         <source>Optional</source>
-        <translation>Freiwillig</translation>
+        <translation>Optional</translation>
     </message>
     <message>
         <source>Birthday</source>
@@ -3189,11 +3226,11 @@
     </message>
     <message>
         <source>The adult beside the child</source>
-        <translation>Der Erwachsene beim Kind</translation>
+        <translation>Erwachsene Begleitperson</translation>
     </message>
     <message>
         <source>Children are treated only with medical advice and an adult beside them.</source>
-        <translation>Kinder werden nur nach ärztlichem Rat und mit einem Erwachsenen daneben behandelt.</translation>
+        <translation>Kinder werden nur mit ärztlichem Rat und in Begleitung einer erwachsenen Person behandelt.</translation>
     </message>
     <message>
         <source>Height in centimetres</source>
@@ -3201,15 +3238,15 @@
     </message>
     <message>
         <source>Optional. With the weight it tells how large the treated skin is.</source>
-        <translation>Darf leer bleiben. Mit dem Gewicht zusammen zeigt sie, wie groß die behandelte Haut ist.</translation>
+        <translation>Optional. Zusammen mit dem Gewicht zeigt sie, wie groß die behandelte Hautfläche ist.</translation>
     </message>
     <message>
         <source>Weight in kilograms</source>
         <translation>Gewicht in Kilogramm</translation>
     </message>
     <message>
-        <source>It decides which limits count. Without it those for children do.</source>
-        <translation>Er entscheidet, welche Grenzwerte gelten. Ohne ihn gelten die für Kinder.</translation>
+        <source>It sets your current limit. Without it, the children&apos;s limits apply.</source>
+        <translation>Er entscheidet, welche Grenzen gelten. Ohne ihn gelten die für Kinder.</translation>
     </message>
     <message>
         <source>Write a number from %1 to %2.</source>
@@ -3234,22 +3271,22 @@
         <translation>Nächste Sitzung: %1</translation>
     </message>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>Die Kur läuft %n Tag über ihre vier Wochen hinaus.</numerusform>
-            <numerusform>Die Kur läuft %n Tage über ihre vier Wochen hinaus.</numerusform>
+            <numerusform>Die Behandlungs­serie läuft %n Tag über ihre vier Wochen hinaus.</numerusform>
+            <numerusform>Die Behandlungs­serie läuft %n Tage über ihre vier Wochen hinaus.</numerusform>
         </translation>
     </message>
     <message>
         <source>Choose the course</source>
-        <translation>Kur wählen</translation>
+        <translation>Behandlungs­serie wählen</translation>
     </message>
     <message>
         <source>Course</source>
-        <translation>Kur</translation>
+        <translation>Behandlungs­serie</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>Fortsetzen</translation>
     </message>
     <message>
@@ -3258,15 +3295,15 @@
     </message>
     <message>
         <source>Health questions</source>
-        <translation>Gesundheitsfragen</translation>
+        <translation>Gesundheits­fragen</translation>
     </message>
     <message>
         <source>To be answered</source>
         <translation>Zu beantworten</translation>
     </message>
     <message>
-        <source>Something stands in the way</source>
-        <translation>Etwas steht im Weg</translation>
+        <source>Needs a clinician&apos;s approval</source>
+        <translation>Etwas spricht dagegen</translation>
     </message>
     <message>
         <source>Answered</source>
@@ -3286,7 +3323,7 @@
     </message>
     <message>
         <source>Care sheet</source>
-        <translation>Behandlungsblatt</translation>
+        <translation>Behandlungs­blatt</translation>
     </message>
     <message>
         <source>From %1, %2</source>
@@ -3298,7 +3335,7 @@
     </message>
     <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
-        <translation>Sagen Sie, wo und mit welcher Maschine Sie behandeln; dann stehen hier Ihre Grenzen und Ihr Plan.</translation>
+        <translation>Geben Sie an, wo und mit welchem Gerät Sie behandeln; dann stehen hier Ihre Grenzen und Ihr Plan.</translation>
     </message>
     <message>
         <source>Settings</source>
@@ -3322,7 +3359,7 @@
     </message>
     <message>
         <source>A whole session with the machine off</source>
-        <translation>Eine ganze Sitzung mit ausgeschaltetem Gerät</translation>
+        <translation>Eine ganze Sitzung mit aus­geschaltetem Gerät</translation>
     </message>
 </context>
 <context>
@@ -3348,7 +3385,7 @@
     </message>
     <message>
         <source>Raise the current slowly. It may prickle. It must not hurt.</source>
-        <translation>Den Strom langsam hochregeln. Es darf kribbeln. Es darf nicht schmerzen.</translation>
+        <translation>Den Strom langsam hochregeln. Es darf kribbeln. Es darf nicht wehtun.</translation>
     </message>
     <message>
         <source>Hold still. Everything stays under water.</source>
@@ -3359,12 +3396,12 @@
         <translation>Den Strom auf null herunterregeln. Langsam.</translation>
     </message>
     <message>
-        <source>Machine off. Now lift out, and dry your skin.</source>
-        <translation>Gerät aus. Jetzt herausheben und die Haut abtrocknen.</translation>
+        <source>Machine off. Now take your hands or feet out, and dry your skin.</source>
+        <translation>Gerät aus. Jetzt Hände oder Füße herausnehmen und die Haut abtrocknen.</translation>
     </message>
     <message>
         <source>Look at the meter.</source>
-        <translation>Auf das Messgerät schauen.</translation>
+        <translation>Auf die Anzeige schauen.</translation>
     </message>
     <message>
         <source>Half way.</source>
@@ -3399,8 +3436,8 @@
         <translation>Ein wenig herunterregeln, bis es angenehm ist.</translation>
     </message>
     <message>
-        <source>Stopped. Current at zero, machine off, then lift out.</source>
-        <translation>Angehalten. Strom auf null, Gerät aus, dann herausheben.</translation>
+        <source>Stopped. Current at zero, machine off. Then take your hands or feet out.</source>
+        <translation>Gestoppt. Strom auf null, Gerät aus, dann Hände oder Füße herausnehmen.</translation>
     </message>
     <message>
         <source>This is how loud I am. Can you hear me over the water?</source>
@@ -3416,7 +3453,7 @@
     </message>
     <message>
         <source>Raise the current slowly with the remote. It may prickle. It must not hurt.</source>
-        <translation>Den Strom mit der Fernbedienung langsam hochregeln. Es darf kribbeln. Es darf nicht schmerzen.</translation>
+        <translation>Den Strom mit der Fernbedienung langsam hochregeln. Es darf kribbeln. Es darf nicht wehtun.</translation>
     </message>
     <message>
         <source>Hold still. Both pads stay where they are.</source>
@@ -3480,7 +3517,7 @@
     </message>
     <message>
         <source>Stopped. Current at zero, machine off, then take the pads off.</source>
-        <translation>Angehalten. Strom auf null, Gerät aus, dann die Elektrodenpolster abnehmen.</translation>
+        <translation>Gestoppt. Strom auf null, Gerät aus, dann die Elektrodenpolster abnehmen.</translation>
     </message>
     <message>
         <source>Practice: the machine stays off. In a real session you switch it on now. Then tap.</source>
@@ -3511,7 +3548,7 @@
     </message>
     <message>
         <source>Daily check-in</source>
-        <translation>Täglicher Eintrag</translation>
+        <translation>Tages­eintrag</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -3543,11 +3580,11 @@
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>Mehr: Auffrischen kommt früher und öfter. Weniger: weniger Sitzungen, mehr feuchte Tage. Üblich: 2.</translation>
+        <translation>Mehr: Auffrischungen kommen früher und öfter. Weniger: weniger Sitzungen, mehr feuchte Tage. Üblich: 2.</translation>
     </message>
     <message>
         <source>How many sessions is one damp spell worth to you?</source>
-        <translation>Wie viele Sitzungen ist Ihnen eine feuchte Zeit wert?</translation>
+        <translation>Wie viele Sitzungen ist es Ihnen wert, eine feuchte Zeit zu vermeiden?</translation>
     </message>
 </context>
 <context>
@@ -3565,10 +3602,10 @@
     </message>
     <message>
         <source>Before a session, Firstdew has to know your machine and your answers to the health questions.</source>
-        <translation>Vor einer Sitzung muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheitsfragen kennen.</translation>
+        <translation>Vor einer Sitzung muss Firstdew Ihr Gerät und Ihre Antworten auf die Gesundheits­fragen kennen.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
+        <source>Continue the set-up</source>
         <translation>Einrichtung fortsetzen</translation>
     </message>
 </context>
@@ -3619,7 +3656,7 @@
     </message>
     <message>
         <source>Check-in %1, quiet %2 to %3</source>
-        <translation>Eintrag %1, Ruhe %2 bis %3</translation>
+        <translation>Tages­eintrag %1, Ruhe %2 bis %3</translation>
     </message>
     <message>
         <source>Off</source>
@@ -3655,7 +3692,7 @@
     </message>
     <message>
         <source>Back-up, export and delete</source>
-        <translation>Sichern, ausgeben und löschen</translation>
+        <translation>Sichern, exportieren und löschen</translation>
     </message>
     <message>
         <source>About and cautions</source>
@@ -3675,7 +3712,11 @@
     </message>
     <message>
         <source>Who needs a call, and care sheets for them</source>
-        <translation>Wer einen Anruf braucht, und Behandlungsblätter</translation>
+        <translation>Wer einen Anruf braucht, und Behandlungs­blätter</translation>
+    </message>
+    <message>
+        <source>Batteries: probably used up</source>
+        <translation>Batterien: wahrscheinlich leer</translation>
     </message>
 </context>
 <context>
@@ -3718,11 +3759,11 @@
     </message>
     <message>
         <source>Larger</source>
-        <translation>Größer</translation>
+        <translation>Sehr groß</translation>
     </message>
     <message>
         <source>Largest</source>
-        <translation>Am größten</translation>
+        <translation>Riesig</translation>
     </message>
     <message>
         <source>Language</source>
@@ -3752,7 +3793,7 @@
     </message>
     <message>
         <source>Course</source>
-        <translation>Kur</translation>
+        <translation>Behandlungs­serie</translation>
     </message>
     <message>
         <source>Session days</source>
@@ -3772,11 +3813,11 @@
     </message>
     <message>
         <source>Time to turn up</source>
-        <translation>Zeit zum Hochdrehen</translation>
+        <translation>Zeit zum Hochregeln</translation>
     </message>
     <message>
         <source>Time to turn down</source>
-        <translation>Zeit zum Herunterdrehen</translation>
+        <translation>Zeit zum Herunterregeln</translation>
     </message>
     <message>
         <source>Time to swap</source>
@@ -3811,25 +3852,21 @@
     </message>
     <message>
         <source>Armpit pads</source>
-        <translation>Achselpads</translation>
+        <translation>Elektroden­polster, Achseln</translation>
     </message>
     <message>
         <source>If the course does not help</source>
-        <translation>Wenn die Kur nicht hilft</translation>
-    </message>
-    <message>
-        <source>%1 cm² each</source>
-        <translation>je %1 cm²</translation>
+        <translation>Wenn die Behandlungs­serie nicht hilft</translation>
     </message>
     <message>
         <source>%1: the course that runs now goes on.</source>
-        <translation>%1: Die laufende Kur geht weiter.</translation>
+        <translation>%1: Die laufende Behandlungs­serie geht weiter.</translation>
     </message>
     <message numerus="yes">
         <source>%1: a course of %n session(s) begins today.</source>
         <translation>
-            <numerusform>%1: Heute beginnt eine Kur mit %n Sitzung.</numerusform>
-            <numerusform>%1: Heute beginnt eine Kur mit %n Sitzungen.</numerusform>
+            <numerusform>%1: Heute beginnt eine Behandlungs­serie mit %n Sitzung.</numerusform>
+            <numerusform>%1: Heute beginnt eine Behandlungs­serie mit %n Sitzungen.</numerusform>
         </translation>
     </message>
     <message>
@@ -3885,7 +3922,7 @@
     </message>
     <message>
         <source>Keep it to one short line.</source>
-        <translation>Bleiben Sie bei einer kurzen Zeile.</translation>
+        <translation>Schreiben Sie nur eine kurze Zeile.</translation>
     </message>
     <message>
         <source>Too long for the code. Shorten it.</source>
@@ -3894,6 +3931,10 @@
     <message>
         <source>This value cannot be used. Change it.</source>
         <translation>Dieser Wert ist nicht brauchbar. Ändern Sie ihn.</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>je %1</translation>
     </message>
 </context>
 <context>
@@ -3908,11 +3949,11 @@
     </message>
     <message>
         <source>Note</source>
-        <translation>Bemerkung</translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Optional</source>
-        <translation>Freiwillig</translation>
+        <translation>Optional</translation>
     </message>
     <message>
         <source>Save</source>
@@ -3974,8 +4015,8 @@
         <translation>Ein Wert über der Grenze löst den Alarm aus, was auch immer hier gewählt ist. Das Telefon sieht den Strom nicht, nur was eingegeben wird.</translation>
     </message>
     <message>
-        <source>Whose voice</source>
-        <translation>Wessen Stimme</translation>
+        <source>Which voice</source>
+        <translation>Welche Stimme</translation>
     </message>
     <message>
         <source>Recorded voice</source>
@@ -3983,23 +4024,31 @@
     </message>
     <message>
         <source>Voice of this device</source>
-        <translation>Stimme dieses Geräts</translation>
+        <translation>Stimme dieses Telefons</translation>
     </message>
     <message>
         <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
-        <translation>Die aufgenommene Stimme spricht Englisch. Die Stimme dieses Geräts spricht Ihre Sprache.</translation>
+        <translation>Die aufgenommene Stimme spricht Englisch. Die Stimme dieses Telefons spricht Ihre Sprache.</translation>
     </message>
     <message>
-        <source>The voice of this device can be chosen once the device has named one for your language.</source>
-        <translation>Die Stimme dieses Geräts lässt sich wählen, sobald das Gerät eine für Ihre Sprache genannt hat.</translation>
+        <source>You can choose the voice of this phone once it offers one for your language.</source>
+        <translation>Die Stimme dieses Telefons lässt sich wählen, sobald das Telefon eine für Ihre Sprache anbietet.</translation>
     </message>
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
-        <translation>Ein Pedal oder Taster beendet eine Sitzung wie eine Taste</translation>
+        <translation>Ein Pedal oder Taster stoppt eine Sitzung wie eine Taste</translation>
     </message>
     <message>
         <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
         <translation>Ein leises Rauschen läuft während der ganzen Sitzung. Wenn es aufhört, regeln Sie den Strom auf null und schalten das Gerät aus.</translation>
+    </message>
+    <message>
+        <source>The recorded voice does not speak your language. The voice of this device speaks in its place: test the volume, and hear whether you understand it.</source>
+        <translation>Die aufgenommene Stimme spricht Ihre Sprache nicht. An ihrer Stelle spricht die Stimme dieses Geräts: Prüfen Sie die Lautstärke und hören Sie, ob Sie sie verstehen.</translation>
+    </message>
+    <message>
+        <source>You can follow a session by the tones and on the screen. Both hands under water stays closed until a voice is known to speak your language.</source>
+        <translation>Sie können einer Sitzung mit den Tönen und auf dem Bildschirm folgen. „Beide Hände unter Wasser“ bleibt gesperrt, bis eine Stimme bekannt ist, die Ihre Sprache spricht.</translation>
     </message>
 </context>
 <context>
@@ -4017,7 +4066,7 @@
     <name>StirredUp</name>
     <message>
         <source>Anything that might explain it?</source>
-        <translation>War etwas der Anlass?</translation>
+        <translation>Gab es einen Auslöser?</translation>
     </message>
 </context>
 <context>
@@ -4096,7 +4145,7 @@
     </message>
     <message>
         <source>Restore a back-up</source>
-        <translation>Eine Sicherung wiederherstellen</translation>
+        <translation>Eine Sicherung wieder­herstellen</translation>
     </message>
     <message>
         <source>It takes the place of the damaged file, which is kept.</source>
@@ -4108,7 +4157,7 @@
     </message>
     <message>
         <source>Restore</source>
-        <translation>Wiederherstellen</translation>
+        <translation>Wieder­herstellen</translation>
     </message>
 </context>
 <context>
@@ -4119,7 +4168,7 @@
     </message>
     <message>
         <source>How far back</source>
-        <translation>Wie weit zurück</translation>
+        <translation>Zeitraum</translation>
     </message>
     <message>
         <source>A month</source>
@@ -4150,8 +4199,8 @@
         <translation>Zurücknehmen: %1</translation>
     </message>
     <message>
-        <source>What you want to ask stands near the top of the page.</source>
-        <translation>Was Sie fragen möchten, steht oben auf der Seite.</translation>
+        <source>Your questions appear near the top of the page.</source>
+        <translation>Was Sie fragen möchten, steht weit oben auf der Seite.</translation>
     </message>
     <message>
         <source>Your question</source>
@@ -4198,8 +4247,8 @@
     <message numerus="yes">
         <source>%n check-in(s)</source>
         <translation>
-            <numerusform>%n Eintrag</numerusform>
-            <numerusform>%n Einträge</numerusform>
+            <numerusform>%n Tages­eintrag</numerusform>
+            <numerusform>%n Tages­einträge</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -4222,7 +4271,7 @@
     </message>
     <message>
         <source>Did somebody who knows the treatment watch a session? Mark together what they saw. It goes onto the summary.</source>
-        <translation>Hat jemand, der die Behandlung kennt, bei einer Sitzung zugesehen? Halten Sie gemeinsam fest, was zu sehen war. Es kommt in die Übersicht.</translation>
+        <translation>Hat jemand, der die Behandlung kennt, bei einer Sitzung zugesehen? Halten Sie gemeinsam fest, was zu sehen war. Es kommt in den Bericht.</translation>
     </message>
     <message>
         <source>Where</source>
@@ -4277,7 +4326,7 @@
     </message>
     <message>
         <source>Soaked the pads and fitted them tight</source>
-        <translation>Die Elektrodenpolster getränkt und fest angelegt</translation>
+        <translation>Die Elektroden­polster getränkt und fest angelegt</translation>
     </message>
     <message>
         <source>Set out trays, plates and water</source>
@@ -4289,11 +4338,11 @@
     </message>
     <message>
         <source>Swapped at zero</source>
-        <translation>Bei null getauscht</translation>
+        <translation>Bei null umgepolt</translation>
     </message>
     <message>
         <source>Knows what to do when a pad comes off</source>
-        <translation>Weiß, was zu tun ist, wenn sich ein Elektrodenpolster löst</translation>
+        <translation>Weiß, was zu tun ist, wenn sich ein Elektroden­polster löst</translation>
     </message>
     <message>
         <source>Knows what to do when a hand or foot comes out of the water</source>
@@ -4318,7 +4367,7 @@
     <name>Technique</name>
     <message>
         <source>Was the current as high as is comfortable, and never above your limit? A weak current does little.</source>
-        <translation>War der Strom so hoch, wie es angenehm ist, und nie über Ihrem Grenzwert? Ein schwacher Strom bewirkt wenig.</translation>
+        <translation>War der Strom so hoch, wie es angenehm ist, und nie über Ihrer Grenze? Ein schwacher Strom bewirkt wenig.</translation>
     </message>
     <message>
         <source>Was the polarity swapped half-way, each time?</source>
@@ -4326,7 +4375,7 @@
     </message>
     <message>
         <source>Was the skin free of cream? Cream keeps the current off. Petroleum jelly goes on cuts only.</source>
-        <translation>War die Haut frei von Creme? Creme hält den Strom ab. Vaseline kommt nur auf kleine Wunden.</translation>
+        <translation>War die Haut frei von Creme? Creme hält den Strom ab. Vaseline kommt nur auf Schnitte.</translation>
     </message>
     <message>
         <source>Was everything under water, flat on the grid and without pressing?</source>
@@ -4334,19 +4383,19 @@
     </message>
     <message>
         <source>With the machine off: is each lead in fully? Are the pads soaked through and tight?</source>
-        <translation>Bei ausgeschaltetem Gerät: Steckt jedes Kabel ganz? Sind die Pads durchtränkt und liegen sie fest an?</translation>
+        <translation>Bei aus­geschaltetem Gerät: Steckt jedes Kabel ganz? Sind die Elektroden­polster durchtränkt und liegen sie fest an?</translation>
     </message>
     <message>
         <source>With the machine off: is each lead in fully? Does each plate lie under its grid?</source>
-        <translation>Bei ausgeschaltetem Gerät: Steckt jedes Kabel ganz? Liegt jede Platte unter ihrem Gitter?</translation>
+        <translation>Bei aus­geschaltetem Gerät: Steckt jedes Kabel ganz? Liegt jede Platte unter ihrem Gitter?</translation>
     </message>
     <message>
         <source>Are the batteries fresh? Four alkaline cells last about three sessions.</source>
-        <translation>Sind die Batterien frisch? Vier Alkali-Zellen reichen für etwa drei Sitzungen.</translation>
+        <translation>Sind die Batterien frisch? Vier Alkalizellen reichen für etwa drei Sitzungen.</translation>
     </message>
     <message>
         <source>Is your water very soft? It conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
-        <translation>Ist Ihr Wasser sehr weich? Es leitet schlecht. Fragen Sie Ihre Pflegekraft oder verordnende Person, was zu tun ist, und geben Sie von sich aus nichts hinein, auch kein Salz.</translation>
+        <translation>Ist Ihr Wasser sehr weich? Es leitet schlecht. Fragen Sie Ihre Pflegekraft oder Ihre Praxis, was zu tun ist, und geben Sie von sich aus nichts hinein, auch kein Salz.</translation>
     </message>
 </context>
 <context>
@@ -4398,7 +4447,7 @@
     </message>
     <message>
         <source>Pack the machine&apos;s instructions with it, for whoever asks at a border.</source>
-        <translation>Packen Sie die Gebrauchsanweisung des Geräts dazu, falls an einer Grenze jemand fragt.</translation>
+        <translation>Packen Sie die Gebrauchs­anweisung des Geräts dazu, falls an einer Grenze jemand fragt.</translation>
     </message>
     <message>
         <source>Where you stay</source>
@@ -4414,7 +4463,7 @@
     </message>
     <message>
         <source>Very soft water conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
-        <translation>Sehr weiches Wasser leitet schlecht. Fragen Sie Ihre Pflegekraft oder verordnende Person, was zu tun ist, und geben Sie von sich aus nichts hinein, auch kein Salz.</translation>
+        <translation>Sehr weiches Wasser leitet schlecht. Fragen Sie Ihre Pflegekraft oder Ihre Praxis, was zu tun ist, und geben Sie von sich aus nichts hinein, auch kein Salz.</translation>
     </message>
     <message>
         <source>The current will not rise</source>
@@ -4448,7 +4497,7 @@
     </message>
     <message>
         <source>A week with three check-ins or more draws a bar here.</source>
-        <translation>Eine Woche mit drei Einträgen oder mehr zeichnet hier einen Balken.</translation>
+        <translation>Eine Woche mit mindestens drei Tages­einträgen zeichnet hier einen Balken.</translation>
     </message>
     <message>
         <source>Dark: wet or dripping days. Light: clammy days. Marks below show your sessions.</source>
@@ -4463,7 +4512,7 @@
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
-        <translation>Wägung</translation>
+        <translation>Schweiß wiegen</translation>
     </message>
     <message>
         <source>Before, in milligrams</source>
@@ -4475,7 +4524,7 @@
     </message>
     <message>
         <source>It cannot weigh less afterwards; weigh again.</source>
-        <translation>Nachher kann es nicht leichter sein; wiegen Sie noch einmal.</translation>
+        <translation>Nachher kann es nicht weniger wiegen; wiegen Sie noch einmal.</translation>
     </message>
     <message>
         <source>Minutes</source>
@@ -4486,12 +4535,12 @@
         <translation>Speichern</translation>
     </message>
     <message>
-        <source>%1 mg a minute</source>
-        <translation>%1 mg je Minute</translation>
+        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
+        <translation>Wiegen Sie ein Papier, halten Sie es fünf Minuten auf die Haut und wiegen Sie es noch einmal. Dazu braucht es eine Waage, die Milligramm anzeigt.</translation>
     </message>
     <message>
-        <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
-        <translation>Wiegen Sie ein Papier, halten Sie es fünf Minuten auf die Haut, wiegen Sie es wieder. Dazu braucht es eine Waage, die Milligramm anzeigt.</translation>
+        <source>%1 a minute</source>
+        <translation>%1 je Minute</translation>
     </message>
 </context>
 <context>
@@ -4522,13 +4571,13 @@
     <message numerus="yes">
         <source>Based on %n dry spell(s) in your diary.</source>
         <translation>
-            <numerusform>Berechnet aus %n Trockenzeit in Ihrem Tagebuch.</numerusform>
-            <numerusform>Berechnet aus %n Trockenzeiten in Ihrem Tagebuch.</numerusform>
+            <numerusform>Grundlage: %n trockene Zeit in Ihrem Tagebuch.</numerusform>
+            <numerusform>Grundlage: %n trockene Zeiten in Ihrem Tagebuch.</numerusform>
         </translation>
     </message>
     <message>
         <source>Still going on, or topped up while dry: %1.</source>
-        <translation>Davon noch nicht zu Ende oder durch eine Sitzung bei trockener Haut beendet: %1.</translation>
+        <translation>Davon noch nicht zu Ende oder durch eine Auffrischung bei trockener Haut beendet: %1.</translation>
     </message>
     <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
@@ -4536,7 +4585,7 @@
     </message>
     <message>
         <source>No outlook yet. It begins with a course that is done and about two weeks of check-ins.</source>
-        <translation>Noch kein Ausblick. Er beginnt mit einer abgeschlossenen Kur und etwa zwei Wochen Einträgen.</translation>
+        <translation>Noch kein Ausblick. Er beginnt nach einer ab­geschlossenen Behandlungs­serie und etwa zwei Wochen mit Tages­einträgen.</translation>
     </message>
     <message>
         <source>Share of spells still dry</source>
@@ -4544,11 +4593,11 @@
     </message>
     <message>
         <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Eine feuchte Zeit zählt so viel wie %1 Sitzungen. Deshalb ist ein Auffrischen %2 fällig, ohne Einträge früher.</translation>
+        <translation>Eine feuchte Zeit zählt so viel wie %1 Sitzungen. Deshalb wird eine Auffrischung fällig: %2; ohne Tages­einträge früher.</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
-        <translation>Die Kurve zeigt, wie viele Zeiten länger als so viele Tage dauern. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Einträge fiel, mit Pfeil, wo eine Sitzung bei noch trockener Haut kam oder die Zeit noch läuft. Blasse Balken: unter einer anderen Behandlung.</translation>
+        <source>The curve shows what share of your dry spells lasts longer than the days below it. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
+        <translation>Die Kurve zeigt, welcher Anteil Ihrer trockenen Zeiten länger dauert als die Tage darunter. Das innere Band umfasst die mittlere Hälfte, das äußere vier von fünf. Balken: Ihre letzten trockenen Zeiten; hohl, wo der Wechsel zwischen zwei Tages­einträge fiel, mit Pfeil, wo eine Sitzung bei noch trockener Haut kam oder die Zeit noch läuft. Blasse Balken: unter einer anderen Behandlung.</translation>
     </message>
     <message>
         <source>Left out, under another treatment: %1.</source>
@@ -4573,6 +4622,10 @@
     <message>
         <source>More</source>
         <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Your dry spells are getting shorter</source>
+        <translation>Ihre trockenen Zeiten werden kürzer</translation>
     </message>
 </context>
 <context>
@@ -4658,8 +4711,8 @@
         <translation>Hand- und Fußsitzung</translation>
     </message>
     <message>
-        <source>Pad session</source>
-        <translation>Kissensitzung</translation>
+        <source>Armpit session</source>
+        <translation>Achselsitzung</translation>
     </message>
     <message>
         <source>Not started</source>
@@ -4667,7 +4720,7 @@
     </message>
     <message>
         <source>First course</source>
-        <translation>Erste Kur</translation>
+        <translation>Erste Behandlungs­serie</translation>
     </message>
     <message>
         <source>Review</source>
@@ -4675,7 +4728,7 @@
     </message>
     <message>
         <source>Keeping dry</source>
-        <translation>Bleibt trocken</translation>
+        <translation>Trockenphase</translation>
     </message>
     <message>
         <source>First dew</source>
@@ -4683,7 +4736,7 @@
     </message>
     <message>
         <source>Sweating again</source>
-        <translation>Schwitzt wieder</translation>
+        <translation>Schwitzen ist zurück</translation>
     </message>
     <message>
         <source>Paused</source>
@@ -4751,7 +4804,7 @@
     </message>
     <message>
         <source>Do you have a pacemaker, a defibrillator or any other powered implant?</source>
-        <translation>Haben Sie einen Herzschrittmacher, einen Defibrillator oder ein anderes Implantat mit Strom?</translation>
+        <translation>Haben Sie einen Herz­schrittmacher, einen Defibrillator oder ein anderes elektrisches (aktives) Implantat?</translation>
     </message>
     <message>
         <source>Do you have metal in a bone or joint?</source>
@@ -4759,15 +4812,11 @@
     </message>
     <message>
         <source>Do you have a heart rhythm disorder or epilepsy?</source>
-        <translation>Haben Sie eine Herzrhythmusstörung oder Epilepsie?</translation>
+        <translation>Haben Sie eine Herz­rhythmus­störung oder Epilepsie?</translation>
     </message>
     <message>
         <source>Do you have a tumour or a blood clot at present?</source>
         <translation>Haben Sie zurzeit einen Tumor oder ein Blutgerinnsel?</translation>
-    </message>
-    <message>
-        <source>Have you lost feeling in the skin, or do you have a nerve disease there?</source>
-        <translation>Haben Sie das Gefühl in der Haut verloren oder dort ein Nervenleiden?</translation>
     </message>
     <message>
         <source>Is there eczema or inflamed skin where the treatment goes?</source>
@@ -4783,11 +4832,11 @@
     </message>
     <message>
         <source>pregnancy</source>
-        <translation>Schwangerschaft</translation>
+        <translation>Schwanger­schaft</translation>
     </message>
     <message>
         <source>a powered implant</source>
-        <translation>Implantat mit Strom</translation>
+        <translation>elektrisches Implantat</translation>
     </message>
     <message>
         <source>a metal implant</source>
@@ -4795,7 +4844,7 @@
     </message>
     <message>
         <source>a heart rhythm disorder or epilepsy</source>
-        <translation>Herzrhythmusstörung oder Epilepsie</translation>
+        <translation>Herz­rhythmus­störung oder Epilepsie</translation>
     </message>
     <message>
         <source>a tumour or blood clot</source>
@@ -4807,11 +4856,11 @@
     </message>
     <message>
         <source>an age under five</source>
-        <translation>Alter unter fünf</translation>
+        <translation>Alter unter fünf Jahren</translation>
     </message>
     <message>
         <source>an age under eighteen</source>
-        <translation>Alter unter achtzehn</translation>
+        <translation>Alter unter achtzehn Jahren</translation>
     </message>
     <message>
         <source>eczema or inflamed skin</source>
@@ -4843,7 +4892,7 @@
     </message>
     <message>
         <source>Your machine does not have it</source>
-        <translation>Ihr Gerät hat ihn nicht</translation>
+        <translation>Ihr Gerät liefert diese Stromart nicht</translation>
     </message>
     <message>
         <source>Nothing to do now</source>
@@ -4859,7 +4908,7 @@
     </message>
     <message>
         <source>A top-up is due</source>
-        <translation>Ein Auffrischen ist fällig</translation>
+        <translation>Eine Auffrischung ist fällig</translation>
     </message>
     <message>
         <source>Keep an eye on it</source>
@@ -4867,11 +4916,11 @@
     </message>
     <message>
         <source>Time for a new course</source>
-        <translation>Zeit für eine neue Kur</translation>
+        <translation>Zeit für eine neue Behandlungs­serie</translation>
     </message>
     <message>
         <source>The course is done</source>
-        <translation>Die Kur ist geschafft</translation>
+        <translation>Die Behandlungs­serie ist geschafft</translation>
     </message>
     <message>
         <source>Talk to your prescriber</source>
@@ -4883,71 +4932,63 @@
     </message>
     <message>
         <source>No first course has been set up yet.</source>
-        <translation>Es ist noch keine erste Kur eingerichtet.</translation>
+        <translation>Es ist noch keine erste Behandlungs­serie eingerichtet.</translation>
     </message>
     <message>
         <source>Session %1 of %2 of the first course is planned for today.</source>
-        <translation>Sitzung %1 von %2 der ersten Kur ist für heute geplant.</translation>
+        <translation>Sitzung %1 von %2 der ersten Behandlungs­serie ist für heute geplant.</translation>
     </message>
     <message>
         <source>Session %1 of %2 of the first course is planned for %3.</source>
-        <translation>Sitzung %1 von %2 der ersten Kur ist geplant: %3.</translation>
+        <translation>Sitzung %1 von %2 der ersten Behandlungs­serie ist geplant: %3.</translation>
     </message>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>Die Kur läuft %n Tag über ihre vier Wochen hinaus.</numerusform>
-            <numerusform>Die Kur läuft %n Tage über ihre vier Wochen hinaus.</numerusform>
+            <numerusform>Die Behandlungs­serie läuft %n Tag über ihre vier Wochen hinaus.</numerusform>
+            <numerusform>Die Behandlungs­serie läuft %n Tage über ihre vier Wochen hinaus.</numerusform>
         </translation>
     </message>
     <message>
-        <source>The course no longer fits its time.</source>
-        <translation>Die Kur passt nicht mehr in ihre Zeit.</translation>
+        <source>The course can no longer finish in time.</source>
+        <translation>Die Behandlungs­serie ist in der vorgesehenen Zeit nicht mehr zu schaffen.</translation>
     </message>
     <message numerus="yes">
         <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>%n Sitzung der Kur ist erledigt, keine fehlt.</numerusform>
-            <numerusform>Alle %n Sitzungen der Kur sind erledigt.</numerusform>
+            <numerusform>%n Sitzung der Behandlungs­serie ist erledigt, keine fehlt.</numerusform>
+            <numerusform>Alle %n Sitzungen der Behandlungs­serie sind erledigt.</numerusform>
         </translation>
     </message>
     <message>
         <source>Today&apos;s session is done.</source>
         <translation>Die heutige Sitzung ist erledigt.</translation>
     </message>
-    <message>
-        <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
-        <translation>Sie bleiben meist %1 bis %2 Tage trocken. Heute ist Tag %3.</translation>
-    </message>
-    <message>
-        <source>You usually stay dry %1 to %2 days.</source>
-        <translation>Sie bleiben meist %1 bis %2 Tage trocken.</translation>
-    </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
         <translation>
-            <numerusform>Seit %n Tag gab es keinen Eintrag.</numerusform>
-            <numerusform>Seit %n Tagen gab es keinen Eintrag.</numerusform>
+            <numerusform>Seit %n Tag gab es keinen Tages­eintrag.</numerusform>
+            <numerusform>Seit %n Tagen gab es keinen Tages­eintrag.</numerusform>
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
-        <translation>Sie haben mit Ja geantwortet: %1. Keine Sitzung, bis es ärztlich erlaubt ist.</translation>
+        <source>You answered yes to %1. No session until a clinician has approved treatment.</source>
+        <translation>Sie haben mit Ja geantwortet: %1. Keine Sitzung, bis das ärztlich freigegeben ist.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
-        <translation>Wegen: %1. Erst ärztlich fragen und notieren, wer ja gesagt hat.</translation>
+        <translation>Wegen „%1“: Holen Sie erst ärztlichen Rat und notieren Sie, wer zugestimmt hat.</translation>
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
         <translation>
-            <numerusform>Die Gesundheitsfragen wurden vor %n Tag beantwortet.</numerusform>
-            <numerusform>Die Gesundheitsfragen wurden vor %n Tagen beantwortet.</numerusform>
+            <numerusform>Die Gesundheits­fragen wurden zuletzt vor %n Tag beantwortet.</numerusform>
+            <numerusform>Die Gesundheits­fragen wurden zuletzt vor %n Tagen beantwortet.</numerusform>
         </translation>
     </message>
     <message>
         <source>The health questions have not been answered yet.</source>
-        <translation>Die Gesundheitsfragen sind noch nicht beantwortet.</translation>
+        <translation>Die Gesundheits­fragen sind noch nicht beantwortet.</translation>
     </message>
     <message>
         <source>Your machine has only direct current, which must not be used at the armpits.</source>
@@ -4979,11 +5020,7 @@
     </message>
     <message>
         <source>Skipped this time.</source>
-        <translation>Sie wollten diesmal nicht auffrischen.</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>Diesmal ausgelassen.</translation>
     </message>
     <message>
         <source>today</source>
@@ -5009,7 +5046,7 @@
     </message>
     <message>
         <source>%1 mA</source>
-        <translation>%1 mA</translation>
+        <translation>%1&#xa0;mA</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
@@ -5050,7 +5087,7 @@
     </message>
     <message>
         <source>You tap each step yourself.</source>
-        <translation>Sie tippen jeden Schritt selbst.</translation>
+        <translation>Sie bestätigen jeden Schritt selbst.</translation>
     </message>
     <message>
         <source>no response</source>
@@ -5074,7 +5111,7 @@
     </message>
     <message>
         <source>Lowered for the size of the treated skin</source>
-        <translation>Gesenkt wegen der Größe der behandelten Haut</translation>
+        <translation>Gesenkt wegen der Größe der behandelten Hautfläche</translation>
     </message>
     <message>
         <source>Armpits are treated with pulsed current only</source>
@@ -5082,23 +5119,23 @@
     </message>
     <message>
         <source>Treated now, one or two sessions are usually enough.</source>
-        <translation>Jetzt behandelt, genügen meist eine oder zwei Sitzungen.</translation>
+        <translation>Wenn Sie jetzt behandeln, genügen meist eine oder zwei Sitzungen.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
-        <translation>Feuchte in Ruhe, notiert: %1.</translation>
+        <translation>In Ruhe feucht, notiert: %1.</translation>
     </message>
     <message>
         <source>Dampness noted %1, though the day may explain it. Check again tomorrow.</source>
-        <translation>Feuchte notiert (%1), doch der Tag kann sie erklären. Sehen Sie morgen wieder nach.</translation>
+        <translation>Feuchte notiert: %1. Der Tag kann sie aber erklären. Sehen Sie morgen wieder nach.</translation>
     </message>
     <message>
         <source>Dampness twice in a row, last noted %1.</source>
-        <translation>Zweimal nacheinander Feuchte, zuletzt notiert: %1.</translation>
+        <translation>Zweimal nacheinander feucht, zuletzt notiert: %1.</translation>
     </message>
     <message>
         <source>Full sweating at rest, noted %1. It usually needs a new course.</source>
-        <translation>Volles Schwitzen in Ruhe, notiert: %1. Dann ist meist eine neue Kur nötig.</translation>
+        <translation>Starkes Schwitzen in Ruhe, notiert: %1. Dann ist meist eine neue Behandlungs­serie nötig.</translation>
     </message>
     <message>
         <source>%1: session today</source>
@@ -5106,7 +5143,7 @@
     </message>
     <message>
         <source>%1: a top-up is due</source>
-        <translation>%1: Auffrischen ist fällig</translation>
+        <translation>%1: Auffrischung ist fällig</translation>
     </message>
     <message>
         <source>%1: first dew</source>
@@ -5122,7 +5159,7 @@
     </message>
     <message>
         <source>Health questions are due</source>
-        <translation>Gesundheitsfragen sind fällig</translation>
+        <translation>Gesundheits­fragen sind fällig</translation>
     </message>
     <message>
         <source>%1: how much does it bother you?</source>
@@ -5137,8 +5174,8 @@
         <translation>Zeit für eine Sicherung</translation>
     </message>
     <message>
-        <source>The first course works when it is kept to.</source>
-        <translation>Die erste Kur wirkt, wenn sie eingehalten wird.</translation>
+        <source>The first course works if you stick to it.</source>
+        <translation>Die erste Behandlungs­serie wirkt, wenn Sie sich daran halten.</translation>
     </message>
     <message>
         <source>Before the dampness comes back.</source>
@@ -5162,7 +5199,7 @@
     </message>
     <message>
         <source>The summary is two taps away.</source>
-        <translation>Der Bericht ist zweimal Tippen entfernt.</translation>
+        <translation>Zweimal tippen, und der Bericht ist da.</translation>
     </message>
     <message>
         <source>An encrypted copy, kept where you choose.</source>
@@ -5186,7 +5223,7 @@
     </message>
     <message>
         <source>Lift out</source>
-        <translation>Herausnehmen</translation>
+        <translation>Hände oder Füße heraus</translation>
     </message>
     <message>
         <source>Machine off, current at zero. Confirm the list.</source>
@@ -5194,7 +5231,7 @@
     </message>
     <message>
         <source>Raise the current slowly to a comfortable level.</source>
-        <translation>Den Strom langsam hochregeln, bis er noch angenehm ist.</translation>
+        <translation>Den Strom langsam hochregeln, nur so weit, wie er angenehm ist.</translation>
     </message>
     <message>
         <source>Hold still. Everything stays under water.</source>
@@ -5217,28 +5254,28 @@
         <translation>Strom auf null? Zur anderen Seite wechseln.</translation>
     </message>
     <message>
-        <source>Machine off, then lift out. Dry skin and kit.</source>
-        <translation>Gerät aus, dann herausnehmen. Haut und Zubehör trocknen.</translation>
+        <source>Machine off. Then take your hands or feet out. Dry your skin and the kit.</source>
+        <translation>Gerät aus, dann Hände oder Füße herausnehmen. Haut und Zubehör trocknen.</translation>
     </message>
     <message>
         <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
-        <translation>Diese Haut hatte heute schon ihre Sitzung. Lassen Sie sie in Ruhe; die nächste ist frühestens morgen.</translation>
+        <translation>Diese Haut hatte heute schon ihre Sitzung. Lassen Sie sie ruhen; die nächste ist frühestens morgen.</translation>
     </message>
     <message>
         <source>The health questions are due. Leave the machine off until they are answered.</source>
-        <translation>Die Gesundheitsfragen sind fällig. Lassen Sie das Gerät aus, bis sie beantwortet sind.</translation>
+        <translation>Die Gesundheits­fragen sind fällig. Lassen Sie das Gerät aus, bis sie beantwortet sind.</translation>
     </message>
     <message>
-        <source>A health question stands in the way. Leave the machine off until a clinician has cleared it.</source>
-        <translation>Eine Gesundheitsfrage steht dagegen. Lassen Sie das Gerät aus, bis es ärztlich erlaubt ist.</translation>
+        <source>A health question stands in the way. Leave the machine off until a clinician has approved treatment.</source>
+        <translation>Eine Antwort auf die Gesundheits­fragen spricht dagegen. Lassen Sie das Gerät aus, bis die Behandlung ärztlich freigegeben ist.</translation>
     </message>
     <message>
         <source>Your machine does not have this current. Choose the one it has.</source>
-        <translation>Ihr Gerät hat diesen Strom nicht. Wählen Sie den, den es hat.</translation>
+        <translation>Ihr Gerät liefert diese Stromart nicht. Wählen Sie die, die es liefert.</translation>
     </message>
     <message>
         <source>No meter shows that. Read it again; if in doubt, lower the current.</source>
-        <translation>Das zeigt kein Messgerät. Lesen Sie noch einmal ab; im Zweifel den Strom senken.</translation>
+        <translation>Das zeigt kein Gerät an. Lesen Sie noch einmal ab; im Zweifel den Strom senken.</translation>
     </message>
     <message>
         <source>The current may still be flowing. Lower it to zero first.</source>
@@ -5246,23 +5283,23 @@
     </message>
     <message>
         <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine&apos;s instructions, local rules and your clinician.</source>
-        <translation>Firstdew ist kein Medizinprodukt und stellt keine Diagnose. Es gelten die Anleitung Ihres Geräts, die Regeln vor Ort und Ihre Ärztin oder Ihr Arzt.</translation>
+        <translation>Firstdew ist kein Medizinprodukt und stellt keine Diagnose. Halten Sie sich an die Anleitung Ihres Geräts, die Regeln vor Ort und den Rat Ihrer Ärztin oder Ihres Arztes.</translation>
     </message>
     <message>
         <source>Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop.</source>
-        <translation>Nie über die Grenzen gehen. Es darf kribbeln, aber nie schmerzen. Wenn es schmerzt: Strom senken und aufhören.</translation>
+        <translation>Nie über die Grenzen gehen. Es darf kribbeln, aber nie wehtun. Wenn es wehtut: Strom senken und aufhören.</translation>
     </message>
     <message>
         <source>Don&apos;t treat if any health question tells you to stop.</source>
-        <translation>Keine Sitzung, solange eine Gesundheitsfrage dagegen spricht.</translation>
+        <translation>Keine Sitzung, solange eine Antwort auf die Gesundheits­fragen dagegen spricht.</translation>
     </message>
     <message>
-        <source>Children only with medical advice and an adult beside them.</source>
-        <translation>Kinder nur nach ärztlichem Rat und mit einem Erwachsenen daneben.</translation>
+        <source>Treat children only with medical advice and an adult beside them.</source>
+        <translation>Kinder nur mit ärztlichem Rat und in Begleitung einer erwachsenen Person behandeln.</translation>
     </message>
     <message>
         <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>Verbrennung, Blasen, Schwäche oder Herzklopfen: aufhören und Hilfe holen.</translation>
+        <translation>Verbrennung, Blasen, Schwindel oder Ohnmachts­gefühl, Herzrasen oder Herzstolpern: aufhören und Hilfe holen.</translation>
     </message>
     <message>
         <source>Keep leads and water away from mains electricity.</source>
@@ -5277,8 +5314,8 @@
         <translation>Laufende Sitzung</translation>
     </message>
     <message>
-        <source>May come late: this phone does not let them come to the minute.</source>
-        <translation>Kann später kommen: Dieses Telefon lässt sie nicht auf die Minute zu.</translation>
+        <source>Reminders may be a few minutes late on this phone.</source>
+        <translation>Erinnerungen können etwas später kommen: Dieses Telefon stellt sie nicht minutengenau zu.</translation>
     </message>
     <message>
         <source>While your phone was off</source>
@@ -5335,15 +5372,11 @@
     </message>
     <message>
         <source>the nurse</source>
-        <translation>der Pflege</translation>
-    </message>
-    <message>
-        <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
-        <translation>Die Hälfte Ihrer trockenen Zeiten dauert länger als %1 Tage; vier von fünf enden zwischen Tag %2 und Tag %3.</translation>
+        <translation>der Pflegekraft</translation>
     </message>
     <message>
         <source>First time here: begin low, and go by what is comfortable.</source>
-        <translation>Hier zum ersten Mal: niedrig beginnen und nur so hoch, wie es angenehm ist.</translation>
+        <translation>Hier zum ersten Mal: niedrig beginnen und nur so hoch gehen, wie es angenehm ist.</translation>
     </message>
     <message>
         <source>%1 was comfortable last time.</source>
@@ -5359,7 +5392,7 @@
     </message>
     <message>
         <source>Pulsed current is felt less; try it, if your machine has it.</source>
-        <translation>Pulsstrom ist weniger zu spüren; versuchen Sie ihn, wenn Ihr Gerät ihn hat.</translation>
+        <translation>Pulsstrom ist weniger zu spüren; versuchen Sie ihn, wenn Ihr Gerät ihn liefert.</translation>
     </message>
     <message>
         <source>The same level as last time, until it was comfortable.</source>
@@ -5371,7 +5404,7 @@
     </message>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
         <source>Limit %1. %2.</source>
@@ -5386,10 +5419,6 @@
         <translation>Ziel: etwa %1.</translation>
     </message>
     <message>
-        <source>%1 min of current, about %2 min in all</source>
-        <translation>%1 min Strom, insgesamt etwa %2 min</translation>
-    </message>
-    <message>
         <source>Jewellery, watch and piercings off (not needed above the neck)</source>
         <translation>Schmuck, Uhr und Piercings abgelegt (oberhalb des Halses nicht nötig)</translation>
     </message>
@@ -5398,20 +5427,12 @@
         <translation>Verletzungen unter einer dünnen Schicht Vaseline, nur auf der verletzten Haut</translation>
     </message>
     <message>
-        <source>No antiperspirant with aluminium there for 24 hours</source>
-        <translation>Dort seit 24 Stunden kein Antitranspirant mit Aluminium</translation>
-    </message>
-    <message>
-        <source>Not shaved there for three days</source>
-        <translation>Dort seit drei Tagen nicht rasiert</translation>
-    </message>
-    <message>
         <source>Each plate under its grid; skin never touches a plate</source>
         <translation>Jede Platte unter ihrem Gitter; die Haut berührt nie eine Platte</translation>
     </message>
     <message>
         <source>Pads soaked through, and tight</source>
-        <translation>Kissen ganz durchtränkt und fest anliegend</translation>
+        <translation>Elektroden­polster ganz durchtränkt und fest anliegend</translation>
     </message>
     <message>
         <source>Machine off, current at zero, leads in</source>
@@ -5420,10 +5441,6 @@
     <message>
         <source>Batteries in</source>
         <translation>Batterien eingelegt</translation>
-    </message>
-    <message>
-        <source>Ready %1 from %2: %3</source>
-        <translation>Bereit %1 ab %2: %3</translation>
     </message>
     <message>
         <source>All checked, begin</source>
@@ -5435,7 +5452,7 @@
     </message>
     <message>
         <source>It is comfortable</source>
-        <translation>Es ist angenehm</translation>
+        <translation>Der Strom ist angenehm</translation>
     </message>
     <message>
         <source>Changed side</source>
@@ -5443,7 +5460,7 @@
     </message>
     <message>
         <source>The phase waits at zero. Raise again when you are ready.</source>
-        <translation>Die Phase wartet bei null. Regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
+        <translation>Die Phase ist angehalten, der Strom auf null. Regeln Sie wieder hoch, wenn Sie so weit sind.</translation>
     </message>
     <message>
         <source>The session starts again from its beginning. Machine off, current at zero; confirm the list.</source>
@@ -5458,24 +5475,12 @@
         <translation>Phase %1 von %2</translation>
     </message>
     <message>
-        <source>%1 min %2 s left</source>
-        <translation>noch %1 min %2 s</translation>
-    </message>
-    <message>
         <source>none yet</source>
-        <translation>noch keiner</translation>
+        <translation>noch kein Wert</translation>
     </message>
     <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
-        <translation>Nutzen Sie für den Strom nur eine Maschine, die für diese Behandlung gemacht ist, mit dem mitgelieferten Zubehör.</translation>
-    </message>
-    <message>
-        <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
-        <translation>Dieses Kennwort ist zu lang. Wählen Sie eines mit weniger als 250 Zeichen.</translation>
-    </message>
-    <message>
-        <source>%1 min left in all</source>
-        <translation>insgesamt noch %1 min</translation>
+        <translation>Nutzen Sie für den Strom nur ein Gerät, das für diese Behandlung gemacht ist, mit dem mitgelieferten Zubehör.</translation>
     </message>
     <message>
         <source>Raise slowly</source>
@@ -5507,7 +5512,7 @@
     </message>
     <message>
         <source>Pads exchanged</source>
-        <translation>Elektrodenpolster getauscht</translation>
+        <translation>Elektroden­polster getauscht</translation>
     </message>
     <message>
         <source>Leads swapped</source>
@@ -5520,10 +5525,6 @@
     <message>
         <source>I&apos;ve checked my skin: no new redness, blister or burn</source>
         <translation>Ich habe meine Haut geprüft: keine neue Rötung, Blase oder Verbrennung</translation>
-    </message>
-    <message>
-        <source>Warm tap water, about %1 ml in each tray</source>
-        <translation>Warmes Leitungswasser, etwa %1 ml in jeder Schale</translation>
     </message>
     <message>
         <source>Hand trays on a table that is not metal</source>
@@ -5539,7 +5540,7 @@
     </message>
     <message>
         <source>Remote control within reach of my hands in the water, placed as its maker says</source>
-        <translation>Fernbedienung in Reichweite meiner Hände im Wasser, hingelegt wie vom Hersteller angegeben</translation>
+        <translation>Fern­bedienung in Reichweite meiner Hände im Wasser, hingelegt wie vom Hersteller angegeben</translation>
     </message>
     <message>
         <source>Meter at zero: hands in again</source>
@@ -5563,11 +5564,11 @@
     </message>
     <message>
         <source>A pad came off</source>
-        <translation>Ein Elektrodenpolster hat sich gelöst</translation>
+        <translation>Ein Elektroden­polster hat sich gelöst</translation>
     </message>
     <message>
         <source>I took them out</source>
-        <translation>Ich bin draußen</translation>
+        <translation>Hände oder Füße sind draußen</translation>
     </message>
     <message>
         <source>It kept running, in direct current</source>
@@ -5603,15 +5604,15 @@
     </message>
     <message>
         <source>Enter the date of birth first. The limit of the current depends on it.</source>
-        <translation>Geben Sie zuerst den Geburtstag ein. Davon hängt die Grenze für den Strom ab.</translation>
+        <translation>Geben Sie zuerst das Geburtsdatum ein. Davon hängt die Grenze für den Strom ab.</translation>
     </message>
     <message>
         <source>Your care sheet prescribes the other current here. Choose that one.</source>
-        <translation>Ihr Behandlungsblatt verordnet hier den anderen Strom. Wählen Sie diesen.</translation>
+        <translation>Ihr Behandlungs­blatt verordnet hier die andere Stromart. Wählen Sie diese.</translation>
     </message>
     <message>
         <source>With both hands in the water you need a remote control, and none is entered for your machine. Ask somebody to stay beside you.</source>
-        <translation>Mit beiden Händen im Wasser brauchen Sie eine Fernbedienung; für Ihr Gerät ist keine eingetragen. Bitten Sie jemanden, neben Ihnen zu bleiben.</translation>
+        <translation>Mit beiden Händen im Wasser brauchen Sie eine Fern­bedienung; für Ihr Gerät ist keine eingetragen. Bitten Sie jemanden, neben Ihnen zu bleiben.</translation>
     </message>
     <message>
         <source>A child is never alone with both hands in the water. Somebody stays beside the child.</source>
@@ -5639,7 +5640,7 @@
     </message>
     <message>
         <source>You raise and lower with the remote. For the swap you take your hands out and tap.</source>
-        <translation>Sie regeln mit der Fernbedienung hoch und herunter. Zum Umpolen nehmen Sie die Hände heraus und tippen.</translation>
+        <translation>Sie regeln mit der Fern­bedienung hoch und herunter. Zum Umpolen nehmen Sie die Hände heraus und tippen.</translation>
     </message>
     <message>
         <source>Pain</source>
@@ -5647,11 +5648,11 @@
     </message>
     <message>
         <source>Kept low until the size of the pads is entered under Machine and kit</source>
-        <translation>Niedrig gehalten, bis die Größe der Elektrodenpolster unter „Gerät und Zubehör“ eingetragen ist</translation>
+        <translation>Niedrig gehalten, bis die Größe der Elektroden­polster unter „Gerät und Zubehör“ eingetragen ist</translation>
     </message>
     <message>
         <source>%1 prescribed the other current</source>
-        <translation>Der andere Strom ist von %1 verordnet</translation>
+        <translation>Die andere Stromart ist von %1 verordnet</translation>
     </message>
     <message>
         <source>%1, noted %2. No session here until a clinician has looked at it.</source>
@@ -5659,7 +5660,7 @@
     </message>
     <message>
         <source>Enter the date of birth first: the limit of the current depends on it.</source>
-        <translation>Geben Sie zuerst den Geburtstag ein: Davon hängt die Grenze für den Strom ab.</translation>
+        <translation>Geben Sie zuerst das Geburtsdatum ein: Davon hängt die Grenze für den Strom ab.</translation>
     </message>
     <message>
         <source>Switch on</source>
@@ -5671,15 +5672,15 @@
     </message>
     <message>
         <source>Current at zero? Soak the pads again and flip the polarity switch.</source>
-        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und den Polschalter umlegen.</translation>
+        <translation>Strom auf null? Die Elektroden­polster wieder tränken und den Polschalter umlegen.</translation>
     </message>
     <message>
         <source>Current at zero? Soak the pads again and exchange them, right with left.</source>
-        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und tauschen, rechts gegen links.</translation>
+        <translation>Strom auf null? Die Elektroden­polster wieder tränken und tauschen, rechts gegen links.</translation>
     </message>
     <message>
         <source>Current at zero? Soak the pads again and swap the two leads.</source>
-        <translation>Strom auf null? Die Elektrodenpolster wieder tränken und die beiden Kabel vertauschen.</translation>
+        <translation>Strom auf null? Die Elektroden­polster wieder tränken und die beiden Kabel vertauschen.</translation>
     </message>
     <message>
         <source>Switch the machine on. Meter at zero, set to direct current?</source>
@@ -5691,19 +5692,19 @@
     </message>
     <message>
         <source>Put your hands in now and keep them still.</source>
-        <translation>Jetzt die Hände hineinlegen und still halten.</translation>
+        <translation>Jetzt die Hände hineinlegen und stillhalten.</translation>
     </message>
     <message>
         <source>Raise the current slowly with the remote.</source>
-        <translation>Den Strom mit der Fernbedienung langsam hochregeln.</translation>
+        <translation>Den Strom mit der Fern­bedienung langsam hochregeln.</translation>
     </message>
     <message>
         <source>Hold still. Both pads stay where they are.</source>
-        <translation>Stillhalten. Beide Elektrodenpolster bleiben, wo sie sind.</translation>
+        <translation>Stillhalten. Beide Elektroden­polster bleiben, wo sie sind.</translation>
     </message>
     <message>
         <source>Lower the current slowly to zero with the remote.</source>
-        <translation>Den Strom mit der Fernbedienung langsam auf null herunterregeln.</translation>
+        <translation>Den Strom mit der Fern­bedienung langsam auf null herunterregeln.</translation>
     </message>
     <message>
         <source>Meter at zero? Only then hands out. Dry them, machine off, and tap.</source>
@@ -5715,7 +5716,7 @@
     </message>
     <message>
         <source>Machine off, then take the pads off. Dry skin and kit.</source>
-        <translation>Gerät aus, dann die Elektrodenpolster abnehmen. Haut und Zubehör trocknen.</translation>
+        <translation>Gerät aus, dann die Elektroden­polster abnehmen. Haut und Zubehör trocknen.</translation>
     </message>
     <message>
         <source>Dry skin and kit.</source>
@@ -5754,16 +5755,12 @@
         <translation>An meiner Gesundheit hat sich nichts geändert</translation>
     </message>
     <message>
-        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
-        <translation>Meine Haut ist dort heil: kein Schnitt, keine neue Rötung, keine Blase oder Verbrennung</translation>
-    </message>
-    <message>
         <source>On, at zero, direct current: begin</source>
         <translation>An, auf null, Gleichstrom: beginnen</translation>
     </message>
     <message>
         <source>On, at zero, pulsed light on: begin</source>
-        <translation>An, auf null, Pulslicht an: beginnen</translation>
+        <translation>An, auf null, Pulslicht leuchtet: beginnen</translation>
     </message>
     <message>
         <source>Check</source>
@@ -5791,15 +5788,15 @@
     </message>
     <message>
         <source>With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay beside you, or use a pedal or a switch.</source>
-        <translation>Mit eingeschaltetem Vorleseprogramm beendet ein Tippen irgendwohin die Sitzung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
+        <translation>Mit ein­geschaltetem Vorlese­programm stoppt ein Tippen irgendwohin die Sitzung nicht. Bitten Sie jemanden, bei Ihnen zu bleiben, oder verwenden Sie ein Pedal oder einen Taster.</translation>
     </message>
     <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
-        <translation>Diese Passphrase ist zu kurz. Wählen Sie eine mit mindestens acht Zeichen.</translation>
+        <translation>Dieses Kennwort ist zu kurz. Wählen Sie eines mit mindestens acht Zeichen.</translation>
     </message>
     <message>
         <source>This file may be about somebody else: name or birth date differ, or are missing. Nothing was added.</source>
-        <translation>Diese Datei kann von jemand anderem handeln: Name oder Geburtsdatum sind anders oder fehlen. Nichts wurde hinzugefügt.</translation>
+        <translation>Diese Datei gehört vielleicht zu einer anderen Person: Name oder Geburtsdatum sind anders oder fehlen. Nichts wurde hinzugefügt.</translation>
     </message>
     <message>
         <source>A file of that name is there already. It was left as it is.</source>
@@ -5807,7 +5804,7 @@
     </message>
     <message>
         <source>The file with your record was moved, deleted or replaced while Firstdew was open. Nothing was saved. Close Firstdew, put the file back and open it again.</source>
-        <translation>Die Datei mit Ihren Einträgen wurde verschoben, gelöscht oder ersetzt, während Firstdew offen war. Nichts wurde gespeichert. Schließen Sie Firstdew, legen Sie die Datei zurück und öffnen Sie es wieder.</translation>
+        <translation>Die Datei mit Ihrer Aufzeichnung wurde verschoben, gelöscht oder ersetzt, während Firstdew offen war. Nichts wurde gespeichert. Schließen Sie Firstdew, legen Sie die Datei zurück und öffnen Sie es wieder.</translation>
     </message>
     <message>
         <source>This care sheet is dated in the future. Ask for one with the right date.</source>
@@ -5815,7 +5812,7 @@
     </message>
     <message>
         <source>Do you have a coil (intrauterine device or system) of any kind?</source>
-        <translation>Haben Sie eine Spirale (Intrauterinpessar oder -system) irgendeiner Art?</translation>
+        <translation>Haben Sie eine Spirale (Intrauterin­pessar oder -system) irgendeiner Art?</translation>
     </message>
     <message>
         <source>the child</source>
@@ -5827,7 +5824,7 @@
     </message>
     <message>
         <source>Does %1 have a pacemaker, a defibrillator or any other powered implant?</source>
-        <translation>Hat %1 einen Herzschrittmacher, einen Defibrillator oder ein anderes Implantat mit Strom?</translation>
+        <translation>Hat %1 einen Herz­schrittmacher, einen Defibrillator oder ein anderes elektrisches (aktives) Implantat?</translation>
     </message>
     <message>
         <source>Does %1 have metal in a bone or joint?</source>
@@ -5835,19 +5832,15 @@
     </message>
     <message>
         <source>Does %1 have a coil (intrauterine device or system) of any kind?</source>
-        <translation>Hat %1 eine Spirale (Intrauterinpessar oder -system) irgendeiner Art?</translation>
+        <translation>Hat %1 eine Spirale (Intrauterin­pessar oder -system) irgendeiner Art?</translation>
     </message>
     <message>
         <source>Does %1 have a heart rhythm disorder or epilepsy?</source>
-        <translation>Hat %1 eine Herzrhythmusstörung oder Epilepsie?</translation>
+        <translation>Hat %1 eine Herz­rhythmus­störung oder Epilepsie?</translation>
     </message>
     <message>
         <source>Does %1 have a tumour or a blood clot at present?</source>
         <translation>Hat %1 zurzeit einen Tumor oder ein Blutgerinnsel?</translation>
-    </message>
-    <message>
-        <source>Has %1 lost feeling in the skin, or is there a nerve disease there?</source>
-        <translation>Hat %1 das Gefühl in der Haut verloren, oder gibt es dort eine Nervenkrankheit?</translation>
     </message>
     <message>
         <source>Is %1 under five years old?</source>
@@ -5859,7 +5852,7 @@
     </message>
     <message>
         <source>Does %1 have eczema or inflamed skin where the treatment goes?</source>
-        <translation>Hat %1 an der Behandlungsstelle ein Ekzem oder entzündete Haut?</translation>
+        <translation>Hat %1 an der Behandlungs­stelle ein Ekzem oder entzündete Haut?</translation>
     </message>
     <message>
         <source>Does %1 have a wound too large to cover?</source>
@@ -5871,11 +5864,11 @@
     </message>
     <message>
         <source>a coil</source>
-        <translation>eine Spirale</translation>
+        <translation>Spirale</translation>
     </message>
     <message>
         <source>Wet at rest, noted %1. One report is not enough for a new course.</source>
-        <translation>Nass in Ruhe, notiert %1. Ein Eintrag reicht nicht für eine neue Kur.</translation>
+        <translation>In Ruhe nass, notiert: %1. Ein Eintrag reicht nicht für eine neue Behandlungs­serie.</translation>
     </message>
     <message>
         <source>Not better yet</source>
@@ -5883,11 +5876,11 @@
     </message>
     <message>
         <source>Your care sheet prescribes a current that your machine does not have. Ask who wrote it.</source>
-        <translation>Ihr Behandlungsblatt schreibt einen Strom vor, den Ihr Gerät nicht hat. Fragen Sie nach, wer es ausgestellt hat.</translation>
+        <translation>Ihr Behandlungs­blatt verordnet eine Stromart, die Ihr Gerät nicht liefert. Fragen Sie nach, wer es ausgestellt hat.</translation>
     </message>
     <message>
         <source>Enter first which current your machine has.</source>
-        <translation>Geben Sie zuerst ein, welchen Strom Ihr Gerät hat.</translation>
+        <translation>Geben Sie zuerst ein, welche Stromart Ihr Gerät liefert.</translation>
     </message>
     <message numerus="yes">
         <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
@@ -5898,24 +5891,24 @@
     </message>
     <message>
         <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
-        <translation>Sagen Sie, wie sehr das Schwitzen Sie jetzt stört. Dann kann die App sagen, ob die Kur geholfen hat.</translation>
+        <translation>Sagen Sie, wie sehr das Schwitzen Sie jetzt stört. Dann kann die App sagen, ob die Behandlungs­serie geholfen hat.</translation>
     </message>
     <message>
         <source>The answer comes with the first sessions and a week of check-ins.</source>
-        <translation>Die Antwort kommt mit den ersten Sitzungen und einer Woche Einträge.</translation>
+        <translation>Die Antwort kommt mit den ersten Sitzungen und einer Woche mit Tages­einträgen.</translation>
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) there is an answer.</source>
         <translation>
-            <numerusform>Nach %n weiteren Eintrag gibt es eine Antwort.</numerusform>
-            <numerusform>Nach %n weiteren Einträgen gibt es eine Antwort.</numerusform>
+            <numerusform>Nach einem weiteren Tages­eintrag gibt es eine Antwort.</numerusform>
+            <numerusform>Nach %n weiteren Tages­einträgen gibt es eine Antwort.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
         <translation>
-            <numerusform>Noch keine Veränderung. Das sagt wenig vor %n weiteren Sitzung.</numerusform>
-            <numerusform>Noch keine Veränderung. Das sagt wenig vor %n weiteren Sitzungen.</numerusform>
+            <numerusform>Noch keine Veränderung. Das sagt wenig, solange noch %n Sitzung fehlt.</numerusform>
+            <numerusform>Noch keine Veränderung. Das sagt wenig, solange noch %n Sitzungen fehlen.</numerusform>
         </translation>
     </message>
     <message>
@@ -5939,20 +5932,8 @@
         <translation>unter %1</translation>
     </message>
     <message>
-        <source>%1 now, %2 before the first session</source>
-        <translation>jetzt %1, vor der ersten Sitzung %2</translation>
-    </message>
-    <message>
-        <source>%1 now</source>
-        <translation>jetzt %1</translation>
-    </message>
-    <message>
         <source>Damp days a week: %1.</source>
         <translation>Feuchte Tage pro Woche: %1.</translation>
-    </message>
-    <message>
-        <source>Bother score: %1 now, %2 before.</source>
-        <translation>Belastung: jetzt %1, vorher %2.</translation>
     </message>
     <message>
         <source>Your latest dry spells were short.</source>
@@ -5984,7 +5965,7 @@
     </message>
     <message>
         <source>Something to look at today</source>
-        <translation>Heute gibt es etwas zu sehen</translation>
+        <translation>Heute bitte nachsehen</translation>
     </message>
     <message>
         <source>Done for today</source>
@@ -6014,7 +5995,7 @@
     <message>
         <source>%1: since %2</source>
         <comment>treatment: first day</comment>
-        <translation>%1: seit %2</translation>
+        <translation>%1: seit dem %2</translation>
     </message>
     <message>
         <source>You missed session %1 on %2. It is now today.</source>
@@ -6027,8 +6008,8 @@
     <message numerus="yes">
         <source>The plan puts %n session(s) on consecutive days.</source>
         <translation>
-            <numerusform>Der Plan legt %n Sitzung auf aufeinanderfolgende Tage.</numerusform>
-            <numerusform>Der Plan legt %n Sitzungen auf aufeinanderfolgende Tage.</numerusform>
+            <numerusform>Der Plan legt %n Sitzung auf aufeinander­folgende Tage.</numerusform>
+            <numerusform>Der Plan legt %n Sitzungen auf aufeinander­folgende Tage.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -6048,7 +6029,7 @@
     </message>
     <message>
         <source>Dampness may come back in that time. A top-up before you leave is worth it.</source>
-        <translation>In dieser Zeit kann die Feuchte zurückkommen. Ein Auffrischen vor der Abreise lohnt sich.</translation>
+        <translation>In dieser Zeit kann die Feuchte zurückkommen. Eine Auffrischung vor der Abreise lohnt sich.</translation>
     </message>
     <message>
         <source>Top up before you leave</source>
@@ -6056,7 +6037,7 @@
     </message>
     <message>
         <source>You are away. The call for a session comes when you are back.</source>
-        <translation>Sie sind nicht da. Der Aufruf zur Sitzung kommt, wenn Sie zurück sind.</translation>
+        <translation>Sie sind nicht da. Der Hinweis auf die Sitzung kommt, wenn Sie zurück sind.</translation>
     </message>
     <message>
         <source>%1: dry or clammy today?</source>
@@ -6072,31 +6053,31 @@
     </message>
     <message>
         <source>Dampness has probably begun.</source>
-        <translation>Die Feuchte hat wahrscheinlich begonnen.</translation>
+        <translation>Die Haut ist wahrscheinlich wieder feucht.</translation>
     </message>
     <message>
         <source>A top-up has been due since %1.</source>
-        <translation>Ein Auffrischen ist fällig seit %1.</translation>
+        <translation>Eine Auffrischung ist seit %1 fällig.</translation>
     </message>
     <message>
         <source>You may get clammy by tomorrow. A top-up now is worth it.</source>
-        <translation>Bis morgen kann es klamm werden. Ein Auffrischen lohnt sich jetzt.</translation>
+        <translation>Bis morgen kann die Haut klamm werden. Eine Auffrischung lohnt sich jetzt.</translation>
     </message>
     <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1. The curve above knows nothing of them.</source>
-        <translation>Nach Ihren bisherigen Einträgen hat die Feuchte mit einer Wahrscheinlichkeit von %1 begonnen. Die Kurve oben kennt sie nicht.</translation>
+        <source>Going by your check-ins so far, the chance that dampness has begun is %1. The curve above does not include them.</source>
+        <translation>Nach Ihren bisherigen Tages­einträgen ist die Haut mit einer Wahrschein­lichkeit von %1 schon wieder feucht. Die Kurve oben berücksichtigt diese Einträge nicht.</translation>
     </message>
     <message>
         <source>The chance that dampness has begun is %1. Today&apos;s report did not change it.</source>
-        <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Der Eintrag von heute hat daran nichts geändert.</translation>
+        <translation>Die Haut ist mit einer Wahrschein­lichkeit von %1 schon wieder feucht. Der Eintrag von heute hat daran nichts geändert.</translation>
     </message>
     <message>
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
-        <translation>Die Feuchte hat mit einer Wahrscheinlichkeit von %1 begonnen. Vor dem Eintrag von heute waren es %2.</translation>
+        <translation>Die Haut ist mit einer Wahrschein­lichkeit von %1 schon wieder feucht. Vor dem Eintrag von heute waren es %2.</translation>
     </message>
     <message>
         <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
-        <translation>Übung: Die Phase wartet. In einer echten Sitzung regeln Sie wieder hoch, wenn Sie bereit sind.</translation>
+        <translation>Übung: Die Phase ist angehalten. In einer echten Sitzung regeln Sie wieder hoch, wenn Sie so weit sind.</translation>
     </message>
     <message>
         <source>Stays off</source>
@@ -6149,28 +6130,8 @@
         <translation>Größe und Gewicht eintragen, dann zählt auch die Hautfläche hier.</translation>
     </message>
     <message>
-        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
-        <translation>Eine Fußsohle zählt als %1 cm², nach Größe und Gewicht.</translation>
-    </message>
-    <message>
-        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
-        <translation>Eine Handfläche zählt als %1 cm², nach Größe und Gewicht.</translation>
-    </message>
-    <message>
-        <source>One pad counts as %1 cm², as entered with the machine.</source>
-        <translation>Ein Polster zählt als %1 cm², wie beim Gerät eingetragen.</translation>
-    </message>
-    <message>
-        <source>One pad counts as %1 cm², as on the care sheet.</source>
-        <translation>Ein Polster zählt als %1 cm², wie auf dem Behandlungsblatt.</translation>
-    </message>
-    <message>
-        <source>No pad size is entered, so one pad counts as %1 cm².</source>
-        <translation>Die Größe der Polster ist nicht eingetragen, daher zählt eines als %1 cm².</translation>
-    </message>
-    <message>
         <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
-        <translation>Der Messwert liegt über der Grenze. Drehen Sie herunter und geben Sie dann ein, was das Gerät zeigt.</translation>
+        <translation>Die Anzeige liegt über der Grenze. Regeln Sie herunter und geben Sie dann ein, was sie zeigt.</translation>
     </message>
     <message>
         <source>No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.</source>
@@ -6196,15 +6157,15 @@
     <message numerus="yes">
         <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
         <translation>
-            <numerusform>War die Chance für den nächsten Tag %1, kam die Feuchte an %2 von %n Tag.</numerusform>
-            <numerusform>War die Chance für den nächsten Tag %1, kam die Feuchte an %2 von %n Tagen.</numerusform>
+            <numerusform>Lag die Wahrschein­lichkeit für den nächsten Tag bei %1, kam die Feuchte an %2 von %n Tag.</numerusform>
+            <numerusform>Lag die Wahrschein­lichkeit für den nächsten Tag bei %1, kam die Feuchte an %2 von %n Tagen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>After %n more check-in(s) the app can say how its forecasts have done.</source>
         <translation>
-            <numerusform>Nach %n weiteren Eintrag kann die App sagen, wie gut ihre Vorhersagen waren.</numerusform>
-            <numerusform>Nach %n weiteren Einträgen kann die App sagen, wie gut ihre Vorhersagen waren.</numerusform>
+            <numerusform>Nach einem weiteren Tages­eintrag kann die App sagen, wie gut ihre Vorhersagen waren.</numerusform>
+            <numerusform>Nach %n weiteren Tages­einträgen kann die App sagen, wie gut ihre Vorhersagen waren.</numerusform>
         </translation>
     </message>
     <message>
@@ -6217,7 +6178,7 @@
     </message>
     <message>
         <source>Today&apos;s session was stopped. Most of it was done, so it counts.</source>
-        <translation>Die heutige Sitzung wurde abgebrochen. Das meiste war geschafft, deshalb zählt sie.</translation>
+        <translation>Die heutige Sitzung wurde vorzeitig beendet. Das meiste war geschafft, deshalb zählt sie.</translation>
     </message>
     <message>
         <source>Saved.</source>
@@ -6230,6 +6191,347 @@
     <message>
         <source>The alarm is over.</source>
         <translation>Der Alarm ist vorbei.</translation>
+    </message>
+    <message>
+        <source>The sole of a foot counts as %1, by height and weight.</source>
+        <translation>Eine Fußsohle zählt als %1, nach Größe und Gewicht.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1, by height and weight.</source>
+        <translation>Eine Handfläche zählt als %1, nach Größe und Gewicht.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1, as entered with the machine.</source>
+        <translation>Ein Elektroden­polster zählt als %1, wie beim Gerät eingetragen.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1, as on the care sheet.</source>
+        <translation>Ein Elektroden­polster zählt als %1, wie auf dem Behandlungs­blatt.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1.</source>
+        <translation>Die Größe der Elektroden­polster ist nicht eingetragen, daher zählt eines als %1.</translation>
+    </message>
+    <message>
+        <source>%1 of current, about %2 in all</source>
+        <translation>%1 Strom, insgesamt etwa %2</translation>
+    </message>
+    <message>
+        <source>%1: no antiperspirant with aluminium for 24 hours</source>
+        <translation>%1: seit 24 Stunden kein Anti­transpirant mit Aluminium</translation>
+    </message>
+    <message>
+        <source>%1: not shaved for three days</source>
+        <translation>%1: seit drei Tagen nicht rasiert</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 in each tray</source>
+        <translation>Warmes Leitungswasser, etwa %1 in jeder Schale</translation>
+    </message>
+    <message>
+        <source>My skin is whole where I treat: no cut, no new redness, no blister or burn</source>
+        <translation>Meine Haut ist heil, wo ich behandle: kein Schnitt, keine neue Rötung, keine Blase oder Verbrennung</translation>
+    </message>
+    <message>
+        <source>Ready %1 from %2. %3</source>
+        <comment>day, time, what is then fulfilled</comment>
+        <translation>Möglich %1 ab %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 left in all</source>
+        <translation>insgesamt noch %1</translation>
+    </message>
+    <message>
+        <source>%1 %2 left</source>
+        <comment>minutes, seconds</comment>
+        <translation>noch %1 %2</translation>
+    </message>
+    <message>
+        <source>That does not belong to this step. Do what the screen says now. If in doubt, lower the current to zero and switch the machine off.</source>
+        <translation>Das gehört nicht zu diesem Schritt. Tun Sie jetzt, was der Bildschirm sagt. Im Zweifel regeln Sie den Strom auf null und schalten das Gerät aus.</translation>
+    </message>
+    <message>
+        <source>That did not work. Try again. If it happens again, end any session first, then close Firstdew and open it again.</source>
+        <translation>Das hat nicht geklappt. Versuchen Sie es noch einmal. Wenn es wieder geschieht, beenden Sie zuerst eine laufende Sitzung; schließen Sie dann Firstdew und öffnen Sie es wieder.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and what belongs to it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Have you lost feeling in the skin, or do you have a nerve disease where the treatment goes?</source>
+        <translation>Haben Sie das Gefühl in der Haut verloren, oder haben Sie dort, wo behandelt wird, eine Nerven­krankheit?</translation>
+    </message>
+    <message>
+        <source>Has %1 lost feeling in the skin, or is there a nerve disease where the treatment goes?</source>
+        <translation>Hat %1 das Gefühl in der Haut verloren, oder gibt es dort, wo behandelt wird, eine Nerven­krankheit?</translation>
+    </message>
+    <message>
+        <source>%1 mA·min</source>
+        <translation>%1&#xa0;mA·min</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1&#xa0;s</translation>
+    </message>
+    <message>
+        <source>%1 mg</source>
+        <translation>%1&#xa0;mg</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1&#xa0;ml</translation>
+    </message>
+    <message>
+        <source>%1 cm²</source>
+        <translation>%1&#xa0;cm²</translation>
+    </message>
+    <message>
+        <source>%1%</source>
+        <translation>%1&#xa0;%</translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s). Today is day %2.</source>
+        <translation>
+            <numerusform>Sie bleiben meist %1 bis %n Tag trocken. Heute ist Tag %2.</numerusform>
+            <numerusform>Sie bleiben meist %1 bis %n Tage trocken. Heute ist Tag %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s).</source>
+        <translation>
+            <numerusform>Sie bleiben meist %1 bis %n Tag trocken.</numerusform>
+            <numerusform>Sie bleiben meist %1 bis %n Tage trocken.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Half of your dry spells last longer than %n day(s); four in five are over between day %1 and day %2.</source>
+        <translation>
+            <numerusform>Die Hälfte Ihrer trockenen Zeiten dauert länger als %n Tag; vier von fünf enden zwischen Tag %1 und Tag %2.</numerusform>
+            <numerusform>Die Hälfte Ihrer trockenen Zeiten dauert länger als %n Tage; vier von fünf enden zwischen Tag %1 und Tag %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Pads off</source>
+        <translation>Polster abnehmen</translation>
+    </message>
+    <message>
+        <source>Dry off</source>
+        <translation>Abtrocknen</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you go by what you hear, and no voice here is known to speak your language. Ask somebody to stay beside you.</source>
+        <translation>Mit beiden Händen im Wasser richten Sie sich nach dem, was Sie hören, und von keiner Stimme hier ist bekannt, dass sie Ihre Sprache spricht. Bitten Sie jemanden, neben Ihnen zu bleiben.</translation>
+    </message>
+    <message>
+        <source>Turn the current to zero</source>
+        <translation>Strom auf null regeln</translation>
+    </message>
+    <message>
+        <source>Firstdew has stopped leading your session. Turn the current to zero, switch the machine off, then open Firstdew.</source>
+        <translation>Firstdew leitet die Sitzung nicht mehr. Regeln Sie den Strom auf null, schalten Sie das Gerät aus und öffnen Sie dann Firstdew.</translation>
+    </message>
+    <message>
+        <source>Shorter dry spells can have many reasons. If it goes on, tell your nurse or doctor.</source>
+        <translation>Kürzere trockene Zeiten können viele Gründe haben. Wenn es so weitergeht, sagen Sie es Ihrer Pflegekraft oder Praxis.</translation>
+    </message>
+    <message>
+        <source>The last session here was half a year ago or more: begin low again, and go by what is comfortable.</source>
+        <translation>Die letzte Sitzung hier ist ein halbes Jahr oder länger her: wieder niedrig beginnen und nur so hoch gehen, wie es angenehm ist.</translation>
+    </message>
+    <message>
+        <source>No reading of this current was noted here yet: begin low, and go by what is comfortable.</source>
+        <translation>Für diesen Strom ist hier noch kein Messwert notiert: niedrig beginnen und nur so hoch gehen, wie es angenehm ist.</translation>
+    </message>
+    <message>
+        <source>This passphrase is too long. Choose one of fewer than 250 characters.</source>
+        <translation>Dieses Kennwort ist zu lang. Wählen Sie eines mit weniger als 250 Zeichen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Usually dry for %n day(s) since about %1; before that, for %2.</source>
+        <comment>days, date, days</comment>
+        <translation>
+            <numerusform>Übliche trockene Zeit: %n Tag, etwa seit dem %1; davor %2 Tage.</numerusform>
+            <numerusform>Übliche trockene Zeit: %n Tage, etwa seit dem %1; davor %2 Tage.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1&#xa0;now, %2&#xa0;before the first session</source>
+        <translation>jetzt&#xa0;%1, vor der ersten Sitzung&#xa0;%2</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;now</source>
+        <translation>jetzt&#xa0;%1</translation>
+    </message>
+    <message>
+        <source>How much it bothers you: %1&#xa0;now, %2&#xa0;before.</source>
+        <translation>Belastung: jetzt&#xa0;%1, vorher&#xa0;%2.</translation>
+    </message>
+    <message>
+        <source>It rests while you pause this site.</source>
+        <translation>Er ruht, solange Sie hier aussetzen.</translation>
+    </message>
+    <message>
+        <source>It rests while hands and feet are treated together.</source>
+        <translation>Er ruht, solange Hände und Füße zusammen behandelt werden.</translation>
+    </message>
+    <message>
+        <source>It rests until the next check-in.</source>
+        <translation>Er ruht bis zum nächsten Tages­eintrag.</translation>
+    </message>
+    <message>
+        <source>It rests while no session is possible.</source>
+        <translation>Er ruht, solange keine Sitzung möglich ist.</translation>
+    </message>
+    <message>
+        <source>It rests because the sweating is back.</source>
+        <translation>Er ruht, weil das Schwitzen zurück ist.</translation>
+    </message>
+    <message>
+        <source>All pairs are complete.</source>
+        <translation>Alle Paare sind vollständig.</translation>
+    </message>
+    <message>
+        <source>It ended early, because the answer was clear.</source>
+        <translation>Der Vergleich endete früher, weil die Antwort klar war.</translation>
+    </message>
+    <message>
+        <source>You left it.</source>
+        <translation>Sie haben den Vergleich beendet.</translation>
+    </message>
+    <message>
+        <source>It ended because of the skin.</source>
+        <translation>Der Vergleich endete wegen der Haut.</translation>
+    </message>
+    <message>
+        <source>It ended because the sweating was back.</source>
+        <translation>Der Vergleich endete, weil das Schwitzen zurück war.</translation>
+    </message>
+    <message>
+        <source>It ended with the new course.</source>
+        <translation>Der Vergleich endete mit der neuen Behandlungs­serie.</translation>
+    </message>
+    <message>
+        <source>It ended with the other treatment.</source>
+        <translation>Der Vergleich endete mit der anderen Behandlung.</translation>
+    </message>
+    <message>
+        <source>It ended because three sessions in a row did not count.</source>
+        <translation>Der Vergleich endete, weil drei Sitzungen nacheinander nicht zählten.</translation>
+    </message>
+    <message>
+        <source>Whether the shorter session holds as long could not be told.</source>
+        <translation>Ob die kürzere Sitzung ebenso lange wirkt, ließ sich nicht sagen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held about as long: about %n day(s), and the usual one %1.</source>
+        <translation>
+            <numerusform>Die kürzere Sitzung wirkte etwa ebenso lange: etwa %n Tag, die übliche %1.</numerusform>
+            <numerusform>Die kürzere Sitzung wirkte etwa ebenso lange: etwa %n Tage, die übliche %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held less long: about %n day(s) instead of %1.</source>
+        <translation>
+            <numerusform>Die kürzere Sitzung wirkte weniger lange: etwa %n Tag statt %1.</numerusform>
+            <numerusform>Die kürzere Sitzung wirkte weniger lange: etwa %n Tage statt %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By these %n dry spell(s) it probably holds for %1 to %2 of the usual time.</source>
+        <translation>
+            <numerusform>Nach dieser %n trockenen Zeit wirkt sie wahrscheinlich %1 bis %2 der üblichen Zeit.</numerusform>
+            <numerusform>Nach diesen %n trockenen Zeiten wirkt sie wahrscheinlich %1 bis %2 der üblichen Zeit.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You compare a session of %1 with your usual one of %2, in %n pair(s) of dry spells. Chance decides which comes first.</source>
+        <translation>
+            <numerusform>Sie vergleichen eine Sitzung von %1 mit der üblichen von %2, in %n Paar trockener Zeiten. Der Zufall entscheidet, welche zuerst kommt.</numerusform>
+            <numerusform>Sie vergleichen eine Sitzung von %1 mit der üblichen von %2, in %n Paaren trockener Zeiten. Der Zufall entscheidet, welche zuerst kommt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only the time is shorter. Current and limits stay as they are.</source>
+        <translation>Nur die Zeit ist kürzer. Strom und Grenzen bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Meanwhile the forecast calls for no top-up. The first clammy day at rest does, unless the skin is still settling on the day after a session. So you may be clammy more often.</source>
+        <translation>Die Vorhersage ruft solange zu keiner Auffrischung auf. Das tut der erste Tag, an dem Sie in Ruhe klamm sind, außer wenn sich die Haut am Tag nach einer Sitzung noch beruhigt. Sie können also öfter klamm sein.</translation>
+    </message>
+    <message>
+        <source>Only sessions that the app leads to the end count. Check in every day.</source>
+        <translation>Nur Sitzungen, die die App bis zum Ende leitet, zählen. Machen Sie jeden Tag einen Tages­eintrag.</translation>
+    </message>
+    <message>
+        <source>It can take months. It ends earlier if the shorter session clearly holds less long, or if the skin or the sweating requires it. You can leave at any time.</source>
+        <translation>Es kann Monate dauern. Wirkt die kürzere klar weniger lange, oder verlangen es Haut oder Schwitzen, endet der Vergleich früher. Sie können ihn jederzeit beenden.</translation>
+    </message>
+    <message>
+        <source>Agree on it with your prescriber or nurse first, and follow your machine&apos;s instructions.</source>
+        <translation>Sprechen Sie es zuerst mit Ihrer Praxis oder Pflegekraft ab, und folgen Sie der Anleitung Ihres Geräts.</translation>
+    </message>
+    <message>
+        <source>Pair %1 of %2.</source>
+        <translation>Paar %1 von %2.</translation>
+    </message>
+    <message>
+        <source>Until then your sessions are the usual ones, and the forecast calls for top-ups again.</source>
+        <translation>Bis dahin machen Sie die üblichen Sitzungen, und die Vorhersage ruft wieder zu Auffrischungen auf.</translation>
+    </message>
+    <message>
+        <source>This dry spell followed the shorter session.</source>
+        <translation>Diese trockene Zeit folgte auf die kürzere Sitzung.</translation>
+    </message>
+    <message>
+        <source>This dry spell followed the usual session.</source>
+        <translation>Diese trockene Zeit folgte auf die übliche Sitzung.</translation>
+    </message>
+    <message>
+        <source>The next session is the shorter one: %1.</source>
+        <translation>Die nächste Sitzung ist die kürzere: %1.</translation>
+    </message>
+    <message>
+        <source>The next session is the usual one: %1.</source>
+        <translation>Die nächste Sitzung ist die übliche: %1.</translation>
+    </message>
+    <message>
+        <source>The forecast calls for no top-up meanwhile. A clammy day at rest does.</source>
+        <translation>Die Vorhersage ruft solange zu keiner Auffrischung auf. Das tut ein Tag, an dem Sie in Ruhe klamm sind.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>Vom %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Sessions are as long as usual again. Talk to your prescriber or nurse about the answer.</source>
+        <translation>Sitzungen dauern wieder so lange wie üblich. Sprechen Sie mit Ihrer Praxis oder Pflegekraft über die Antwort.</translation>
+    </message>
+    <message>
+        <source>Shorter session compared with the usual one since %1</source>
+        <translation>Kürzere Sitzung im Vergleich mit der üblichen, seit %1</translation>
+    </message>
+    <message>
+        <source>pair %1 of %2; no answer yet</source>
+        <translation>Paar %1 von %2; noch keine Antwort</translation>
+    </message>
+    <message>
+        <source>You compare: this time the shorter session, %1.</source>
+        <translation>Sie vergleichen: dieses Mal die kürzere Sitzung, %1.</translation>
+    </message>
+    <message>
+        <source>You compare: this time the usual session, %1.</source>
+        <translation>Sie vergleichen: dieses Mal die übliche Sitzung, %1.</translation>
+    </message>
+    <message>
+        <source>You compare session lengths: pair %1 of %2. The forecast calls for no top-up meanwhile; a clammy day at rest does.</source>
+        <translation>Sie vergleichen Sitzungslängen: Paar %1 von %2. Die Vorhersage ruft solange zu keiner Auffrischung auf; das tut ein Tag, an dem Sie in Ruhe klamm sind.</translation>
     </message>
 </context>
 <context>
@@ -6244,7 +6546,7 @@
     </message>
     <message>
         <source>A bar for each dry spell comes here once the course is under way.</source>
-        <translation>Für jede trockene Zeit kommt hier ein Balken, sobald die Behandlung läuft.</translation>
+        <translation>Für jede trockene Zeit kommt hier ein Balken, sobald die Behandlungs­serie läuft.</translation>
     </message>
 </context>
 <context>
@@ -6262,7 +6564,7 @@
     <name>firstdew::controls::DampnessChart</name>
     <message>
         <source>Chance</source>
-        <translation>Risiko</translation>
+        <translation>Wahrsch.</translation>
     </message>
 </context>
 <context>
@@ -6289,8 +6591,8 @@
 <context>
     <name>firstdew::viewmodels::BathModel</name>
     <message>
-        <source>Write down who cleared it, so that the summary can say so.</source>
-        <translation>Schreiben Sie auf, wer es erlaubt hat, damit es im Bericht steht.</translation>
+        <source>Write down who approved it, so that the summary can say so.</source>
+        <translation>Schreiben Sie auf, wer es freigegeben hat, damit es im Bericht steht.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6328,8 +6630,8 @@
     <message numerus="yes">
         <source>%n damp day(s) of %1 with a check-in</source>
         <translation>
-            <numerusform>%n feuchter Tag von %1 mit Eintrag</numerusform>
-            <numerusform>%n feuchte Tage von %1 mit Eintrag</numerusform>
+            <numerusform>%n feuchter Tag von %1 mit Tages­eintrag</numerusform>
+            <numerusform>%n feuchte Tage von %1 mit Tages­eintrag</numerusform>
         </translation>
     </message>
 </context>

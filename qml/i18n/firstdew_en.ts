@@ -143,14 +143,21 @@
             <numerusform>Days dry after the latest %n sessions. Hollow: first damp day unknown. Pointed: end not seen.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>median %n day(s) (%1: %2 to %3)</source>
+        <translation>
+            <numerusform>median %n day (%1: %2 to %3)</numerusform>
+            <numerusform>median %n days (%1: %2 to %3)</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>Plan</name>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>The course runs %n day past its four weeks.</numerusform>
-            <numerusform>The course runs %n days past its four weeks.</numerusform>
+            <numerusform>The course will end %n day late.</numerusform>
+            <numerusform>The course will end %n days late.</numerusform>
         </translation>
     </message>
 </context>
@@ -225,10 +232,10 @@
 <context>
     <name>Words</name>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>The course runs %n day past its four weeks.</numerusform>
-            <numerusform>The course runs %n days past its four weeks.</numerusform>
+            <numerusform>The course will end %n day late.</numerusform>
+            <numerusform>The course will end %n days late.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -313,6 +320,63 @@
         <translation>
             <numerusform>After %n more check-in the app can say how its forecasts have done.</numerusform>
             <numerusform>After %n more check-ins the app can say how its forecasts have done.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s). Today is day %2.</source>
+        <translation>
+            <numerusform>You usually stay dry %1 to %n day. Today is day %2.</numerusform>
+            <numerusform>You usually stay dry %1 to %n days. Today is day %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s).</source>
+        <translation>
+            <numerusform>You usually stay dry %1 to %n day.</numerusform>
+            <numerusform>You usually stay dry %1 to %n days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Half of your dry spells last longer than %n day(s); four in five are over between day %1 and day %2.</source>
+        <translation>
+            <numerusform>Half of your dry spells last longer than %n day; four in five are over between day %1 and day %2.</numerusform>
+            <numerusform>Half of your dry spells last longer than %n days; four in five are over between day %1 and day %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Usually dry for %n day(s) since about %1; before that, for %2.</source>
+        <comment>days, date, days</comment>
+        <translation>
+            <numerusform>Usually dry for %n day since about %1; before that, for %2.</numerusform>
+            <numerusform>Usually dry for %n days since about %1; before that, for %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held about as long: about %n day(s), and the usual one %1.</source>
+        <translation>
+            <numerusform>The shorter session held about as long: about %n day, and the usual one %1.</numerusform>
+            <numerusform>The shorter session held about as long: about %n days, and the usual one %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held less long: about %n day(s) instead of %1.</source>
+        <translation>
+            <numerusform>The shorter session held less long: about %n day instead of %1.</numerusform>
+            <numerusform>The shorter session held less long: about %n days instead of %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By these %n dry spell(s) it probably holds for %1 to %2 of the usual time.</source>
+        <translation>
+            <numerusform>By this %n dry spell it probably holds for %1 to %2 of the usual time.</numerusform>
+            <numerusform>By these %n dry spells it probably holds for %1 to %2 of the usual time.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You compare a session of %1 with your usual one of %2, in %n pair(s) of dry spells. Chance decides which comes first.</source>
+        <translation>
+            <numerusform>You compare a session of %1 with your usual one of %2, in %n pair of dry spells. Chance decides which comes first.</numerusform>
+            <numerusform>You compare a session of %1 with your usual one of %2, in %n pairs of dry spells. Chance decides which comes first.</numerusform>
         </translation>
     </message>
 </context>

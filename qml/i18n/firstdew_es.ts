@@ -66,11 +66,11 @@
     </message>
     <message>
         <source>No session is planned on these days. The course moves around them. If a top-up would be due then, it is offered before you leave.</source>
-        <translation>En estos días no se planea ninguna sesión; el curso se adapta. Si tocara un repaso en esos días, se ofrece antes de salir.</translation>
+        <translation>En estos días no se planifica ninguna sesión; el ciclo se adapta. Si tocara un refuerzo en esos días, se ofrece antes de salir.</translation>
     </message>
     <message>
         <source>Taking the kit along</source>
-        <translation>Llevar el equipo de viaje</translation>
+        <translation>Llevar el material de viaje</translation>
     </message>
 </context>
 <context>
@@ -84,7 +84,7 @@
     <name>Bath</name>
     <message>
         <source>Before a session, Firstdew has to know where you treat, with which machine, and your answers to the health questions.</source>
-        <translation>Antes de una sesión, Firstdew debe saber dónde trata, con qué máquina y sus respuestas a las preguntas de salud.</translation>
+        <translation>Antes de una sesión, Firstdew necesita saber qué zona trata, con qué aparato y sus respuestas a las preguntas de salud.</translation>
     </message>
 </context>
 <context>
@@ -95,31 +95,31 @@
     </message>
     <message>
         <source>Stopped</source>
-        <translation>Detenido</translation>
+        <translation>Sesión detenida</translation>
     </message>
     <message>
-        <source>The batteries are near their end.</source>
-        <translation>Las pilas están a punto de agotarse.</translation>
+        <source>The batteries are nearly empty.</source>
+        <translation>Las pilas están casi agotadas.</translation>
     </message>
     <message>
         <source>How did it feel?</source>
-        <translation>¿Cómo se sintió?</translation>
+        <translation>¿Qué sensación tuvo?</translation>
     </message>
     <message>
         <source>Highest comfortable reading</source>
-        <translation>Lectura cómoda más alta</translation>
+        <translation>Lectura cómoda máxima</translation>
     </message>
     <message>
         <source>Skin now</source>
         <translation>La piel ahora</translation>
     </message>
     <message>
-        <source>Keep in the diary</source>
+        <source>Save in the diary</source>
         <translation>Guardar en el diario</translation>
     </message>
     <message>
-        <source>Current at zero, machine off, then lift out.</source>
-        <translation>Corriente a cero, máquina apagada y después saque la piel del agua.</translation>
+        <source>Current at zero, machine off. Then take your hands or feet out.</source>
+        <translation>Corriente a cero, aparato apagado y después saque las manos o los pies.</translation>
     </message>
     <message>
         <source>Current at zero, machine off, then take the pads off.</source>
@@ -127,7 +127,7 @@
     </message>
     <message>
         <source>Dry your skin and the kit completely.</source>
-        <translation>Seque del todo la piel y el equipo.</translation>
+        <translation>Seque del todo la piel y el material.</translation>
     </message>
     <message>
         <source>Take the batteries out.</source>
@@ -174,7 +174,7 @@
     <name>BathAsLast</name>
     <message>
         <source>Next: %1</source>
-        <translation>Ahora: %1</translation>
+        <translation>A continuación: %1</translation>
     </message>
     <message>
         <source>Change</source>
@@ -182,7 +182,7 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Adulto junto al niño: %1</translation>
+        <translation>Persona adulta acompañante: %1</translation>
     </message>
     <message>
         <source>True</source>
@@ -197,12 +197,12 @@
         <translation>Prepare todo y encienda</translation>
     </message>
     <message>
-        <source>The batteries are near their end. Have new ones at hand.</source>
+        <source>The batteries are nearly empty. Have new ones at hand.</source>
         <translation>Las pilas están casi agotadas. Tenga otras a mano.</translation>
     </message>
     <message>
-        <source>Go on</source>
-        <translation>Seguir</translation>
+        <source>Continue</source>
+        <translation>Continuar</translation>
     </message>
     <message>
         <source>Enough for today</source>
@@ -217,35 +217,35 @@
     <name>BathBlocked</name>
     <message>
         <source>No session now</source>
-        <translation>Ahora ninguna sesión</translation>
+        <translation>Ahora no haga ninguna sesión</translation>
     </message>
     <message>
         <source>Ask a clinician first</source>
-        <translation>Pregunte antes a un profesional sanitario</translation>
+        <translation>Consulte antes a un profesional sanitario</translation>
     </message>
     <message>
-        <source>Because of this, there must be no session until a clinician has cleared it:</source>
-        <translation>Por esto no debe haber ninguna sesión hasta que un profesional sanitario lo permita:</translation>
+        <source>Because of this, there must be no session until a clinician has approved treatment:</source>
+        <translation>Por esto no debe haber ninguna sesión hasta que un profesional sanitario lo autorice:</translation>
     </message>
     <message>
         <source>Go on only with a clinician&apos;s word on this:</source>
-        <translation>Siga solo si un profesional sanitario lo ha permitido:</translation>
+        <translation>Siga solo si un profesional sanitario ha autorizado esto:</translation>
     </message>
     <message>
         <source>What is safe now: leave the machine off. Nothing is lost by waiting.</source>
         <translation>Lo seguro ahora: deje el aparato apagado. No se pierde nada por esperar.</translation>
     </message>
     <message>
-        <source>A clinician has cleared it</source>
-        <translation>Un profesional sanitario lo ha permitido</translation>
+        <source>A clinician has approved it</source>
+        <translation>Un profesional sanitario lo ha autorizado</translation>
     </message>
     <message>
-        <source>Who cleared it</source>
-        <translation>Quién lo permitió</translation>
+        <source>Who approved it</source>
+        <translation>Quién lo autorizó</translation>
     </message>
     <message>
         <source>Record and go on</source>
-        <translation>Anotar y seguir</translation>
+        <translation>Anotar y continuar</translation>
     </message>
     <message>
         <source>Back</source>
@@ -253,7 +253,7 @@
     </message>
     <message>
         <source>Only if a doctor or nurse who knows of this and of your treatment said yes. The name goes onto the summary.</source>
-        <translation>Solo si un médico o una enfermera que conoce esto y su tratamiento ha dicho que sí. El nombre aparece en el resumen.</translation>
+        <translation>Solo si un médico o un profesional de enfermería que conoce esto y su tratamiento ha dicho que sí. El nombre aparece en el resumen.</translation>
     </message>
 </context>
 <context>
@@ -284,10 +284,10 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Adulto junto al niño: %1</translation>
+        <translation>Persona adulta acompañante: %1</translation>
     </message>
     <message>
-        <source>Go on</source>
+        <source>Continue</source>
         <translation>Continuar</translation>
     </message>
     <message>
@@ -315,14 +315,14 @@
     </message>
     <message>
         <source>A tap anywhere stops.</source>
-        <translation>Un toque en cualquier sitio detiene.</translation>
+        <translation>Un toque en cualquier sitio detiene la sesión.</translation>
     </message>
 </context>
 <context>
     <name>BathMeanwhile</name>
     <message>
         <source>Welcome back</source>
-        <translation>Bienvenido de nuevo</translation>
+        <translation>Hola de nuevo</translation>
     </message>
     <message>
         <source>The session was interrupted: %1. The current may still be flowing.</source>
@@ -381,7 +381,7 @@
     </message>
     <message>
         <source>Meter reading, mA</source>
-        <translation>Lectura del medidor, mA</translation>
+        <translation>Medidor, mA</translation>
     </message>
     <message>
         <source>Delete</source>
@@ -424,7 +424,7 @@
     </message>
     <message>
         <source>After a real session you dry your skin and the kit, say how it felt, and look at your skin.</source>
-        <translation>Después de una sesión real seca la piel y el equipo, dice cómo fue y se mira la piel.</translation>
+        <translation>Después de una sesión real, seque la piel y el material, diga qué sensación tuvo y mírese la piel.</translation>
     </message>
     <message>
         <source>Practise again</source>
@@ -508,28 +508,16 @@
         <translation>Atrás</translation>
     </message>
     <message>
-        <source>Antiperspirant with aluminium there in the last 24 hours?</source>
-        <translation>¿Antitranspirante con aluminio ahí en las últimas 24 horas?</translation>
-    </message>
-    <message>
         <source>No</source>
         <translation>No</translation>
-    </message>
-    <message>
-        <source>Shaved there in the last three days?</source>
-        <translation>¿Se ha afeitado ahí en los últimos tres días?</translation>
-    </message>
-    <message>
-        <source>Small cuts on the skin there?</source>
-        <translation>¿Cortes pequeños en la piel ahí?</translation>
     </message>
     <message>
         <source>Yes</source>
         <translation>Sí</translation>
     </message>
     <message>
-        <source>The batteries are near their end. Have new ones at hand.</source>
-        <translation>Las pilas se están agotando. Ten otras a mano.</translation>
+        <source>The batteries are nearly empty. Have new ones at hand.</source>
+        <translation>Las pilas están casi agotadas. Tenga otras a mano.</translation>
     </message>
     <message>
         <source>You raise and lower with the remote control. While your hands are in, any key or a tap anywhere on the screen, with elbow or nose, stops. For the swap: meter at zero, hands out, dry them, swap, tap. The phone waits. It cannot see the current: watch the meter yourself.</source>
@@ -555,6 +543,18 @@
         <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
         <translation>Durante toda la sesión se oye un sonido suave. Si se interrumpe, baje la corriente a cero y apague el aparato.</translation>
     </message>
+    <message>
+        <source>%1: antiperspirant with aluminium in the last 24 hours?</source>
+        <translation>%1: ¿antitranspirante con aluminio en las últimas 24 horas?</translation>
+    </message>
+    <message>
+        <source>%1: shaved in the last three days?</source>
+        <translation>%1: ¿afeitado en los últimos tres días?</translation>
+    </message>
+    <message>
+        <source>%1: small cuts on the skin?</source>
+        <translation>%1: ¿cortes pequeños en la piel?</translation>
+    </message>
 </context>
 <context>
     <name>BathRun</name>
@@ -564,11 +564,11 @@
     </message>
     <message>
         <source>Too high. Turn it down on the machine now.</source>
-        <translation>Demasiado alta. Bájela ahora en la máquina.</translation>
+        <translation>Demasiado alta. Bájela ahora en el aparato.</translation>
     </message>
     <message>
         <source>Down to %1 or less. Then enter what the meter shows.</source>
-        <translation>Hasta %1 o menos. Después escriba lo que marca el medidor.</translation>
+        <translation>Baje a %1 o menos. Después escriba lo que marca el medidor.</translation>
     </message>
     <message>
         <source>The last steps could not be saved yet. The session goes on; it is tried again.</source>
@@ -576,7 +576,7 @@
     </message>
     <message>
         <source>You cannot hear Firstdew right now. Watch the screen, or stop.</source>
-        <translation>Ahora no se oye a Firstdew. Mire la pantalla o termine.</translation>
+        <translation>Ahora no se oye a Firstdew. Mire la pantalla o pare.</translation>
     </message>
     <message>
         <source>Down</source>
@@ -622,7 +622,7 @@
         <translation>Atrás</translation>
     </message>
     <message>
-        <source>Answer each question for the person treated, as it is today.</source>
+        <source>Answer each question for the person treated, as things are today.</source>
         <translation>Responda a cada pregunta por la persona tratada, tal como está hoy.</translation>
     </message>
     <message>
@@ -634,19 +634,19 @@
     <name>BotherPage</name>
     <message>
         <source>Over the last week, which comes nearest?</source>
-        <translation>En la última semana, ¿qué se acerca más?</translation>
+        <translation>¿Qué se ajusta mejor a la última semana?</translation>
     </message>
     <message>
         <source>I can live with it, and now and then it gets in my way</source>
-        <translation>Puedo vivir con ello, y a veces me estorba</translation>
+        <translation>Puedo vivir con ello, y a veces me limita en mi día a día</translation>
     </message>
     <message>
         <source>I can barely live with it, and it often gets in my way</source>
-        <translation>Apenas puedo vivir con ello, y a menudo me estorba</translation>
+        <translation>Apenas puedo vivir con ello, y a menudo me limita en mi día a día</translation>
     </message>
     <message>
         <source>I cannot live with it; it is always in my way</source>
-        <translation>No puedo vivir con ello; siempre me estorba</translation>
+        <translation>No puedo vivir con ello; siempre me limita en mi día a día</translation>
     </message>
     <message>
         <source>How much the sweating bothers you</source>
@@ -654,7 +654,7 @@
     </message>
     <message>
         <source>I hardly notice it, and it never gets in my way</source>
-        <translation>Apenas lo noto y nunca me estorba</translation>
+        <translation>Apenas lo noto y nunca me limita en mi día a día</translation>
     </message>
 </context>
 <context>
@@ -676,11 +676,11 @@
     </message>
     <message>
         <source>Add a care sheet</source>
-        <translation>Leer una hoja de cuidados</translation>
+        <translation>Añadir una hoja de cuidados</translation>
     </message>
     <message>
         <source>Use this care sheet</source>
-        <translation>Aceptarla</translation>
+        <translation>Usar esta hoja de cuidados</translation>
     </message>
     <message>
         <source>Show as a code to scan</source>
@@ -692,7 +692,7 @@
     </message>
     <message>
         <source>It holds the whole care sheet. Show it only to those who treat you.</source>
-        <translation>Contiene toda la hoja de cuidados. Muéstrelo solo a quienes le tratan.</translation>
+        <translation>Contiene toda la hoja de cuidados. Muéstrelo solo a quienes llevan su tratamiento.</translation>
     </message>
     <message>
         <source>In use for: %1</source>
@@ -708,11 +708,11 @@
     </message>
     <message>
         <source>My prescriber told me that more is allowed from now on</source>
-        <translation>Quien me receta el tratamiento me ha dicho que desde ahora se permite más</translation>
+        <translation>Mi médico me ha dicho que desde ahora se permite más</translation>
     </message>
     <message>
         <source>From your prescriber: the code on paper or on another phone, a picture of it, or a file. No care sheet can raise the usual limits.</source>
-        <translation>De quien le prescribe: el código en papel o en otro teléfono, una foto de él o un archivo. Ninguna hoja de cuidados puede subir los límites habituales.</translation>
+        <translation>De su médico: el código en papel o en otro teléfono, una foto de él o un archivo. Ninguna hoja de cuidados puede subir los límites habituales.</translation>
     </message>
     <message>
         <source>Stop the camera</source>
@@ -739,7 +739,7 @@
     </message>
     <message>
         <source>Choose somebody from the caseload.</source>
-        <translation>Elija a alguien de la lista de personas.</translation>
+        <translation>Elija a alguien de las personas a su cargo.</translation>
     </message>
 </context>
 <context>
@@ -757,19 +757,19 @@
     </message>
     <message>
         <source>%1: a health answer stops sessions since %2</source>
-        <translation>%1: una respuesta de salud impide las sesiones desde el %2</translation>
+        <translation>%1: sesiones bloqueadas desde el %2 (preguntas de salud)</translation>
     </message>
     <message>
         <source>%1: stopped in the first course on %2</source>
-        <translation>%1: dejó el primer curso el %2</translation>
+        <translation>%1: dejó el primer ciclo el %2</translation>
     </message>
     <message>
         <source>%1: the course did not help, last session %2</source>
-        <translation>%1: el curso no ayudó, última sesión el %2</translation>
+        <translation>%1: el ciclo no ayudó, última sesión el %2</translation>
     </message>
     <message>
         <source>%1: top-up overdue since %2</source>
-        <translation>%1: repaso atrasado desde el %2</translation>
+        <translation>%1: refuerzo atrasado desde el %2</translation>
     </message>
     <message>
         <source>Silent since %1</source>
@@ -785,7 +785,7 @@
     </message>
     <message>
         <source>The passphrase does not open it. Ask its owner for the right one.</source>
-        <translation>La contraseña no lo abre. Pida la correcta a su dueño.</translation>
+        <translation>La contraseña no lo abre. Pida la correcta a esa persona.</translation>
     </message>
     <message>
         <source>This folder cannot be read now. Look whether it is still there, or choose another one.</source>
@@ -793,11 +793,15 @@
     </message>
     <message>
         <source>This folder holds too many files. Put the records into a folder of their own.</source>
-        <translation>Esta carpeta tiene demasiados archivos. Ponga los registros en una carpeta propia.</translation>
+        <translation>Esta carpeta tiene demasiados archivos. Ponga los historiales en una carpeta propia.</translation>
     </message>
     <message>
         <source>It is damaged, or came over in part. Ask its owner to send it again.</source>
-        <translation>Está dañado o llegó en parte. Pida a su dueño que lo envíe otra vez.</translation>
+        <translation>Está dañado o llegó incompleto. Pida a esa persona que lo envíe otra vez.</translation>
+    </message>
+    <message>
+        <source>%1: dry spells shorter since about %2</source>
+        <translation>%1: periodos secos más cortos desde alrededor del %2</translation>
     </message>
 </context>
 <context>
@@ -819,7 +823,7 @@
     <name>Caseload</name>
     <message>
         <source>Caseload</source>
-        <translation>Mis personas</translation>
+        <translation>Personas a mi cargo</translation>
     </message>
     <message>
         <source>Reading file %1 of %2</source>
@@ -827,11 +831,11 @@
     </message>
     <message>
         <source>%1 of %2 need a call.</source>
-        <translation>%1 de %2 necesitan una llamada.</translation>
+        <translation>Necesitan una llamada: %1 de %2.</translation>
     </message>
     <message>
         <source>All are doing well.</source>
-        <translation>Todos van bien.</translation>
+        <translation>Todas las personas van bien.</translation>
     </message>
     <message numerus="yes">
         <source>%n file(s) could not be read. See the end of the list.</source>
@@ -842,11 +846,11 @@
     </message>
     <message>
         <source>There are no records in these files.</source>
-        <translation>No hay registros en estos archivos.</translation>
+        <translation>No hay historiales en estos archivos.</translation>
     </message>
     <message>
         <source>Ask the people you teach for their record or back-up, and put the files into one folder. They are read here and stay as they are.</source>
-        <translation>Pida a las personas que enseña su registro o su copia y ponga los archivos en una carpeta. Aquí se leen y quedan como están.</translation>
+        <translation>Pida a las personas a las que enseña su historial o su copia de seguridad y ponga los archivos en una carpeta. Aquí se leen y quedan como están.</translation>
     </message>
     <message>
         <source>Not read</source>
@@ -866,7 +870,7 @@
     </message>
     <message>
         <source>Where the records are</source>
-        <translation>Dónde están los registros</translation>
+        <translation>Dónde están los historiales</translation>
     </message>
     <message>
         <source>Choose the folder</source>
@@ -923,10 +927,41 @@
     </message>
 </context>
 <context>
+    <name>ComparisonCard</name>
+    <message>
+        <source>Is a shorter session enough?</source>
+        <translation>¿Basta una sesión más corta?</translation>
+    </message>
+    <message>
+        <source>You can find out by comparing the two, one dry spell after the other.</source>
+        <translation>Puede averiguarlo comparando las dos, un periodo seco tras otro.</translation>
+    </message>
+    <message>
+        <source>How it works</source>
+        <translation>Cómo funciona</translation>
+    </message>
+    <message>
+        <source>Compare again</source>
+        <translation>Comparar otra vez</translation>
+    </message>
+    <message>
+        <source>My prescriber or nurse agrees</source>
+        <translation>Mi médico o el personal de enfermería está de acuerdo</translation>
+    </message>
+    <message>
+        <source>Start comparing</source>
+        <translation>Empezar a comparar</translation>
+    </message>
+    <message>
+        <source>Leave the comparison</source>
+        <translation>Dejar la comparación</translation>
+    </message>
+</context>
+<context>
     <name>CourseDates</name>
     <message>
         <source>%1, done</source>
-        <translation>%1, hecho</translation>
+        <translation>%1, hecha</translation>
     </message>
     <message>
         <source>%1, planned. Tap to move it.</source>
@@ -941,18 +976,18 @@
     <name>CoursePlan</name>
     <message>
         <source>Sessions of this course</source>
-        <translation>Sesiones de este curso</translation>
+        <translation>Sesiones de este ciclo</translation>
     </message>
     <message>
         <source>Move</source>
         <translation>Mover</translation>
     </message>
     <message>
-        <source>Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.</source>
-        <translation>Si es posible termina antes de: %1. Una sesión perdida se mueve sola; el resto se planea de nuevo.</translation>
+        <source>Planned to end by %1. If you miss a session, the rest moves.</source>
+        <translation>Si es posible, termina como muy tarde: %1. Una sesión perdida se mueve sola; el resto se planifica de nuevo.</translation>
     </message>
     <message>
-        <source>Begin anew</source>
+        <source>Start again</source>
         <translation>Empezar de nuevo</translation>
     </message>
     <message>
@@ -965,11 +1000,11 @@
     </message>
     <message>
         <source>Days that suit you (none = any day)</source>
-        <translation>Días que le convienen (ninguno = todos)</translation>
+        <translation>Días que le convienen (si no elige, todos)</translation>
     </message>
     <message>
         <source>Plan the course</source>
-        <translation>Planear el curso</translation>
+        <translation>Planificar el ciclo</translation>
     </message>
     <message>
         <source>Move session %1</source>
@@ -981,11 +1016,11 @@
     </message>
     <message>
         <source>Plan a course</source>
-        <translation>Planificar un curso</translation>
+        <translation>Planificar un ciclo</translation>
     </message>
     <message>
         <source>Single sessions keep you dry now. A whole course is for the beginning, or when full sweating is back.</source>
-        <translation>Ahora te mantienes seco con sesiones sueltas. Un curso entero es para el comienzo o para cuando vuelve el sudor de antes.</translation>
+        <translation>Ahora le bastan sesiones sueltas para mantener la piel seca. Un ciclo entero es para el comienzo o para cuando vuelve la sudoración intensa.</translation>
     </message>
     <message>
         <source>Where sessions crowd</source>
@@ -1004,11 +1039,11 @@
     <name>DampnessLine</name>
     <message>
         <source>Dampness over time, %1</source>
-        <translation>Humedad en el tiempo, %1</translation>
+        <translation>Evolución de la humedad, %1</translation>
     </message>
     <message>
         <source>Marks below show your sessions. Diamonds above: weighings, in mg a minute.</source>
-        <translation>Marcas abajo: sus sesiones. Rombos arriba: pesadas, en mg por minuto.</translation>
+        <translation>Marcas abajo: sus sesiones. Rombos arriba: pesajes, en mg por minuto.</translation>
     </message>
     <message>
         <source>Marks below show your sessions.</source>
@@ -1016,18 +1051,18 @@
     </message>
     <message>
         <source>No check-in in this time.</source>
-        <translation>Ningún registro en este tiempo.</translation>
+        <translation>Ninguna anotación en este tiempo.</translation>
     </message>
     <message numerus="yes">
         <source>%n check-in(s) here. After two weeks of them the line begins to tell how long you stay dry.</source>
         <translation>
-            <numerusform>%n registro aquí. Tras dos semanas la línea empieza a mostrar cuánto tiempo sigue seco.</numerusform>
-            <numerusform>%n registros aquí. Tras dos semanas la línea empieza a mostrar cuánto tiempo sigue seco.</numerusform>
+            <numerusform>%n anotación aquí. Tras dos semanas con anotaciones, la línea empieza a mostrar cuánto tiempo sigue seca su piel.</numerusform>
+            <numerusform>%n anotaciones aquí. Tras dos semanas con anotaciones, la línea empieza a mostrar cuánto tiempo sigue seca su piel.</numerusform>
         </translation>
     </message>
     <message>
         <source>Diamonds above: weighings, in mg a minute.</source>
-        <translation>Rombos arriba: pesadas, en mg por minuto.</translation>
+        <translation>Rombos arriba: pesajes, en mg por minuto.</translation>
     </message>
     <message>
         <source>Meter readings of the sessions, %1</source>
@@ -1035,7 +1070,7 @@
     </message>
     <message>
         <source>Dots: highest comfortable reading of each session, in mA. Rings: where it was unpleasant or painful.</source>
-        <translation>Puntos: lectura cómoda más alta de cada sesión, en mA; anillos donde fue desagradable o doloroso.</translation>
+        <translation>Puntos: lectura cómoda máxima de cada sesión, en mA. Anillos: donde fue desagradable o dolorosa.</translation>
     </message>
 </context>
 <context>
@@ -1046,14 +1081,14 @@
     </message>
     <message>
         <source>Finished, %1</source>
-        <translation>Terminado, %1</translation>
+        <translation>Terminada, %1</translation>
     </message>
     <message>
         <source>Comfortable at %1</source>
-        <translation>Cómodo con %1</translation>
+        <translation>Cómoda con %1</translation>
     </message>
     <message>
-        <source>Bother score %1 of 4</source>
+        <source>How much it bothers you: %1 of 4</source>
         <translation>Molestia %1 de 4</translation>
     </message>
     <message>
@@ -1065,12 +1100,8 @@
         <translation>Conservar</translation>
     </message>
     <message>
-        <source>Weighing: %1 mg in %2 minutes, %3 mg a minute</source>
-        <translation>Pesada: %1 mg en %2 minutos, %3 mg por minuto</translation>
-    </message>
-    <message>
         <source>More than the usual upper limit of healthy people.</source>
-        <translation>Más que el límite superior habitual de personas sanas.</translation>
+        <translation>Más que el límite superior habitual en personas sanas.</translation>
     </message>
     <message>
         <source>Within the usual range of healthy people.</source>
@@ -1089,7 +1120,7 @@
         <translation>Aún no hay nada</translation>
     </message>
     <message>
-        <source>What you note of a day stands here.</source>
+        <source>Your notes for a day appear here.</source>
         <translation>Aquí figura lo que anote de un día.</translation>
     </message>
     <message>
@@ -1102,11 +1133,11 @@
     </message>
     <message>
         <source>Delete this entry</source>
-        <translation>Borrar este registro</translation>
+        <translation>Borrar esta anotación</translation>
     </message>
     <message>
         <source>Delete this entry?</source>
-        <translation>¿Borrar este registro?</translation>
+        <translation>¿Borrar esta anotación?</translation>
     </message>
     <message>
         <source>It no longer counts. The original stays in your history.</source>
@@ -1115,6 +1146,10 @@
     <message>
         <source>Delete</source>
         <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Weighing: %1 in %2, %3 a minute</source>
+        <translation>Pesaje: %1 en %2, %3 por minuto</translation>
     </message>
 </context>
 <context>
@@ -1157,7 +1192,7 @@
     <name>DewCall</name>
     <message>
         <source>You put it off to this evening. A reminder will come.</source>
-        <translation>Lo dejó para esta tarde. Llegará un recordatorio.</translation>
+        <translation>Lo dejó para esta noche. Llegará un recordatorio.</translation>
     </message>
     <message>
         <source>Start now</source>
@@ -1165,7 +1200,7 @@
     </message>
     <message>
         <source>This evening</source>
-        <translation>Esta tarde</translation>
+        <translation>Esta noche</translation>
     </message>
     <message>
         <source>Tomorrow</source>
@@ -1200,7 +1235,7 @@
     </message>
     <message>
         <source>Quarter</source>
-        <translation>Trimestre</translation>
+        <translation>3 meses</translation>
     </message>
     <message>
         <source>Year</source>
@@ -1224,11 +1259,11 @@
     </message>
     <message>
         <source>Weighing</source>
-        <translation>Pesada</translation>
+        <translation>Pesaje</translation>
     </message>
     <message>
         <source>Summary for your prescriber</source>
-        <translation>Resumen para quien le prescribe</translation>
+        <translation>Resumen para su médico</translation>
     </message>
     <message>
         <source>Filter: on</source>
@@ -1251,11 +1286,11 @@
         <translation>Después</translation>
     </message>
     <message>
-        <source>See and note more</source>
+        <source>More about this day</source>
         <translation>Ver y anotar más</translation>
     </message>
     <message>
-        <source>Look at single days</source>
+        <source>See a day</source>
         <translation>Ver días sueltos</translation>
     </message>
     <message>
@@ -1280,7 +1315,7 @@
     </message>
     <message>
         <source>Hidden</source>
-        <translation>Ocultos</translation>
+        <translation>Ocultas</translation>
     </message>
     <message>
         <source>Leave out days with</source>
@@ -1304,7 +1339,7 @@
     </message>
     <message>
         <source>Each check-in on Today draws one dot here. After two weeks of them you see how long you stay dry, and if the treatment works.</source>
-        <translation>Cada anotación en Hoy dibuja aquí un punto. Tras dos semanas ve cuánto tiempo sigue en seco y si el tratamiento funciona.</translation>
+        <translation>Cada anotación en «Hoy» dibuja aquí un punto. Tras dos semanas con anotaciones verá cuánto tiempo sigue seca su piel y si el tratamiento funciona.</translation>
     </message>
 </context>
 <context>
@@ -1355,7 +1390,7 @@
     </message>
     <message>
         <source>How did it feel?</source>
-        <translation>¿Cómo lo sintió?</translation>
+        <translation>¿Qué sensación tuvo?</translation>
     </message>
     <message>
         <source>Skin since then</source>
@@ -1501,20 +1536,20 @@
         <translation>Una maquinilla de afeitar junto a una axila, tachada. Debajo: tres días.</translation>
     </message>
     <message>
-        <source>A jug with %1 ml is poured into a low tray. A line across the tray marks the level.</source>
-        <translation>Se vierte una jarra con %1 ml en una bandeja baja. Una línea a lo ancho de la bandeja marca el nivel.</translation>
-    </message>
-    <message>
         <source>Somebody has both hands in trays. A helper stands close by, a finger on the knob.</source>
         <translation>Alguien tiene las dos manos en bandejas. Quien ayuda está al lado, con un dedo en el mando giratorio.</translation>
     </message>
     <message>
         <source>Somebody seated: the right hand in one tray, the right foot in another. The left ones rest outside.</source>
-        <translation>Alguien sentado: la mano derecha en una bandeja, el pie derecho en otra. La mano y el pie izquierdos descansan fuera.</translation>
+        <translation>Una persona sentada: la mano derecha en una bandeja, el pie derecho en otra. La mano y el pie izquierdos descansan fuera.</translation>
     </message>
     <message>
         <source>Somebody seated: the left hand in one tray, the left foot in another. The right ones rest outside.</source>
-        <translation>Alguien sentado: la mano izquierda en una bandeja, el pie izquierdo en otra. La mano y el pie derechos descansan fuera.</translation>
+        <translation>Una persona sentada: la mano izquierda en una bandeja, el pie izquierdo en otra. La mano y el pie derechos descansan fuera.</translation>
+    </message>
+    <message>
+        <source>A jug with %1 is poured into a low tray. A line across the tray marks the level.</source>
+        <translation>Se vierte una jarra con %1 en una bandeja baja. Una línea a lo ancho de la bandeja marca el nivel.</translation>
     </message>
 </context>
 <context>
@@ -1559,8 +1594,8 @@
         <translation>Preguntas de salud</translation>
     </message>
     <message>
-        <source>Your daily hour</source>
-        <translation>Su hora diaria</translation>
+        <source>When should we ask?</source>
+        <translation>¿A qué hora le preguntamos?</translation>
     </message>
     <message>
         <source>Step %1 of %2</source>
@@ -1568,11 +1603,11 @@
     </message>
     <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+        <translation>Con algunas respuestas no puede haber ninguna sesión hasta que un profesional sanitario la autorice. Sus respuestas quedan en este teléfono.</translation>
     </message>
     <message>
         <source>Once a day Firstdew asks how damp your skin is. Two taps are enough.</source>
-        <translation>Una vez al día Firstdew pregunta cómo de húmeda está su piel. Bastan dos toques.</translation>
+        <translation>Una vez al día Firstdew pregunta por la humedad de su piel. Bastan dos toques.</translation>
     </message>
     <message>
         <source>Check-in at</source>
@@ -1591,8 +1626,8 @@
         <translation>Siguiente</translation>
     </message>
     <message>
-        <source>One step back</source>
-        <translation>Un paso atrás</translation>
+        <source>Back</source>
+        <translation>Paso anterior</translation>
     </message>
     <message>
         <source>Choose every place you treat. It can be changed in Settings.</source>
@@ -1619,7 +1654,7 @@
     </message>
     <message>
         <source>In their Firstdew: Plan, Care sheet, Scan the code.</source>
-        <translation>En su Firstdew: Plan, Hoja de cuidados, Leer el código.</translation>
+        <translation>En el Firstdew de esa persona: Plan, Hoja de cuidados, Leer el código.</translation>
     </message>
     <message>
         <source>The care sheet as a QR code</source>
@@ -1670,7 +1705,7 @@
     </message>
     <message>
         <source>Ask a clinician first and note who said yes.</source>
-        <translation>Pregunte antes a un profesional sanitario y anote quién dijo que sí.</translation>
+        <translation>Consulte antes a un profesional sanitario y anote quién dijo que sí.</translation>
     </message>
     <message>
         <source>Usually no obstacle; one hospital lists it. Mention it to your clinician.</source>
@@ -1685,7 +1720,7 @@
         <translation>La autorización de %1 ha caducado. Pregunte otra vez antes de su próxima sesión.</translation>
     </message>
     <message>
-        <source>You answered yes on %1. That counts until a clinician has cleared it.</source>
+        <source>You answered yes on %1. That counts until a clinician has approved treatment.</source>
         <translation>El %1 respondió que sí. Eso vale hasta que un profesional sanitario lo haya autorizado.</translation>
     </message>
 </context>
@@ -1697,19 +1732,19 @@
     </message>
     <message>
         <source>Some answers mean no session until a clinician has said yes. Your answers stay on this phone.</source>
-        <translation>Algunas respuestas significan ninguna sesión hasta que un profesional sanitario lo permita. Sus respuestas quedan en este teléfono.</translation>
+        <translation>Con algunas respuestas no puede haber ninguna sesión hasta que un profesional sanitario la autorice. Sus respuestas quedan en este teléfono.</translation>
     </message>
     <message>
-        <source>Not cleared: %1</source>
-        <translation>Sin permiso: %1</translation>
+        <source>Not approved: %1</source>
+        <translation>Sin autorizar: %1</translation>
     </message>
     <message>
         <source>Who said that it is safe?</source>
         <translation>¿Quién dijo que es seguro?</translation>
     </message>
     <message>
-        <source>Record that it is cleared</source>
-        <translation>Anotar el permiso</translation>
+        <source>Record the approval</source>
+        <translation>Anotar la autorización</translation>
     </message>
     <message>
         <source>Save</source>
@@ -1717,7 +1752,7 @@
     </message>
     <message>
         <source>Name of the doctor or nurse. It goes into your record.</source>
-        <translation>Nombre del médico o de la enfermera. Se guarda en su registro.</translation>
+        <translation>Nombre del médico o del profesional de enfermería. Se guarda en su historial.</translation>
     </message>
     <message>
         <source>On which day?</source>
@@ -1728,7 +1763,7 @@
     <name>KeepPage</name>
     <message>
         <source>Back-up, export and delete</source>
-        <translation>Copia, exportar y borrar</translation>
+        <translation>Copiar, exportar y borrar</translation>
     </message>
     <message>
         <source>Firstdew sessions</source>
@@ -1736,7 +1771,7 @@
     </message>
     <message>
         <source>A session is planned</source>
-        <translation>Hay una sesión planeada</translation>
+        <translation>Hay una sesión prevista</translation>
     </message>
     <message>
         <source>Done: %1</source>
@@ -1748,7 +1783,7 @@
     </message>
     <message>
         <source>Your record is as it was.</source>
-        <translation>Su registro está como estaba.</translation>
+        <translation>Su historial está como estaba.</translation>
     </message>
     <message>
         <source>Back-up</source>
@@ -1780,7 +1815,7 @@
     </message>
     <message>
         <source>What is here now is replaced. A copy of it is kept.</source>
-        <translation>Lo que hay ahora se sustituye. Se guarda una copia.</translation>
+        <translation>Lo que hay ahora se sustituye. Se guarda una copia de ello.</translation>
     </message>
     <message>
         <source>Export</source>
@@ -1800,7 +1835,7 @@
     </message>
     <message>
         <source>Planned sessions, for a calendar</source>
-        <translation>Sesiones planeadas, para un calendario</translation>
+        <translation>Sesiones previstas, para un calendario</translation>
     </message>
     <message>
         <source>Import</source>
@@ -1820,7 +1855,7 @@
     </message>
     <message>
         <source>The record of %1 is deleted for good.</source>
-        <translation>El registro de %1 se borra para siempre.</translation>
+        <translation>El historial de %1 se borra para siempre.</translation>
     </message>
     <message>
         <source>this person</source>
@@ -1832,7 +1867,7 @@
     </message>
     <message>
         <source>Every record on this phone is deleted for good.</source>
-        <translation>Todos los registros de este teléfono se borran para siempre.</translation>
+        <translation>Todos los historiales de este teléfono se borran para siempre.</translation>
     </message>
     <message>
         <source>Keep things as they are</source>
@@ -1875,7 +1910,7 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Adulto junto al niño: %1</translation>
+        <translation>Persona adulta acompañante: %1</translation>
     </message>
     <message>
         <source>at most %1</source>
@@ -1890,7 +1925,7 @@
     <name>MachineForm</name>
     <message>
         <source>Make or model</source>
-        <translation>Lo que pone en el aparato</translation>
+        <translation>Marca o modelo</translation>
     </message>
     <message>
         <source>Optional</source>
@@ -1966,13 +2001,13 @@
     <message numerus="yes">
         <source>About %n session(s) left. A set of four alkaline cells lasts about three.</source>
         <translation>
-            <numerusform>Queda cerca de %n sesión. Cuatro pilas alcalinas duran unas tres.</numerusform>
-            <numerusform>Quedan unas %n sesiones. Cuatro pilas alcalinas duran unas tres.</numerusform>
+            <numerusform>Queda aproximadamente %n sesión. Cuatro pilas alcalinas duran unas tres.</numerusform>
+            <numerusform>Quedan aproximadamente %n sesiones. Cuatro pilas alcalinas duran unas tres.</numerusform>
         </translation>
     </message>
     <message>
         <source>Say when you put in new ones, and Firstdew counts the sessions.</source>
-        <translation>Diga cuándo pone pilas nuevas y Firstdew cuenta las sesiones.</translation>
+        <translation>Indíquelo cuando ponga pilas nuevas, y Firstdew cuenta las sesiones.</translation>
     </message>
     <message>
         <source>New batteries put in</source>
@@ -1989,6 +2024,10 @@
     <message>
         <source>Where it is used</source>
         <translation>Dónde se usa</translation>
+    </message>
+    <message>
+        <source>The batteries are probably used up. Put in new ones.</source>
+        <translation>Es probable que las pilas estén gastadas. Ponga unas nuevas.</translation>
     </message>
 </context>
 <context>
@@ -2027,7 +2066,7 @@
     </message>
     <message>
         <source>Optional. It stands on the paper alone, not in the code.</source>
-        <translation>Opcional. Está en el papel, no en el código.</translation>
+        <translation>Opcional. Solo figura en el papel, no en el código.</translation>
     </message>
     <message>
         <source>Age</source>
@@ -2035,7 +2074,7 @@
     </message>
     <message>
         <source>Adult</source>
-        <translation>Adulto</translation>
+        <translation>Persona adulta</translation>
     </message>
     <message>
         <source>Under 18</source>
@@ -2067,7 +2106,7 @@
     </message>
     <message>
         <source>Course</source>
-        <translation>Curso</translation>
+        <translation>Ciclo</translation>
     </message>
     <message>
         <source>Tap the days of the sessions. Day 1 is the first.</source>
@@ -2083,7 +2122,7 @@
     </message>
     <message>
         <source>First session, for the dates on paper</source>
-        <translation>Primera sesión, para las fechas en el papel</translation>
+        <translation>Primera sesión, para las fechas del papel</translation>
     </message>
     <message>
         <source>Leave the dates open</source>
@@ -2103,7 +2142,7 @@
     </message>
     <message>
         <source>If the course does not help</source>
-        <translation>Si el curso no ayuda</translation>
+        <translation>Si el ciclo no ayuda</translation>
     </message>
     <message>
         <source>In your own words</source>
@@ -2155,14 +2194,14 @@
     </message>
     <message>
         <source>Level to begin with at home</source>
-        <translation>Intensidad para empezar en casa</translation>
+        <translation>Nivel para empezar en casa</translation>
     </message>
 </context>
 <context>
     <name>MonthDots</name>
     <message>
         <source>Dampness over time, %1</source>
-        <translation>Humedad en el tiempo, %1</translation>
+        <translation>Evolución de la humedad, %1</translation>
     </message>
     <message>
         <source>No check-in in these weeks. Tap a day to add one.</source>
@@ -2189,7 +2228,7 @@
     </message>
     <message>
         <source>Your record goes to the other phone as one encrypted file. Which phone is this?</source>
-        <translation>Su registro va al otro teléfono en un solo archivo cifrado. ¿Qué teléfono es este?</translation>
+        <translation>Su historial pasa al otro teléfono en un solo archivo cifrado. ¿Cuál de los dos es este teléfono?</translation>
     </message>
     <message>
         <source>The old one: send from here</source>
@@ -2229,7 +2268,7 @@
     </message>
     <message>
         <source>Use a cable, a memory card, or a message to yourself.</source>
-        <translation>Use un cable, una tarjeta de memoria o un mensaje a usted.</translation>
+        <translation>Use un cable, una tarjeta de memoria o un mensaje a su propio nombre.</translation>
     </message>
     <message>
         <source>3. On the new phone</source>
@@ -2245,7 +2284,7 @@
     </message>
     <message>
         <source>Bring the record here</source>
-        <translation>Traer el registro aquí</translation>
+        <translation>Traer el historial aquí</translation>
     </message>
     <message>
         <source>On the old phone, open Settings, “Move to another phone”, and send the file to this one. Then choose it here.</source>
@@ -2273,7 +2312,7 @@
     </message>
     <message>
         <source>Compare the numbers with the old phone. Then you can delete the record there.</source>
-        <translation>Compare los números con el teléfono viejo. Después puede borrar allí el registro.</translation>
+        <translation>Compare los números con el teléfono viejo. Después puede borrar allí el historial.</translation>
     </message>
     <message>
         <source>What was on this phone before is kept in %1</source>
@@ -2308,7 +2347,7 @@
     <name>NextAction</name>
     <message>
         <source>Plan the first course</source>
-        <translation>Planee el primer curso</translation>
+        <translation>Planifique el primer ciclo</translation>
     </message>
     <message>
         <source>Next session: %1</source>
@@ -2324,11 +2363,11 @@
     </message>
     <message>
         <source>Choose the course</source>
-        <translation>Elegir el curso</translation>
+        <translation>Elegir el ciclo</translation>
     </message>
     <message>
         <source>Go on to keeping dry</source>
-        <translation>Pasar a mantenerse seco</translation>
+        <translation>Pasar a mantener la piel seca</translation>
     </message>
     <message>
         <source>See the health questions</source>
@@ -2395,7 +2434,7 @@
     </message>
     <message>
         <source>What&apos;s the reason? The answer goes into your record; the call comes back when a later check-in asks for it.</source>
-        <translation>¿Qué lo impide? La respuesta queda en su registro; el aviso vuelve cuando una anotación posterior lo pida.</translation>
+        <translation>¿Qué lo impide? La respuesta queda en su historial; el aviso vuelve cuando una anotación posterior lo pida.</translation>
     </message>
 </context>
 <context>
@@ -2406,7 +2445,7 @@
     </message>
     <message>
         <source>Note what else dries your skin. Dry spells in that time are left out of your outlook, and your prescriber sees it in the summary.</source>
-        <translation>Anote qué más le seca la piel. Los periodos secos de ese tiempo no cuentan para el pronóstico, y quien le receta lo ve en el resumen.</translation>
+        <translation>Anote qué más le seca la piel. Los periodos secos de ese tiempo no cuentan para el pronóstico, y su médico lo ve en el resumen.</translation>
     </message>
     <message>
         <source>What is it?</source>
@@ -2422,7 +2461,7 @@
     </message>
     <message>
         <source>Where (none = everywhere)</source>
-        <translation>Dónde (ninguno = en todas partes)</translation>
+        <translation>Dónde (ninguna zona = en todas partes)</translation>
     </message>
     <message>
         <source>Works since</source>
@@ -2488,7 +2527,7 @@
     </message>
     <message>
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
-        <translation>Sesión prevista. Cuanto más llena una barra, más probable es la humedad para ese día; tras una sesión empieza de nuevo.</translation>
+        <translation>Sesión prevista. Cuanto más llena una barra, más probable es que la piel esté húmeda para ese día; tras una sesión empieza de nuevo.</translation>
     </message>
     <message>
         <source>session planned</source>
@@ -2499,20 +2538,15 @@
     <name>PaceChoice</name>
     <message>
         <source>Close together, done by %1</source>
-        <translation>Seguidas, hasta el %1</translation>
+        <translation>Seguidas, último día: %1</translation>
     </message>
     <message>
         <source>A day between, done by %1</source>
-        <translation>Con un día en medio, hasta el %1</translation>
+        <translation>Con un día en medio, último día: %1</translation>
     </message>
 </context>
 <context>
     <name>Page</name>
-    <message>
-        <source>, </source>
-        <comment>between the parts of a list</comment>
-        <translation>, </translation>
-    </message>
     <message>
         <source>Stage</source>
         <translation>Etapa</translation>
@@ -2528,10 +2562,6 @@
     <message>
         <source>Sessions in the period</source>
         <translation>Sesiones en el periodo</translation>
-    </message>
-    <message>
-        <source>%1 mA·min</source>
-        <translation>%1 mA·min</translation>
     </message>
     <message>
         <source>Next session</source>
@@ -2553,8 +2583,8 @@
         <translation>Respondido con sí: %1.</translation>
     </message>
     <message>
-        <source>Cleared by %1 on %2: %3.</source>
-        <translation>Permitido por %1 el %2: %3.</translation>
+        <source>Approved by %1 on %2: %3.</source>
+        <translation>Autorizado por %1 el %2: %3.</translation>
     </message>
     <message>
         <source>Machine: %1.</source>
@@ -2570,7 +2600,7 @@
     </message>
     <message>
         <source>Recorded by the person at home; not a medical device, no diagnosis. Machine&apos;s instructions, local rules and the clinician come first. Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>Anotado en casa por la propia persona; no es un producto sanitario ni hace diagnósticos. Las instrucciones del aparato, las normas locales y el profesional sanitario van primero. Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
+        <translation>Anotado en casa por la propia persona; no es un producto sanitario ni hace diagnósticos. Las instrucciones del aparato, las normas locales y el profesional sanitario van primero. Quemaduras, ampollas, mareo o sensación de desmayo, o palpitaciones: pare y busque ayuda.</translation>
     </message>
     <message>
         <source>Iontophoresis summary</source>
@@ -2587,14 +2617,6 @@
     <message>
         <source>No site in use.</source>
         <translation>Ninguna zona en tratamiento.</translation>
-    </message>
-    <message>
-        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where 65.2 % of 92 responded).</source>
-        <translation>Los periodos secos se cuentan desde la última sesión hasta el primer día húmedo; los días no vistos y los repasos hechos aún en seco se toman como lo que son (censura por intervalo y por la derecha). Respuesta por HDSS: dos grados, fuerte; uno, buena (Gülmez &amp; Solak, J Clin Med 2026;15:640, donde respondió el 65,2 % de 92).</translation>
-    </message>
-    <message>
-        <source>median %1 days (80 %: %2 to %3)</source>
-        <translation>mediana %1 días (80 %: %2 a %3)</translation>
     </message>
     <message>
         <source>%1 of %2 sessions done</source>
@@ -2656,11 +2678,7 @@
     </message>
     <message>
         <source>Care sheet of %1, %2, for: %3.</source>
-        <translation>Hoja de tratamiento de %1, %2, para: %3.</translation>
-    </message>
-    <message>
-        <source>Armpit pads: %1 cm² each.</source>
-        <translation>Almohadillas de axila: %1 cm² cada una.</translation>
+        <translation>Hoja de cuidados de %1, %2, para: %3.</translation>
     </message>
     <message>
         <source>The size of the armpit pads is not entered, so their limit is kept low.</source>
@@ -2673,8 +2691,8 @@
     <message numerus="yes">
         <source>Check-ins on %n day(s): %1.</source>
         <translation>
-            <numerusform>Registros en %n día: %1.</numerusform>
-            <numerusform>Registros en %n días: %1.</numerusform>
+            <numerusform>Anotaciones en %n día: %1.</numerusform>
+            <numerusform>Anotaciones en %n días: %1.</numerusform>
         </translation>
     </message>
     <message>
@@ -2682,16 +2700,8 @@
         <translation>Días con una circunstancia: %1.</translation>
     </message>
     <message>
-        <source>Mean charge a session: %1 mA·min.</source>
-        <translation>Carga media por sesión: %1 mA·min.</translation>
-    </message>
-    <message>
-        <source>%1 mg a minute on %2</source>
-        <translation>%1 mg por minuto el %2</translation>
-    </message>
-    <message>
         <source>Weighed: %1.</source>
-        <translation>Pesado: %1.</translation>
+        <translation>Pesajes: %1.</translation>
     </message>
     <message>
         <source>Severity is asked in the app&apos;s own words, in four steps after the HDSS.</source>
@@ -2730,7 +2740,7 @@
     </message>
     <message>
         <source>The course brought no response (%1). Talk about other treatments.</source>
-        <translation>El curso no dio respuesta (%1). Hablen de otros tratamientos.</translation>
+        <translation>El ciclo no dio resultado (%1). Hablen de otros tratamientos.</translation>
     </message>
     <message>
         <source>The review named on the care sheet is due (%1).</source>
@@ -2757,8 +2767,8 @@
     <message numerus="yes">
         <source>adult, %n year(s)</source>
         <translation>
-            <numerusform>adulto, %n año</numerusform>
-            <numerusform>adulto, %n años</numerusform>
+            <numerusform>persona adulta, %n año</numerusform>
+            <numerusform>persona adulta, %n años</numerusform>
         </translation>
     </message>
     <message>
@@ -2768,10 +2778,6 @@
     <message>
         <source>damp days a week: %1</source>
         <translation>días húmedos por semana: %1</translation>
-    </message>
-    <message>
-        <source>severity %1 now, %2 before</source>
-        <translation>gravedad %1 ahora, %2 antes</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -2824,7 +2830,7 @@
     </message>
     <message>
         <source>Course</source>
-        <translation>Curso</translation>
+        <translation>Ciclo</translation>
     </message>
     <message numerus="yes">
         <source>%n of them on another day than planned</source>
@@ -2835,7 +2841,7 @@
     </message>
     <message>
         <source>Highest comfortable in the period</source>
-        <translation>Máximo cómodo en el periodo</translation>
+        <translation>Lectura cómoda máxima en el periodo</translation>
     </message>
     <message>
         <source>Usual dry spell, all time</source>
@@ -2851,7 +2857,7 @@
     </message>
     <message>
         <source>Taught: %1.</source>
-        <translation>Enseñado: %1.</translation>
+        <translation>Sesión guiada: %1.</translation>
     </message>
     <message>
         <source>Seen: %1.</source>
@@ -2875,7 +2881,7 @@
     </message>
     <message>
         <source>The app or the machine may show a lower limit. The lowest one counts.</source>
-        <translation>La app o el aparato pueden mostrar un límite menor. Cuenta el más bajo.</translation>
+        <translation>La aplicación o el aparato pueden mostrar un límite menor. Vale el más bajo.</translation>
     </message>
     <message>
         <source>Current to zero and polarity swapped after each part.</source>
@@ -2951,12 +2957,12 @@
         <translation>Baje a cero, apague. Luego quite las almohadillas.</translation>
     </message>
     <message>
-        <source>Down to zero, machine off. Then lift out.</source>
-        <translation>Baje a cero, apague. Luego saque la piel.</translation>
+        <source>Down to zero, machine off. Then take your hands or feet out.</source>
+        <translation>Baje a cero, apague. Luego saque manos o pies.</translation>
     </message>
     <message>
         <source>An adult stays beside the child the whole time.</source>
-        <translation>Un adulto se queda junto al niño todo el tiempo.</translation>
+        <translation>Una persona adulta se queda junto al niño todo el tiempo.</translation>
     </message>
     <message>
         <source>Both hands in the water: somebody stays beside you.</source>
@@ -2971,8 +2977,8 @@
         <translation>Cuándo parar</translation>
     </message>
     <message>
-        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out.</source>
-        <translation>Duele, se marea o el corazón se acelera: baje a cero, apague y luego saque la piel.</translation>
+        <source>It hurts, you feel faint, or your heart races: turn down to zero, machine off, then take your hands or feet out.</source>
+        <translation>Duele, siente mareo o que va a desmayarse, o el corazón se acelera: baje a cero, apague y luego saque manos o pies.</translation>
     </message>
     <message>
         <source>A burn or a blister: leave the machine off until a clinician has looked at it.</source>
@@ -2996,15 +3002,15 @@
     </message>
     <message>
         <source>If the course does not help: %1</source>
-        <translation>Si el curso no ayuda: %1</translation>
+        <translation>Si el ciclo no ayuda: %1</translation>
     </message>
     <message>
         <source>Written with Firstdew, which is not a medical device. Follow your machine&apos;s instructions and your clinician.</source>
-        <translation>Escrito con Firstdew, que no es un producto sanitario. Siga las instrucciones de su aparato y a su profesional sanitario.</translation>
+        <translation>Escrito con Firstdew, que no es un producto sanitario. Siga las instrucciones de su aparato y las de su profesional sanitario.</translation>
     </message>
     <message>
         <source>No session for now</source>
-        <translation>Por ahora ninguna sesión</translation>
+        <translation>Por ahora, ninguna sesión</translation>
     </message>
     <message>
         <source>Not started yet</source>
@@ -3012,15 +3018,15 @@
     </message>
     <message>
         <source>Look at the skin (%1): a burn was noted on %2. No session there until you have.</source>
-        <translation>Mire la piel (%1): el %2 se anotó una quemadura. Hasta entonces, ninguna sesión ahí.</translation>
+        <translation>Mire la piel (%1): el %2 se anotó una quemadura. Hasta que la haya mirado, ninguna sesión ahí.</translation>
     </message>
     <message>
         <source>Look at the skin (%1): a blister was noted on %2. No session there until you have.</source>
-        <translation>Mire la piel (%1): el %2 se anotó una ampolla. Hasta entonces, ninguna sesión ahí.</translation>
+        <translation>Mire la piel (%1): el %2 se anotó una ampolla. Hasta que la haya mirado, ninguna sesión ahí.</translation>
     </message>
     <message>
-        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has cleared it.</source>
-        <translation>¿Es posible el tratamiento con %1 (respuesta «sí» el %2)? Ninguna sesión hasta que un profesional lo autorice.</translation>
+        <source>Is this treatment possible with %1 (answered yes on %2)? No session until a clinician has approved treatment.</source>
+        <translation>¿Es posible el tratamiento con %1 (respuesta «sí» el %2)? Ninguna sesión hasta que un profesional sanitario lo autorice.</translation>
     </message>
     <message>
         <source>%1: %2 · %3</source>
@@ -3039,7 +3045,7 @@
     </message>
     <message>
         <source>No prescriber has set a limit.</source>
-        <translation>Ningún profesional ha fijado un límite.</translation>
+        <translation>Ningún médico ha fijado un límite.</translation>
     </message>
     <message>
         <source>%1 on %2, to begin with</source>
@@ -3067,7 +3073,7 @@
     </message>
     <message>
         <source>planned from %1</source>
-        <translation>prevista desde el %1</translation>
+        <translation>previsto desde el %1</translation>
     </message>
     <message>
         <source>last session on %1</source>
@@ -3096,7 +3102,7 @@
     </message>
     <message>
         <source>Days a week noted as damp, also after heat or effort, 0 to 7. Dark: wet or dripping. Ticks: sessions.</source>
-        <translation>Días de la semana anotados como húmedos, también tras calor o esfuerzo, 0 a 7. Oscuro: mojado o goteando. Marcas: sesiones.</translation>
+        <translation>Días húmedos por semana, también con calor o esfuerzo. Oscuro: mojado o más. Marcas: sesiones.</translation>
     </message>
     <message>
         <source> · %1 · %2</source>
@@ -3129,6 +3135,37 @@
         <source>Begin with %1 or less.</source>
         <translation>Empiece con %1 o menos.</translation>
     </message>
+    <message>
+        <source>Armpit pads: %1.</source>
+        <translation>Almohadillas de axila: %1.</translation>
+    </message>
+    <message>
+        <source>Mean charge a session: %1.</source>
+        <translation>Carga media por sesión: %1.</translation>
+    </message>
+    <message>
+        <source>%1 a minute on %2</source>
+        <translation>%1 por minuto el %2</translation>
+    </message>
+    <message>
+        <source>Dry spells are reckoned from the last session to the first clammy day, with days not seen and top-ups made while still dry taken as what they are (interval- and right-censored). Response by HDSS: two steps strong, one good (Gülmez &amp; Solak, J Clin Med 2026;15:640, where %1 of %2 responded).</source>
+        <translation>Los periodos secos se cuentan desde la última sesión hasta el primer día húmedo; los días no vistos y los refuerzos hechos con la piel aún seca se toman como lo que son (censura por intervalo y por la derecha). Respuesta por HDSS: dos grados, fuerte; uno, buena (Gülmez &amp; Solak, J Clin Med 2026;15:640, donde respondió el %1 de %2).</translation>
+    </message>
+    <message numerus="yes">
+        <source>median %n day(s) (%1: %2 to %3)</source>
+        <translation>
+            <numerusform>mediana %n día (%1: %2 a %3)</numerusform>
+            <numerusform>mediana %n días (%1: %2 a %3)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Batteries: probably used up.</source>
+        <translation>Pilas: probablemente gastadas.</translation>
+    </message>
+    <message>
+        <source>severity %1&#xa0;now, %2&#xa0;before</source>
+        <translation>gravedad %1&#xa0;ahora, %2&#xa0;antes</translation>
+    </message>
 </context>
 <context>
     <name>People</name>
@@ -3138,7 +3175,7 @@
     </message>
     <message>
         <source>Each person has a record of their own; nothing is mixed.</source>
-        <translation>Cada persona tiene su propio registro; nada se mezcla.</translation>
+        <translation>Cada persona tiene su propio historial; nada se mezcla.</translation>
     </message>
     <message>
         <source>Me</source>
@@ -3146,11 +3183,11 @@
     </message>
     <message>
         <source>Adult beside the child: %1</source>
-        <translation>Adulto junto al niño: %1</translation>
+        <translation>Persona adulta acompañante: %1</translation>
     </message>
     <message>
         <source>Shown now</source>
-        <translation>Se muestra ahora</translation>
+        <translation>En pantalla ahora</translation>
     </message>
     <message>
         <source>Show</source>
@@ -3189,26 +3226,26 @@
     </message>
     <message>
         <source>The adult beside the child</source>
-        <translation>El adulto junto al niño</translation>
+        <translation>Persona adulta acompañante</translation>
     </message>
     <message>
         <source>Children are treated only with medical advice and an adult beside them.</source>
-        <translation>Los niños se tratan solo con consejo médico y un adulto al lado.</translation>
+        <translation>Los niños se tratan solo con consejo médico y con una persona adulta al lado.</translation>
     </message>
     <message>
         <source>Height in centimetres</source>
-        <translation>Altura en centímetros</translation>
+        <translation>Estatura en centímetros</translation>
     </message>
     <message>
         <source>Optional. With the weight it tells how large the treated skin is.</source>
-        <translation>Puede quedar vacío. Con el peso indica cuánta piel se trata.</translation>
+        <translation>Opcional. Con el peso indica cuánta piel se trata.</translation>
     </message>
     <message>
         <source>Weight in kilograms</source>
         <translation>Peso en kilogramos</translation>
     </message>
     <message>
-        <source>It decides which limits count. Without it those for children do.</source>
+        <source>It sets your current limit. Without it, the children&apos;s limits apply.</source>
         <translation>Decide qué límites valen. Sin ella valen los de niños.</translation>
     </message>
     <message>
@@ -3234,23 +3271,23 @@
         <translation>Próxima sesión: %1</translation>
     </message>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform>
-            <numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform>
+            <numerusform>El ciclo se alarga %n día más de las cuatro semanas.</numerusform>
+            <numerusform>El ciclo se alarga %n días más de las cuatro semanas.</numerusform>
         </translation>
     </message>
     <message>
         <source>Choose the course</source>
-        <translation>Elegir el curso</translation>
+        <translation>Elegir el ciclo</translation>
     </message>
     <message>
         <source>Course</source>
-        <translation>Curso</translation>
+        <translation>Ciclo</translation>
     </message>
     <message>
-        <source>Go on</source>
-        <translation>Seguir</translation>
+        <source>Continue</source>
+        <translation>Continuar</translation>
     </message>
     <message>
         <source>Pause</source>
@@ -3265,7 +3302,7 @@
         <translation>Por responder</translation>
     </message>
     <message>
-        <source>Something stands in the way</source>
+        <source>Needs a clinician&apos;s approval</source>
         <translation>Algo lo impide</translation>
     </message>
     <message>
@@ -3298,7 +3335,7 @@
     </message>
     <message>
         <source>Say where you treat and with which machine; your limits and your plan then stand here.</source>
-        <translation>Diga dónde trata y con qué máquina; entonces aparecerán aquí sus límites y su plan.</translation>
+        <translation>Indique qué zona trata y con qué aparato; entonces aparecerán aquí sus límites y su plan.</translation>
     </message>
     <message>
         <source>Settings</source>
@@ -3310,7 +3347,7 @@
     </message>
     <message>
         <source>Taught by somebody</source>
-        <translation>Enseñado por alguien</translation>
+        <translation>Sesión guiada</translation>
     </message>
     <message>
         <source>Not marked</source>
@@ -3359,8 +3396,8 @@
         <translation>Baje la corriente a cero. Despacio.</translation>
     </message>
     <message>
-        <source>Machine off. Now lift out, and dry your skin.</source>
-        <translation>Apague el aparato. Ahora saque la piel del agua y séquela.</translation>
+        <source>Machine off. Now take your hands or feet out, and dry your skin.</source>
+        <translation>Apague el aparato. Ahora saque las manos o los pies y séquelos.</translation>
     </message>
     <message>
         <source>Look at the meter.</source>
@@ -3399,8 +3436,8 @@
         <translation>Bájela un poco, hasta que sea cómoda.</translation>
     </message>
     <message>
-        <source>Stopped. Current at zero, machine off, then lift out.</source>
-        <translation>Detenido. Corriente a cero, aparato apagado, y después saque la piel del agua.</translation>
+        <source>Stopped. Current at zero, machine off. Then take your hands or feet out.</source>
+        <translation>Detenido. Corriente a cero, aparato apagado, y después saque las manos o los pies.</translation>
     </message>
     <message>
         <source>This is how loud I am. Can you hear me over the water?</source>
@@ -3464,7 +3501,7 @@
     </message>
     <message>
         <source>Dry your skin and the kit.</source>
-        <translation>Seque la piel y el equipo.</translation>
+        <translation>Seque la piel y el material.</translation>
     </message>
     <message>
         <source>I was away. What did the machine do? If you do not know, machine off. Then answer on the screen.</source>
@@ -3543,11 +3580,11 @@
     </message>
     <message>
         <source>More: top-ups come earlier and more often. Fewer: fewer sessions, more damp days. Usual: 2.</source>
-        <translation>Más: los repasos llegan antes y más a menudo. Menos: menos sesiones, más días húmedos. Habitual: 2.</translation>
+        <translation>Más: los refuerzos llegan antes y más a menudo. Menos: menos sesiones, más días húmedos. Habitual: 2.</translation>
     </message>
     <message>
         <source>How many sessions is one damp spell worth to you?</source>
-        <translation>¿Cuántas sesiones le vale evitar un periodo húmedo?</translation>
+        <translation>¿Cuántas sesiones haría para evitar un periodo húmedo?</translation>
     </message>
 </context>
 <context>
@@ -3568,7 +3605,7 @@
         <translation>Antes de una sesión, Firstdew necesita conocer su aparato y sus respuestas a las preguntas de salud.</translation>
     </message>
     <message>
-        <source>Go on with the set-up</source>
+        <source>Continue the set-up</source>
         <translation>Seguir con la configuración</translation>
     </message>
 </context>
@@ -3609,8 +3646,8 @@
     <message numerus="yes">
         <source>Batteries: about %n session(s) left</source>
         <translation>
-            <numerusform>Pilas: cerca de %n sesión más</numerusform>
-            <numerusform>Pilas: unas %n sesiones más</numerusform>
+            <numerusform>Pilas: aproximadamente %n sesión más</numerusform>
+            <numerusform>Pilas: aproximadamente %n sesiones más</numerusform>
         </translation>
     </message>
     <message>
@@ -3623,7 +3660,7 @@
     </message>
     <message>
         <source>Off</source>
-        <translation>No</translation>
+        <translation>Desactivados</translation>
     </message>
     <message>
         <source>People</source>
@@ -3655,7 +3692,7 @@
     </message>
     <message>
         <source>Back-up, export and delete</source>
-        <translation>Copia, exportar y borrar</translation>
+        <translation>Copiar, exportar y borrar</translation>
     </message>
     <message>
         <source>About and cautions</source>
@@ -3667,15 +3704,19 @@
     </message>
     <message>
         <source>I teach others</source>
-        <translation>Enseño a otros</translation>
+        <translation>Enseño a otras personas</translation>
     </message>
     <message>
         <source>Caseload</source>
-        <translation>Mis personas</translation>
+        <translation>Personas a mi cargo</translation>
     </message>
     <message>
         <source>Who needs a call, and care sheets for them</source>
         <translation>A quién llamar, y hojas de cuidados</translation>
+    </message>
+    <message>
+        <source>Batteries: probably used up</source>
+        <translation>Pilas: probablemente gastadas</translation>
     </message>
 </context>
 <context>
@@ -3718,11 +3759,11 @@
     </message>
     <message>
         <source>Larger</source>
-        <translation>Más grande</translation>
+        <translation>Muy grande</translation>
     </message>
     <message>
         <source>Largest</source>
-        <translation>El más grande</translation>
+        <translation>Enorme</translation>
     </message>
     <message>
         <source>Language</source>
@@ -3752,7 +3793,7 @@
     </message>
     <message>
         <source>Course</source>
-        <translation>Curso</translation>
+        <translation>Ciclo</translation>
     </message>
     <message>
         <source>Session days</source>
@@ -3815,21 +3856,17 @@
     </message>
     <message>
         <source>If the course does not help</source>
-        <translation>Si el curso no ayuda</translation>
-    </message>
-    <message>
-        <source>%1 cm² each</source>
-        <translation>%1 cm² cada una</translation>
+        <translation>Si el ciclo no ayuda</translation>
     </message>
     <message>
         <source>%1: the course that runs now goes on.</source>
-        <translation>%1: el curso que está en marcha continúa.</translation>
+        <translation>%1: el ciclo que está en marcha continúa.</translation>
     </message>
     <message numerus="yes">
         <source>%1: a course of %n session(s) begins today.</source>
         <translation>
-            <numerusform>%1: hoy empieza un curso de %n sesión.</numerusform>
-            <numerusform>%1: hoy empieza un curso de %n sesiones.</numerusform>
+            <numerusform>%1: hoy empieza un ciclo de %n sesión.</numerusform>
+            <numerusform>%1: hoy empieza un ciclo de %n sesiones.</numerusform>
         </translation>
     </message>
     <message>
@@ -3894,6 +3931,10 @@
     <message>
         <source>This value cannot be used. Change it.</source>
         <translation>Este valor no sirve. Cámbielo.</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>%1 cada una</translation>
     </message>
 </context>
 <context>
@@ -3974,7 +4015,7 @@
         <translation>Una lectura por encima del límite hace sonar la alarma, se elija lo que se elija aquí. El teléfono no ve la corriente, solo lo que se introduce.</translation>
     </message>
     <message>
-        <source>Whose voice</source>
+        <source>Which voice</source>
         <translation>Qué voz</translation>
     </message>
     <message>
@@ -3983,15 +4024,15 @@
     </message>
     <message>
         <source>Voice of this device</source>
-        <translation>Voz de este dispositivo</translation>
+        <translation>Voz de este teléfono</translation>
     </message>
     <message>
         <source>The recorded voice speaks English. The voice of this device speaks your language.</source>
-        <translation>La voz grabada habla en inglés. La voz de este dispositivo habla su idioma.</translation>
+        <translation>La voz grabada habla en inglés. La voz de este teléfono habla su idioma.</translation>
     </message>
     <message>
-        <source>The voice of this device can be chosen once the device has named one for your language.</source>
-        <translation>La voz de este dispositivo podrá elegirse cuando el dispositivo indique una para tu idioma.</translation>
+        <source>You can choose the voice of this phone once it offers one for your language.</source>
+        <translation>La voz de este teléfono podrá elegirse cuando el teléfono ofrezca una para su idioma.</translation>
     </message>
     <message>
         <source>A pedal or a switch stops a session, like a key</source>
@@ -4000,6 +4041,14 @@
     <message>
         <source>A soft sound runs through the session. If it stops, turn the current to zero and switch the machine off.</source>
         <translation>Durante toda la sesión se oye un sonido suave. Si se interrumpe, baje la corriente a cero y apague el aparato.</translation>
+    </message>
+    <message>
+        <source>The recorded voice does not speak your language. The voice of this device speaks in its place: test the volume, and hear whether you understand it.</source>
+        <translation>La voz grabada no habla su idioma. En su lugar habla la voz de este dispositivo: compruebe el volumen y escuche si la entiende.</translation>
+    </message>
+    <message>
+        <source>You can follow a session by the tones and on the screen. Both hands under water stays closed until a voice is known to speak your language.</source>
+        <translation>Puede seguir una sesión por los tonos y en la pantalla. «Ambas manos bajo el agua» permanece cerrado hasta que conste una voz que hable su idioma.</translation>
     </message>
 </context>
 <context>
@@ -4017,38 +4066,38 @@
     <name>StirredUp</name>
     <message>
         <source>Anything that might explain it?</source>
-        <translation>¿Hubo algo que lo provocara?</translation>
+        <translation>¿Hay algo que pueda explicarlo?</translation>
     </message>
 </context>
 <context>
     <name>StoreTrouble</name>
     <message>
         <source>Your record could not be opened</source>
-        <translation>No se pudo abrir su registro</translation>
+        <translation>No se pudo abrir su historial</translation>
     </message>
     <message>
         <source>The file with your record is damaged.</source>
-        <translation>El archivo con su registro está dañado.</translation>
+        <translation>El archivo con su historial está dañado.</translation>
     </message>
     <message>
         <source>A newer Firstdew wrote this record.</source>
-        <translation>Este registro es de un Firstdew más nuevo.</translation>
+        <translation>Este historial es de un Firstdew más nuevo.</translation>
     </message>
     <message>
         <source>Another program is using your record.</source>
-        <translation>Otro programa usa su registro.</translation>
+        <translation>Otro programa usa su historial.</translation>
     </message>
     <message>
         <source>Your record cannot be written to.</source>
-        <translation>No se puede escribir en su registro.</translation>
+        <translation>No se puede escribir en su historial.</translation>
     </message>
     <message>
         <source>The file in its place is not a Firstdew record, or is damaged at its very beginning.</source>
-        <translation>El archivo que está en su lugar no es un registro de Firstdew, o está dañado justo al principio.</translation>
+        <translation>El archivo que está en su lugar no es un historial de Firstdew, o está dañado justo al principio.</translation>
     </message>
     <message>
         <source>The file with your record is not there or cannot be read.</source>
-        <translation>El archivo con su registro no está o no se puede leer.</translation>
+        <translation>El archivo con su historial no está o no se puede leer.</translation>
     </message>
     <message>
         <source>Firstdew can put what is still readable, and what a copy beside it holds, into a new file. The damaged file is kept.</source>
@@ -4068,7 +4117,7 @@
     </message>
     <message>
         <source>Move that file elsewhere, put your record in its place, then try again.</source>
-        <translation>Mueva ese archivo a otro sitio, ponga su registro en su lugar e inténtelo otra vez.</translation>
+        <translation>Mueva ese archivo a otro sitio, ponga su historial en su lugar e inténtelo otra vez.</translation>
     </message>
     <message>
         <source>Look whether the folder is there and belongs to you, then try again.</source>
@@ -4084,11 +4133,11 @@
     </message>
     <message>
         <source>Leave the machine off until your record is open: your limits and answers stand in it.</source>
-        <translation>Deje el aparato apagado hasta que su registro esté abierto: en él están sus límites y sus respuestas.</translation>
+        <translation>Deje el aparato apagado hasta que su historial esté abierto: en él están sus límites y sus respuestas.</translation>
     </message>
     <message>
         <source>Repair the record</source>
-        <translation>Reparar el registro</translation>
+        <translation>Reparar el historial</translation>
     </message>
     <message>
         <source>Try again</source>
@@ -4115,11 +4164,11 @@
     <name>SummaryPage</name>
     <message>
         <source>Summary for your prescriber</source>
-        <translation>Resumen para quien le prescribe</translation>
+        <translation>Resumen para su médico</translation>
     </message>
     <message>
         <source>How far back</source>
-        <translation>Hasta cuándo atrás</translation>
+        <translation>Periodo</translation>
     </message>
     <message>
         <source>A month</source>
@@ -4143,14 +4192,14 @@
     </message>
     <message>
         <source>Questions for the prescriber</source>
-        <translation>Preguntas para quien prescribe</translation>
+        <translation>Preguntas para su médico</translation>
     </message>
     <message>
         <source>Take back: %1</source>
         <translation>Retirar: %1</translation>
     </message>
     <message>
-        <source>What you want to ask stands near the top of the page.</source>
+        <source>Your questions appear near the top of the page.</source>
         <translation>Lo que quiera preguntar figura en la parte superior de la página.</translation>
     </message>
     <message>
@@ -4159,7 +4208,7 @@
     </message>
     <message>
         <source>Put it on the page</source>
-        <translation>Ponerla en la página</translation>
+        <translation>Poner en la página</translation>
     </message>
     <message>
         <source>Look at it</source>
@@ -4211,18 +4260,18 @@
     </message>
     <message>
         <source>Last entry: %1</source>
-        <translation>Última entrada: %1</translation>
+        <translation>Última anotación: %1</translation>
     </message>
 </context>
 <context>
     <name>TaughtPage</name>
     <message>
         <source>A taught session</source>
-        <translation>Una sesión enseñada</translation>
+        <translation>Una sesión guiada</translation>
     </message>
     <message>
         <source>Did somebody who knows the treatment watch a session? Mark together what they saw. It goes onto the summary.</source>
-        <translation>¿Vio una sesión alguien que conoce el tratamiento? Anoten juntos lo que vio. Va al resumen.</translation>
+        <translation>¿Vio una sesión alguien que conoce el tratamiento? Anoten juntos lo que se vio. Aparece en el resumen.</translation>
     </message>
     <message>
         <source>Where</source>
@@ -4238,11 +4287,11 @@
     </message>
     <message>
         <source>A name or a role, for example: the nurse</source>
-        <translation>Un nombre o una función, por ejemplo: la enfermera</translation>
+        <translation>Un nombre o una función, por ejemplo: enfermería</translation>
     </message>
     <message>
         <source>What they saw</source>
-        <translation>Lo que vio</translation>
+        <translation>Lo que se vio</translation>
     </message>
     <message>
         <source>Current</source>
@@ -4289,7 +4338,7 @@
     </message>
     <message>
         <source>Swapped at zero</source>
-        <translation>Cambió a cero</translation>
+        <translation>Cambió la polaridad con la corriente a cero</translation>
     </message>
     <message>
         <source>Knows what to do when a pad comes off</source>
@@ -4346,7 +4395,7 @@
     </message>
     <message>
         <source>Is your water very soft? It conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
-        <translation>¿Es muy blanda su agua? Conduce mal. Pregunte a su enfermera o a quien le prescribe qué hacer, y no añada nada por su cuenta, ni siquiera sal.</translation>
+        <translation>¿Es muy blanda su agua? Conduce mal. Pregunte a su profesional de enfermería o a su médico qué hacer, y no añada nada por su cuenta, ni siquiera sal.</translation>
     </message>
 </context>
 <context>
@@ -4357,7 +4406,7 @@
     </message>
     <message>
         <source>Go through this before your next session. One small thing is often the reason why it does not help, or why the current will not rise.</source>
-        <translation>Repase esto antes de su próxima sesión. A menudo una pequeñez es la causa de que no ayude o de que la corriente no suba.</translation>
+        <translation>Repase esto antes de su próxima sesión. A menudo un pequeño detalle es la causa de que no ayude o de que la corriente no suba.</translation>
     </message>
 </context>
 <context>
@@ -4371,7 +4420,7 @@
     <name>TodayHeader</name>
     <message>
         <source>Summary for your prescriber</source>
-        <translation>Resumen para quien le prescribe</translation>
+        <translation>Resumen para su médico</translation>
     </message>
     <message>
         <source>Change person, now %1</source>
@@ -4382,7 +4431,7 @@
     <name>TravelPage</name>
     <message>
         <source>Taking the kit along</source>
-        <translation>Llevar el equipo de viaje</translation>
+        <translation>Llevar el material de viaje</translation>
     </message>
     <message>
         <source>Before you leave</source>
@@ -4390,7 +4439,7 @@
     </message>
     <message>
         <source>Dry the kit completely before you pack it.</source>
-        <translation>Seque del todo el equipo antes de guardarlo.</translation>
+        <translation>Seque del todo el material antes de guardarlo.</translation>
     </message>
     <message>
         <source>Take the batteries out, and pack new ones.</source>
@@ -4414,7 +4463,7 @@
     </message>
     <message>
         <source>Very soft water conducts badly. Ask your nurse or prescriber what to do, and add nothing by yourself, not even salt.</source>
-        <translation>El agua muy blanda conduce mal. Pregunte a su enfermera o a quien le prescribe qué hacer, y no añada nada por su cuenta, ni siquiera sal.</translation>
+        <translation>El agua muy blanda conduce mal. Pregunte a su profesional de enfermería o a su médico qué hacer, y no añada nada por su cuenta, ni siquiera sal.</translation>
     </message>
     <message>
         <source>The current will not rise</source>
@@ -4444,7 +4493,7 @@
     </message>
     <message>
         <source>Dampness over time, %1</source>
-        <translation>Humedad en el tiempo, %1</translation>
+        <translation>Evolución de la humedad, %1</translation>
     </message>
     <message>
         <source>A week with three check-ins or more draws a bar here.</source>
@@ -4463,7 +4512,7 @@
     <name>WeighPage</name>
     <message>
         <source>Weighing</source>
-        <translation>Pesada</translation>
+        <translation>Pesaje</translation>
     </message>
     <message>
         <source>Before, in milligrams</source>
@@ -4486,23 +4535,23 @@
         <translation>Guardar</translation>
     </message>
     <message>
-        <source>%1 mg a minute</source>
-        <translation>%1 mg por minuto</translation>
-    </message>
-    <message>
         <source>Weigh a paper, hold it to the skin for five minutes, weigh it again. It takes a scale that shows milligrams.</source>
         <translation>Pese un papel, manténgalo cinco minutos sobre la piel y péselo otra vez. Hace falta una balanza que muestre miligramos.</translation>
+    </message>
+    <message>
+        <source>%1 a minute</source>
+        <translation>%1 por minuto</translation>
     </message>
 </context>
 <context>
     <name>Welcome</name>
     <message>
         <source>Welcome to Firstdew</source>
-        <translation>Bienvenido a Firstdew</translation>
+        <translation>Le damos la bienvenida a Firstdew</translation>
     </message>
     <message>
         <source>Firstdew leads you through treating sweating hands, feet or armpits with tap water and a small current. It tells you when the next session is due.</source>
-        <translation>Firstdew le guía al tratar manos, pies o axilas que sudan con agua del grifo y una corriente pequeña. Le dice cuándo toca la siguiente sesión.</translation>
+        <translation>Firstdew le guía en el tratamiento del sudor de manos, pies o axilas con agua del grifo y una corriente débil. Le dice cuándo toca la siguiente sesión.</translation>
     </message>
     <message>
         <source>Move from another phone</source>
@@ -4528,27 +4577,27 @@
     </message>
     <message>
         <source>Still going on, or topped up while dry: %1.</source>
-        <translation>Aún en curso o terminados por una sesión con la piel seca: %1.</translation>
+        <translation>Aún en curso o terminados por un refuerzo con la piel seca: %1.</translation>
     </message>
     <message>
         <source>This is an estimate from your own notes, not a diagnosis. Your prescriber&apos;s word counts.</source>
-        <translation>Es una estimación a partir de sus notas, no un diagnóstico. Vale lo que diga quien le prescribe.</translation>
+        <translation>Es una estimación a partir de sus notas, no un diagnóstico. Vale lo que diga su médico.</translation>
     </message>
     <message>
         <source>No outlook yet. It begins with a course that is done and about two weeks of check-ins.</source>
-        <translation>Aún no hay pronóstico. Empieza con un curso terminado y unas dos semanas de registros.</translation>
+        <translation>Aún no hay pronóstico. Empieza con un ciclo terminado y unas dos semanas de anotaciones.</translation>
     </message>
     <message>
         <source>Share of spells still dry</source>
-        <translation>Parte de los periodos aún secos</translation>
+        <translation>Proporción de periodos aún secos</translation>
     </message>
     <message>
         <source>One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.</source>
-        <translation>Un periodo húmedo cuenta como %1 sesiones. Por eso toca un repaso %2, o antes sin anotaciones.</translation>
+        <translation>Un periodo húmedo cuenta como %1 sesiones. Por eso toca un refuerzo: %2; sin anotaciones, antes.</translation>
     </message>
     <message>
-        <source>The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
-        <translation>La curva indica cuántos periodos duran más de tantos días. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos; huecas donde el cambio cayó entre dos registros, con flecha donde hubo una sesión con la piel aún seca o el periodo continúa. Barras tenues: con otro tratamiento.</translation>
+        <source>The curve shows what share of your dry spells lasts longer than the days below it. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.</source>
+        <translation>La curva muestra qué proporción de sus periodos secos dura más que los días indicados abajo. La banda interior abarca la mitad central, la exterior cuatro de cada cinco. Barras: sus últimos periodos secos; huecas donde el cambio cayó entre dos anotaciones, con flecha donde hubo una sesión con la piel aún seca o el periodo continúa. Barras tenues: con otro tratamiento.</translation>
     </message>
     <message>
         <source>Left out, under another treatment: %1.</source>
@@ -4560,7 +4609,7 @@
     </message>
     <message>
         <source>Of twenty such days, so many would be damp by then if no session comes first.</source>
-        <translation>De veinte días así, tantos estarían húmedos para entonces si antes no hay ninguna sesión.</translation>
+        <translation>De cada veinte días así, este sería el número de días con humedad para entonces, sin ninguna sesión antes.</translation>
     </message>
     <message>
         <source>How the forecasts have done</source>
@@ -4573,6 +4622,10 @@
     <message>
         <source>More</source>
         <translation>Más</translation>
+    </message>
+    <message>
+        <source>Your dry spells are getting shorter</source>
+        <translation>Sus periodos secos se están acortando</translation>
     </message>
 </context>
 <context>
@@ -4607,15 +4660,15 @@
     </message>
     <message>
         <source>Dry</source>
-        <translation>Seco</translation>
+        <translation>Seca</translation>
     </message>
     <message>
         <source>Clammy</source>
-        <translation>Húmedo</translation>
+        <translation>Húmeda</translation>
     </message>
     <message>
         <source>Wet</source>
-        <translation>Mojado</translation>
+        <translation>Mojada</translation>
     </message>
     <message>
         <source>Dripping</source>
@@ -4658,8 +4711,8 @@
         <translation>Sesión de mano y pie</translation>
     </message>
     <message>
-        <source>Pad session</source>
-        <translation>Sesión con almohadillas</translation>
+        <source>Armpit session</source>
+        <translation>Sesión de axilas</translation>
     </message>
     <message>
         <source>Not started</source>
@@ -4667,7 +4720,7 @@
     </message>
     <message>
         <source>First course</source>
-        <translation>Primer curso</translation>
+        <translation>Primer ciclo</translation>
     </message>
     <message>
         <source>Review</source>
@@ -4675,7 +4728,7 @@
     </message>
     <message>
         <source>Keeping dry</source>
-        <translation>Se mantiene seco</translation>
+        <translation>Se mantiene seca</translation>
     </message>
     <message>
         <source>First dew</source>
@@ -4683,7 +4736,7 @@
     </message>
     <message>
         <source>Sweating again</source>
-        <translation>Suda otra vez</translation>
+        <translation>Sudor de nuevo</translation>
     </message>
     <message>
         <source>Paused</source>
@@ -4715,7 +4768,7 @@
     </message>
     <message>
         <source>Comfortable</source>
-        <translation>Cómodo</translation>
+        <translation>Cómoda</translation>
     </message>
     <message>
         <source>Strong</source>
@@ -4727,7 +4780,7 @@
     </message>
     <message>
         <source>Painful</source>
-        <translation>Doloroso</translation>
+        <translation>Dolorosa</translation>
     </message>
     <message>
         <source>Seven sessions in four weeks</source>
@@ -4751,7 +4804,7 @@
     </message>
     <message>
         <source>Do you have a pacemaker, a defibrillator or any other powered implant?</source>
-        <translation>¿Lleva marcapasos, desfibrilador u otro implante con corriente?</translation>
+        <translation>¿Lleva marcapasos, desfibrilador u otro implante electrónico?</translation>
     </message>
     <message>
         <source>Do you have metal in a bone or joint?</source>
@@ -4759,15 +4812,11 @@
     </message>
     <message>
         <source>Do you have a heart rhythm disorder or epilepsy?</source>
-        <translation>¿Tiene un trastorno del ritmo cardiaco o epilepsia?</translation>
+        <translation>¿Tiene un trastorno del ritmo cardíaco o epilepsia?</translation>
     </message>
     <message>
         <source>Do you have a tumour or a blood clot at present?</source>
-        <translation>¿Tiene ahora un tumor o un coágulo?</translation>
-    </message>
-    <message>
-        <source>Have you lost feeling in the skin, or do you have a nerve disease there?</source>
-        <translation>¿Ha perdido sensibilidad en la piel o tiene ahí una enfermedad nerviosa?</translation>
+        <translation>¿Tiene ahora un tumor o un coágulo de sangre?</translation>
     </message>
     <message>
         <source>Is there eczema or inflamed skin where the treatment goes?</source>
@@ -4787,7 +4836,7 @@
     </message>
     <message>
         <source>a powered implant</source>
-        <translation>un implante con corriente</translation>
+        <translation>un implante electrónico</translation>
     </message>
     <message>
         <source>a metal implant</source>
@@ -4795,11 +4844,11 @@
     </message>
     <message>
         <source>a heart rhythm disorder or epilepsy</source>
-        <translation>un trastorno del ritmo cardiaco o epilepsia</translation>
+        <translation>un trastorno del ritmo cardíaco o epilepsia</translation>
     </message>
     <message>
         <source>a tumour or blood clot</source>
-        <translation>un tumor o un coágulo</translation>
+        <translation>un tumor o un coágulo de sangre</translation>
     </message>
     <message>
         <source>loss of feeling</source>
@@ -4843,7 +4892,7 @@
     </message>
     <message>
         <source>Your machine does not have it</source>
-        <translation>Su aparato no la tiene</translation>
+        <translation>Su aparato no da esta corriente</translation>
     </message>
     <message>
         <source>Nothing to do now</source>
@@ -4855,11 +4904,11 @@
     </message>
     <message>
         <source>First dew: top up now</source>
-        <translation>Primer rocío: repaso ahora</translation>
+        <translation>Primer rocío: haga ahora un refuerzo</translation>
     </message>
     <message>
         <source>A top-up is due</source>
-        <translation>Toca un repaso</translation>
+        <translation>Toca un refuerzo</translation>
     </message>
     <message>
         <source>Keep an eye on it</source>
@@ -4867,82 +4916,74 @@
     </message>
     <message>
         <source>Time for a new course</source>
-        <translation>Es hora de un nuevo curso</translation>
+        <translation>Es hora de un nuevo ciclo</translation>
     </message>
     <message>
         <source>The course is done</source>
-        <translation>El curso está hecho</translation>
+        <translation>Ciclo terminado</translation>
     </message>
     <message>
         <source>Talk to your prescriber</source>
-        <translation>Hable con quien le prescribe</translation>
+        <translation>Hable con su médico</translation>
     </message>
     <message>
         <source>No session for now</source>
-        <translation>Por ahora ninguna sesión</translation>
+        <translation>Por ahora, ninguna sesión</translation>
     </message>
     <message>
         <source>No first course has been set up yet.</source>
-        <translation>Todavía no hay un primer curso.</translation>
+        <translation>Todavía no hay un primer ciclo.</translation>
     </message>
     <message>
         <source>Session %1 of %2 of the first course is planned for today.</source>
-        <translation>La sesión %1 de %2 del primer curso está planeada para hoy.</translation>
+        <translation>La sesión %1 de %2 del primer ciclo está prevista para hoy.</translation>
     </message>
     <message>
         <source>Session %1 of %2 of the first course is planned for %3.</source>
-        <translation>La sesión %1 de %2 del primer curso está planeada: %3.</translation>
+        <translation>La sesión %1 de %2 del primer ciclo está prevista: %3.</translation>
     </message>
     <message numerus="yes">
-        <source>The course runs %n day(s) past its four weeks.</source>
+        <source>The course will end %n day(s) late.</source>
         <translation>
-            <numerusform>El curso pasa %n día de sus cuatro semanas.</numerusform>
-            <numerusform>El curso pasa %n días de sus cuatro semanas.</numerusform>
+            <numerusform>El ciclo se alarga %n día más de las cuatro semanas.</numerusform>
+            <numerusform>El ciclo se alarga %n días más de las cuatro semanas.</numerusform>
         </translation>
     </message>
     <message>
-        <source>The course no longer fits its time.</source>
-        <translation>El curso ya no cabe en su tiempo.</translation>
+        <source>The course can no longer finish in time.</source>
+        <translation>El ciclo ya no puede terminarse a tiempo.</translation>
     </message>
     <message numerus="yes">
         <source>All %n session(s) of the course are done.</source>
         <translation>
-            <numerusform>Está hecha %n sesión del curso, no falta ninguna.</numerusform>
-            <numerusform>Están hechas las %n sesiones del curso.</numerusform>
+            <numerusform>Está hecha %n sesión del ciclo, no falta ninguna.</numerusform>
+            <numerusform>Están hechas las %n sesiones del ciclo.</numerusform>
         </translation>
     </message>
     <message>
         <source>Today&apos;s session is done.</source>
         <translation>La sesión de hoy está hecha.</translation>
     </message>
-    <message>
-        <source>You usually stay dry %1 to %2 days. Today is day %3.</source>
-        <translation>Suele seguir seco de %1 a %2 días. Hoy es el día %3.</translation>
-    </message>
-    <message>
-        <source>You usually stay dry %1 to %2 days.</source>
-        <translation>Suele seguir seco de %1 a %2 días.</translation>
-    </message>
     <message numerus="yes">
         <source>There has been no check-in for %n day(s).</source>
         <translation>
-            <numerusform>Hace %n día que no hay anotación.</numerusform>
-            <numerusform>Hace %n días que no hay anotación.</numerusform>
+            <numerusform>Hace %n día que no hay anotaciones.</numerusform>
+            <numerusform>Hace %n días que no hay anotaciones.</numerusform>
         </translation>
     </message>
     <message>
-        <source>You answered yes to %1. No session until a clinician has cleared it.</source>
-        <translation>Respondió sí a: %1. Ninguna sesión hasta que un profesional sanitario lo permita.</translation>
+        <source>You answered yes to %1. No session until a clinician has approved treatment.</source>
+        <translation>Respondió sí a: %1. Ninguna sesión hasta que un profesional sanitario lo autorice.</translation>
     </message>
     <message>
         <source>Because of %1, ask a clinician first and note who said yes.</source>
-        <translation>Por %1, pregunte antes a un profesional sanitario y anote quién dijo que sí.</translation>
+        <translation>Por «%1», consulte antes a un profesional sanitario y anote quién dijo que sí.</translation>
     </message>
     <message numerus="yes">
         <source>The health questions were last answered %n day(s) ago.</source>
         <translation>
-            <numerusform>Las preguntas de salud se respondieron hace %n día.</numerusform>
-            <numerusform>Las preguntas de salud se respondieron hace %n días.</numerusform>
+            <numerusform>Las preguntas de salud se respondieron por última vez hace %n día.</numerusform>
+            <numerusform>Las preguntas de salud se respondieron por última vez hace %n días.</numerusform>
         </translation>
     </message>
     <message>
@@ -4955,7 +4996,7 @@
     </message>
     <message>
         <source>The score did not get better. There are other treatments; your prescriber can advise.</source>
-        <translation>La molestia no ha mejorado. Hay otros tratamientos; quien le prescribe puede aconsejarle.</translation>
+        <translation>La molestia no ha mejorado. Hay otros tratamientos; su médico puede aconsejarle.</translation>
     </message>
     <message>
         <source>The score is better by one step.</source>
@@ -4971,7 +5012,7 @@
     </message>
     <message>
         <source>You put it off to this evening.</source>
-        <translation>Lo dejó para esta tarde.</translation>
+        <translation>Lo dejó para esta noche.</translation>
     </message>
     <message>
         <source>You put it off to %1.</source>
@@ -4979,11 +5020,7 @@
     </message>
     <message>
         <source>Skipped this time.</source>
-        <translation>Eligió no repasar esta vez.</translation>
-    </message>
-    <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>Esta vez no se hizo.</translation>
     </message>
     <message>
         <source>today</source>
@@ -5009,7 +5046,7 @@
     </message>
     <message>
         <source>%1 mA</source>
-        <translation>%1 mA</translation>
+        <translation>%1&#xa0;mA</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
@@ -5050,7 +5087,7 @@
     </message>
     <message>
         <source>You tap each step yourself.</source>
-        <translation>Usted toca cada paso.</translation>
+        <translation>Usted confirma cada paso.</translation>
     </message>
     <message>
         <source>no response</source>
@@ -5082,7 +5119,7 @@
     </message>
     <message>
         <source>Treated now, one or two sessions are usually enough.</source>
-        <translation>Tratado ahora, suelen bastar una o dos sesiones.</translation>
+        <translation>Si se trata ahora, suelen bastar una o dos sesiones.</translation>
     </message>
     <message>
         <source>Dampness at rest, noted %1.</source>
@@ -5098,7 +5135,7 @@
     </message>
     <message>
         <source>Full sweating at rest, noted %1. It usually needs a new course.</source>
-        <translation>Sudor pleno en reposo, anotado: %1. Suele hacer falta un nuevo curso.</translation>
+        <translation>Sudoración intensa en reposo, anotada: %1. Suele hacer falta un nuevo ciclo.</translation>
     </message>
     <message>
         <source>%1: session today</source>
@@ -5106,7 +5143,7 @@
     </message>
     <message>
         <source>%1: a top-up is due</source>
-        <translation>%1: toca un repaso</translation>
+        <translation>%1: toca un refuerzo</translation>
     </message>
     <message>
         <source>%1: first dew</source>
@@ -5130,15 +5167,15 @@
     </message>
     <message>
         <source>Show your prescriber</source>
-        <translation>Muéstrelo a quien le prescribe</translation>
+        <translation>Muéstrelo a su médico</translation>
     </message>
     <message>
         <source>Time for a back-up</source>
         <translation>Es hora de una copia de seguridad</translation>
     </message>
     <message>
-        <source>The first course works when it is kept to.</source>
-        <translation>El primer curso funciona si se cumple.</translation>
+        <source>The first course works if you stick to it.</source>
+        <translation>El primer ciclo funciona si se cumple.</translation>
     </message>
     <message>
         <source>Before the dampness comes back.</source>
@@ -5186,7 +5223,7 @@
     </message>
     <message>
         <source>Lift out</source>
-        <translation>Sacar</translation>
+        <translation>Saque manos o pies</translation>
     </message>
     <message>
         <source>Machine off, current at zero. Confirm the list.</source>
@@ -5217,24 +5254,24 @@
         <translation>¿Corriente a cero? Pase al otro lado.</translation>
     </message>
     <message>
-        <source>Machine off, then lift out. Dry skin and kit.</source>
-        <translation>Apague el aparato y luego saque. Seque la piel y el equipo.</translation>
+        <source>Machine off. Then take your hands or feet out. Dry your skin and the kit.</source>
+        <translation>Apague el aparato y luego saque las manos o los pies. Seque la piel y el material.</translation>
     </message>
     <message>
         <source>This skin had its session today. Let it rest. Next session: tomorrow at the earliest.</source>
-        <translation>Esta piel ya tuvo hoy su sesión. Déjela en paz; la siguiente, mañana como muy pronto.</translation>
+        <translation>Esta piel ya tuvo hoy su sesión. Déjela descansar; la siguiente, mañana como muy pronto.</translation>
     </message>
     <message>
         <source>The health questions are due. Leave the machine off until they are answered.</source>
         <translation>Tocan las preguntas de salud. Deje el aparato apagado hasta responderlas.</translation>
     </message>
     <message>
-        <source>A health question stands in the way. Leave the machine off until a clinician has cleared it.</source>
-        <translation>Una pregunta de salud lo impide. Deje el aparato apagado hasta que un profesional sanitario lo permita.</translation>
+        <source>A health question stands in the way. Leave the machine off until a clinician has approved treatment.</source>
+        <translation>Una respuesta de salud lo impide. Deje el aparato apagado hasta que un profesional sanitario autorice el tratamiento.</translation>
     </message>
     <message>
         <source>Your machine does not have this current. Choose the one it has.</source>
-        <translation>Su aparato no da esta corriente. Elija la que tiene.</translation>
+        <translation>Su aparato no da esta corriente. Elija la que da.</translation>
     </message>
     <message>
         <source>No meter shows that. Read it again; if in doubt, lower the current.</source>
@@ -5246,7 +5283,7 @@
     </message>
     <message>
         <source>Firstdew is not a medical device and makes no diagnosis. Follow your machine&apos;s instructions, local rules and your clinician.</source>
-        <translation>Firstdew no es un producto sanitario ni hace diagnósticos. Siga las instrucciones de su aparato, las normas locales y a su profesional sanitario.</translation>
+        <translation>Firstdew no es un producto sanitario ni hace diagnósticos. Siga las instrucciones de su aparato, las normas locales y las indicaciones de su profesional sanitario.</translation>
     </message>
     <message>
         <source>Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop.</source>
@@ -5254,15 +5291,15 @@
     </message>
     <message>
         <source>Don&apos;t treat if any health question tells you to stop.</source>
-        <translation>Ninguna sesión mientras una pregunta de salud lo impida.</translation>
+        <translation>Ninguna sesión mientras una respuesta de salud lo impida.</translation>
     </message>
     <message>
-        <source>Children only with medical advice and an adult beside them.</source>
-        <translation>Niños solo con consejo médico y un adulto al lado.</translation>
+        <source>Treat children only with medical advice and an adult beside them.</source>
+        <translation>Trate a los niños solo con consejo médico y con una persona adulta al lado.</translation>
     </message>
     <message>
         <source>Burns, blisters, faintness or palpitations: stop and seek help.</source>
-        <translation>Quemaduras, ampollas, desmayo o palpitaciones: pare y busque ayuda.</translation>
+        <translation>Quemaduras, ampollas, mareo o sensación de desmayo, o palpitaciones: pare y busque ayuda.</translation>
     </message>
     <message>
         <source>Keep leads and water away from mains electricity.</source>
@@ -5277,8 +5314,8 @@
         <translation>Sesión en curso</translation>
     </message>
     <message>
-        <source>May come late: this phone does not let them come to the minute.</source>
-        <translation>Pueden llegar tarde: este teléfono no permite que lleguen al minuto.</translation>
+        <source>Reminders may be a few minutes late on this phone.</source>
+        <translation>Pueden llegar tarde: este teléfono no los entrega al minuto.</translation>
     </message>
     <message>
         <source>While your phone was off</source>
@@ -5311,11 +5348,11 @@
     </message>
     <message>
         <source>Another program is using the record. Close it and try again.</source>
-        <translation>Otro programa usa el registro. Ciérrelo e inténtelo otra vez.</translation>
+        <translation>Otro programa usa el historial. Ciérrelo e inténtelo otra vez.</translation>
     </message>
     <message>
         <source>The record is damaged. Keep the file and restore a back-up.</source>
-        <translation>El registro está dañado. Conserve el archivo y restaure una copia de seguridad.</translation>
+        <translation>El historial está dañado. Conserve el archivo y restaure una copia de seguridad.</translation>
     </message>
     <message>
         <source>This is from a newer Firstdew. Update the app first.</source>
@@ -5331,15 +5368,11 @@
     </message>
     <message>
         <source>the prescriber</source>
-        <translation>quien prescribe</translation>
+        <translation>su médico</translation>
     </message>
     <message>
         <source>the nurse</source>
         <translation>enfermería</translation>
-    </message>
-    <message>
-        <source>Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.</source>
-        <translation>La mitad de sus periodos secos dura más de %1 días; cuatro de cada cinco terminan entre el día %2 y el día %3.</translation>
     </message>
     <message>
         <source>First time here: begin low, and go by what is comfortable.</source>
@@ -5367,11 +5400,11 @@
     </message>
     <message>
         <source>Direct current may work better now; ask the adult or nurse who helps.</source>
-        <translation>La corriente continua puede funcionar mejor ahora; pregunte al adulto o al enfermero que ayuda.</translation>
+        <translation>La corriente continua puede funcionar mejor ahora; pregunte a la persona adulta o al profesional de enfermería que ayuda.</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
         <source>Limit %1. %2.</source>
@@ -5386,24 +5419,12 @@
         <translation>Objetivo: unos %1.</translation>
     </message>
     <message>
-        <source>%1 min of current, about %2 min in all</source>
-        <translation>%1 min de corriente, unos %2 min en total</translation>
-    </message>
-    <message>
         <source>Jewellery, watch and piercings off (not needed above the neck)</source>
         <translation>Sin joyas, reloj ni piercings (no hace falta por encima del cuello)</translation>
     </message>
     <message>
         <source>Cuts under a thin layer of petroleum jelly, only on the broken skin</source>
         <translation>Heridas bajo una capa fina de vaselina, solo sobre la piel rota</translation>
-    </message>
-    <message>
-        <source>No antiperspirant with aluminium there for 24 hours</source>
-        <translation>Sin antitranspirante con aluminio ahí desde hace 24 horas</translation>
-    </message>
-    <message>
-        <source>Not shaved there for three days</source>
-        <translation>Sin afeitar ahí desde hace tres días</translation>
     </message>
     <message>
         <source>Each plate under its grid; skin never touches a plate</source>
@@ -5422,28 +5443,24 @@
         <translation>Pilas puestas</translation>
     </message>
     <message>
-        <source>Ready %1 from %2: %3</source>
-        <translation>Listo %1 desde las %2: %3</translation>
-    </message>
-    <message>
         <source>All checked, begin</source>
         <translation>Todo comprobado, empezar</translation>
     </message>
     <message>
         <source>Raised again</source>
-        <translation>Subida otra vez</translation>
+        <translation>Ya la he subido</translation>
     </message>
     <message>
         <source>It is comfortable</source>
-        <translation>Es cómodo</translation>
+        <translation>Me resulta cómoda</translation>
     </message>
     <message>
         <source>Changed side</source>
-        <translation>Lado cambiado</translation>
+        <translation>Ya he cambiado de lado</translation>
     </message>
     <message>
         <source>The phase waits at zero. Raise again when you are ready.</source>
-        <translation>La fase espera a cero. Suba otra vez cuando esté listo.</translation>
+        <translation>La fase está en pausa, con la corriente a cero. Suba otra vez cuando quiera.</translation>
     </message>
     <message>
         <source>The session starts again from its beginning. Machine off, current at zero; confirm the list.</source>
@@ -5458,24 +5475,12 @@
         <translation>Fase %1 de %2</translation>
     </message>
     <message>
-        <source>%1 min %2 s left</source>
-        <translation>quedan %1 min %2 s</translation>
-    </message>
-    <message>
         <source>none yet</source>
-        <translation>aún ninguna</translation>
+        <translation>aún sin lectura</translation>
     </message>
     <message>
         <source>Use only a machine made for this treatment, with what came with it, to drive the current.</source>
-        <translation>Use para la corriente solo una máquina hecha para este tratamiento, con lo que venía con ella.</translation>
-    </message>
-    <message>
-        <source>This passphrase is too long. Choose one of fewer than 250 letters.</source>
-        <translation>Esta contraseña es demasiado larga. Elija una de menos de 250 letras.</translation>
-    </message>
-    <message>
-        <source>%1 min left in all</source>
-        <translation>quedan %1 min en total</translation>
+        <translation>Use para la corriente solo un aparato hecho para este tratamiento, con lo que venía con él.</translation>
     </message>
     <message>
         <source>Raise slowly</source>
@@ -5483,7 +5488,7 @@
     </message>
     <message>
         <source>Hold still</source>
-        <translation>Mantener quieto</translation>
+        <translation>No se mueva</translation>
     </message>
     <message>
         <source>Lower to zero</source>
@@ -5519,11 +5524,7 @@
     </message>
     <message>
         <source>I&apos;ve checked my skin: no new redness, blister or burn</source>
-        <translation>He mirado mi piel: ninguna rojez, ampolla o quemadura nueva</translation>
-    </message>
-    <message>
-        <source>Warm tap water, about %1 ml in each tray</source>
-        <translation>Agua templada del grifo, unos %1 ml en cada bandeja</translation>
+        <translation>He mirado mi piel: no hay rojez, ampolla ni quemadura nueva</translation>
     </message>
     <message>
         <source>Hand trays on a table that is not metal</source>
@@ -5567,7 +5568,7 @@
     </message>
     <message>
         <source>I took them out</source>
-        <translation>Saqué manos o pies</translation>
+        <translation>He sacado manos o pies</translation>
     </message>
     <message>
         <source>It kept running, in direct current</source>
@@ -5715,11 +5716,11 @@
     </message>
     <message>
         <source>Machine off, then take the pads off. Dry skin and kit.</source>
-        <translation>Apague el aparato y luego quite las almohadillas. Seque la piel y el equipo.</translation>
+        <translation>Apague el aparato y luego quite las almohadillas. Seque la piel y el material.</translation>
     </message>
     <message>
         <source>Dry skin and kit.</source>
-        <translation>Seque la piel y el equipo.</translation>
+        <translation>Seque la piel y el material.</translation>
     </message>
     <message>
         <source>Watch your skin above %1.</source>
@@ -5743,7 +5744,7 @@
     </message>
     <message>
         <source>Your first session with both hands in goes step by step.</source>
-        <translation>Su primera sesión con ambas manos dentro va paso a paso.</translation>
+        <translation>Su primera sesión con las dos manos dentro va paso a paso.</translation>
     </message>
     <message>
         <source>Aim %1</source>
@@ -5754,16 +5755,12 @@
         <translation>Nada ha cambiado en mi salud</translation>
     </message>
     <message>
-        <source>My skin there is whole: no cut, no new redness, no blister or burn</source>
-        <translation>Mi piel está sana ahí: sin cortes, sin rojez nueva, sin ampolla ni quemadura</translation>
-    </message>
-    <message>
         <source>On, at zero, direct current: begin</source>
         <translation>Encendido, a cero, corriente continua: empezar</translation>
     </message>
     <message>
         <source>On, at zero, pulsed light on: begin</source>
-        <translation>Encendido, a cero, luz de pulsos: empezar</translation>
+        <translation>Encendido, a cero, con luz de corriente pulsada: empezar</translation>
     </message>
     <message>
         <source>Check</source>
@@ -5775,7 +5772,7 @@
     </message>
     <message>
         <source>Hold</source>
-        <translation>Quieto</translation>
+        <translation>Mantenga</translation>
     </message>
     <message>
         <source>Lower</source>
@@ -5795,7 +5792,7 @@
     </message>
     <message>
         <source>This passphrase is too short. Choose one of at least eight characters.</source>
-        <translation>Esta frase de contraseña es demasiado corta. Elija una de al menos ocho caracteres.</translation>
+        <translation>Esta contraseña es demasiado corta. Elija una de al menos ocho caracteres.</translation>
     </message>
     <message>
         <source>This file may be about somebody else: name or birth date differ, or are missing. Nothing was added.</source>
@@ -5807,7 +5804,7 @@
     </message>
     <message>
         <source>The file with your record was moved, deleted or replaced while Firstdew was open. Nothing was saved. Close Firstdew, put the file back and open it again.</source>
-        <translation>El archivo con su registro se movió, borró o cambió mientras Firstdew estaba abierto. No se ha guardado nada. Cierre Firstdew, devuelva el archivo a su sitio y ábralo de nuevo.</translation>
+        <translation>El archivo con su historial se movió, borró o cambió mientras Firstdew estaba abierto. No se ha guardado nada. Cierre Firstdew, devuelva el archivo a su sitio y ábralo de nuevo.</translation>
     </message>
     <message>
         <source>This care sheet is dated in the future. Ask for one with the right date.</source>
@@ -5827,7 +5824,7 @@
     </message>
     <message>
         <source>Does %1 have a pacemaker, a defibrillator or any other powered implant?</source>
-        <translation>¿Lleva %1 un marcapasos, un desfibrilador u otro implante con corriente?</translation>
+        <translation>¿Lleva %1 un marcapasos, un desfibrilador u otro implante electrónico?</translation>
     </message>
     <message>
         <source>Does %1 have metal in a bone or joint?</source>
@@ -5843,11 +5840,7 @@
     </message>
     <message>
         <source>Does %1 have a tumour or a blood clot at present?</source>
-        <translation>¿Tiene %1 actualmente un tumor o un coágulo de sangre?</translation>
-    </message>
-    <message>
-        <source>Has %1 lost feeling in the skin, or is there a nerve disease there?</source>
-        <translation>¿Ha perdido %1 sensibilidad en la piel, o hay allí una enfermedad de los nervios?</translation>
+        <translation>¿Tiene %1 ahora un tumor o un coágulo de sangre?</translation>
     </message>
     <message>
         <source>Is %1 under five years old?</source>
@@ -5867,7 +5860,7 @@
     </message>
     <message>
         <source>Does %1 wear fixed dental braces?</source>
-        <translation>¿Lleva %1 ortodoncia fija?</translation>
+        <translation>¿Lleva %1 aparato dental fijo?</translation>
     </message>
     <message>
         <source>a coil</source>
@@ -5875,7 +5868,7 @@
     </message>
     <message>
         <source>Wet at rest, noted %1. One report is not enough for a new course.</source>
-        <translation>Mojado en reposo, anotado %1. Una sola anotación no basta para un nuevo curso.</translation>
+        <translation>Piel mojada en reposo, anotada: %1. Una sola anotación no basta para un nuevo ciclo.</translation>
     </message>
     <message>
         <source>Not better yet</source>
@@ -5887,7 +5880,7 @@
     </message>
     <message>
         <source>Enter first which current your machine has.</source>
-        <translation>Indique primero qué corriente tiene su aparato.</translation>
+        <translation>Indique primero qué corriente da su aparato.</translation>
     </message>
     <message numerus="yes">
         <source>After %n session(s) it is too early to say that it does not help: for many people it takes ten to twelve. First check how you do it.</source>
@@ -5898,7 +5891,7 @@
     </message>
     <message>
         <source>Say how much the sweating bothers you now. Then the app can tell whether the course helped.</source>
-        <translation>Diga cuánto le molesta ahora el sudor. Así la aplicación puede decir si el curso ha ayudado.</translation>
+        <translation>Diga cuánto le molesta ahora el sudor. Así la aplicación puede decir si el ciclo ha ayudado.</translation>
     </message>
     <message>
         <source>The answer comes with the first sessions and a week of check-ins.</source>
@@ -5914,8 +5907,8 @@
     <message numerus="yes">
         <source>No change yet. That says little before %n more session(s).</source>
         <translation>
-            <numerusform>Aún sin cambios. Eso dice poco antes de %n sesión más.</numerusform>
-            <numerusform>Aún sin cambios. Eso dice poco antes de %n sesiones más.</numerusform>
+            <numerusform>Aún sin cambios. Eso dice poco mientras falte %n sesión.</numerusform>
+            <numerusform>Aún sin cambios. Eso dice poco mientras falten %n sesiones.</numerusform>
         </translation>
     </message>
     <message>
@@ -5939,20 +5932,8 @@
         <translation>menos de %1</translation>
     </message>
     <message>
-        <source>%1 now, %2 before the first session</source>
-        <translation>ahora %1, antes de la primera sesión %2</translation>
-    </message>
-    <message>
-        <source>%1 now</source>
-        <translation>ahora %1</translation>
-    </message>
-    <message>
         <source>Damp days a week: %1.</source>
         <translation>Días húmedos por semana: %1.</translation>
-    </message>
-    <message>
-        <source>Bother score: %1 now, %2 before.</source>
-        <translation>Molestia: ahora %1, antes %2.</translation>
     </message>
     <message>
         <source>Your latest dry spells were short.</source>
@@ -5960,7 +5941,7 @@
     </message>
     <message>
         <source>Show your prescriber the summary. Other treatments can help.</source>
-        <translation>Enseñe el informe a quien le prescribe. Otros tratamientos pueden ayudar.</translation>
+        <translation>Enseñe el resumen a su médico. Otros tratamientos pueden ayudar.</translation>
     </message>
     <message>
         <source>Many people need 10 to 12 sessions.</source>
@@ -5984,7 +5965,7 @@
     </message>
     <message>
         <source>Something to look at today</source>
-        <translation>Hoy hay algo que ver</translation>
+        <translation>Hoy hay algo que mirar</translation>
     </message>
     <message>
         <source>Done for today</source>
@@ -6018,11 +5999,11 @@
     </message>
     <message>
         <source>You missed session %1 on %2. It is now today.</source>
-        <translation>No hizo la sesión %1 el %2. Ahora toca hoy.</translation>
+        <translation>No hizo la sesión %1 (%2). Ahora toca hoy.</translation>
     </message>
     <message>
         <source>You missed session %1 on %2. It is now on %3.</source>
-        <translation>No hizo la sesión %1 el %2. Ahora toca el %3.</translation>
+        <translation>No hizo la sesión %1 (%2). Ahora toca: %3.</translation>
     </message>
     <message numerus="yes">
         <source>The plan puts %n session(s) on consecutive days.</source>
@@ -6048,11 +6029,11 @@
     </message>
     <message>
         <source>Dampness may come back in that time. A top-up before you leave is worth it.</source>
-        <translation>En ese tiempo puede volver la humedad. Merece la pena un repaso antes de salir.</translation>
+        <translation>En ese tiempo puede volver la humedad. Merece la pena un refuerzo antes de salir.</translation>
     </message>
     <message>
         <source>Top up before you leave</source>
-        <translation>Repaso antes de salir</translation>
+        <translation>Haga un refuerzo antes de salir</translation>
     </message>
     <message>
         <source>You are away. The call for a session comes when you are back.</source>
@@ -6060,7 +6041,7 @@
     </message>
     <message>
         <source>%1: dry or clammy today?</source>
-        <translation>%1: ¿hoy seco o húmedo?</translation>
+        <translation>%1: ¿hoy la piel está seca o húmeda?</translation>
     </message>
     <message>
         <source>One tap answers. Or tap here to open Firstdew.</source>
@@ -6072,31 +6053,31 @@
     </message>
     <message>
         <source>Dampness has probably begun.</source>
-        <translation>La humedad probablemente ha empezado.</translation>
+        <translation>Es probable que la humedad ya haya empezado.</translation>
     </message>
     <message>
         <source>A top-up has been due since %1.</source>
-        <translation>Toca un repaso desde %1.</translation>
+        <translation>Toca un refuerzo desde %1.</translation>
     </message>
     <message>
         <source>You may get clammy by tomorrow. A top-up now is worth it.</source>
-        <translation>Puede haber humedad para mañana. Un repaso ahora merece la pena.</translation>
+        <translation>Puede haber humedad para mañana. Un refuerzo ahora merece la pena.</translation>
     </message>
     <message>
-        <source>By your check-ins so far, the chance that dampness has begun is %1. The curve above knows nothing of them.</source>
-        <translation>Según sus anotaciones hasta ahora, la probabilidad de que la humedad haya empezado es del %1. La curva de arriba no las conoce.</translation>
+        <source>Going by your check-ins so far, the chance that dampness has begun is %1. The curve above does not include them.</source>
+        <translation>Según sus anotaciones hasta ahora, la probabilidad de que la humedad haya empezado es de %1. La curva de arriba no las tiene en cuenta.</translation>
     </message>
     <message>
         <source>The chance that dampness has begun is %1. Today&apos;s report did not change it.</source>
-        <translation>La probabilidad de que la humedad haya empezado es del %1. La anotación de hoy no la ha cambiado.</translation>
+        <translation>La probabilidad de que la humedad haya empezado es de %1. La anotación de hoy no la ha cambiado.</translation>
     </message>
     <message>
         <source>The chance that dampness has begun is %1. Before today&apos;s report it was %2.</source>
-        <translation>La probabilidad de que la humedad haya empezado es del %1. Antes de la anotación de hoy era del %2.</translation>
+        <translation>La probabilidad de que la humedad haya empezado es de %1. Antes de la anotación de hoy era de %2.</translation>
     </message>
     <message>
         <source>Practice: the phase waits. In a real session you turn it up again when you are ready.</source>
-        <translation>Práctica: la fase espera. En una sesión real vuelve a subir cuando esté listo.</translation>
+        <translation>Práctica: la fase está en pausa. En una sesión real vuelve a subir cuando quiera.</translation>
     </message>
     <message>
         <source>Stays off</source>
@@ -6142,31 +6123,11 @@
     </message>
     <message>
         <source>It could not be saved there. Choose another place, or make room first.</source>
-        <translation>No se pudo guardar ahí. Elige otro lugar o libera espacio primero.</translation>
+        <translation>No se pudo guardar ahí. Elija otro lugar o libere espacio primero.</translation>
     </message>
     <message>
         <source>Enter height and weight, and the size of this skin counts as well.</source>
         <translation>Anote la estatura y el peso, y también contará el tamaño de esta piel.</translation>
-    </message>
-    <message>
-        <source>The sole of a foot counts as %1 cm², by height and weight.</source>
-        <translation>La planta de un pie cuenta como %1 cm², según la estatura y el peso.</translation>
-    </message>
-    <message>
-        <source>The palm of a hand counts as %1 cm², by height and weight.</source>
-        <translation>La palma de una mano cuenta como %1 cm², según la estatura y el peso.</translation>
-    </message>
-    <message>
-        <source>One pad counts as %1 cm², as entered with the machine.</source>
-        <translation>Una almohadilla cuenta como %1 cm², según lo anotado con el aparato.</translation>
-    </message>
-    <message>
-        <source>One pad counts as %1 cm², as on the care sheet.</source>
-        <translation>Una almohadilla cuenta como %1 cm², según la hoja de cuidados.</translation>
-    </message>
-    <message>
-        <source>No pad size is entered, so one pad counts as %1 cm².</source>
-        <translation>No se ha anotado el tamaño, así que una almohadilla cuenta como %1 cm².</translation>
     </message>
     <message>
         <source>The meter is above the limit. Turn it down, then enter what it shows.</source>
@@ -6191,7 +6152,7 @@
     <message>
         <source>By %1: %2</source>
         <comment>day, chance</comment>
-        <translation>Para %1: %2</translation>
+        <translation>Hasta entonces (%1): %2</translation>
     </message>
     <message numerus="yes">
         <source>When the chance for the next day was %1, dampness came on %2 of %n day(s).</source>
@@ -6209,7 +6170,7 @@
     </message>
     <message>
         <source>So far the forecasts fit.</source>
-        <translation>Hasta ahora las previsiones encajan.</translation>
+        <translation>Hasta ahora las previsiones han acertado.</translation>
     </message>
     <message>
         <source>The dry spells have not gone as forecast. So the forecast now leaves more room on both sides.</source>
@@ -6231,6 +6192,347 @@
         <source>The alarm is over.</source>
         <translation>La alarma ha terminado.</translation>
     </message>
+    <message>
+        <source>The sole of a foot counts as %1, by height and weight.</source>
+        <translation>La planta de un pie cuenta como %1, según la estatura y el peso.</translation>
+    </message>
+    <message>
+        <source>The palm of a hand counts as %1, by height and weight.</source>
+        <translation>La palma de una mano cuenta como %1, según la estatura y el peso.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1, as entered with the machine.</source>
+        <translation>Una almohadilla cuenta como %1, según lo anotado con el aparato.</translation>
+    </message>
+    <message>
+        <source>One pad counts as %1, as on the care sheet.</source>
+        <translation>Una almohadilla cuenta como %1, según la hoja de cuidados.</translation>
+    </message>
+    <message>
+        <source>No pad size is entered, so one pad counts as %1.</source>
+        <translation>No se ha anotado el tamaño, así que una almohadilla cuenta como %1.</translation>
+    </message>
+    <message>
+        <source>%1 of current, about %2 in all</source>
+        <translation>%1 de corriente, unos %2 en total</translation>
+    </message>
+    <message>
+        <source>%1: no antiperspirant with aluminium for 24 hours</source>
+        <translation>%1: sin antitranspirante con aluminio desde hace 24 horas</translation>
+    </message>
+    <message>
+        <source>%1: not shaved for three days</source>
+        <translation>%1: sin afeitar desde hace tres días</translation>
+    </message>
+    <message>
+        <source>Warm tap water, about %1 in each tray</source>
+        <translation>Agua templada del grifo, unos %1 en cada bandeja</translation>
+    </message>
+    <message>
+        <source>My skin is whole where I treat: no cut, no new redness, no blister or burn</source>
+        <translation>Mi piel está sana donde la trato: sin cortes, sin rojez nueva, sin ampolla ni quemadura</translation>
+    </message>
+    <message>
+        <source>Ready %1 from %2. %3</source>
+        <comment>day, time, what is then fulfilled</comment>
+        <translation>Posible %1 a partir de las %2. %3</translation>
+    </message>
+    <message>
+        <source>%1 left in all</source>
+        <translation>quedan %1 en total</translation>
+    </message>
+    <message>
+        <source>%1 %2 left</source>
+        <comment>minutes, seconds</comment>
+        <translation>quedan %1 %2</translation>
+    </message>
+    <message>
+        <source>That does not belong to this step. Do what the screen says now. If in doubt, lower the current to zero and switch the machine off.</source>
+        <translation>Eso no corresponde a este paso. Haga ahora lo que dice la pantalla. En caso de duda, baje la corriente a cero y apague el aparato.</translation>
+    </message>
+    <message>
+        <source>That did not work. Try again. If it happens again, end any session first, then close Firstdew and open it again.</source>
+        <translation>Eso no ha funcionado. Inténtelo otra vez. Si vuelve a ocurrir, termine primero la sesión en curso, si la hay; después cierre Firstdew y ábralo de nuevo.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between the parts of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name and what belongs to it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Have you lost feeling in the skin, or do you have a nerve disease where the treatment goes?</source>
+        <translation>¿Ha perdido sensibilidad en la piel, o tiene una enfermedad de los nervios donde se trata?</translation>
+    </message>
+    <message>
+        <source>Has %1 lost feeling in the skin, or is there a nerve disease where the treatment goes?</source>
+        <translation>¿Ha perdido %1 sensibilidad en la piel, o hay una enfermedad de los nervios donde se trata?</translation>
+    </message>
+    <message>
+        <source>%1 mA·min</source>
+        <translation>%1&#xa0;mA·min</translation>
+    </message>
+    <message>
+        <source>%1 s</source>
+        <translation>%1&#xa0;s</translation>
+    </message>
+    <message>
+        <source>%1 mg</source>
+        <translation>%1&#xa0;mg</translation>
+    </message>
+    <message>
+        <source>%1 ml</source>
+        <translation>%1&#xa0;ml</translation>
+    </message>
+    <message>
+        <source>%1 cm²</source>
+        <translation>%1&#xa0;cm²</translation>
+    </message>
+    <message>
+        <source>%1%</source>
+        <translation>%1&#xa0;%</translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s). Today is day %2.</source>
+        <translation>
+            <numerusform>Su piel suele seguir seca de %1 a %n día. Hoy es el día %2.</numerusform>
+            <numerusform>Su piel suele seguir seca de %1 a %n días. Hoy es el día %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You usually stay dry %1 to %n day(s).</source>
+        <translation>
+            <numerusform>Su piel suele seguir seca de %1 a %n día.</numerusform>
+            <numerusform>Su piel suele seguir seca de %1 a %n días.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Half of your dry spells last longer than %n day(s); four in five are over between day %1 and day %2.</source>
+        <translation>
+            <numerusform>La mitad de sus periodos secos dura más de %n día; cuatro de cada cinco terminan entre el día %1 y el día %2.</numerusform>
+            <numerusform>La mitad de sus periodos secos dura más de %n días; cuatro de cada cinco terminan entre el día %1 y el día %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Pads off</source>
+        <translation>Quite las almohadillas</translation>
+    </message>
+    <message>
+        <source>Dry off</source>
+        <translation>Séquese</translation>
+    </message>
+    <message>
+        <source>With both hands in the water you go by what you hear, and no voice here is known to speak your language. Ask somebody to stay beside you.</source>
+        <translation>Con las dos manos en el agua usted se guía por lo que oye, y no consta que aquí haya una voz que hable su idioma. Pida a alguien que se quede a su lado.</translation>
+    </message>
+    <message>
+        <source>Turn the current to zero</source>
+        <translation>Baje la corriente a cero</translation>
+    </message>
+    <message>
+        <source>Firstdew has stopped leading your session. Turn the current to zero, switch the machine off, then open Firstdew.</source>
+        <translation>Firstdew ya no guía la sesión. Baje la corriente a cero, apague el aparato y después abra Firstdew.</translation>
+    </message>
+    <message>
+        <source>Shorter dry spells can have many reasons. If it goes on, tell your nurse or doctor.</source>
+        <translation>Los periodos secos más cortos pueden tener muchas causas. Si continúa así, dígaselo a su enfermera, enfermero o médico.</translation>
+    </message>
+    <message>
+        <source>The last session here was half a year ago or more: begin low again, and go by what is comfortable.</source>
+        <translation>La última sesión aquí fue hace medio año o más: empiece otra vez bajo y guíese por lo que sea cómodo.</translation>
+    </message>
+    <message>
+        <source>No reading of this current was noted here yet: begin low, and go by what is comfortable.</source>
+        <translation>Aquí aún no se ha anotado ninguna lectura de esta corriente: empiece bajo y guíese por lo que sea cómodo.</translation>
+    </message>
+    <message>
+        <source>This passphrase is too long. Choose one of fewer than 250 characters.</source>
+        <translation>Esta contraseña es demasiado larga. Elija una de menos de 250 caracteres.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Usually dry for %n day(s) since about %1; before that, for %2.</source>
+        <comment>days, date, days</comment>
+        <translation>
+            <numerusform>Periodo seco habitual: %n día desde alrededor del %1; antes, %2.</numerusform>
+            <numerusform>Periodo seco habitual: %n días desde alrededor del %1; antes, %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1&#xa0;now, %2&#xa0;before the first session</source>
+        <translation>ahora&#xa0;%1, antes de la primera sesión&#xa0;%2</translation>
+    </message>
+    <message>
+        <source>%1&#xa0;now</source>
+        <translation>ahora&#xa0;%1</translation>
+    </message>
+    <message>
+        <source>How much it bothers you: %1&#xa0;now, %2&#xa0;before.</source>
+        <translation>Molestia: ahora&#xa0;%1, antes&#xa0;%2.</translation>
+    </message>
+    <message>
+        <source>It rests while you pause this site.</source>
+        <translation>Se detiene mientras esta zona está en pausa.</translation>
+    </message>
+    <message>
+        <source>It rests while hands and feet are treated together.</source>
+        <translation>Se detiene mientras manos y pies se tratan juntos.</translation>
+    </message>
+    <message>
+        <source>It rests until the next check-in.</source>
+        <translation>Se detiene hasta la próxima anotación.</translation>
+    </message>
+    <message>
+        <source>It rests while no session is possible.</source>
+        <translation>Se detiene mientras no se pueda hacer ninguna sesión.</translation>
+    </message>
+    <message>
+        <source>It rests because the sweating is back.</source>
+        <translation>Se detiene porque ha vuelto el sudor.</translation>
+    </message>
+    <message>
+        <source>All pairs are complete.</source>
+        <translation>Todas las parejas están completas.</translation>
+    </message>
+    <message>
+        <source>It ended early, because the answer was clear.</source>
+        <translation>Terminó antes, porque la respuesta era clara.</translation>
+    </message>
+    <message>
+        <source>You left it.</source>
+        <translation>Usted la dejó.</translation>
+    </message>
+    <message>
+        <source>It ended because of the skin.</source>
+        <translation>Terminó por la piel.</translation>
+    </message>
+    <message>
+        <source>It ended because the sweating was back.</source>
+        <translation>Terminó porque había vuelto el sudor.</translation>
+    </message>
+    <message>
+        <source>It ended with the new course.</source>
+        <translation>Terminó con el nuevo ciclo.</translation>
+    </message>
+    <message>
+        <source>It ended with the other treatment.</source>
+        <translation>Terminó con el otro tratamiento.</translation>
+    </message>
+    <message>
+        <source>It ended because three sessions in a row did not count.</source>
+        <translation>Terminó porque tres sesiones seguidas no contaban.</translation>
+    </message>
+    <message>
+        <source>Whether the shorter session holds as long could not be told.</source>
+        <translation>No se pudo saber si la sesión más corta dura lo mismo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held about as long: about %n day(s), and the usual one %1.</source>
+        <translation>
+            <numerusform>La sesión más corta duró más o menos lo mismo: unos %n día, y la habitual %1.</numerusform>
+            <numerusform>La sesión más corta duró más o menos lo mismo: unos %n días, y la habitual %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The shorter session held less long: about %n day(s) instead of %1.</source>
+        <translation>
+            <numerusform>La sesión más corta duró menos: unos %n día en lugar de %1.</numerusform>
+            <numerusform>La sesión más corta duró menos: unos %n días en lugar de %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>By these %n dry spell(s) it probably holds for %1 to %2 of the usual time.</source>
+        <translation>
+            <numerusform>Según este %n periodo seco, dura probablemente del %1 al %2 del tiempo habitual.</numerusform>
+            <numerusform>Según estos %n periodos secos, dura probablemente del %1 al %2 del tiempo habitual.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>You compare a session of %1 with your usual one of %2, in %n pair(s) of dry spells. Chance decides which comes first.</source>
+        <translation>
+            <numerusform>Usted compara una sesión de %1 con la habitual de %2, en %n pareja de periodos secos. El azar decide cuál va primero.</numerusform>
+            <numerusform>Usted compara una sesión de %1 con la habitual de %2, en %n parejas de periodos secos. El azar decide cuál va primero.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Only the time is shorter. Current and limits stay as they are.</source>
+        <translation>Solo el tiempo es más corto. La corriente y los límites siguen igual.</translation>
+    </message>
+    <message>
+        <source>Meanwhile the forecast calls for no top-up. The first clammy day at rest does, unless the skin is still settling on the day after a session. So you may be clammy more often.</source>
+        <translation>Mientras tanto, la previsión no pide ningún refuerzo. Lo pide el primer día húmedo en reposo, salvo que la piel aún se esté asentando el día después de una sesión. Por eso puede notar humedad más a menudo.</translation>
+    </message>
+    <message>
+        <source>Only sessions that the app leads to the end count. Check in every day.</source>
+        <translation>Solo cuentan las sesiones que la aplicación guía hasta el final. Anote cada día.</translation>
+    </message>
+    <message>
+        <source>It can take months. It ends earlier if the shorter session clearly holds less long, or if the skin or the sweating requires it. You can leave at any time.</source>
+        <translation>Puede llevar meses. Si la más corta dura claramente menos, o lo piden la piel o el sudor, termina antes. Puede dejarla en cualquier momento.</translation>
+    </message>
+    <message>
+        <source>Agree on it with your prescriber or nurse first, and follow your machine&apos;s instructions.</source>
+        <translation>Acuérdelo antes con su médico o el personal de enfermería, y siga las instrucciones de su aparato.</translation>
+    </message>
+    <message>
+        <source>Pair %1 of %2.</source>
+        <translation>Pareja %1 de %2.</translation>
+    </message>
+    <message>
+        <source>Until then your sessions are the usual ones, and the forecast calls for top-ups again.</source>
+        <translation>Hasta entonces las sesiones son las habituales y la previsión vuelve a pedir refuerzos.</translation>
+    </message>
+    <message>
+        <source>This dry spell followed the shorter session.</source>
+        <translation>Este periodo seco siguió a la sesión más corta.</translation>
+    </message>
+    <message>
+        <source>This dry spell followed the usual session.</source>
+        <translation>Este periodo seco siguió a la sesión habitual.</translation>
+    </message>
+    <message>
+        <source>The next session is the shorter one: %1.</source>
+        <translation>La próxima sesión es la más corta: %1.</translation>
+    </message>
+    <message>
+        <source>The next session is the usual one: %1.</source>
+        <translation>La próxima sesión es la habitual: %1.</translation>
+    </message>
+    <message>
+        <source>The forecast calls for no top-up meanwhile. A clammy day at rest does.</source>
+        <translation>Mientras tanto, la previsión no pide ningún refuerzo. Lo pide un día húmedo en reposo.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2.</source>
+        <translation>Del %1 al %2.</translation>
+    </message>
+    <message>
+        <source>Sessions are as long as usual again. Talk to your prescriber or nurse about the answer.</source>
+        <translation>Las sesiones vuelven a durar lo habitual. Hable de la respuesta con su médico o el personal de enfermería.</translation>
+    </message>
+    <message>
+        <source>Shorter session compared with the usual one since %1</source>
+        <translation>Sesión más corta comparada con la habitual desde el %1</translation>
+    </message>
+    <message>
+        <source>pair %1 of %2; no answer yet</source>
+        <translation>pareja %1 de %2; aún sin respuesta</translation>
+    </message>
+    <message>
+        <source>You compare: this time the shorter session, %1.</source>
+        <translation>Usted compara: esta vez la sesión más corta, %1.</translation>
+    </message>
+    <message>
+        <source>You compare: this time the usual session, %1.</source>
+        <translation>Usted compara: esta vez la sesión habitual, %1.</translation>
+    </message>
+    <message>
+        <source>You compare session lengths: pair %1 of %2. The forecast calls for no top-up meanwhile; a clammy day at rest does.</source>
+        <translation>Usted compara duraciones de sesión: pareja %1 de %2. Mientras tanto, la previsión no pide ningún refuerzo; lo pide un día húmedo en reposo.</translation>
+    </message>
 </context>
 <context>
     <name>WorkingCard</name>
@@ -6240,7 +6542,7 @@
     </message>
     <message>
         <source>Dry days after each session, the latest last. A point on top: still dry when the next session came, or dry today.</source>
-        <translation>Días secos tras cada sesión, la última al final. Una punta arriba: aún en seco al llegar la siguiente sesión, o en seco hoy.</translation>
+        <translation>Días secos tras cada sesión, la última al final. Una punta arriba: la piel aún seca al llegar la siguiente sesión, o seca hoy.</translation>
     </message>
     <message>
         <source>A bar for each dry spell comes here once the course is under way.</source>
@@ -6262,7 +6564,7 @@
     <name>firstdew::controls::DampnessChart</name>
     <message>
         <source>Chance</source>
-        <translation>Riesgo</translation>
+        <translation>Probabilidad</translation>
     </message>
 </context>
 <context>
@@ -6289,8 +6591,8 @@
 <context>
     <name>firstdew::viewmodels::BathModel</name>
     <message>
-        <source>Write down who cleared it, so that the summary can say so.</source>
-        <translation>Escriba quién lo permitió, para que figure en el resumen.</translation>
+        <source>Write down who approved it, so that the summary can say so.</source>
+        <translation>Escriba quién lo autorizó, para que figure en el resumen.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -6328,8 +6630,8 @@
     <message numerus="yes">
         <source>%n damp day(s) of %1 with a check-in</source>
         <translation>
-            <numerusform>%n día húmedo de %1 con registro</numerusform>
-            <numerusform>%n días húmedos de %1 con registro</numerusform>
+            <numerusform>%n día húmedo de %1 con anotación</numerusform>
+            <numerusform>%n días húmedos de %1 con anotación</numerusform>
         </translation>
     </message>
 </context>
