@@ -21,7 +21,7 @@ QString saved() { return Words::tr("Saved."); }
 struct SavedName {
     QString operator()(const facts::CheckIn& c) const
     {
-        return siteName(c.site) + ": " + levelName(c.level) + ". " + saved();
+        return pair(siteName(c.site), levelName(c.level)) + ". " + saved();
     }
     QString operator()(const facts::Retraction&) const { return Words::tr("Taken back."); }
     QString operator()(const facts::BathPrepared&) const { return {}; }

@@ -39,6 +39,11 @@ QString currentReason(protocol::CurrentReason reason, const QString& last)
     case CurrentReason::AfterLapse:
         return Words::tr("It has been a while since your last session here, so start lower than %1.").arg(last);
     case CurrentReason::SameAgain: return Words::tr("The same level as last time, until it was comfortable.");
+    case CurrentReason::StartAnew:
+        return Words::tr(
+            "The last session here was half a year ago or more: begin low again, and go by what is comfortable.");
+    case CurrentReason::NoReading:
+        return Words::tr("No reading of this current was noted here yet: begin low, and go by what is comfortable.");
     case CurrentReason::TryDirect:
         return Words::tr("Direct current may work better now; ask the adult or nurse who helps.");
     }
@@ -67,8 +72,6 @@ QString countdown(int seconds)
     return QStringLiteral("%1:%2").arg(seconds / 60).arg(seconds % 60, 2, 10, QLatin1Char('0'));
 }
 
-QString minutes(int count) { return Words::tr("%1 min").arg(count); }
-
 QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver)
 {
     const QString by = limitSource(answer.binding, giver);
@@ -84,16 +87,15 @@ QString watchSentence(std::optional<Milliamps> above)
 QString areaSentence(const protocol::LimitQuery& query, protocol::AreaFrom from)
 {
     using protocol::AreaFrom;
-    const QString area = query.contact ? QLocale().toString(std::round(query.contact->cm2)) : QString();
+    const QString area = query.contact ? quantity(std::round(query.contact->cm2), Unit::SquareCentimetres) : QString();
     switch (from) {
     case AreaFrom::Nothing: return Words::tr("Enter height and weight, and the size of this skin counts as well.");
     case AreaFrom::Body:
-        return query.site == Site::Feet
-                   ? Words::tr("The sole of a foot counts as %1 cm², by height and weight.").arg(area)
-                   : Words::tr("The palm of a hand counts as %1 cm², by height and weight.").arg(area);
-    case AreaFrom::MachinePad: return Words::tr("One pad counts as %1 cm², as entered with the machine.").arg(area);
-    case AreaFrom::SheetPad: return Words::tr("One pad counts as %1 cm², as on the care sheet.").arg(area);
-    case AreaFrom::UnknownPad: return Words::tr("No pad size is entered, so one pad counts as %1 cm².").arg(area);
+        return query.site == Site::Feet ? Words::tr("The sole of a foot counts as %1, by height and weight.").arg(area)
+                                        : Words::tr("The palm of a hand counts as %1, by height and weight.").arg(area);
+    case AreaFrom::MachinePad: return Words::tr("One pad counts as %1, as entered with the machine.").arg(area);
+    case AreaFrom::SheetPad: return Words::tr("One pad counts as %1, as on the care sheet.").arg(area);
+    case AreaFrom::UnknownPad: return Words::tr("No pad size is entered, so one pad counts as %1.").arg(area);
     }
     return {};
 }
@@ -111,22 +113,23 @@ QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first)
 
 QString lengthSentence(const protocol::Script& script)
 {
-    return Words::tr("%1 min of current, about %2 min in all")
-        .arg(script.holdTotal().s / 60)
-        .arg((script.total().s + 59) / 60);
+    return Words::tr("%1 of current, about %2 in all")
+        .arg(minutes(script.holdTotal().s / 60), minutes((script.total().s + 59) / 60));
 }
 
-QString prepText(PrepItem item)
+QString prepText(PrepItem item, Site site)
 {
     switch (item) {
     case PrepItem::JewelleryOff: return Words::tr("Jewellery, watch and piercings off (not needed above the neck)");
     case PrepItem::SkinChecked: return Words::tr("I've checked my skin: no new redness, blister or burn");
     case PrepItem::WoundsCovered:
         return Words::tr("Cuts under a thin layer of petroleum jelly, only on the broken skin");
-    case PrepItem::NoAntiperspirant: return Words::tr("No antiperspirant with aluminium there for 24 hours");
-    case PrepItem::NotShaved: return Words::tr("Not shaved there for three days");
+    case PrepItem::NoAntiperspirant:
+        return Words::tr("%1: no antiperspirant with aluminium for 24 hours").arg(siteName(site));
+    case PrepItem::NotShaved: return Words::tr("%1: not shaved for three days").arg(siteName(site));
     case PrepItem::WarmWater:
-        return Words::tr("Warm tap water, about %1 ml in each tray").arg(protocol::kWaterPerBathMl);
+        return Words::tr("Warm tap water, about %1 in each tray")
+            .arg(quantity(protocol::kWaterPerBathMl, Unit::Millilitres));
     case PrepItem::BathsOnTable: return Words::tr("Hand trays on a table that is not metal");
     case PrepItem::BathsOnFloor: return Words::tr("Foot trays on the floor");
     case PrepItem::PlateUnderGrid: return Words::tr("Each plate under its grid; skin never touches a plate");
@@ -155,13 +158,13 @@ QString longWaySentence(protocol::LongWayReason reason)
 
 QString aimName(Milliamps aim) { return Words::tr("Aim %1").arg(milliamps(aim.mA)); }
 
-QStringList statementLines(bool health)
+QStringList statementLines(bool health, Site site)
 {
     QStringList out;
     if (health)
         out << Words::tr("Nothing about my health has changed");
-    out << Words::tr("My skin there is whole: no cut, no new redness, no blister or burn");
-    out << prepText(PrepItem::NoAntiperspirant) << prepText(PrepItem::NotShaved);
+    out << Words::tr("My skin is whole where I treat: no cut, no new redness, no blister or burn");
+    out << prepText(PrepItem::NoAntiperspirant, site) << prepText(PrepItem::NotShaved, site);
     return out;
 }
 
@@ -171,10 +174,11 @@ QString beginName(Waveform waveform)
                                         : Words::tr("On, at zero, pulsed light on: begin");
 }
 
-QString waitSentence(const protocol::PrepWait& wait, LocalDate today)
+QString waitSentence(const protocol::PrepWait& wait, Site site, LocalDate today)
 {
-    return Words::tr("Ready %1 from %2: %3")
-        .arg(nearDay(wait.until.date, today), QString::fromStdString(wait.until.at.text()), prepText(wait.item));
+    return Words::tr("Ready %1 from %2. %3", "day, time, what is then fulfilled")
+        .arg(nearDay(wait.until.date, today), clockTime(QTime(0, 0).addSecs(60 * wait.until.at.minute)),
+             prepText(wait.item, site));
 }
 
 QString primaryName(const bath::State& state)
@@ -263,7 +267,7 @@ QString verbName(const protocol::Step& step)
     case StepKind::HandsOut: return Words::tr("Hands out");
     case StepKind::Swap: return Words::tr("Swap");
     case StepKind::MoveSide: return Words::tr("Change side");
-    case StepKind::Finish: return Words::tr("Lift out");
+    case StepKind::Finish: return stepName(step);
     }
     return {};
 }
@@ -333,13 +337,14 @@ QString phaseName(const bath::State& state)
 
 QString leftInAll(const bath::State& state)
 {
-    return Words::tr("%1 min left in all").arg((bath::remainingInAll(state).s + 59) / 60);
+    return Words::tr("%1 left in all").arg(minutes((bath::remainingInAll(state).s + 59) / 60));
 }
 
 QString leftInStep(const bath::State& state)
 {
     const int seconds = bath::remainingInStep(state).s;
-    return Words::tr("%1 min %2 s left").arg(seconds / 60).arg(seconds % 60);
+    return Words::tr("%1 %2 left", "minutes, seconds")
+        .arg(minutes(seconds / 60), quantity(seconds % 60, Unit::Seconds));
 }
 
 QString readingName(const std::optional<bath::MeterReading>& reading)

@@ -12,7 +12,6 @@ namespace firstdew::words {
 
 /// "12:05".
 [[nodiscard]] QString countdown(int seconds);
-[[nodiscard]] QString minutes(int count);
 /// The limit and where it comes from, or that it cannot be.
 [[nodiscard]] QString limitSentence(const protocol::LimitAnswer& answer, const std::string& giver);
 /// Above which current the skin is to be watched; empty where there is no such level.
@@ -22,17 +21,17 @@ namespace firstdew::words {
 /// What to aim for and why; `first` is what the session asks for before readings are steady, where that is less.
 [[nodiscard]] QString adviceSentence(const protocol::CurrentAdvice& advice, Milliamps first);
 [[nodiscard]] QString lengthSentence(const protocol::Script& script);
-[[nodiscard]] QString prepText(protocol::PrepItem item);
+[[nodiscard]] QString prepText(protocol::PrepItem item, Site site);
 /// Why every line is gone through before the session.
 [[nodiscard]] QString longWaySentence(protocol::LongWayReason reason);
 /// "Aim 17 mA".
 [[nodiscard]] QString aimName(Milliamps aim);
 /// What somebody says of health and skin before a session, where the short way is enough; `health`: whether the health
 /// questions are part of it.
-[[nodiscard]] QStringList statementLines(bool health);
+[[nodiscard]] QStringList statementLines(bool health, Site site);
 /// The button that begins the short way: the machine is on, at zero and in that waveform.
 [[nodiscard]] QString beginName(Waveform waveform);
-[[nodiscard]] QString waitSentence(const protocol::PrepWait& wait, LocalDate today);
+[[nodiscard]] QString waitSentence(const protocol::PrepWait& wait, Site site, LocalDate today);
 
 /// What the large button of the running page is for, where there is something to tell it; the step's own work, or
 /// that the current is at zero where that has to come first.

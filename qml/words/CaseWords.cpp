@@ -27,6 +27,7 @@ QString callWhy(const exchange::CallWhy& why, facts::LocalDate today)
     case CallReason::StoppedInCourse: return CaseText::tr("%1: stopped in the first course on %2").arg(site, since);
     case CallReason::NoResponse: return CaseText::tr("%1: the course did not help, last session %2").arg(site, since);
     case CallReason::Overdue: return CaseText::tr("%1: top-up overdue since %2").arg(site, since);
+    case CallReason::Shorter: return CaseText::tr("%1: dry spells shorter since about %2").arg(site, since);
     case CallReason::Silent: return CaseText::tr("Silent since %1").arg(since);
     case CallReason::DoingWell: return CaseText::tr("Doing well, last entry %1").arg(since);
     }

@@ -1,5 +1,7 @@
 #include "words/Drawings.h"
 
+#include "words/Quantity.h"
+
 #include <QCoreApplication>
 
 namespace firstdew::words {
@@ -28,8 +30,8 @@ QString drawingText(Drawing drawing)
         return Drawings::tr("An antiperspirant beside an armpit, struck out. Below it: 24 hours.");
     case Drawing::NotShaved: return Drawings::tr("A razor beside an armpit, struck out. Below it: three days.");
     case Drawing::WaterLevel:
-        return Drawings::tr("A jug with %1 ml is poured into a low tray. A line across the tray marks the level.")
-            .arg(protocol::kWaterPerBathMl);
+        return Drawings::tr("A jug with %1 is poured into a low tray. A line across the tray marks the level.")
+            .arg(quantity(protocol::kWaterPerBathMl, Unit::Millilitres));
     case Drawing::TraysOnTable: return Drawings::tr("Two trays are put on a wooden table.");
     case Drawing::TraysOnFloor: return Drawings::tr("Two trays are put on the floor in front of a chair.");
     case Drawing::PlateUnderGrid: return Drawings::tr("The plate goes into the tray, and the grid over the plate.");

@@ -29,7 +29,7 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr("The health questions are due. Leave the machine off until they are answered.");
     if (oneOf(code, {"screening-stops", "screening-asks"}))
         return Words::tr(
-            "A health question stands in the way. Leave the machine off until a clinician has cleared it.");
+            "A health question stands in the way. Leave the machine off until a clinician has approved treatment.");
     if (code == "skin-bars")
         return Words::tr(
             "A blister or burn was noted there. Leave the machine off until a clinician has looked at it.");
@@ -51,6 +51,9 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr(
             "With both hands in the water you need a remote control, and none is entered for your machine. "
             "Ask somebody to stay beside you.");
+    if (code == "way-not-spoken")
+        return Words::tr("With both hands in the water you go by what you hear, and no voice here is known to speak "
+                         "your language. Ask somebody to stay beside you.");
     if (code == "way-screen-reader")
         return Words::tr("With a screen reader on, a tap anywhere does not stop the session. Ask somebody to stay "
                          "beside you, or use a pedal or a switch.");
@@ -72,6 +75,10 @@ std::optional<QString> ofSession(const std::string& code)
         return Words::tr(
             "With both hands in the water you go by what you hear, and the voice cannot be made ready. Ask "
             "somebody to stay beside you.");
+    if (oneOf(code, {"not-now", "not-raising", "no-current", "already-begun", "awaiting-answer", "nothing-to-resume",
+                     "session-ended", "unknown-event"}))
+        return Words::tr("That does not belong to this step. Do what the screen says now. If in doubt, lower the "
+                         "current to zero and switch the machine off.");
     if (code == "current-flows")
         return Words::tr("The current may still be flowing. Lower it to zero first.");
     return std::nullopt;
@@ -85,7 +92,7 @@ std::optional<QString> ofFile(const facts::Error& error)
     if (code == "passphrase-wrong")
         return Words::tr("It does not open with this passphrase, or is damaged. Try again, or take another back-up.");
     if (code == "passphrase-too-long")
-        return Words::tr("This passphrase is too long. Choose one of fewer than 250 letters.");
+        return Words::tr("This passphrase is too long. Choose one of fewer than 250 characters.");
     if (code == "passphrase-short")
         return Words::tr("This passphrase is too short. Choose one of at least eight characters.");
     if (oneOf(code, {"person-differs", "person-unsure"}))
@@ -103,7 +110,7 @@ std::optional<QString> ofFile(const facts::Error& error)
         return Words::tr("It could not be saved there. Choose another place, or make room first.");
     if (code == "disk-full")
         return Words::tr("There is no room left; nothing was written. Make room and try again.");
-    if (oneOf(code, {"file-missing", "file-failed", "store-unreadable", "store-read-only"}))
+    if (oneOf(code, {"file-missing", "file-failed", "store-missing", "store-unreadable", "store-read-only"}))
         return Words::tr(
             "A file could not be read or written. Look whether it is still there and whether there is room.");
     if (code == "move-incomplete")
@@ -114,12 +121,13 @@ std::optional<QString> ofFile(const facts::Error& error)
         return Words::tr("Another program is using the record. Close it and try again.");
     if (oneOf(code, {"store-damaged", "fact-damaged"}))
         return Words::tr("The record is damaged. Keep the file and restore a back-up.");
-    if (oneOf(code, {"format-newer", "store-newer"}))
+    if (oneOf(code, {"format-newer", "store-newer", "fact-newer", "care-sheet-newer"}))
         return Words::tr("This is from a newer Firstdew. Update the app first.");
     if (code == "sound-missing")
         return Words::tr("No sound comes from here, so you would not hear the alarm. Switch the sound on, then begin.");
     if (oneOf(code, {"format-unknown", "not-json", "not-an-object", "kind-unknown", "care-sheet-invalid",
-                     "field-invalid", "field-missing", "field-unknown", "field-twice"}))
+                     "field-invalid", "field-missing", "field-unknown", "field-twice", "csv-invalid", "column-missing",
+                     "column-twice", "column-unknown", "not-a-table", "not-a-record", "store-foreign"}))
         return Words::tr("This file is not what is needed here (%1). Ask whoever made it.").arg(asWritten(error.input));
     return std::nullopt;
 }
@@ -131,8 +139,13 @@ QString errorSentence(const facts::Error& error)
     if (error.code == "taught-above-limit") // its input is the limit
         return Words::tr("This is above the limit of %1 there. Agree on a level up to the limit.")
             .arg(milliamps(std::strtod(error.input.c_str(), nullptr)));
-    const auto session = ofSession(error.code);
-    return session ? *session : ofFile(error).value_or(QString::fromStdString(error.message));
+    if (const auto said = ofSession(error.code))
+        return *said;
+    if (const auto said = ofFile(error))
+        return *said;
+    // What core says of an error is English, and meant for the command line.
+    return Words::tr("That did not work. Try again. If it happens again, end any session first, then close Firstdew "
+                     "and open it again.");
 }
 
 } // namespace firstdew::words

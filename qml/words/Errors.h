@@ -6,8 +6,8 @@
 
 namespace firstdew::words {
 
-/// What was refused, why and what is safe instead, in the person's language; core's own English sentence for what
-/// people do not meet.
+/// What was refused, why and what is safe instead, in the person's language; one sentence for all that has none of its
+/// own.
 [[nodiscard]] QString errorSentence(const facts::Error& error);
 
 } // namespace firstdew::words

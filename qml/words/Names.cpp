@@ -3,7 +3,6 @@
 #include <QCoreApplication>
 #include <QHash>
 #include <QRegularExpression>
-#include <cmath>
 
 namespace firstdew::words {
 
@@ -35,18 +34,37 @@ QString written(LocalDate date, QString format)
     if (monthFirst(QLocale()))
         format.replace(dayFirst, QStringLiteral("\\1 d\\2"))
             .replace(QStringLiteral("d yyyy"), QStringLiteral("d, yyyy"));
+    // French counts the days of a month, but for the first, which it ranks.
+    static const QRegularExpression dayAlone(QStringLiteral("(?<!d)d(?!d)"));
+    if (date.day() == 1 && QLocale().language() == QLocale::French)
+        format.replace(dayAlone, QStringLiteral("d'er'"));
     return QLocale().toString(toQDate(date), format);
+}
+
+/// Languages that go on small after a colon.
+bool smallWithin(QLocale::Language language)
+{
+    return language == QLocale::French || language == QLocale::Spanish || language == QLocale::Portuguese;
 }
 
 } // namespace
 
-QStringList languages() { return {"en", "de", "es", "ar"}; }
+QStringList languages() { return {"en", "de", "es", "fr", "pt_BR", "ar"}; }
 
 QString languageName(const QString& language)
 {
     static const QHash<QString, QString> own{
-        {"en", "English"}, {"de", "Deutsch"}, {"es", "Español"}, {"ar", "العربية"}};
+        {"en", "English"}, {"de", "Deutsch"}, {"es", "Español"}, {"fr", "Français"}, {"pt_BR", "Português (Brasil)"},
+        {"ar", "العربية"}};
     return own.value(language, language);
+}
+
+QString languageLike(const QLocale& locale)
+{
+    for (const QString& language : languages())
+        if (QLocale(language).language() == locale.language())
+            return language;
+    return QStringLiteral("en");
 }
 
 QLocale localeFor(const QString& language)
@@ -73,6 +91,13 @@ QString clockTime(QTime time)
     const bool twelve = hours == Hours::AsLocale ? countsToTwelve(QLocale::system()) : hours == Hours::Twelve;
     return QLocale().toString(time, twelve ? QStringLiteral("h:mm Ap") : QStringLiteral("HH:mm"));
 }
+
+Qt::DayOfWeek firstWeekday(const QLocale& shown, const QLocale& phone)
+{
+    return (phone.language() == shown.language() ? phone : shown).firstDayOfWeek();
+}
+
+Qt::DayOfWeek firstWeekday() { return firstWeekday(QLocale(), QLocale::system()); }
 
 QDate toQDate(LocalDate date) { return QDate(date.year(), date.month(), date.day()); }
 
@@ -101,25 +126,35 @@ QString fullDay(LocalDate date)
 
 QString shortDay(LocalDate date) { return written(date, Words::tr("d MMM", "date format")); }
 
+QString shortDayOfYear(LocalDate date)
+{
+    return written(date, Words::tr("d MMM", "date format") + QStringLiteral(" yyyy"));
+}
+
 QString dayOfYear(LocalDate date) { return written(date, Words::tr("d MMMM yyyy", "date format")); }
 
 QString number(double value, int decimals) { return QLocale().toString(value, 'f', decimals); }
+
+QString listed(const QStringList& parts) { return parts.join(Words::tr(", ", "between the parts of a list")); }
+
+QString within(QString name)
+{
+    // A second capital is that of an abbreviation.
+    if (smallWithin(QLocale().language()) && !(name.size() > 1 && name[1].isUpper()) && !name.isEmpty())
+        name[0] = name[0].toLower();
+    return name;
+}
+
+QString pair(const QString& what, const QString& says)
+{
+    return Words::tr("%1: %2", "a name and what belongs to it").arg(what, within(says));
+}
 
 QString asWritten(const std::string& text)
 {
     constexpr char16_t kFirstStrongIsolate = 0x2068;
     constexpr char16_t kPopIsolate = 0x2069;
     return QChar(kFirstStrongIsolate) + QString::fromStdString(text) + QChar(kPopIsolate);
-}
-
-QString milliamps(double mA)
-{
-    return Words::tr("%1 mA").arg(number(mA, std::abs(mA - std::round(mA)) < 0.05 ? 0 : 1));
-}
-
-QString percent(double share)
-{
-    return Words::tr("%1 %").arg(number(std::round(100 * share))).replace(QLatin1Char(' '), QChar(QChar::Nbsp));
 }
 
 QString siteName(DiarySite site)
@@ -147,8 +182,8 @@ QString siteNames(const std::vector<Site>& sites)
 {
     QStringList out;
     for (const Site site : sites)
-        out << siteName(site);
-    return out.join(QStringLiteral(", "));
+        out << (out.isEmpty() ? siteName(site) : within(siteName(site)));
+    return listed(out);
 }
 
 QString bathName(Site site)
@@ -157,7 +192,7 @@ QString bathName(Site site)
     case Site::Hands: return Words::tr("Hand session");
     case Site::Feet: return Words::tr("Foot session");
     case Site::HandFoot: return Words::tr("Hand and foot session");
-    case Site::Armpits: return Words::tr("Pad session");
+    case Site::Armpits: return Words::tr("Armpit session");
     }
     return {};
 }
@@ -277,15 +312,12 @@ QString otherKindName(OtherKind what)
 
 QString otherTreatmentLine(const OtherTreatment& other)
 {
-    QString what = otherKindName(other.what);
-    if (!other.name.empty())
-        what += QStringLiteral(" (%1)").arg(asWritten(other.name));
-    QStringList where;
+    const QString kind = otherKindName(other.what);
+    QStringList parts{other.name.empty() ? kind : QStringLiteral("%1 (%2)").arg(kind, asWritten(other.name))};
     for (const DiarySite site : allOf<DiarySite>())
         if (other.sites.contains(site))
-            where << siteName(site);
-    if (!where.isEmpty())
-        what += QStringLiteral(", ") + where.join(QStringLiteral(", "));
+            parts << within(siteName(site));
+    const QString what = listed(parts);
     return other.until ? Words::tr("%1: %2 to %3", "treatment: first and last day")
                              .arg(what, dayOfYear(other.from), dayOfYear(*other.until))
                        : Words::tr("%1: since %2", "treatment: first day").arg(what, dayOfYear(other.from));
@@ -312,7 +344,7 @@ QString screeningQuestion(ScreeningRow row)
     case ScreeningRow::HeartRhythmOrEpilepsy: return Words::tr("Do you have a heart rhythm disorder or epilepsy?");
     case ScreeningRow::TumourOrThrombosis: return Words::tr("Do you have a tumour or a blood clot at present?");
     case ScreeningRow::LossOfSensation:
-        return Words::tr("Have you lost feeling in the skin, or do you have a nerve disease there?");
+        return Words::tr("Have you lost feeling in the skin, or do you have a nerve disease where the treatment goes?");
     case ScreeningRow::UnderFive: return Words::tr("Is the person treated under five years old?");
     case ScreeningRow::UnderEighteen: return Words::tr("Is the person treated under eighteen years old?");
     case ScreeningRow::EczemaAtSite: return Words::tr("Is there eczema or inflamed skin where the treatment goes?");
@@ -337,7 +369,8 @@ QString screeningQuestionAbout(ScreeningRow row, const std::string& child)
     case ScreeningRow::TumourOrThrombosis:
         return Words::tr("Does %1 have a tumour or a blood clot at present?").arg(name);
     case ScreeningRow::LossOfSensation:
-        return Words::tr("Has %1 lost feeling in the skin, or is there a nerve disease there?").arg(name);
+        return Words::tr("Has %1 lost feeling in the skin, or is there a nerve disease where the treatment goes?")
+            .arg(name);
     case ScreeningRow::UnderFive: return Words::tr("Is %1 under five years old?").arg(name);
     case ScreeningRow::UnderEighteen: return Words::tr("Is %1 under eighteen years old?").arg(name);
     case ScreeningRow::EczemaAtSite:

@@ -4,6 +4,7 @@
 #include "protocol/Limits.h"
 #include "protocol/Response.h"
 #include "situation/Assess.h"
+#include "words/Quantity.h"
 
 #include <QDate>
 #include <QLocale>
@@ -14,10 +15,12 @@ namespace firstdew::words {
 
 using namespace facts;
 
-/// The languages the program speaks, as their two-letter codes.
+/// The languages the program speaks, as codes of their locales, with a region where it matters: de, pt_BR.
 [[nodiscard]] QStringList languages();
 /// What a language calls itself.
 [[nodiscard]] QString languageName(const QString& language);
+/// The one of them that is nearest to that locale: its own, be it of another region, or else English.
+[[nodiscard]] QString languageLike(const QLocale& locale);
 /// How that language writes numbers and dates; the system's own habits where it speaks the same language. Digits are
 /// always those printed on machines and meters, in Arabic too.
 [[nodiscard]] QLocale localeFor(const QString& language);
@@ -31,6 +34,11 @@ void countHours(Hours hours);
 /// A time of the day, "19:30" or "7:30 PM". Every time that is shown or said in a notice comes from here.
 [[nodiscard]] QString clockTime(QTime time);
 
+/// The day on which a week begins: where the phone speaks the language that is shown, the phone's; else that
+/// language's.
+[[nodiscard]] Qt::DayOfWeek firstWeekday(const QLocale& shown, const QLocale& phone);
+[[nodiscard]] Qt::DayOfWeek firstWeekday();
+
 [[nodiscard]] QDate toQDate(LocalDate date);
 /// "today", "tomorrow", "yesterday", or day and month, with the year where it is not that of `today`.
 [[nodiscard]] QString nearDay(LocalDate date, LocalDate today);
@@ -40,13 +48,17 @@ void countHours(Hours hours);
 [[nodiscard]] QString fullDay(LocalDate date);
 /// "5 Mar".
 [[nodiscard]] QString shortDay(LocalDate date);
+/// "5 Mar 2026".
+[[nodiscard]] QString shortDayOfYear(LocalDate date);
 /// "5 March 2026".
 [[nodiscard]] QString dayOfYear(LocalDate date);
-/// "12.5 mA"; whole numbers without a decimal.
-[[nodiscard]] QString milliamps(double mA);
-/// "20 %" of 0.2.
-[[nodiscard]] QString percent(double share);
 [[nodiscard]] QString number(double value, int decimals = 0);
+/// "hands, feet", with the comma of the language.
+[[nodiscard]] QString listed(const QStringList& parts);
+/// A name of ours as it goes on a sentence, after a colon or a comma: with a small letter where the language has one.
+[[nodiscard]] QString within(QString name);
+/// "Hands: clammy".
+[[nodiscard]] QString pair(const QString& what, const QString& says);
 /// What a person wrote, kept in its own direction within a sentence of another.
 [[nodiscard]] QString asWritten(const std::string& text);
 

@@ -49,7 +49,7 @@ QString promptText(protocol::Prompt prompt)
         return Prompts::tr("Current at zero? Soak the pads again, and exchange them, right with left. Then tap.");
     case Prompt::ChangeSide:
         return Prompts::tr("Current at zero? Now change to the other side. Cover small cuts again. Then tap.");
-    case Prompt::LiftOut: return Prompts::tr("Machine off. Now lift out, and dry your skin.");
+    case Prompt::LiftOut: return Prompts::tr("Machine off. Now take your hands or feet out, and dry your skin.");
     case Prompt::TakePadsOff: return Prompts::tr("Machine off. Now take the pads off, and dry your skin.");
     case Prompt::DryAll: return Prompts::tr("Dry your skin and the kit.");
     case Prompt::LookAtMeter: return Prompts::tr("Look at the meter.");
@@ -66,7 +66,8 @@ QString promptText(protocol::Prompt prompt)
             "I was away. What did the machine do? If you do not know, machine off. Then answer on the screen.");
     case Prompt::EnoughForToday: return Prompts::tr("It is enough for today.");
     case Prompt::TooLongAgo: return Prompts::tr("That was too long ago. This session is over. What you did is kept.");
-    case Prompt::Stopped: return Prompts::tr("Stopped. Current at zero, machine off, then lift out.");
+    case Prompt::Stopped:
+        return Prompts::tr("Stopped. Current at zero, machine off. Then take your hands or feet out.");
     case Prompt::StoppedPads: return Prompts::tr("Stopped. Current at zero, machine off, then take the pads off.");
     case Prompt::PracticeSwitchOn:
         return Prompts::tr("Practice: the machine stays off. In a real session you switch it on now. Then tap.");

@@ -53,4 +53,20 @@ QString scoreVerdict(const outlook::Score& score)
     return {};
 }
 
+QString shorterLine(const outlook::Shorter& shorter, LocalDate today)
+{
+    return Words::tr("Usually dry for %n day(s) since about %1; before that, for %2.", "days, date, days", shorter.now)
+        .arg(dayAndMonth(shorter.since, today))
+        .arg(shorter.before);
+}
+
+QStringList shorterLines(const outlook::Forecast& forecast, LocalDate today)
+{
+    const auto shorter = outlook::shorterToTell(forecast);
+    if (!shorter)
+        return {};
+    return {shorterLine(*shorter, today),
+            Words::tr("Shorter dry spells can have many reasons. If it goes on, tell your nurse or doctor.")};
+}
+
 } // namespace firstdew::words

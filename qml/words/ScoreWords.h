@@ -1,6 +1,7 @@
 #pragma once
 
 #include "outlook/Score.h"
+#include "outlook/UsualDays.h"
 #include "words/Names.h"
 
 #include <QString>
@@ -17,5 +18,9 @@ namespace firstdew::words {
 [[nodiscard]] QStringList scoreLines(const outlook::Score& score);
 /// What follows from them.
 [[nodiscard]] QString scoreVerdict(const outlook::Score& score);
+/// How much shorter the dry spells have become, as page and paper tell it.
+[[nodiscard]] QString shorterLine(const outlook::Shorter& shorter, LocalDate today);
+/// The same for the person, with what follows from it; empty where nothing of the kind was found.
+[[nodiscard]] QStringList shorterLines(const outlook::Forecast& forecast, LocalDate today);
 
 } // namespace firstdew::words

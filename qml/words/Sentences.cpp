@@ -4,6 +4,7 @@
 #include "words/Prompts.h"
 
 #include <QCoreApplication>
+#include <cmath>
 
 namespace firstdew::words {
 
@@ -31,7 +32,7 @@ QString barSentence(const situation::Reason& r, const QString& date)
     const QString row = r.row ? screeningShort(*r.row) : QString();
     switch (r.kind) {
     case ReasonKind::ScreeningStops:
-        return Words::tr("You answered yes to %1. No session until a clinician has cleared it.").arg(row);
+        return Words::tr("You answered yes to %1. No session until a clinician has approved treatment.").arg(row);
     case ReasonKind::ScreeningAsks:
         return Words::tr("Because of %1, ask a clinician first and note who said yes.").arg(row);
     case ReasonKind::ScreeningStale:
@@ -61,6 +62,16 @@ QString missed(int number, LocalDate planned, int daysLater, LocalDate today)
     const QString was = fullDay(planned);
     return now == today ? Words::tr("You missed session %1 on %2. It is now today.").arg(number).arg(was)
                         : Words::tr("You missed session %1 on %2. It is now on %3.").arg(number).arg(was, fullDay(now));
+}
+
+QString usuallyDry(const situation::Reason& r)
+{
+    const QString from = number(r.from);
+    const int to = static_cast<int>(std::lround(r.to));
+    return r.number > 0 ? Words::tr("You usually stay dry %1 to %n day(s). Today is day %2.", nullptr, to)
+                              .arg(from)
+                              .arg(r.number)
+                        : Words::tr("You usually stay dry %1 to %n day(s).", nullptr, to).arg(from);
 }
 
 QString crowded(int inARow, int daysPast)
@@ -125,8 +136,8 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
             .arg(r.count)
             .arg(date);
     case ReasonKind::CourseOverrun:
-        return r.days > 0 ? Words::tr("The course runs %n day(s) past its four weeks.", nullptr, r.days)
-                          : Words::tr("The course no longer fits its time.");
+        return r.days > 0 ? Words::tr("The course will end %n day(s) late.", nullptr, r.days)
+                          : Words::tr("The course can no longer finish in time.");
     case ReasonKind::CourseFinished: return Words::tr("All %n session(s) of the course are done.", nullptr, r.count);
     case ReasonKind::SessionDoneToday: return Words::tr("Today's session is done.");
     case ReasonKind::StoppedCounts: return Words::tr("Today's session was stopped. Most of it was done, so it counts.");
@@ -142,11 +153,7 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
         return Words::tr("Wet at rest, noted %1. One report is not enough for a new course.").arg(date) +
                QLatin1Char(' ') + treatNow();
     case ReasonKind::ReturnLikely: return Words::tr("Dampness has probably begun.");
-    case ReasonKind::DrySpellUsual:
-        return r.number > 0 ? Words::tr("You usually stay dry %1 to %2 days. Today is day %3.")
-                                  .arg(number(r.from), number(r.to))
-                                  .arg(r.number)
-                            : Words::tr("You usually stay dry %1 to %2 days.").arg(number(r.from), number(r.to));
+    case ReasonKind::DrySpellUsual: return usuallyDry(r);
     case ReasonKind::DueByForecast:
         if (r.date && *r.date < today)
             return Words::tr("A top-up has been due since %1.").arg(date);
@@ -176,6 +183,11 @@ QString reasonSentence(const situation::Reason& r, LocalDate today)
     case ReasonKind::CourseSessionMissed: return missed(r.number, r.date.value_or(today), r.days, today);
     case ReasonKind::CourseCrowded: return crowded(r.count, r.days);
     case ReasonKind::BeforeLeaving: return beforeLeaving(r.date.value_or(today), r.days, today);
+    case ReasonKind::Comparing:
+        return Words::tr("You compare session lengths: pair %1 of %2. The forecast calls for no top-up meanwhile; a "
+                         "clammy day at rest does.")
+            .arg(r.number)
+            .arg(r.count);
     case ReasonKind::AwayNow: return Words::tr("You are away. The call for a session comes when you are back.");
     }
     return {};
@@ -185,8 +197,8 @@ QString drySpellSentence(const outlook::DrySpells& spells)
 {
     const auto usual = outlook::usualDays(spells);
     return Words::tr(
-               "Half of your dry spells last longer than %1 days; four in five are over between day %2 and day %3.")
-        .arg(usual.median)
+               "Half of your dry spells last longer than %n day(s); four in five are over between day %1 and day %2.",
+               nullptr, usual.median)
         .arg(usual.from)
         .arg(usual.to);
 }
@@ -195,8 +207,8 @@ QString reportSentence(const outlook::DrySpells& spells)
 {
     const auto begun = [](const outlook::StateProbability& p) { return percent(1 - p.dry); };
     if (!spells.reportedToday)
-        return Words::tr("By your check-ins so far, the chance that dampness has begun is %1. The curve above "
-                         "knows nothing of them.")
+        return Words::tr("Going by your check-ins so far, the chance that dampness has begun is %1. The curve above "
+                         "does not include them.")
             .arg(begun(spells.now));
     if (begun(spells.now) == begun(spells.beforeReport))
         return Words::tr("The chance that dampness has begun is %1. Today's report did not change it.")
@@ -229,7 +241,7 @@ QString reminderText(const situation::Reminder& r)
     using situation::ReminderKind;
     switch (r.kind) {
     case ReminderKind::CheckIn: return Words::tr("One tap answers. Or tap here to open Firstdew.");
-    case ReminderKind::CourseSession: return Words::tr("The first course works when it is kept to.");
+    case ReminderKind::CourseSession: return Words::tr("The first course works if you stick to it.");
     case ReminderKind::TopUpDue: return Words::tr("Before the dampness comes back.");
     case ReminderKind::FirstDew: return treatNow();
     case ReminderKind::SkinCheck: return Words::tr("The day after a session: any redness, blister or burn?");
@@ -247,9 +259,12 @@ std::map<std::string, std::string> noticeWords()
     const auto say = [](const QString& s) { return s.toStdString(); };
     return {{"channel-reminders", say(Words::tr("Reminders"))},
             {"channel-bath", say(Words::tr("Running session"))},
-            {"may-come-late", say(Words::tr("May come late: this phone does not let them come to the minute."))},
+            {"may-come-late", say(Words::tr("Reminders may be a few minutes late on this phone."))},
             {"missed-title", say(Words::tr("While your phone was off"))},
             {"missed-text", say(Words::tr("There were reminders. Open Firstdew to see what matters now."))},
+            {"lost-title", say(Words::tr("Turn the current to zero"))},
+            {"lost-text", say(Words::tr("Firstdew has stopped leading your session. Turn the current to zero, switch "
+                                        "the machine off, then open Firstdew."))},
             {"locked", say(Words::tr("Something to look at today"))},
             {"widget-done", say(Words::tr("Done for today"))},
             {"dry", say(levelName(Level::Dry))},
@@ -257,6 +272,20 @@ std::map<std::string, std::string> noticeWords()
             {"wet", say(levelName(Level::Wet))},
             {"dripping", say(levelName(Level::Dripping))}};
 }
+
+namespace {
+
+/// By what there is to be taken out or off; with hands under water they are out by then.
+QString finishName(protocol::Prompt prompt)
+{
+    switch (prompt) {
+    case protocol::Prompt::TakePadsOff: return Words::tr("Pads off");
+    case protocol::Prompt::DryAll: return Words::tr("Dry off");
+    default: return Words::tr("Lift out");
+    }
+}
+
+} // namespace
 
 QString stepName(const protocol::Step& step)
 {
@@ -271,7 +300,7 @@ QString stepName(const protocol::Step& step)
     case StepKind::HandsOut: return Words::tr("Hands out");
     case StepKind::Swap: return Words::tr("Swap polarity");
     case StepKind::MoveSide: return Words::tr("Change side");
-    case StepKind::Finish: return Words::tr("Lift out");
+    case StepKind::Finish: return finishName(step.prompt);
     }
     return {};
 }
@@ -328,7 +357,7 @@ QString stepSentence(const protocol::Step& step, const protocol::ScriptRequest& 
     case StepKind::Finish:
         return pads    ? Words::tr("Machine off, then take the pads off. Dry skin and kit.")
                : under ? Words::tr("Dry skin and kit.")
-                       : Words::tr("Machine off, then lift out. Dry skin and kit.");
+                       : Words::tr("Machine off. Then take your hands or feet out. Dry your skin and the kit.");
     }
     return {};
 }
@@ -341,7 +370,7 @@ QStringList cautions()
         Words::tr(
             "Never go above the limits. It may prickle; it must never hurt. If it hurts, lower the current and stop."),
         Words::tr("Don't treat if any health question tells you to stop."),
-        Words::tr("Children only with medical advice and an adult beside them."),
+        Words::tr("Treat children only with medical advice and an adult beside them."),
         Words::tr("Burns, blisters, faintness or palpitations: stop and seek help."),
         Words::tr("Keep leads and water away from mains electricity."),
         Words::tr("Use only a machine made for this treatment, with what came with it, to drive the current.")};

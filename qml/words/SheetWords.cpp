@@ -50,7 +50,7 @@ QString days(const std::vector<int>& list)
     QStringList out;
     for (const int day : list)
         out << QString::number(day);
-    return out.join(QStringLiteral(", "));
+    return listed(out);
 }
 
 QString secondsIn(const std::optional<Seconds>& length) { return length ? seconds(*length) : QString(); }
@@ -91,7 +91,10 @@ QString valueOf(SheetField field, const CareSheet& s)
 } // namespace
 
 QString seconds(Seconds length) { return SheetText::tr("%n second(s)", nullptr, length.s); }
-QString squareCentimetres(SquareCentimetres area) { return SheetText::tr("%1 cm² each").arg(number(area.cm2)); }
+QString squareCentimetres(SquareCentimetres area)
+{
+    return SheetText::tr("%1 each").arg(quantity(area.cm2, Unit::SquareCentimetres));
+}
 QString asUsual(const QString& value) { return SheetText::tr("As usual: %1").arg(value); }
 QString leftOpen() { return SheetText::tr("Left open"); }
 

@@ -2,6 +2,7 @@
 
 #include "outlook/UsualDays.h"
 #include "words/Names.h"
+#include "words/ScoreWords.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -55,12 +56,14 @@ QString dampDaysChange(const SiteWorking& working)
 {
     if (!working.dampNow)
         return {};
-    return working.dampBefore ? Words::tr("%1 now, %2 before the first session")
+    // The literal is cut where the tool that gathers texts would take a letter for a digit of the character before.
+    return working.dampBefore ? Words::tr("%1\u00a0now, %2\u00a0"
+                                          "before the first session")
                                     .arg(dampDays(*working.dampNow), dampDays(*working.dampBefore))
-                              : Words::tr("%1 now").arg(dampDays(*working.dampNow));
+                              : Words::tr("%1\u00a0now").arg(dampDays(*working.dampNow));
 }
 
-QString workingDetail(const SiteWorking& working, const outlook::Forecast& forecast)
+QString workingDetail(const SiteWorking& working, const outlook::Forecast& forecast, LocalDate today)
 {
     QStringList out;
     if (working.wait)
@@ -68,12 +71,17 @@ QString workingDetail(const SiteWorking& working, const outlook::Forecast& forec
     if (working.dampNow)
         out << Words::tr("Damp days a week: %1.").arg(dampDaysChange(working));
     if (working.scoreNow && working.scoreBefore)
-        out << Words::tr("Bother score: %1 now, %2 before.").arg(*working.scoreNow).arg(*working.scoreBefore);
+        out << Words::tr("How much it bothers you: %1\u00a0now, %2\u00a0"
+                         "before.")
+                   .arg(*working.scoreNow)
+                   .arg(*working.scoreBefore);
     if (working.shortSpells)
         out << Words::tr("Your latest dry spells were short.");
+    else if (const auto shorter = outlook::shorterToTell(forecast))
+        out << shorterLine(*shorter, today);
     else if (outlook::usualIsKnown(forecast)) {
         const auto usual = outlook::usualDays(forecast);
-        out << Words::tr("You usually stay dry %1 to %2 days.").arg(usual.from).arg(usual.to);
+        out << Words::tr("You usually stay dry %1 to %n day(s).", nullptr, usual.to).arg(usual.from);
     }
     if (working.answer == Working::NotYet)
         out << (working.manySessions ? Words::tr("Show your prescriber the summary. Other treatments can help.")

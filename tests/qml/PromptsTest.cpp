@@ -1,12 +1,12 @@
 #include "words/Prompts.h"
 #include "protocol/Script.h"
+#include "sound/Clips.h"
 
 #include <QDir>
 #include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QtEndian>
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <cstdlib>
@@ -15,10 +15,8 @@ using namespace firstdew;
 
 namespace {
 
-constexpr int kHeaderBytes = 44; // of a WAV file
-constexpr int kSamplesPerMs = 16;
-constexpr int kLeadMs = 25; // what platform/sound/QtVoice.cpp leaves out of a clip behind a tone
-constexpr int kQuiet = 100; // of 32767
+constexpr std::size_t kLeadMs = 25; // what platform/sound/QtVoice.cpp leaves out of a clip behind a tone
+constexpr int kQuiet = 100;         // of 32767
 
 QString idOf(protocol::Prompt prompt) { return QString::fromStdString(std::string(facts::token(prompt))); }
 
@@ -45,9 +43,9 @@ TEST_CASE("Every prompt has its text in the table and its clip in the app, and n
     }
 
     QStringList spoken;
-    for (const auto& clip : QDir(QStringLiteral(":/firstdew/voice/en")).entryInfoList({"*.wav"})) {
+    for (const auto& clip : QDir(QStringLiteral(":/firstdew/voice/en")).entryInfoList({"*.opus"})) {
         CAPTURE(clip.fileName().toStdString());
-        CHECK(clip.size() > 4096); // a quarter of a second at the least
+        CHECK(clip.size() > 1024); // as large as nothing that is said
         spoken.append(clip.baseName());
     }
     for (auto* list : {&wanted, &written, &spoken})
@@ -59,18 +57,18 @@ TEST_CASE("Every prompt has its text in the table and its clip in the app, and n
 TEST_CASE("Every clip begins with silence, so that no word is lost where it follows a tone without a pause")
 {
     QFileInfoList clips;
-    for (const QString language : {"en", "de", "es"})
-        clips += QDir(QStringLiteral(":/firstdew/voice/") + language).entryInfoList({"*.wav"});
-    CHECK(clips.size() == 3 * 39);
+    for (const QString language : {"en", "de", "es", "fr"})
+        clips += QDir(QStringLiteral(":/firstdew/voice/") + language).entryInfoList({"*.opus"});
+    CHECK(clips.size() == 4 * 39);
     for (const auto& clip : clips) {
         CAPTURE(clip.filePath().toStdString());
         QFile file(clip.filePath());
         REQUIRE(file.open(QIODevice::ReadOnly));
-        const QByteArray lead = file.read(kHeaderBytes + 2 * kSamplesPerMs * kLeadMs).mid(kHeaderBytes);
-        REQUIRE(lead.size() == 2 * kSamplesPerMs * kLeadMs);
+        const sound::Samples samples = sound::samplesOf(file.readAll());
+        REQUIRE(samples.size() > kLeadMs * sound::kRate / 100);
         int loudest = 0;
-        for (int at = 0; at < lead.size(); at += 2)
-            loudest = std::max(loudest, std::abs(static_cast<int>(qFromLittleEndian<qint16>(lead.constData() + at))));
+        for (std::size_t at = 0; at < kLeadMs * sound::kRate / 1000; ++at)
+            loudest = std::max(loudest, std::abs(static_cast<int>(samples[at])));
         CHECK(loudest < kQuiet);
     }
 }
