@@ -25,9 +25,9 @@ Frame {
     }
     Label { visible: text !== ""; role: Label.Strong; Layout.fillWidth: true; text: page.a.why }
     Card {
-        Label { role: Label.Strong; Layout.fillWidth: true; text: page.a.pads ? qsTr("Current at zero, machine off, then take the pads off.") : qsTr("Current at zero, machine off, then lift out.") }
+        Label { role: Label.Strong; Layout.fillWidth: true; text: page.a.pads ? qsTr("Current at zero, machine off, then take the pads off.") : qsTr("Current at zero, machine off. Then take your hands or feet out.") }
         Label { Layout.fillWidth: true; text: page.joined([qsTr("Dry your skin and the kit completely."), page.a.cells ? qsTr("Take the batteries out.") : "", qsTr("Look at the skin tomorrow.")], " ") }
-        Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are near their end.") }
+        Label { visible: BathModel.cellsLow; role: Label.Strong; color: Theme.nowText; Layout.fillWidth: true; text: qsTr("The batteries are nearly empty.") }
     }
     OneOf {
         label: qsTr("How did it feel?")
@@ -80,6 +80,6 @@ Frame {
     }
     dock: [
         Label { visible: page.skin.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Look at your skin and say how it is.") },
-        ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Keep in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
+        ActionButton { kind: ButtonFace.Now; enabled: page.skin.length > 0; text: qsTr("Save in the diary"); Layout.fillWidth: true; onClicked: BathModel.save(page.comfort, page.said ? page.comfortable : 0, page.skin, note.text) }
     ]
 }

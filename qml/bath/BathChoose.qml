@@ -34,12 +34,13 @@ Frame {
         Label { role: Label.Small; text: BathModel.areaText; Layout.fillWidth: true }
         Label { visible: PlanModel.person.child && PlanModel.person.adult !== ""; text: qsTr("Adult beside the child: %1").arg(PlanModel.person.adult); Layout.fillWidth: true }
         Label { visible: text !== ""; text: BathModel.adviceText; Layout.fillWidth: true }
+        Label { visible: text !== ""; role: Label.Strong; text: BathModel.comparedText; Layout.fillWidth: true }
         Label { visible: text !== ""; role: Label.Small; text: BathModel.lengthText; Layout.fillWidth: true }
     }
     ActionButton { visible: BathModel.canPractise; kind: ButtonFace.Quiet; text: qsTr("Practice without current"); Layout.fillWidth: true; onClicked: BathModel.practise() }
     dock: [
         Label { visible: text !== ""; role: Label.Strong; color: Theme.danger; text: BathModel.refusal; Layout.fillWidth: true },
-        ActionButton { kind: ButtonFace.Now; text: qsTr("Go on"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() },
+        ActionButton { kind: ButtonFace.Now; text: qsTr("Continue"); Layout.fillWidth: true; enabled: BathModel.allowed; onClicked: BathModel.goOn() },
         ActionButton { visible: BathModel.follows; kind: ButtonFace.Quiet; text: qsTr("Enough for today"); Layout.fillWidth: true; onClicked: BathModel.enoughForNow() }
     ]
 }

@@ -13,7 +13,7 @@ Item {
     readonly property bool flowing: open === Exits.All
     readonly property string stop: open === Exits.TapAnywhere ? qsTr("Stop: a tap anywhere") : qsTr("Stop")
     readonly property var texts: flowing ? [qsTr("It is unpleasant"), outText, stop] : [stop]
-    readonly property var words: texts.join(" ").split(" ")
+    readonly property var words: texts.join(" ").split(/[ \u00ad]/)
     readonly property real third: (far ? (width - Theme.small) / 2 : (width - 2 * Theme.small) / 3) - 2 * Theme.tight
     function fits(metrics) { return words.every(word => metrics.advanceWidth(word) <= third) }
     readonly property bool asUsual: fits(usual)

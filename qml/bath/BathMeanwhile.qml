@@ -7,7 +7,7 @@ Frame {
     readonly property runningPage running: BathModel.running
     title: qsTr("Welcome back")
     function joined(parts: var, by: string): string { return parts.filter(part => part).join(by) }
-    Label { Layout.fillWidth: true; role: Label.Lead; text: qsTr("The session was interrupted: %1. The current may still be flowing.").arg(page.joined([BathModel.siteName, page.running.phase, page.running.step], ", ")) }
+    Label { Layout.fillWidth: true; role: Label.Lead; text: qsTr("The session was interrupted: %1. The current may still be flowing.").arg(page.joined([Appearance.phrases.within(BathModel.siteName), Appearance.phrases.within(page.running.phase), Appearance.phrases.within(page.running.step)], ", ")) }
     Heading { text: qsTr("What did the machine do meanwhile?") }
     ActionButton { leastHigh: Theme.bathTarget; text: page.running.keptRunning; Layout.fillHeight: false; Layout.fillWidth: true; onClicked: BathModel.meanwhile(Meanwhile.KeptRunning) }
     ActionButton { leastHigh: Theme.bathTarget; text: qsTr("I switched it off"); Layout.fillWidth: true; onClicked: BathModel.meanwhile(Meanwhile.SwitchedOff) }

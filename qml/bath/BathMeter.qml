@@ -58,7 +58,7 @@ Rectangle {
             spacing: Theme.tight
             ActionButton { iconName: "minus"; text: ""; Accessible.name: qsTr("Meter shows less"); leastWide: Theme.bathTarget; leastHigh: Theme.bathTarget; side: 0; onClicked: meter.change(-meter.step) }
             ActionButton {
-                text: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter meter reading") : meter.roomy ? qsTr("Meter: %1").arg(Appearance.phrases.milliamps(meter.value)) : Appearance.phrases.milliamps(meter.value)
+                text: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter meter reading") : meter.roomy ? qsTr("Meter: %1").arg(Appearance.phrases.milliamps(meter.value)) : Appearance.phrases.milliamps(meter.value).replace("\u00a0", " ") // may break into two lines
                 Accessible.name: meter.pending < 0 && !meter.view.hasReading ? qsTr("Enter the meter reading") : qsTr("Enter the meter reading, now %1").arg(meter.pending < 0 ? meter.view.reading : Appearance.phrases.milliamps(meter.value))
                 textSize: meter.pending < 0 && !meter.view.hasReading ? Theme.narrow : Theme.title
                 leastHigh: Theme.bathTarget

@@ -43,13 +43,7 @@ Item {
                 width: flick.width
                 height: flick.contentHeight
                 spacing: Theme.small
-                GridLayout {
-                    Layout.fillWidth: true
-                    columns: Theme.largeText ? 1 : 2
-                    rowSpacing: 0
-                    Label { text: page.joined([page.person, BathModel.siteName, page.r.waveform, page.r.phase, page.r.side], " · "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true; Layout.alignment: Qt.AlignTop }
-                    Label { text: page.r.all; font.pixelSize: Theme.shared; color: page.ink; Layout.alignment: Qt.AlignTop }
-                }
+                Label { text: page.joined([page.person, BathModel.siteName, page.r.waveform, page.r.phase, page.r.side, page.r.all], "\u00a0· "); font.pixelSize: Theme.shared; color: page.ink; Layout.fillWidth: true }
                 Label {
                     visible: page.alarm || BathModel.twin === "" // what was just said stands in its place
                     role: page.tall ? Label.Title : Label.Strong
@@ -58,19 +52,22 @@ Item {
                     color: page.ink
                     Accessible.role: Accessible.Heading
                 }
-                Label { visible: text !== ""; text: BathModel.practiceLength; color: page.ink; Layout.fillWidth: true }
+                Label { visible: text !== "" && page.tall; text: BathModel.practiceLength; color: page.ink; Layout.fillWidth: true }
                 Label { visible: text !== ""; text: page.r.note; color: page.ink; Layout.fillWidth: true }
                 // One text: in Qt 6.4 a layout within another's falls over lines that come and go.
                 Label { visible: text !== ""; text: page.dashed(page.r.list); color: page.ink; Layout.fillWidth: true }
                 Item {
                     id: clock
                     readonly property real side: Math.min(width, height, Theme.ring)
-                    readonly property real far: page.tall ? Theme.numerals : Theme.display * 1.5
+                    // As large as the height allows that everything else on the page leaves.
+                    readonly property int lines: digits.visible ? 2 : 1
+                    readonly property real far: Math.max(Theme.display, Math.min(page.tall ? Theme.numerals : Theme.display * 1.5, Math.floor(height / lines / letters.lineHigh)))
                     visible: page.r.list.length === 0
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     readonly property real words: verb.implicitHeight + (digits.visible ? digits.implicitHeight : 0)
-                    Layout.minimumHeight: words
+                    Layout.minimumHeight: lines * Theme.display * letters.lineHigh
+                    FontMetrics { id: letters; readonly property real lineHigh: lineSpacing / font.pixelSize; font.family: Theme.family; font.pixelSize: Theme.numerals; font.weight: Theme.strong }
                     Ring {
                         id: ring
                         readonly property bool fits: Math.hypot(Math.max(verb.paintedWidth, digits.visible ? digits.implicitWidth : 0), 0.75 * clock.words) < clock.side - 2 * stroke // letters fill that much of their lines
@@ -131,7 +128,7 @@ Item {
                 }
                 Label { visible: text !== "" && !page.alarm; role: Label.Title; text: BathModel.twin; color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true; Accessible.role: Accessible.AlertMessage }
                 Label { visible: page.alarm; role: Label.Strong; text: qsTr("Down to %1 or less. Then enter what the meter shows.").arg(page.r.meter.target); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
-                Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None && BathModel.twin === ""; text: qsTr("Next: %1").arg(page.r.next); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
+                Label { visible: page.r.next !== "" && !page.alarm && page.r.main === MainButton.None && BathModel.twin === ""; text: qsTr("Next: %1").arg(Appearance.phrases.within(page.r.next)); color: page.ink; horizontalAlignment: Text.AlignHCenter; Layout.fillWidth: true }
                 Item { id: below; visible: page.r.canRead && !page.wide; implicitHeight: readings.implicitHeight; Layout.fillWidth: true }
                 Label { visible: page.r.silent; role: Label.Strong; text: qsTr("You cannot hear Firstdew right now. Watch the screen, or stop."); color: page.ink; Accessible.role: Accessible.AlertMessage; Layout.fillWidth: true }
                 Label { visible: page.r.unsaved; role: Label.Strong; text: qsTr("The last steps could not be saved yet. The session goes on; it is tried again."); color: page.ink; Layout.fillWidth: true }
@@ -164,7 +161,7 @@ Item {
                 Layout.fillWidth: true
                 onClicked: BathModel.reading(meter.lastReading)
             }
-            BathExits { far: page.tall; open: page.r.exits; alarm: page.alarm; outText: page.r.out; Layout.fillWidth: true }
+            BathExits { far: page.tall && (page.wide || page.height >= Theme.tallest); open: page.r.exits; alarm: page.alarm; outText: page.r.out; Layout.fillWidth: true }
         }
     }
     // Below the digits, or above the buttons of a phone on its side.

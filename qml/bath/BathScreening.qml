@@ -7,7 +7,7 @@ Frame {
     title: BathModel.askAll ? qsTr("Health questions") : qsTr("Has anything changed?")
     Label {
         Layout.fillWidth: true
-        text: BathModel.askAll ? qsTr("Answer each question for the person treated, as it is today.")
+        text: BathModel.askAll ? qsTr("Answer each question for the person treated, as things are today.")
                                : qsTr("Since you last answered: pregnancy, implants, illness, skin, medicines for the heart, or anything else on the list?")
     }
     Loader {

@@ -80,8 +80,9 @@ void paintColumn(QPainter& p, const Place& at, double middle, const SpellColumn&
     }
     const double line = QFontMetricsF(look.font).height();
     p.setPen(look.ink);
+    // "10+" is written so in every script.
     p.drawText(QRectF(middle - at.step / 2, top - line - look.unit, at.step, line),
-               Qt::AlignHCenter | Qt::AlignBottom | Qt::TextDontClip, numberOf(s));
+               Qt::AlignHCenter | Qt::AlignBottom | Qt::TextDontClip | Qt::TextForceLeftToRight, numberOf(s));
 }
 
 /// From the latest on, each day that does not touch the one before.

@@ -100,7 +100,7 @@ void TimeFrame::paintRule(QPainter& p, double share, const QString& name, const 
 void TimeFrame::paintDates(QPainter& p, double below, const ChartLook& look) const
 {
     const QFontMetricsF metrics(look.font);
-    const double top = m_plot.bottom() + below;
+    const double baseline = m_plot.bottom() + below + metrics.ascent();
     const double gap = 10 * look.unit;
     std::optional<double> taken; // how far the labels reach, in the direction of time
     p.setFont(look.font);
@@ -111,8 +111,7 @@ void TimeFrame::paintDates(QPainter& p, double below, const ChartLook& look) con
                                        std::max(m_plot.left(), m_plot.right() - width));
         if (taken && (m_mirrored ? left + width > *taken - gap : left < *taken + gap))
             continue;
-        p.drawText(QRectF(left, top, width + 1, m_lineHeight), Qt::AlignLeft | Qt::AlignAbsolute | Qt::TextDontClip,
-                   text);
+        p.drawText(QPointF(left, baseline), text); // one baseline, whatever typeface has the letters
         taken = m_mirrored ? left : left + width;
     }
 }

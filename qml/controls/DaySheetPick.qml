@@ -15,7 +15,7 @@ Sheet {
     property int year: 2000
     property int month: 0
     readonly property int dayMs: 86400000
-    readonly property int leading: (7 + new Date(year, month, 1).getDay() - Qt.locale().firstDayOfWeek % 7) % 7
+    readonly property int leading: (7 + new Date(year, month, 1).getDay() - Appearance.phrases.firstWeekday()) % 7
     readonly property int length: new Date(year, month + 1, 0).getDate()
     function number(y: int, m: int, d: int): int { return Math.round(Date.UTC(y, m, d) / dayMs) }
     function yearOf(day: int): int { return new Date(day * dayMs).getUTCFullYear() }
@@ -77,7 +77,7 @@ Sheet {
         Layout.fillWidth: true
         Repeater {
             model: 7
-            Label { required property int index; role: Label.Tiny; width: days.cell; horizontalAlignment: Text.AlignHCenter; text: Qt.locale().standaloneDayName((Qt.locale().firstDayOfWeek + index) % 7, Locale.NarrowFormat); Accessible.ignored: true }
+            Label { required property int index; role: Label.Tiny; width: days.cell; horizontalAlignment: Text.AlignHCenter; text: Qt.locale().standaloneDayName((Appearance.phrases.firstWeekday() + index) % 7, Locale.NarrowFormat); Accessible.ignored: true }
         }
     }
     Grid {

@@ -12,7 +12,7 @@ Card {
     kind: Card.Now
     margin: whole ? Theme.margin : Theme.gap
     spacing: whole ? Theme.gap : Theme.small
-    Label { visible: !call.whole; role: Label.Strong; text: qsTr("%1: %2").arg(Appearance.phrases.site(call.matter.site)).arg(call.matter.title); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
+    Label { visible: !call.whole; role: Label.Strong; text: qsTr("%1: %2").arg(Appearance.phrases.site(call.matter.site)).arg(Appearance.phrases.within(call.matter.title)); Layout.fillWidth: true; Accessible.role: Accessible.Heading }
     RowLayout {
         visible: call.whole
         spacing: Theme.gap

@@ -45,7 +45,7 @@ ColumnLayout {
             Label {
                 visible: card.staysYes
                 Layout.fillWidth: true
-                text: qsTr("You answered yes on %1. That counts until a clinician has cleared it.").arg(Appearance.phrases.dayFull(card.line.since))
+                text: qsTr("You answered yes on %1. That counts until a clinician has approved treatment.").arg(Appearance.phrases.dayFull(card.line.since))
             }
             Label {
                 visible: card.isYes

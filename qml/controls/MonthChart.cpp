@@ -1,6 +1,7 @@
 #include "MonthChart.h"
 
 #include "Edge.h"
+#include "words/Names.h"
 
 #include <QLocale>
 #include <QPainter>
@@ -39,7 +40,7 @@ void MonthChart::gather(DiarySite site)
 void MonthChart::setDays(LocalDate, LocalDate to)
 {
     const QLocale locale;
-    const int start = locale.firstDayOfWeek() - 1; // Monday is 0
+    const int start = words::firstWeekday() - 1; // Monday is 0
     const int intoWeek = (static_cast<int>(to.weekday()) - start + kWeek) % kWeek;
     const LocalDate first = to - intoWeek - kWeek * (charts::MonthData::kWeeks - 1);
     if (first != m_data.first)

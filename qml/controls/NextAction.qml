@@ -12,24 +12,19 @@ Card {
     onMatterChanged: plan = PlanModel.planOf(matter.treatedAs)
     readonly property bool onCourse: matter.stage === Stage.FirstCourse && matter.advice !== Advice.Blocked && plan.nextNumber > 0
     readonly property bool toBegin: matter.stage === Stage.NotStarted && matter.advice !== Advice.Blocked
-    GridLayout {
-        columns: Theme.largeText ? 1 : 2
+    RowLayout {
         Layout.fillWidth: true
-        ColumnLayout {
-            Layout.fillWidth: true
-            spacing: Theme.tight
-            Label { role: Label.Small; text: Appearance.phrases.site(card.matter.site); Layout.fillWidth: true }
-            Label {
-                role: Label.Title
-                room: card.width - 2 * card.margin - (Theme.largeText ? 0 : why.implicitWidth + Theme.small)
-                Layout.fillWidth: true
-                Accessible.role: Accessible.Heading
-                text: card.toBegin ? qsTr("Plan the first course")
-                    : card.matter.advice === Advice.None && card.matter.next !== 0 ? qsTr("Next session: %1").arg(Appearance.phrases.dayLong(card.matter.next))
-                    : card.matter.title
-            }
-        }
-        ActionButton { id: why; kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; Layout.alignment: Qt.AlignTop; onClicked: Router.openWhy(card.matter.site) }
+        Label { role: Label.Small; text: Appearance.phrases.site(card.matter.site); Layout.fillWidth: true }
+        ActionButton { kind: ButtonFace.Quiet; text: qsTr("Why?"); iconName: "why"; onClicked: Router.openWhy(card.matter.site) }
+    }
+    Label {
+        role: Label.Title
+        room: card.width - 2 * card.margin
+        Layout.fillWidth: true
+        Accessible.role: Accessible.Heading
+        text: card.toBegin ? qsTr("Plan the first course")
+            : card.matter.advice === Advice.None && card.matter.next !== 0 ? qsTr("Next session: %1").arg(Appearance.phrases.dayLong(card.matter.next))
+            : card.matter.title
     }
     // What the person chose comes before why it was asked.
     Label { Layout.fillWidth: true; visible: text !== ""; role: Label.Strong; text: card.matter.putOff }

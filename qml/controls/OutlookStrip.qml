@@ -8,6 +8,17 @@ Column {
     id: strip
     spacing: Theme.gap
     function tells(all: var): bool { return all.some(a => a.known) }
+    function names(all: var): string { return all.map(ahead => Appearance.phrases.site(ahead.site)).join(" · ") }
+    /// A line for each day: the chance of dampness, and the session that is planned.
+    function rowsOf(ahead: siteAhead): var {
+        const session = qsTr("session planned")
+        return ahead.chances.map((chance, day) => ({ what: Appearance.phrases.dayFull(Store.today + day), says: Appearance.phrases.listed([Appearance.phrases.percent(chance)].concat(ahead.sessions[day] ? [session] : [])) }))
+    }
+    /// The same of every site that has bars, each line with its site where there are several.
+    function allRows(all: var): var {
+        const known = all.filter(ahead => ahead.known)
+        return known.flatMap(ahead => rowsOf(ahead).map(row => known.length === 1 ? row : ({ what: Appearance.phrases.pair(Appearance.phrases.site(ahead.site), row.what), says: row.says })))
+    }
     Repeater {
         model: TodayModel.ahead.length
         ColumnLayout {
@@ -16,11 +27,6 @@ Column {
             readonly property siteAhead ahead: TodayModel.ahead[index] ?? Empty.siteAhead
             spacing: Theme.tight
             width: strip.width
-            /// A line for each day: the chance of dampness, and the session that is planned.
-            function rows(): var {
-                const session = qsTr("session planned")
-                return ahead.chances.map((chance, day) => ({ what: Appearance.phrases.dayFull(Store.today + day), says: Appearance.phrases.percent(chance) + (ahead.sessions[day] ? ", " + session : "") }))
-            }
             GridLayout {
                 columns: Theme.largeText ? 1 : 2
                 Layout.fillWidth: true
@@ -44,9 +50,8 @@ Column {
                 Layout.preferredHeight: Theme.iconLarge + Theme.iconSmall + Theme.tight
                 Accessible.role: Accessible.Graphic
                 Accessible.name: qsTr("Chance of dampness by day, %1").arg(Appearance.phrases.site(line.ahead.site))
-                Accessible.description: line.ahead.known ? line.rows().map(row => Appearance.phrases.pair(row.what, row.says)).join(". ") : qsTr("Bars come with the first session.")
+                Accessible.description: line.ahead.known ? strip.rowsOf(line.ahead).map(row => Appearance.phrases.pair(row.what, row.says)).join(". ") : qsTr("Bars come with the first session.")
             }
-            AsTable { visible: line.ahead.known; about: Appearance.phrases.site(line.ahead.site); rows: () => line.rows(); asked: Store.today }
             Label { visible: !line.ahead.known; role: Label.Tiny; Layout.fillWidth: true; text: qsTr("Bars come with the first session.") }
         }
     }
@@ -70,6 +75,7 @@ Column {
             }
         }
     }
+    AsTable { width: strip.width; visible: strip.tells(TodayModel.ahead); about: strip.names(TodayModel.ahead); rows: () => strip.allRows(TodayModel.ahead); asked: Store.today }
     Item {
         readonly property bool wanted: strip.tells(TodayModel.ahead)
         visible: wanted

@@ -26,7 +26,7 @@ ColumnLayout {
     Field { id: name; label: qsTr("First name, or what you like to be called"); hint: qsTr("Optional") }
     DayPick {
         label: qsTr("Birthday")
-        hint: qsTr("It decides which limits count. Without it those for children do.")
+        hint: qsTr("It sets your current limit. Without it, the children's limits apply.")
         longAgo: true
         given: form.birthGood
         day: form.birthGood ? Math.round(Date.parse(form.birth) / 86400000) : 0

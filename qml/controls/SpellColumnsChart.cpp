@@ -50,7 +50,7 @@ QString SpellColumnsChart::saying() const
     QStringList days;
     for (const auto& s : m_spells)
         days << tr("%1: %n day(s) dry", nullptr, s.dry).arg(words::shortDay(s.from));
-    return days.join(QStringLiteral(", "));
+    return words::listed(days);
 }
 
 void SpellColumnsChart::paint(QPainter* painter)

@@ -47,10 +47,10 @@ Frame {
             value: page.present.pace
             onChosen: v => PlanModel.setPace(page.site, v)
         }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Ends by %1 at the latest, if it can. A missed session moves by itself and the rest is planned anew.").arg(Appearance.phrases.dayLong(page.present.windowEnd)) }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("Planned to end by %1. If you miss a session, the rest moves.").arg(Appearance.phrases.dayLong(page.present.windowEnd)) }
     }
     Card {
-        Heading { text: page.running ? qsTr("Begin anew") : qsTr("Choose") }
+        Heading { text: page.running ? qsTr("Start again") : qsTr("Choose") }
         OneOf { options: page.plans.map(v => ({ value: v, text: Appearance.phrases.course(v) })); value: page.plan; onChosen: v => page.plan = v }
         DayPick { label: qsTr("First session"); day: page.start; first: Store.today; onPicked: day => page.start = day }
         Label { role: Label.Small; text: qsTr("Days that suit you (none = any day)"); Layout.fillWidth: true }

@@ -13,9 +13,9 @@ Frame {
     Connections { target: DiaryModel; function onChanged() { page.looks += 1 } }
     function entries(looks: int): var { return DiaryModel.others(day) }
     function noted(site: int, looks: int): notedLevel { return DiaryModel.noted(site, day) }
-    function skinNames(skin: var): string { return skin.map(s => Appearance.phrases.skin(s)).join(", ") }
+    function skinNames(skin: var): string { return Appearance.phrases.listed(skin.map(s => Appearance.phrases.within(Appearance.phrases.skin(s)))) }
     function weighed(e: dayEntry): string {
-        return qsTr("Weighing: %1 mg in %2 minutes, %3 mg a minute").arg(Appearance.phrases.number(e.gain, 0)).arg(Appearance.phrases.shortNumber(e.minutes)).arg(Appearance.phrases.number(e.rate, 1))
+        return qsTr("Weighing: %1 in %2, %3 a minute").arg(Appearance.phrases.milligrams(e.gain, 0)).arg(Appearance.phrases.minutes(e.minutes)).arg(Appearance.phrases.milligrams(e.rate, 1))
                + (e.judged === SweatJudged.Above ? "\n" + qsTr("More than the usual upper limit of healthy people.") : e.judged === SweatJudged.Usual ? "\n" + qsTr("Within the usual range of healthy people.") : "")
     }
     GridLayout {
@@ -29,7 +29,7 @@ Frame {
     SetUpFirst {
         visible: DiaryModel.sites.length === 0
         title: qsTr("Nothing here yet")
-        purpose: qsTr("What you note of a day stands here.")
+        purpose: qsTr("Your notes for a day appear here.")
     }
     Repeater {
         model: DiaryModel.sites.length // the cards stay, and with them the keyboard's place, when one is mended
@@ -62,7 +62,7 @@ Frame {
                 text: other.e.kind === EntryKind.Session ? (other.e.completed ? qsTr("Finished, %1").arg(Appearance.phrases.waveform(other.e.waveform)) : qsTr("Stopped early, %1").arg(Appearance.phrases.waveform(other.e.waveform)))
                                                    + (other.e.comfortable >= 0 ? "\n" + qsTr("Comfortable at %1").arg(Appearance.phrases.milliamps(other.e.comfortable)) : "")
                                                    + (other.e.felt ? "\n" + Appearance.phrases.comfort(other.e.comfort) : "")
-                    : other.e.kind === EntryKind.Bother ? qsTr("Bother score %1 of 4").arg(other.e.score)
+                    : other.e.kind === EntryKind.Bother ? qsTr("How much it bothers you: %1 of 4").arg(other.e.score)
                     : other.e.kind === EntryKind.Weighing ? page.weighed(other.e)
                     : qsTr("Skin: %1").arg(page.skinNames(other.e.skin))
             }

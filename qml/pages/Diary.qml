@@ -75,7 +75,7 @@ Frame {
             visible: page.without.length > 0 && page.kept
             role: Label.Small
             Layout.fillWidth: true
-            text: qsTr("Left out: days with %1").arg(page.without.map(value => Appearance.phrases.circumstance(value)).join(", "))
+            text: qsTr("Left out: days with %1").arg(Appearance.phrases.listed(page.without.map(value => Appearance.phrases.within(Appearance.phrases.circumstance(value)))))
         },
         Repeater {
             model: DiaryModel.sites.length
@@ -127,8 +127,8 @@ Frame {
         ActionButton { visible: page.kept; kind: ButtonFace.Main; iconName: "share"; text: qsTr("Summary for your prescriber"); Layout.fillWidth: true; onClicked: Router.page(Part.SummaryPagePart) },
         Card {
             visible: page.kept
-            Heading { text: qsTr("See and note more") }
-            ActionButton { text: qsTr("Look at single days"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
+            Heading { text: qsTr("More about this day") }
+            ActionButton { text: qsTr("See a day"); Layout.fillWidth: true; onClicked: Router.openDay(page.lastDay) }
             ActionButton { text: qsTr("How much it bothers you"); Layout.fillWidth: true; onClicked: Router.page(Part.BotherPagePart) }
             ActionButton { text: qsTr("Skin after a session"); Layout.fillWidth: true; onClicked: Router.page(Part.SkinPagePart) }
             ActionButton { text: qsTr("Weighing"); Layout.fillWidth: true; onClicked: Router.page(Part.WeighPagePart) }

@@ -6,7 +6,7 @@ import Firstdew
 Frame {
     id: page
     canGoBack: true
-    title: [qsTr("Before you begin"), qsTr("Where?"), qsTr("Who is it for?"), qsTr("Your machine"), qsTr("Health questions"), qsTr("Your daily hour")][at]
+    title: [qsTr("Before you begin"), qsTr("Where?"), qsTr("Who is it for?"), qsTr("Your machine"), qsTr("Health questions"), qsTr("When should we ask?")][at]
     readonly property var order: [SetUpStep.Cautions, SetUpStep.Sites, SetUpStep.Person, SetUpStep.Machine, SetUpStep.Health, SetUpStep.Hour]
     property int at: 0
     readonly property int step: order[at]
@@ -53,7 +53,7 @@ Frame {
     dock: RowLayout {
         Layout.fillWidth: true
         spacing: Theme.small
-        IconButton { visible: page.at > 0; iconName: "back"; text: qsTr("One step back"); onClicked: page.at -= 1 }
+        IconButton { visible: page.at > 0; iconName: "back"; text: qsTr("Back"); onClicked: page.at -= 1 }
         ActionButton {
             kind: ButtonFace.Now
             Layout.fillWidth: true

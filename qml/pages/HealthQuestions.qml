@@ -13,11 +13,11 @@ Frame {
             id: card
             required property healthQuestion modelData
             kind: Card.Danger
-            Heading { text: qsTr("Not cleared: %1").arg(Appearance.phrases.screeningShort(card.modelData.row)) }
+            Heading { text: qsTr("Not approved: %1").arg(Appearance.phrases.screeningShort(card.modelData.row)) }
             property int said: Store.today
             Field { id: who; label: qsTr("Who said that it is safe?"); hint: qsTr("Name of the doctor or nurse. It goes into your record.") }
             DayPick { label: qsTr("On which day?"); day: card.said; first: card.modelData.since; last: Store.today; onPicked: day => card.said = day }
-            ActionButton { text: qsTr("Record that it is cleared"); Layout.fillWidth: true; enabled: who.text.trim() !== ""; onClicked: PlanModel.clearance(card.modelData.row, who.text, card.said) }
+            ActionButton { text: qsTr("Record the approval"); Layout.fillWidth: true; enabled: who.text.trim() !== ""; onClicked: PlanModel.clearance(card.modelData.row, who.text, card.said) }
         }
     }
     HealthForm { id: form }

@@ -9,7 +9,7 @@ Frame {
     Card {
         visible: PlanModel.machine.known && PlanModel.machine.power === PowerSource.Cells
         Heading { text: qsTr("Batteries") }
-        Label { Layout.fillWidth: true; text: PlanModel.machine.sessionsLeft >= 0 ? qsTr("About %n session(s) left. A set of four alkaline cells lasts about three.", "", PlanModel.machine.sessionsLeft) : qsTr("Say when you put in new ones, and Firstdew counts the sessions.") }
+        Label { Layout.fillWidth: true; text: PlanModel.machine.sessionsLeft === 0 ? qsTr("The batteries are probably used up. Put in new ones.") : PlanModel.machine.sessionsLeft > 0 ? qsTr("About %n session(s) left. A set of four alkaline cells lasts about three.", "", PlanModel.machine.sessionsLeft) : qsTr("Say when you put in new ones, and Firstdew counts the sessions.") }
         ActionButton { text: qsTr("New batteries put in"); Layout.fillWidth: true; onClicked: PlanModel.cellsChanged() }
     }
     Card {

@@ -41,12 +41,12 @@ Frame {
             CourseDates { visible: card.line.stage === Stage.FirstCourse; site: card.line.treatedAs; sessions: card.line.sessions }
             Label { visible: card.line.stage === Stage.FirstCourse; role: Label.Small; Layout.fillWidth: true; text: qsTr("Tap a day to move its session.") }
             Label { visible: text !== ""; Layout.fillWidth: true; text: card.line.missed }
-            Label { visible: !card.line.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course runs %n day(s) past its four weeks.", "", card.line.overrun) }
+            Label { visible: !card.line.fits; Layout.fillWidth: true; color: Theme.danger; text: qsTr("The course will end %n day(s) late.", "", card.line.overrun) }
             Wrap {
                 Layout.fillWidth: true
                 spacing: Theme.small
                 ActionButton { text: card.line.stage === Stage.NotStarted ? qsTr("Choose the course") : qsTr("Course"); Accessible.name: Appearance.phrases.pair(Appearance.phrases.site(card.line.site), text); onClicked: Router.openCourse(card.line.treatedAs) }
-                ActionButton { text: card.line.paused ? qsTr("Go on") : qsTr("Pause"); Accessible.name: Appearance.phrases.pair(Appearance.phrases.site(card.line.site), text); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
+                ActionButton { text: card.line.paused ? qsTr("Continue") : qsTr("Pause"); Accessible.name: Appearance.phrases.pair(Appearance.phrases.site(card.line.site), text); onClicked: PlanModel.pause(card.line.treatedAs, !card.line.paused) }
             }
             PaceChoice { plan: card.line } // below, so that the buttons stay where they are when it goes
         }
@@ -57,7 +57,7 @@ Frame {
     more: [
         PlanRow {
             title: qsTr("Health questions")
-            value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Something stands in the way") : qsTr("Answered")
+            value: PlanModel.screeningDue === ScreeningDue.Full ? qsTr("To be answered") : PlanModel.blocking.length > 0 ? qsTr("Needs a clinician's approval") : qsTr("Answered")
             onClicked: Router.page(Part.HealthQuestionsPart)
         },
         PlanRow {

@@ -9,7 +9,7 @@ Frame {
     title: qsTr("Settings")
     readonly property machineKit machine: PlanModel.machine
     readonly property reminderPlan reminders: PlanModel.reminders
-    function names(people: var): string { return people.map(p => p.name !== "" ? p.name : qsTr("Me")).join(", ") }
+    function names(people: var): string { return Appearance.phrases.listed(people.map(p => p.name !== "" ? p.name : qsTr("Me"))) }
     function soundName(sound: int): string {
         switch (sound) {
         case SoundChoice.Voice: return qsTr("Voice only")
@@ -20,7 +20,7 @@ Frame {
     }
     PlanRow {
         title: qsTr("Machine and kit")
-        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft >= 0 ? qsTr("Batteries: about %n session(s) left", "", page.machine.sessionsLeft) : page.machine.name
+        value: !page.machine.known ? qsTr("Not set") : page.machine.sessionsLeft === 0 ? qsTr("Batteries: probably used up") : page.machine.sessionsLeft > 0 ? qsTr("Batteries: about %n session(s) left", "", page.machine.sessionsLeft) : page.machine.name
         onClicked: Router.page(Part.MachinePagePart)
     }
     PlanRow {

@@ -7,6 +7,7 @@ Frame {
     id: page
     readonly property var sounds: [{ value: SoundChoice.Both, text: qsTr("Voice and tones") }, { value: SoundChoice.Voice, text: qsTr("Voice only") }, { value: SoundChoice.Tones, text: qsTr("Tones only") }]
     readonly property bool canSpeak: BathModel.deviceSpeaks
+    readonly property bool foreign: BathModel.tongue === Tongue.Foreign
 
     Component.onCompleted: BathModel.askVoice(Appearance.language)
     // The system's speech service may still be starting.
@@ -40,19 +41,26 @@ Frame {
         }
         Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("A reading above the limit sounds the alarm whatever is chosen here. The phone cannot see the current, only what is entered.") }
         OneOf {
-            label: qsTr("Whose voice")
+            label: qsTr("Which voice")
             options: [{ value: VoiceChoice.Recorded, text: qsTr("Recorded voice") }, { value: VoiceChoice.Device, text: qsTr("Voice of this device") }]
             value: PlanModel.voice
             closed: page.canSpeak ? [] : [VoiceChoice.Device]
             onChosen: v => PlanModel.voice = v
         }
-        Label { visible: !page.canSpeak; role: Label.Small; Layout.fillWidth: true; text: qsTr("The voice of this device can be chosen once the device has named one for your language.") }
+        Label { visible: !page.canSpeak; role: Label.Small; Layout.fillWidth: true; text: qsTr("You can choose the voice of this phone once it offers one for your language.") }
         Label {
-            visible: !Appearance.recorded && !(page.canSpeak && PlanModel.voice === VoiceChoice.Device)
+            visible: BathModel.tongue === Tongue.Device
+            role: Label.Small
+            Layout.fillWidth: true
+            text: qsTr("The recorded voice does not speak your language. The voice of this device speaks in its place: test the volume, and hear whether you understand it.")
+        }
+        Label {
+            visible: page.foreign && !(page.canSpeak && PlanModel.voice === VoiceChoice.Device)
             role: Label.Small
             Layout.fillWidth: true
             text: page.canSpeak ? qsTr("The recorded voice speaks English. The voice of this device speaks your language.") : qsTr("The voice speaks English so far.")
         }
+        Label { visible: page.foreign; role: Label.Small; Layout.fillWidth: true; text: qsTr("You can follow a session by the tones and on the screen. Both hands under water stays closed until a voice is known to speak your language.") }
         ActionButton { text: qsTr("Test the volume"); Layout.fillWidth: true; onClicked: BathModel.checkVolume() }
     }
 }

@@ -44,7 +44,7 @@ Frame {
                 IconButton { id: back; anchors.right: parent.right; iconName: "close"; text: qsTr("Take back: %1").arg(asked.modelData.text); onClicked: SummaryModel.takeBack(asked.modelData.id) }
             }
         }
-        Label { visible: SummaryModel.questions.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("What you want to ask stands near the top of the page.") }
+        Label { visible: SummaryModel.questions.length === 0; role: Label.Small; Layout.fillWidth: true; text: qsTr("Your questions appear near the top of the page.") }
         Field { id: question; label: qsTr("Your question") }
         ActionButton { text: qsTr("Put it on the page"); Layout.fillWidth: true; enabled: question.text.trim() !== ""; onClicked: { SummaryModel.ask(question.text); question.text = "" } }
     }

@@ -16,6 +16,6 @@ Frame {
     Field { id: first; label: qsTr("Before, in milligrams"); inputMethodHints: Qt.ImhFormattedNumbersOnly }
     Field { id: second; label: qsTr("After, in milligrams"); inputMethodHints: Qt.ImhFormattedNumbersOnly; problem: text !== "" && first.text !== "" && !(page.after >= page.before) ? qsTr("It cannot weigh less afterwards; weigh again.") : "" }
     Field { id: time; label: qsTr("Minutes"); text: "5"; inputMethodHints: Qt.ImhFormattedNumbersOnly }
-    Label { visible: page.good; role: Label.Strong; Layout.fillWidth: true; text: page.good ? qsTr("%1 mg a minute").arg(Appearance.phrases.number((page.after - page.before) / page.minutes, 1)) : "" }
+    Label { visible: page.good; role: Label.Strong; Layout.fillWidth: true; text: page.good ? qsTr("%1 a minute").arg(Appearance.phrases.milligrams((page.after - page.before) / page.minutes, 1)) : "" }
     dock: ActionButton { kind: ButtonFace.Now; text: qsTr("Save"); Layout.fillWidth: true; enabled: page.good; onClicked: if (DiaryModel.addWeighing(page.site, page.before, page.after, page.minutes)) Router.back() }
 }

@@ -23,6 +23,14 @@ Frame {
         }
     }
     Card {
+        visible: page.forecast.shorter.length > 0
+        Heading { text: qsTr("Your dry spells are getting shorter") }
+        Repeater {
+            model: page.forecast.shorter
+            Label { required property string modelData; Layout.fillWidth: true; text: modelData }
+        }
+    }
+    Card {
         visible: !page.reckoned
         Label { Layout.fillWidth: true; text: qsTr("No outlook yet. It begins with a course that is done and about two weeks of check-ins.") }
     }
@@ -92,7 +100,7 @@ Frame {
         }
         Label { Layout.fillWidth: true; text: spells.saying }
         Label { visible: text !== ""; Layout.fillWidth: true; text: spells.todaySaying }
-        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve tells how many spells last longer than so many days. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.") }
+        Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("The curve shows what share of your dry spells lasts longer than the days below it. The inner band holds the middle half of them, the outer one four in five. Bars: your latest spells; hollow where the change fell between two check-ins, with an arrow where a session came while still dry or the spell goes on. Faint bars: under another treatment.") }
     }
     Label {
         visible: page.reckoned && page.more
@@ -103,5 +111,6 @@ Frame {
                             + (page.matter.otherwise > 0 ? " " + qsTr("Left out, under another treatment: %1.").arg(page.matter.otherwise) : "")
                             + (page.matter.due !== 0 ? " " + qsTr("One damp spell counts as %1 sessions. So a top-up is due %2, or earlier without check-ins.").arg(Appearance.phrases.shortNumber(page.matter.returnCost)).arg(Appearance.phrases.dayLong(page.matter.due)) : "") : ""
     }
+    ComparisonCard { site: page.site }
     Label { role: Label.Small; Layout.fillWidth: true; text: qsTr("This is an estimate from your own notes, not a diagnosis. Your prescriber's word counts.") }
 }

@@ -68,6 +68,7 @@ class Theme : public QObject {
     Q_PROPERTY(int lowHeight MEMBER kLowHeight CONSTANT)
     Q_PROPERTY(int lowSession MEMBER kLowSession CONSTANT) ///< below, two buttons one above the other leave no room
     Q_PROPERTY(int tall MEMBER kTall CONSTANT)             ///< from here on a running session has room for large words
+    Q_PROPERTY(int tallest MEMBER kTallest CONSTANT)       ///< and from here on for a Stop as large
     Q_PROPERTY(int ring MEMBER kRing CONSTANT)             ///< widest clock of a running session
     Q_PROPERTY(int padKey MEMBER kPadKey CONSTANT)
     Q_PROPERTY(int drawing MEMBER kDrawing CONSTANT) ///< a drawing that has room
@@ -99,7 +100,8 @@ public:
     static constexpr int kTight = 4, kSmall = 8, kGap = 12, kMargin = 16, kWide = 24, kVast = 40;
     static constexpr int kRadius = 14, kRadiusSmall = 8, kIcon = 24, kIconSmall = 18, kIconLarge = 40;
     static constexpr int kMeasure = 620, kTwoColumns = 840, kBarHeight = 64, kBarWidth = 88, kLowHeight = 480,
-                         kTall = 700, kLowSession = 360, kRing = 340, kPadKey = 64, kCurve = 160, kDrawing = 160;
+                         kTall = 700, kTallest = 780, kLowSession = 360, kRing = 340, kPadKey = 64, kCurve = 160,
+                         kDrawing = 160;
     static constexpr int kStrong = QFont::DemiBold;
     static constexpr int kLeftAlone = 1200;
 

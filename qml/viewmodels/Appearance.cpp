@@ -5,7 +5,6 @@
 #include "Tokens.h"
 #include "words/Names.h"
 
-#include <QDir>
 #include <QGuiApplication>
 #include <QLocale>
 #include <QPalette>
@@ -68,11 +67,8 @@ QString Appearance::language() const
         return m_asked.language;
     if (const auto& chosen = m_store.diary().preferences.language)
         return QString::fromStdString(*chosen);
-    const QString system = QLocale::system().name().left(2);
-    return words::languages().contains(system) ? system : QStringLiteral("en");
+    return words::languageLike(QLocale::system());
 }
-
-bool Appearance::recorded() const { return QDir(QStringLiteral(":/firstdew/voice/") + language()).exists(); }
 
 // A choice made by hand overrules what the start asked for.
 void Appearance::setTheme(ui::ThemeChoice::Value theme)

@@ -29,8 +29,6 @@ class Appearance : public QObject {
     /// As chosen here, without the system's own.
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY changed)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
-    /// Whether the recorded voice speaks that language; if not, it speaks English.
-    Q_PROPERTY(bool recorded READ recorded NOTIFY changed)
     /// One reads from right to left.
     Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY directionChanged)
     /// How long something that comes in moves, in milliseconds; 0 where nothing may move.
@@ -58,8 +56,7 @@ public:
     [[nodiscard]] bool dark() const;
     [[nodiscard]] ui::ThemeChoice::Value theme() const;
     [[nodiscard]] qreal textScale() const;
-    [[nodiscard]] QString language() const; ///< en, de, es, ar; the system's where never chosen
-    [[nodiscard]] bool recorded() const;
+    [[nodiscard]] QString language() const; ///< one of words::languages(); the system's where never chosen
     [[nodiscard]] bool rightToLeft() const;
     [[nodiscard]] int motion() const { return m_still ? 0 : kMotionMs; }
     [[nodiscard]] Phrases* phrases() { return &m_phrases; }

@@ -5,6 +5,7 @@
 #include "protocol/MayBegin.h"
 #include "protocol/WayIn.h"
 #include "words/BathWords.h"
+#include "words/ComparedWords.h"
 #include "words/Errors.h"
 
 #include <algorithm>
@@ -79,8 +80,8 @@ void BathChoice::propose()
     m_way = m_pickedWay.value_or(usual.way);
     if (refusalOfWay())
         m_way = usual.way;
-    if (refusalOfWay()) // a screen reader is on
-        m_way = protocol::waysFor(m_site, machine(), m_store.situation().age, touch()).front().way; // open ones first
+    if (refusalOfWay()) // a screen reader is on, or no voice speaks the language
+        m_way = protocol::waysFor(m_site, machine(), m_store.situation().age, phone()).front().way; // open ones first
 }
 
 QList<ui::SiteChoice> BathChoice::sites() const
@@ -107,7 +108,7 @@ QList<ui::WaveformChoice> BathChoice::waveforms() const
 QList<ui::WayChoice> BathChoice::ways() const
 {
     QList<ui::WayChoice> out;
-    const auto as = touch();
+    const auto as = phone();
     for (const auto& [way, bar] : protocol::waysFor(m_site, machine(), m_store.situation().age, as)) {
         const auto error = protocol::refusalOfWay(m_site, way, machine(), m_store.situation().age, as);
         out.append(
@@ -118,13 +119,13 @@ QList<ui::WayChoice> BathChoice::ways() const
 
 std::optional<Error> BathChoice::refusalOfWay() const
 {
-    return protocol::refusalOfWay(m_site, m_way, machine(), m_store.situation().age, touch());
+    return protocol::refusalOfWay(m_site, m_way, machine(), m_store.situation().age, phone());
 }
 
-protocol::Touch BathChoice::touch() const
+protocol::Phone BathChoice::phone() const
 {
     const bool reads = m_screenReader() && !m_store.diary().preferences.pedal;
-    return reads ? protocol::Touch::ScreenReader : protocol::Touch::Plain;
+    return {reads ? protocol::Touch::ScreenReader : protocol::Touch::Plain, protocol::tongueFor(m_speakers())};
 }
 
 Machine BathChoice::machine() const { return m_store.diary().machine.value_or(Machine{}); }
@@ -153,8 +154,11 @@ Result<protocol::Script> BathChoice::script() const
     q.raise = allowances.raise;
     q.lower = allowances.lower;
     q.swapping = allowances.swapping;
+    q.hold = situation::comparedHold(m_store.situation().sites, m_site);
     return protocol::scriptFor(q);
 }
+
+QString BathChoice::compared() const { return words::comparedLength(m_store.situation().sites, m_site); }
 
 std::string BathChoice::giver() const
 {

@@ -13,8 +13,9 @@ namespace firstdew::viewmodels {
 /// What the next session is to be: where, with which current, who taps, which side first; and what follows from it.
 class BathChoice {
 public:
-    BathChoice(const Store& store, std::function<bool()> screenReader)
-        : m_store(store), m_screenReader(std::move(screenReader))
+    /// `speakers`: what says the prompts now.
+    BathChoice(const Store& store, std::function<bool()> screenReader, std::function<protocol::Speakers()> speakers)
+        : m_store(store), m_screenReader(std::move(screenReader)), m_speakers(std::move(speakers))
     {
         propose();
     }
@@ -41,13 +42,15 @@ public:
     [[nodiscard]] QList<ui::WayChoice> ways() const;
 
     [[nodiscard]] facts::Machine machine() const;
-    /// How a touch arrives now. A screen reader may be switched on at any time.
-    [[nodiscard]] protocol::Touch touch() const;
+    /// What the phone does for the person now. A screen reader may be switched on at any time.
+    [[nodiscard]] protocol::Phone phone() const;
     /// Why the chosen way of working is not open.
     [[nodiscard]] std::optional<facts::Error> refusalOfWay() const;
     [[nodiscard]] protocol::LimitAnswer limit() const { return limitWith(m_waveform); }
     [[nodiscard]] protocol::CurrentAdvice advice() const;
     [[nodiscard]] facts::Result<protocol::Script> script() const;
+    /// How long a session is this time in a comparison of lengths; empty without one.
+    [[nodiscard]] QString compared() const;
     /// Who gave the care sheet that counts; empty without one.
     [[nodiscard]] std::string giver() const;
 
@@ -57,6 +60,7 @@ private:
 
     const Store& m_store;
     std::function<bool()> m_screenReader;
+    std::function<protocol::Speakers()> m_speakers;
     facts::Site m_site{};
     facts::Waveform m_waveform{};
     facts::WayOfWorking m_way{};

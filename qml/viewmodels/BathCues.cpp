@@ -195,6 +195,7 @@ void BathCues::follow(const bath::State& state)
             m_ports.notice.over();
         return;
     }
+    m_ports.notice.alive();
     const auto step = shownOf(state);
     if (m_shown && sameToTheEye(*m_shown, step))
         return;

@@ -38,6 +38,14 @@ public:
     [[nodiscard]] bool prepare() { return m_ports.voice.prepare(); }
     /// Not with a screen reader: it says the words, and nothing is handed to the sound server.
     [[nodiscard]] bool hasBed() const { return m_ports.voice.hasBed() && !toldByReader(); }
+    /// Who can say the prompts in the person's language.
+    [[nodiscard]] protocol::Speakers speakers() const
+    {
+        const auto says = m_ports.voice.says();
+        return {says == ports::Says::Recorded, says == ports::Says::Made, toldByReader()};
+    }
+    /// Calls `tell` when speakers() or hasBed() has changed.
+    void onChange(std::function<void()> tell) { m_ports.voice.onChange(std::move(tell)); }
     [[nodiscard]] bool screenReader() const { return m_ports.screenReader(); }
     void askVoice(const std::string& language, std::function<void(bool)> answer)
     {

@@ -32,38 +32,11 @@ ui::BathPage::Value pageOf(bath::Phase phase)
     }
 }
 
-constexpr int kHour = 60;
-constexpr int kDay = 24 * kHour;
-
-/// The moment that an answer stands for, in minutes before now; nothing where it asks for no wait.
-std::optional<int> minutesSince(ui::LastAntiperspirant::Value answer)
-{
-    switch (answer) {
-    case ui::LastAntiperspirant::HalfADay: return 12 * kHour;
-    case ui::LastAntiperspirant::LastHours: return 2 * kHour;
-    default: return std::nullopt;
-    }
-}
-
-std::optional<int> minutesSince(ui::LastShave::Value answer)
-{
-    switch (answer) {
-    case ui::LastShave::TwoDays: return 2 * kDay;
-    case ui::LastShave::Yesterday: return kDay;
-    case ui::LastShave::Today: return 0;
-    default: return std::nullopt;
-    }
-}
-
-std::optional<LocalTime> before(LocalTime now, std::optional<int> minutes)
-{
-    return minutes ? std::optional(now.plusMinutes(-*minutes)) : std::nullopt;
-}
-
 } // namespace
 
 BathModel::BathModel(Store& store, BathPorts ports)
-    : m_store(store), m_cues(store, ports), m_choice(store, ports.screenReader), m_bath(store, m_cues)
+    : m_store(store), m_cues(store, ports), m_choice(store, ports.screenReader, [this] { return m_cues.speakers(); }),
+      m_bath(store, m_cues)
 {
     connect(&m_bath, &RunningBath::moved, this, &BathModel::ticked);
     connect(&m_bath, &RunningBath::turned, this, &BathModel::follow);
@@ -76,6 +49,13 @@ BathModel::BathModel(Store& store, BathPorts ports)
     m_cues.onSilence([self = QPointer(this)](bool silent) {
         if (self && std::exchange(self->m_silent, silent) != silent)
             emit self->ticked();
+    });
+    m_cues.onChange([self = QPointer(this)] {
+        if (!self)
+            return;
+        if (self->m_page == ui::BathPage::Choose)
+            self->m_choice.propose();
+        emit self->changed();
     });
     m_cues.onStop([self = QPointer(this)] {
         if (self)
@@ -203,7 +183,8 @@ QString BathModel::asLastText() const
 
 QStringList BathModel::statement() const
 {
-    return words::statementLines(protocol::screeningDue(m_store.diary()) != protocol::ScreeningDue::None);
+    return words::statementLines(protocol::screeningDue(m_store.diary()) != protocol::ScreeningDue::None,
+                                 m_choice.site());
 }
 
 bool BathModel::told() const
@@ -216,7 +197,7 @@ QStringList BathModel::kit() const
     QStringList out;
     for (const auto item : protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), false))
         if (item != PrepItem::SkinChecked && item != PrepItem::NoAntiperspirant && item != PrepItem::NotShaved)
-            out << words::prepText(item);
+            out << words::prepText(item, m_choice.site());
     return out;
 }
 
@@ -232,7 +213,7 @@ bool BathModel::mustAsk() const
 std::optional<Error> BathModel::gate() const
 {
     const auto may =
-        bath::mayPrepare(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), m_choice.touch());
+        bath::mayPrepare(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), m_choice.phone());
     const bool asked = !may && (may.error().code.starts_with("screening") || may.error().code == "short-question-due");
     return may || asked ? std::nullopt : std::optional(may.error());
 }
@@ -363,7 +344,7 @@ QStringList BathModel::blockedBy() const
     QStringList out;
     for (const auto site : allOf<DiarySite>())
         if (const auto bar = protocol::skinBar(m_store.diary(), site); bar && treats(m_choice.site()).contains(site))
-            out.append(tr("%1: %2").arg(words::siteName(site), words::skinName(bar->finding)));
+            out.append(tr("%1: %2").arg(words::siteName(site), words::within(words::skinName(bar->finding))));
     for (const auto row : verdict().deciding)
         out.append(words::screeningShort(row));
     return out;
@@ -375,7 +356,7 @@ void BathModel::cleared(const QString& who)
 {
     const QString name = who.trimmed();
     if (name.isEmpty()) {
-        refuse(tr("Write down who cleared it, so that the summary can say so."));
+        refuse(tr("Write down who approved it, so that the summary can say so."));
         return;
     }
     std::vector<Payload> words;
@@ -390,71 +371,6 @@ void BathModel::cleared(const QString& who)
     onlySkin ? goOn() : answersDone();
 }
 
-std::vector<PrepItem> BathModel::linesToTick() const
-{
-    auto lines = protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds);
-    std::erase_if(lines, [](PrepItem i) { return i == PrepItem::NoAntiperspirant || i == PrepItem::NotShaved; });
-    return lines;
-}
-
-QList<ui::PrepLine> BathModel::preparation() const
-{
-    QList<ui::PrepLine> out;
-    for (const auto item : linesToTick())
-        out.append({ui::shown(item), words::prepText(item), isDone(item),
-                    ui::shown(protocol::drawingsOf(item, m_choice.site()))});
-    return out;
-}
-
-QStringList BathModel::waits() const
-{
-    QStringList out;
-    for (const auto& w : protocol::waitsFor(m_answers, m_store.now()))
-        out.append(words::waitSentence(w, m_store.situation().today));
-    return out;
-}
-
-bool BathModel::ready() const
-{
-    const auto list = linesToTick();
-    return allowed() && skinTold() && protocol::waitsFor(m_answers, m_store.now()).empty() &&
-           std::all_of(list.begin(), list.end(), [&](PrepItem i) { return isDone(i); });
-}
-
-void BathModel::tick(ui::PrepItem::Value item)
-{
-    const auto i = ui::core(item);
-    if (!i)
-        return;
-    m_done.contains(*i) ? m_done.erase(*i) : m_done.insert(*i);
-    emit changed();
-}
-
-/// Nothing is taken for said that was not.
-void BathModel::answered(PrepItem item, bool said)
-{
-    said ? m_asked.insert(item) : m_asked.erase(item);
-    emit changed();
-}
-
-void BathModel::setSmallCuts(ui::SmallCuts::Value answer)
-{
-    m_answers.smallWounds = answer == ui::SmallCuts::Yes;
-    answered(PrepItem::WoundsCovered, answer != ui::SmallCuts::NotSaid);
-}
-
-void BathModel::setAntiperspirant(ui::LastAntiperspirant::Value answer)
-{
-    m_answers.antiperspirant = before(m_store.now(), minutesSince(answer));
-    answered(PrepItem::NoAntiperspirant, answer != ui::LastAntiperspirant::NotSaid);
-}
-
-void BathModel::setShaved(ui::LastShave::Value answer)
-{
-    m_answers.shaved = before(m_store.now(), minutesSince(answer));
-    answered(PrepItem::NotShaved, answer != ui::LastShave::NotSaid);
-}
-
 void BathModel::askVoice(const QString& language)
 {
     m_cues.askVoice(language.toStdString(), [self = QPointer(this)](bool speaks) {
@@ -462,6 +378,8 @@ void BathModel::askVoice(const QString& language)
             emit self->deviceSpeaksChanged();
     });
 }
+
+ui::Tongue::Value BathModel::tongue() const { return ui::shown(m_choice.phone().tongue); }
 
 void BathModel::checkVolume() { m_cues.tryOut(); }
 
@@ -477,7 +395,7 @@ void BathModel::begin(RunningBath::Machine machine)
         return;
     }
     if (const auto gate = protocol::mayBegin(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), {},
-                                             m_choice.touch());
+                                             m_choice.phone());
         !gate) {
         refuse(words::errorSentence(gate.error()));
         return;
@@ -515,7 +433,7 @@ ui::RunningPage BathModel::running() const
     if (page.kind == ui::StepKind::CheckList)
         for (const auto item :
              protocol::preparationFor(m_choice.site(), m_choice.machine(), m_choice.way(), m_answers.smallWounds))
-            page.list.append(words::prepText(item));
+            page.list.append(words::prepText(item, m_choice.site()));
     return page;
 }
 

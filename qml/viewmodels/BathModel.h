@@ -33,6 +33,8 @@ class BathModel : public QObject {
     Q_PROPERTY(QString areaText READ areaText NOTIFY changed)
     Q_PROPERTY(QString adviceText READ adviceText NOTIFY changed)
     Q_PROPERTY(QString lengthText READ lengthText NOTIFY changed)
+    /// How long the session is this time, where a comparison of lengths runs; empty elsewhere.
+    Q_PROPERTY(QString comparedText READ comparedText NOTIFY changed)
     /// Whether one card and one statement are enough before this session.
     Q_PROPERTY(bool shortWay READ shortWay NOTIFY changed)
     /// Whether the choice is open, with a card to go back to.
@@ -93,6 +95,8 @@ class BathModel : public QObject {
     Q_PROPERTY(bool screenReader READ screenReader NOTIFY changed)
     /// Whether a soft sound runs through a session, which tells by its end that nobody leads any more.
     Q_PROPERTY(bool hasBed READ hasBed NOTIFY changed)
+    /// Who says the prompts in the person's language.
+    Q_PROPERTY(firstdew::ui::Tongue::Value tongue READ tongue NOTIFY changed)
     Q_PROPERTY(bool deviceSpeaks READ deviceSpeaks NOTIFY deviceSpeaksChanged)
 
 public:
@@ -107,6 +111,7 @@ public:
     [[nodiscard]] QString practiceLength() const;
     [[nodiscard]] int practiceSeconds() const;
     [[nodiscard]] bool deviceSpeaks() const { return m_deviceSpeaks; }
+    [[nodiscard]] ui::Tongue::Value tongue() const;
     [[nodiscard]] bool hasBed() const { return m_cues.hasBed(); }
     [[nodiscard]] bool screenReader() const { return m_cues.screenReader(); }
     [[nodiscard]] bool canVibrate() const { return m_cues.canVibrate(); }
@@ -127,6 +132,7 @@ public:
     [[nodiscard]] QString areaText() const;
     [[nodiscard]] QString adviceText() const;
     [[nodiscard]] QString lengthText() const;
+    [[nodiscard]] QString comparedText() const { return m_choice.compared(); }
     [[nodiscard]] bool shortWay() const;
     [[nodiscard]] bool changing() const { return m_changing && m_page == ui::BathPage::Choose; }
     [[nodiscard]] QString longWayText() const;

@@ -14,7 +14,7 @@ bool BathModel::canPractise() const
 QString BathModel::practiceBar() const
 {
     const auto may =
-        bath::mayPrepare(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), m_choice.touch());
+        bath::mayPrepare(m_store.diary(), m_choice.site(), m_choice.waveform(), m_choice.way(), m_choice.phone());
     return may ? QString() : words::practiceBar(may.error());
 }
 

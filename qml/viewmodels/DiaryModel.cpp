@@ -5,11 +5,15 @@
 #include "protocol/Sweat.h"
 #include "protocol/WayIn.h"
 #include "situation/Working.h"
+#include "words/ComparedWords.h"
 #include "words/Names.h"
 #include "words/ScoreWords.h"
 #include "words/WorkingWords.h"
 
+#include <QRandomGenerator>
+
 #include <algorithm>
+#include <limits>
 
 namespace firstdew::viewmodels {
 
@@ -109,7 +113,7 @@ ui::SiteAnswer DiaryModel::working(ui::DiarySite::Value site) const
         if (ui::shown(s.site) == site) {
             const auto answer = situation::workingAt(m_store.diary(), s);
             return {true, answer.answer == situation::Working::Yes, words::workingLine(answer),
-                    words::workingDetail(answer, s.forecast)};
+                    words::workingDetail(answer, s.forecast, m_store.situation().today)};
         }
     return {};
 }
@@ -126,8 +130,42 @@ ui::SiteForecast DiaryModel::forecast(ui::DiarySite::Value site) const
         const auto score = outlook::scoreOf(m_store.diary(), s.site);
         out.score = words::scoreLines(score);
         out.verdict = words::scoreVerdict(score);
+        out.shorter = words::shorterLines(s.forecast, m_store.situation().today);
     }
     return out;
+}
+
+ui::SiteComparison DiaryModel::comparison(ui::DiarySite::Value site) const
+{
+    ui::SiteComparison out;
+    for (const auto& s : m_store.situation().sites) {
+        if (ui::shown(s.site) != site)
+            continue;
+        out.goesOn = s.comparison && !s.comparison->ended;
+        out.offered = !situation::comparisonBar(m_store.diary(), s);
+        if (s.comparison)
+            out.lines = out.goesOn ? words::comparisonLines(*s.comparison, s.treatedAs)
+                                   : words::comparisonAnswer(*s.comparison, m_store.situation().today);
+        if (out.offered)
+            out.about = words::aboutComparison(s.treatedAs);
+    }
+    return out;
+}
+
+bool DiaryModel::beginComparison(ui::DiarySite::Value site)
+{
+    const auto where = ui::core(site);
+    if (!where || !comparison(site).offered)
+        return false;
+    const int seed = QRandomGenerator::system()->bounded(std::numeric_limits<int>::max());
+    return m_store.append(Comparison{*where, true, situation::kShorterOffered, seed}).has_value();
+}
+
+bool DiaryModel::leaveComparison(ui::DiarySite::Value site)
+{
+    const auto where = ui::core(site);
+    return where && comparison(site).goesOn &&
+           m_store.append(Comparison{*where, false, situation::kShorterOffered, 0}).has_value();
 }
 
 bool DiaryModel::tells(int checkIns) { return checkIns >= situation::kCheckInsThatTell; }

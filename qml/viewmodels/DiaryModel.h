@@ -32,6 +32,11 @@ public:
     /// What the forecast says of the next days if no session comes first, and how forecasts have done there. Worked out
     /// from the whole record when a page asks.
     Q_INVOKABLE firstdew::ui::SiteForecast forecast(firstdew::ui::DiarySite::Value site) const;
+    /// Where the comparison of session lengths stands there, and whether one may begin.
+    Q_INVOKABLE firstdew::ui::SiteComparison comparison(firstdew::ui::DiarySite::Value site) const;
+    /// Begins one, with an order drawn by chance. False where none may begin.
+    Q_INVOKABLE bool beginComparison(firstdew::ui::DiarySite::Value site);
+    Q_INVOKABLE bool leaveComparison(firstdew::ui::DiarySite::Value site);
     /// Whether so many check-ins tell how long the site stays dry.
     Q_INVOKABLE static bool tells(int checkIns);
     // What the charts show of a site, in words: the days from `span` + `back` - 1 before today to `back` before,

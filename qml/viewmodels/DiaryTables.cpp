@@ -84,7 +84,7 @@ QList<ui::TableRow> DiaryModel::dampTable(ui::DiarySite::Value site, int span, i
             lines[e->happened.date] << DiaryModel::tr("session");
     QList<ui::TableRow> out;
     for (const auto& [day, says] : lines)
-        out << ui::TableRow{words::fullDay(day), says.join(QStringLiteral(", "))};
+        out << ui::TableRow{words::fullDay(day), words::listed(says)};
     return out;
 }
 
@@ -118,7 +118,7 @@ QList<ui::TableRow> DiaryModel::readingTable(ui::DiarySite::Value site, int span
         if (s.comfort)
             says << words::comfortName(*s.comfort);
         if (!says.isEmpty())
-            out.prepend({words::fullDay(e->happened.date), says.join(QStringLiteral(", "))});
+            out.prepend({words::fullDay(e->happened.date), words::listed(says)});
     }
     return out;
 }

@@ -45,12 +45,31 @@ class SiteForecast {
     Q_PROPERTY(QList<firstdew::ui::NextDay> next MEMBER next FINAL)
     Q_PROPERTY(QStringList score MEMBER score FINAL)
     Q_PROPERTY(QString verdict MEMBER verdict FINAL)
+    Q_PROPERTY(QStringList shorter MEMBER shorter FINAL)
 
 public:
     QList<NextDay> next;
     QStringList score; ///< a sentence for each chance that was forecast often
     QString verdict;
+    QStringList shorter; ///< that the dry spells are getting shorter; empty where they are not
     bool operator==(const SiteForecast&) const = default;
+};
+
+/// The comparison of a shorter session with the usual one at a site.
+class SiteComparison {
+    Q_GADGET
+    QML_VALUE_TYPE(siteComparison)
+    Q_PROPERTY(bool offered MEMBER offered FINAL)
+    Q_PROPERTY(bool goesOn MEMBER goesOn FINAL)
+    Q_PROPERTY(QStringList lines MEMBER lines FINAL)
+    Q_PROPERTY(QStringList about MEMBER about FINAL)
+
+public:
+    bool offered = false; ///< one may begin
+    bool goesOn = false;  ///< one has begun and not ended
+    QStringList lines;    ///< where it stands, or the answer of the latest one; empty if there was none
+    QStringList about;    ///< what whoever begins agrees to; empty where none may begin
+    bool operator==(const SiteComparison&) const = default;
 };
 
 /// A line of what a chart shows, in words.

@@ -68,6 +68,7 @@ FIRSTDEW_PAIR(protocol, RowOutcome);
 FIRSTDEW_PAIR(protocol, StepKind);
 FIRSTDEW_PAIR(protocol, PrepItem);
 FIRSTDEW_PAIR(protocol, Response);
+FIRSTDEW_PAIR(protocol, Tongue);
 FIRSTDEW_PAIR(protocol, CourseState);
 FIRSTDEW_PAIR_AS(protocol, Drawing, Subject);
 FIRSTDEW_PAIR_AS(diary, Theme, ThemeChoice);

@@ -225,7 +225,8 @@ enum Value : int {
     CourseCrowded,
     BeforeLeaving,
     AwayNow,
-    StoppedCounts
+    StoppedCounts,
+    Comparing
 };
 Q_ENUM_NS(Value)
 } // namespace ReasonKind
@@ -413,6 +414,14 @@ QML_ELEMENT
 enum Value : int { Recorded, Device };
 Q_ENUM_NS(Value)
 } // namespace VoiceChoice
+
+/// Who says the prompts in the person's language.
+namespace Tongue {
+Q_NAMESPACE
+QML_ELEMENT
+enum Value : int { Recorded, Device, Reader, Foreign };
+Q_ENUM_NS(Value)
+} // namespace Tongue
 
 /// Why a call for a top-up is not followed.
 namespace NotNow {

@@ -19,9 +19,11 @@
 #include "words/Names.h"
 #include "words/SheetWords.h"
 
+#include <QBuffer>
 #include <QDir>
 #include <QFileInfo>
 #include <QImage>
+#include <QImageReader>
 #include <QPointer>
 #include <QStandardPaths>
 
@@ -31,7 +33,8 @@ using namespace facts;
 
 namespace {
 
-constexpr std::size_t kMostBytes = 256U * 1024 * 1024;
+/// Copies of a store, which takes more than its record as a file.
+constexpr std::size_t kMostCopyBytes = 256U << 20U;
 
 ui::FileResult failed(const QString& message) { return {true, false, message, {}, {}, false}; }
 ui::FileResult done(const QString& where = {}, const QString& path = {})
@@ -39,15 +42,22 @@ ui::FileResult done(const QString& where = {}, const QString& path = {})
     return {true, true, {}, where, path, false};
 }
 
-/// The text of the code in a picture; of any other file its content.
+/// The text of the code in a picture; of any other file its content. A picture is measured before it is unpacked: a
+/// small file may be packed to unpack to any size. Drawings are no pictures here, since they have no size of their own.
 Result<std::string> textIn(const std::string& file, std::string content)
 {
-    const QImage picture =
-        QImage::fromData(QByteArray::fromRawData(content.data(), static_cast<qsizetype>(content.size())))
-            .convertToFormat(QImage::Format_Grayscale8);
-    if (picture.isNull())
+    const bool png = content.starts_with("\x89PNG\r\n");
+    if (!png && !content.starts_with("\xff\xd8\xff"))
         return content;
+    QByteArray bytes = QByteArray::fromRawData(content.data(), static_cast<qsizetype>(content.size()));
+    QBuffer buffer(&bytes);
+    QImageReader reader(&buffer, png ? "png" : "jpeg");
+    const QSize size = reader.size();
+    if (!exchange::mayBeLookedAt(size.width(), size.height()))
+        return Error{"picture-unusable", file, "is no picture that can be looked at; take another one"};
+    const QImage picture = reader.read().convertToFormat(QImage::Format_Grayscale8);
     std::vector<unsigned char> grey;
+    grey.reserve(static_cast<std::size_t>(picture.width()) * static_cast<std::size_t>(picture.height()));
     for (int row = 0; row < picture.height(); ++row) // rows of a picture may be padded
         grey.insert(grey.end(), picture.constScanLine(row), picture.constScanLine(row) + picture.width());
     auto text = exchange::readQrCode(grey, picture.width(), picture.height());
@@ -66,7 +76,7 @@ ui::RecordTally shown(const codec::Tally& t)
 /// The facts of a back-up.
 Result<std::vector<Fact>> factsIn(const QString& file, const QString& passphrase)
 {
-    const auto content = journal::readFile(file.toStdString(), kMostBytes);
+    const auto content = journal::readFile(file.toStdString(), codec::kMostRecordBytes);
     if (!content)
         return content.error();
     return journal::openBackUp(file.toStdString(), *content, passphrase.toStdString());
@@ -127,7 +137,7 @@ void KeepModel::saveAndTell(std::vector<ports::OutFile> files)
 
 void KeepModel::saveCopy(const QString& file, Told told)
 {
-    auto content = journal::readFile(file.toStdString(), kMostBytes);
+    auto content = journal::readFile(file.toStdString(), kMostCopyBytes);
     if (!content)
         return told(refused(content.error()));
     save({{QFileInfo(file).fileName().toStdString(), std::move(content.value())}}, std::move(told));
@@ -245,17 +255,18 @@ void KeepModel::exportCalendar(const QString& name, const QString& alarm)
 ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
 {
     auto& journal = m_store.journalForWholeStoreActs();
-    const auto content = journal::readFile(file.toStdString(), kMostBytes);
+    auto content = journal::readFile(file.toStdString(), codec::kMostRecordBytes);
     if (!content)
         return refused(content.error());
-    const auto incoming = codec::readRecordJson(file.toStdString(), *content);
+    auto incoming = codec::readRecordJson(file.toStdString(), *content);
+    content.value() = {};
     if (!incoming)
         return refused(incoming.error());
     if (const auto sheets = exchange::checkCareSheets(*incoming); !sheets)
         return refused(sheets.error());
     if (!journal)
         return failed(m_store.errorText());
-    const auto imported = journal::importInto(*journal, *incoming,
+    const auto imported = journal::importInto(*journal, std::move(incoming.value()),
                                               asNewPerson ? journal::Doubtful::AsNewPerson : journal::Doubtful::Refuse);
     m_store.reload();
     if (imported)
@@ -268,7 +279,7 @@ ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
 Result<CareSheet> KeepModel::sheetIn(const QString& file) const
 {
     const std::string name = file.toStdString();
-    auto content = journal::readFile(name, kMostBytes);
+    auto content = journal::readFile(name, exchange::kMostPictureBytes);
     if (!content)
         return content.error();
     const auto text = textIn(name, std::move(content.value()));

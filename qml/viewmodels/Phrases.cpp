@@ -48,7 +48,7 @@ QList<ui::Comfort::Value> Phrases::comforts() const { return ui::everyOne<ui::Co
 QList<ui::Weekday::Value> Phrases::weekdays() const
 {
     auto days = ui::everyOne<ui::Weekday::Value>();
-    std::rotate(days.begin(), days.begin() + (QLocale().firstDayOfWeek() - Qt::Monday), days.end());
+    std::rotate(days.begin(), days.begin() + (words::firstWeekday() - Qt::Monday), days.end());
     return days;
 }
 QList<ui::OtherKind::Value> Phrases::otherKinds() const { return ui::everyOne<ui::OtherKind::Value>(); }
@@ -68,7 +68,8 @@ QString Phrases::siteIs(ui::DiarySite::Value site, ui::Level::Value level) const
     return pair(this->site(site), this->level(level));
 }
 
-QString Phrases::pair(const QString& what, const QString& says) { return QStringLiteral("%1: %2").arg(what, says); }
+QString Phrases::pair(const QString& what, const QString& says) { return words::pair(what, says); }
+QString Phrases::within(const QString& name) { return words::within(name); }
 
 QString Phrases::circumstance(ui::Circumstance::Value circumstance) const
 {
@@ -111,6 +112,13 @@ QString Phrases::clock(int minutes) const { return words::clockTime(QTime(minute
 
 QString Phrases::milliamps(double mA) const { return words::milliamps(mA); }
 QString Phrases::percent(double share) const { return words::percent(share); }
+QString Phrases::milligrams(double value, int decimals) const
+{
+    return words::quantity(value, words::Unit::Milligrams, decimals);
+}
+QString Phrases::minutes(double value) const { return words::quantity(shortNumber(value), words::Unit::Minutes); }
+QString Phrases::listed(const QStringList& parts) const { return words::listed(parts); }
+int Phrases::firstWeekday() const { return words::firstWeekday() % 7; }
 QString Phrases::number(double value, int decimals) const { return words::number(value, decimals); }
 
 QString Phrases::shortNumber(double value) const

@@ -49,6 +49,8 @@ public:
     Q_INVOKABLE QString siteIs(firstdew::ui::DiarySite::Value site, firstdew::ui::Level::Value level) const;
     /// "Hands: Course": a name and what belongs to it.
     Q_INVOKABLE static QString pair(const QString& what, const QString& says);
+    /// A name of ours as it goes on a sentence, after a colon or a comma.
+    Q_INVOKABLE static QString within(const QString& name);
     Q_INVOKABLE QString circumstance(firstdew::ui::Circumstance::Value circumstance) const;
     Q_INVOKABLE QString waveform(firstdew::ui::Waveform::Value waveform) const;
     Q_INVOKABLE QString stage(firstdew::ui::Stage::Value stage) const;
@@ -74,6 +76,12 @@ public:
     Q_INVOKABLE QString clock(int minutes) const;
     Q_INVOKABLE QString milliamps(double mA) const;
     Q_INVOKABLE QString percent(double share) const;
+    Q_INVOKABLE QString milligrams(double value, int decimals) const;
+    Q_INVOKABLE QString minutes(double value) const;
+    /// "Heat, stress", with the comma of the language.
+    Q_INVOKABLE QString listed(const QStringList& parts) const;
+    /// The day on which a week begins; Sunday is 0.
+    Q_INVOKABLE int firstWeekday() const;
     Q_INVOKABLE QString number(double value, int decimals) const;
     /// The same with as many decimals as it needs, one at most.
     Q_INVOKABLE QString shortNumber(double value) const;

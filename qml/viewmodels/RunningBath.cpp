@@ -1,5 +1,6 @@
 #include "RunningBath.h"
 
+#include "bath/Tick.h"
 #include "protocol/Practice.h"
 #include "words/Errors.h"
 
@@ -14,18 +15,10 @@ using namespace facts;
 
 namespace {
 
-constexpr int kTickMs = 100;
-constexpr int kSecondMs = 1000;
 /// What happened is on the screen before the disk is asked, which may take its time.
 constexpr int kWriteAfterMs = 250;
 /// A disk that failed is asked again after this time.
 constexpr int kTryAgainMs = 5'000;
-
-/// All that is told by the clock is told at a whole second of its step: that moment is met, and not passed by a tick.
-int untilNextTick(const bath::State& state)
-{
-    return static_cast<int>(std::min<long long>(kTickMs, kSecondMs - state.stepElapsedMs % kSecondMs));
-}
 
 } // namespace
 
@@ -35,7 +28,7 @@ RunningBath::RunningBath(Store& store, BathCues& cues) : m_store(store), m_cues(
     connect(&m_ticker, &QTimer::timeout, this, [this] {
         send(BathEventKind::Tick);
         if (m_ticker.isActive())
-            m_ticker.start(untilNextTick(*m_state));
+            m_ticker.start(bath::untilNextTick(*m_state));
     });
     m_writer.setSingleShot(true);
     connect(&m_writer, &QTimer::timeout, this, &RunningBath::write);
@@ -62,6 +55,7 @@ bool RunningBath::begin(const protocol::Script& script, Milliamps target, const 
     handle(bath::Event{BathEventKind::Begin, {}, {}}, machine == Machine::Off);
     if (machine == Machine::On)
         send(BathEventKind::SwitchedOn);
+    flush(); // a session that is killed from here on is asked about
     emit turned();
     return true;
 }
@@ -245,7 +239,7 @@ void RunningBath::watch()
     m_store.setLeading(leading && !m_practice);
     if (leading) {
         m_cues.begin();
-        m_ticker.start(untilNextTick(*m_state));
+        m_ticker.start(bath::untilNextTick(*m_state));
     } else {
         m_ticker.stop();
         m_cues.end();

@@ -64,11 +64,11 @@ ui::SiteToday TodayModel::tell(const situation::SiteSituation& s) const
     out.spells = s.forecast.learned;
     out.censored = s.forecast.censored;
     out.returnCost = s.forecast.returnCost;
-    out.due = dayNumber(s.forecast.due);
+    out.due = dayNumber(s.callDay());
     out.scoreNeeded = std::ranges::any_of(s.reasons, [](const auto& r) { return r.kind == ReasonKind::ScoreNeeded; });
     if (!s.atNoResponse.empty())
         out.atNoResponse = words::asWritten(s.atNoResponse);
-    out.otherwise = static_cast<int>(s.forecast.spells.size()) - s.forecast.learned;
+    out.otherwise = s.forecast.otherwise;
     out.homeTomorrow = !m_store.diary().awayAround(today + 1);
     return out;
 }

@@ -8,6 +8,7 @@
 #include <QDir>
 #include <QFile>
 #include <QProcess>
+#include <sys/resource.h>
 
 using namespace firstdew;
 using namespace firstdew::tests;
@@ -301,6 +302,44 @@ TEST_CASE("What is made is signed as the last one, and its code on paper is the 
     CHECK(sheet.who().shown == "Nurse Invented");
     CHECK(sheet.contact().shown == "Nurse Invented, 555 0100");
     CHECK(accepted.directLimit == Milliamps{12});
+}
+
+TEST_CASE("A picture is measured before it is unpacked, and a packed drawing is not unpacked at all")
+{
+    const Home home;
+    Interface ui({390, 2000}, "light");
+    const auto made = [&](const char* name, const char* how) {
+        QProcess python;
+        python.start("/usr/bin/python3", {"-c", how, home.folder.filePath(name)});
+        REQUIRE(python.waitForFinished());
+        REQUIRE(python.exitCode() == 0);
+        return home.folder.filePath(name);
+    };
+    // A thousand million pixels of one colour, and half a gigabyte of spaces, each in a small file.
+    const QString vast = made("vast.png", R"(import struct, sys, zlib
+def chunk(kind, data): return struct.pack('>I', len(data)) + kind + data + struct.pack('>I', zlib.crc32(kind + data))
+packed, rows = zlib.compressobj(9), b''
+for _ in range(32_000): rows += packed.compress(bytes(4_001))
+rows += packed.flush()
+head = struct.pack('>IIBBBBB', 32_000, 32_000, 1, 0, 0, 0, 0)
+open(sys.argv[1], 'wb').write(b'\x89PNG\r\n\x1a\n' + chunk(b'IHDR', head)
+    + chunk(b'IDAT', rows) + chunk(b'IEND', b'')))");
+    const QString packed = made("packed.svgz", R"(import gzip, sys
+with gzip.open(sys.argv[1], 'wb') as out:
+    out.write(b'<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9">')
+    for _ in range(512): out.write(b' ' * 2**20)
+    out.write(b'</svg>'))");
+    const auto peakMb = [] {
+        rusage used{};
+        getrusage(RUSAGE_SELF, &used);
+        return used.ru_maxrss / 1024;
+    };
+    const auto before = peakMb();
+    for (const QString& file : {vast, packed}) {
+        REQUIRE(QFile(file).size() < 600'000);
+        CHECK_FALSE(ui.context.keep.readSheet(file).ok);
+    }
+    CHECK(peakMb() - before < 40);
 }
 
 TEST_CASE("A care sheet for somebody of the caseload begins with what is known of them")

@@ -2,12 +2,14 @@
 #include "charts/MonthPainter.h"
 #include "charts/SpellColumnsPainter.h"
 #include "charts/WeeksPainter.h"
+#include "words/Names.h"
 
 #include <catch2/catch.hpp>
 
 #include <QFontMetricsF>
 #include <QImage>
 #include <QPainter>
+#include <QScopeGuard>
 
 #include <functional>
 
@@ -89,6 +91,19 @@ TEST_CASE("A session that brought no dry day is seen, and no spell draws nothing
     CHECK(columnsIn(0, look()) == 1);
 }
 
+TEST_CASE("Ranges and open ends are written from the left, however the page is read")
+{
+    const std::vector<SpellColumn> all{{kDay, 5, {}, false}, {kDay + 10, 10, 14, false}, {kDay + 30, 20, {}, true}};
+    const auto numbers = [&](Qt::LayoutDirection direction) {
+        const QImage picture = drawn({300, 160}, [&](QPainter& p, const QRectF& area) {
+            p.setLayoutDirection(direction);
+            paintSpellColumns(p, area, all, look());
+        });
+        return picture.copy(0, 0, 300, 140); // without the days below
+    };
+    CHECK(numbers(Qt::RightToLeft) == numbers(Qt::LeftToRight));
+}
+
 TEST_CASE("The calendar draws what was noted in the cell of its day, and finds the day under a finger")
 {
     needApplication();
@@ -160,4 +175,37 @@ TEST_CASE("Weeks too thin to tell apart stand together with their mean")
     for (int x = 60; x < 280; x += 7)
         if (const int high = heightAt(picture, kLight, x); high > 0)
             CHECK(high == Approx(plot / 2.0).margin(0.2 * plot));
+}
+
+TEST_CASE("Months and years stand on one line, whichever typeface has their letters")
+{
+    needApplication();
+    const QLocale before;
+    const auto restored = qScopeGuard([&] { QLocale::setDefault(before); });
+    QLocale::setDefault(firstdew::words::localeFor(QStringLiteral("ar")));
+    firstdew::print::loadTypefacesFor(firstdew::words::languageName(QStringLiteral("ar")));
+    QFont font;
+    font.setFamilies({QStringLiteral("Inter"), QStringLiteral("Noto Sans Arabic")});
+    font.setPixelSize(24);
+    ChartLook large = look();
+    large.font = font;
+    const LocalDate from = *LocalDate::parse("2025-12-01");
+    const QRectF area(0, 0, 900, 200);
+    const TimeFrame frame(area, from, kDay, {}, 0, 100, large);
+    const QImage picture =
+        drawn(area.size().toSize(), [&](QPainter& p, const QRectF&) { frame.paintDates(p, 0, large); });
+    const auto baseline = [&](const QString& text, LocalDate day) {
+        const QRectF ink = QFontMetricsF(font).tightBoundingRect(text);
+        const int left = static_cast<int>(frame.x(day) - ink.width() / 2);
+        int lowest = 0;
+        for (int y = 0; y < picture.height(); ++y)
+            for (int x = left; x < left + static_cast<int>(ink.width()); ++x)
+                if (qGray(picture.pixel(x, y)) < 128)
+                    lowest = y;
+        REQUIRE(lowest > 100);
+        return lowest + 1 - ink.bottom();
+    };
+    const double year = baseline(QStringLiteral("2026"), *LocalDate::parse("2026-01-01"));
+    const LocalDate february = *LocalDate::parse("2026-02-01");
+    CHECK(baseline(QLocale().standaloneMonthName(2, QLocale::ShortFormat), february) == Approx(year).margin(1.5));
 }

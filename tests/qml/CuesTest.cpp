@@ -1,6 +1,5 @@
 #include "Announce.h"
-#include "Application.h"
-#include "BathModel.h"
+#include "Led.h"
 #include "PlanModel.h"
 #include "Store.h"
 #include "SummaryModel.h"
@@ -22,125 +21,7 @@
 
 using namespace firstdew;
 using namespace firstdew::facts;
-
-namespace {
-
-struct HandClock final : ports::Clock {
-    long long ms = 1'774'000'000'000;
-    LocalTime localNow() const override { return *LocalTime::parse("2026-03-20T19:00"); }
-    Instant instant() const override { return {ms, ms}; }
-};
-
-struct Feeling final : ports::Haptics {
-    std::vector<std::string> felt;
-    bool present() const override { return true; }
-    void pulse() override { felt.emplace_back("pulse"); }
-    void tick() override { felt.emplace_back("tick"); }
-    void alarm() override { felt.emplace_back("alarm"); }
-    void still() override { felt.emplace_back("still"); }
-    auto count(const char* what) const { return std::count(felt.begin(), felt.end(), what); }
-};
-
-struct Outside final : ports::SessionNotice {
-    std::vector<ports::SessionStep> shown;
-    bool up = false;
-    void show(const ports::SessionStep& step) override
-    {
-        shown.push_back(step);
-        up = true;
-    }
-    void over() override { up = false; }
-    std::function<void()> pressStop;
-    void onStop(std::function<void()> stop) override { pressStop = std::move(stop); }
-};
-
-struct Speaking final : ports::Voice {
-    ports::Lead lead = ports::Lead::App;
-    std::vector<std::vector<ports::Planned>> plans;
-    long long ends = 0;
-    bool led = false;
-    ports::Lead leads() override { return lead; }
-    [[nodiscard]] bool hasBed() const override { return true; }
-    void plan(const std::vector<ports::Planned>& planned, long long endsMs) override
-    {
-        plans.push_back(planned);
-        ends = endsMs;
-        led = true;
-    }
-    void endPlan() override { led = false; }
-    bool ready = true;
-    bool prepare() override { return ready; }
-    std::function<void(bool)> tellSilence;
-    void onSilence(std::function<void(bool)> tell) override { tellSilence = std::move(tell); }
-    std::vector<std::string> said;
-    void say(const std::string& prompt) override { said.push_back(prompt); }
-    void tone(const std::string&) override {}
-    std::vector<std::string> alarms;
-    void alarm(const std::string& prompt) override { alarms.push_back(prompt); }
-    void hush() override {}
-};
-
-struct Awake final : ports::WakeGuard {
-    bool on = false;
-    void keepAwake(bool wanted) override { on = wanted; }
-};
-
-/// An invented person whose bath for the feet has just begun.
-struct Led {
-    bool application = (tests::needApplication(), true);
-    QTemporaryDir folder;
-    HandClock clock;
-    viewmodels::Store store{clock, (folder.path() + "/record.db").toStdString()};
-    Speaking voice;
-    Awake awake;
-    Feeling haptics;
-    Outside outside;
-    viewmodels::BathModel bath{store, {voice, awake, haptics, outside}};
-
-    /// Begun, and the waveform confirmed.
-    void begin()
-    {
-        askToBegin();
-        REQUIRE(bath.page() == ui::BathPage::Run);
-        REQUIRE(bath.running().kind == ui::StepKind::SwitchOn);
-        bath.primary();
-    }
-    /// Time goes by, and the session ticks.
-    void pass(int seconds)
-    {
-        constexpr int kStep = 5;
-        for (; seconds > 0; seconds -= kStep) {
-            clock.ms += 1000LL * std::min(seconds, kStep);
-            QEventLoop tick;
-            QObject::connect(&bath, &viewmodels::BathModel::ticked, &tick, &QEventLoop::quit);
-            tick.exec();
-        }
-    }
-    void askToBegin(ui::Site::Value site = ui::Site::Feet, ui::WayOfWorking::Value way = ui::WayOfWorking::FreeHand,
-                    bool remote = false)
-    {
-        REQUIRE(store.append(Machine{"Invented", true, true, PolaritySwap::Leads, remote, PowerSource::Mains, {}}));
-        REQUIRE(store.append(SiteUse{Site::Feet, true}));
-        REQUIRE(store.append(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}}));
-        bath.chooseSite(site);
-        bath.chooseWay(way);
-        bath.goOn();
-        Screening all;
-        for (const auto row : allOf<ScreeningRow>())
-            all.asked.insert(row);
-        REQUIRE(store.append(all));
-        bath.answersDone();
-        bath.setSmallCuts(ui::SmallCuts::No);
-        bath.setAntiperspirant(ui::LastAntiperspirant::No);
-        bath.setShaved(ui::LastShave::No);
-        for (const auto& line : bath.preparation())
-            bath.tick(line.item);
-        bath.start();
-    }
-    std::string title() const { return bath.running().step.toStdString(); }
-};
-
-} // namespace
+using namespace firstdew::tests;
 
 TEST_CASE("No session begins where its alarm could not be heard")
 {
@@ -534,126 +415,6 @@ TEST_CASE("With a screen reader on, both hands under is offered once a pedal or 
 
 namespace {
 
-/// The record as it lies on the disk, its log included.
-QByteArray bytesOf(const Led& s)
-{
-    QByteArray all;
-    for (const char* name : {"/record.db", "/record.db-wal"})
-        if (QFile file(s.folder.path() + name); file.open(QIODevice::ReadOnly))
-            all += file.readAll();
-    return all;
-}
-
-/// Somebody who has a machine, and answered no health question yet.
-void settleIn(Led& s)
-{
-    REQUIRE(s.store.append(Machine{"Invented", true, true, PolaritySwap::Leads, true, PowerSource::Mains, {}}));
-    REQUIRE(s.store.append(SiteUse{Site::Feet, true}));
-    REQUIRE(s.store.append(Person{"Alma", LocalDate::parse("1990-04-23"), {}, {}, {}}));
-}
-
-/// To the end of practice, by the large button and the clock.
-void practiseThrough(Led& s)
-{
-    for (int i = 0; i < 200 && s.bath.page() == ui::BathPage::Run; ++i)
-        if (s.bath.running().main != ui::MainButton::None && !s.bath.running().timed)
-            s.bath.primary();
-        else
-            s.pass(5);
-}
-
-} // namespace
-
-TEST_CASE("A whole practice leaves the record as it was, tells nobody to turn anything up, and shows outside the app "
-          "nothing")
-{
-    Led s;
-    settleIn(s);
-    const bool under = GENERATE(false, true);
-    s.bath.chooseSite(under ? ui::Site::Hands : ui::Site::Feet);
-    s.bath.chooseWay(under ? ui::WayOfWorking::HandsUnder : ui::WayOfWorking::FreeHand);
-    const auto before = bytesOf(s);
-    const auto facts = s.store.allFacts().size();
-    s.bath.practise();
-    CHECK(s.bath.page() == ui::BathPage::PracticeStart);
-    // The gate is closed, and practice says so.
-    CHECK(s.bath.practiceBar() == "You could not start a real session today: The health questions are due. Leave the "
-                                  "machine off until they are answered.");
-    s.bath.beginPractice();
-    REQUIRE(s.bath.page() == ui::BathPage::Run);
-    CHECK(s.bath.running().kind == ui::StepKind::CheckList);
-    CHECK_FALSE(s.bath.running().list.isEmpty());
-    CHECK(s.awake.on);
-    s.bath.primary();
-    CHECK(s.bath.running().sentence.startsWith("Practice: the machine stays off."));
-    s.bath.primary();
-    if (!under) {
-        CHECK(s.bath.running().sentence.startsWith("Practice: no current."));
-        s.bath.primary();
-        REQUIRE(s.bath.running().kind == ui::StepKind::Hold);
-        CHECK(
-            s.bath.practiceLength().startsWith("In a real session this takes 15 minute")); // common practice, no source
-        s.bath.reading(30); // above the limit: the alarm is part of what is learned
-        CHECK(s.voice.alarms.size() == 1);
-        s.bath.reading(8);
-    }
-    practiseThrough(s);
-    CHECK(s.bath.page() == ui::BathPage::PracticeOver);
-    CHECK_FALSE(s.awake.on);
-    for (const char* prompt : {"switch-on-direct", "switch-on-pulsed", "raise-slowly", "raise-by-remote"})
-        CHECK(std::ranges::count(s.voice.said, prompt) == 0);
-    CHECK(std::ranges::count(s.voice.said, "practice-raise") == 2);
-    CHECK(std::ranges::count(s.voice.said, "done") == 1);
-    CHECK(s.outside.shown.empty());
-    s.bath.leavePractice();
-    CHECK(s.bath.page() == ui::BathPage::Choose);
-    CHECK_FALSE(s.bath.practice());
-    CHECK(s.store.allFacts().size() == facts);
-    CHECK(bytesOf(s) == before);
-    CHECK(s.store.diary().running({19 * 60}) == nullptr);
-}
-
-TEST_CASE("Practice that nobody looked at for a while is over, and asks nothing about a machine")
-{
-    Led s;
-    settleIn(s);
-    s.bath.practise();
-    s.bath.beginPractice();
-    s.bath.primary();
-    s.bath.primary();
-    s.bath.primary();
-    REQUIRE(s.bath.running().kind == ui::StepKind::Hold);
-    s.clock.ms += 60'000;
-    QEventLoop turned;
-    QObject::connect(&s.bath, &viewmodels::BathModel::changed, &turned, &QEventLoop::quit);
-    turned.exec();
-    CHECK(s.bath.page() == ui::BathPage::PracticeStart);
-    CHECK(s.voice.alarms.empty());
-    CHECK(s.store.diary().ledSessions.empty());
-}
-
-TEST_CASE("A session asked for in the middle of practice ends the practice, and a session that runs lets none begin")
-{
-    Led s;
-    s.begin();
-    s.bath.practise();
-    CHECK(s.bath.page() == ui::BathPage::Run);
-    CHECK_FALSE(s.bath.practice());
-    s.bath.stop();
-    s.bath.practise(); // it is to be written down first
-    CHECK_FALSE(s.bath.practice());
-    s.bath.leave();
-    s.bath.practise();
-    s.bath.beginPractice();
-    REQUIRE(s.bath.practice());
-    s.bath.askFor(ui::Site::Hands);
-    CHECK_FALSE(s.bath.practice());
-    CHECK(s.bath.page() == ui::BathPage::Choose);
-    CHECK_FALSE(s.awake.on);
-}
-
-namespace {
-
 /// A screen reader that is on or off.
 struct Reader final : ports::Announcer {
     bool on = true;
@@ -717,7 +478,7 @@ TEST_CASE("What a screen reader is told of a session: prompts, the phase, the al
     CHECK(of(EffectKind::StepChanged) == words::Announced{"Phase 1 of 2", false});
     state.lastReading = bath::MeterReading{0, facts::Milliamps{21}, 1, 1, {}, 0};
     CHECK(of(EffectKind::Alarm, protocol::Prompt::TooHigh) ==
-          words::Announced{words::promptText(protocol::Prompt::TooHigh) + " 21 mA.", true});
+          words::Announced{words::promptText(protocol::Prompt::TooHigh) + QString::fromUtf8(" 21\u00a0mA."), true});
     CHECK(of(EffectKind::Alarm, protocol::Prompt::TooHigh, true).text.isEmpty());
     CHECK(of(EffectKind::AlarmOff) == words::Announced{"The alarm is over.", true});
     CHECK(of(EffectKind::Completed).text.isEmpty());
@@ -752,14 +513,14 @@ TEST_CASE(
     REQUIRE(s.bath.running().alarm);
     CHECK(s.led.voice.alarms == std::vector<std::string>{""}); // the tone without words
     CHECK(s.reader.told.back() ==
-          std::pair(words::promptText(protocol::Prompt::TooHigh).toStdString() + " 40 mA.", true));
+          std::pair(words::promptText(protocol::Prompt::TooHigh).toStdString() + " 40\u00a0mA.", true));
     const auto alarms = s.led.voice.alarms.size();
     s.led.clock.ms += 4000;
     QEventLoop wait;
     QObject::connect(&s.bath, &viewmodels::BathModel::ticked, &wait, &QEventLoop::quit);
     wait.exec();
-    CHECK(s.led.voice.alarms.size() > alarms); // sounds again
-    CHECK(s.reader.count(" 40 mA.") == 1);     // told once
+    CHECK(s.led.voice.alarms.size() > alarms);  // sounds again
+    CHECK(s.reader.count(" 40\u00a0mA.") == 1); // told once
     s.bath.reading(10);
     CHECK(s.reader.told.back() == std::pair(std::string("The alarm is over."), true));
 

@@ -26,7 +26,7 @@ inline QQuickItem* button(Interface& ui, const QString& text)
     QQuickItem* found = nullptr;
     ui.settled();
     visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        if (isButton(item) && item->property("text") == text)
+        if (isButton(item) && plain(item->property("text").toString()) == plain(text))
             found = item;
     });
     return found;
@@ -37,7 +37,7 @@ inline bool shows(Interface& ui, const QString& part)
     bool found = false;
     ui.settled();
     visit(ui.window->contentItem(), [&](QQuickItem* item) {
-        found = found || (isText(item) && item->property("text").toString().contains(part));
+        found = found || (isText(item) && plain(item->property("text").toString()).contains(plain(part)));
     });
     return found;
 }

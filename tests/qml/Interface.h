@@ -32,6 +32,9 @@ struct HeardVoice final : ports::Voice {
     void hush() override {}
 };
 
+/// With a space between a number and its unit, where the app has one that does not break.
+inline QString plain(QString text) { return text.replace(QChar(QChar::Nbsp), QLatin1Char(' ')); }
+
 inline void visit(QQuickItem* item, const std::function<void(QQuickItem*)>& see)
 {
     if (!item->isVisible() || item->opacity() == 0)

@@ -1,6 +1,7 @@
 #include "Fingers.h"
 #include "words/Names.h"
 
+#include <QAccessible>
 #include <QDeadlineTimer>
 #include <QFontMetricsF>
 #include <QQmlContext>
@@ -329,6 +330,37 @@ TEST_CASE("No heading breaks inside a word on the smallest screen, in any langua
                     });
                 }
                 CHECK(seen > 50);
+            }
+            QCoreApplication::removeTranslator(&translator);
+        }
+    QLocale::setDefault(words::localeFor("en"));
+}
+
+TEST_CASE("While current flows the meter can be entered without scrolling, on small phones and in any language")
+{
+    for (const QString& language : words::languages())
+        for (const QSize size : {QSize(320, 568), QSize(360, 720), QSize(390, 844)}) {
+            QTranslator translator;
+            REQUIRE(translator.load(":/i18n/firstdew_" + language));
+            needApplication();
+            QCoreApplication::installTranslator(&translator);
+            QLocale::setDefault(words::localeFor(language));
+            for (const char* page : {"Bath:run", "Bath:alarm", "Bath:practice-hold"}) {
+                Interface ui(size, "light", 1, QLocale().textDirection());
+                REQUIRE(ui.show(page));
+                ui.settled();
+                const auto named = [&](const char* context, const char* name) {
+                    QQuickItem* found = nullptr;
+                    visit(ui.window->contentItem(), [&](QQuickItem* item) {
+                        if (isButton(item) && QAccessible::queryAccessibleInterface(item)->text(QAccessible::Name) ==
+                                                  QCoreApplication::translate(context, name))
+                            found = item;
+                    });
+                    REQUIRE(found != nullptr);
+                    return onScreen(found);
+                };
+                INFO(language.toStdString() << ", " << size.width() << " x " << size.height() << ", " << page);
+                CHECK(named("BathMeter", "Meter shows less").bottom() <= named("BathExits", "It is unpleasant").top());
             }
             QCoreApplication::removeTranslator(&translator);
         }

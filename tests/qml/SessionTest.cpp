@@ -29,7 +29,7 @@ TEST_CASE("With both hands under, a tap anywhere and any key stop")
         tap(ui, {195, 300});
     }
     CHECK(ui.bath.stopsIn() > 0);
-    CHECK(shows(ui, "Stopped. Current at zero, machine off, then lift out."));
+    CHECK(shows(ui, "Stopped. Current at zero, machine off. Then take your hands or feet out."));
     tap(ui, {195, 700}); // a second drip ends nothing sooner, and takes nothing back
     CHECK(ui.bath.page() == firstdew::ui::BathPage::Run);
     QDeadlineTimer soon(8000);
@@ -205,7 +205,7 @@ TEST_CASE("An interrupted session is followed by the skin question like a finish
 {
     Interface ui({390, 844}, "light");
     REQUIRE(ui.showBath("after"));
-    QQuickItem* keep = button(ui, "Keep in the diary");
+    QQuickItem* keep = button(ui, "Save in the diary");
     REQUIRE(keep != nullptr);
     CHECK_FALSE(keep->isEnabled());
     CHECK(shows(ui, "Look at your skin and say how it is."));
@@ -338,7 +338,7 @@ TEST_CASE("Where the statement is not quite true, everything is asked and gone t
     CHECK(ui.bath.page() == firstdew::ui::BathPage::Screening);
     press(ui, "Nothing has changed");
     CHECK(ui.bath.page() == firstdew::ui::BathPage::Prepare);
-    CHECK(shows(ui, "Antiperspirant with aluminium there in the last 24 hours?"));
+    CHECK(shows(ui, "Both feet: antiperspirant with aluminium in the last 24 hours?"));
     for (int i = 0; i < 3; ++i)
         press(ui, "No");
     const auto lines = ui.bath.preparation();
@@ -360,8 +360,8 @@ TEST_CASE("An answer that asks for a wait stays on its page, and the session can
     press(ui, "Not quite");
     press(ui, "Nothing has changed");
     press(ui, "Within a few hours");
-    CHECK(shows(ui, "Antiperspirant with aluminium there in the last 24 hours?"));
-    CHECK(shows(ui, "No antiperspirant with aluminium there for 24 hours"));
+    CHECK(shows(ui, "Both feet: antiperspirant with aluminium in the last 24 hours?"));
+    CHECK(shows(ui, "Both feet: no antiperspirant with aluminium for 24 hours"));
     press(ui, "Next");
     press(ui, "No");
     CHECK_FALSE(ui.bath.ready());
@@ -388,7 +388,7 @@ TEST_CASE("What was chosen for a session is kept through check-ins and offered a
     ui.store.append(CheckIn{DiarySite::Hands, Level::Dry, {}});
     CHECK(ui.bath.waveform() == firstdew::ui::Waveform::Pulsed);
     CHECK(ui.bath.way() == firstdew::ui::WayOfWorking::Helper);
-    press(ui, "Go on");
+    press(ui, "Continue");
     CHECK(ui.bath.shortWay());
     CHECK(shows(ui, "Pulsed current · Somebody helps me"));
     press(ui, "True");
@@ -424,7 +424,7 @@ TEST_CASE("The button that a page is for is in view without scrolling, on the sm
     mainIn("Bath:line", "Checked");
     mainIn("Bath:prepare", "Begin");
     mainIn("Bath:run", "Stop");
-    mainIn("Bath:after", "Keep in the diary");
+    mainIn("Bath:after", "Save in the diary");
     mainIn("FirstStart", "I have read this");
     mainIn("HealthQuestions", "Save");
     mainIn("RemindersPage", "Save");
@@ -433,7 +433,7 @@ TEST_CASE("The button that a page is for is in view without scrolling, on the sm
     mainIn("CoursePlan", "Plan the course");
     REQUIRE(ui.show("Bath"));
     ui.bath.leave();
-    mainIn("Bath", "Go on");
+    mainIn("Bath", "Continue");
     mainIn("Bath:as-last", "On, at zero, pulsed light on: begin");
     CHECK(seen == 13);
 }

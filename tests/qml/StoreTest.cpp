@@ -1,5 +1,6 @@
 #include "Store.h"
 #include "Application.h"
+#include "Led.h"
 #include "ports/Clock.h"
 #include "situation/Reminders.h"
 
@@ -146,4 +147,12 @@ TEST_CASE("What another program records in the open record is seen, and what the
     REQUIRE(k.store.append(CheckIn{DiarySite::Hands, Level::Wet, {}}));
     k.store.follow();
     CHECK(changed == 2);
+}
+
+TEST_CASE("A session that is killed as soon as it has begun is asked about")
+{
+    firstdew::tests::Led s;
+    s.askToBegin();
+    const viewmodels::Store afterTheKill(s.clock, s.store.file());
+    CHECK(afterTheKill.diary().unwritten() != nullptr);
 }

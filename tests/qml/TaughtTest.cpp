@@ -64,7 +64,7 @@ TEST_CASE("No level above the limit is taken")
                          level);
     };
     CHECK_FALSE(add(20.5)); // adults, direct: common practice, no source
-    CHECK(model.refusal() == "This is above the limit of 20 mA there. Agree on a level up to the limit.");
+    CHECK(plain(model.refusal()) == "This is above the limit of 20 mA there. Agree on a level up to the limit.");
     CHECK(ui.store.diary().taught.empty());
     CHECK(add(20));
     CHECK(model.refusal().isEmpty());
