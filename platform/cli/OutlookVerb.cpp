@@ -1,6 +1,8 @@
+#include "ComparisonAnswer.h"
 #include "Verb.h"
 
 #include "outlook/Score.h"
+#include "outlook/UsualDays.h"
 #include "situation/Working.h"
 
 #include <fmt/format.h>
@@ -117,7 +119,8 @@ json siteJson(const SiteSituation& s)
     const auto& p = s.forecast.today;
     j["probability"] = {{"dry", p.dry}, {"clammy", p.clammy}, {"sweating", p.sweating}};
     j["last_session"] = s.lastSession ? json(s.lastSession->iso()) : json();
-    j["due_date"] = s.forecast.due ? json(s.forecast.due->iso()) : json();
+    const auto due = s.callDay();
+    j["due_date"] = due ? json(due->iso()) : json();
     j["due_if_silent"] = s.forecast.dueIfSilent ? json(s.forecast.dueIfSilent->iso()) : json();
     j["next_session"] = s.nextSession ? json(s.nextSession->iso()) : json();
     j["forecast"] = json::object();
@@ -126,6 +129,13 @@ json siteJson(const SiteSituation& s)
             j["forecast"][fmt::format("{:.1f}", outlook::kForecastLevels[i])] = (*s.forecast.quantiles)[i].iso();
     j["spells"] = s.forecast.learned;
     j["censored"] = s.forecast.censored;
+    j["errors"] = {{"false_calm", s.forecast.errors.falseCalm},
+                   {"false_stirred", s.forecast.errors.falseStirred},
+                   {"missed", s.forecast.errors.missed}};
+    j["shortening"] = {{"e_value", s.forecast.shortening}, {"since", nullptr}};
+    if (const auto shorter = outlook::shorterToTell(s.forecast))
+        j["shortening"].update({{"since", shorter->since.iso()}, {"before", shorter->before}, {"now", shorter->now}});
+    j["comparison"] = comparisonJson(s);
     j["reasons"] = json::array();
     for (const Reason& r : s.reasons)
         j["reasons"].push_back(reasonJson(r));
@@ -143,6 +153,10 @@ std::string siteText(const SiteSituation& s)
         out += fmt::format("  clamminess begins between {} and {} with chance 80 %, half of the time by {}\n",
                            s.forecast.quantiles->front().iso(), s.forecast.quantiles->back().iso(),
                            (*s.forecast.quantiles)[2].iso());
+    if (const auto shorter = outlook::shorterToTell(s.forecast))
+        out += fmt::format("  the usual dry spell: {} days since about {}, {} before\n", shorter->now,
+                           shorter->since.iso(), shorter->before);
+    out += comparisonText(s);
     const auto& p = s.forecast.today;
     out += fmt::format("  today dry {:.0f} %, clammy {:.0f} %, sweating {:.0f} %\n", 100 * p.dry, 100 * p.clammy,
                        100 * p.sweating);

@@ -95,7 +95,7 @@ double paintFacts(const Handout& h, double top, double width)
     };
     add(Page::tr("Your treatment plan"), 19, kInk, true, 3);
     add(Page::tr("For: %1").arg(h.c.name.empty() ? QString(28, QLatin1Char('_')) : words::asWritten(h.c.name)), 11);
-    add(Page::tr("From %1, %2").arg(words::giverName(s.who), words::dayOfYear(s.given)), 9.5, kSoft, false, 7);
+    add(Page::tr("From %1, %2").arg(words::giverName(s.who), wholeDate(s.given)), 9.5, kSoft, false, 7);
     for (const auto& one : protocol::limitsOf(s, h.c.age))
         add(limitLine(one), 12, kInk, true);
     if (s.level)
@@ -108,7 +108,7 @@ double paintFacts(const Handout& h, double top, double width)
     add(phases.join(QLatin1Char('\n')), 10);
     add(Page::tr("Current to zero and polarity swapped after each part."), 9, kSoft);
     if (s.pad)
-        add(Page::tr("Armpit pads: %1 cm² each.").arg(words::number(s.pad->cm2)), 9);
+        add(Page::tr("Armpit pads: %1.").arg(words::squareCentimetres(*s.pad)), 9);
     return y;
 }
 
@@ -147,7 +147,7 @@ QStringList boxTexts(const HandoutContents& c)
         const LocalDate date = *c.start + (day - 1);
         out << Page::tr("%1 %2", "weekday and day")
                    .arg(QLocale().dayName(words::toQDate(date).dayOfWeek(), QLocale::ShortFormat),
-                        words::shortDay(date));
+                        unbroken(words::shortDay(date)));
     }
     return out;
 }
@@ -217,7 +217,7 @@ std::vector<Picture> picturesFor(Site site)
                                      ? Page::tr("Between the parts: down to zero, swap or change sides, up again.")
                                      : Page::tr("Between the parts: down to zero, swap, up again.")},
             {Drawing::MachineOff, pads ? Page::tr("Down to zero, machine off. Then the pads come off.")
-                                       : Page::tr("Down to zero, machine off. Then lift out.")}};
+                                       : Page::tr("Down to zero, machine off. Then take your hands or feet out.")}};
 }
 
 /// Files of PDF/A-1 know no transparency: what is see-through in a drawing is left out.
@@ -288,7 +288,8 @@ void paintStop(const Handout& h)
 {
     h.heading(Page::tr("When to stop"), kDanger);
     const QStringList lines{
-        Page::tr("It hurts, you feel faint, or your heart races: turn down to zero, machine off, then lift out."),
+        Page::tr("It hurts, you feel faint, or your heart races: turn down to zero, machine off, then take your hands "
+                 "or feet out."),
         Page::tr("A burn or a blister: leave the machine off until a clinician has looked at it."),
         Page::tr("Pregnant, a new implant, or another health answer changed: leave the machine off and ask first.")};
     for (const QString& one : lines)
@@ -306,7 +307,7 @@ void paintAfter(const Handout& h)
         return;
     h.heading(Page::tr("Afterwards"));
     if (s.review)
-        h.paragraph(Page::tr("Review: %1").arg(words::dayOfYear(*s.review)), 10, kInk, true);
+        h.paragraph(Page::tr("Review: %1").arg(wholeDate(*s.review)), 10, kInk, true);
     if (!s.atNoResponse.empty())
         h.paragraph(Page::tr("If the course does not help: %1").arg(words::asWritten(s.atNoResponse)), 10);
     if (!s.notes.empty())

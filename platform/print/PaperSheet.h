@@ -1,6 +1,7 @@
 #pragma once
 
 #include "print/SummaryPdf.h"
+#include "words/Names.h"
 
 #include <QColor>
 #include <QCoreApplication>
@@ -9,6 +10,7 @@
 #include <QPainter>
 #include <QStringList>
 #include <QTextLayout>
+#include <algorithm>
 #include <map>
 #include <memory>
 #include <tuple>
@@ -32,8 +34,21 @@ inline const QColor kWash(0xc5, 0xdc, 0xe0);
 inline constexpr int kDpi = 300;
 inline constexpr double kPoint = kDpi / 72.0;
 
-/// The parts of a list, as the language joins them.
-[[nodiscard]] QString listed(const QStringList& parts);
+/// The same text on one line, however narrow its column is.
+[[nodiscard]] inline QString unbroken(QString text) { return text.replace(QLatin1Char(' '), QChar(QChar::Nbsp)); }
+/// Dates on paper keep to one line.
+[[nodiscard]] inline QString wholeDate(facts::LocalDate date) { return unbroken(words::dayOfYear(date)); }
+[[nodiscard]] inline QString wholeDay(facts::LocalDate date, facts::LocalDate today)
+{
+    return unbroken(words::dayAndMonth(date, today));
+}
+/// What stands in the first brackets keeps to one line.
+[[nodiscard]] inline QString bracketsWhole(const QString& text)
+{
+    const qsizetype from = std::max<qsizetype>(0, text.indexOf(QLatin1Char('(')));
+    const qsizetype to = text.indexOf(QLatin1Char(')'), from);
+    return to < 0 ? text : text.left(from) + unbroken(text.mid(from, to - from)) + text.mid(to);
+}
 
 /// Draws the page from top to bottom. All lengths are in points.
 class Sheet {
@@ -81,6 +96,12 @@ public:
         return words.height * k;
     }
 
+    /// The height of that text in a column of that width.
+    [[nodiscard]] double heightOf(const QString& t, double w, double size, bool strong = false)
+    {
+        return t.isEmpty() ? 0 : text(0, 0, w, t, size, kInk, strong, false);
+    }
+
     void paragraph(const QString& t, double size, QColor colour, bool strong = false)
     {
         m_y += text(0, m_y, m_width, t, size, colour, strong);
@@ -88,13 +109,17 @@ public:
 
     void heading(const QString& t)
     {
-        m_y += 9;
+        m_y += kAboveRule;
         QPainter& p = painter();
         p.setPen(QPen(kRule, 0.7));
         p.drawLine(QPointF(0, m_y), QPointF(m_width, m_y));
-        m_y += 5;
-        paragraph(t, 9.5, kWater, true);
-        m_y += 3;
+        m_y += kBelowRule;
+        paragraph(t, kHeading, kWater, true);
+        m_y += kBelowHeading;
+    }
+    [[nodiscard]] double headingHeight(const QString& t)
+    {
+        return kAboveRule + kBelowRule + heightOf(t, m_width, kHeading, true) + kBelowHeading;
     }
 
     /// The painter for other drawings, in points.
@@ -105,6 +130,11 @@ public:
     }
 
 private:
+    static constexpr double kAboveRule = 9;
+    static constexpr double kBelowRule = 5;
+    static constexpr double kHeading = 9.5;
+    static constexpr double kBelowHeading = 3;
+
     /// Text broken into lines, in hundredths of the type size.
     struct Composed {
         QTextLayout layout;
@@ -132,6 +162,7 @@ private:
         layout.setFont(font);
         QTextOption option(Qt::AlignLeft | Qt::AlignAbsolute);
         option.setTextDirection(m_p.layoutDirection());
+        option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere); // a word wider than its column stays inside
         layout.setTextOption(option);
         layout.setCacheEnabled(true); // keeps the shaped text for drawing
         layout.beginLayout();

@@ -36,6 +36,8 @@ Paper paperHere()
     return letter ? Paper::Letter : Paper::A4;
 }
 
+QSizeF sizeOf(Paper paper) { return layoutOf(paper).paintRectPixels(kDpi).size(); }
+
 Result<int> writePages(const std::vector<Painting>& pages, const QString& title, Paper paper, const QString& file)
 {
     QBuffer buffer;

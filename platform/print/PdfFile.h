@@ -17,6 +17,9 @@ enum class Paper { A4, Letter };
 /// The paper that printers here have.
 [[nodiscard]] Paper paperHere();
 
+/// The area within the margins, in dots of kDpi.
+[[nodiscard]] QSizeF sizeOf(Paper paper);
+
 /// Paints one page on an area of that size, in dots of kDpi.
 using Painting = std::function<void(QPainter&, QSizeF)>;
 

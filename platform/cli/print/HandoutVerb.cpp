@@ -42,7 +42,7 @@ const Verb verb("handout", "a care sheet as one page to hand over, as PDF", [](C
     sub.add_option("--name", o->name, "whom it is for");
     sub.add_option("--age", o->age, "adult or child (adult)");
     sub.add_option("--paper", o->paper, "a4 or letter (a4)");
-    sub.add_option("--language", o->language, "en, de, es or ar (en)");
+    sub.add_option("--language", o->language, "en, de, es, fr, pt_BR or ar (en)");
     sub.add_flag("--force", o->force, "replace what is there");
     return [o] { return handout(*o); };
 });

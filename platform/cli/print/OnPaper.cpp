@@ -38,7 +38,7 @@ void onPaper(const std::string& language, const std::function<void()>& work)
 {
     const QString chosen = QString::fromStdString(language);
     if (!words::languages().contains(chosen))
-        throw Usage{"--language: '" + language + "' is none of en, de, es, ar"};
+        throw Usage{"--language: '" + language + "' is none of " + words::languages().join(", ").toStdString()};
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qInstallMessageHandler(hear);
     int argc = 1;

@@ -47,7 +47,7 @@ const Verb verb("summary", "the prescriber's page as PDF", [](CLI::App& sub) {
     sub.add_option("--to", o->to, "last day, YYYY-MM-DD; the page is judged on it")->required();
     sub.add_option("--out", o->out, "the PDF to write")->required();
     sub.add_option("--paper", o->paper, "a4 or letter (a4)");
-    sub.add_option("--language", o->language, "en, de, es or ar (en)");
+    sub.add_option("--language", o->language, "en, de, es, fr, pt_BR or ar (en)");
     sub.add_option("--person", o->person, "whose record, where the store holds several");
     sub.add_flag("--force", o->force, "replace what is there");
     return [o] { return summary(*o); };
