@@ -59,6 +59,36 @@ void BathNotice::show(const ports::SessionStep& step)
 
 void BathNotice::over() { tryTo(m_java, "bath-over", json::object()); }
 
+/// Java's watch waits five times as long.
+void BathNotice::alive()
+{
+    constexpr std::chrono::seconds kEvery{2};
+    const auto now = std::chrono::steady_clock::now();
+    if (m_told && now - *m_told < kEvery)
+        return;
+    m_told = now;
+    tryTo(m_java, "alive", json::object());
+}
+
+void AndroidClipMaker::speak(const std::string& language, const std::string& text, const std::string& file,
+                             std::function<void(bool)> answer)
+{
+    m_answer = std::move(answer);
+    tryTo(m_java, "speak", {{"language", language}, {"text", text}, {"file", file}});
+}
+
+void AndroidClipMaker::drop()
+{
+    if (std::exchange(m_answer, nullptr))
+        tryTo(m_java, "speak-no-more", json::object());
+}
+
+void AndroidClipMaker::answered(bool written)
+{
+    if (const auto answer = std::exchange(m_answer, nullptr))
+        answer(written);
+}
+
 void BathNotice::stopPressed() const
 {
     if (m_stop)

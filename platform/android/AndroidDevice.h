@@ -2,6 +2,7 @@
 
 #include "android/JavaSide.h"
 #include "ports/Announcer.h"
+#include "ports/ClipMaker.h"
 #include "ports/ClockFormat.h"
 #include "ports/Haptics.h"
 #include "ports/Opener.h"
@@ -10,7 +11,9 @@
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 
+#include <chrono>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -82,6 +85,7 @@ public:
     explicit BathNotice(const JavaSide& java) : m_java(java) {}
     void show(const ports::SessionStep& step) override;
     void over() override;
+    void alive() override;
     void onStop(std::function<void()> stop) override { m_stop = std::move(stop); }
     /// Call on the app's thread when Java says "stop".
     void stopPressed() const;
@@ -89,6 +93,22 @@ public:
 private:
     const JavaSide& m_java;
     std::function<void()> m_stop;
+    std::optional<std::chrono::steady_clock::time_point> m_told; ///< that the app leads
+};
+
+/// The phone's own voice, into files.
+class AndroidClipMaker : public ports::ClipMaker {
+public:
+    explicit AndroidClipMaker(const JavaSide& java) : m_java(java) {}
+    void speak(const std::string& language, const std::string& text, const std::string& file,
+               std::function<void(bool)> answer) override;
+    void drop() override;
+    /// Call on the app's thread when Java says "spoken" or "unspoken".
+    void answered(bool written);
+
+private:
+    const JavaSide& m_java;
+    std::function<void(bool)> m_answer;
 };
 
 /// What notch and bars take of the app's view.

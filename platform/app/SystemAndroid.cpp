@@ -20,6 +20,7 @@ namespace firstdew::app {
 struct System::Inside {
     androidside::JavaSide java{QJniEnvironment::javaVM(), QNativeInterface::QAndroidApplication::context()};
     sound::QtVoice voice;
+    androidside::AndroidClipMaker* clipMaker = nullptr; ///< the voice owns it
     androidside::AndroidAnnouncer announcer{java};
     androidside::AndroidWakeGuard wakeGuard{java};
     androidside::AndroidSharer sharer{java};
@@ -39,6 +40,10 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
     // What is on the screen is nobody else's business once the app is left.
     if (const auto veiled = m_inside->java.ask("veil", nlohmann::json::object()); !veiled)
         qWarning("the list of recent apps may show what was on the screen: %s", veiled.error().message.c_str());
+    auto clipMaker = std::make_unique<androidside::AndroidClipMaker>(m_inside->java);
+    m_inside->clipMaker = clipMaker.get();
+    const QString cache = QStandardPaths::writableLocation(QStandardPaths::CacheLocation);
+    m_inside->voice.makeClips(std::move(clipMaker), cache + QStringLiteral("/voice"));
     m_inside->java.listen([this](const std::string& what) {
         // From Java's thread to ours.
         QMetaObject::invokeMethod(
@@ -48,6 +53,8 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
                     m_inside->sessionNotice.stopPressed();
                 else if (what == "back")
                     emit backWanted();
+                else if (what == "spoken" || what == "unspoken")
+                    m_inside->clipMaker->answered(what == "spoken");
                 else if (what == "insets")
                     m_inside->safeArea.look();
                 else

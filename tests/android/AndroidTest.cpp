@@ -240,11 +240,44 @@ TEST_CASE("sharing, the screen and the running bath")
           std::pair<std::string, json>{"bath", {{"title", "Hold still"}, {"stop", "Stop"}, {"end", 1772478420000}}});
     bath.show({"Raise slowly", std::nullopt, {}, "Stop"});
     CHECK(phone.asked.back().second["end"] == 0);
+    const auto before = phone.asked.size();
+    for (int tick = 0; tick < 20; ++tick)
+        bath.alive();
+    CHECK(phone.asked.size() == before + 1); // ticks come faster than Java has to hear of them
+    CHECK(phone.asked.back().first == "alive");
     bath.over();
     CHECK(phone.asked.back().first == "bath-over");
     phone.trouble = "android.app.ForegroundServiceStartNotAllowedException";
     bath.show({"Hold still", 1772478420000, {}, "Stop"}); // the bath goes on without
     CHECK_FALSE(AndroidSharer(java).share("/data/summary.pdf", "application/pdf"));
+}
+
+TEST_CASE("the phone's voice is asked for a clip, and its word is for the last one that was wanted")
+{
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    std::vector<bool> answers;
+    AndroidClipMaker maker(java);
+    maker.answered(true); // nobody asked
+    maker.drop();
+    CHECK(phone.asked.empty());
+    maker.speak("pt_BR", "Segure firme.", "/cache/fresh.wav", [&](bool written) { answers.push_back(written); });
+    CHECK(phone.asked.back() ==
+          std::pair<std::string, json>{
+              "speak", {{"language", "pt_BR"}, {"text", "Segure firme."}, {"file", "/cache/fresh.wav"}}});
+    CHECK(answers.empty());
+    maker.answered(true);
+    maker.answered(false); // once
+    CHECK(answers == std::vector<bool>{true});
+    // An answer may ask for the next one.
+    maker.speak("ar", "a", "/a",
+                [&](bool) { maker.speak("ar", "b", "/b", [&](bool written) { answers.push_back(written); }); });
+    maker.answered(true);
+    CHECK(phone.asked.back().second["text"] == "b");
+    maker.drop();
+    CHECK(phone.asked.back().first == "speak-no-more");
+    maker.answered(true);
+    CHECK(answers.size() == 1);
 }
 
 TEST_CASE("what the person does outside the app reaches it, on the thread of Java, as long as it listens")

@@ -8,6 +8,7 @@
 #include <set>
 #include <stdexcept>
 #include <string>
+#include <type_traits>
 #include <vector>
 
 namespace firstdew::tests {
@@ -97,8 +98,9 @@ private:
     jint registerNatives(jclass owner, const JNINativeMethod* methods, jint count);
     void fillTable();
 
-    JNINativeInterface_ m_table{};
-    JNIInvokeInterface_ m_invoke{};
+    // The desktop's header and Android's own call these types differently.
+    std::remove_const_t<std::remove_pointer_t<decltype(JNIEnv::functions)>> m_table{};
+    std::remove_const_t<std::remove_pointer_t<decltype(JavaVM::functions)>> m_invoke{};
     JNIEnv m_env{};
     JavaVM m_machine{};
     std::map<std::uintptr_t, Object> m_objects;
@@ -192,7 +194,8 @@ inline void FakeJava::fillTable()
         *env = current()->attached ? &current()->m_env : nullptr;
         return current()->attached ? JNI_OK : JNI_EDETACHED;
     };
-    m_invoke.AttachCurrentThread = [](JavaVM*, void** env, void*) -> jint {
+    // JNIEnv** for Android, void** for a desktop.
+    m_invoke.AttachCurrentThread = [](JavaVM*, auto** env, void*) -> jint {
         current()->attached = true;
         *env = &current()->m_env;
         return JNI_OK;

@@ -274,7 +274,7 @@ public class HomeScreenTest {
 
     @Test
     public void theTextsOfTheSystemComeInEachLanguageOfTheApp() throws Exception {
-        for (String language : new String[] {"de", "es", "ar"}) {
+        for (String language : new String[] {"de", "es", "fr", "pt-BR", "ar"}) {
             Configuration there = new Configuration(phone.app.getResources().getConfiguration());
             there.setLocale(Locale.forLanguageTag(language));
             Context context = phone.app.createConfigurationContext(there);

@@ -134,4 +134,18 @@ public final class RecipeTest {
             merged = "<manifest/>";
         }
     }
+
+    /** Android 8 lacks what makes a lambda's class, so the app would end where the first one is used. The compiler itself
+     * refuses later methods of Java's own classes. */
+    @Test
+    public void nothingCompiledNeedsRewritingForAndroid8() throws Exception {
+        File[] classes = new File(System.getProperty("compiled"), "org/firstdew").listFiles((in, name) -> name.endsWith(".class"));
+        assertTrue(String.valueOf(classes.length), classes.length >= 25);
+        for (File file : classes) {
+            byte[] bytes = java.nio.file.Files.readAllBytes(file.toPath());
+            assertEquals(file.getName() + ": the form of Java 8", 52, bytes[7]);
+            String text = new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1);
+            assertTrue(file.getName(), !text.contains("java/lang/invoke/"));
+        }
+    }
 }

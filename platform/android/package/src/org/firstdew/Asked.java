@@ -2,6 +2,8 @@ package org.firstdew;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,7 +15,7 @@ import org.json.JSONObject;
 /** A site that the check-in asks about, as the app said last. */
 final class Asked {
     /** The answers of a check-in, from dry to wet. Words of the app, in its order. */
-    static final List<String> LEVELS = List.of("dry", "clammy", "wet", "dripping");
+    static final List<String> LEVELS = Collections.unmodifiableList(Arrays.asList("dry", "clammy", "wet", "dripping"));
 
     final String site;
     /** In the person's language. */

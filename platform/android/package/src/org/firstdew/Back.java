@@ -20,7 +20,12 @@ final class Back {
         if (Build.VERSION.SDK_INT < Build.VERSION_CODES.TIRAMISU || !(context instanceof Activity))
             return;
         Activity activity = (Activity) context;
-        activity.runOnUiThread(() -> set(activity, leads));
+        activity.runOnUiThread(new Runnable() {
+            @Override
+            public void run() {
+                set(activity, leads);
+            }
+        });
     }
 
     private static void set(Activity activity, boolean leads) {
@@ -32,7 +37,12 @@ final class Back {
         by = null;
         if (!leads)
             return;
-        OnBackInvokedCallback back = () -> Bridge.tell("back");
+        OnBackInvokedCallback back = new OnBackInvokedCallback() {
+            @Override
+            public void onBackInvoked() {
+                Bridge.tell("back");
+            }
+        };
         activity.getOnBackInvokedDispatcher().registerOnBackInvokedCallback(OnBackInvokedDispatcher.PRIORITY_DEFAULT, back);
         taken = back;
         by = activity;

@@ -24,8 +24,8 @@ public final class Bridge {
     /** The app's own function, which it makes known when it starts. */
     private static native void told(String what);
 
-    /** Tells the running app what the person did outside it: {@code stop}, {@code answered}, {@code back} or
-     * {@code insets}. False if it does not run. */
+    /** Tells the running app what the person did outside it: {@code stop}, {@code answered}, {@code back}, {@code insets},
+     * {@code spoken} or {@code unspoken}. False if it does not run. */
     static boolean tell(String what) {
         try {
             teller.accept(what);
@@ -36,12 +36,17 @@ public final class Bridge {
     }
 
     /** Tests put somebody else in the app's place. */
-    static Consumer<String> teller = Bridge::told;
+    static Consumer<String> teller = new Consumer<String>() {
+        @Override
+        public void accept(String what) {
+            told(what);
+        }
+    };
 
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
      * {@code choose}, {@code chosen}, {@code save}, {@code saved}, {@code drop-copies}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}, {@code tick}, {@code insets},
-     * {@code clock}, {@code back}, {@code still}, {@code reader}, {@code announce}.
+     * {@code clock}, {@code back}, {@code still}, {@code reader}, {@code announce}, {@code alive}, {@code speak}, {@code speak-no-more}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -62,6 +67,15 @@ public final class Bridge {
                 return out; // the widget follows with the next sync, which knows what became of them
             case "bath":
                 BathService.show(context, in.getString("title"), in.getString("stop"), in.getLong("end"));
+                return out;
+            case "alive":
+                Watch.alive();
+                return out;
+            case "speak":
+                ClipSpeaker.speak(context, in.getString("language"), in.getString("text"), new File(in.getString("file")));
+                return out;
+            case "speak-no-more":
+                ClipSpeaker.drop();
                 return out;
             case "bath-over":
                 BathService.end(context);
@@ -154,25 +168,38 @@ public final class Bridge {
             return;
         Activity activity = (Activity) context;
         int kind = Build.VERSION.SDK_INT >= Build.VERSION_CODES.R ? HapticFeedbackConstants.CONFIRM : HapticFeedbackConstants.VIRTUAL_KEY;
-        activity.runOnUiThread(() -> activity.getWindow().getDecorView().performHapticFeedback(kind));
+        activity.runOnUiThread(new Runnable() {
+            @Override
+            public void run() {
+                activity.getWindow().getDecorView().performHapticFeedback(kind);
+            }
+        });
     }
 
     private static void announce(Context context, String text) {
         if (!(context instanceof Activity))
             return;
         Activity activity = (Activity) context;
-        activity.runOnUiThread(() -> activity.getWindow().getDecorView().announceForAccessibility(text));
+        activity.runOnUiThread(new Runnable() {
+            @Override
+            public void run() {
+                activity.getWindow().getDecorView().announceForAccessibility(text);
+            }
+        });
     }
 
     private static void keepAwake(Context context, boolean on) {
         if (!(context instanceof Activity))
             return;
         Activity activity = (Activity) context;
-        activity.runOnUiThread(() -> {
-            if (on)
-                activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
-            else
-                activity.getWindow().clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+        activity.runOnUiThread(new Runnable() {
+            @Override
+            public void run() {
+                if (on)
+                    activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+                else
+                    activity.getWindow().clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
+            }
         });
     }
 
@@ -181,11 +208,14 @@ public final class Bridge {
         if (!(context instanceof Activity))
             return;
         Activity activity = (Activity) context;
-        activity.runOnUiThread(() -> {
-            if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
-                activity.setRecentsScreenshotEnabled(false);
-            else
-                activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_SECURE);
+        activity.runOnUiThread(new Runnable() {
+            @Override
+            public void run() {
+                if (Build.VERSION.SDK_INT >= Build.VERSION_CODES.TIRAMISU)
+                    activity.setRecentsScreenshotEnabled(false);
+                else
+                    activity.getWindow().addFlags(WindowManager.LayoutParams.FLAG_SECURE);
+            }
         });
     }
 

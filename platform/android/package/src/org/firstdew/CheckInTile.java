@@ -19,7 +19,12 @@ public final class CheckInTile extends TileService {
     @Override
     public void onClick() {
         if (isLocked())
-            unlockAndRun(this::open); // the record is not for whoever holds a locked phone
+            unlockAndRun(new Runnable() {
+                @Override
+                public void run() {
+                    open();
+                }
+            }); // the record is not for whoever holds a locked phone
         else
             open();
     }

@@ -26,7 +26,12 @@ final class Edges {
     /** In device-independent pixels, as last told by the system. Begins to listen if nobody does yet. */
     static JSONObject of(Context context) throws JSONException {
         if (context instanceof Activity)
-            ((Activity) context).runOnUiThread(() -> watch((Activity) context));
+            ((Activity) context).runOnUiThread(new Runnable() {
+                @Override
+                public void run() {
+                    watch((Activity) context);
+                }
+            });
         return new JSONObject().put("left", left).put("top", top).put("right", right).put("bottom", bottom);
     }
 
@@ -35,9 +40,12 @@ final class Edges {
         if (view == null || view == watched)
             return;
         watched = view;
-        view.setOnApplyWindowInsetsListener((of, insets) -> {
-            take(insets, activity.getResources().getDisplayMetrics().density);
-            return of.onApplyWindowInsets(insets); // whoever is inside hears of them too
+        view.setOnApplyWindowInsetsListener(new View.OnApplyWindowInsetsListener() {
+            @Override
+            public WindowInsets onApplyWindowInsets(View of, WindowInsets insets) {
+                take(insets, activity.getResources().getDisplayMetrics().density);
+                return of.onApplyWindowInsets(insets); // whoever is inside hears of them too
+            }
         });
         view.requestApplyInsets();
     }

@@ -12,7 +12,10 @@ final class Loudness {
         new AudioFocusRequest.Builder(AudioManager.AUDIOFOCUS_GAIN_TRANSIENT_MAY_DUCK)
             .setAudioAttributes(new AudioAttributes.Builder().setUsage(AudioAttributes.USAGE_MEDIA)
                 .setContentType(AudioAttributes.CONTENT_TYPE_SPEECH).build())
-            .setOnAudioFocusChangeListener(change -> { }) // a phone call takes the speaker too, and the screen continues
+            .setOnAudioFocusChangeListener(new AudioManager.OnAudioFocusChangeListener() {
+                @Override
+                public void onAudioFocusChange(int change) {} // a phone call takes the speaker too, and the screen continues
+            })
             .build();
     private final AudioManager audio;
 

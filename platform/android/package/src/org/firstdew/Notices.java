@@ -17,6 +17,7 @@ final class Notices {
     static final String REMINDERS = "reminders";
     static final String BATH = "bath";
     private static final String MISSED = "missed";
+    private static final String LOST = "lost";
     private static final int ID = 1;
 
     private final Context context;
@@ -68,6 +69,17 @@ final class Notices {
     void showMissed() {
         makeChannels(new Reminders(context).exact());
         manager.notify(MISSED, ID, common(held.word("missed-title"), held.word("missed-text")).setContentIntent(open(context, "today", MISSED)).build());
+    }
+
+    /** Nobody leads the session that was running. On a locked screen too: it names nothing of the person's health. */
+    void showLost() {
+        makeChannels(new Reminders(context).exact());
+        manager.notify(LOST, ID, common(held.word("lost-title"), held.word("lost-text")).setCategory(Notification.CATEGORY_ALARM)
+            .setVisibility(Notification.VISIBILITY_PUBLIC).setContentIntent(open(context, "bath", LOST)).build());
+    }
+
+    void withdrawLost() {
+        withdraw(LOST);
     }
 
     void withdraw(String key) {

@@ -2,6 +2,8 @@ package org.firstdew;
 
 import java.time.LocalDateTime;
 import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +14,7 @@ import org.json.JSONObject;
 
 /** One reminder that the system shows at a local time. */
 final class Reminder {
-    static final List<String> LEVELS = List.of("dry", "clammy", "wet", "dripping");
+    static final List<String> LEVELS = Collections.unmodifiableList(Arrays.asList("dry", "clammy", "wet", "dripping"));
 
     final String key;
     final LocalDateTime at;

@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,7 +99,7 @@ final class Reminders {
             return missed;
         for (Reminder r : missed)
             arm(r, now + WAIT_MILLIS);
-        return List.of();
+        return Collections.emptyList();
     }
 
     private void show(Reminder r) {

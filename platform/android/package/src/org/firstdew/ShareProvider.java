@@ -15,6 +15,7 @@ import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.StandardCopyOption;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -23,8 +24,16 @@ import java.util.Map;
  */
 public final class ShareProvider extends ContentProvider {
     static final long KEPT_MILLIS = 60 * 60 * 1000L;
-    private static final Map<String, String> TYPES = Map.of("pdf", "application/pdf", "csv", "text/csv", "json", "application/json",
-        "ics", "text/calendar", "pgp", "application/pgp-encrypted", "svg", "image/svg+xml");
+    private static final Map<String, String> TYPES = new HashMap<>();
+
+    static {
+        TYPES.put("pdf", "application/pdf");
+        TYPES.put("csv", "text/csv");
+        TYPES.put("json", "application/json");
+        TYPES.put("ics", "text/calendar");
+        TYPES.put("pgp", "application/pgp-encrypted");
+        TYPES.put("svg", "image/svg+xml");
+    }
 
     /** Offers the file to the apps that accept its type. */
     static void share(Context context, File file, String type) throws IOException {

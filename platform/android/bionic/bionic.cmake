@@ -1,0 +1,15 @@
+# Builds for Android on arm64 with what core.sh put together: SYSROOT has headers and link stubs, TOOLS the compiler's
+# wrappers, PREFIX the libraries built so far. The system's name is Linux, because CMake's Android wants Google's NDK.
+set(CMAKE_SYSTEM_NAME Linux)
+set(CMAKE_SYSTEM_PROCESSOR aarch64)
+set(CMAKE_C_COMPILER $ENV{TOOLS}/cc)
+set(CMAKE_CXX_COMPILER $ENV{TOOLS}/c++)
+set(CMAKE_AR $ENV{TOOLS}/ar)
+set(CMAKE_RANLIB $ENV{TOOLS}/ranlib)
+set(CMAKE_POSITION_INDEPENDENT_CODE ON)
+set(CMAKE_CROSSCOMPILING_EMULATOR $ENV{TOOLS}/run)
+set(CMAKE_FIND_ROOT_PATH $ENV{PREFIX})
+set(CMAKE_FIND_ROOT_PATH_MODE_PROGRAM NEVER)
+set(CMAKE_FIND_ROOT_PATH_MODE_LIBRARY ONLY)
+set(CMAKE_FIND_ROOT_PATH_MODE_INCLUDE ONLY)
+set(CMAKE_FIND_ROOT_PATH_MODE_PACKAGE ONLY)
