@@ -5,6 +5,7 @@
 #include "SystemClock.h"
 #include "linux/DesktopNotifier.h"
 #include "linux/OneWindow.h"
+#include "words/Names.h"
 
 #include <QCoreApplication>
 #include <QDBusConnectionInterface>
@@ -71,7 +72,7 @@ int remind(const Options& options, QCoreApplication& program)
     QTranslator translator;
     if (translator.load(QStringLiteral(":/i18n/firstdew_") + appearance.language()))
         QCoreApplication::installTranslator(&translator);
-    QLocale::setDefault(QLocale(appearance.language()));
+    QLocale::setDefault(words::localeFor(appearance.language()));
     linuxside::DesktopNotifier notifier(linuxside::DesktopNotifier::stateFor(options.store));
     Reminding reminding(store, notifier);
     const auto endWhenAnswered = [&] {

@@ -2,6 +2,7 @@
 #include "Reminding.h"
 #include "System.h"
 
+#include "ios/AppleClipMaker.h"
 #include "ios/AppleDevice.h"
 #include "ios/AppleFileChooser.h"
 #include "ios/AppleNotifier.h"
@@ -10,7 +11,9 @@
 #include "ports/Absent.h"
 #include "words/Sentences.h"
 
+#include <QFile>
 #include <QGuiApplication>
+#include <QStandardPaths>
 #include <optional>
 
 namespace firstdew::app {
@@ -24,12 +27,18 @@ std::map<std::string, std::string> buttonWords()
             {"start", Reminding::tr("Start").toStdString()}, {"later", Reminding::tr("Later").toStdString()}};
 }
 
+std::string bed()
+{
+    QFile file(QStringLiteral(":/firstdew/sounds/bed.wav"));
+    return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
 } // namespace
 
 struct System::Inside {
     sound::QtVoice voice;
     iosside::AppleAnnouncer announcer;
-    iosside::AppleWakeGuard wakeGuard;
+    iosside::AppleWakeGuard wakeGuard{bed()};
     iosside::AppleSharer sharer;
     iosside::AppleOpener opener;
     ports::AbsentCodeCamera codeCamera; ///< a picture of the code is read from a file here
@@ -45,6 +54,8 @@ struct System::Inside {
 System::System(const Options&) : m_inside(std::make_unique<Inside>())
 {
     iosside::coverWhenLeft();
+    m_inside->voice.makeClips(std::make_unique<iosside::AppleClipMaker>(),
+                              QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + QStringLiteral("/voice"));
     iosside::hearOfShortcuts([this](const std::string& place) {
         // After the window that it is for, where the shortcut started the app.
         QMetaObject::invokeMethod(this, [this, place] { emit opened(QString::fromStdString(place)); }, Qt::QueuedConnection);

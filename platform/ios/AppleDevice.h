@@ -8,6 +8,9 @@
 #include "ports/Sharer.h"
 #include "ports/WakeGuard.h"
 
+#include <memory>
+#include <string>
+
 namespace firstdew::iosside {
 
 /// Opens the system's share sheet. AppleNotifier.h says what was checked.
@@ -63,10 +66,18 @@ void coverWhenLeft();
 /// Whether the system asks for no motion.
 [[nodiscard]] bool stillWanted();
 
-/// Keeps the screen on during a session. Makes prompts audible despite the silent switch and other sound.
+/// Keeps the screen on during a session. Makes prompts audible despite the silent switch and other sound. A soft bed of
+/// sound plays on meanwhile: iOS lets an app that plays go on behind a locked screen, and puts one to sleep that is
+/// silent between two prompts.
 class AppleWakeGuard : public ports::WakeGuard {
 public:
+    /// `bed`: a sound file whose end goes over into its beginning.
+    explicit AppleWakeGuard(const std::string& bed);
     void keepAwake(bool on) override;
+
+private:
+    struct Bed;
+    std::shared_ptr<Bed> m_bed;
 };
 
 } // namespace firstdew::iosside

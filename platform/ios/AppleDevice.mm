@@ -1,4 +1,5 @@
 #include "ios/AppleDevice.h"
+#include "ios/AppleText.h"
 
 #import <AVFoundation/AVFoundation.h>
 #import <AudioToolbox/AudioToolbox.h>
@@ -59,7 +60,7 @@ bool stillWanted() { return UIAccessibilityIsReduceMotionEnabled() == YES; }
 bool AppleSharer::share(const std::string& file, const std::string&)
 {
     UIViewController* front = frontController();
-    NSString* path = [NSString stringWithUTF8String:file.c_str()];
+    NSString* path = toApple(file);
     if (front == nil || ![NSFileManager.defaultManager isReadableFileAtPath:path])
         return false;
     UIActivityViewController* sheet = [[UIActivityViewController alloc] initWithActivityItems:@[ [NSURL fileURLWithPath:path] ]
@@ -73,7 +74,7 @@ bool AppleSharer::share(const std::string& file, const std::string&)
 bool AppleOpener::open(const std::string& path)
 {
     UIViewController* front = frontController();
-    NSString* name = [NSString stringWithUTF8String:path.c_str()];
+    NSString* name = toApple(path);
     BOOL folder = NO;
     if (front == nil || ![NSFileManager.defaultManager fileExistsAtPath:name isDirectory:&folder])
         return false;
@@ -82,8 +83,10 @@ bool AppleOpener::open(const std::string& path)
         files.scheme = @"shareddocuments";
         files.host = @"";
         files.path = name;
-        [UIApplication.sharedApplication openURL:files.URL options:@{} completionHandler:nil];
-        return true;
+        NSURL* url = files.URL;
+        if (url != nil)
+            [UIApplication.sharedApplication openURL:url options:@{} completionHandler:nil];
+        return url != nil;
     }
     // Kept until the next call, because the system keeps a reference to neither.
     static UIDocumentInteractionController* shown;
@@ -99,12 +102,12 @@ bool AppleAnnouncer::listens() const { return UIAccessibilityIsVoiceOverRunning(
 
 void AppleAnnouncer::announce(const std::string& text, Urgency)
 {
-    UIAccessibilityPostNotification(UIAccessibilityAnnouncementNotification, [NSString stringWithUTF8String:text.c_str()]);
+    UIAccessibilityPostNotification(UIAccessibilityAnnouncementNotification, toApple(text));
 }
 
 void AppleAnnouncer::page(const std::string& title)
 {
-    UIAccessibilityPostNotification(UIAccessibilityScreenChangedNotification, [NSString stringWithUTF8String:title.c_str()]);
+    UIAccessibilityPostNotification(UIAccessibilityScreenChangedNotification, toApple(title));
 }
 
 bool AppleHaptics::present() const { return UIDevice.currentDevice.userInterfaceIdiom == UIUserInterfaceIdiomPhone; }
@@ -167,14 +170,64 @@ void coverWhenLeft()
     }];
 }
 
+struct AppleWakeGuard::Bed {
+    NSData* sound = nil;
+    AVAudioPlayer* player = nil;
+    bool wanted = false;
+};
+
+namespace
+{
+
+void startBed(AVAudioPlayer* __strong& player, NSData* sound)
+{
+    AVAudioSession* session = AVAudioSession.sharedInstance;
+    NSError* error = nil;
+    [session setCategory:AVAudioSessionCategoryPlayback withOptions:AVAudioSessionCategoryOptionDuckOthers error:&error];
+    if (error == nil)
+        [session setActive:YES withOptions:AVAudioSessionSetActiveOptionNotifyOthersOnDeactivation error:&error];
+    if (player == nil)
+        player = [[AVAudioPlayer alloc] initWithData:sound error:&error];
+    player.numberOfLoops = -1; // without end
+    if (player == nil || ![player play])
+        NSLog(@"firstdew: the session may fall silent behind a locked screen: %@", error);
+}
+
+} // namespace
+
+// A call or an alarm clock takes the sound, and a restart of the system's audio service takes the player, too.
+AppleWakeGuard::AppleWakeGuard(const std::string& bed) : m_bed(std::make_shared<Bed>())
+{
+    m_bed->sound = [NSData dataWithBytes:bed.data() length:bed.size()];
+    const std::weak_ptr<Bed> of = m_bed;
+    NSNotificationCenter* center = NSNotificationCenter.defaultCenter;
+    [center addObserverForName:AVAudioSessionInterruptionNotification object:nil queue:NSOperationQueue.mainQueue usingBlock:^(NSNotification* told) {
+        const auto now = of.lock();
+        NSNumber* kind = told.userInfo[AVAudioSessionInterruptionTypeKey];
+        if (now && now->wanted && kind.unsignedIntegerValue == AVAudioSessionInterruptionTypeEnded)
+            startBed(now->player, now->sound);
+    }];
+    [center addObserverForName:AVAudioSessionMediaServicesWereResetNotification object:nil queue:NSOperationQueue.mainQueue usingBlock:^(NSNotification*) {
+        const auto now = of.lock();
+        if (!now || !now->wanted)
+            return;
+        now->player = nil;
+        startBed(now->player, now->sound);
+    }];
+}
+
 void AppleWakeGuard::keepAwake(bool on)
 {
     UIApplication.sharedApplication.idleTimerDisabled = on;
-    AVAudioSession* session = AVAudioSession.sharedInstance;
+    m_bed->wanted = on;
+    if (on) {
+        startBed(m_bed->player, m_bed->sound);
+        return;
+    }
+    [m_bed->player stop];
+    m_bed->player = nil;
     NSError* error = nil;
-    if (on)
-        [session setCategory:AVAudioSessionCategoryPlayback withOptions:AVAudioSessionCategoryOptionDuckOthers error:&error];
-    [session setActive:on withOptions:AVAudioSessionSetActiveOptionNotifyOthersOnDeactivation error:&error];
+    [AVAudioSession.sharedInstance setActive:NO withOptions:AVAudioSessionSetActiveOptionNotifyOthersOnDeactivation error:&error];
     if (error != nil)
         NSLog(@"firstdew: audio session: %@", error);
 }

@@ -1,4 +1,5 @@
 #include "ios/AppleFileChooser.h"
+#include "ios/AppleText.h"
 
 #import <Foundation/Foundation.h>
 #import <UIKit/UIKit.h>
@@ -10,6 +11,7 @@
 #include <utility>
 
 @interface FirstdewPicking : NSObject <UIDocumentPickerDelegate>
+- (void)tell:(NSURL*)url;
 @end
 
 @implementation FirstdewPicking {
@@ -20,15 +22,16 @@
 }
 - (void)tell:(NSURL*)url
 {
+    using firstdew::iosside::fromApple;
     using firstdew::ports::SavedAs;
     if (const auto save = std::exchange(saved, {})) {
         NSURL* place = copy.empty() ? url.URLByDeletingLastPathComponent : url;
-        save(url == nil ? std::nullopt : std::optional(SavedAs{place.lastPathComponent.UTF8String, copy}));
+        save(url == nil ? std::nullopt : std::optional(SavedAs{fromApple(place.lastPathComponent), copy}));
         return;
     }
     const auto tell = std::exchange(chosen, {});
     if (tell)
-        tell(url == nil ? std::nullopt : std::optional(std::string(url.path.UTF8String)));
+        tell(url == nil ? std::nullopt : std::optional(fromApple(url.path)));
 }
 - (void)documentPicker:(UIDocumentPickerViewController*)picker didPickDocumentsAtURLs:(NSArray<NSURL*>*)urls
 {
@@ -92,7 +95,7 @@ bool AppleFileChooser::choose(const std::string&, const std::string&, Chosen cho
 bool AppleFileChooser::save(const std::string&, std::vector<ports::OutFile> files, Saved saved)
 {
     UIViewController* over = front();
-    const std::string folder = outgoing().path.UTF8String;
+    const std::string folder = fromApple(outgoing().path);
     if (over == nil || !journal::emptyOwnFolder(folder))
         return false;
     NSMutableArray<NSURL*>* urls = [NSMutableArray array];
@@ -101,7 +104,7 @@ bool AppleFileChooser::save(const std::string&, std::vector<ports::OutFile> file
         copy = folder + "/" + file.name;
         if (!journal::writeNewFile(copy, file.content))
             return false;
-        [urls addObject:[NSURL fileURLWithPath:[NSString stringWithUTF8String:copy.c_str()]]];
+        [urls addObject:[NSURL fileURLWithPath:toApple(copy)]];
     }
     FirstdewPicking* telling = picking([[FirstdewPicking alloc] init]);
     telling->saved = std::move(saved);
@@ -114,7 +117,7 @@ bool AppleFileChooser::save(const std::string&, std::vector<ports::OutFile> file
 
 void AppleFileChooser::dropCopies()
 {
-    if (!journal::emptyOwnFolder(outgoing().path.UTF8String))
+    if (!journal::emptyOwnFolder(fromApple(outgoing().path)))
         std::clog << "firstdew: copies of saved files may still be there\n";
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 
-// This folder has never been built or run on iOS, because that needs Apple's compiler and frameworks. clang checks its
-// syntax and its use of our headers, against the declarations in tests/ios/stubs, which follow Apple's documentation.
-// Nothing checks how the system behaves.
+// This folder has never been linked or run for iOS, because that needs Apple's frameworks. clang compiles it for arm64
+// against the declarations in tests/ios/stubs, and .ci/ios holds those against the objc2 crates, which were generated
+// from Apple's headers. Nothing checks since which version of iOS a method exists, or how the system behaves.
 
 #include "ports/Notifier.h"
 

@@ -1,9 +1,12 @@
 #include "ios/AppleNotifier.h"
+#include "ios/AppleText.h"
 
 #import <Foundation/Foundation.h>
 #import <UserNotifications/UserNotifications.h>
 
 using namespace firstdew;
+using iosside::fromApple;
+using iosside::toApple;
 
 namespace
 {
@@ -16,9 +19,6 @@ NSString* const kCheckIn = @"check-in";
 NSString* const kStart = @"start";
 constexpr NSTimeInterval kLaterSeconds = 60 * 60;
 
-NSString* text(const std::string& s) { return [NSString stringWithUTF8String:s.c_str()]; }
-std::string text(NSString* s) { return s == nil ? std::string() : std::string(s.UTF8String); }
-
 NSString* localMinute(NSDate* date)
 {
     NSDateFormatter* format = [[NSDateFormatter alloc] init];
@@ -30,8 +30,8 @@ NSString* localMinute(NSDate* date)
 UNMutableNotificationContent* contentOf(const ports::Notice& notice)
 {
     UNMutableNotificationContent* content = [[UNMutableNotificationContent alloc] init];
-    content.title = text(notice.title);
-    content.body = text(notice.text);
+    content.title = toApple(notice.title);
+    content.body = toApple(notice.text);
     content.sound = UNNotificationSound.defaultSound;
     // iOS requires that buttons are registered by category beforehand.
     for (const ports::NoticeAction& a : notice.actions)
@@ -57,8 +57,8 @@ UNNotificationTrigger* triggerAt(facts::LocalTime at)
 
 UNNotificationAction* action(NSString* id, const std::map<std::string, std::string>& words, UNNotificationActionOptions options)
 {
-    const auto word = words.find(text(id));
-    return [UNNotificationAction actionWithIdentifier:id title:word == words.end() ? id : text(word->second) options:options];
+    const auto word = words.find(fromApple(id));
+    return [UNNotificationAction actionWithIdentifier:id title:word == words.end() ? id : toApple(word->second) options:options];
 }
 
 } // namespace
@@ -136,21 +136,19 @@ AppleNotifier::AppleNotifier(const std::map<std::string, std::string>& words, st
 void AppleNotifier::speak(const std::map<std::string, std::string>& words)
 {
     UNNotificationAction* later = action(@"later", words, UNNotificationActionOptionNone);
-    [m_inside->center
-        setNotificationCategories:[NSSet setWithObjects:[UNNotificationCategory categoryWithIdentifier:kCheckIn
-                                                                                               actions:@[
-                                                                                                   action(@"dry", words, UNNotificationActionOptionAuthenticationRequired),
-                                                                                                   action(@"clammy", words, UNNotificationActionOptionAuthenticationRequired),
-                                                                                                   action(@"wet", words, UNNotificationActionOptionAuthenticationRequired),
-                                                                                                   action(@"dripping", words, UNNotificationActionOptionAuthenticationRequired), later
-                                                                                               ]
-                                                                                     intentIdentifiers:@[]
-                                                                                               options:UNNotificationCategoryOptionNone],
-                                                        [UNNotificationCategory categoryWithIdentifier:kStart
-                                                                                               actions:@[ action(kStart, words, UNNotificationActionOptionForeground), later ]
-                                                                                     intentIdentifiers:@[]
-                                                                                               options:UNNotificationCategoryOptionNone],
-                                                        nil]];
+    NSMutableArray<UNNotificationAction*>* answers = [NSMutableArray array];
+    for (NSString* answer in @[ @"dry", @"clammy", @"wet", @"dripping" ])
+        [answers addObject:action(answer, words, UNNotificationActionOptionAuthenticationRequired)];
+    [answers addObject:later];
+    UNNotificationCategory* checkIn = [UNNotificationCategory categoryWithIdentifier:kCheckIn
+                                                                             actions:answers
+                                                                   intentIdentifiers:@[]
+                                                                             options:UNNotificationCategoryOptionNone];
+    UNNotificationCategory* start = [UNNotificationCategory categoryWithIdentifier:kStart
+                                                                           actions:@[ action(kStart, words, UNNotificationActionOptionForeground), later ]
+                                                                 intentIdentifiers:@[]
+                                                                           options:UNNotificationCategoryOptionNone];
+    [m_inside->center setNotificationCategories:[NSSet setWithArray:@[ checkIn, start ]]];
 }
 
 AppleNotifier::~AppleNotifier() { m_inside->center.delegate = nil; }
@@ -161,7 +159,7 @@ void AppleNotifier::show(const std::vector<ports::Notice>& due, const ports::Sta
     NSArray* before = [kept arrayForKey:kShown] ?: @[];
     NSMutableArray* now = [NSMutableArray array];
     for (const ports::Notice& notice : due) {
-        NSString* key = text(notice.key);
+        NSString* key = toApple(notice.key);
         [now addObject:key];
         if (![before containsObject:key])
             m_inside->add(key, contentOf(notice), nil);
@@ -170,7 +168,7 @@ void AppleNotifier::show(const std::vector<ports::Notice>& due, const ports::Sta
     for (NSString* key in before) {
         if ([now containsObject:key])
             continue;
-        if (standing.contains(text(key)))
+        if (standing.contains(fromApple(key)))
             [now addObject:key];
         else
             [gone addObject:key];
@@ -183,7 +181,7 @@ void AppleNotifier::plan(std::vector<ports::PlannedNotice> upcoming)
 {
     NSMutableSet* wanted = [NSMutableSet set];
     for (const ports::PlannedNotice& p : upcoming)
-        [wanted addObject:text(p.notice.key)];
+        [wanted addObject:toApple(p.notice.key)];
     UNUserNotificationCenter* center = m_inside->center;
     const auto planned = std::make_shared<std::vector<ports::PlannedNotice>>(std::move(upcoming));
     [center getPendingNotificationRequestsWithCompletionHandler:^(NSArray<UNNotificationRequest*>* held) {
@@ -193,7 +191,7 @@ void AppleNotifier::plan(std::vector<ports::PlannedNotice> upcoming)
                 [gone addObject:request.identifier];
         [center removePendingNotificationRequestsWithIdentifiers:gone];
         for (const ports::PlannedNotice& p : *planned)
-            [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:text(p.notice.key)
+            [center addNotificationRequest:[UNNotificationRequest requestWithIdentifier:toApple(p.notice.key)
                                                                                 content:contentOf(p.notice)
                                                                                 trigger:triggerAt(p.at)]
                      withCompletionHandler:nil];
@@ -204,8 +202,8 @@ std::vector<ports::NoticeAnswer> AppleNotifier::answers()
 {
     std::vector<ports::NoticeAnswer> out;
     for (NSDictionary* answer in [NSUserDefaults.standardUserDefaults arrayForKey:kAnswers]) {
-        const auto at = facts::LocalTime::parse(text(answer[@"at"]));
-        out.push_back(at ? ports::NoticeAnswer{text(answer[@"key"]), text(answer[@"answer"]), *at} : ports::NoticeAnswer{});
+        const auto at = facts::LocalTime::parse(fromApple(answer[@"at"]));
+        out.push_back(at ? ports::NoticeAnswer{fromApple(answer[@"key"]), fromApple(answer[@"answer"]), *at} : ports::NoticeAnswer{});
     }
     return out;
 }

@@ -1,4 +1,5 @@
 #include "ios/AppleShortcuts.h"
+#include "ios/AppleText.h"
 
 #import <UIKit/UIKit.h>
 
@@ -27,7 +28,7 @@ NSString* waiting;
 {
     (void)application;
     if (listener)
-        listener(item.type.UTF8String);
+        listener(firstdew::iosside::fromApple(item.type));
     else
         waiting = item.type;
     done(YES);
@@ -42,7 +43,7 @@ void hearOfShortcuts(std::function<void(const std::string& place)> opened)
 {
     listener = std::move(opened);
     if (waiting != nil)
-        listener(waiting.UTF8String);
+        listener(fromApple(waiting));
     waiting = nil;
 }
 

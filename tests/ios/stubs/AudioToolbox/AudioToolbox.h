@@ -1,6 +1,7 @@
-// Declarations repeated from Apple's documentation, as few as platform/ios uses: for a check of syntax and types alone.
+// Declarations of Apple's, as few as platform/ios uses. ../../declarations.py holds them against the objc2 crates.
 #pragma once
+#import <Foundation/Foundation.h>
 
-typedef unsigned int SystemSoundID;
+typedef uint32_t SystemSoundID;
 enum : SystemSoundID { kSystemSoundID_Vibrate = 0x00000FFF };
-extern "C" void AudioServicesPlaySystemSound(SystemSoundID sound);
+FOUNDATION_EXPORT void AudioServicesPlaySystemSound(SystemSoundID sound);

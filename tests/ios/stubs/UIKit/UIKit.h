@@ -1,9 +1,10 @@
-// Declarations repeated from Apple's documentation, as few as platform/ios uses: for a check of syntax and types alone.
+// Declarations of Apple's, as few as platform/ios uses. ../../declarations.py holds them against the objc2 crates.
 #pragma once
 #import <Foundation/Foundation.h>
-#include <stdint.h>
 
-@class UIViewController, UIApplication;
+NS_ASSUME_NONNULL_BEGIN
+
+@class UIViewController, UIApplication, UIActivity, UTType;
 @interface UIResponder : NSObject
 @end
 @interface UIApplicationShortcutItem : NSObject
@@ -18,33 +19,37 @@
 @interface UIColor : NSObject
 @property(class, readonly) UIColor* systemBackgroundColor;
 @end
-typedef struct {
+typedef struct UIEdgeInsets {
     CGFloat top, left, bottom, right;
 } UIEdgeInsets;
-@interface UIView : NSObject
+@interface UIView : UIResponder
 @property(readonly) UIEdgeInsets safeAreaInsets;
 - (void)safeAreaInsetsDidChange;
 @property(getter=isUserInteractionEnabled) BOOL userInteractionEnabled;
 - (instancetype)initWithFrame:(CGRect)frame;
 @property CGRect bounds;
-@property(copy) UIColor* backgroundColor;
+@property(nullable, copy) UIColor* backgroundColor;
 - (void)addSubview:(UIView*)view;
 - (void)removeFromSuperview;
 @end
 @interface UIWindow : UIView
 @property(readonly, getter=isKeyWindow) BOOL keyWindow;
-@property(strong) UIViewController* rootViewController;
+@property(nullable, strong) UIViewController* rootViewController;
 @end
-@interface UIPopoverPresentationController : NSObject
-@property(strong) UIView* sourceView;
+@interface UIPresentationController : NSObject
 @end
-@interface UIViewController : NSObject
-@property(strong) UIView* view;
-@property(readonly) UIPopoverPresentationController* popoverPresentationController;
-- (void)presentViewController:(UIViewController*)other animated:(BOOL)animated completion:(void (^)(void))completion;
+@interface UIPopoverPresentationController : UIPresentationController
+@property(nullable, strong) UIView* sourceView;
+@end
+@interface UIViewController : UIResponder
+@property(nullable, strong) UIView* view;
+@property(nullable, readonly) UIPopoverPresentationController* popoverPresentationController;
+- (void)presentViewController:(UIViewController*)other
+                     animated:(BOOL)animated
+                   completion:(void (^_Nullable)(void))completion;
 @end
 @interface UIActivityViewController : UIViewController
-- (instancetype)initWithActivityItems:(NSArray*)items applicationActivities:(NSArray*)activities;
+- (instancetype)initWithActivityItems:(NSArray*)items applicationActivities:(nullable NSArray<UIActivity*>*)activities;
 @end
 @class UIDocumentInteractionController;
 @protocol UIDocumentInteractionControllerDelegate <NSObject>
@@ -64,44 +69,51 @@ typedef struct {
 @end
 @interface UIDocumentPickerViewController : UIViewController
 - (instancetype)initForExportingURLs:(NSArray<NSURL*>*)urls asCopy:(BOOL)asCopy;
-- (instancetype)initForOpeningContentTypes:(NSArray*)types asCopy:(BOOL)asCopy;
+- (instancetype)initForOpeningContentTypes:(NSArray<UTType*>*)types asCopy:(BOOL)asCopy;
 @property(weak) id<UIDocumentPickerDelegate> delegate;
 @property BOOL allowsMultipleSelection;
 @end
-typedef enum : NSInteger {
+typedef NS_ENUM(NSInteger, UIImpactFeedbackStyle) {
     UIImpactFeedbackStyleLight,
     UIImpactFeedbackStyleMedium,
     UIImpactFeedbackStyleHeavy
-} UIImpactFeedbackStyle;
-@interface UIImpactFeedbackGenerator : NSObject
+};
+@interface UIFeedbackGenerator : NSObject
+@end
+@interface UIImpactFeedbackGenerator : UIFeedbackGenerator
 - (instancetype)initWithStyle:(UIImpactFeedbackStyle)style;
 - (void)impactOccurred;
 @end
-typedef enum : NSInteger {
+typedef NS_ENUM(NSInteger, UIUserInterfaceIdiom) {
     UIUserInterfaceIdiomUnspecified = -1,
     UIUserInterfaceIdiomPhone,
     UIUserInterfaceIdiomPad
-} UIUserInterfaceIdiom;
+};
 @interface UIDevice : NSObject
 @property(class, readonly) UIDevice* currentDevice;
 @property(readonly) UIUserInterfaceIdiom userInterfaceIdiom;
 @end
-@interface UIScene : NSObject
+@interface UIScene : UIResponder
 @end
 @interface UIWindowScene : UIScene
 @property(readonly) NSArray<UIWindow*>* windows;
 @end
-extern BOOL UIAccessibilityIsReduceMotionEnabled(void);
-extern BOOL UIAccessibilityIsVoiceOverRunning(void);
+FOUNDATION_EXPORT BOOL UIAccessibilityIsReduceMotionEnabled(void);
+FOUNDATION_EXPORT BOOL UIAccessibilityIsVoiceOverRunning(void);
 typedef uint32_t UIAccessibilityNotifications;
-extern UIAccessibilityNotifications UIAccessibilityAnnouncementNotification;
-extern UIAccessibilityNotifications UIAccessibilityScreenChangedNotification;
-extern void UIAccessibilityPostNotification(UIAccessibilityNotifications notification, id argument);
-extern NSString* const UIApplicationWillResignActiveNotification;
-extern NSString* const UIApplicationDidBecomeActiveNotification;
-@interface UIApplication : NSObject
-- (void)openURL:(NSURL*)url options:(NSDictionary*)options completionHandler:(void (^)(BOOL success))completion;
+FOUNDATION_EXPORT UIAccessibilityNotifications UIAccessibilityAnnouncementNotification;
+FOUNDATION_EXPORT UIAccessibilityNotifications UIAccessibilityScreenChangedNotification;
+FOUNDATION_EXPORT void UIAccessibilityPostNotification(UIAccessibilityNotifications notification,
+                                                       _Nullable id argument);
+FOUNDATION_EXPORT NSString* const UIApplicationWillResignActiveNotification;
+FOUNDATION_EXPORT NSString* const UIApplicationDidBecomeActiveNotification;
+@interface UIApplication : UIResponder
+- (void)openURL:(NSURL*)url
+              options:(NSDictionary<NSString*, id>*)options
+    completionHandler:(void (^_Nullable)(BOOL success))completion;
 @property(class, readonly) UIApplication* sharedApplication;
 @property(readonly) NSSet<UIScene*>* connectedScenes;
 @property(getter=isIdleTimerDisabled) BOOL idleTimerDisabled;
 @end
+
+NS_ASSUME_NONNULL_END

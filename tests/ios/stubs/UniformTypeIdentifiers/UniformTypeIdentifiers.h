@@ -1,7 +1,11 @@
-// Declarations repeated from Apple's documentation, as few as platform/ios uses: for a check of syntax and types alone.
+// Declarations of Apple's, as few as platform/ios uses. ../../declarations.py holds them against the objc2 crates.
 #pragma once
 #import <Foundation/Foundation.h>
 
+NS_ASSUME_NONNULL_BEGIN
+
 @interface UTType : NSObject
 @end
-extern UTType* const UTTypeItem;
+FOUNDATION_EXPORT UTType* const UTTypeItem;
+
+NS_ASSUME_NONNULL_END

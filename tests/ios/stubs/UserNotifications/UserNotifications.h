@@ -1,18 +1,23 @@
-// Declarations repeated from Apple's documentation, as few as platform/ios uses: for a check of syntax and types alone.
+// Declarations of Apple's, as few as platform/ios uses. ../../declarations.py holds them against the objc2 crates.
 #pragma once
 #import <Foundation/Foundation.h>
 
-typedef enum : NSUInteger {
+NS_ASSUME_NONNULL_BEGIN
+
+typedef NS_OPTIONS(NSUInteger, UNNotificationActionOptions) {
     UNNotificationActionOptionNone = 0,
     UNNotificationActionOptionAuthenticationRequired = 1 << 0,
     UNNotificationActionOptionDestructive = 1 << 1,
     UNNotificationActionOptionForeground = 1 << 2
-} UNNotificationActionOptions;
-typedef enum : NSUInteger { UNNotificationCategoryOptionNone = 0 } UNNotificationCategoryOptions;
-typedef NSUInteger UNAuthorizationOptions;
-static const UNAuthorizationOptions UNAuthorizationOptionBadge = 1 << 0, UNAuthorizationOptionSound = 1 << 1, UNAuthorizationOptionAlert = 1 << 2;
-typedef enum : NSUInteger { UNNotificationPresentationOptionNone = 0 } UNNotificationPresentationOptions;
-extern NSString* const UNNotificationDefaultActionIdentifier;
+};
+typedef NS_OPTIONS(NSUInteger, UNNotificationCategoryOptions) { UNNotificationCategoryOptionNone = 0 };
+typedef NS_OPTIONS(NSUInteger, UNAuthorizationOptions) {
+    UNAuthorizationOptionBadge = 1 << 0,
+    UNAuthorizationOptionSound = 1 << 1,
+    UNAuthorizationOptionAlert = 1 << 2
+};
+typedef NS_OPTIONS(NSUInteger, UNNotificationPresentationOptions) { UNNotificationPresentationOptionNone = 0 };
+FOUNDATION_EXPORT NSString* const UNNotificationDefaultActionIdentifier;
 
 @class UNUserNotificationCenter;
 
@@ -24,7 +29,7 @@ extern NSString* const UNNotificationDefaultActionIdentifier;
 @interface UNMutableNotificationContent : UNNotificationContent
 @property(copy) NSString* title;
 @property(copy) NSString* body;
-@property(copy) UNNotificationSound* sound;
+@property(nullable, copy) UNNotificationSound* sound;
 @property(copy) NSString* categoryIdentifier;
 @end
 @interface UNNotificationTrigger : NSObject
@@ -38,7 +43,9 @@ extern NSString* const UNNotificationDefaultActionIdentifier;
 @interface UNNotificationRequest : NSObject
 @property(readonly, copy) NSString* identifier;
 @property(readonly, copy) UNNotificationContent* content;
-+ (instancetype)requestWithIdentifier:(NSString*)identifier content:(UNNotificationContent*)content trigger:(UNNotificationTrigger*)trigger;
++ (instancetype)requestWithIdentifier:(NSString*)identifier
+                              content:(UNNotificationContent*)content
+                              trigger:(nullable UNNotificationTrigger*)trigger;
 @end
 @interface UNNotification : NSObject
 @property(readonly, copy) UNNotificationRequest* request;
@@ -48,7 +55,9 @@ extern NSString* const UNNotificationDefaultActionIdentifier;
 @property(readonly, copy) NSString* actionIdentifier;
 @end
 @interface UNNotificationAction : NSObject
-+ (instancetype)actionWithIdentifier:(NSString*)identifier title:(NSString*)title options:(UNNotificationActionOptions)options;
++ (instancetype)actionWithIdentifier:(NSString*)identifier
+                               title:(NSString*)title
+                             options:(UNNotificationActionOptions)options;
 @end
 @interface UNNotificationCategory : NSObject
 + (instancetype)categoryWithIdentifier:(NSString*)identifier
@@ -68,10 +77,15 @@ extern NSString* const UNNotificationDefaultActionIdentifier;
 @interface UNUserNotificationCenter : NSObject
 @property(weak) id<UNUserNotificationCenterDelegate> delegate;
 + (UNUserNotificationCenter*)currentNotificationCenter;
-- (void)requestAuthorizationWithOptions:(UNAuthorizationOptions)options completionHandler:(void (^)(BOOL granted, NSError* error))handler;
+- (void)requestAuthorizationWithOptions:(UNAuthorizationOptions)options
+                      completionHandler:(void (^)(BOOL granted, NSError* _Nullable error))handler;
 - (void)setNotificationCategories:(NSSet<UNNotificationCategory*>*)categories;
-- (void)addNotificationRequest:(UNNotificationRequest*)request withCompletionHandler:(void (^)(NSError* error))handler;
-- (void)getPendingNotificationRequestsWithCompletionHandler:(void (^)(NSArray<UNNotificationRequest*>* requests))handler;
+- (void)addNotificationRequest:(UNNotificationRequest*)request
+         withCompletionHandler:(void (^_Nullable)(NSError* _Nullable error))handler;
+- (void)getPendingNotificationRequestsWithCompletionHandler:
+    (void (^)(NSArray<UNNotificationRequest*>* requests))handler;
 - (void)removePendingNotificationRequestsWithIdentifiers:(NSArray<NSString*>*)identifiers;
 - (void)removeDeliveredNotificationsWithIdentifiers:(NSArray<NSString*>*)identifiers;
 @end
+
+NS_ASSUME_NONNULL_END
