@@ -1,8 +1,8 @@
 #!/usr/bin/python3
 """Writes the table of what was tried and what it cost into tests/bench/README.md, between its two marks.
 
-Runs the fault tests of build/test; takes the rest from the last runs of tests/fuzz/run.sh, tests/mutation/mutate.py and
-platform/linux/bench.sh. What was not run here keeps the row of the last time it was, and says so where it never was.
+Runs the fault tests of build/test; takes the rest from the last runs of tests/fuzz/run.sh, tests/mutation/mutate.py,
+tests/coverage.sh decisions and platform/linux/bench.sh. What was not run here keeps the row of the last time it was, and says so where it never was.
 
 Usage: figures.py [TEST-PROGRAM (build/test/tests/core/test_journal)]"""
 import collections
@@ -51,6 +51,15 @@ def mutation():
         f'caught: {counts.group(4)}' if counts else ''
 
 
+def decisions():
+    log = SOURCE / 'build' / 'decisions' / 'last.txt'
+    text = log.read_text(encoding='utf-8') if log.exists() else ''
+    for folder in ('diary', 'protocol', 'bath', 'situation'):
+        found = re.search(rf'^core/{folder}: (.*)', text, re.M)
+        reasoned, left = (len(re.findall(rf'^{word} +core/{folder}/', text, re.M)) for word in ('reasoned', 'OPEN'))
+        yield f'conditions of core/{folder}', found.group(1) if found else NOT_RUN, f'not reached: {reasoned} with a reason, {left} without'
+
+
 def costs():
     file = SOURCE / 'build' / 'bench' / 'figures.json'
     figures = json.loads(file.read_text(encoding='utf-8')) if file.exists() else {}
@@ -71,7 +80,7 @@ def main():
     head, rest = text.split(BEGIN)
     earlier = {line.split(' | ')[0]: line for line in rest.split(END)[0].splitlines()}
     rows = ['| what | tried or measured | result |', '| --- | --- | --- |']
-    for what, tried, result in (row for part in (faults(program), fuzzing(), mutation(), costs()) for row in part):
+    for what, tried, result in (row for part in (faults(program), fuzzing(), mutation(), decisions(), costs()) for row in part):
         row = f'| {what} | {tried} | {result} |'
         rows.append(earlier.get(f'| {what}', row) if tried == NOT_RUN else row)
     page.write_text(f'{head}{BEGIN}\n' + '\n'.join(rows) + f'\n{END}{rest.split(END)[1]}', encoding='utf-8')

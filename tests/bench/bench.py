@@ -125,7 +125,7 @@ def starts(tools, folder):
 def begin_session(app):
     app.press('Both feet')
     app.press('I have a hand free', 'radio button')
-    app.press('Go on')
+    app.press('Continue')
     app.press('Nothing has changed')
     app.see('Tick each line')
     app.skin_is_fine()
