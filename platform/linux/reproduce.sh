@@ -12,17 +12,23 @@ rm -rf "$work"
 mkdir -p "$work"
 work=$(realpath "$work")
 
-# USER-ID FOLDER COMMAND...: this tree's own files in a folder of that user, and the command run there as that user.
+# USER-ID FOLDER: this tree's own files in a folder of that user. Both are made at the beginning: a first build takes long
+# enough for somebody to change the tree.
+copied() {
+    mkdir -p "$2/home"
+    git -c safe.directory="$PWD" ls-files -z | tar --null --files-from=- -cf - | tar -xf - -C "$2"
+    chown -R "$1:$1" "$2"
+}
+# USER-ID FOLDER COMMAND...: the command run there as that user.
 as() {
     user=$1
     folder=$2
     shift 2
-    mkdir -p "$folder/home"
-    git -c safe.directory="$PWD" ls-files -z | tar --null --files-from=- -cf - | tar -xf - -C "$folder"
-    chown -R "$user:$user" "$folder"
     (cd "$folder" && setpriv --reuid="$user" --regid="$user" --clear-groups env -i PATH=/usr/bin:/bin HOME="$folder/home" CCACHE_DISABLE=1 "$@")
 }
 chmod 755 "$work"
+copied 61001 "$work/one"
+copied 61002 "$work/another/deeper/folder"
 as 61001 "$work/one" LC_ALL=C.UTF-8 TZ=UTC sh -c 'umask 022; exec sh platform/linux/package.sh' >"$work/one.log" 2>&1 ||
     { tail "$work/one.log" >&2; echo "not the same"; exit 1; }
 as 61002 "$work/another/deeper/folder" LC_ALL=C TZ=Pacific/Apia faketime -f +400d sh -c 'umask 077; exec sh platform/linux/package.sh' \

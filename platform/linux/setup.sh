@@ -1,15 +1,18 @@
 #!/bin/sh
 # Installs the Debian packages that are missing, as root or through sudo. With all of them there it changes nothing.
-# Usage: sh platform/linux/setup.sh [--list] [run|tour|test]...
-# Each word names a list, packages-WORD.txt; without a word: all three. --list: prints what is missing, installs nothing.
+# Usage: sh platform/linux/setup.sh [--list | --cost] [run|tour|test]...
+# Each word names a list, packages-WORD.txt; without a word: all three. --list prints what is missing, --cost how much
+# that is with all it needs; both install nothing.
 set -eu
 cd "$(dirname "$0")"
 
-list_only=no
-if [ "${1:-}" = --list ]; then
-    list_only=yes
+only=
+case ${1:-} in
+--list | --cost)
+    only=$1
     shift
-fi
+    ;;
+esac
 [ $# -gt 0 ] || set -- run tour test
 for list in "$@"; do
     [ -e "packages-$list.txt" ] || { echo "setup.sh: no list packages-$list.txt" >&2; exit 2; }
@@ -48,9 +51,15 @@ chosen() {
 
 lines=$(missing)
 [ -n "$lines" ] || exit 0
-if [ $list_only = yes ]; then
+if [ "$only" = --list ]; then
     # shellcheck disable=SC2086
     chosen $lines
+    exit 0
+fi
+if [ "$only" = --cost ]; then
+    # shellcheck disable=SC2046,SC2086
+    LC_ALL=C apt-get install --assume-no --no-install-recommends $(chosen $lines) |
+        grep -E 'newly installed|Need to get|After this operation'
     exit 0
 fi
 if [ "$(id -u)" -eq 0 ]; then

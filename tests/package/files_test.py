@@ -17,7 +17,8 @@ CLI = sys.argv.pop(1)
 DESKTOP = SOURCE / "assets/desktop/firstdew.desktop"
 METAINFO = SOURCE / "assets/appstream/org.firstdew.firstdew.metainfo.xml"
 MANUALS = SOURCE / "assets/man"
-LANGUAGES = sorted(p.stem.split("_")[1] for p in (SOURCE / "qml/i18n").glob("*.ts") if not p.stem.endswith("_en"))
+LANGUAGES = sorted(p.stem.split("_", 1)[1] for p in (SOURCE / "qml/i18n").glob("*.ts") if not p.stem.endswith("_en"))
+TAGS = [language.replace("_", "-") for language in LANGUAGES]  # as the web and the phone stores write them
 
 
 def output(*command):
@@ -81,7 +82,7 @@ class Files(unittest.TestCase):
         self.assertGreaterEqual(len(pictures), 3)
         for picture in pictures:
             captions = {c.get(lang): c.text for c in picture.findall("caption")}
-            self.assertEqual(set(captions), {None, *LANGUAGES})
+            self.assertEqual(set(captions), {None, *TAGS})
             self.assertTrue(all(not text.endswith(".") for text in captions.values()), captions)
             image = picture.find("image")
             size = png_size(SOURCE / "assets/pictures/store" / image.text.rsplit("/", 1)[1])
@@ -98,7 +99,7 @@ class Files(unittest.TestCase):
         manifest = (SOURCE / "platform/android/package/AndroidManifest.xml").read_text()
         code = re.search(r'android:versionCode="(\d+)"', manifest)[1]
         self.assertIn(f'android:versionName="{version()}"', manifest)
-        self.assertEqual(sorted(p.name.split("-")[0] for p in folder.iterdir()), sorted(["en", *LANGUAGES]))
+        self.assertEqual(sorted(p.name.split("-")[0] for p in folder.iterdir()), sorted(["en", *(tag.split("-")[0] for tag in TAGS)]))
         for language in folder.iterdir():
             for name, most in (("title", 30), ("short_description", 80), ("full_description", 4000), (f"changelogs/{code}", 500)):
                 text = (language / f"{name}.txt").read_text(encoding="utf-8").strip()
@@ -118,7 +119,7 @@ class Files(unittest.TestCase):
             self.assertIn(f"Comment[{language}]", entry["Desktop Entry"])
             for action in ("check-in", "bath", "diary"):
                 self.assertIn(f"Name[{language}]", entry[f"Desktop Action {action}"])
-            self.assertIn(language, summaries)
+            self.assertIn(language.replace("_", "-"), summaries)
 
     def test_entry_starts_the_app_at_places_that_it_has(self):
         places = re.search(r'oneOf\("page", o.page, \{(.*?)\}', (SOURCE / "platform/app/Options.cpp").read_text())[1]

@@ -59,7 +59,7 @@ if(FIRSTDEW_PACKAGE_ARCHITECTURE)
   # dpkg-shlibdeps asks about installed packages, and those of another architecture are not: the libraries by name.
   set(CPACK_DEBIAN_PACKAGE_ARCHITECTURE ${FIRSTDEW_PACKAGE_ARCHITECTURE})
   set(libraries libc6 libfmt9 libgcc-s1 libpulse0 libqpdf29 libqrencode4 libqt6core6 libqt6dbus6 libqt6gui6 libqt6multimedia6 libqt6qml6 libqt6quick6
-    libqt6svg6 librnp0 libsqlite3-0 libstdc++6 zlib1g)
+    libqt6svg6 librnp0 libsndfile1 libsqlite3-0 libstdc++6 zlib1g)
 else()
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 endif()
@@ -73,5 +73,5 @@ if(libraries)
   string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", ${named}")
 endif()
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, xdg-utils")
-set(CPACK_DEBIAN_PACKAGE_SUGGESTS "qt6-speech-speechd-plugin, speech-dispatcher") # a voice of the device
+set(CPACK_DEBIAN_PACKAGE_SUGGESTS "espeak-ng, qt6-speech-speechd-plugin, speech-dispatcher") # a voice of the device
 include(CPack)
