@@ -123,7 +123,7 @@ class Unlocked(OnThePhone):
         ui.wait_for('the end to be felt', lambda: "'timeout-completed' for 'org.firstdew'" in self.phone.felt())
         self.picture('done')
         app.press('Fine', 'check box')
-        app.press('Keep in the diary')
+        app.press('Save in the diary')
         ui.wait_for('the session in the diary', lambda: any(f['kind'] == 'bath-event' and f['happened'].startswith(NOW[:10]) for f in self.facts()))
 
 

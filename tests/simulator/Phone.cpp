@@ -244,11 +244,8 @@ void Phone::ring()
     if (!permitted || !m_journal)
         return;
     auto wanted = situation::todaysReminders(diary(), now.at).due;
-    // Left out: the questions, asked where a session is, and a course that moves while nobody opens the app: alarms
-    // name the days planned when it was open last (core/protocol/SAFETY.md, A9).
-    std::erase_if(wanted, [](const auto& r) {
-        return r.kind == ReminderKind::Screening || r.kind == ReminderKind::CourseSession;
-    });
+    // Left out: the health questions, which are asked where a session is.
+    std::erase_if(wanted, [](const auto& r) { return r.kind == situation::ReminderKind::Screening; });
     watcher.missesNothing(wanted);
 }
 

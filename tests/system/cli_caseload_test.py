@@ -87,6 +87,31 @@ class Caseload(CliTest):
     def documents(self):
         return {p.name: json.loads(p.read_text(encoding='utf-8'))['facts'] for p in sorted(self.people.glob('*.json'))}
 
+    def test_somebody_whose_dry_spells_are_getting_shorter_is_named(self):
+        facts, person = [], 'd' * 32
+
+        def add(when, hour, kind, **body):
+            facts.append({'id': f'{len(facts):032x}', 'person': person, 'happened': f'{when}T{hour:02}:00',
+                          'recorded_ms': 1700000000000 + len(facts), 'kind': kind, 'is': body})
+        lengths = [11 + i % 4 for i in range(16)] + [5 + i % 3 for i in range(9)]
+        on = TODAY - datetime.timedelta(days=sum(lengths))
+        add(on, 8, 'person', name='Invented', birth='1980-05-14', adult='')
+        changed = None
+        for i, length in enumerate(lengths):
+            changed = on if i == 16 else changed
+            add(on, 20, 'session', site='hands', waveform='direct', completed=True, skin=[], machine='', bath='', note='')
+            for age in range(1, length + 1):
+                add(on + datetime.timedelta(days=age), 12, 'check-in', site='hands', level='dry' if age < length else 'clammy', **{'with': []})
+            on += datetime.timedelta(days=length)
+        add(on, 20, 'session', site='hands', waveform='direct', completed=True, skin=[], machine='', bath='', note='')
+        folder = self.folder / 'shorter'
+        folder.mkdir()
+        (folder / 'one.json').write_text(json.dumps({'format': 'firstdew-record', 'version': 1, 'facts': facts}), encoding='utf-8')
+        one, = self.ok('caseload', folder)['people']
+        why, = one['why']
+        self.assertEqual((why['kind'], why['site'], one['call']), ('shorter', 'hands', True))
+        self.assertLessEqual(abs((datetime.date.fromisoformat(why['since']) - changed).days), 14)
+
     def test_as_the_oracle_says(self):
         kept = {}
         for name, facts in self.documents().items():

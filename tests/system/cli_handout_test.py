@@ -10,11 +10,12 @@ import unittest
 
 from cli import CliTest
 
-LANGUAGES = ('en', 'de', 'es', 'ar')
+LANGUAGES = ('en', 'de', 'es', 'fr', 'pt_BR', 'ar')
 
 
 def tool(*args):
-    return subprocess.run([str(a) for a in args], check=True, capture_output=True, text=True).stdout
+    # A space between a number and its unit does not break; here it is one like any other.
+    return subprocess.run([str(a) for a in args], check=True, capture_output=True, text=True).stdout.replace('\u00a0', ' ')
 
 
 class Handout(CliTest):

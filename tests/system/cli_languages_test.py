@@ -12,9 +12,11 @@ from cli import CliTest
 
 # What each page has to say; the lists come from the translations by hand, so that a page left in English shows.
 SAID = {'en': ('Iontophoresis summary', 'Hands', 'Keeping dry', '1 December 2025'),
-        'de': ('Bericht zur Iontophorese', 'Hände', 'Bleibt trocken', '1. Dezember 2025'),
-        'es': ('Resumen de iontoforesis', 'Manos', 'Se mantiene seco', '1 de diciembre de 2025'),
-        'ar': ('ملخص', 'اليدان', 'يبقى', '2025')}
+        'de': ('Bericht zur Iontophorese', 'Hände', 'Trockenphase', '1. Dezember 2025'),
+        'es': ('Resumen de iontoforesis', 'Manos', 'Se mantiene seca', '1 de diciembre de 2025'),
+        'fr': ('Synthèse d’iontophorèse', 'Mains', 'Maintien au sec', '1er décembre 2025'),
+        'pt_BR': ('Resumo da iontoforese', 'Mãos', 'Em manutenção', '1 de dezembro de 2025'),
+        'ar': ('ملخص', 'اليدان', 'جفاف', '2025')}
 
 
 def words(pdf, *options):

@@ -56,6 +56,56 @@ class Fit(CliTest):
         self.refused(1, 'fit', self.folder / 'none.csv', '--family', 'weibull', saying='none.csv')
 
 
+class Comparison(CliTest):
+    def spells(self, text):
+        path = self.folder / 'spells.csv'
+        path.write_text(text, encoding='utf-8')
+        return path
+
+    def test_how_long_a_shorter_session_holds(self):
+        path = self.spells('left,right,shorter\n9,10,0\n4,5,1\n8,10,0\n5,6,1\n9,11,0\n4,6,1\n12,,0\n')
+        held = self.ok('fit', path, '--family', 'weibull', '--shorter')
+        self.assertEqual(held['n'], 7)
+        self.assertTrue(0.05 <= held['limits'][0] < held['ratio'] < held['limits'][1] < 1)
+        self.assertEqual(held['answer'], 'less')
+        self.assertAlmostEqual(held['shorter_median'], held['ratio'] * held['usual_median'])
+        for text, saying in (('left,right\n1,2\n', 'left,right,shorter'), ('left,right,shorter\n1,2,2\n', 'shorter: write 0'),
+                             ('left,right,shorter\n1,2\n', 'line 2'), ('left,right,shorter\n', 'no interval'),
+                             ('left,right,shorter\n3,,0\n4,,1\n', 'censored')):
+            self.refused(1, 'fit', self.spells(text), '--family', 'weibull', '--shorter', saying=saying)
+
+    def test_one_is_refused_where_it_may_not_begin_and_the_outlook_tells_where_one_stands(self):
+        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
+        call = ('comparison', '--store', self.store, '--site', 'hands', '--date', '2026-03-02')
+        answer = self.ok(*call)
+        self.assertIsNone(answer['comparison'])
+        self.assertIsNotNone(answer['bar'])
+        self.refused(1, *call, '--begin', saying='--begin')
+        self.refused(1, *call, '--leave', saying='no comparison runs')
+        self.refused(2, *call, '--begin', '--leave', saying='--leave')
+        self.refused(2, *call, '--begin', '--shorter', '0.4', saying='--shorter')
+        site, = self.ok('outlook', '--store', self.store, '--today', '2026-03-02', '--site', 'hands')['sites']
+        self.assertIsNone(site['comparison'])
+        # A record from elsewhere may hold one.
+        fact = {'id': 'c' * 32, 'person': self.ok('outlook', '--store', self.store, '--today', '2026-03-02')['person'],
+                'happened': '2026-03-01T21:00', 'recorded_ms': 1772400000000, 'kind': 'comparison',
+                'is': {'site': 'hands', 'on': True, 'shorter': 0.5, 'seed': 7}}
+        file = self.folder / 'one.json'
+        self.ok('export', '--store', self.store, '--format', 'json', '--out', file)
+        record = json.loads(file.read_text(encoding='utf-8'))
+        record['facts'].append(fact)
+        file.write_text(json.dumps(record), encoding='utf-8')
+        self.ok('import', file, '--store', self.store)
+        site, = self.ok('outlook', '--store', self.store, '--today', '2026-03-02', '--site', 'hands')['sites']
+        self.assertEqual(site['comparison']['since'], '2026-03-01')
+        self.assertEqual((site['comparison']['pair'], site['comparison']['pairs'], site['comparison']['spells']), (1, 8, 0))
+        self.assertIn(site['comparison']['next'], ('usual', 'shorter'))
+        self.ok(*call, '--leave')
+        site, = self.ok('outlook', '--store', self.store, '--today', '2026-03-02', '--site', 'hands')['sites']
+        self.assertEqual(site['comparison']['ended'], 'left')
+        self.assertFalse(site['comparison']['runs'])
+
+
 class Rehearsal(CliTest):
     CALL = ('rehearsal', '--people', '12', '--days', '120', '--seed', '3')
 
@@ -67,10 +117,13 @@ class Rehearsal(CliTest):
     def test_the_answer_has_its_keys(self):
         answer = self.ok(*self.CALL)
         self.assertEqual(set(answer['policies']), {'early', 'weekly', 'late', 'first-clammy', 'weekly-or-clammy',
-                                                   'mean-or-clammy', 'oracle'})
+                                                   'mean-or-clammy', 'knowing', 'oracle'})
         for figures in answer['policies'].values():
             self.assertEqual(set(figures), {'sessions_per_year', 'clammy_days_per_year', 'sweating_days_per_year',
-                                            'minutes_per_year', 'cost_per_year'})
+                                            'minutes_per_year', 'cost_per_year', 'above_early', 'above_early_error'})
+            self.assertAlmostEqual(figures['above_early'],
+                                   figures['cost_per_year'] - answer['policies']['early']['cost_per_year'])
+            self.assertGreaterEqual(figures['above_early_error'], 0)
             self.assertAlmostEqual(figures['cost_per_year'], figures['sessions_per_year'] +
                                    figures['clammy_days_per_year'] + figures['sweating_days_per_year'])
             self.assertAlmostEqual(figures['minutes_per_year'], 20 * figures['sessions_per_year'])
@@ -140,6 +193,12 @@ class Score(CliTest):
             said = 'about {of} in {in}'.format(**line['said'])
             self.assertIn(f"when {said} was forecast for the next day, it came on {line['damp']} of {line['days']} days", text)
         self.assertIn('forecasts: fits', text)
+
+    def test_no_shortening_is_told_where_there_is_none(self):
+        self.ok('demo', '--out', self.store, '--today', '2026-03-02')
+        hands, = self.ok('outlook', '--store', self.store, '--today', '2026-03-02', '--site', 'hands')['sites']
+        self.assertIsNone(hands['shortening']['since'])
+        self.assertLess(hands['shortening']['e_value'], 20)
 
 
 if __name__ == '__main__':

@@ -119,7 +119,7 @@ class Reader:
         end = time.monotonic() + patience
         last, since = -1, time.monotonic()
         while True:
-            said = self.lines()[self.at:]
+            said = [ui.plain(line) for line in self.lines()[self.at:]]
             if len(said) != last:
                 last, since = len(said), time.monotonic()
             there = until is None or any(until in line for line in said)

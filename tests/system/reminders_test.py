@@ -192,6 +192,13 @@ class Reminders(unittest.TestCase):
         self.assertEqual(process.wait(timeout=ui.PATIENCE), 0)
         self.assertFalse((self.desktop.folder / 'none.db').exists())
 
+    def test_a_record_that_cannot_be_read_is_named_and_nothing_is_shown(self):
+        content = self.store.read_bytes()
+        self.store.write_bytes(content[:4096] + b'?' * (len(content) - 4096))
+        self.assertEqual(self.remind(AT).wait(timeout=ui.PATIENCE), 1)
+        self.assertIn(str(self.store), (self.desktop.folder / 'firstdew.log').read_text(encoding='utf-8'))
+        self.assertEqual(self.shown(), 0)
+
 
 if not APP or not CLI:
     sys.exit(__doc__)

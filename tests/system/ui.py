@@ -20,9 +20,14 @@ import uuid
 POLL = 0.05
 SELDOM = 1  # seconds between two looks at what takes long; looking takes the app's time too
 RATE = 16000  # of recorded sound, Hz
-SKIN_QUESTIONS = ('Antiperspirant with aluminium there in the last 24 hours?', 'Shaved there in the last three days?', 'Small cuts on the skin there?')
+SKIN_QUESTIONS = ('%1: antiperspirant with aluminium in the last 24 hours?', '%1: shaved in the last three days?', '%1: small cuts on the skin?')
 PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
 LONGEST_HOLD = 15 * 60  # seconds of a session's clock that one phase takes, those of the feet
+
+
+def plain(text):
+    """With a space between a number and its unit, where the app has one that does not break."""
+    return text.replace('\u00a0', ' ')
 
 
 def wait_for(what, condition, patience=PATIENCE):
@@ -101,7 +106,8 @@ class Desktop:
         config = self.folder / 'dunstrc'
         # The daemon lists the actions of what is up to a menu program; this one picks the line wanted.
         menu = self.folder / 'menu.sh'
-        menu.write_text(f'#!/bin/sh\ntee -a "{self.folder}/menu.log" | grep -m 1 -F "$(cat "{self.folder}/wanted")"\n', encoding='utf-8')
+        menu.write_text(f'#!/bin/sh\nlist=$(cat)\nprintf "%s\\n\\n" "$list" >>"{self.folder}/menu.log"\n'
+                        f'printf "%s\\n" "$list" | grep -m 1 -F "$(cat "{self.folder}/wanted")"\n', encoding='utf-8')
         menu.chmod(0o700)
         config.write_text(f'[global]\n    dmenu = {menu}\n    idle_threshold = 0\n    history_length = 100\n    show_age_threshold = -1\n', encoding='utf-8')
         self.spawn('dunst', '-conf', str(config))
@@ -118,20 +124,28 @@ class Desktop:
 
     def offered(self):
         """What the notices that are up offer: the title of each with its buttons, the first of which is the notice itself."""
-        log = self.folder / 'menu.log'
-        log.unlink(missing_ok=True)
         (self.folder / 'wanted').write_text('nothing of all this', encoding='utf-8')
-        if int(self.dunstctl('count', 'displayed').stdout or 0) == 0:
-            return {}
-
-        def listed():
-            self.dunstctl('context')  # again where the daemon still had the last list open
-            return log.exists() and log.read_text(encoding='utf-8')
-        lines = wait_for('the list of actions', listed)
+        # The daemon opens one list at a time. The first to end may have been open already, the second was not.
+        self._next_list()
+        lines = self._next_list()
         found = {}
         for button, title in re.findall(r'^#(.*) \((.*)\) \[.*\]$', lines, re.M):
             found.setdefault(title, set()).add(button)
         return found
+
+    def _next_list(self):
+        log = self.folder / 'menu.log'
+
+        def lists():
+            return log.read_text(encoding='utf-8').split('\n\n')[:-1] if log.exists() else []
+        ended = len(lists())
+
+        def one_more():
+            if int(self.dunstctl('count', 'displayed').stdout or 0) == 0:
+                return ['']
+            self.dunstctl('context')
+            return lists()[ended:]
+        return wait_for('the list of actions', one_more)[-1]
 
     def _sound(self):
         self.env['PULSE_SERVER'] = f"unix:{self.folder}/runtime/pulse.socket"
@@ -197,6 +211,7 @@ class Ear:
     def __init__(self, desktop):
         import numpy  # of the sound tests alone
         self.numpy = numpy
+        self.folder = desktop.folder
         self.pieces = []
         self.process = desktop.spawn('parec', '--device=ear.monitor', f'--rate={RATE}', '--channels=1', '--format=s16le', '--latency-msec=20',
                                      stdout=subprocess.PIPE)
@@ -246,6 +261,10 @@ class Ear:
 
     def clip(self, file):
         import wave
+        if file.suffix == '.opus':
+            decoded = self.folder / f'{file.stem}.wav'
+            subprocess.run(['opusdec', '--quiet', '--rate', str(RATE), file, decoded], check=True)
+            file = decoded
         with wave.open(str(file)) as w:
             assert w.getframerate() == RATE and w.getnchannels() == 1, file
             return self.numpy.frombuffer(w.readframes(w.getnframes()), dtype='<i2').astype('float32')
@@ -301,18 +320,18 @@ class App:
     def all(self, name, role=None, within=None):
         """Every thing of that name, in order, where named of that group alone; what is scrolled out of view cannot be told
         from what is hidden."""
-        pattern = name if hasattr(name, 'search') else re.compile(re.escape(name) + r'\Z')
+        pattern = name if hasattr(name, 'search') else re.compile(re.escape(plain(name)) + r'\Z')
         for n in self.nodes() if within is None else itertools.chain.from_iterable(self.nodes(group) for group in self.all(within)):
             try:
-                if n.name and pattern.match(n.name) and (role is None or role_of(n) == role):
+                if n.name and pattern.match(plain(n.name)) and (role is None or role_of(n) == role):
                     yield n
             except Exception:  # the tree changes under us
                 continue
 
     @staticmethod
     def pattern(text):
-        """That text with anything where values go."""
-        return re.compile(re.sub(r'%\d', '.*', re.escape(text).replace('\\%', '%')) + r'\Z')
+        """That text with anything where values go, and the space that some languages put before a colon."""
+        return re.compile(re.sub(r'%\d', '.*', re.escape(plain(text)).replace('\\%', '%')).replace(':', ' ?:') + r'\Z')
 
     def find(self, name, role=None):
         return next(self.all(name, role), None)
@@ -390,7 +409,7 @@ class App:
     def skin_is_fine(self, say=lambda text: text):
         """Answers what the preparation asks of the skin; `say` gives a text in the language of the app."""
         for question in SKIN_QUESTIONS:
-            self.press(say('No'), 'radio button', within=say(question))
+            self.press(say('No'), 'radio button', within=self.pattern(say(question)))
 
     def choose_session(self, site, way, say=lambda text: text):
         """On the page of the session: that site and way of working, from the card or from the choice itself."""
@@ -400,7 +419,7 @@ class App:
             self.press(change, 'push button')
         self.press(site, 'radio button')
         self.press(way, 'radio button')
-        self.press(say('Go on'), 'push button')
+        self.press(say('Continue'), 'push button')
 
     def begin_as_last(self, begin, say=lambda text: text):
         """The short way: one statement, and the button that says that the machine is on."""

@@ -110,7 +110,16 @@ class Walk:
         self.press(self.say(name, of='Words'), 'page tab')
 
     def site_is(self, site, level):
-        return f"{self.say(site, of='Words')}: {self.say(level, of='Words')}"
+        return self.pair(self.say(site, of='Words'), self.say(level, of='Words'))
+
+    def pair(self, what, says):
+        """A name and what belongs to it, with the colon of the language."""
+        return self.say('%1: %2', what, self.within(says), of='Words')
+
+    def within(self, name):
+        """A name within a sentence: with a small letter in the languages that write it so."""
+        small = self.language.split('_')[0] in ('es', 'fr', 'pt') and not name[1:2].isupper()
+        return name[:1].lower() + name[1:] if small else name
 
     def tap(self, x, y):
         """A finger, at that place of the screen."""

@@ -3,8 +3,8 @@
 three ways of working, Diary, Plan, first start.
 
 Usage: walk_test.py --app FILE --cli FILE [--all] [--pictures FOLDER] [--only WALK]
-Each walk in English and Arabic, on a large and a small screen, light and dark; without --all, a part that has each of
-them. With --pictures, what was seen at each step stays in FOLDER."""
+Each walk in six languages, on a large and a small screen, light and dark; without --all, a part that has each of them.
+With --pictures, what was seen at each step stays in FOLDER."""
 import pathlib
 import subprocess
 import sys
@@ -15,12 +15,14 @@ import walks
 from walk import TODAY
 
 LARGE, SMALL = (390, 844), (320, 568)
-LOOKS = [(language, *size, theme) for language in ('en', 'ar') for size in (LARGE, SMALL) for theme in ('light', 'dark')]
+LOOKS = [(language, *size, theme) for language in ('en', 'de', 'es', 'fr', 'pt_BR', 'ar') for size in (LARGE, SMALL) for theme in ('light', 'dark')]
 ENGLISH, ARABIC = ('en', *LARGE, 'light'), ('ar', *SMALL, 'dark')
-# Long walks once, and no look without a bath in it; short ones in both languages.
-PART = {walks.Today: [ENGLISH, ARABIC], walks.Dew: [ENGLISH, ARABIC], walks.Bath: [('en', *SMALL, 'dark')], walks.Helper: [ENGLISH],
-        walks.Under: [ARABIC], walks.Diary: [ENGLISH, ARABIC], walks.Plan: [('en', *SMALL, 'light'), ('ar', *LARGE, 'dark')],
-        walks.Practice: [ENGLISH, ARABIC], walks.First: [ENGLISH, ARABIC]}
+GERMAN, SPANISH = ('de', *SMALL, 'light'), ('es', *SMALL, 'dark')
+FRENCH, PORTUGUESE = ('fr', *SMALL, 'light'), ('pt_BR', *SMALL, 'dark')
+# Long walks once, and no look without a session in it; short ones in several languages, each language in two of them.
+PART = {walks.Today: [ENGLISH, ARABIC, FRENCH, PORTUGUESE], walks.Dew: [ENGLISH, ARABIC, GERMAN], walks.Bath: [('en', *SMALL, 'dark')],
+        walks.Helper: [ENGLISH], walks.Under: [('en', *SMALL, 'light')], walks.Diary: [ENGLISH, ARABIC, SPANISH], walks.Plan: [('en', *SMALL, 'light'), ('ar', *LARGE, 'dark')],
+        walks.Practice: [ENGLISH, ARABIC], walks.First: [ENGLISH, ARABIC, FRENCH, PORTUGUESE, GERMAN, SPANISH]}
 
 
 def main():

@@ -48,7 +48,7 @@ class Today(Walk):
         self.level('Feet', 'Dry', top=True)
         kept = self.kept('check-in', {'site': 'feet', 'level': 'dry'}, before)
         assert day_number(TODAY) <= kept[1] < day_number(TODAY) + 2, kept
-        self.press(t('Done'))
+        self.press(t('Done', of='DaySheet'))
 
 
 class Dew(Walk):
@@ -153,7 +153,8 @@ class Bath(Walk):
     def in_phase(self, number):
         """The line on top names the site, the current and the phase."""
         t = self.say
-        self.see(' · '.join((t(self.site, of='Words'), t('Direct current', of='Words'), t('Phase %1 of %2', number, 2, of='Words'))))
+        where = ' · '.join((t(self.site, of='Words'), t('Direct current', of='Words'), t('Phase %1 of %2', number, 2, of='Words')))
+        self.see(re.compile(re.escape(ui.plain(where)) + ' · .*'))
 
     def phase(self, number, reading):
         t = self.say
@@ -188,7 +189,7 @@ class Bath(Walk):
         self.choose(t('Strong', of='Words'))
         self.tick(t('Redness', of='Words'))
         self.picture('after-answered')
-        self.press(t('Keep in the diary'))
+        self.press(t('Save in the diary'))
         self.kept('session', {'site': self.sounds, 'completed': True, 'comfort': 'strong', 'skin': ['redness']}, before)
         if self.follows:
             self.see(t('Enough for today', of='BathAsLast'), 'push button')
@@ -256,7 +257,7 @@ class Under(Bath):
         self.app.showing(t('Stopped'))
         self.picture('stopped')
         self.tick(t('Fine', of='Words'))
-        self.press(t('Keep in the diary'))
+        self.press(t('Save in the diary'))
         self.kept('session', {'site': 'hands', 'completed': False, 'comfort': None, 'comfortable_ma': None}, before)
 
 
@@ -461,7 +462,7 @@ class Plan(Walk):
 
     def course(self):
         t, before = self.say, len(self.facts('course'))
-        self.press(f"{t('Hands', of='Words')}: {t('Course', of='Plan')}")
+        self.press(self.pair(t('Hands', of='Words'), t('Course', of='Plan')))
         self.see(t('Plan the course'), 'push button')
         self.picture('course')
         self.choose(t('Three a week for four weeks', of='Words'))
@@ -469,7 +470,7 @@ class Plan(Walk):
         self.kept('course', {'site': 'hands', 'plan': 'mwf'}, before)
         self.see(t('First course', of='Words'))
         self.picture('planned')
-        self.press(f"{t('Hands', of='Words')}: {t('Course', of='Plan')}")
+        self.press(self.pair(t('Hands', of='Words'), t('Course', of='Plan')))
         self.see(t('Sessions of this course'), 'heading')
         self.picture('baths')
         before = len(self.facts('course-move'))
@@ -488,7 +489,7 @@ class Plan(Walk):
         self.press(f"{t('Hands', of='Words')}: {t('Pause')}")
         self.kept('pause', {'site': 'hands'}, before)
         self.see(t('Paused', of='Words'))
-        self.press(f"{t('Hands', of='Words')}: {t('Go on', of='Plan')}")
+        self.press(f"{t('Hands', of='Words')}: {t('Continue', of='Plan')}")
         self.kept('pause', {'site': 'hands'}, before + 1)
 
     def health(self):
@@ -596,7 +597,7 @@ class First(Walk):
         # Four taps, and the check-in is there; the rest is asked when it is needed.
         self.see(self.site_is('Hands', 'Dry'), 'radio button')
         self.picture('usable')
-        self.press(t('Go on with the set-up'))
+        self.press(t('Continue the set-up'))
         self.see(t('Who is it for?'), 'heading')
         self.write(t('First name, or what you like to be called'), 'Alma')
         self.app.pick_birthday(t('Birthday'), datetime.date(1990, 4, 23), 2026, t('Close', of='Sheet'))
@@ -604,7 +605,7 @@ class First(Walk):
         self.see(t('Your machine', of='FirstStart'), 'heading')
         self.again()
         self.picture('left')
-        self.press(t('Go on with the set-up'))
+        self.press(t('Continue the set-up'))
         self.step('Your machine')
         self.health()
         self.hour()
@@ -625,10 +626,10 @@ class First(Walk):
 
     def hour(self):
         t = self.say
-        self.see(t('Your daily hour'), 'heading')
+        self.see(t('When should we ask?'), 'heading')
         self.pick_time(t('Check-in at'), 21, 2)
-        self.step('Your daily hour', t('Done', of='FirstStart'))
+        self.step('When should we ask?', t('Done', of='FirstStart'))
         self.kept('reminder-settings', {'on': True, 'check_in': '21:30'}, 0)
         self.see(t('%1 today?', t('Hands', of='Words')), 'heading')
-        self.gone(t('Go on with the set-up'))
+        self.gone(t('Continue the set-up'))
         self.picture('ready')

@@ -101,7 +101,7 @@ class Budgets(unittest.TestCase):
             if number == 1:
                 app.press('Leads swapped')
         app.press('Fine', 'check box')
-        app.press('Keep in the diary')
+        app.press('Save in the diary')
         app.see('Next: Both hands' if app.find('Next: Both hands') else 'Next: Both feet', 'heading')
 
     def test_put_off(self):
