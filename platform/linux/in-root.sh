@@ -17,7 +17,7 @@ bookworm | trixie) shift ;;
 esac
 [ "$(id -u)" -eq 0 ] || { echo "in-root.sh: only root may mount and change root" >&2; exit 1; }
 if [ $# -eq 0 ]; then
-    set -- env BUILD=/src/build/"$suite" sh platform/linux/test.sh -E '^layout'
+    set -- env BUILD=/src/build/"$suite" sh platform/linux/test.sh -C Whole -E '^layout'
 fi
 
 mkdir -p build

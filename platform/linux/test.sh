@@ -1,6 +1,6 @@
 #!/bin/sh
-# Installs what is missing, builds, runs every test. Last line: `N passed, N failed`; exit 0 only if none failed.
-# Usage: sh platform/linux/test.sh [CTEST-OPTION]...     (BUILD=folder to build elsewhere than build/test)
+# Installs what is missing, builds, runs the tests. Last line: `N passed, N failed`; exit 0 only if none failed.
+# Usage: sh platform/linux/test.sh [CTEST-OPTION]...     (-C Whole: the slow ones too; BUILD=folder to build elsewhere than build/test)
 set -eu
 cd "$(dirname "$0")/../.."
 build=${BUILD:-build/test}
