@@ -138,7 +138,10 @@ public:
             else if (++uncounted == kMostUncounted)
                 end(ComparisonEnd::Lapsed, m_days[i].day);
         }
-        m_out.nextShorter = shorterAt(m_seed, number() + (m_out.under ? 1 : 0));
+        // A spell of which nothing is reported yet tells nothing if a session ends it now: its length is asked for
+        // again.
+        const bool present = m_out.under && (m_presentLeft > 0 || m_days.back().day == m_until);
+        m_out.nextShorter = shorterAt(m_seed, number() + (present ? 1 : 0));
         return m_out;
     }
 
@@ -165,7 +168,7 @@ private:
         if (last && !spell.right) { // it goes on
             m_out.under = true;
             m_out.underShorter = shorter;
-            m_present = spell;
+            m_presentLeft = spell.left;
             return true;
         }
         if (spell.left == 0 && !spell.right)
@@ -196,8 +199,8 @@ public:
         if (!out.under)
             return;
         out.under = false;
-        if (m_present && m_present->left > 0)
-            out.done.push_back({{static_cast<double>(m_present->left), std::nullopt}, out.underShorter});
+        if (m_presentLeft > 0)
+            out.done.push_back({{static_cast<double>(m_presentLeft), std::nullopt}, out.underShorter});
     }
 
 private:
@@ -207,7 +210,7 @@ private:
     LocalDate m_until;
     std::vector<GivenDay> m_days;
     std::optional<Waveform> m_waveform;
-    std::optional<outlook::Spell> m_present;
+    int m_presentLeft = 0; ///< days for which the present spell has held for certain
     Compared m_out;
 };
 

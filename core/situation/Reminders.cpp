@@ -156,7 +156,9 @@ private:
         // The days ahead are planned as if nobody opened the app again; every check-in plans them anew.
         const bool quietly = s.advice == Advice::None && !spared(s);
         auto planned = quietly ? s.forecast.dueIfSilent : s.nextSession;
-        const auto leave = quietly && planned ? leaveAround(m_diary, *s.forecast.lastSession, *planned) : std::nullopt;
+        std::optional<Leave> leave;
+        if (quietly && planned)
+            leave = leaveAround(m_diary, *s.forecast.lastSession, *planned);
         if (planned && quietly && s.compares()) // without check-ins the comparison rests, and the forecast calls again
             planned = std::max(*planned, restsFrom(m_diary, s.site, *s.comparison));
         if (!planned || away() || (isToday() && s.advice != Advice::TopUpDue))

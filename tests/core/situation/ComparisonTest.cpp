@@ -1,4 +1,4 @@
-#include "core/Build.h"
+#include "core/situation/Keeper.h"
 #include "protocol/Script.h"
 #include "situation/Assess.h"
 #include "situation/Reminders.h"
@@ -10,95 +10,9 @@ using namespace firstdew;
 using namespace firstdew::facts;
 using namespace firstdew::situation;
 using build::day;
-using build::Facts;
+using build::Keeper;
 
 namespace {
-
-const LocalDate kStart = day("2026-01-05");
-constexpr int kSeed = 5;
-
-/// A person who keeps the hands dry after a course that helped.
-class Keeper {
-public:
-    Facts d;
-    LocalDate today = kStart;
-
-    Keeper()
-    {
-        d.adult();
-        d.add(Machine{"Invented", true, true, PolaritySwap::Leads, true, PowerSource::Mains, {}}, kStart);
-        d.add(SiteUse{Site::Hands, true}, kStart);
-        d.add(Hdss{DiarySite::Hands, 4}, kStart);
-        d.add(Course{Site::Hands, CourseTemplate::Seven, {}, kStart, {}}, kStart);
-        for (const int offset : {0, 1, 3, 6, 9, 14, 21}) {
-            today = kStart + offset;
-            session({});
-        }
-        today = today + 1;
-        d.add(Hdss{DiarySite::Hands, 2}, today).add(ReviewDone{Site::Hands, true}, today);
-        for (int i = 0; i < 5; ++i)
-            spell(9 + i % 3, {});
-    }
-
-    void session(std::optional<Seconds> hold, bool completed = true, Waveform waveform = Waveform::Direct)
-    {
-        d.screened(today);
-        BathPrepared p;
-        p.bath = "b" + std::to_string(++m_sessions);
-        p.site = Site::Hands;
-        p.waveform = waveform;
-        p.hold = hold;
-        p.limit = {15};
-        d.add(p, today, 20 * 60 + 15);
-        Session s;
-        s.site = Site::Hands;
-        s.waveform = waveform;
-        s.bath = p.bath;
-        s.completed = completed;
-        d.add(s, today, 20 * 60 + 30);
-    }
-    void checkIn(Level level, SetOf<Circumstance> with = {}) { d.checkIn(DiarySite::Hands, today, level, with); }
-    /// Dry days, the first clammy one, and a session in the evening of it.
-    void spell(int days, std::optional<Seconds> hold)
-    {
-        dryDays(days - 1);
-        today = today + 1;
-        checkIn(Level::Clammy);
-        session(hold);
-    }
-    void dryDays(int days)
-    {
-        for (int i = 0; i < days; ++i) {
-            today = today + 1;
-            checkIn(Level::Dry);
-        }
-    }
-    /// In the evening, after the session of that day, if there was one.
-    void begin(int seed = kSeed) { d.add(Comparison{DiarySite::Hands, true, 0.5, seed}, today, 21 * 60); }
-
-    [[nodiscard]] SiteSituation now() const { return assess(d.on(today)).sites.front(); }
-    [[nodiscard]] Compared compared() const { return now().comparison.value(); }
-    [[nodiscard]] std::optional<ComparisonBar> bar() const { return comparisonBar(d.on(today), now()); }
-    /// Length that the app asks for now.
-    [[nodiscard]] std::optional<Seconds> asked() const { return comparedHold(assess(d.on(today)).sites, Site::Hands); }
-    /// Lives the comparison: spells of so many days after the usual session, and after the shorter one.
-    void live(int spells, int usual, int shorter)
-    {
-        for (int i = 0; i < spells && !compared().ended; ++i) {
-            const bool after = m_lastShorter;
-            dryDays((after ? shorter : usual) + i % 3 - 2);
-            today = today + 1;
-            checkIn(Level::Clammy);
-            const auto hold = asked();
-            session(hold);
-            m_lastShorter = hold.has_value();
-        }
-    }
-
-private:
-    int m_sessions = 0;
-    bool m_lastShorter = false;
-};
 
 bool tells(const SiteSituation& s, ReasonKind kind)
 {
@@ -302,10 +216,7 @@ TEST_CASE("a session of another length, stopped, broken off or not led does not 
     }));
     CHECK_FALSE(after([](Keeper& k, auto asked) {
         k.session(asked);
-        BathEvent e;
-        e.bath = "b13"; // seven of the course, five top-ups
-        e.event = BathEventKind::OutOfWater;
-        k.d.add(e, k.today);
+        k.happened(BathEventKind::OutOfWater);
     }));
 }
 
