@@ -360,9 +360,9 @@ std::optional<ComparisonBar> comparisonBar(const Diary& diary, const SiteSituati
         return ComparisonBar::AdultsOnly;
     if (s.treatedAs == Site::HandFoot)
         return ComparisonBar::TwoSites;
-    const auto* course = diary.at(s.site).course();
+    // With a course, these stages come only after its review.
     const bool top = s.stage == Stage::KeepingDry || s.stage == Stage::FirstDew;
-    if (!top || course == nullptr || !course->firstReview || !course->keepGoing)
+    if (!top || diary.at(s.site).course() == nullptr)
         return ComparisonBar::NotKeepingDry;
     if (!s.response || *s.response == protocol::Response::None)
         return ComparisonBar::NoResponse;

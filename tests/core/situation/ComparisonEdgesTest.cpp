@@ -290,11 +290,18 @@ TEST_CASE("a comparison in a diary without a check-in rests from the third day o
     const LocalDate began = day("2026-01-05");
     d.adult().screened(began);
     d.add(Machine{"Invented", true, true, PolaritySwap::Leads, true, PowerSource::Mains, {}}, began);
-    d.add(SiteUse{Site::Hands, true}, began).add(Comparison{DiarySite::Hands, true, 0.5, 1}, began, 21 * 60);
+    d.add(SiteUse{Site::Hands, true}, began).add(Course{Site::Hands, CourseTemplate::Seven, {}, began, {}}, began);
+    d.add(ReviewDone{Site::Hands, true}, began).add(Comparison{DiarySite::Hands, true, 0.5, 1}, began, 21 * 60);
     const auto at = [&](int days) { return assess(d.on(began + days)).sites.front().comparison.value(); };
     CHECK(at(0).runs());
     CHECK(at(kSilentDays - 1).runs());
     CHECK(at(kSilentDays).rests == ComparisonRest::NoCheckIns);
+    // No session is in the record.
+    d.checkIn(DiarySite::Hands, began + 1, Level::Dry);
+    const auto s = assess(d.on(began + 1)).sites.front();
+    CHECK(s.stage == Stage::KeepingDry);
+    REQUIRE_FALSE(s.reasons.empty());
+    CHECK(s.reasons.front().kind == ReasonKind::Comparing);
 }
 
 TEST_CASE("the length of the next session is asked for at the compared site alone")
