@@ -268,6 +268,19 @@ TEST_CASE("switched off for longer, or confirmed later, the session is over and 
     CHECK(run.count(EffectKind::Say, Prompt::TooLongAgo) == 1);
 }
 
+TEST_CASE("exactly ten minutes after the machine was switched off, the session may still go on")
+{
+    const int away = GENERATE(600, 300);
+    Run run(request(Site::Feet));
+    run.toHold();
+    run.away(away);
+    REQUIRE(run.resume(Meanwhile::SwitchedOff));
+    run.pass(600 - away, 1000);
+    REQUIRE(run.send(BathEventKind::Begin));
+    CHECK(run.state.phase != Phase::Stopped);
+    CHECK(run.kind() == StepKind::SwitchOn);
+}
+
 TEST_CASE("switched off with the hands under, the hands go in again before anything is raised")
 {
     Run run = underAt(StepKind::Hold);

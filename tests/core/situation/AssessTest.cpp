@@ -510,6 +510,13 @@ TEST_CASE("the most urgent of several sites comes first")
     auto stuck = courseDone(3, 3).session(Site::Feet, kStart + 20);
     CHECK(assess(stuck.on(kStart + 22)).sites.at(0).advice == Advice::TryFurther);
     CHECK(assess(stuck.on(kStart + 22)).first == 0U);
+    // A call comes before a question to the prescriber, whose site stands first in the list.
+    auto ended = courseDone(3, 3).add(ReviewDone{Site::Hands, false}, kStart + 30);
+    ended.session(Site::Feet, kStart + 30);
+    const LocalDate called = *assess(ended.on(kStart + 30)).sites.at(1).nextSession;
+    CHECK(assess(ended.on(called)).sites.at(0).advice == Advice::AskPrescriber);
+    CHECK(assess(ended.on(called)).sites.at(1).advice == Advice::TopUpDue);
+    CHECK(assess(ended.on(called)).first == 1U);
 }
 
 TEST_CASE("a call with a stale screening says so")
