@@ -346,7 +346,6 @@ Result<CourseSoFar> courseSoFar(const CourseRequest& request)
 {
     CourseSoFar out;
     CourseRequest q = request;
-    q.done.clear();
     q.missed.clear();
     q.fixed.clear();
     q.today = request.start;

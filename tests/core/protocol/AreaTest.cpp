@@ -15,6 +15,8 @@ TEST_CASE("body surface of 170 cm and 70 kg by both formulae")
     CHECK(body->mosteller.m2 == Approx(1.818).margin(0.0005)); // Mosteller, N Engl J Med 1987;317:1098
     CHECK(body->duBois.m2 == Approx(1.810).margin(0.0005));    // Du Bois & Du Bois, Arch Intern Med 1916;17:863
     CHECK(body->cautious().m2 == body->duBois.m2);
+    // The root of 180 × 80 / 3600, which is 4.
+    CHECK(bodySurface({180}, {80})->mosteller.m2 == Approx(2).epsilon(1e-12));
 }
 
 TEST_CASE("hand area and density at 20 mA for that person")

@@ -156,6 +156,21 @@ TEST_CASE("hand and foot are shown on the side that the step treats, and the rem
     });
 }
 
+TEST_CASE("at the end the machine is switched off first, but with hands under it is off already")
+{
+    bool seen = false;
+    everyStep([&](const Step& step, const ScriptRequest& q) {
+        if (step.kind != StepKind::Finish)
+            return;
+        const bool under = q.way == WayOfWorking::HandsUnder;
+        seen = seen || under;
+        INFO(token(q.site) << " " << token(q.way));
+        CHECK(has(drawingsOf(step, q), Drawing::MachineOff) == !under);
+        CHECK(has(drawingsOf(step, q), Drawing::KitDrying) == under);
+    });
+    CHECK(seen);
+}
+
 TEST_CASE("what to check when a course brings nothing is drawn as it is at that site")
 {
     const auto shown = [](TechniqueCheck check, Site site = Site::Hands, PolaritySwap swap = PolaritySwap::Leads) {
