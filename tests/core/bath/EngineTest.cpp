@@ -398,3 +398,27 @@ TEST_CASE("on coming back: out or unknown starts again")
         CHECK(run.count(EffectKind::Say, Prompt::MachineOff) == 1);
     }
 }
+
+TEST_CASE("what was held of an interrupted phase counts in that phase alone, whatever happens afterwards")
+{
+    Run run(request(Site::Feet));
+    const auto goOn = [&] {
+        REQUIRE(run.resume(Meanwhile::SwitchedOff));
+        REQUIRE(run.send(BathEventKind::Begin));
+        REQUIRE(run.send(BathEventKind::SwitchedOn));
+    };
+    run.toHold();
+    run.pass(300);
+    run.away(60);
+    goOn();
+    REQUIRE(run.send(BathEventKind::Raised));
+    CHECK(remainingInStep(run.state).s == 600);
+    run.passTo(StepKind::Lower);
+    run.away(60); // and switched off while it was lowered
+    goOn();
+    REQUIRE(run.kind() == StepKind::Swap);
+    REQUIRE(run.send(BathEventKind::Swapped));
+    REQUIRE(run.send(BathEventKind::Raised));
+    REQUIRE(run.kind() == StepKind::Hold);
+    CHECK(remainingInStep(run.state).s == 900);
+}
