@@ -365,6 +365,12 @@ TEST_CASE("each bar keeps a comparison from beginning by itself")
           ComparisonBar::SkinRecently);
     CHECK_FALSE(barAfter([](Keeper& k) { k.d.add(sessionAt(Site::Feet, {SkinFinding::Redness}), k.today, 22 * 60); }));
     CHECK(barAfter([](Keeper& k) { k.spell(9, Seconds{300}); }) == ComparisonBar::SessionsUnlike);
+    for (const int since : {kSessionsBefore - 1, kSessionsBefore})
+        CHECK(barAfter([&](Keeper& k) {
+                  k.spell(9, Seconds{300});
+                  for (int i = 0; i < since; ++i)
+                      k.spell(9, {});
+              }) == (since < kSessionsBefore ? std::optional(ComparisonBar::SessionsUnlike) : std::nullopt));
     CHECK(barAfter([](Keeper& k) {
               k.dryDays(9);
               k.session({}, true, Waveform::Pulsed);

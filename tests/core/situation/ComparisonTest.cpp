@@ -304,6 +304,7 @@ TEST_CASE("a comparison that is left keeps what was learned so far")
     const auto c = k.compared();
     CHECK(c.ended == ComparisonEnd::Left);
     CHECK(c.done.size() == 5); // the last one cut short
+    CHECK_FALSE(c.under);
     CHECK_FALSE(c.done.back().held.right);
     CHECK(heldIn(c));
 }
