@@ -92,6 +92,8 @@ struct Interface {
         if (!made)
             fill();
         QGuiApplication::setLayoutDirection(direction);
+        if (deviceLock != nullptr)
+            context.lock.use(*deviceLock);
         context.giveTo(engine);
         engine.addImportPath("qrc:/");
         engine.load(QUrl("qrc:/Firstdew/AppWindow.qml"));
@@ -254,6 +256,8 @@ struct Interface {
     QString file;
     /// 0: the clock of sessions stands. On a busy machine seconds go by between two lines of a test.
     inline static double sessionSpeed = 1;
+    /// What asks for the owner; without it the device has no lock.
+    inline static ports::OwnerCheck* deviceLock = nullptr;
     app::SystemClock clock;
     viewmodels::Store store;
     viewmodels::Appearance appearance;
