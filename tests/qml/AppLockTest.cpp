@@ -234,8 +234,7 @@ TEST_CASE("A sheet that is open goes when the lock comes")
     Interface::sessionSpeed = 1;
 }
 
-TEST_CASE(
-    "A running session is never locked: Stop is there, nothing else is, and the lock comes once it is written down")
+TEST_CASE("A running session is never locked, and the lock comes once its end is written down")
 {
     Device device(true, false);
     Interface ui({390, 844}, "light");
@@ -278,7 +277,7 @@ TEST_CASE("A session without an end comes back before the lock, and Stop with it
         for (const char* suffix : {"", "-wal", "-shm"})
             QFile::copy(file + suffix, at + suffix);
     });
-    CHECK(ui.bath.page() == ui::BathPage::Meanwhile);
+    CHECK(ui.bath.busy());
     CHECK_FALSE(shows(ui, kTitle));
     CHECK(ui.lock.asked == 0);
     CHECK(ui.context.lock.sessionOnly());
@@ -305,6 +304,16 @@ TEST_CASE("The lock is switched on and off by whoever the device confirms, and b
         CHECK(button(ui, row)->property("checked").toBool() == on);
         CHECK_FALSE(shows(ui, kTitle));
     }
+}
+
+TEST_CASE("A device that cannot ask after all switches nothing")
+{
+    Guarded ui(kOpen, Has::Dialog);
+    REQUIRE(ui.show("Settings"));
+    press(ui, "Ask for this phone's lock before showing the diary");
+    ui.lock.answer(Verdict::Unable);
+    CHECK(shows(ui, "This phone could not ask for its lock. Nothing was changed."));
+    CHECK_FALSE(ui.store.lockWanted());
 }
 
 TEST_CASE("Where the device has no lock, none can be switched on, and one that is on is said not to hold")
@@ -359,7 +368,7 @@ TEST_CASE("One person's lock is the app's, and what is restored or imported leav
 
     const QString sealed = ui.folder.path() + "/locked.pgp";
     auto& journal = ui.store.journalForWholeStoreActs();
-    const auto bytes = journal::backUp(*journal, "dew at six", {});
+    const auto bytes = journal::backUp(*journal, "dew at six", 1024);
     REQUIRE(bytes);
     QFile out(sealed);
     REQUIRE(out.open(QIODevice::WriteOnly));
