@@ -25,10 +25,10 @@ Frame {
             AppLock.ask(why)
     }
     function open() {
-        if (!AppLock.prompted) {
+        if (!AppLock.asking)
             AppLock.ask(why)
+        if (!AppLock.prompted || secret.text === "")
             return
-        }
         const given = secret.text
         secret.text = ""
         AppLock.answer(given)
@@ -43,13 +43,14 @@ Frame {
             id: secret
             property bool wanted: false // was asked for here before: the field stays while the answer is checked
             readonly property bool due: AppLock.prompted
-            onDueChanged: {
+            onDueChanged: settle()
+            Component.onCompleted: settle()
+            function settle() {
                 if (!due)
                     return
                 wanted = true
-                takeKeyboard()
+                Qt.callLater(secret.takeKeyboard) // once it can be seen
             }
-            enabled: due
             label: AppLock.prompt.replace(/[:：\s]+$/, "")
             echoMode: AppLock.hidden && !shown.checked ? TextInput.Password : TextInput.Normal
             inputMethodHints: Qt.ImhSensitiveData | Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase

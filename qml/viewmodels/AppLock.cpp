@@ -46,11 +46,11 @@ void AppLock::review()
     m_on = m_store.lockWanted();
     const auto page = m_bath.page();
     const bool session = !m_bath.practice() && (m_bath.busy() || page == ui::BathPage::After);
-    const situation::LockFacts facts{m_on, m_check->available() && !m_unable, session};
+    const situation::LockFacts facts{m_on, m_on && !m_unable && m_check->available(), session};
     const Guard before = std::exchange(m_guard, situation::guard(m_state, facts, m_store.clock().instant()));
     if (before == Guard::Locked && m_guard != Guard::Locked && !m_switching)
         quiet();
-    if (before != Guard::Locked && m_guard == Guard::Locked) {
+    if (m_guard != before && (m_guard == Guard::Locked || m_guard == Guard::SessionOnly)) {
         m_switching = false;
         quiet();
     }
