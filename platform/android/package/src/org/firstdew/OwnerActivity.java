@@ -28,13 +28,19 @@ public final class OwnerActivity extends Activity {
         super.onCreate(state);
         if (state != null) // after a turn of the phone the system's page is still open
             return;
-        Intent page = getSystemService(KeyguardManager.class).createConfirmDeviceCredentialIntent(null, getIntent().getStringExtra(WHY));
+        Intent page = systemsPage(getIntent().getStringExtra(WHY));
         if (page != null) {
             startActivityForResult(page, REQUEST);
             return;
         }
         Bridge.tell("no-owner"); // the lock was taken away in between
         finish();
+    }
+
+    /** The one way that every Android from 8 on has, also where its newer dialogs do not take a PIN. */
+    @SuppressWarnings("deprecation")
+    private Intent systemsPage(String why) {
+        return getSystemService(KeyguardManager.class).createConfirmDeviceCredentialIntent(null, why);
     }
 
     @Override
