@@ -12,13 +12,12 @@ Frame {
     readonly property bool checking: AppLock.asking && !AppLock.prompted
     property bool asked: false
     // Once by itself; where the person left the system's dialog, by the button.
-    readonly property bool mayAsk: AppLock.inFront
-    onMayAskChanged: askOnce()
-    Component.onCompleted: { Announce.page(title); askOnce() }
+    Component.onCompleted: { Announce.page(title); Qt.callLater(askOnce) }
+    Connections { target: AppLock; function onChanged() { Qt.callLater(page.askOnce) } }
     readonly property string told: AppLock.told
     onToldChanged: if (told !== "") Announce.value(told)
     function askOnce() {
-        if (asked || !mayAsk)
+        if (asked || !AppLock.inFront)
             return
         asked = true
         if (!AppLock.asking)
@@ -52,7 +51,7 @@ Frame {
                 Qt.callLater(secret.takeKeyboard) // once it can be seen
             }
             label: AppLock.prompt.replace(/[:：\s]+$/, "")
-            echoMode: AppLock.hidden && !shown.checked ? TextInput.Password : TextInput.Normal
+            echoMode: AppLock.hidden && !shown.readable ? TextInput.Password : TextInput.Normal
             inputMethodHints: Qt.ImhSensitiveData | Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase
             hint: page.checking ? qsTr("Checking …") : ""
             problem: AppLock.wrong && due ? qsTr("That was not right. Try again.") : ""
@@ -60,12 +59,12 @@ Frame {
         }
         ActionButton {
             id: shown
-            property bool checked: false
+            property bool readable: false
             visible: AppLock.hidden
             kind: ButtonFace.Quiet
             Layout.fillWidth: Theme.largeText
-            text: checked ? qsTr("Hide what I type") : qsTr("Show what I type")
-            onClicked: checked = !checked
+            text: readable ? qsTr("Hide what I type") : qsTr("Show what I type")
+            onClicked: readable = !readable
         }
     }
     Label { visible: text !== ""; Layout.fillWidth: true; text: page.told }

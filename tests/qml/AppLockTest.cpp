@@ -5,7 +5,9 @@
 #include "journal/BackUp.h"
 
 #include <QAccessible>
+#include <QFile>
 #include <QKeyEvent>
+#include <QThread>
 
 using namespace firstdew;
 using namespace firstdew::tests;
@@ -13,37 +15,7 @@ using namespace firstdew::tests;
 // The app lock as a person meets it: pointer and keys on the window, and what a screen reader is told.
 namespace {
 
-using Verdict = ports::OwnerCheck::Verdict;
-
-/// A device with a lock that knows one password, asked through the app or in a dialog of its own.
-struct FakeLock final : ports::OwnerCheck {
-    bool there = true;
-    bool through = true; ///< the app asks
-    Verdict otherwise = Verdict::Refused;
-    int asked = 0;
-    Asking open;
-
-    [[nodiscard]] bool available() const override { return there; }
-    void ask(const std::string&, Asking asking) override
-    {
-        ++asked;
-        open = std::move(asking);
-        if (through)
-            open.prompt("Password: ", true);
-    }
-    void reply(std::string secret) override
-    {
-        if (secret != "dew at six" && open.tell)
-            open.tell("Caps Lock may be on");
-        answer(secret == "dew at six" ? Verdict::Confirmed : otherwise);
-    }
-    void drop() override { open = {}; }
-    void answer(Verdict verdict)
-    {
-        if (const auto done = std::exchange(open, {}).done)
-            done(verdict);
-    }
-};
+using Verdict = FakeLock::Verdict;
 
 /// A record of that person, with the lock on or off.
 std::function<void(const QString&)> recordOf(const char* name, Level level, bool on)
@@ -84,6 +56,19 @@ struct Guarded : Device, Interface {
         settled();
     }
 };
+
+/// With the clock at its fastest a millisecond is a quarter of an hour.
+struct Clocks {
+    explicit Clocks(double speed) { Interface::sessionSpeed = speed; }
+    ~Clocks() { Interface::sessionSpeed = 1; }
+};
+constexpr double kFast = 1e6;
+void awayForLong(Interface& ui)
+{
+    ui.context.lock.setInFront(false);
+    QThread::msleep(2);
+    ui.context.lock.setInFront(true);
+}
 
 void write(Interface& ui, const QString& text)
 {
@@ -147,19 +132,17 @@ TEST_CASE("The picture of a locked app is the same whatever the record holds")
         Guarded ui(record, Has::Dialog);
         if (leave) { // locked over an open page, as after a time away
             ui.lock.answer(Verdict::Confirmed);
-            REQUIRE(ui.show("Diary"));
+            REQUIRE(app::showPage(*ui.window, "Diary"));
             ui.settled();
-            ui.context.lock.setInFront(false);
-            ui.context.lock.setInFront(true);
+            awayForLong(ui);
         }
         CHECK(shows(ui, kTitle));
         return ui.settled();
     };
-    Interface::sessionSpeed = 1e6; // a millisecond is a long time
+    const Clocks fast(kFast);
     const QImage one = picture(recordOf("Alma", Level::Clammy, true), false);
     CHECK(picture(recordOf("Zoe", Level::Dripping, true), false) == one);
     CHECK(picture(recordOf("Zoe", Level::Dripping, true), true) == one);
-    Interface::sessionSpeed = 1;
     Guarded open(kOpen);
     CHECK(open.settled() != one);
 }
@@ -185,53 +168,57 @@ TEST_CASE("What is typed into the lock is hidden unless the person wants to see 
 {
     Guarded ui(kLocked);
     write(ui, "dew at six");
-    CHECK_FALSE(inTree(ui).join('|').contains("dew at six"));
-    CHECK_FALSE(shows(ui, "dew at six"));
+    const auto drawn = [&] {
+        QString out;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (item->inherits("QQuickTextField"))
+                out = item->property("displayText").toString();
+        });
+        return out;
+    };
+    CHECK(drawn() == QString(10, QChar(0x25cf)));
     press(ui, "Show what I type");
-    CHECK(inTree(ui).join('|').contains("dew at six"));
+    CHECK(drawn() == "dew at six");
+    press(ui, "Hide what I type");
+    CHECK(drawn() == QString(10, QChar(0x25cf)));
 }
 
 TEST_CASE("Back within a minute the app is as it was, and after it the lock stands before the page that was open")
 {
     {
-        Interface::sessionSpeed = 0; // no time goes by
+        const Clocks standing(0); // no time goes by
         Guarded ui(kLocked, Has::Dialog);
         ui.lock.answer(Verdict::Confirmed);
-        REQUIRE(ui.show("Diary"));
+        REQUIRE(app::showPage(*ui.window, "Diary"));
         ui.context.lock.setInFront(false);
         ui.context.lock.setInFront(true);
         CHECK_FALSE(shows(ui, kTitle));
-        Interface::sessionSpeed = 1;
     }
-    Interface::sessionSpeed = 1e6;
+    const Clocks fast(kFast);
     Guarded ui(kLocked, Has::Dialog);
     ui.lock.answer(Verdict::Confirmed);
-    REQUIRE(ui.show("KeepPage"));
+    REQUIRE(app::showPage(*ui.window, "KeepPage"));
     ui.settled();
     REQUIRE(shows(ui, "Make a back-up"));
-    ui.context.lock.setInFront(false);
-    ui.context.lock.setInFront(true);
+    awayForLong(ui);
     CHECK(shows(ui, kTitle));
     CHECK_FALSE(inTree(ui).join('|').contains("Make a back-up"));
     ui.lock.answer(Verdict::Confirmed);
     CHECK(shows(ui, "Make a back-up"));
-    Interface::sessionSpeed = 1;
 }
 
 TEST_CASE("A sheet that is open goes when the lock comes")
 {
-    Interface::sessionSpeed = 1e6;
+    const Clocks fast(kFast);
     Guarded ui(kLocked, Has::Dialog);
     ui.lock.answer(Verdict::Confirmed);
     auto* router = ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
     router->openNotNow(ui::DiarySite::Hands);
     ui.settled();
     REQUIRE(router->sheets() == 1);
-    ui.context.lock.setInFront(false);
-    ui.context.lock.setInFront(true);
+    awayForLong(ui);
     CHECK(router->sheets() == 0);
     CHECK(shows(ui, kTitle));
-    Interface::sessionSpeed = 1;
 }
 
 TEST_CASE("A running session is never locked, and the lock comes once its end is written down")
@@ -249,8 +236,8 @@ TEST_CASE("A running session is never locked, and the lock comes once its end is
     REQUIRE(ui.bath.page() == ui::BathPage::After);
     CHECK_FALSE(shows(ui, kTitle));
     CHECK(button(ui, "Diary") == nullptr);
-    REQUIRE_FALSE(ui.show("Diary"));
-    REQUIRE_FALSE(ui.show("KeepPage"));
+    REQUIRE_FALSE(app::showPage(*ui.window, "Diary"));
+    REQUIRE_FALSE(app::showPage(*ui.window, "KeepPage"));
     CHECK(ui.window->property("place").toInt() == ui::Place::Session);
     press(ui, "Fine");
     press(ui, "Save in the diary");
@@ -287,7 +274,7 @@ TEST_CASE("The lock is switched on and off by whoever the device confirms, and b
 {
     const QString row = "Ask for this phone's lock before showing the diary";
     Guarded ui(kOpen);
-    REQUIRE(ui.show("Settings"));
+    REQUIRE(app::showPage(*ui.window, "Settings"));
     for (const bool on : {true, false}) {
         press(ui, row);
         CHECK(shows(ui, "Confirm that it is you"));
@@ -309,7 +296,7 @@ TEST_CASE("The lock is switched on and off by whoever the device confirms, and b
 TEST_CASE("A device that cannot ask after all switches nothing")
 {
     Guarded ui(kOpen, Has::Dialog);
-    REQUIRE(ui.show("Settings"));
+    REQUIRE(app::showPage(*ui.window, "Settings"));
     press(ui, "Ask for this phone's lock before showing the diary");
     ui.lock.answer(Verdict::Unable);
     CHECK(shows(ui, "This phone could not ask for its lock. Nothing was changed."));
@@ -321,7 +308,7 @@ TEST_CASE("Where the device has no lock, none can be switched on, and one that i
     const QString row = "Ask for this phone's lock before showing the diary";
     {
         Guarded ui(kOpen, Has::NoLock);
-        REQUIRE(ui.show("Settings"));
+        REQUIRE(app::showPage(*ui.window, "Settings"));
         CHECK_FALSE(button(ui, row)->isEnabled());
         CHECK(shows(ui, "For this, the phone needs a lock of its own that Firstdew can ask for."));
         press(ui, row);
@@ -332,7 +319,7 @@ TEST_CASE("Where the device has no lock, none can be switched on, and one that i
     CHECK(shows(ui, "The app lock does not hold here"));
     press(ui, "Close");
     CHECK(shows(ui, "Clammy"));
-    REQUIRE(ui.show("Settings"));
+    REQUIRE(app::showPage(*ui.window, "Settings"));
     press(ui, row); // off, with nobody to ask
     CHECK_FALSE(ui.store.lockWanted());
 }
@@ -364,6 +351,7 @@ TEST_CASE("One person's lock is the app's, and what is restored or imported leav
     REQUIRE(ui.store.append(diary::appLockPreference(false))); // Ben alone
     CHECK(ui.store.lockWanted());
     CHECK(ui.context.lock.locked());
+    ui.settled();
     ui.lock.answer(Verdict::Confirmed);
 
     const QString sealed = ui.folder.path() + "/locked.pgp";
