@@ -53,7 +53,7 @@ Window {
         if (covered || troubled)
             return
         around.active = true
-        around.item.tellOfTrouble()
+        around.shown.tellOfTrouble()
     }
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true

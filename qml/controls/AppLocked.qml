@@ -12,8 +12,9 @@ Frame {
     readonly property bool checking: AppLock.asking && !AppLock.prompted
     property bool asked: false
     // Once by itself; where the person left the system's dialog, by the button.
-    Component.onCompleted: { Announce.page(title); Qt.callLater(askOnce) }
-    Connections { target: AppLock; function onChanged() { Qt.callLater(page.askOnce) } }
+    Component.onCompleted: { Announce.page(title); soon.start() }
+    Connections { target: AppLock; function onChanged() { soon.start() } }
+    Timer { id: soon; interval: 0; onTriggered: { page.askOnce(); secret.settle() } } // once the page can be seen
     readonly property string told: AppLock.told
     onToldChanged: if (told !== "") Announce.value(told)
     function askOnce() {
@@ -42,13 +43,14 @@ Frame {
             id: secret
             property bool wanted: false // was asked for here before: the field stays while the answer is checked
             readonly property bool due: AppLock.prompted
-            onDueChanged: settle()
-            Component.onCompleted: settle()
+            onDueChanged: if (due) { wanted = true; fresh = true }
+            Component.onCompleted: if (due) { wanted = true; fresh = true }
+            property bool fresh: false // it was asked for just now
             function settle() {
-                if (!due)
+                if (!fresh)
                     return
-                wanted = true
-                Qt.callLater(secret.takeKeyboard) // once it can be seen
+                fresh = false
+                takeKeyboard()
             }
             label: AppLock.prompt.replace(/[:：\s]+$/, "")
             echoMode: AppLock.hidden && !shown.readable ? TextInput.Password : TextInput.Normal
@@ -69,7 +71,7 @@ Frame {
     }
     Label { visible: text !== ""; Layout.fillWidth: true; text: page.told }
     Label { visible: AppLock.wrong && !secret.wanted; Layout.fillWidth: true; color: Theme.danger; text: qsTr("This phone did not confirm you. Try again.") }
-    ActionButton {
+    dock: ActionButton {
         kind: ButtonFace.Main
         Layout.fillWidth: true
         text: AppLock.switching ? qsTr("Confirm") : qsTr("Unlock")

@@ -39,11 +39,11 @@
     </message>
     <message>
         <source>Firstdew is locked</source>
-        <translation>Firstdew مقفل</translation>
+        <translation>تطبيق Firstdew مقفل</translation>
     </message>
     <message>
         <source>Firstdew: switch the app lock on or off</source>
-        <translation>Firstdew: تشغيل قفل التطبيق أو إيقافه</translation>
+        <translation>تشغيل قفل تطبيق Firstdew أو إيقافه</translation>
     </message>
     <message>
         <source>Open Firstdew</source>
@@ -3863,7 +3863,7 @@
     </message>
     <message>
         <source>Firstdew: switch the app lock on or off</source>
-        <translation>Firstdew: تشغيل قفل التطبيق أو إيقافه</translation>
+        <translation>تشغيل قفل تطبيق Firstdew أو إيقافه</translation>
     </message>
     <message>
         <source>This phone could not ask for its lock. Nothing was changed.</source>
