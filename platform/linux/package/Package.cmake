@@ -67,12 +67,11 @@ if(FIRSTDEW_PACKAGE_ARCHITECTURE)
 else()
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 endif()
-# The QML modules that the pages import are found at run time, so no library names them;
-# tests/package/deb_test.py loads every page with these alone.
-set(qml_modules qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
-  qml6-module-qtqml-models qml6-module-qtqml-workerscript)
-list(JOIN qml_modules ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
-string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", libpam-runtime") # common-auth, which /etc/pam.d/firstdew includes
+# No library names what is found at run time: the QML modules that the pages import, with which alone
+# tests/package/deb_test.py loads every page, and common-auth, which /etc/pam.d/firstdew includes.
+set(at_run_time qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
+  qml6-module-qtqml-models qml6-module-qtqml-workerscript libpam-runtime)
+list(JOIN at_run_time ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
 if(libraries)
   list(JOIN libraries ", " named)
   string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", ${named}")
