@@ -14,7 +14,7 @@ Window {
         Router.place.connect(go)
         Router.page.connect(open)
         Router.back.connect(() => { if (covered) AppLock.leaveAsItIs(); else if (stack) closePage() })
-        Router.sheet.connect(part => { around.active = true; around.item.show(part) })
+        Router.sheet.connect(part => { if (covered) return; around.active = true; around.item.show(part) })
         Store.failed.connect(tellOfTrouble)
         AppLock.changed.connect(follow)
         // A session that was running comes first, and one that has not been written down yet.

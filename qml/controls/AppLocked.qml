@@ -25,7 +25,7 @@ Frame {
             AppLock.ask(why)
     }
     function open() {
-        if (!AppLock.asking)
+        if (!secret.wanted) // also where the system's dialog was lost
             AppLock.ask(why)
         if (!AppLock.prompted || secret.text === "")
             return
@@ -75,7 +75,7 @@ Frame {
         kind: ButtonFace.Main
         Layout.fillWidth: true
         text: AppLock.switching ? qsTr("Confirm") : qsTr("Unlock")
-        enabled: AppLock.prompted ? secret.text !== "" : !AppLock.asking
+        enabled: AppLock.prompted ? secret.text !== "" : !secret.wanted
         onClicked: page.open()
     }
 }

@@ -34,8 +34,7 @@ void AppLock::setInFront(bool inFront)
     m_state = inFront ? situation::afterReturn(m_state, now) : situation::afterLeaving(m_state, now);
     if (inFront) {
         m_away.stop();
-        m_unable = false;                 // a lock may have been set up meanwhile
-        m_asking = m_asking && m_through; // a dialog of the system that was lost is asked for by the button
+        m_unable = false; // a lock may have been set up meanwhile
     } else {
         m_away.start();
     }
