@@ -13,16 +13,48 @@ Window {
         Router.watch(window)
         Router.place.connect(go)
         Router.page.connect(open)
-        Router.back.connect(() => { if (stack) closePage() })
-        Router.sheet.connect(part => { around.active = true; around.item.show(part) })
-        Store.failed.connect(() => { if (!window.troubled) { around.active = true; around.item.tellOfTrouble() } })
+        Router.back.connect(() => { if (covered) AppLock.leaveAsItIs(); else if (stack) closePage() })
+        Router.sheet.connect(part => { if (covered) return; around.active = true; around.item.show(part) })
+        Store.failed.connect(tellOfTrouble)
+        AppLock.changed.connect(follow)
         // A session that was running comes first, and one that has not been written down yet.
         if (BathModel.page !== BathPage.Choose)
             place = Place.Session
+        follow()
     }
     readonly property bool rightToLeft: Appearance.rightToLeft
     /// There is no record to show: nothing may look as if it were empty.
     readonly property bool troubled: Store.trouble !== Trouble.None
+    /// The owner is asked for: nothing of the record is in the window, drawn or told. What was open is kept beside it.
+    readonly property bool covered: AppLock.locked || AppLock.switching
+    property bool uncovered: false // it was once: before that no place is made
+    property bool told: false // that the lock does not hold here
+    property bool troubleWaits: false
+    function follow() {
+        if (AppLock.sessionOnly && (place !== Place.Session || (stack && stack.depth > 0)))
+            go(Place.Session)
+        if (!covered)
+            uncovered = true
+        if (AppLock.unguarded && !told && Router.drawn && !BathModel.busy) {
+            told = true
+            Router.sheet(Part.UnguardedSheetPart)
+        }
+    }
+    onCoveredChanged: {
+        for (let i = Router.sheets; covered && i > 0; --i)
+            Router.closeTopSheet()
+        if (!covered && troubleWaits)
+            tellOfTrouble()
+        if (!covered)
+            soon.restart()
+    }
+    function tellOfTrouble() {
+        troubleWaits = covered
+        if (covered || troubled)
+            return
+        around.active = true
+        around.shown.tellOfTrouble()
+    }
     LayoutMirroring.enabled: rightToLeft
     LayoutMirroring.childrenInherit: true
 
@@ -44,7 +76,7 @@ Window {
 
     function go(where) {
         // A running session is left by its own exits alone.
-        if (BathModel.busy && !BathModel.practice && where !== Place.Session)
+        if ((AppLock.sessionOnly || (BathModel.busy && !BathModel.practice)) && where !== Place.Session)
             return
         const left = stack && stack.depth > 0
         if (left) {
@@ -69,6 +101,12 @@ Window {
     signal arrived(int where)
     /// Escape, and the system's way back: the sheet on top, then the page, then the place. False where there is nothing to leave.
     function goBack() {
+        if (covered) {
+            if (!AppLock.switching)
+                return false
+            AppLock.leaveAsItIs()
+            return true
+        }
         if (Router.closeTopSheet())
             return true
         if (BathModel.busy && place === Place.Session) {
@@ -94,9 +132,11 @@ Window {
         return true
     }
     /// Whether goBack() would leave something.
-    readonly property bool canGoBack: Router.sheets > 0 || place !== Place.Today || !!(stack && stack.depth > 0) || !!(activeFocusItem && activeFocusItem.cursorPosition !== undefined)
+    readonly property bool canGoBack: covered ? AppLock.switching : Router.sheets > 0 || place !== Place.Today || !!(stack && stack.depth > 0) || !!(activeFocusItem && activeFocusItem.cursorPosition !== undefined)
     onCanGoBackChanged: Router.backLeads(canGoBack)
     function open(part) {
+        if (AppLock.sessionOnly)
+            return null
         over.active = true
         openers.push({ item: activeFocusItem, reason: reasonOf(activeFocusItem) })
         const page = stack.show(part)
@@ -134,7 +174,7 @@ Window {
     Timer { id: soon; interval: 0; onTriggered: window.settle() }
     function reasonOf(item: var): int { return item?.focusReason ?? Qt.OtherFocusReason }
     function settle() {
-        if (Router.sheets > 0 || (BathModel.busy && BathModel.running.exits === Exits.TapAnywhere))
+        if (covered || Router.sheets > 0 || (BathModel.busy && BathModel.running.exits === Exits.TapAnywhere))
             return
         const now = activeFocusItem
         if (now && now.visible && now.activeFocusOnTab)
@@ -173,10 +213,11 @@ Window {
     property int reason: Qt.OtherFocusReason // for which `held` has or had it
     // What the first picture has no need of is made after it.
     onFrameSwapped: if (!Router.drawn) afterwards.start()
-    Timer { id: afterwards; interval: 0; onTriggered: Router.drawn = true } // the picture itself is shown first
+    Timer { id: afterwards; interval: 0; onTriggered: { Router.drawn = true; window.follow() } } // the picture itself is shown first
     // Sizes are bound and not left to a layout: a page is made at the size that it keeps.
     Item {
         id: places
+        parent: window.covered ? null : window.contentItem
         x: Theme.safeLeft
         y: Theme.safeTop
         width: window.freeWidth
@@ -195,7 +236,7 @@ Window {
             property bool wanted: current
             readonly property bool current: window.place === name
             onCurrentChanged: if (current) wanted = true
-            active: wanted && !window.troubled
+            active: wanted && (window.uncovered || !window.covered) && !window.troubled
             visible: current
             opacity: 1 - Math.max(Math.abs(window.placeAway), window.placeFaint)
             transform: Translate { x: window.placeAway * window.way }
@@ -216,7 +257,7 @@ Window {
             id: bar
             readonly property var shown: item
             // Nothing but the session while it runs.
-            visible: !(window.place === Place.Session && BathModel.busy)
+            visible: !(window.place === Place.Session && (BathModel.busy || AppLock.sessionOnly))
             x: places.low && window.rightToLeft ? places.width - width : 0
             y: places.height - height
             width: places.low ? Theme.barWidth : places.width
@@ -242,6 +283,7 @@ Window {
     // Pages over the places.
     Loader {
         id: over
+        parent: window.covered ? null : window.contentItem
         x: Theme.safeLeft
         y: Theme.safeTop
         width: window.freeWidth
@@ -251,6 +293,15 @@ Window {
         opacity: 1 - Math.abs(window.pageAway)
         transform: Translate { x: window.pageAway * window.way }
         source: Router.documentOf(Part.PageStackPart)
+    }
+
+    Loader {
+        x: Theme.safeLeft
+        y: Theme.safeTop
+        width: window.freeWidth
+        height: window.freeHeight
+        active: window.covered && !window.troubled
+        source: Router.documentOf(Part.AppLockedPart)
     }
 
     Loader {

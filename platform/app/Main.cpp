@@ -97,13 +97,18 @@ QString outgoingFolder()
     return QStandardPaths::writableLocation(QStandardPaths::CacheLocation) + QStringLiteral("/outgoing");
 }
 
-/// Files are chosen, check-ins felt, notch and bars kept free and hours counted as the system has it.
+/// Files are chosen, check-ins felt, the owner asked for, notch and bars kept free and hours counted as the system has
+/// it.
 void followSystem(app::System& system, const app::Options& options, viewmodels::AppContext& context)
 {
     context.keep.useChooser(system.fileChooser());
     context.caseload.useChooser(system.fileChooser());
     context.feelCheckIns(system.haptics());
     context.announce.use(system.announcer());
+    context.lock.use(system.ownerCheck());
+    QObject::connect(
+        qGuiApp, &QGuiApplication::applicationStateChanged, &context.lock,
+        [&context](Qt::ApplicationState state) { context.lock.setInFront(state == Qt::ApplicationActive); });
     viewmodels::Appearance& appearance = context.appearance;
     const auto keepFree = [&system, &options, &appearance] {
         const auto [left, top, right, bottom] = system.safeArea().insets();

@@ -8,6 +8,7 @@
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
+#include "ports/OwnerCheck.h"
 #include "ports/SafeArea.h"
 #include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
@@ -50,6 +51,7 @@ public:
     [[nodiscard]] ports::SessionNotice& sessionNotice();
     [[nodiscard]] ports::SafeArea& safeArea();
     [[nodiscard]] ports::ClockFormat& clockFormat();
+    [[nodiscard]] ports::OwnerCheck& ownerCheck();
     /// Whether the app takes the system's way back, because it has something to leave. backWanted() follows it.
     void takeBack(bool leads);
     /// Whether a screen reader is on and takes touches first.

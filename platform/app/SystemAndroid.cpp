@@ -5,6 +5,7 @@
 #include "android/AndroidDevice.h"
 #include "android/AndroidFileChooser.h"
 #include "android/AndroidNotifier.h"
+#include "android/AndroidOwnerCheck.h"
 #include "sound/QtVoice.h"
 #include "words/Sentences.h"
 
@@ -32,6 +33,7 @@ struct System::Inside {
     androidside::BathNotice sessionNotice{java};
     androidside::AndroidSafeArea safeArea{java};
     androidside::AndroidClockFormat clockFormat{java};
+    androidside::AndroidOwnerCheck ownerCheck{java};
     std::optional<androidside::AndroidNotifier> notifier;
 };
 
@@ -55,6 +57,8 @@ System::System(const Options&) : m_inside(std::make_unique<Inside>())
                     emit backWanted();
                 else if (what == "spoken" || what == "unspoken")
                     m_inside->clipMaker->answered(what == "spoken");
+                else if (what == "owner" || what == "no-owner")
+                    m_inside->ownerCheck.answered(what == "owner");
                 else if (what == "insets")
                     m_inside->safeArea.look();
                 else
@@ -94,6 +98,7 @@ ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; 
 
 ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
 ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
+ports::OwnerCheck& System::ownerCheck() { return m_inside->ownerCheck; }
 
 void System::takeBack(bool leads)
 {

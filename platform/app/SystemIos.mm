@@ -6,6 +6,7 @@
 #include "ios/AppleDevice.h"
 #include "ios/AppleFileChooser.h"
 #include "ios/AppleNotifier.h"
+#include "ios/AppleOwnerCheck.h"
 #include "ios/AppleShortcuts.h"
 #include "sound/QtVoice.h"
 #include "ports/Absent.h"
@@ -48,6 +49,7 @@ struct System::Inside {
     ports::AbsentSessionNotice sessionNotice;
     iosside::AppleSafeArea safeArea;
     iosside::AppleClockFormat clockFormat;
+    iosside::AppleOwnerCheck ownerCheck;
     std::optional<iosside::AppleNotifier> notifier;
 };
 
@@ -81,6 +83,7 @@ ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; 
 
 ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
 ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
+ports::OwnerCheck& System::ownerCheck() { return m_inside->ownerCheck; }
 void System::takeBack(bool) {} // there is no such way out of an app
 
 bool System::screenReader() const { return m_inside->announcer.listens(); }

@@ -10,6 +10,7 @@
 #include "linux/DesktopSharer.h"
 #include "linux/DesktopSight.h"
 #include "linux/OneWindow.h"
+#include "linux/PamOwnerCheck.h"
 #include "linux/PhoneShell.h"
 #include "linux/PortalChooser.h"
 #include "linux/ReaderAnnouncer.h"
@@ -44,6 +45,7 @@ struct System::Inside {
     linuxside::DesktopSessionNotice sessionNotice;
     ports::AbsentSafeArea safeArea;
     linuxside::DesktopClockFormat clockFormat;
+    linuxside::PamOwnerCheck ownerCheck;
     std::optional<linuxside::DesktopNotifier> notifier;
     std::optional<UpdateRequests> requests;
     linuxside::OneWindow window;
@@ -101,6 +103,7 @@ ports::Haptics& System::haptics() { return m_inside->haptics; }
 ports::SessionNotice& System::sessionNotice() { return m_inside->sessionNotice; }
 ports::SafeArea& System::safeArea() { return m_inside->safeArea; }
 ports::ClockFormat& System::clockFormat() { return m_inside->clockFormat; }
+ports::OwnerCheck& System::ownerCheck() { return m_inside->ownerCheck; }
 void System::takeBack(bool) {} // it comes as a key
 bool System::screenReader() const { return linuxside::screenReaderIsOn(QDBusConnection::sessionBus()); }
 void System::hearOfMotion(std::function<void(bool still)> hear) { m_inside->motion.follow(std::move(hear)); }

@@ -16,7 +16,7 @@ core)
 app)
     build=${BUILD:-build/arm64-app}
     libraries=$libraries,qt6-base-dev,qt6-declarative-dev,qt6-multimedia-dev,qt6-svg-dev,qt6-tools-dev,qt6-tools-dev-tools
-    libraries=$libraries,qt6-l10n-tools,libqpdf-dev,libpulse-dev,libsndfile1-dev,libgl-dev,libvulkan-dev,qml6-module-qtquick,qml6-module-qtquick-layouts
+    libraries=$libraries,qt6-l10n-tools,libqpdf-dev,libpam0g-dev,libpulse-dev,libsndfile1-dev,libgl-dev,libvulkan-dev,qml6-module-qtquick,qml6-module-qtquick-layouts
     libraries=$libraries,qml6-module-qtquick-templates,qml6-module-qtqml,qml6-module-qtqml-models,qml6-module-qtqml-workerscript
     ;;
 *)

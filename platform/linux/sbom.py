@@ -72,7 +72,7 @@ def compiled_in(build, target):
 
 
 def loaded():
-    listed = re.search(r'set\(qml_modules (.*?)\)', (SOURCE / 'platform/linux/package/Package.cmake').read_text(), re.S)
+    listed = re.search(r'set\(at_run_time (.*?)\)', (SOURCE / 'platform/linux/package/Package.cmake').read_text(), re.S)
     return set(listed[1].split())
 
 

@@ -7,6 +7,7 @@
 #include "ports/Haptics.h"
 #include "ports/Notifier.h"
 #include "ports/Opener.h"
+#include "ports/OwnerCheck.h"
 #include "ports/SafeArea.h"
 #include "ports/SessionNotice.h"
 #include "ports/Sharer.h"
@@ -86,6 +87,13 @@ public:
     [[nodiscard]] bool present() const override { return false; }
     void start(std::function<void(const Picture&)>, std::function<void()> failed) override { failed(); }
     void stop() override {}
+};
+
+/// A device without a lock. Nothing offers an app lock there.
+class AbsentOwnerCheck final : public OwnerCheck {
+public:
+    [[nodiscard]] bool available() const override { return false; }
+    void ask(const std::string&, Asking asking) override { asking.done(Verdict::Unable); }
 };
 
 class AbsentOpener final : public Opener {

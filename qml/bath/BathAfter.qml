@@ -36,7 +36,7 @@ Frame {
         onChosen: c => page.comfort = c
     }
     ActionButton {
-        visible: page.comfort === Comfort.NothingFelt
+        visible: page.comfort === Comfort.NothingFelt && !AppLock.sessionOnly
         kind: ButtonFace.Quiet
         text: qsTr("The current would not rise")
         onClicked: Router.openTechnique(BathModel.site)
@@ -74,7 +74,7 @@ Frame {
     }
     Field { id: note; label: qsTr("Note (optional)") }
     Card {
-        visible: page.offered.includes(BathModel.site)
+        visible: page.offered.includes(BathModel.site) && !AppLock.sessionOnly
         Label { Layout.fillWidth: true; text: qsTr("Did somebody teach you this session?") }
         ActionButton { kind: ButtonFace.Quiet; text: qsTr("Mark it"); onClicked: Router.openTaught(BathModel.site) }
     }

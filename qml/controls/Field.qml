@@ -14,6 +14,8 @@ Column {
     property alias echoMode: input.echoMode
     property alias inputMethodHints: input.inputMethodHints
     signal edited(string text)
+    signal accepted()
+    function takeKeyboard() { input.forceActiveFocus(Qt.OtherFocusReason) }
     onProblemChanged: if (problem !== "" && input.activeFocus) Announce.refused(problem)
     Layout.fillWidth: true
     Layout.fillHeight: false
@@ -40,6 +42,7 @@ Column {
         function together(first: string, second: string): string { return first !== "" && second !== "" ? first + ". " + second : first + second }
         readonly property bool hidden: echoMode !== TextInput.Normal
         onTextEdited: field.edited(text)
+        onAccepted: field.accepted()
         background: Rectangle {
             radius: Theme.radiusSmall
             color: Theme.paper

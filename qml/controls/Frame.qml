@@ -58,7 +58,7 @@ Item {
                 Label {
                     visible: frame.personal && Store.several
                     role: Label.Small
-                    text: Store.personName
+                    text: frame.personal ? Store.personName : "" // also out of the tree of accessibility
                     Layout.fillWidth: true
                     Layout.topMargin: -Theme.gap
                 }

@@ -26,10 +26,10 @@ T.CheckBox {
             radius: Theme.radiusSmall
             color: control.checked ? control.mark : Theme.clear
             border.width: 2
-            border.color: control.checked ? control.mark : Theme.edge
+            border.color: !control.enabled ? Theme.line : control.checked ? control.mark : Theme.edge
             Icon { anchors.centerIn: parent; width: Theme.iconSmall; height: Theme.iconSmall; name: "check"; color: control.worrying ? Theme.dangerInk : Theme.mainInk; visible: control.checked }
         }
-        Label { id: words; text: control.text; Layout.fillWidth: true; Layout.rightMargin: Theme.gap; Accessible.ignored: true }
+        Label { id: words; text: control.text; color: control.enabled ? Theme.ink : Theme.inkSoft; Layout.fillWidth: true; Layout.rightMargin: Theme.gap; Accessible.ignored: true }
     }
     background: Rectangle {
         radius: Theme.radius

@@ -32,6 +32,61 @@
     </message>
 </context>
 <context>
+    <name>AppLocked</name>
+    <message>
+        <source>Confirm that it is you</source>
+        <translation>أكّد أنك صاحب الهاتف</translation>
+    </message>
+    <message>
+        <source>Firstdew is locked</source>
+        <translation>تطبيق Firstdew مقفل</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>تشغيل قفل تطبيق Firstdew أو إيقافه</translation>
+    </message>
+    <message>
+        <source>Open Firstdew</source>
+        <translation>فتح Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew asks for this phone&apos;s lock before the app lock is switched on or off.</source>
+        <translation>يطلب Firstdew قفل هذا الهاتف قبل تشغيل قفل التطبيق أو إيقافه.</translation>
+    </message>
+    <message>
+        <source>Your diary opens once this phone&apos;s lock confirms that it is you.</source>
+        <translation>تُفتح يومياتك بعد أن يؤكّد قفل هذا الهاتف أنك صاحبه.</translation>
+    </message>
+    <message>
+        <source>Checking …</source>
+        <translation>جارٍ التحقق …</translation>
+    </message>
+    <message>
+        <source>That was not right. Try again.</source>
+        <translation>هذا غير صحيح. حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>إخفاء ما أكتبه</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>إظهار ما أكتبه</translation>
+    </message>
+    <message>
+        <source>This phone did not confirm you. Try again.</source>
+        <translation>لم يؤكّد هذا الهاتف هويتك. حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Confirm</source>
+        <translation>تأكيد</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>فتح القفل</translation>
+    </message>
+</context>
+<context>
     <name>AsTable</name>
     <message>
         <source>As a table</source>
@@ -3802,6 +3857,30 @@
         <source>Batteries: probably used up</source>
         <translation>البطاريات: نفدت على الأرجح</translation>
     </message>
+    <message>
+        <source>Ask for this phone&apos;s lock before showing the diary</source>
+        <translation>طلب قفل هذا الهاتف قبل عرض اليوميات</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>تشغيل قفل تطبيق Firstdew أو إيقافه</translation>
+    </message>
+    <message>
+        <source>This phone could not ask for its lock. Nothing was changed.</source>
+        <translation>تعذّر على هذا الهاتف طلب قفله. لم يتغيّر شيء.</translation>
+    </message>
+    <message>
+        <source>When Firstdew starts, and when you come back after a minute. A session is never locked.</source>
+        <translation>عند بدء Firstdew، وعند العودة إليه بعد دقيقة. الجلسة لا تُقفل أبدًا.</translation>
+    </message>
+    <message>
+        <source>This phone has no lock that Firstdew can ask for: your diary opens without it.</source>
+        <translation>ليس لهذا الهاتف قفل يستطيع Firstdew طلبه: تُفتح يومياتك بدونه.</translation>
+    </message>
+    <message>
+        <source>For this, the phone needs a lock of its own that Firstdew can ask for.</source>
+        <translation>لهذا يحتاج الهاتف إلى قفل خاص به يستطيع Firstdew طلبه.</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -4587,6 +4666,25 @@
     <message>
         <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
         <translation>ما سُجّل من قبل سليم. وفّر مساحة على الهاتف أو أعد تشغيل التطبيق ثم حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>إغلاق</translation>
+    </message>
+</context>
+<context>
+    <name>UnguardedSheet</name>
+    <message>
+        <source>The app lock does not hold here</source>
+        <translation>قفل التطبيق لا يعمل هنا</translation>
+    </message>
+    <message>
+        <source>It is switched on, but this phone has no lock that Firstdew can ask for. So your diary opened without it.</source>
+        <translation>قفل التطبيق مشغّل، لكن ليس لهذا الهاتف قفل يستطيع Firstdew طلبه. لذلك فُتحت يومياتك بدونه.</translation>
+    </message>
+    <message>
+        <source>Set a screen lock in the phone&apos;s own settings, or switch the app lock off under Settings.</source>
+        <translation>عيّن قفلًا للشاشة في إعدادات الهاتف، أو أوقف قفل التطبيق من «الإعدادات».</translation>
     </message>
     <message>
         <source>Close</source>

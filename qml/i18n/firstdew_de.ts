@@ -32,6 +32,61 @@
     </message>
 </context>
 <context>
+    <name>AppLocked</name>
+    <message>
+        <source>Confirm that it is you</source>
+        <translation>Bestätigen Sie, dass Sie es sind</translation>
+    </message>
+    <message>
+        <source>Firstdew is locked</source>
+        <translation>Firstdew ist gesperrt</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew: App-Sperre ein- oder ausschalten</translation>
+    </message>
+    <message>
+        <source>Open Firstdew</source>
+        <translation>Firstdew öffnen</translation>
+    </message>
+    <message>
+        <source>Firstdew asks for this phone&apos;s lock before the app lock is switched on or off.</source>
+        <translation>Firstdew fragt nach der Sperre dieses Telefons, bevor die App-Sperre ein- oder ausgeschaltet wird.</translation>
+    </message>
+    <message>
+        <source>Your diary opens once this phone&apos;s lock confirms that it is you.</source>
+        <translation>Ihr Tagebuch öffnet sich, sobald die Sperre dieses Telefons bestätigt, dass Sie es sind.</translation>
+    </message>
+    <message>
+        <source>Checking …</source>
+        <translation>Wird geprüft …</translation>
+    </message>
+    <message>
+        <source>That was not right. Try again.</source>
+        <translation>Das war nicht richtig. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Verbergen, was ich schreibe</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Zeigen, was ich schreibe</translation>
+    </message>
+    <message>
+        <source>This phone did not confirm you. Try again.</source>
+        <translation>Dieses Telefon hat Sie nicht bestätigt. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Confirm</source>
+        <translation>Bestätigen</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Entsperren</translation>
+    </message>
+</context>
+<context>
     <name>AsTable</name>
     <message>
         <source>As a table</source>
@@ -3718,6 +3773,30 @@
         <source>Batteries: probably used up</source>
         <translation>Batterien: wahrscheinlich leer</translation>
     </message>
+    <message>
+        <source>Ask for this phone&apos;s lock before showing the diary</source>
+        <translation>Nach der Sperre dieses Telefons fragen, bevor das Tagebuch erscheint</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew: App-Sperre ein- oder ausschalten</translation>
+    </message>
+    <message>
+        <source>This phone could not ask for its lock. Nothing was changed.</source>
+        <translation>Dieses Telefon konnte nicht nach seiner Sperre fragen. Es wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <source>When Firstdew starts, and when you come back after a minute. A session is never locked.</source>
+        <translation>Wenn Firstdew startet und wenn Sie nach einer Minute zurückkommen. Eine Sitzung wird nie gesperrt.</translation>
+    </message>
+    <message>
+        <source>This phone has no lock that Firstdew can ask for: your diary opens without it.</source>
+        <translation>Dieses Telefon hat keine Sperre, nach der Firstdew fragen kann: Ihr Tagebuch öffnet sich ohne sie.</translation>
+    </message>
+    <message>
+        <source>For this, the phone needs a lock of its own that Firstdew can ask for.</source>
+        <translation>Dafür braucht das Telefon eine eigene Sperre, nach der Firstdew fragen kann.</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -4479,6 +4558,25 @@
     <message>
         <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
         <translation>Was vorher aufgezeichnet war, ist sicher. Schaffen Sie Platz auf dem Telefon oder starten Sie die App neu, dann versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>UnguardedSheet</name>
+    <message>
+        <source>The app lock does not hold here</source>
+        <translation>Die App-Sperre wirkt hier nicht</translation>
+    </message>
+    <message>
+        <source>It is switched on, but this phone has no lock that Firstdew can ask for. So your diary opened without it.</source>
+        <translation>Sie ist eingeschaltet, aber dieses Telefon hat keine Sperre, nach der Firstdew fragen kann. Darum hat sich Ihr Tagebuch ohne sie geöffnet.</translation>
+    </message>
+    <message>
+        <source>Set a screen lock in the phone&apos;s own settings, or switch the app lock off under Settings.</source>
+        <translation>Richten Sie in den Einstellungen des Telefons eine Bildschirmsperre ein, oder schalten Sie die App-Sperre unter „Einstellungen“ aus.</translation>
     </message>
     <message>
         <source>Close</source>

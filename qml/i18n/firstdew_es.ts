@@ -32,6 +32,61 @@
     </message>
 </context>
 <context>
+    <name>AppLocked</name>
+    <message>
+        <source>Confirm that it is you</source>
+        <translation>Confirme que es usted</translation>
+    </message>
+    <message>
+        <source>Firstdew is locked</source>
+        <translation>Firstdew está bloqueado</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew: activar o desactivar el bloqueo de la aplicación</translation>
+    </message>
+    <message>
+        <source>Open Firstdew</source>
+        <translation>Abrir Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew asks for this phone&apos;s lock before the app lock is switched on or off.</source>
+        <translation>Firstdew pide el bloqueo de este teléfono antes de activar o desactivar el bloqueo de la aplicación.</translation>
+    </message>
+    <message>
+        <source>Your diary opens once this phone&apos;s lock confirms that it is you.</source>
+        <translation>Su diario se abre cuando el bloqueo de este teléfono confirma que es usted.</translation>
+    </message>
+    <message>
+        <source>Checking …</source>
+        <translation>Comprobando…</translation>
+    </message>
+    <message>
+        <source>That was not right. Try again.</source>
+        <translation>No es correcto. Inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Ocultar lo que escribo</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Mostrar lo que escribo</translation>
+    </message>
+    <message>
+        <source>This phone did not confirm you. Try again.</source>
+        <translation>Este teléfono no le ha reconocido. Inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Confirm</source>
+        <translation>Confirmar</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Desbloquear</translation>
+    </message>
+</context>
+<context>
     <name>AsTable</name>
     <message>
         <source>As a table</source>
@@ -3718,6 +3773,30 @@
         <source>Batteries: probably used up</source>
         <translation>Pilas: probablemente gastadas</translation>
     </message>
+    <message>
+        <source>Ask for this phone&apos;s lock before showing the diary</source>
+        <translation>Pedir el bloqueo de este teléfono antes de mostrar el diario</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew: activar o desactivar el bloqueo de la aplicación</translation>
+    </message>
+    <message>
+        <source>This phone could not ask for its lock. Nothing was changed.</source>
+        <translation>Este teléfono no ha podido pedir su bloqueo. No se ha cambiado nada.</translation>
+    </message>
+    <message>
+        <source>When Firstdew starts, and when you come back after a minute. A session is never locked.</source>
+        <translation>Al iniciar Firstdew y al volver después de un minuto. Una sesión nunca se bloquea.</translation>
+    </message>
+    <message>
+        <source>This phone has no lock that Firstdew can ask for: your diary opens without it.</source>
+        <translation>Este teléfono no tiene un bloqueo que Firstdew pueda pedir: su diario se abre sin él.</translation>
+    </message>
+    <message>
+        <source>For this, the phone needs a lock of its own that Firstdew can ask for.</source>
+        <translation>Para esto, el teléfono necesita un bloqueo propio que Firstdew pueda pedir.</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -4479,6 +4558,25 @@
     <message>
         <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
         <translation>Lo anotado antes está a salvo. Haga sitio en el teléfono o reinicie la aplicación y vuelva a intentarlo.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>UnguardedSheet</name>
+    <message>
+        <source>The app lock does not hold here</source>
+        <translation>El bloqueo de la aplicación no funciona aquí</translation>
+    </message>
+    <message>
+        <source>It is switched on, but this phone has no lock that Firstdew can ask for. So your diary opened without it.</source>
+        <translation>Está activado, pero este teléfono no tiene un bloqueo que Firstdew pueda pedir. Por eso su diario se ha abierto sin él.</translation>
+    </message>
+    <message>
+        <source>Set a screen lock in the phone&apos;s own settings, or switch the app lock off under Settings.</source>
+        <translation>Ponga un bloqueo de pantalla en los ajustes del teléfono, o desactive el bloqueo de la aplicación en Ajustes.</translation>
     </message>
     <message>
         <source>Close</source>

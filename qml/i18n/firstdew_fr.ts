@@ -32,6 +32,61 @@
     </message>
 </context>
 <context>
+    <name>AppLocked</name>
+    <message>
+        <source>Confirm that it is you</source>
+        <translation>Confirmez que c’est bien vous</translation>
+    </message>
+    <message>
+        <source>Firstdew is locked</source>
+        <translation>Firstdew est verrouillé</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew : activer ou désactiver le verrouillage</translation>
+    </message>
+    <message>
+        <source>Open Firstdew</source>
+        <translation>Ouvrir Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew asks for this phone&apos;s lock before the app lock is switched on or off.</source>
+        <translation>Firstdew demande le verrouillage de ce téléphone avant d’activer ou de désactiver celui de l’application.</translation>
+    </message>
+    <message>
+        <source>Your diary opens once this phone&apos;s lock confirms that it is you.</source>
+        <translation>Votre journal s’ouvre dès que le verrouillage de ce téléphone confirme que c’est bien vous.</translation>
+    </message>
+    <message>
+        <source>Checking …</source>
+        <translation>Vérification…</translation>
+    </message>
+    <message>
+        <source>That was not right. Try again.</source>
+        <translation>Ce n’est pas correct. Réessayez.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Masquer ce que j’écris</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Montrer ce que j’écris</translation>
+    </message>
+    <message>
+        <source>This phone did not confirm you. Try again.</source>
+        <translation>Ce téléphone ne vous a pas reconnu. Réessayez.</translation>
+    </message>
+    <message>
+        <source>Confirm</source>
+        <translation>Confirmer</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Déverrouiller</translation>
+    </message>
+</context>
+<context>
     <name>AsTable</name>
     <message>
         <source>As a table</source>
@@ -3718,6 +3773,30 @@
         <source>Batteries: probably used up</source>
         <translation>Piles&#xa0;: probablement vides</translation>
     </message>
+    <message>
+        <source>Ask for this phone&apos;s lock before showing the diary</source>
+        <translation>Demander le verrouillage de ce téléphone avant d’afficher le journal</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew : activer ou désactiver le verrouillage</translation>
+    </message>
+    <message>
+        <source>This phone could not ask for its lock. Nothing was changed.</source>
+        <translation>Ce téléphone n’a pas pu demander son verrouillage. Rien n’a été modifié.</translation>
+    </message>
+    <message>
+        <source>When Firstdew starts, and when you come back after a minute. A session is never locked.</source>
+        <translation>Au démarrage de Firstdew, et quand vous y revenez après une minute. Une séance n’est jamais verrouillée.</translation>
+    </message>
+    <message>
+        <source>This phone has no lock that Firstdew can ask for: your diary opens without it.</source>
+        <translation>Ce téléphone n’a pas de verrouillage que Firstdew puisse demander : votre journal s’ouvre sans lui.</translation>
+    </message>
+    <message>
+        <source>For this, the phone needs a lock of its own that Firstdew can ask for.</source>
+        <translation>Pour cela, le téléphone doit avoir son propre verrouillage, que Firstdew puisse demander.</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -4479,6 +4558,25 @@
     <message>
         <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
         <translation>Ce qui était déjà enregistré est en sécurité. Libérez de la place sur le téléphone ou redémarrez l’application, puis réessayez.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+</context>
+<context>
+    <name>UnguardedSheet</name>
+    <message>
+        <source>The app lock does not hold here</source>
+        <translation>Le verrouillage de l’application ne fonctionne pas ici</translation>
+    </message>
+    <message>
+        <source>It is switched on, but this phone has no lock that Firstdew can ask for. So your diary opened without it.</source>
+        <translation>Il est activé, mais ce téléphone n’a pas de verrouillage que Firstdew puisse demander. Votre journal s’est donc ouvert sans lui.</translation>
+    </message>
+    <message>
+        <source>Set a screen lock in the phone&apos;s own settings, or switch the app lock off under Settings.</source>
+        <translation>Définissez un verrouillage de l’écran dans les réglages du téléphone, ou désactivez celui de l’application dans Réglages.</translation>
     </message>
     <message>
         <source>Close</source>

@@ -32,6 +32,61 @@
     </message>
 </context>
 <context>
+    <name>AppLocked</name>
+    <message>
+        <source>Confirm that it is you</source>
+        <translation>Confirme que é você</translation>
+    </message>
+    <message>
+        <source>Firstdew is locked</source>
+        <translation>O Firstdew está bloqueado</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew: ativar ou desativar o bloqueio do aplicativo</translation>
+    </message>
+    <message>
+        <source>Open Firstdew</source>
+        <translation>Abrir o Firstdew</translation>
+    </message>
+    <message>
+        <source>Firstdew asks for this phone&apos;s lock before the app lock is switched on or off.</source>
+        <translation>O Firstdew pede o bloqueio deste telefone antes de ativar ou desativar o bloqueio do aplicativo.</translation>
+    </message>
+    <message>
+        <source>Your diary opens once this phone&apos;s lock confirms that it is you.</source>
+        <translation>Seu diário abre assim que o bloqueio deste telefone confirmar que é você.</translation>
+    </message>
+    <message>
+        <source>Checking …</source>
+        <translation>Verificando…</translation>
+    </message>
+    <message>
+        <source>That was not right. Try again.</source>
+        <translation>Não está certo. Tente de novo.</translation>
+    </message>
+    <message>
+        <source>Hide what I type</source>
+        <translation>Ocultar o que digito</translation>
+    </message>
+    <message>
+        <source>Show what I type</source>
+        <translation>Mostrar o que digito</translation>
+    </message>
+    <message>
+        <source>This phone did not confirm you. Try again.</source>
+        <translation>Este telefone não confirmou que é você. Tente de novo.</translation>
+    </message>
+    <message>
+        <source>Confirm</source>
+        <translation>Confirmar</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Desbloquear</translation>
+    </message>
+</context>
+<context>
     <name>AsTable</name>
     <message>
         <source>As a table</source>
@@ -3718,6 +3773,30 @@
         <source>Batteries: probably used up</source>
         <translation>Pilhas: provavelmente gastas</translation>
     </message>
+    <message>
+        <source>Ask for this phone&apos;s lock before showing the diary</source>
+        <translation>Pedir o bloqueio deste telefone antes de mostrar o diário</translation>
+    </message>
+    <message>
+        <source>Firstdew: switch the app lock on or off</source>
+        <translation>Firstdew: ativar ou desativar o bloqueio do aplicativo</translation>
+    </message>
+    <message>
+        <source>This phone could not ask for its lock. Nothing was changed.</source>
+        <translation>Este telefone não conseguiu pedir seu bloqueio. Nada foi alterado.</translation>
+    </message>
+    <message>
+        <source>When Firstdew starts, and when you come back after a minute. A session is never locked.</source>
+        <translation>Quando o Firstdew inicia e quando você volta depois de um minuto. Uma sessão nunca é bloqueada.</translation>
+    </message>
+    <message>
+        <source>This phone has no lock that Firstdew can ask for: your diary opens without it.</source>
+        <translation>Este telefone não tem um bloqueio que o Firstdew possa pedir: seu diário abre sem ele.</translation>
+    </message>
+    <message>
+        <source>For this, the phone needs a lock of its own that Firstdew can ask for.</source>
+        <translation>Para isso, o telefone precisa de um bloqueio próprio que o Firstdew possa pedir.</translation>
+    </message>
 </context>
 <context>
     <name>SettingsPage</name>
@@ -4479,6 +4558,25 @@
     <message>
         <source>What was recorded before is safe. Make room on the phone or restart the app, then try again.</source>
         <translation>O que foi registrado antes está seguro. Libere espaço no celular ou reinicie o app e tente de novo.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+</context>
+<context>
+    <name>UnguardedSheet</name>
+    <message>
+        <source>The app lock does not hold here</source>
+        <translation>O bloqueio do aplicativo não funciona aqui</translation>
+    </message>
+    <message>
+        <source>It is switched on, but this phone has no lock that Firstdew can ask for. So your diary opened without it.</source>
+        <translation>Ele está ativado, mas este telefone não tem um bloqueio que o Firstdew possa pedir. Por isso seu diário abriu sem ele.</translation>
+    </message>
+    <message>
+        <source>Set a screen lock in the phone&apos;s own settings, or switch the app lock off under Settings.</source>
+        <translation>Defina um bloqueio de tela nas configurações do telefone ou desative o bloqueio do aplicativo em Ajustes.</translation>
     </message>
     <message>
         <source>Close</source>

@@ -55,6 +55,21 @@ Frame {
             value: ""
             onClicked: Router.page(Part.KeepPagePart)
         },
+        TickRow {
+            text: qsTr("Ask for this phone's lock before showing the diary")
+            checked: AppLock.on
+            enabled: AppLock.available || AppLock.on
+            onClicked: AppLock.change(qsTr("Firstdew: switch the app lock on or off"))
+        },
+        Label {
+            role: Label.Small
+            Layout.fillWidth: true
+            Layout.topMargin: -Theme.gap
+            text: AppLock.failed ? qsTr("This phone could not ask for its lock. Nothing was changed.")
+                : AppLock.available ? qsTr("When Firstdew starts, and when you come back after a minute. A session is never locked.")
+                : AppLock.on ? qsTr("This phone has no lock that Firstdew can ask for: your diary opens without it.")
+                : qsTr("For this, the phone needs a lock of its own that Firstdew can ask for.")
+        },
         TickRow { text: qsTr("I teach others"); checked: CaseloadModel.teaches; onClicked: CaseloadModel.teaches = !CaseloadModel.teaches },
         PlanRow {
             visible: CaseloadModel.teaches

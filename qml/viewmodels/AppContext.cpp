@@ -33,6 +33,7 @@ AppContext& AppContext::of(const QQmlEngine& engine)
 }
 
 Announce* Announce::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).announce); }
+AppLock* AppLock::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).lock); }
 Store* Store::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).store); }
 Appearance* Appearance::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).appearance); }
 BathModel* BathModel::create(QQmlEngine* engine, QJSEngine*) { return lent(AppContext::of(*engine).bath); }

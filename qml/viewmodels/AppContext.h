@@ -1,6 +1,7 @@
 #pragma once
 
 #include "Announce.h"
+#include "AppLock.h"
 #include "Appearance.h"
 #include "BathModel.h"
 #include "CaseloadModel.h"
@@ -38,6 +39,7 @@ struct AppContext {
     SummaryModel& summary;
     ScanModel& scan;
     Announce announce{store, bath};
+    AppLock lock{store, bath};
     TodayModel today{store};
     DiaryModel diary{store};
     PlanModel plan{store};

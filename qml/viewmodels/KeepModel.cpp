@@ -4,6 +4,7 @@
 #include "Tokens.h"
 #include "codec/RecordJson.h"
 #include "codec/Tally.h"
+#include "diary/AppLock.h"
 #include "exchange/Calendar.h"
 #include "exchange/CareSheetFile.h"
 #include "exchange/Fhir.h"
@@ -163,14 +164,23 @@ bool KeepModel::longEnough(const QString& passphrase)
     return static_cast<std::size_t>(passphrase.toUcs4().size()) >= journal::kLeastPassphrase;
 }
 
+/// What comes in was locked by another device's lock, or by none: here it stays as it is.
+void KeepModel::keepLock(bool on)
+{
+    if (m_store.isOpen() && m_store.lockWanted() != on)
+        m_store.recordForAll(diary::appLockPreference(on));
+}
+
 ui::FileResult KeepModel::restore(const QString& file, const QString& passphrase)
 {
     const auto facts = factsIn(file, passphrase);
     if (!facts)
         return refused(facts.error());
+    const bool locked = m_store.lockWanted();
     m_store.journalForWholeStoreActs().reset();
     const auto restored = journal::restore(m_store.file(), *facts);
     m_store.reopen();
+    keepLock(locked);
     return restored ? done(text(restored->kept.string())) : refused(restored.error());
 }
 
@@ -209,13 +219,16 @@ ui::BackUpRead KeepModel::takeOver(const QString& file, const QString& passphras
     const auto facts = factsIn(file, passphrase);
     if (!facts)
         return unread(facts.error());
+    const bool locked = m_store.lockWanted();
     m_store.journalForWholeStoreActs().reset();
     const auto restored = journal::restore(m_store.file(), *facts);
     m_store.reopen();
     if (!restored)
         return unread(restored.error());
     const bool whole = m_store.allFacts() == *facts;
-    return {true, whole, whole ? QString() : words::errorSentence({"move-incomplete", file.toStdString(), {}}), tally(),
+    const ui::RecordTally here = tally(); // to be compared with the other phone's
+    keepLock(locked);
+    return {true, whole, whole ? QString() : words::errorSentence({"move-incomplete", file.toStdString(), {}}), here,
             text(restored->kept.string())};
 }
 
@@ -266,9 +279,11 @@ ui::FileResult KeepModel::importFrom(const QString& file, bool asNewPerson)
         return refused(sheets.error());
     if (!journal)
         return failed(m_store.errorText());
+    const bool locked = m_store.lockWanted();
     const auto imported = journal::importInto(*journal, std::move(incoming.value()),
                                               asNewPerson ? journal::Doubtful::AsNewPerson : journal::Doubtful::Refuse);
     m_store.reload();
+    keepLock(locked);
     if (imported)
         return done(text(imported->kept.string()));
     ui::FileResult out = refused(imported.error());

@@ -83,6 +83,7 @@ private:
     [[nodiscard]] std::string fileName(const QString& ending) const;
     void save(std::vector<ports::OutFile> files, Told told);
     void dropCopies();
+    void keepLock(bool on);
     void saveAndTell(std::vector<ports::OutFile> files);
     [[nodiscard]] ui::FileResult written(const std::vector<ports::OutFile>& files) const;
 

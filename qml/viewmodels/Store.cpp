@@ -1,5 +1,6 @@
 #include "Store.h"
 
+#include "diary/AppLock.h"
 #include "journal/People.h"
 #include "words/Announced.h"
 #include "words/Errors.h"
@@ -240,6 +241,19 @@ std::optional<std::string> Store::append(Payload payload, std::optional<LocalTim
     facts.push_back(factOf(std::move(payload), happened.value_or(now()), std::move(corrects)));
     auto ids = write(std::move(facts), Assess::AtOnce);
     return ids ? std::optional(std::move(ids->front())) : std::nullopt;
+}
+
+bool Store::lockWanted() const { return diary::lockWanted(allFacts()); }
+
+bool Store::recordForAll(const Preference& setting)
+{
+    std::vector<Fact> facts{factOf(setting, now(), {})};
+    for (const auto& id : personsIn(allFacts()))
+        if (id != m_content.reader.person()) {
+            facts.push_back(factOf(setting, now(), {}));
+            facts.back().person = id;
+        }
+    return write(std::move(facts), Assess::AtOnce).has_value();
 }
 
 bool Store::retract(const std::string& id, std::string reason)

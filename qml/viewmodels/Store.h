@@ -81,6 +81,10 @@ public:
     /// replaces.
     std::optional<std::string> append(facts::Payload payload, std::optional<facts::LocalTime> happened = {},
                                       std::string corrects = {});
+    /// Whether anybody whose record is here wants the app locked.
+    [[nodiscard]] bool lockWanted() const;
+    /// Records a setting of the app itself, for everybody whose record is here.
+    bool recordForAll(const facts::Preference& setting);
     /// Withdraws the fact of that id.
     bool retract(const std::string& id, std::string reason);
     /// Begins the record of somebody further and makes it the present one. Gives the id.

@@ -2,6 +2,7 @@
 #include "android/AndroidDevice.h"
 #include "android/AndroidFileChooser.h"
 #include "android/AndroidNotifier.h"
+#include "android/AndroidOwnerCheck.h"
 #include "journal/OwnFile.h"
 
 #include <algorithm>
@@ -447,6 +448,36 @@ TEST_CASE("what is saved lies in the cache until Java has copied it to the place
     phone.trouble = "android.content.ActivityNotFoundException";
     CHECK_FALSE(chooser.save("a title", {{"a.pgp", "sealed"}}, hear));
     std::filesystem::remove_all(folder);
+}
+
+TEST_CASE("the phone's own lock is asked for, and only its word confirms")
+{
+    using Verdict = AndroidOwnerCheck::Verdict;
+    Phone phone;
+    const JavaSide java(phone.java.machine(), phone.java.context());
+    AndroidOwnerCheck check(java);
+    for (const bool secure : {false, true}) {
+        phone.answer = {{"secure", secure}};
+        CHECK(check.available() == secure);
+    }
+    std::vector<Verdict> verdicts;
+    const AndroidOwnerCheck::Asking asking{{}, {}, [&](Verdict v) { verdicts.push_back(v); }};
+    check.answered(true); // nobody asked
+    check.ask("Open Firstdew", asking);
+    CHECK(phone.asked.back() == std::pair<std::string, nlohmann::json>("confirm", {{"why", "Open Firstdew"}}));
+    CHECK(verdicts.empty());
+    check.answered(true);
+    check.answered(true); // once
+    check.ask("Open Firstdew", asking);
+    check.answered(false);
+    check.ask("Open Firstdew", asking);
+    check.drop();
+    check.answered(true);
+    CHECK(verdicts == std::vector{Verdict::Confirmed, Verdict::Dropped});
+    phone.trouble = "java.lang.IllegalStateException";
+    CHECK_FALSE(check.available());
+    check.ask("Open Firstdew", asking);
+    CHECK(verdicts.back() == Verdict::Unable);
 }
 
 TEST_CASE("the phone's edges, its clock and a tick come from Java")

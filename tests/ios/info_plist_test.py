@@ -1,4 +1,5 @@
-"""The app's entry for iOS: shortcuts lead to places that the app has, with a title in each language.
+"""The app's entry for iOS: shortcuts lead to places that the app has, and what the system
+shows of it is there in each language.
 
 Usage: info_plist_test.py SOURCE-FOLDER"""
 import pathlib
@@ -18,11 +19,13 @@ assert [i['UIApplicationShortcutItemType'] for i in items] == ['today', 'bath'],
 titles = {i['UIApplicationShortcutItemTitle'] for i in items}
 for item in items:
     assert f'"{item["UIApplicationShortcutItemType"]}"' in places, places
+texts = titles | {'NSFaceIDUsageDescription'}
+assert plist['NSFaceIDUsageDescription'], plist
 build = (SOURCE / 'platform/app/CMakeLists.txt').read_text()
 for language in plist['CFBundleLocalizations']:
     if language == 'en':  # the titles themselves
         continue
     text = (IOS / f'{language}.lproj/InfoPlist.strings').read_text(encoding='utf-8')
     lines = dict(re.findall(r'^"(.*)" = "(.+)";$', text, re.M))
-    assert set(lines) == titles and not titles & set(lines.values()), (language, lines)
+    assert set(lines) == texts and not titles & set(lines.values()), (language, lines)
     assert re.search(rf'foreach\(language.*\b{language}\b', build), f'{language} is not in the bundle'

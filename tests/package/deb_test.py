@@ -26,7 +26,7 @@ HOME = f"/home/{PERSON}"
 # What a package manager keeps for itself.
 KEPT_BY_DPKG = re.compile(r"^/(var/(lib/(dpkg|apt|systemd)|log|cache)|etc/(apt|resolv\.conf)|tmp|dev|proc|sys|run)(/|$)")
 TRIPLET = subprocess.run(["dpkg-architecture", "-qDEB_HOST_MULTIARCH"], text=True, check=True, stdout=subprocess.PIPE).stdout.strip()
-PLACES = ["usr/bin/firstdew", "usr/bin/firstdew-cli", "usr/share/applications/firstdew.desktop",
+PLACES = ["etc/pam.d/firstdew", "usr/bin/firstdew", "usr/bin/firstdew-cli", "usr/share/applications/firstdew.desktop",
           "usr/share/metainfo/org.firstdew.firstdew.metainfo.xml", "usr/share/icons/hicolor/scalable/apps/firstdew.svg",
           *(f"usr/share/icons/hicolor/{n}x{n}/apps/firstdew.png" for n in (48, 64, 128, 256)),
           f"usr/lib/{TRIPLET}/firstdew/firstdew-speaker",

@@ -2,8 +2,10 @@
 
 #include "AppContext.h"
 #include "Application.h"
+#include "FakeLock.h"
 #include "Pages.h"
 #include "SystemClock.h"
+#include "diary/AppLock.h"
 #include "ports/Absent.h"
 
 #include <catch2/catch.hpp>
@@ -92,6 +94,8 @@ struct Interface {
         if (!made)
             fill();
         QGuiApplication::setLayoutDirection(direction);
+        if (deviceLock != nullptr)
+            context.lock.use(*deviceLock);
         context.giveTo(engine);
         engine.addImportPath("qrc:/");
         engine.load(QUrl("qrc:/Firstdew/AppWindow.qml"));
@@ -242,8 +246,24 @@ struct Interface {
         return found != nullptr && found->setProperty("at", at);
     }
 
+    /// The page that covers everything: asked through the app, after a wrong answer, or in a dialog of the system.
+    bool showLock(const QString& step)
+    {
+        device.through = step != "dialog";
+        context.lock.use(device);
+        store.recordForAll(diary::appLockPreference(true));
+        settled();
+        if (step == "wrong")
+            device.reply("not that");
+        return context.lock.locked();
+    }
+
     bool show(const QString& page)
     {
+        if (store.lockWanted())
+            store.recordForAll(diary::appLockPreference(false));
+        if (page.startsWith("Lock:"))
+            return showLock(page.mid(5));
         if (page.startsWith("Bath:"))
             return showBath(page.mid(5));
         return app::showPage(*window, page);
@@ -254,6 +274,8 @@ struct Interface {
     QString file;
     /// 0: the clock of sessions stands. On a busy machine seconds go by between two lines of a test.
     inline static double sessionSpeed = 1;
+    /// What asks for the owner; without it the device has no lock.
+    inline static ports::OwnerCheck* deviceLock = nullptr;
     app::SystemClock clock;
     viewmodels::Store store;
     viewmodels::Appearance appearance;
@@ -263,6 +285,7 @@ struct Interface {
     ports::AbsentSessionNotice notice;
     ports::AbsentSharer sharer;
     ports::AbsentOpener opener;
+    FakeLock device; ///< of showLock()
     viewmodels::BathModel bath{store, {voice, wake, haptics, notice}};
     FakeCamera camera;
     viewmodels::ScanModel scan{camera};
@@ -278,6 +301,8 @@ inline QStringList pages()
     for (const char* step : {"screening", "blocked", "question", "line", "prepare", "run", "alarm", "under", "after",
                              "as-last", "practice", "practice-list", "practice-hold", "practice-over"})
         out << QString("Bath:") + step;
+    for (const char* step : {"asked", "wrong", "dialog"})
+        out << QString("Lock:") + step;
     return out;
 }
 

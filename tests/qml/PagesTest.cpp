@@ -173,6 +173,7 @@ TEST_CASE("Whether the way back leads anywhere is known beforehand, on every pag
     }
     CHECK(told.contains(true));
     CHECK_FALSE(told.constLast());
+    REQUIRE(ui.show("Today")); // nothing lies over the lock
     emit router->sheet(ui::Part::TroubleSheetPart);
     ui.settled();
     CHECK(leads());
@@ -218,8 +219,8 @@ TEST_CASE("Where there are several people, every page and the running session sa
     REQUIRE(ui.store.addPerson(Person{"Berta", LocalDate::parse("1992-05-01"), {}, {}, {}}));
     ui.fillFor("Berta");
     // Of all of them, or of somebody whose record is elsewhere.
-    const QStringList ofNobodyHere{"About",    "People",        "MovePage",    "Caseload",
-                                   "CasePage", "MakeSheetPage", "HandOverPage"};
+    const QStringList ofNobodyHere{"About",         "People",       "MovePage",   "Caseload",   "CasePage",
+                                   "MakeSheetPage", "HandOverPage", "Lock:asked", "Lock:wrong", "Lock:dialog"};
     for (const QString& page : pages()) {
         if (ofNobodyHere.contains(page))
             continue;
@@ -576,8 +577,9 @@ TEST_CASE("A language chosen later is spoken at once, on pages already open")
     QLocale::setDefault(words::localeFor("en"));
 }
 
-// Not a test: pictures of the steps of a bath, to be looked at. Run with "[.pictures]" and FIRSTDEW_PICTURES=FOLDER,
-// FIRSTDEW_LANGUAGE=en|de|es|fr|pt_BR|ar, FIRSTDEW_SIZE=390x844, FIRSTDEW_SCALE=1.
+// Not a test: pictures of the steps of a bath and of the lock, to be looked at. Run with "[.pictures]" and
+// FIRSTDEW_PICTURES=FOLDER, FIRSTDEW_LANGUAGE=en|de|es|fr|pt_BR|ar, FIRSTDEW_SIZE=390x844, FIRSTDEW_SCALE=1,
+// FIRSTDEW_THEME=light|dark.
 TEST_CASE("Pictures of a bath", "[.pictures]")
 {
     needApplication();
@@ -588,11 +590,13 @@ TEST_CASE("Pictures of a bath", "[.pictures]")
     QLocale::setDefault(words::localeFor(language));
     const QStringList size = qEnvironmentVariable("FIRSTDEW_SIZE", "390x844").split('x');
     const double scale = qEnvironmentVariable("FIRSTDEW_SCALE", "1").toDouble();
-    Interface ui({size[0].toInt(), size[1].toInt()}, "light", scale, QLocale().textDirection());
+    Interface ui({size[0].toInt(), size[1].toInt()}, qEnvironmentVariable("FIRSTDEW_THEME", "light"), scale,
+                 QLocale().textDirection());
     for (const QString& page : pages())
-        if (page.startsWith("Bath:")) {
+        if (page.contains(':')) {
             REQUIRE(ui.show(page));
-            CHECK(ui.settled().save(qEnvironmentVariable("FIRSTDEW_PICTURES") + "/" + page.mid(5) + ".png"));
+            const QString name = page.startsWith("Bath:") ? page.mid(5) : page.toLower().replace(':', '-');
+            CHECK(ui.settled().save(qEnvironmentVariable("FIRSTDEW_PICTURES") + "/" + name + ".png"));
         }
     QCoreApplication::removeTranslator(&translator);
 }

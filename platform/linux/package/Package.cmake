@@ -10,6 +10,10 @@ file(MAKE_DIRECTORY ${made})
 install(TARGETS firstdew firstdew-cli RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
 install(FILES assets/desktop/firstdew.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(FILES assets/appstream/org.firstdew.firstdew.metainfo.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/metainfo)
+# What the app lock asks of the system's own accounts. The administrator may change it.
+install(FILES ${here}/firstdew.pam DESTINATION /etc/pam.d RENAME firstdew)
+file(WRITE ${made}/conffiles "/etc/pam.d/firstdew\n")
+set(CPACK_DEBIAN_PACKAGE_CONTROL_EXTRA ${made}/conffiles)
 install(FILES assets/desktop/firstdew.svg DESTINATION ${CMAKE_INSTALL_DATADIR}/icons/hicolor/scalable/apps)
 
 set(package_files)
@@ -58,16 +62,16 @@ set(FIRSTDEW_PACKAGE_ARCHITECTURE "" CACHE STRING "Of a package that is built on
 if(FIRSTDEW_PACKAGE_ARCHITECTURE)
   # dpkg-shlibdeps asks about installed packages, and those of another architecture are not: the libraries by name.
   set(CPACK_DEBIAN_PACKAGE_ARCHITECTURE ${FIRSTDEW_PACKAGE_ARCHITECTURE})
-  set(libraries libc6 libfmt9 libgcc-s1 libpulse0 libqpdf29 libqrencode4 libqt6core6 libqt6dbus6 libqt6gui6 libqt6multimedia6 libqt6qml6 libqt6quick6
+  set(libraries libc6 libfmt9 libgcc-s1 libpam0g libpulse0 libqpdf29 libqrencode4 libqt6core6 libqt6dbus6 libqt6gui6 libqt6multimedia6 libqt6qml6 libqt6quick6
     libqt6svg6 librnp0 libsndfile1 libsqlite3-0 libstdc++6 zlib1g)
 else()
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 endif()
-# The QML modules that the pages import are found at run time, so no library names them;
-# tests/package/deb_test.py loads every page with these alone.
-set(qml_modules qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
-  qml6-module-qtqml-models qml6-module-qtqml-workerscript)
-list(JOIN qml_modules ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
+# No library names what is found at run time: the QML modules that the pages import, with which alone
+# tests/package/deb_test.py loads every page, and common-auth, which /etc/pam.d/firstdew includes.
+set(at_run_time qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
+  qml6-module-qtqml-models qml6-module-qtqml-workerscript libpam-runtime)
+list(JOIN at_run_time ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
 if(libraries)
   list(JOIN libraries ", " named)
   string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", ${named}")

@@ -86,6 +86,7 @@ __attribute__((objc_root_class))
 + (instancetype)dataWithBytes:(nullable const void*)bytes length:(NSUInteger)length;
 @end
 @interface NSError : NSObject
+@property(readonly) NSInteger code;
 @end
 @interface NSDate : NSObject
 + (instancetype)date;

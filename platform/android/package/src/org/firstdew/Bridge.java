@@ -25,7 +25,7 @@ public final class Bridge {
     private static native void told(String what);
 
     /** Tells the running app what the person did outside it: {@code stop}, {@code answered}, {@code back}, {@code insets},
-     * {@code spoken} or {@code unspoken}. False if it does not run. */
+     * {@code spoken}, {@code unspoken}, {@code owner} or {@code no-owner}. False if it does not run. */
     static boolean tell(String what) {
         try {
             teller.accept(what);
@@ -46,7 +46,8 @@ public final class Bridge {
     /**
      * Verbs: {@code sync}, {@code answers}, {@code taken}, {@code bath}, {@code bath-over}, {@code share}, {@code open}, {@code vibrator},
      * {@code choose}, {@code chosen}, {@code save}, {@code saved}, {@code drop-copies}, {@code vibrate}, {@code awake}, {@code veil}, {@code leave}, {@code place}, {@code tick}, {@code insets},
-     * {@code clock}, {@code back}, {@code still}, {@code reader}, {@code announce}, {@code alive}, {@code speak}, {@code speak-no-more}.
+     * {@code clock}, {@code back}, {@code still}, {@code reader}, {@code announce}, {@code alive}, {@code speak}, {@code speak-no-more},
+     * {@code lock}, {@code confirm}.
      * The answer is ASCII only, because JNI uses modified UTF-8.
      *
      * @throws Exception if the verb fails; C++ reports it
@@ -121,6 +122,11 @@ public final class Bridge {
                 return out;
             case "veil":
                 veil(context);
+                return out;
+            case "lock":
+                return out.put("secure", OwnerActivity.secure(context));
+            case "confirm":
+                OwnerActivity.start(context, in.getString("why"));
                 return out;
             case "place":
                 return out.put("place", new Held(context).takePlace());
