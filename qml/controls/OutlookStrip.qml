@@ -8,6 +8,7 @@ Column {
     id: strip
     spacing: Theme.gap
     function tells(all: var): bool { return all.some(a => a.known) }
+    function plans(all: var): bool { return all.some(a => a.sessions.some(session => session)) }
     function names(all: var): string { return all.map(ahead => Appearance.phrases.site(ahead.site)).join(" · ") }
     /// A line for each day: the chance of dampness, and the session that is planned.
     function rowsOf(ahead: siteAhead): var {
@@ -78,10 +79,11 @@ Column {
     AsTable { width: strip.width; visible: strip.tells(TodayModel.ahead); about: strip.names(TodayModel.ahead); rows: () => strip.allRows(TodayModel.ahead); asked: Store.today }
     Item {
         readonly property bool wanted: strip.tells(TodayModel.ahead)
+        readonly property bool planned: strip.plans(TodayModel.ahead)
         visible: wanted
         width: strip.width
         implicitHeight: Math.max(sign.height, meaning.implicitHeight)
-        Icon { id: sign; anchors { left: parent.left; top: parent.top } width: Theme.iconSmall; height: Theme.iconSmall; name: "bath"; color: Theme.nowText }
-        Label { id: meaning; role: Label.Tiny; anchors { left: sign.right; right: parent.right; leftMargin: Theme.small } text: qsTr("Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.") }
+        Icon { id: sign; visible: parent.planned; anchors { left: parent.left; top: parent.top } width: Theme.iconSmall; height: Theme.iconSmall; name: "bath"; color: Theme.nowText }
+        Label { id: meaning; role: Label.Tiny; anchors { left: parent.planned ? sign.right : parent.left; right: parent.right; leftMargin: parent.planned ? Theme.small : 0 } text: parent.planned ? qsTr("Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.") : qsTr("The fuller a bar, the likelier it is damp by that day.") }
     }
 }

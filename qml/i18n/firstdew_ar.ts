@@ -2604,6 +2604,10 @@
         <source>session planned</source>
         <translation>جلسة مخطَّطة</translation>
     </message>
+    <message>
+        <source>The fuller a bar, the likelier it is damp by that day.</source>
+        <translation>كلما ازداد امتلاء العمود، زاد احتمال الرطوبة حتى ذلك اليوم.</translation>
+    </message>
 </context>
 <context>
     <name>PaceChoice</name>

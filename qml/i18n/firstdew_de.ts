@@ -2588,6 +2588,10 @@
         <source>session planned</source>
         <translation>Sitzung geplant</translation>
     </message>
+    <message>
+        <source>The fuller a bar, the likelier it is damp by that day.</source>
+        <translation>Je voller ein Balken, desto wahrschein­licher ist die Haut bis zu dem Tag feucht.</translation>
+    </message>
 </context>
 <context>
     <name>PaceChoice</name>

@@ -2588,6 +2588,10 @@
         <source>session planned</source>
         <translation>sesión prevista</translation>
     </message>
+    <message>
+        <source>The fuller a bar, the likelier it is damp by that day.</source>
+        <translation>Cuanto más llena una barra, más probable es que la piel esté húmeda para ese día.</translation>
+    </message>
 </context>
 <context>
     <name>PaceChoice</name>

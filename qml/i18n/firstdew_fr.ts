@@ -43,7 +43,7 @@
     </message>
     <message>
         <source>Firstdew: switch the app lock on or off</source>
-        <translation>Firstdew : activer ou désactiver le verrouillage</translation>
+        <translation>Firstdew&#xa0;: activer ou désactiver le verrouillage</translation>
     </message>
     <message>
         <source>Open Firstdew</source>
@@ -2588,6 +2588,10 @@
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
         <translation>Séance prévue. Plus une barre est pleine, plus il est probable que la peau soit humide d’ici ce jour‑là&#xa0;; après une séance, tout repart de zéro.</translation>
     </message>
+    <message>
+        <source>The fuller a bar, the likelier it is damp by that day.</source>
+        <translation>Plus une barre est pleine, plus il est probable que la peau soit humide d’ici ce jour‑là.</translation>
+    </message>
 </context>
 <context>
     <name>PaceChoice</name>
@@ -3779,7 +3783,7 @@
     </message>
     <message>
         <source>Firstdew: switch the app lock on or off</source>
-        <translation>Firstdew : activer ou désactiver le verrouillage</translation>
+        <translation>Firstdew&#xa0;: activer ou désactiver le verrouillage</translation>
     </message>
     <message>
         <source>This phone could not ask for its lock. Nothing was changed.</source>
@@ -3791,7 +3795,7 @@
     </message>
     <message>
         <source>This phone has no lock that Firstdew can ask for: your diary opens without it.</source>
-        <translation>Ce téléphone n’a pas de verrouillage que Firstdew puisse demander : votre journal s’ouvre sans lui.</translation>
+        <translation>Ce téléphone n’a pas de verrouillage que Firstdew puisse demander&#xa0;: votre journal s’ouvre sans lui.</translation>
     </message>
     <message>
         <source>For this, the phone needs a lock of its own that Firstdew can ask for.</source>

@@ -2588,6 +2588,10 @@
         <source>Planned session. The fuller a bar, the likelier it is damp by that day; after a session it starts again.</source>
         <translation>Sessão marcada. Quanto mais cheia a barra, maior a chance de haver suor até esse dia; depois de uma sessão, recomeça.</translation>
     </message>
+    <message>
+        <source>The fuller a bar, the likelier it is damp by that day.</source>
+        <translation>Quanto mais cheia a barra, maior a chance de haver suor até esse dia.</translation>
+    </message>
 </context>
 <context>
     <name>PaceChoice</name>
