@@ -28,10 +28,10 @@ LEVELS = ('dry', 'dry', 'dry', 'clammy')
 
 
 def fact(number):
-    """Check-ins of ten years of three sites, over and over: most days hold many reports."""
-    day = number % 3650
+    """Check-ins of ten years of three sites, over and over: most days hold many reports. No two of the first millions are alike."""
+    day, minute = number % 3650, number // 3650 % 1440
     year, of_year = 2016 + day // 365, day % 365
-    happened = f'{year}-{1 + of_year // 31:02d}-{1 + of_year % 28:02d}T20:{number // 3650 % 60:02d}'
+    happened = f'{year}-{1 + of_year // 31:02d}-{1 + of_year % 28:02d}T{minute // 60:02d}:{minute % 60:02d}'
     kind = {'site': ('hands', 'feet', 'armpits')[number % 3], 'level': LEVELS[number // 7 % 4], 'with': []}
     return {'person': PERSON, 'kind': 'check-in', 'happened': happened, 'recorded_ms': 1451606400000 + number * 1000, 'is': kind}
 
@@ -81,6 +81,9 @@ def measure(cli, facts):
         store = folder / 'store.db'
         files, size = write(folder, facts)
         costs = [run(cli, 'import', file, '--store', store) for file in files]
+        kept = subprocess.run([cli, 'verify', '--store', store], capture_output=True, text=True, check=True).stdout
+        if str(facts + 1) not in kept.split():  # and the person
+            sys.exit(f'large.py: of {facts} facts the store has: {kept}')
         may = bounds.most(files[0].stat().st_size, facts)
         found = {'import': (sum(c[0] for c in costs), max(c[1] for c in costs), may)}
         for what, call in (('verify', ['verify', '--store', store]), ('open and judge', ['outlook', '--store', store, '--today', TODAY]),

@@ -293,6 +293,16 @@ TEST_CASE("switched off with the hands under, the hands go in again before anyth
     CHECK(remainingInStep(run.state).s == 500);
 }
 
+TEST_CASE("switched off while lowering with the hands under, nobody is asked to take out hands that are out")
+{
+    Run run = underAt(StepKind::Lower);
+    run.away(60);
+    REQUIRE(run.resume(Meanwhile::SwitchedOff));
+    REQUIRE(run.send(BathEventKind::Begin));
+    REQUIRE(run.send(BathEventKind::SwitchedOn));
+    CHECK(run.kind() == StepKind::Swap);
+}
+
 TEST_CASE("a tick that comes late asks, aloud, again and again, and moves nothing")
 {
     Run run = underAt(StepKind::Announce);
