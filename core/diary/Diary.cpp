@@ -75,6 +75,16 @@ bool SiteDiary::otherwiseTreated(LocalDate from, LocalDate to) const
                        [&](const OtherDays& o) { return o.from <= to && (!o.until || *o.until >= from); });
 }
 
+const DayReport* SiteDiary::afterSessionOn(LocalDate day) const
+{
+    const auto on = [day](const std::vector<DayReport>& all) {
+        const auto at =
+            std::lower_bound(all.begin(), all.end(), day, [](const DayReport& r, LocalDate d) { return r.date < d; });
+        return at != all.end() && at->date == day ? &*at : nullptr;
+    };
+    return on(spellReports) == nullptr ? on(reports) : nullptr;
+}
+
 std::optional<bool> Diary::answerSoFar(ScreeningRow row) const
 {
     const auto& given = answers[row];

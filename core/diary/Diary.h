@@ -62,6 +62,8 @@ struct SiteDiary {
 
     /// Whether another treatment worked on any of these days.
     [[nodiscard]] bool otherwiseTreated(LocalDate from, LocalDate to) const;
+    /// The report of that day, if it was given after a session of the day and none before it; else null.
+    [[nodiscard]] const DayReport* afterSessionOn(LocalDate day) const;
     [[nodiscard]] const CourseSet* course() const { return courses.empty() ? nullptr : &courses.back(); }
 };
 

@@ -37,7 +37,7 @@ std::optional<DrySpells> drySpellsOf(const Diary& diary, DiarySite site, const S
     }
 
     const FilterRules rules =
-        learnedFrom(diary).rulesFor(site, out.spells, reports, settings.rules).after(out.spells.back().onDamp);
+        rulesAfter(out.spells.back(), learnedFrom(diary).rulesFor(site, out.spells, reports, settings.rules));
     const Predictive& present =
         learnedFrom(diary).presentFor(site, out.spells, diary.at(site).spellReports, settings.rules);
     out.now = filterStates(present, reports, last, today, 0, rules).back();
@@ -59,7 +59,7 @@ std::vector<DayChance> beliefsOf(const Diary& diary, DiarySite site, const Setti
         const auto from = std::lower_bound(reports.begin(), reports.end(), spell.lastSession,
                                            [](const DayReport& r, LocalDate d) { return r.date < d; });
         const auto states = filterStates(clock, {from, reports.end()}, spell.lastSession,
-                                         spell.lastSession + spell.watched, 0, rules.after(spell.onDamp));
+                                         spell.lastSession + spell.watched, 0, rulesAfter(spell, rules));
         for (std::size_t i = 0; i < states.size(); ++i) {
             const LocalDate day = spell.lastSession + static_cast<int>(i);
             // The day of the next session belongs to the next spell.

@@ -10,6 +10,21 @@ StateProbability beliefAfterSession(const FilterRules& rules)
     return {rules.stayDryAfterSession, wet * (1 - rules.sweatingIfNot), wet * rules.sweatingIfNot};
 }
 
+FilterRules rulesAfter(const Spell& spell, const FilterRules& rules)
+{
+    FilterRules out = rules;
+    if (spell.onDamp)
+        out.stayDryAfterSession = rules.stayDryAfterDamp;
+    if (!spell.evening)
+        return out;
+    StateProbability belief = beliefAfterSession(out);
+    hear(belief, spell.evening->level, spell.evening->stirred(), out);
+    const double damp = belief.clammy + belief.sweating;
+    out.stayDryAfterSession = belief.dry;
+    out.sweatingIfNot = damp > 0 ? belief.sweating / damp : rules.sweatingIfNot;
+    return out;
+}
+
 double hazardOf(double before, double now) { return before > 1e-12 ? std::clamp(1 - now / before, 0.0, 1.0) : 1.0; }
 
 StateProbability dayLater(const StateProbability& belief, double hazard, const FilterRules& rules)

@@ -6,6 +6,9 @@
 
 namespace firstdew::outlook {
 
+/// The rules for what follows the session of that spell: whether the skin was damp before it, and what was said of it
+/// in the evening.
+[[nodiscard]] FilterRules rulesAfter(const Spell& spell, const FilterRules& rules);
 /// The belief right after a session.
 [[nodiscard]] StateProbability beliefAfterSession(const FilterRules& rules);
 /// The chance that a spell which has lasted with chance `before` ends by the day with chance `now` of lasting.

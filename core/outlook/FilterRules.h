@@ -24,14 +24,6 @@ struct FilterRules {
     std::array<std::array<double, 4>, 3> stirred{
         {{0.85, 0.11, 0.03, 0.01}, {0.10, 0.67, 0.18, 0.05}, {0.02, 0.10, 0.48, 0.40}}};
     bool operator==(const FilterRules&) const = default;
-
-    /// The rules for what follows a session on skin that was reported damp, or on other skin.
-    [[nodiscard]] FilterRules after(bool onDamp) const
-    {
-        FilterRules rules = *this;
-        rules.stayDryAfterSession = onDamp ? stayDryAfterDamp : stayDryAfterSession;
-        return rules;
-    }
 };
 
 } // namespace firstdew::outlook

@@ -193,7 +193,7 @@ Forecast forecastFor(const Diary& diary, DiarySite site, const Settings& setting
     for (std::size_t i = 0; i < kForecastLevels.size(); ++i)
         (*f.quantiles)[i] = dayOf(clock, last, present, kForecastLevels[i]);
 
-    const auto states = filterStates(clock, reports, last, today, kHorizon, rules.after(f.spells.back().onDamp));
+    const auto states = filterStates(clock, reports, last, today, kHorizon, rulesAfter(f.spells.back(), rules));
     const auto offset = static_cast<std::size_t>(today - last);
     f.today = states[offset];
     for (std::size_t i = offset; i < states.size(); ++i)

@@ -33,10 +33,13 @@ struct Spell {
     int left = 0;             ///< days known to be dry
     std::optional<int> right; ///< day on which clamminess was reported; nullopt: still dry at `left` (censored)
     bool onDamp = false;      ///< the site was reported damp shortly before that session
-    bool gotDry = true;       ///< false: the session had no effect, so there was no dry spell
-    bool otherwise = false;   ///< another treatment worked in it: nothing is learned from it (our own choice)
-    double dose = 1;          ///< of the session before it, see TreatedDay
-    int watched = 0;          ///< days from the last session to the next one, or to today
+    /// What was reported after that session on its day, if the site was damp before it: such skin may need a second
+    /// session. Of other skin it says nothing (our own choice).
+    std::optional<DayReport> evening;
+    bool gotDry = true;     ///< false: the session had no effect, so there was no dry spell
+    bool otherwise = false; ///< another treatment worked in it: nothing is learned from it (our own choice)
+    double dose = 1;        ///< of the session before it, see TreatedDay
+    int watched = 0;        ///< days from the last session to the next one, or to today
     bool operator==(const Spell&) const = default;
 };
 

@@ -78,11 +78,10 @@ std::vector<Spell> spellsFor(const Diary& diary, DiarySite of)
     };
     const auto onDamp = [&](std::size_t i) {
         const auto next = firstAfter(sessions[i]);
-        if (next == reports.begin())
-            return false;
-        const DayReport& last = *std::prev(next);
-        return last.level != Level::Dry && sessions[i] - last.date <= kDampWithin &&
-               (i == 0 || last.date > sessions[i - 1]);
+        const DayReport* last = next == reports.begin() ? nullptr : &*std::prev(next);
+        if (i > 0 && (last == nullptr || last->date <= sessions[i - 1]))
+            last = site.afterSessionOn(sessions[i - 1]); // nothing was said of the skin since
+        return last != nullptr && last->level != Level::Dry && sessions[i] - last->date <= kDampWithin;
     };
     std::vector<Spell> out;
     double dose = 0; // the greatest of neighbouring days
@@ -98,6 +97,8 @@ std::vector<Spell> spellsFor(const Diary& diary, DiarySite of)
         out.push_back(
             spellOf(sessions[i], firstAfter(sessions[i]), present ? reports.end() : firstAfter(sessions[i + 1])));
         out.back().onDamp = onDamp(i);
+        if (const DayReport* said = out.back().onDamp ? site.afterSessionOn(sessions[i]) : nullptr)
+            out.back().evening = *said;
         out.back().dose = dose;
         out.back().watched = (present ? today : sessions[i + 1]) - sessions[i];
         out.back().otherwise = site.otherwiseTreated(sessions[i], sessions[i] + out.back().watched);

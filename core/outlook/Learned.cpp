@@ -1,5 +1,7 @@
 #include "outlook/Learned.h"
 
+#include "outlook/Filter.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -24,7 +26,7 @@ Learned& learnedFrom(const Diary& diary)
 Evidence evidenceOf(const Spell& spell, std::span<const DayReport> reports, const FilterRules& rules)
 {
     const auto seen = within(reports, spell.lastSession, spell.lastSession + spell.watched);
-    return evidenceOf(seen, spell.lastSession, spell.watched, rules.after(spell.onDamp));
+    return evidenceOf(seen, spell.lastSession, spell.watched, rulesAfter(spell, rules));
 }
 
 void Lessons::learnErrors(const Spell& spell, std::span<const DayReport> reports, const FilterRules& rules)
@@ -35,7 +37,7 @@ void Lessons::learnErrors(const Spell& spell, std::span<const DayReport> reports
     for (int day = 0; day <= std::min(spell.watched, kErrorsWithin); ++day)
         days.push_back(day);
     const auto seen = within(reports, spell.lastSession, spell.lastSession + spell.watched);
-    reporting.see(seen, spell, clock.learned().survivorsOn(days), rules.after(spell.onDamp));
+    reporting.see(seen, spell, clock.learned().survivorsOn(days), rulesAfter(spell, rules));
 }
 
 std::vector<std::size_t> Lessons::learn(std::span<const Spell> spells, std::span<const DayReport> reports,

@@ -23,7 +23,7 @@ void judgeSpell(const SiteDiary& site, const Spell& spell, const Predictive& clo
     const auto& reports = site.spellReports;
     auto report = std::upper_bound(reports.begin(), reports.end(), spell.lastSession,
                                    [](LocalDate d, const DayReport& r) { return d < r.date; });
-    const FilterRules own = rules.after(spell.onDamp);
+    const FilterRules own = rulesAfter(spell, rules);
     Filter filter(clock, own);
     for (int age = 1; age <= spell.watched; ++age) {
         const LocalDate day = spell.lastSession + age;

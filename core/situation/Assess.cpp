@@ -52,11 +52,12 @@ void readReports(const View& v, SiteSituation& s)
         return;
     const int age = v.treated.empty() ? 0 : last.date - v.treated.back();
     const bool twice = twiceAtLeast(v, Level::Clammy);
-    // On the day after a session the skin settles, and one report of dampness calls for nothing (our own choice). But
-    // skin that was damp may need a second session: one or two are usually enough (common practice, no source).
+    // On the day after a session the skin settles, and one report of dampness calls for nothing that day (our own
+    // choice). But skin that was damp may need a second session: one or two are usually enough (common practice, no
+    // source).
     const bool onDamp = !s.forecast.spells.empty() && s.forecast.spells.back().onDamp;
-    static_assert(kSettlingDays < 2, "two reports in that time would have to be looked at");
-    const bool settling = !v.treated.empty() && age <= kSettlingDays && (!onDamp || !atRest);
+    const bool mayNeedSecond = onDamp && atRest;
+    const bool settling = !v.treated.empty() && v.today - v.treated.back() <= kSettlingDays && !mayNeedSecond;
     const bool wet = last.level >= Level::Wet && atRest && !settling;
     if (wet && (twiceAtLeast(v, Level::Wet) || s.forecast.today.sweating >= kSweatingLikely)) {
         s.stage = Stage::SweatingAgain;
@@ -68,14 +69,15 @@ void readReports(const View& v, SiteSituation& s)
     const bool old = v.treated.empty() || age >= s.forecast.soonest;
     // In a younger spell the cost decides, but not on the day after a session, when the skin settles.
     const bool likely = !settling && s.forecast.firstDew;
-    // In a comparison every spell ends in the same way: at the first dampness at rest.
-    if (!settling && (twice || wet || (atRest && (old || likely || s.compares())))) {
+    // In a comparison every spell ends in the same way: at the first dampness at rest once the skin has settled.
+    const bool ends = s.compares() && (mayNeedSecond || age > kSettlingDays);
+    if (!settling && (twice || wet || (atRest && (old || likely || ends)))) {
         s.stage = Stage::FirstDew;
         s.advice = Advice::FirstDewTopUp;
         s.nextSession = v.today;
         const auto once = wet ? ReasonKind::WetOnce : ReasonKind::ClammyAtRest;
         s.reasons.push_back(because(twice ? ReasonKind::ClammyTwice : once, last.date));
-        if (!twice && !old && !s.compares() && s.forecast.today.dry < 0.5) {
+        if (!twice && !old && !ends && s.forecast.today.dry < 0.5) {
             s.reasons.push_back(because(ReasonKind::ReturnLikely));
             s.reasons.back().probability = 1 - s.forecast.today.dry;
         }
@@ -271,13 +273,15 @@ void guard(const View& v, SiteSituation& s)
 
 SiteSituation assessSite(const Diary& diary, const diary::SiteInUse& use, const outlook::Settings& settings)
 {
-    const View v = viewOf(diary, use);
+    View v = viewOf(diary, use);
     const LocalDate today = diary.today;
     SiteSituation s;
     s.site = use.site;
     s.treatedAs = use.treatedAs;
     s.comparison = comparisonAt(diary, use);
     s.forecast = outlook::forecastFor(diary, use.site, settings);
+    if (!s.forecast.spells.empty() && s.forecast.spells.back().evening)
+        v.sinceSession.insert(v.sinceSession.begin(), *s.forecast.spells.back().evening);
     if (!v.sessions.empty())
         s.lastSession = v.sessions.back();
     const auto& reports = diary.at(use.site).reports;

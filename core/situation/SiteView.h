@@ -15,7 +15,7 @@ struct View {
     diary::SiteInUse use;
     const std::vector<LocalDate>& sessions; ///< days with a completed session
     std::vector<LocalDate> treated;         ///< days with a session, also one stopped with most of its charge done
-    std::vector<DayReport> sinceSession;    ///< reports on days after the last of these
+    std::vector<DayReport> sinceSession;    ///< reports on days after the last of these, and Spell::evening
     const diary::CourseSet* course = nullptr;
 };
 

