@@ -54,7 +54,7 @@ build() {
     done | grep -v /tests/ | grep -cE '/(core|platform/android)/[^/]+(/[^/]+)?\.cpp$' || true)
     echo "$compiled files of core and platform/android compiled"
 }
-# Names that a program or library asks for have to be bionic's, as of the app's least Android.
+# Names that a program or library asks for have to be bionic's, no later than Android 8's.
 imports() {
     files=$made/core/libfirstdew_native.so
     for program in $programs; do
@@ -70,7 +70,12 @@ imports() {
         cat "$made/foreign.txt"
         exit 1
     fi
-    echo "$(grep -c . "$made/imports.txt") names imported, all of them bionic's"
+    # Phones of 2025 and later may have pages of 16 KB.
+    if readelf -lW "$made/core/libfirstdew_native.so" | grep -E '^ *LOAD .* 0x(1|2)000$'; then
+        echo "a segment fits pages of 4 or 8 KB only"
+        exit 1
+    fi
+    echo "$(grep -c . "$made/imports.txt") names imported, all of them bionic's; segments fit pages of 16 KB"
 }
 
 "$1"
