@@ -47,7 +47,7 @@ build() {
         -DCMAKE_CXX_FLAGS="${OPTIMIZE:--O0} -fPIC" -DCMAKE_EXE_LINKER_FLAGS="-O1 -fPIC" -DCMAKE_SHARED_LINKER_FLAGS="-O1 -fPIC" \
         -DJNI_H="$JNI_H"
     # shellcheck disable=SC2086
-    cmake --build "$made/core" -j "$JOBS" --target firstdew_native $programs
+    cmake --build "$made/core" -j "$JOBS" --target firstdew_native $programs -- -k 0
     # The folders' files are compiled together, so those that the groups name are counted.
     compiled=$(grep -hoE '"file": "[^"]+"' "$made/core/compile_commands.json" | sed 's/.*: "//; s/"$//' | while read -r file; do
         case $file in *unity_*) sed -n 's/^#include "\(.*\.cpp\)"/\1/p' "$file" ;; *) echo "$file" ;; esac
