@@ -110,3 +110,4 @@ for library in ${*:-headers zlib bzip2 qrencode fmt sqlitecpp rapidcheck zxing j
     sh "$0" --one "$library" >"$WORK/$library.log" 2>&1 || { tail -n 30 "$WORK/$library.log" >&2; exit 1; }
     touch "$PREFIX/$library.done"
 done
+echo "$(find "$PREFIX" -maxdepth 1 -name '*.done' ! -name headers.done | grep -c .) libraries in place"
