@@ -29,15 +29,15 @@ classes() {
         -d "$made/classes" "$package"/src/org/firstdew/*.java
     find "$made/classes" -name '*.class' | wc -l | sed 's/$/ classes, in the form of Java 8/'
 }
-# dx rewrites nothing. What Android 8 has no class for, such as a lambda's, would stop the app where it is used.
+# dx rewrites nothing. What Android has no class for, such as a lambda's, would stop the app where it is used.
 dex() {
-    java -cp "$made/dalvik-dx-16.0.1.jar" com.android.dx.command.Main --dex --min-sdk-version=26 --output="$made/classes.dex" "$made/classes"
+    java -cp "$made/dalvik-dx-16.0.1.jar" com.android.dx.command.Main --dex --min-sdk-version=28 --output="$made/classes.dex" "$made/classes"
     dexdump -d "$made/classes.dex" >"$made/classes.txt"
     if grep -E 'invoke-(custom|polymorphic)|Ljava/lang/invoke/|Ljava/util/(List|Set|Map);\.(of|copyOf)' "$made/classes.txt"; then
-        echo "Android 8 has no such thing"
+        echo "Android has no such thing"
         exit 1
     fi
-    echo "$(stat -c %s "$made/classes.dex") bytes of bytecode, nothing in it that needs a later Android's Java"
+    echo "$(stat -c %s "$made/classes.dex") bytes of bytecode, nothing in it that Android would not find"
 }
 resources() {
     rm -f "$made"/parts.*
@@ -46,7 +46,7 @@ resources() {
     sed '/<queries>/,/<\/queries>/d; /tools:node="remove"/d' "$package/AndroidManifest.xml" >"$made/AndroidManifest.xml"
     aapt2 link -I "$made/android-all-14-robolectric-10818077.jar" --manifest "$made/AndroidManifest.xml" -o "$made/parts.apk" "$made/resources.zip"
     aapt2 dump badging "$made/parts.apk" >"$made/badging.txt"
-    for said in "package: name='org.firstdew'" "sdkVersion:'26'" "targetSdkVersion:'34'" "uses-permission: name='android.permission.WAKE_LOCK'" \
+    for said in "package: name='org.firstdew'" "sdkVersion:'28'" "targetSdkVersion:'36'" "uses-permission: name='android.permission.WAKE_LOCK'" \
         "uses-permission: name='android.permission.FOREGROUND_SERVICE_MEDIA_PLAYBACK'"; do
         grep -qF "$said" "$made/badging.txt" || { echo "the manifest does not say $said"; exit 1; }
     done
@@ -73,19 +73,18 @@ signed() {
     rm -f "$made/test.keystore"
     keytool -genkeypair -keystore "$made/test.keystore" -storepass throw-away -alias test -keyalg EC -groupname secp256r1 -validity 2 \
         -dname "CN=throw-away test key"
-    apksigner sign --ks "$made/test.keystore" --ks-pass pass:throw-away --min-sdk-version 26 --out "$made/firstdew-parts.apk" "$made/aligned.apk"
+    apksigner sign --ks "$made/test.keystore" --ks-pass pass:throw-away --min-sdk-version 28 --out "$made/firstdew-parts.apk" "$made/aligned.apk"
     rm "$made/test.keystore"
-    apksigner verify --verbose --min-sdk-version 26 "$made/firstdew-parts.apk" >"$made/verified.txt"
-    grep -q '^Verified using v2 scheme (APK Signature Scheme v2): true' "$made/verified.txt"
+    apksigner verify --verbose --min-sdk-version 28 "$made/firstdew-parts.apk" >"$made/verified.txt"
     grep -q '^Verified using v3 scheme (APK Signature Scheme v3): true' "$made/verified.txt"
     # One byte changed has to be noticed.
     cp "$made/firstdew-parts.apk" "$made/changed.apk"
     printf x | dd of="$made/changed.apk" bs=1 seek=200 conv=notrunc status=none
-    if apksigner verify --min-sdk-version 26 "$made/changed.apk" >/dev/null 2>&1; then
+    if apksigner verify --min-sdk-version 28 "$made/changed.apk" >/dev/null 2>&1; then
         echo "a changed byte was not noticed"
         exit 1
     fi
-    echo "$(stat -c %s "$made/firstdew-parts.apk") bytes, $([ -e "$library" ] && echo with || echo without) native code; v2 and v3 verified"
+    echo "$(stat -c %s "$made/firstdew-parts.apk") bytes, $([ -e "$library" ] && echo with || echo without) native code; v3 verified, as Android 9 reads it"
 }
 
 if [ "${1:-}" = --step ]; then

@@ -26,7 +26,7 @@ step() { # LABEL: in a process of its own, so that every failure in it counts
 }
 stop() { # MESSAGE
     echo "$1" >&2
-    echo "$passed passed, $((failed + 1)) failed"
+    echo "$passed passed, $failed failed"
     exit 1
 }
 
@@ -42,7 +42,7 @@ for tool in "cc $flags" "c++ $flags" ar ranlib ld.lld; do
     printf '#!/bin/sh\nexport ZIG_GLOBAL_CACHE_DIR="%s" ZIG_LOCAL_CACHE_DIR="%s" ZIG_LIBC="%s"\nexec "%s" %s "$@"\n' \
         "$cache/zig-cache" "$cache/zig-cache" "$made/libc.txt" "$cache/zig/ziglang/zig" "$tool" >"$TOOLS/$name"
 done
-printf '#!/bin/sh\nexec env ANDROID_DATA=/data ANDROID_ROOT=/system qemu-aarch64-static -L "%s" "$@"\n' "$made/android" >"$TOOLS/run"
+printf '#!/bin/sh\nexec env ANDROID_DATA=/data ANDROID_ROOT=/system TMPDIR=/tmp qemu-aarch64-static -L "%s" "$@"\n' "$made/android" >"$TOOLS/run"
 chmod +x "$TOOLS"/*
 printf 'include_dir=%s\nsys_include_dir=%s\ncrt_dir=%s\nmsvc_lib_dir=\nkernel32_lib_dir=\ngcc_dir=%s\ndarwin_sdk_dir=\n' \
     "$cache/sysroot/include" "$cache/sysroot/include" "$lib" "$lib" >"$made/libc.txt"

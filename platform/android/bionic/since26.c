@@ -1,4 +1,4 @@
-/* What Android 8 has and Android 6 lacks, as far as it is needed: the app runs on Android 8 and later, the emulator on
+/* What Android 8 has and Android 6 lacks, as far as it is needed: the app runs on Android 9 and later, the emulator on
  * Android 6's library. Bionic's own functions ignore the locale as well. Source of "since": bionic's libc.map.txt,
  * which says introduced=26 of each. */
 #include <locale.h>

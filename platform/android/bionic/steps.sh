@@ -47,14 +47,14 @@ build() {
         -DCMAKE_CXX_FLAGS="${OPTIMIZE:--O0} -fPIC" -DCMAKE_EXE_LINKER_FLAGS="-O1 -fPIC" -DCMAKE_SHARED_LINKER_FLAGS="-O1 -fPIC" \
         -DJNI_H="$JNI_H"
     # shellcheck disable=SC2086
-    cmake --build "$made/core" -j "$JOBS" --target firstdew_native $programs
+    cmake --build "$made/core" -j "$JOBS" --target firstdew_native $programs -- -k 0
     # The folders' files are compiled together, so those that the groups name are counted.
     compiled=$(grep -hoE '"file": "[^"]+"' "$made/core/compile_commands.json" | sed 's/.*: "//; s/"$//' | while read -r file; do
         case $file in *unity_*) sed -n 's/^#include "\(.*\.cpp\)"/\1/p' "$file" ;; *) echo "$file" ;; esac
     done | grep -v /tests/ | grep -cE '/(core|platform/android)/[^/]+(/[^/]+)?\.cpp$' || true)
     echo "$compiled files of core and platform/android compiled"
 }
-# Names that a program or library asks for have to be bionic's, as of the app's least Android.
+# Names that a program or library asks for have to be bionic's, no later than Android 8's.
 imports() {
     files=$made/core/libfirstdew_native.so
     for program in $programs; do
@@ -70,7 +70,12 @@ imports() {
         cat "$made/foreign.txt"
         exit 1
     fi
-    echo "$(grep -c . "$made/imports.txt") names imported, all of them bionic's"
+    # Phones of 2025 and later may have pages of 16 KB.
+    if readelf -lW "$made/core/libfirstdew_native.so" | grep -E '^ *LOAD .* 0x(1|2)000$'; then
+        echo "a segment fits pages of 4 or 8 KB only"
+        exit 1
+    fi
+    echo "$(grep -c . "$made/imports.txt") names imported, all of them bionic's; segments fit pages of 16 KB"
 }
 
 "$1"

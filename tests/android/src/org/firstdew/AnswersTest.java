@@ -23,7 +23,7 @@ import org.robolectric.RobolectricTestRunner;
 import org.robolectric.annotation.Config;
 
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class AnswersTest {
     private static final String KEY = "check-in:hands:2026-03-02";
     private Phone phone;

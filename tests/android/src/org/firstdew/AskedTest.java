@@ -17,7 +17,7 @@ import org.robolectric.annotation.Config;
 
 /** Which sites are still asked about: dates and keys alone. */
 @RunWith(RobolectricTestRunner.class) // for JSON
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class AskedTest {
     private static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     private final List<Asked> all = List.of(new Asked("hands", "Hands", ""), new Asked("feet", "Feet", "2026-03-02"), new Asked("armpits", "Armpits", "2026-03-01"));

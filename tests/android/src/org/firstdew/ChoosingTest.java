@@ -25,7 +25,7 @@ import org.robolectric.annotation.Config;
 
 /** The system's document picker, and the copy of what was chosen. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class ChoosingTest {
     private static final Uri DOCUMENT = Uri.parse("content://somebody/documents/7");
     private Phone phone;

@@ -26,7 +26,7 @@ import org.robolectric.shadows.ShadowTextToSpeech;
 
 /** The phone's own voice speaks prompts into files. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class ClipSpeakerTest {
     private final List<String> told = new ArrayList<>();
     private Phone phone;

@@ -40,7 +40,7 @@ import org.xmlpull.v1.XmlPullParser;
 
 /** What stands outside the app: the widget, the tile and the launcher's shortcuts. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class HomeScreenTest {
     private static final String WORDS = "{\"dry\":\"Seco\",\"clammy\":\"Húmedo\",\"wet\":\"Mojado\",\"dripping\":\"Goteando\",\"widget-done\":\"Listo por hoy\"}";
     private Phone phone;

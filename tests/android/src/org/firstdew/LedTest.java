@@ -30,7 +30,7 @@ import org.robolectric.util.ReflectionHelpers;
 
 /** A session that cannot fall silent: what the service does when the app hangs or was killed. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class LedTest {
     private Phone phone;
 

@@ -12,6 +12,10 @@ import groovy.lang.GroovyShell;
 import groovy.lang.Script;
 
 import java.io.File;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.Paths;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +30,8 @@ import org.junit.Test;
  */
 public final class RecipeTest {
     /** What Qt's packaging writes into gradle.properties (Qt for Android, "Gradle"). */
-    private static final Map<String, String> FROM_QT = Map.of("androidCompileSdkVersion", "android-34", "androidBuildToolsVersion", "34.0.0",
-        "androidNdkVersion", "25", "qtAndroidDir", "/qt/java", "qtMinSdkVersion", "26", "qtTargetSdkVersion", "34", "qtTargetAbiList", "arm64-v8a");
+    private static final Map<String, String> FROM_QT = Map.of("androidCompileSdkVersion", "android-36", "androidBuildToolsVersion", "36.0.0",
+        "androidNdkVersion", "27.2.12479018", "qtAndroidDir", "/qt/java", "qtMinSdkVersion", "28", "qtTargetSdkVersion", "36", "qtTargetAbiList", "arm64-v8a");
 
     /** What the packaging's merging of all manifests comes to. */
     private static String merged = "<manifest/>";
@@ -101,8 +105,8 @@ public final class RecipeTest {
         CompilerConfiguration language = new CompilerConfiguration();
         language.setScriptBaseClass(Project.class.getName());
         // Gradle brings its own names into view.
-        String text = new String(java.nio.file.Files.readAllBytes(new File(System.getProperty("recipe"), file).toPath()),
-            java.nio.charset.StandardCharsets.UTF_8).replace("GradleException", "RuntimeException");
+        String text = new String(Files.readAllBytes(new File(System.getProperty("recipe"), file).toPath()),
+            StandardCharsets.UTF_8).replace("GradleException", "RuntimeException");
         Script recipe = new GroovyShell(RecipeTest.class.getClassLoader(), binding, language).parse(text, file);
         recipe.run();
         return seen;
@@ -111,8 +115,8 @@ public final class RecipeTest {
     @Test
     public void theRecipeSaysWhatTheManifestSays() throws Exception {
         Map<String, List<Object>> seen = run("build.gradle");
-        String manifest = new String(java.nio.file.Files.readAllBytes(new File(System.getProperty("manifest")).toPath()),
-            java.nio.charset.StandardCharsets.UTF_8);
+        String manifest = new String(Files.readAllBytes(new File(System.getProperty("manifest")).toPath()),
+            StandardCharsets.UTF_8);
         for (String said : new String[] {"android.namespace", "android.defaultConfig.applicationId"})
             assertTrue(said, manifest.contains("package=\"" + seen.get(said).get(0) + "\""));
         assertTrue(manifest.contains("minSdkVersion=\"" + seen.get("android.defaultConfig.minSdkVersion").get(0) + "\""));
@@ -125,6 +129,29 @@ public final class RecipeTest {
         assertNotNull(run("settings.gradle").toString());
     }
 
+    /** The versions that ANDROID.md says belong together, and what CMake tells Qt. */
+    @Test
+    public void whatIsWrittenAboutVersionsAgrees() throws Exception {
+        Path parts = Paths.get(System.getProperty("recipe"));
+        String manifest = Files.readString(parts.resolve("AndroidManifest.xml"));
+        String least = between(manifest, "minSdkVersion=\"", "\"");
+        String target = between(manifest, "targetSdkVersion=\"", "\"");
+        assertEquals(FROM_QT.get("qtMinSdkVersion"), least);
+        assertEquals(FROM_QT.get("qtTargetSdkVersion"), target);
+        String plugin = ((String) run("build.gradle").get("buildscript.dependencies.classpath").get(0)).replaceFirst(".*:", "");
+        String about = Files.readString(parts.resolveSibling("ANDROID.md"));
+        for (String said : new String[] {"| Android | " + least + " to " + target + " |", ", " + plugin + " |", ", " + FROM_QT.get("androidNdkVersion") + " |",
+            "| " + FROM_QT.get("androidCompileSdkVersion") + ", " + FROM_QT.get("androidBuildToolsVersion") + " |"})
+            assertTrue(said, about.contains(said));
+        String app = Files.readString(parts.resolve("../../app/CMakeLists.txt"));
+        assertTrue(app.contains("QT_ANDROID_MIN_SDK_VERSION " + least + " QT_ANDROID_TARGET_SDK_VERSION " + target + ")"));
+    }
+
+    private static String between(String text, String before, String after) {
+        int from = text.indexOf(before) + before.length();
+        return text.substring(from, text.indexOf(after, from));
+    }
+
     @Test
     public void aMergedManifestThatAsksForTheNetworkStopsThePackaging() throws Exception {
         merged = "<uses-permission android:name=\"android.permission.INTERNET\"/>";
@@ -135,16 +162,16 @@ public final class RecipeTest {
         }
     }
 
-    /** Android 8 lacks what makes a lambda's class, so the app would end where the first one is used. The compiler itself
+    /** Android lacks what makes a lambda's class, so the app would end where the first one is used. The compiler itself
      * refuses later methods of Java's own classes. */
     @Test
-    public void nothingCompiledNeedsRewritingForAndroid8() throws Exception {
+    public void nothingCompiledNeedsRewritingForAndroid() throws Exception {
         File[] classes = new File(System.getProperty("compiled"), "org/firstdew").listFiles((in, name) -> name.endsWith(".class"));
         assertTrue(String.valueOf(classes.length), classes.length >= 25);
         for (File file : classes) {
-            byte[] bytes = java.nio.file.Files.readAllBytes(file.toPath());
+            byte[] bytes = Files.readAllBytes(file.toPath());
             assertEquals(file.getName() + ": the form of Java 8", 52, bytes[7]);
-            String text = new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1);
+            String text = new String(bytes, StandardCharsets.ISO_8859_1);
             assertTrue(file.getName(), !text.contains("java/lang/invoke/"));
         }
     }

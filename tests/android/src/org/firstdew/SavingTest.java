@@ -28,7 +28,7 @@ import org.robolectric.annotation.Config;
 
 /** The system's document picker asks where to save, and the file is there whole or not at all. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class SavingTest {
     private static final Uri DOCUMENT = Uri.parse("content://somebody/document/7");
     private Phone phone;

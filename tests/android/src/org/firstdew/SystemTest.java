@@ -61,7 +61,7 @@ import org.w3c.dom.NodeList;
 
 /** The door from C++, sharing, the service of a running bath, and the manifest. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class SystemTest {
     private static final String SYNC = "{\"asked\":[{\"site\":\"hands\",\"name\":\"Hände\",\"answered\":\"\"}],\"words\":{\"channel-reminders\":\"Erinnerungen\",\"channel-bath\":\"Bad\"},"
         + "\"wanted\":[{\"key\":\"check-in:hands:2026-03-02\",\"at\":\"2026-03-02T20:00\",\"title\":\"T\",\"text\":\"x\",\"actions\":[{\"id\":\"dry\",\"label\":\"Trocken\"}]}]}";

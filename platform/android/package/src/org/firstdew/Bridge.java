@@ -188,6 +188,7 @@ public final class Bridge {
         Activity activity = (Activity) context;
         activity.runOnUiThread(new Runnable() {
             @Override
+            @SuppressWarnings("deprecation") // Android 16 wants texts that are views; ours are drawn
             public void run() {
                 activity.getWindow().getDecorView().announceForAccessibility(text);
             }
