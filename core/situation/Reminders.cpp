@@ -262,6 +262,28 @@ void applyHandled(const Diary& diary, const ReminderSettings& settings, std::vec
     }
 }
 
+/// The situation from tomorrow on if nothing is said until then. Dampness told in the evening after a session or on the
+/// day after calls for nothing that day, and may call on the next.
+Situation fromTomorrow(const Diary& diary, const Situation& now)
+{
+    Situation out = now;
+    std::optional<Situation> tomorrow;
+    for (SiteSituation& s : out.sites) {
+        const auto last = s.forecast.lastSession;
+        if (callsForTopUp(s.advice) || !last || diary.today - *last > outlook::kSettlingDays)
+            continue;
+        if (!tomorrow) {
+            Diary later = diary;
+            later.today = diary.today + 1;
+            tomorrow = assess(later);
+        }
+        const auto& next = *std::ranges::find(tomorrow->sites, s.site, &SiteSituation::site);
+        if (next.stage == Stage::FirstDew || next.stage == Stage::SweatingAgain)
+            s = next;
+    }
+    return out;
+}
+
 std::vector<Reminder> gather(const Diary& diary, int days)
 {
     const ReminderSettings settings = diary.reminderSettings.value_or(ReminderSettings{});
@@ -271,9 +293,10 @@ std::vector<Reminder> gather(const Diary& diary, int days)
     CourseDays courseDays;
     for (const diary::SiteInUse& use : diary.sitesInUse())
         courseDays[use.site] = courseDaysAhead(diary, use, days);
+    const Situation later = days > 1 ? fromTomorrow(diary, situation) : situation;
     std::vector<Reminder> list;
     for (int i = 0; i < days; ++i) {
-        auto some = Day(diary, situation, courseDays, settings, diary.today + i).all();
+        auto some = Day(diary, i == 0 ? situation : later, courseDays, settings, diary.today + i).all();
         std::move(some.begin(), some.end(), std::back_inserter(list));
     }
     applyHandled(diary, settings, list);

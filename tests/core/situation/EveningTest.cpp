@@ -1,7 +1,9 @@
 #include "situation/Assess.h"
+#include "situation/Reminders.h"
 
 #include "core/Build.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 using namespace firstdew::situation;
@@ -28,6 +30,13 @@ std::pair<Facts, LocalDate> keptDry()
     return {d, last};
 }
 
+/// Whether the phone plans a call of that day's first dew already on the day before, in case nobody opens the app.
+bool plannedFor(const Facts& d, LocalDate day)
+{
+    return std::ranges::any_of(upcomingReminders(d.on(day - 1), {22 * 60}),
+                               [&](const Reminder& r) { return r.kind == ReminderKind::FirstDew && r.at.date == day; });
+}
+
 SiteSituation hands(const Facts& d, LocalDate today) { return assess(d.on(today)).sites.at(0); }
 
 } // namespace
@@ -44,6 +53,8 @@ TEST_CASE("dampness in the evening after a session on damp skin calls for a seco
     CHECK(hands(clammy, last).advice == Advice::None); // the skin had its session
     CHECK(hands(clammy, last + 1).advice == Advice::FirstDewTopUp);
     CHECK(hands(clammy, last + 1).forecast.today.dry < hands(d, last + 1).forecast.today.dry);
+    CHECK(plannedFor(clammy, last + 1));
+    CHECK_FALSE(plannedFor(d, last + 1));
     // The second session follows dampness as well, although that was said before the first one's day was over.
     clammy.session(Site::Hands, last + 1, Waveform::Direct, kBeforeCheckIn);
     clammy.checkIn(DiarySite::Hands, last + 1, Level::Clammy);
@@ -72,6 +83,7 @@ TEST_CASE("one report of dampness on the day after a session calls from the next
     d.checkIn(DiarySite::Hands, last + 1, Level::Clammy);
     CHECK(hands(d, last + 1).advice == Advice::Watch);
     CHECK(hands(d, last + 2).advice == Advice::FirstDewTopUp);
+    CHECK(plannedFor(d, last + 2));
 
     d.checkIn(DiarySite::Hands, last + 2, Level::Dry);
     CHECK(hands(d, last + 2).advice == Advice::None);
