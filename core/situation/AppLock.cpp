@@ -16,7 +16,9 @@ bool awayForLong(Instant left, Instant now)
 
 bool isConfirmed(const LockState& state, Instant now)
 {
-    return state.confirmed && !(state.left && awayForLong(*state.left, now));
+    if (!state.confirmed)
+        return false;
+    return !state.left || !awayForLong(*state.left, now);
 }
 
 } // namespace

@@ -60,6 +60,14 @@ TEST_CASE("dampness in the evening after a session on damp skin calls for a seco
     clammy.checkIn(DiarySite::Hands, last + 1, Level::Clammy);
     CHECK(hands(clammy, last + 2).advice == Advice::FirstDewTopUp);
 
+    auto [sweating, evening] = keptDry();
+    for (int before = 3; before > 0; --before)
+        sweating.checkIn(DiarySite::Hands, evening - before, Level::Dripping);
+    sweating.session(Site::Hands, evening, Waveform::Direct, kBeforeCheckIn);
+    sweating.checkIn(DiarySite::Hands, evening, Level::Dripping);
+    CHECK(hands(sweating, evening + 1).stage == Stage::SweatingAgain);
+    CHECK(plannedFor(sweating, evening + 1));
+
     auto dry = d;
     dry.checkIn(DiarySite::Hands, last, Level::Dry);
     CHECK(hands(dry, last + 1).advice == Advice::None);
