@@ -26,7 +26,7 @@ import org.robolectric.annotation.Config;
 
 /** The phone's own lock, asked for by the app lock. */
 @RunWith(RobolectricTestRunner.class)
-@Config(sdk = 34, application = android.app.Application.class)
+@Config(application = android.app.Application.class)
 public class OwnerTest {
     private Phone phone;
     private final List<String> told = new ArrayList<>();

@@ -124,7 +124,7 @@ public class ShellTest {
             assertEquals(activity.name, ActivityInfo.SCREEN_ORIENTATION_UNSPECIFIED, activity.screenOrientation);
             ++activities;
         }
-        assertEquals(4, activities);
+        assertEquals(5, activities);
         for (String change : new String[] {"orientation", "screenLayout", "screenSize", "smallestScreenSize", "density"})
             assertTrue("the window may change without a new start: " + change,
                 Pattern.compile("configChanges=\"[^\"]*\\b" + change + "\\b").matcher(manifest).find());
