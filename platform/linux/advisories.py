@@ -3,8 +3,8 @@
 
 Usage: advisories.py BILL.cdx.json [--tracker FILE.json]
 Asks apt for the newest version of each package: run `apt-get update` first. A newer one is a fix that the build did not have.
---tracker    Debian's security tracker as a file (https://security-tracker.debian.org/tracker/data/json, fetched by whoever asks):
-             then faults are told by their number, those without a fix too.
+--tracker    the data of Debian's security tracker, a JSON file that whoever asks has fetched: then faults are told by their
+             number, those without a fix too.
 Prints a line for each package or fault; the last line counts them. Exit 1 if a fix is published that the build did not have,
 2 if the bill or the tracker cannot be read. A fault without a fix is told and does not count: there is nothing to take."""
 import argparse

@@ -2,7 +2,7 @@
 """A fix that Debian has published and a build did not have is told, by apt's own reading of a small archive.
 
 Usage: advisories_test.py SOURCE-FOLDER
-The tracker's excerpt has the form of https://security-tracker.debian.org/tracker/data/json; its faults are invented."""
+The tracker's excerpt has the form of Debian's own data (from memory); its faults are invented."""
 import json
 import os
 import pathlib

@@ -402,3 +402,34 @@ TEST_CASE("No words run over the edge of their card on the smallest screen, in a
         }
     QLocale::setDefault(words::localeFor("en"));
 }
+
+TEST_CASE("A language chosen later is spoken at once, on pages already open")
+{
+    Interface ui({390, 2400}, "light");
+    const auto texts = [&] {
+        QStringList out;
+        visit(ui.window->contentItem(), [&](QQuickItem* item) {
+            if (isText(item))
+                out << item->property("text").toString();
+        });
+        return out;
+    };
+    REQUIRE(ui.show("Plan"));
+    ui.settled();
+    REQUIRE(texts().contains("Hands"));
+    REQUIRE(texts().contains("Days away"));
+    QTranslator german;
+    REQUIRE(german.load(":/i18n/firstdew_de"));
+    QCoreApplication::installTranslator(&german);
+    QLocale::setDefault(words::localeFor("de"));
+    ui.appearance.setLanguage("de");
+    ui.engine.retranslate();
+    ui.settled();
+    const QStringList now = texts();
+    for (const char* word : {"Plan", "Hände", "Abwesend", "Heute"})
+        CHECK(now.contains(QString::fromUtf8(word)));
+    for (const char* word : {"Hands", "Days away", "Today"})
+        CHECK_FALSE(now.contains(word));
+    QCoreApplication::removeTranslator(&german);
+    QLocale::setDefault(words::localeFor("en"));
+}

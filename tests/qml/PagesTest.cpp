@@ -546,37 +546,6 @@ TEST_CASE("Every caution is shown, one directly below the other, in whatever roo
     }
 }
 
-TEST_CASE("A language chosen later is spoken at once, on pages already open")
-{
-    Interface ui({390, 2400}, "light");
-    const auto texts = [&] {
-        QStringList out;
-        visit(ui.window->contentItem(), [&](QQuickItem* item) {
-            if (isText(item))
-                out << item->property("text").toString();
-        });
-        return out;
-    };
-    REQUIRE(ui.show("Plan"));
-    ui.settled();
-    REQUIRE(texts().contains("Hands"));
-    REQUIRE(texts().contains("Days away"));
-    QTranslator german;
-    REQUIRE(german.load(":/i18n/firstdew_de"));
-    QCoreApplication::installTranslator(&german);
-    QLocale::setDefault(words::localeFor("de"));
-    ui.appearance.setLanguage("de");
-    ui.engine.retranslate();
-    ui.settled();
-    const QStringList now = texts();
-    for (const char* word : {"Plan", "Hände", "Abwesend", "Heute"})
-        CHECK(now.contains(QString::fromUtf8(word)));
-    for (const char* word : {"Hands", "Days away", "Today"})
-        CHECK_FALSE(now.contains(word));
-    QCoreApplication::removeTranslator(&german);
-    QLocale::setDefault(words::localeFor("en"));
-}
-
 // Not a test: pictures of the steps of a bath and of the lock, to be looked at. Run with "[.pictures]" and
 // FIRSTDEW_PICTURES=FOLDER, FIRSTDEW_LANGUAGE=en|de|es|fr|pt_BR|ar, FIRSTDEW_SIZE=390x844, FIRSTDEW_SCALE=1,
 // FIRSTDEW_THEME=light|dark.
