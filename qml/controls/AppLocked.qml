@@ -11,7 +11,7 @@ Frame {
     readonly property string why: AppLock.switching ? qsTr("Firstdew: switch the app lock on or off") : qsTr("Open Firstdew")
     readonly property bool checking: AppLock.asking && !AppLock.prompted
     property bool asked: false
-    // Once by itself; where the person left the system's dialog, by the button.
+    // The page asks once by itself. Whoever left the system's dialog asks again by the button.
     Component.onCompleted: { Announce.page(title); soon.start() }
     Connections { target: AppLock; function onChanged() { soon.start() } }
     Timer { id: soon; interval: 0; onTriggered: { page.askOnce(); secret.settle() } } // once the page can be seen
@@ -41,7 +41,7 @@ Frame {
         visible: AppLock.prompted || secret.wanted
         Field {
             id: secret
-            property bool wanted: false // was asked for here before: the field stays while the answer is checked
+            property bool wanted: false // asked for here before: the field stays while the answer is checked
             readonly property bool due: AppLock.prompted
             onDueChanged: if (due) { wanted = true; fresh = true }
             Component.onCompleted: if (due) { wanted = true; fresh = true }

@@ -4679,7 +4679,7 @@
 <context>
     <name>UnguardedSheet</name>
     <message>
-        <source>The app lock does not hold here</source>
+        <source>The app lock does not work here</source>
         <translation>قفل التطبيق لا يعمل هنا</translation>
     </message>
     <message>

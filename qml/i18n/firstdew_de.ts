@@ -4571,7 +4571,7 @@
 <context>
     <name>UnguardedSheet</name>
     <message>
-        <source>The app lock does not hold here</source>
+        <source>The app lock does not work here</source>
         <translation>Die App-Sperre wirkt hier nicht</translation>
     </message>
     <message>

@@ -4571,7 +4571,7 @@
 <context>
     <name>UnguardedSheet</name>
     <message>
-        <source>The app lock does not hold here</source>
+        <source>The app lock does not work here</source>
         <translation>O bloqueio do aplicativo não funciona aqui</translation>
     </message>
     <message>

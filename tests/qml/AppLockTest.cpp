@@ -316,7 +316,7 @@ TEST_CASE("Where the device has no lock, none can be switched on, and one that i
     }
     Guarded ui(kLocked, Has::NoLock);
     CHECK_FALSE(shows(ui, kTitle));
-    CHECK(shows(ui, "The app lock does not hold here"));
+    CHECK(shows(ui, "The app lock does not work here"));
     press(ui, "Close");
     CHECK(shows(ui, "Clammy"));
     REQUIRE(app::showPage(*ui.window, "Settings"));
@@ -340,7 +340,7 @@ TEST_CASE("A system's dialog that was left is asked for by the button, and one t
     press(ui, "Unlock");
     ui.lock.answer(Verdict::Unable);
     CHECK_FALSE(shows(ui, kTitle));
-    CHECK(shows(ui, "The app lock does not hold here"));
+    CHECK(shows(ui, "The app lock does not work here"));
 }
 
 TEST_CASE("One person's lock is the app's, and what is restored or imported leaves the lock as it was here")

@@ -4,7 +4,6 @@
 #include "words/Names.h"
 
 #include <QDir>
-#include <QTranslator>
 
 using namespace firstdew;
 using namespace firstdew::tests;
@@ -158,10 +157,7 @@ TEST_CASE("Pictures of a comparison", "[.compared]")
     QDir().mkpath(folder);
     needApplication();
     const QString language = qEnvironmentVariable("FIRSTDEW_LANGUAGE", "en");
-    QTranslator translator;
-    REQUIRE(translator.load(":/i18n/firstdew_" + language));
-    QCoreApplication::installTranslator(&translator);
-    QLocale::setDefault(words::localeFor(language));
+    const Speaking speaking(language);
     const auto size = qEnvironmentVariable("FIRSTDEW_SIZE", "360x720").split('x');
     Compared c({size.value(0).toInt(), size.value(1).toInt()}, QLocale().textDirection());
     const auto keep = [&](const char* name) { c.ui.settled().save(folder + '/' + language + '-' + name + ".png"); };
@@ -179,5 +175,4 @@ TEST_CASE("Pictures of a comparison", "[.compared]")
     REQUIRE(c.ui.show("Bath"));
     c.ui.bath.askFor(ui::Site::Hands);
     keep("session");
-    QCoreApplication::removeTranslator(&translator);
 }

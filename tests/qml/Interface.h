@@ -7,6 +7,7 @@
 #include "SystemClock.h"
 #include "diary/AppLock.h"
 #include "ports/Absent.h"
+#include "words/Names.h"
 
 #include <catch2/catch.hpp>
 
@@ -16,6 +17,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTemporaryDir>
+#include <QTranslator>
 
 #include <functional>
 #include <string>
@@ -309,6 +311,26 @@ inline QStringList pages()
 inline QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0, 0, item->width(), item->height())); }
 
 inline bool isFace(QQuickItem* item) { return item->inherits("firstdew::controls::ButtonFace"); }
+
+/// Everything speaks that language while this lives, and English afterwards.
+class Speaking {
+public:
+    explicit Speaking(const QString& language)
+    {
+        REQUIRE(m_translator.load(":/i18n/firstdew_" + language));
+        QCoreApplication::installTranslator(&m_translator);
+        QLocale::setDefault(words::localeFor(language));
+    }
+    ~Speaking()
+    {
+        QCoreApplication::removeTranslator(&m_translator);
+        QLocale::setDefault(words::localeFor("en"));
+    }
+    Q_DISABLE_COPY_MOVE(Speaking)
+
+private:
+    QTranslator m_translator;
+};
 
 /// An item that shows words: a text, or the face of a button.
 inline bool isText(QQuickItem* item)

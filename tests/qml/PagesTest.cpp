@@ -553,10 +553,7 @@ TEST_CASE("Pictures of a bath", "[.pictures]")
 {
     needApplication();
     const QString language = qEnvironmentVariable("FIRSTDEW_LANGUAGE", "en");
-    QTranslator translator;
-    REQUIRE(translator.load(":/i18n/firstdew_" + language));
-    QCoreApplication::installTranslator(&translator);
-    QLocale::setDefault(words::localeFor(language));
+    const Speaking speaking(language);
     const QStringList size = qEnvironmentVariable("FIRSTDEW_SIZE", "390x844").split('x');
     const double scale = qEnvironmentVariable("FIRSTDEW_SCALE", "1").toDouble();
     Interface ui({size[0].toInt(), size[1].toInt()}, qEnvironmentVariable("FIRSTDEW_THEME", "light"), scale,
@@ -567,5 +564,4 @@ TEST_CASE("Pictures of a bath", "[.pictures]")
             const QString name = page.startsWith("Bath:") ? page.mid(5) : page.toLower().replace(':', '-');
             CHECK(ui.settled().save(qEnvironmentVariable("FIRSTDEW_PICTURES") + "/" + name + ".png"));
         }
-    QCoreApplication::removeTranslator(&translator);
 }
