@@ -157,7 +157,7 @@ TEST_CASE("Pictures of a comparison", "[.compared]")
     QDir().mkpath(folder);
     needApplication();
     const QString language = qEnvironmentVariable("FIRSTDEW_LANGUAGE", "en");
-    const Speaking speaking(language);
+    const InLanguage spoken(language);
     const auto size = qEnvironmentVariable("FIRSTDEW_SIZE", "360x720").split('x');
     Compared c({size.value(0).toInt(), size.value(1).toInt()}, QLocale().textDirection());
     const auto keep = [&](const char* name) { c.ui.settled().save(folder + '/' + language + '-' + name + ".png"); };

@@ -313,20 +313,20 @@ inline QRectF onScreen(QQuickItem* item) { return item->mapRectToScene(QRectF(0,
 inline bool isFace(QQuickItem* item) { return item->inherits("firstdew::controls::ButtonFace"); }
 
 /// Everything speaks that language while this lives, and English afterwards.
-class Speaking {
+class InLanguage {
 public:
-    explicit Speaking(const QString& language)
+    explicit InLanguage(const QString& language)
     {
         REQUIRE(m_translator.load(":/i18n/firstdew_" + language));
         QCoreApplication::installTranslator(&m_translator);
         QLocale::setDefault(words::localeFor(language));
     }
-    ~Speaking()
+    ~InLanguage()
     {
         QCoreApplication::removeTranslator(&m_translator);
         QLocale::setDefault(words::localeFor("en"));
     }
-    Q_DISABLE_COPY_MOVE(Speaking)
+    Q_DISABLE_COPY_MOVE(InLanguage)
 
 private:
     QTranslator m_translator;

@@ -553,7 +553,7 @@ TEST_CASE("Pictures of a bath", "[.pictures]")
 {
     needApplication();
     const QString language = qEnvironmentVariable("FIRSTDEW_LANGUAGE", "en");
-    const Speaking speaking(language);
+    const InLanguage spoken(language);
     const QStringList size = qEnvironmentVariable("FIRSTDEW_SIZE", "390x844").split('x');
     const double scale = qEnvironmentVariable("FIRSTDEW_SCALE", "1").toDouble();
     Interface ui({size[0].toInt(), size[1].toInt()}, qEnvironmentVariable("FIRSTDEW_THEME", "light"), scale,
