@@ -56,8 +56,8 @@ struct Grid {
     std::vector<Point> points;
     std::vector<double> nodes;
     std::vector<double> survivors; ///< node by node, all points of a node together
-    /// By point, how its weight and that of the next longer median exchange. Both are 0 for the longest medians of a
-    /// family, which have no neighbour above.
+    /// By point, how its weight and that of the next longer median exchange. Not for the longest medians of a family,
+    /// which have no neighbour above.
     std::vector<double> rises;
     std::vector<double> falls;
 
@@ -78,8 +78,7 @@ struct Grid {
         for (Point& p : points)
             p.prior /= sum;
         for (std::size_t i = 0; i + kShapes < kPoints; ++i) {
-            const bool longest = i % kOfFamily >= kOfFamily - kShapes;
-            const double lesser = longest ? 0 : std::min(points[i].prior, points[i + kShapes].prior);
+            const double lesser = std::min(points[i].prior, points[i + kShapes].prior);
             rises.push_back(lesser / points[i].prior);
             falls.push_back(lesser / points[i + kShapes].prior);
         }
@@ -107,20 +106,27 @@ const Grid& grid()
 
 using PerPoint = std::array<double, kPoints>;
 
+/// The survivor of every point at so many days, which are finite: from the table, or else computed into `room`.
+const double* survivorsAt(double days, PerPoint& room)
+{
+    const Grid& g = grid();
+    if (days >= 0 && days <= static_cast<double>(kWholeDays) && days == std::floor(days))
+        return g.at(static_cast<std::size_t>(days));
+    const double logDays = std::log(std::max(0.0, days));
+    for (std::size_t i = 0; i < kPoints; ++i)
+        room[i] = chanceOfLonger(g.points[i], logDays);
+    return room.data();
+}
+
 /// Adds factor * survivor(days) to every point's sum.
 void addSurvivor(PerPoint& sums, double factor, double days)
 {
-    const Grid& g = grid();
-    const bool tabled = days >= 0 && days <= static_cast<double>(kWholeDays) && days == std::floor(days);
-    if (tabled) {
-        const double* row = g.at(static_cast<std::size_t>(days));
-        for (std::size_t i = 0; i < kPoints; ++i)
-            sums[i] += factor * row[i];
-    } else if (std::isfinite(days)) {
-        const double logDays = std::log(std::max(0.0, days));
-        for (std::size_t i = 0; i < kPoints; ++i)
-            sums[i] += factor * chanceOfLonger(g.points[i], logDays);
-    }
+    if (!std::isfinite(days))
+        return;
+    PerPoint room;
+    const double* const row = survivorsAt(days, room);
+    for (std::size_t i = 0; i < kPoints; ++i)
+        sums[i] += factor * row[i];
 }
 
 PerPoint likelihoods(const Evidence& spell)
@@ -170,43 +176,41 @@ void wander(std::vector<double>& weights, const Evidence& spell)
     double* const w = weights.data();
     const double* const rises = g.rises.data();
     const double* const falls = g.falls.data();
-    const auto exchange = [=](std::size_t median) { // with the next longer one, each shape for itself
-        for (std::size_t i = median * kShapes; i < (median + 1) * kShapes; ++i) {
-            const double flow = rate * (rises[i] * w[i] - falls[i] * w[i + kShapes]);
-            w[i] -= flow;
-            w[i + kShapes] += flow;
-        }
+    const auto exchange = [=](std::size_t median) { // with the next longer one, each family and shape for itself
+        for (const std::size_t family : {std::size_t{0}, kOfFamily})
+            for (std::size_t i = family + median * kShapes; i < family + (median + 1) * kShapes; ++i) {
+                const double flow = rate * (rises[i] * w[i] - falls[i] * w[i + kShapes]);
+                w[i] -= flow;
+                w[i + kShapes] += flow;
+            }
     };
-    constexpr std::size_t kPairs = 2 * kMedians - 1;
-    for (std::size_t median = 0; median < kPairs; ++median)
+    for (std::size_t median = 0; median + 1 < kMedians; ++median)
         exchange(median);
-    for (std::size_t median = kPairs; median-- > 0;)
+    for (std::size_t median = kMedians - 1; median-- > 0;)
         exchange(median);
 }
 
-/// The mean over the points, by those weights, of the chances of lasting longer than each of these days.
-std::vector<double> meanSurvivors(const PerPoint& weights, std::span<const double> days)
+/// The sum over the points of weight times value. Several sums side by side, so that one addition need not wait for the
+/// one before.
+double weighedSum(const double* weights, const double* values)
 {
-    // Several sums side by side, so that one addition need not wait for the one before.
     constexpr std::size_t kLanes = 8;
     static_assert(kPoints % kLanes == 0);
-    const Grid& g = grid();
+    std::array<double, kLanes> sums{};
+    for (std::size_t i = 0; i < kPoints; i += kLanes)
+        for (std::size_t lane = 0; lane < kLanes; ++lane)
+            sums[lane] += weights[i + lane] * values[i + lane];
+    return std::accumulate(sums.begin(), sums.end(), 0.0);
+}
+
+/// The mean over the points, by those weights, of the chances of lasting longer than each of these days. The weights
+/// sum to `total`.
+std::vector<double> meanSurvivors(const double* weights, double total, std::span<const double> days)
+{
     std::vector<double> out;
-    out.reserve(days.size());
-    for (const double day : days) {
-        std::array<double, kLanes> sums{};
-        if (day >= 0 && day <= static_cast<double>(kWholeDays) && day == std::floor(day)) {
-            const double* row = g.at(static_cast<std::size_t>(day));
-            for (std::size_t i = 0; i < kPoints; i += kLanes)
-                for (std::size_t lane = 0; lane < kLanes; ++lane)
-                    sums[lane] += weights[i + lane] * row[i + lane];
-        } else if (std::isfinite(day)) {
-            const double logDays = std::log(std::max(0.0, day));
-            for (std::size_t i = 0; i < kPoints; ++i)
-                sums[i % kLanes] += weights[i] * chanceOfLonger(g.points[i], logDays);
-        }
-        out.push_back(std::min(1.0, std::accumulate(sums.begin(), sums.end(), 0.0)));
-    }
+    PerPoint room;
+    for (const double day : days)
+        out.push_back(std::isfinite(day) ? std::min(1.0, weighedSum(weights, survivorsAt(day, room)) / total) : 0);
     return out;
 }
 
@@ -233,15 +237,12 @@ void Predictive::learn(std::size_t spells, const std::function<Evidence(std::siz
         if (spell.pieces.empty())
             continue;
         const PerPoint told = likelihoods(spell);
-        double sum = 0;
-        for (std::size_t i = 0; i < kPoints; ++i) {
-            m_steady[i] *= told[i];
-            m_wanders[i] *= told[i];
-            sum += m_steady[i] + m_wanders[i];
-        }
+        const double sum = weighedSum(m_steady.data(), told.data()) + weighedSum(m_wanders.data(), told.data());
         for (auto* weights : {&m_steady, &m_wanders})
-            for (double& w : *weights)
-                w = w < kVanishing * sum ? 0 : w / sum;
+            for (std::size_t i = 0; i < kPoints; ++i) {
+                const double w = (*weights)[i] * told[i] * (1 / sum);
+                (*weights)[i] = w < kVanishing ? 0 : w;
+            }
         wander(m_wanders, spell);
     }
     updateCurve();
@@ -249,21 +250,21 @@ void Predictive::learn(std::size_t spells, const std::function<Evidence(std::siz
 
 std::vector<double> Predictive::survivorsOn(std::span<const double> days) const
 {
-    PerPoint weights;
-    for (std::size_t i = 0; i < kPoints; ++i)
-        weights[i] = m_steady[i] + m_wanders[i];
-    return meanSurvivors(weights, days);
+    return meanSurvivors(both().data(), 1, days);
 }
 
 std::vector<double> Predictive::steadySurvivorsOn(std::span<const double> days) const
 {
-    const double sum = std::accumulate(m_steady.begin(), m_steady.end(), 0.0);
-    if (!(sum > 0))
-        return survivorsOn(days);
-    PerPoint weights;
+    const double steady = std::accumulate(m_steady.begin(), m_steady.end(), 0.0);
+    return steady > 0 ? meanSurvivors(m_steady.data(), steady, days) : survivorsOn(days);
+}
+
+std::vector<double> Predictive::both() const
+{
+    std::vector<double> out(m_steady);
     for (std::size_t i = 0; i < kPoints; ++i)
-        weights[i] = m_steady[i] / sum;
-    return meanSurvivors(weights, days);
+        out[i] += m_wanders[i];
+    return out;
 }
 
 Predictive Predictive::reshaped(const std::function<double(double)>& as) const
@@ -277,13 +278,10 @@ Predictive Predictive::reshaped(const std::function<double(double)>& as) const
 void Predictive::updateCurve()
 {
     const Grid& g = grid();
+    const std::vector<double> weights = both();
     m_curve.clear();
     for (std::size_t n = 0; n < g.nodes.size(); ++n) {
-        const double* row = g.at(n);
-        double sum = 0;
-        for (std::size_t i = 0; i < kPoints; ++i)
-            sum += (m_steady[i] + m_wanders[i]) * row[i];
-        const double survivor = std::min(1.0, sum);
+        const double survivor = std::min(1.0, weighedSum(weights.data(), g.at(n)));
         if (survivor < kNothing)
             break;
         m_curve.push_back(std::min(std::log(survivor), m_curve.empty() ? 0.0 : m_curve.back()));

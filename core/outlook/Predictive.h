@@ -45,6 +45,8 @@ public:
     [[nodiscard]] Predictive stretched(double by) const;
 
 private:
+    /// Per point of the grid, its chance.
+    [[nodiscard]] std::vector<double> both() const;
     void updateCurve();
 
     std::vector<double> m_steady;  ///< per point of the grid: chance that the median is constant and at this point
