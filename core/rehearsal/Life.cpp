@@ -253,13 +253,13 @@ private:
     /// When to end the spell that begins, for those who know its distribution.
     void choose()
     {
-        if (m_policy == Policy::Oracle || m_policy == Policy::Knowing)
+        if (m_policy == Policy::Oracle || m_policy == Policy::Seeing || m_policy == Policy::Knowing)
             m_renewal.emplace([this](double days) { return survivor(days); }, returnCostOf(m_request));
     }
 
     [[nodiscard]] double survivor(double days) const
     {
-        return m_policy == Policy::Knowing ? m_body.foreseen(days) : m_body.survivor(days);
+        return m_policy == Policy::Oracle ? m_body.survivor(days) : m_body.foreseen(days);
     }
 
     void checkIn(int day)
@@ -294,6 +294,7 @@ private:
         case Policy::WeeklyOrClammy: return m_reportedDamp || age >= kWeek;
         case Policy::MeanOrClammy: return m_reportedDamp || age >= std::lround(m_gapSum / m_gaps);
         case Policy::Knowing: return m_renewal->treat(age, m_belief.dry());
+        case Policy::Seeing:
         case Policy::Oracle: return m_seenDamp || age >= m_renewal->age();
         case Policy::Early:
         case Policy::Late: return false;

@@ -21,13 +21,14 @@ enum class Policy {
     /// Treats by the app's renewal rule, reads the check-ins and knows all else but chance: the person, the season, how
     /// often reports are wrong, how fast sweating returns.
     Knowing,
-    Oracle ///< knows its distribution and the skin at each check-in: damp, or at the age that costs least
+    Seeing, ///< sees the skin at each check-in and knows all else but chance: damp, or at the age that costs least
+    Oracle  ///< knows its distribution and the skin at each check-in: damp, or at the age that costs least
 };
 } // namespace firstdew::rehearsal
 
 namespace firstdew::facts {
 FIRSTDEW_TOKENS(rehearsal::Policy, "early", "weekly", "late", "first-clammy", "weekly-or-clammy", "mean-or-clammy",
-                "knowing", "oracle");
+                "knowing", "seeing", "oracle");
 } // namespace firstdew::facts
 
 namespace firstdew::rehearsal {

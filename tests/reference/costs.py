@@ -18,7 +18,7 @@ PEOPLE = sys.argv[2] if len(sys.argv) > 2 else '120'
 SEED = '2026'
 DOCUMENT = pathlib.Path(__file__).resolve().parents[2] / 'core/outlook/COSTS.md'
 COSTS = ('0.5', '1', '2', '5')
-POLICIES = ('early', 'first-clammy', 'weekly-or-clammy', 'mean-or-clammy', 'weekly', 'late', 'knowing', 'oracle')
+POLICIES = ('early', 'first-clammy', 'weekly-or-clammy', 'mean-or-clammy', 'weekly', 'late', 'knowing', 'seeing', 'oracle')
 THUMB = POLICIES[1:6]
 THIRDS = ('short', 'middle', 'long')
 COMBINED = {'false_wet': 0.002, 'hot_runs': 0.05, 'weekend_gaps': 0.2, 'season': {'amplitude': 0.3}, 'ar1': 0.5}
@@ -102,8 +102,8 @@ def cheaper():
 
 def worlds():
     out = [row('world', 'coverage of 50 / 80 / 95 %', 'first and last tenth', 'Brier', 'calls as named',
-               'calls on dry skin', 'restarts without sweating', 'over the oracle', 'over knowing'),
-           '| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: |']
+               'calls on dry skin', 'restarts without sweating', 'over the oracle', 'over seeing', 'over knowing'),
+           '| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |']
     for name in WORLDS:
         answer = rehearsed(name)
         c, d, p = answer['calibration'], answer['conduct'], answer['policies']
@@ -111,7 +111,7 @@ def worlds():
         ends = ' and '.join(f'{100 * c["pit"][i] / c["spells"]:.1f} %' for i in (0, -1))
         out.append(row(name, covered, ends, f'{c["brier"]:.3f}', f'{100 * d["as_named"]:.0f} %',
                        f'{100 * d["on_dry"]:.0f} %', f'{100 * d["restarts_not_sweating"]:.0f} %',
-                       figures(p['early'], p['oracle'])[-1], figures(p['early'], p['knowing'])[-1]))
+                       *(figures(p['early'], p[best])[-1] for best in ('oracle', 'seeing', 'knowing'))))
     return out
 
 

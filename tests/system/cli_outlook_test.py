@@ -117,7 +117,7 @@ class Rehearsal(CliTest):
     def test_the_answer_has_its_keys(self):
         answer = self.ok(*self.CALL)
         self.assertEqual(set(answer['policies']), {'early', 'weekly', 'late', 'first-clammy', 'weekly-or-clammy',
-                                                   'mean-or-clammy', 'knowing', 'oracle'})
+                                                   'mean-or-clammy', 'knowing', 'seeing', 'oracle'})
         for figures in answer['policies'].values():
             self.assertEqual(set(figures), {'sessions_per_year', 'clammy_days_per_year', 'sweating_days_per_year',
                                             'minutes_per_year', 'cost_per_year', 'above_early', 'above_early_error'})
