@@ -31,7 +31,7 @@ constexpr double kLogShapeSd = 0.25;
 /// Prior share of the Weibull. The log-normal makes clamminess less likely the longer a person stays dry beyond the
 /// usual time, which is less plausible and less cautious.
 constexpr double kWeibull = 0.9;
-constexpr double kSteady = 0.7; ///< prior chance that a person's median stays constant
+constexpr double kSteady = 0.65; ///< prior chance that a person's median stays constant
 /// After a spell that was cut short while still dry, the median wanders a little less, since little was seen.
 constexpr double kUnseenWandersLess = 0.1;
 
