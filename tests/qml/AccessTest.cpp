@@ -1,6 +1,5 @@
 #include "Fingers.h"
 #include "Interface.h"
-#include "controls/Router.h"
 #include "theme/Theme.h"
 
 #include <QAccessible>
@@ -68,11 +67,6 @@ void press(Interface& ui, QQuickItem* button)
     button->forceActiveFocus(Qt::TabFocusReason);
     ui.settled();
     key(ui, Qt::Key_Return, "\r");
-}
-
-controls::Router* routerOf(Interface& ui)
-{
-    return ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
 }
 
 double luminance(const QColor& c)
@@ -149,7 +143,7 @@ TEST_CASE("Levels and ranges are choices of which one is chosen, and the last se
     QQuickItem* clammy = named(ui, "Clammy");
     CHECK(clammy == nullptr); // which site is part of the name
     // Both sites are checked in already or not: the sheet of a day has all four levels of each.
-    routerOf(ui)->openDaySheet(ui.store.todayNumber() - 1);
+    ui.router()->openDaySheet(ui.store.todayNumber() - 1);
     ui.settled();
     int chosen = 0;
     const auto levels = all(ui, [](QQuickItem* i) { return nameIn(i).startsWith("Hands: ") && isButton(i); });
@@ -225,7 +219,7 @@ TEST_CASE("The keyboard is never at something hidden: after a check-in, where a 
     key(ui, Qt::Key_Escape);
     CHECK(there("the page is closed") == opener);
     press(ui, opener);
-    emit routerOf(ui)->place(ui::Place::Plan);
+    emit ui.router()->place(ui::Place::Plan);
     there("a place over an open page");
 }
 
@@ -251,7 +245,7 @@ TEST_CASE("Arrow and page keys scroll a page and a sheet, and with the hands und
     CHECK(at(page) == 0);
 
     REQUIRE(ui.show("Today"));
-    emit routerOf(ui)->sheet(ui::Part::NotNowSheetPart);
+    emit ui.router()->sheet(ui::Part::NotNowSheetPart);
     QQuickItem* sheet = scroller(ui);
     REQUIRE(sheet != nullptr);
     REQUIRE(sheet != page);
@@ -269,7 +263,7 @@ TEST_CASE("A sheet brings what gets the keyboard into view")
 {
     Heard ui(QSize{320, 568}, "light", 2);
     REQUIRE(ui.show("Today"));
-    emit routerOf(ui)->sheet(ui::Part::NotNowSheetPart);
+    emit ui.router()->sheet(ui::Part::NotNowSheetPart);
     ui.settled();
     for (int i = 0; i < 8; ++i) {
         key(ui, Qt::Key_Tab, "\t");

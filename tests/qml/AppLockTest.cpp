@@ -1,7 +1,6 @@
 #include "diary/AppLock.h"
 #include "Fingers.h"
 #include "Interface.h"
-#include "controls/Router.h"
 #include "journal/BackUp.h"
 
 #include <QAccessible>
@@ -212,7 +211,7 @@ TEST_CASE("A sheet that is open goes when the lock comes")
     const Clocks fast(kFast);
     Guarded ui(kLocked, Has::Dialog);
     ui.lock.answer(Verdict::Confirmed);
-    auto* router = ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
+    auto* router = ui.router();
     router->openNotNow(ui::DiarySite::Hands);
     ui.settled();
     REQUIRE(router->sheets() == 1);

@@ -5,6 +5,7 @@
 #include "FakeLock.h"
 #include "Pages.h"
 #include "SystemClock.h"
+#include "controls/Router.h"
 #include "diary/AppLock.h"
 #include "ports/Absent.h"
 #include "words/Names.h"
@@ -125,6 +126,11 @@ struct Interface {
         store.append(CheckIn{DiarySite::Hands, Level::Clammy, {}}, LocalTime::parse("2026-03-19T20:00"));
         store.append(CheckIn{DiarySite::Feet, Level::Clammy, {Circumstance::Heat}},
                      LocalTime::parse("2026-03-20T08:00"));
+    }
+
+    controls::Router* router()
+    {
+        return engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
     }
 
     QImage settled()

@@ -1,5 +1,4 @@
 #include "Interface.h"
-#include "controls/Router.h"
 #include "theme/Theme.h"
 #include "words/Sentences.h"
 
@@ -120,7 +119,7 @@ TEST_CASE("Nothing to touch or to read lies under a notch or the system's bars, 
             nothingUnderTheEdges(ui, free, page.toStdString() + how);
         }
         REQUIRE(ui.show("Today"));
-        auto* router = ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
+        auto* router = ui.router();
         for (const auto sheet : {ui::Part::NotNowSheetPart, ui::Part::TroubleSheetPart}) {
             emit router->sheet(sheet);
             nothingUnderTheEdges(ui, free, "a sheet" + how);
@@ -146,7 +145,7 @@ TEST_CASE("Backgrounds reach under a notch and the system's bars")
 TEST_CASE("Whether the way back leads anywhere is known beforehand, on every page")
 {
     Interface ui({390, 844}, "light");
-    auto* router = ui.engine.singletonInstance<controls::Router*>(qmlTypeId("Firstdew", 1, 0, "Router"));
+    auto* router = ui.router();
     QList<bool> told;
     QObject::connect(router, &controls::Router::backLeads, [&](bool leads) { told << leads; });
     const auto leads = [&] { return ui.window->property("canGoBack").toBool(); };
@@ -546,8 +545,8 @@ TEST_CASE("Every caution is shown, one directly below the other, in whatever roo
     }
 }
 
-// Not a test: pictures of the steps of a bath and of the lock, to be looked at. Run with "[.pictures]" and
-// FIRSTDEW_PICTURES=FOLDER, FIRSTDEW_LANGUAGE=en|de|es|fr|pt_BR|ar, FIRSTDEW_SIZE=390x844, FIRSTDEW_SCALE=1,
+// Not a test: pictures of the steps of a bath, and of the lock with its notice, to be looked at. Run with "[.pictures]"
+// and FIRSTDEW_PICTURES=FOLDER, FIRSTDEW_LANGUAGE=en|de|es|fr|pt_BR|ar, FIRSTDEW_SIZE=390x844, FIRSTDEW_SCALE=1,
 // FIRSTDEW_THEME=light|dark.
 TEST_CASE("Pictures of a bath", "[.pictures]")
 {
@@ -558,6 +557,9 @@ TEST_CASE("Pictures of a bath", "[.pictures]")
     const double scale = qEnvironmentVariable("FIRSTDEW_SCALE", "1").toDouble();
     Interface ui({size[0].toInt(), size[1].toInt()}, qEnvironmentVariable("FIRSTDEW_THEME", "light"), scale,
                  QLocale().textDirection());
+    REQUIRE(ui.show("SettingsPage"));
+    emit ui.router()->sheet(ui::Part::UnguardedSheetPart);
+    CHECK(ui.settled().save(qEnvironmentVariable("FIRSTDEW_PICTURES") + "/unguarded.png"));
     for (const QString& page : pages())
         if (page.contains(':')) {
             REQUIRE(ui.show(page));
