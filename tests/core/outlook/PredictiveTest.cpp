@@ -50,7 +50,7 @@ public:
                 for (int s = 0; s <= kShapes; ++s) {
                     const double shape = (weibull ? 3 : 0.36) * std::exp(0.25 * (8.0 * s / kShapes - 4));
                     add(weibull, shape, kept(spells, weibull, shape, wanders),
-                        (weibull ? 0.9 : 0.1) * (wanders ? 0.3 : 0.7) *
+                        (weibull ? 0.9 : 0.1) * (wanders ? 0.35 : 0.65) *
                             std::exp(-0.5 * std::pow(8.0 * s / kShapes - 4, 2)));
                 }
     }
