@@ -6,7 +6,7 @@
 # are processors). Last line: `N passed, N failed`.
 set -eu
 cd "$(dirname "$0")/../.."
-took= since=$(date +%s)
+took='' since=$(date +%s)
 cache=${XDG_CACHE_HOME:-$HOME/.cache}/firstdew-android
 if [ "${1:-}" = --cache ]; then
     cache=$2
