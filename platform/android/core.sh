@@ -12,7 +12,7 @@ if [ "${1:-}" = --cache ]; then
     cache=$2
     shift 2
 fi
-programs=${*:-test_facts test_diary test_protocol test_bath test_outlook test_situation test_codec test_journal test_summary test_exchange test_android}
+programs=${*:-test_outlook test_journal test_bath test_situation test_exchange test_codec test_protocol test_diary test_android test_facts test_summary}
 mkdir -p "$cache" build/bionic
 cache=$(realpath "$cache")
 made=$(realpath build/bionic)
