@@ -43,7 +43,7 @@ TOOLS=$made/tools PREFIX=$cache/prefix SOURCES=$cache/sources WORK=$cache/build 
 lib=$cache/sysroot/lib
 export cache made parts lib programs TOOLS PREFIX SOURCES WORK JOBS JNI_H
 mkdir -p "$TOOLS" "$WORK" "$JNI_H"
-cp "$SOURCES/android/libnativehelper/include_jni/jni.h" "$JNI_H/"
+cp -u "$SOURCES/android/libnativehelper/include_jni/jni.h" "$JNI_H/"
 flags="-target aarch64-linux-android.26 -fno-sanitize=all -Wno-unused-command-line-argument -L$lib"
 for tool in "cc $flags" "c++ $flags" ar ranlib ld.lld; do
     name=${tool%% *}
