@@ -1,5 +1,5 @@
 #!/bin/sh
-# The steps of core.sh, each called in a process of its own: sh steps.sh STEP. Variables come from there.
+# The steps of core.sh, each called in a process of its own: sh steps.sh STEP [PROGRAM]. Variables come from there.
 set -eu
 : "${cache:?}" "${made:?}" "${parts:?}" "${lib:?}" "${programs:?}" "${TOOLS:?}" "${PREFIX:?}" "${WORK:?}" "${JOBS:?}" "${JNI_H:?}"
 
@@ -44,7 +44,7 @@ loader() { # what the emulator shows a program as Android's /system
 build() {
     export PKG_CONFIG_LIBDIR="$PREFIX/lib/pkgconfig"
     cmake -S "$parts" -B "$made/core" -G Ninja -DCMAKE_TOOLCHAIN_FILE="$parts/bionic.cmake" -DCMAKE_BUILD_TYPE=None \
-        -DCMAKE_CXX_FLAGS="${OPTIMIZE:--O0} -fPIC" -DCMAKE_EXE_LINKER_FLAGS="-O1 -fPIC" -DCMAKE_SHARED_LINKER_FLAGS="-O1 -fPIC" \
+        -DCMAKE_CXX_FLAGS="${OPTIMIZE:--O1} -fPIC" -DCMAKE_EXE_LINKER_FLAGS="-O1 -fPIC" -DCMAKE_SHARED_LINKER_FLAGS="-O1 -fPIC" \
         -DJNI_H="$JNI_H"
     # shellcheck disable=SC2086
     cmake --build "$made/core" -j "$JOBS" --target firstdew_native $programs -- -k 0
@@ -77,5 +77,19 @@ imports() {
     fi
     echo "$(grep -c . "$made/imports.txt") names imported, all of them bionic's; segments fit pages of 16 KB"
 }
+# A test program whose end is not reached within an hour has failed.
+run() { # PROGRAM
+    rm -f "$made/$1.ended"
+    began=$(date +%s)
+    timeout 3600 "$TOOLS/run" "$made/core/$1" >"$made/$1.said" 2>&1 && code=0 || code=$?
+    echo "$code $(($(date +%s) - began))" >"$made/$1.ended"
+}
+ended() { # PROGRAM
+    read -r code seconds <"$made/$1.ended"
+    cat "$made/$1.said"
+    [ "$code" -ne 124 ] || echo "stopped after $seconds s, before its end"
+    echo "$(grep . "$made/$1.said" | tail -n 1), in $seconds s, exit code $code"
+    exit "$code"
+}
 
-"$1"
+"$@"

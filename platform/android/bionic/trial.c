@@ -1,11 +1,13 @@
-/* Shows that the loader, the headers and Android's C library fit: threads, time, files, errors. */
+/* Shows that the loader, the headers and Android's C library fit: threads, time, files, errors, commands. */
 #include <assert.h>
 #include <errno.h>
 #include <pthread.h>
 #include <signal.h>
 #include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <time.h>
 #include <unistd.h>
 
@@ -42,6 +44,10 @@ int main(int argc, char** argv)
     struct tm date;
     assert(gmtime_r(&then, &date) == &date && date.tm_year == 123 && date.tm_mon == 10 && date.tm_mday == 14);
     assert(sysconf(_SC_PAGESIZE) == 4096 && sysconf(_SC_NPROCESSORS_ONLN) > 0);
+
+    assert(system("exit 0") == 0);
+    const int status = system("exit 3");
+    assert(WIFEXITED(status) && WEXITSTATUS(status) == 3);
     puts("Android 6's C library runs");
     return 0;
 }

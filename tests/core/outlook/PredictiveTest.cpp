@@ -97,31 +97,49 @@ private:
                 w[static_cast<std::size_t>(m)] *= std::max(1e-12, survivor(weibull, m, shape, x.left) - tail);
             }
             if (wanders)
-                w = stepped(w, x.right ? 1 : 0.9);
+                w = stepped(w, x.right.has_value());
         }
         return w;
     }
 
-    static std::vector<double> stepped(const std::vector<double>& w, double seen)
+    /// Where a median may go in one step, and with what probability.
+    struct Reached {
+        std::size_t first = 0;
+        std::vector<double> shares;
+    };
+
+    static std::vector<Reached> reachedFromEach(double seen)
     {
         const double gain = 1 - std::pow(0.5, 1 / 1.75);
         const double step = std::numbers::pi / (3 * std::sqrt(6)) * gain / std::sqrt(1 - gain) / 0.6;
         const double stay = std::exp(-0.5 * seen * step * step);
         const double sd = std::sqrt(1 - stay * stay);
-        std::vector<double> out(w.size());
+        const int reach = static_cast<int>(8 * sd * kMedians / 12) + 2;
+        std::vector<Reached> out;
         for (int from = 0; from <= kMedians; ++from) {
-            const int reach = static_cast<int>(8 * sd * kMedians / 12) + 2;
-            std::vector<double> shares;
+            Reached reached{static_cast<std::size_t>(std::max(0, from - reach)), {}};
             double sum = 0;
             for (int to = std::max(0, from - reach); to <= std::min(kMedians, from + reach); ++to) {
                 const double off = (z(to) - stay * z(from)) / sd;
-                shares.push_back(std::exp(-0.5 * off * off));
-                sum += shares.back();
+                reached.shares.push_back(std::exp(-0.5 * off * off));
+                sum += reached.shares.back();
             }
-            for (std::size_t i = 0; i < shares.size(); ++i)
-                out[static_cast<std::size_t>(std::max(0, from - reach)) + i] +=
-                    w[static_cast<std::size_t>(from)] * shares[i] / sum;
+            for (double& share : reached.shares)
+                share /= sum;
+            out.push_back(std::move(reached));
         }
+        return out;
+    }
+
+    static std::vector<double> stepped(const std::vector<double>& w, bool whole)
+    {
+        static const auto kWhole = reachedFromEach(1);
+        static const auto kCensored = reachedFromEach(0.9);
+        const auto& reached = whole ? kWhole : kCensored;
+        std::vector<double> out(w.size());
+        for (std::size_t from = 0; from < w.size(); ++from)
+            for (std::size_t i = 0; i < reached[from].shares.size(); ++i)
+                out[reached[from].first + i] += w[from] * reached[from].shares[i];
         return out;
     }
 
