@@ -7,6 +7,7 @@ import pathlib
 import re
 import subprocess
 import sys
+import time
 import unittest
 
 import phone
@@ -26,10 +27,11 @@ APPEARED = 8  # of 255, by which a notice brightens what is bare there
 class OnThePhone(unittest.TestCase):
     size = (360, 720)
     locked = banners = False
+    idle = 0
 
     @classmethod
     def setUpClass(cls):
-        cls.phone = phone.Phone(ROOT, cls.size, cls.locked, cls.banners)
+        cls.phone = phone.Phone(ROOT, cls.size, cls.locked, cls.banners, cls.idle)
         cls.addClassCleanup(cls.phone.close)
 
     def setUp(self):
@@ -156,6 +158,23 @@ class Dark(OnThePhone):
         self.picture('dark-session')
 
 
+class Idle(OnThePhone):
+    idle = 20  # seconds; more than from one touch to the next
+
+    def test_the_screen_stays_on_while_a_session_runs_and_goes_dark_after_it(self):
+        app = self.start('--page', 'bath', '--test-speed', SPEED)
+        app.begin_as_last(re.compile('On, at zero, .*: begin'))
+        app.press('It is comfortable')
+        app.see(re.compile('Enter the meter reading'))
+        touched = time.monotonic()
+        while time.monotonic() < touched + 2.5 * self.idle:
+            self.assertFalse(self.phone.is_dark())
+            time.sleep(1)
+        app.press('Stop')
+        app.see('Stopped', 'heading')
+        ui.wait_for('the screen to go dark', self.phone.is_dark, 2.5 * self.idle)
+
+
 class Asked(OnThePhone):
     """With the app closed, as its timer asks."""
 
@@ -174,7 +193,7 @@ class Locked(Asked):
         self.picture('locked')
 
 
-PHONES = (Unlocked, Sideways, Dark, Locked)
+PHONES = (Unlocked, Sideways, Dark, Idle, Locked)
 
 
 def main():
