@@ -1,11 +1,10 @@
 #!/bin/sh
 # Runs inside the phone's root: display, buses, feedback and the phone shell, of that size. FOLDER holds the sockets and logs.
-# true: notices come as banners, over the app.
 # IDLE: seconds without a touch after which the screen goes dark, 0 for never.
-# Usage: shell.sh FOLDER DISPLAY-NUMBER WIDTHxHEIGHT true|false IDLE [PHOSH-OPTION]...
+# Usage: shell.sh FOLDER DISPLAY-NUMBER WIDTHxHEIGHT IDLE [PHOSH-OPTION]...
 set -eu
-folder=$1 number=$2 size=$3 banners=$4 idle=$5
-shift 5
+folder=$1 number=$2 size=$3 idle=$4
+shift 4
 export HOME="$folder/home" XDG_RUNTIME_DIR="$folder" DISPLAY=":$number" LC_ALL=C.UTF-8
 export XDG_CURRENT_DESKTOP=Phosh:GNOME XDG_SESSION_TYPE=wayland XDG_DATA_DIRS=/usr/local/share:/usr/share
 export GSETTINGS_BACKEND=keyfile GDK_BACKEND=wayland
@@ -18,7 +17,7 @@ DBUS_SESSION_BUS_ADDRESS="unix:path=$folder/bus"
 export DBUS_SESSION_BUS_ADDRESS
 dbus-daemon --session --fork --address="$DBUS_SESSION_BUS_ADDRESS" >"$folder/bus.log" 2>&1
 gsettings set org.gnome.desktop.a11y.applications screen-keyboard-enabled true
-gsettings set org.gnome.desktop.notifications show-banners "$banners"
+gsettings set org.gnome.desktop.notifications show-banners false # they would lie over the app
 gsettings set org.gnome.desktop.session idle-delay "$idle"
 G_MESSAGES_DEBUG=all /usr/libexec/feedbackd >"$folder/feedbackd.log" 2>&1 &
 until [ -S "/tmp/.X11-unix/X$number" ]; do sleep 0.1; done
