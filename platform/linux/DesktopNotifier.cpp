@@ -1,5 +1,7 @@
 #include "linux/DesktopNotifier.h"
 
+#include "linux/PhoneShell.h"
+
 #include <QDBusConnectionInterface>
 #include <QDBusMessage>
 #include <QDBusReply>
@@ -10,6 +12,7 @@
 #include <QVariantMap>
 #include <algorithm>
 #include <iterator>
+#include <ranges>
 #include <set>
 #include <utility>
 
@@ -22,6 +25,9 @@ const QString kPath = QStringLiteral("/org/freedesktop/Notifications");
 const QString kIcon = QStringLiteral("firstdew"); // by the name it is installed under
 constexpr int kCallMs = 2000;
 constexpr int kRememberedDays = 3;
+// Side by side on a phone, the words of five are cut to a letter or two. The last puts off, and there a notice stays in
+// the list until it is answered or wiped away.
+constexpr std::ptrdiff_t kMostOnAPhone = 4;
 constexpr uint kClosedByCall = 3; // reason of NotificationClosed: CloseNotification was called
 
 QDBusMessage call(const QString& method) { return QDBusMessage::createMethodCall(kService, kPath, kService, method); }
@@ -152,7 +158,8 @@ std::vector<ports::Notice> DesktopNotifier::freshOf(const std::vector<ports::Not
 uint DesktopNotifier::notify(const ports::Notice& n)
 {
     QStringList actions{QStringLiteral("default"), QString::fromStdString(n.title)};
-    for (const ports::NoticeAction& a : n.actions)
+    const std::ptrdiff_t most = isPhoneShell() ? kMostOnAPhone : std::ssize(n.actions);
+    for (const ports::NoticeAction& a : n.actions | std::views::take(most))
         actions << QString::fromStdString(a.id) << QString::fromStdString(a.label);
     QDBusMessage notify = call(QStringLiteral("Notify"));
     notify << QStringLiteral("Firstdew") << uint(0) << kIcon << QString::fromStdString(n.title)

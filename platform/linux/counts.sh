@@ -7,7 +7,7 @@ set -eu
 cd "$(dirname "$0")/../.."
 if [ "${1:-}" = arm64 ]; then
     build=${BUILD:-build/arm64}
-    ONLY_BUILD=counted sh platform/linux/cross-arm64.sh
+    BUILD="$build" ONLY_BUILD=counted sh platform/linux/cross-arm64.sh
     exec /usr/bin/python3 tests/bench/counts.py "$build/tests/bench/counted" --arm64 "$(realpath "$build/sysroot")"
 fi
 # The tests' own build, which compiles core as a release does (core/CMakeLists.txt).

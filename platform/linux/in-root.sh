@@ -39,6 +39,7 @@ export LISTS
 exec unshare --mount --pid --fork --kill-child sh -euc '
     root=$1
     shift
+    mount --bind "$root" "$root" # a mount of its own, as commands inside may want namespaces of their own
     mount --bind . "$root/src"
     mount --rbind /dev "$root/dev"
     mount -t proc proc "$root/proc"

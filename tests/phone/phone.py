@@ -29,8 +29,8 @@ class Phone(ui.Desktop):
     """What ui.Desktop is, on a phone: the shell instead of a bare display. `app` is a program of this system, which joins the
     shell by its sockets."""
 
-    def __init__(self, root, size=(360, 720), locked=False, banners=False):
-        self.banners = banners
+    def __init__(self, root, size=(360, 720), locked=False, idle=0):
+        self.idle = idle
         self.root = pathlib.Path(root)
         self.locked = locked
         super().__init__(size, sound=True)
@@ -42,10 +42,10 @@ class Phone(ui.Desktop):
         self._put_the_app_there()
         inside = 'root=$1 shared=$2; shift 2; mount --make-rprivate /; mount -t proc proc "$root/proc"; mount --rbind /dev "$root/dev";' \
                  'mkdir -p "$root$shared" "$root/tmp/.X11-unix"; mount --bind "$shared" "$root$shared"; mount --bind /tmp/.X11-unix "$root/tmp/.X11-unix";' \
-                 'mount --bind "$3" "$root/src"; exec chroot "$root" sh /src/shell.sh "$shared" "$1" "$2" $4 $5'
+                 'mount --bind "$3" "$root/src"; exec chroot "$root" sh /src/shell.sh "$shared" "$1" "$2" "$4" $5'
         pathlib.Path('/tmp/.X11-unix').mkdir(mode=0o1777, exist_ok=True)
         self.spawn('unshare', '--mount', '--pid', '--fork', '--kill-child', 'sh', '-euc', inside, 'sh', str(self.root), str(self.shared),
-                   str(self.number), f'{self.size[0]}x{self.size[1]}', str(HERE), 'true' if self.banners else 'false', '' if self.locked else '--unlocked')
+                   str(self.number), f'{self.size[0]}x{self.size[1]}', str(HERE), str(self.idle), '' if self.locked else '--unlocked')
         self.env.update(XDG_RUNTIME_DIR=str(self.shared), DISPLAY=f':{self.number}', WAYLAND_DISPLAY='wayland-0', XDG_SESSION_TYPE='wayland',
                         XDG_CURRENT_DESKTOP='Phosh:GNOME', DBUS_SESSION_BUS_ADDRESS=f'unix:path={self.shared}/bus')
         self.env['GDK_BACKEND'] = 'x11'  # pictures are of the display itself
@@ -112,6 +112,12 @@ class Phone(ui.Desktop):
         """Mean of what shows in that box (left, top, width, height), 0 to 255."""
         values = self.pixels(box)
         return sum(values) / len(values)
+
+    def is_dark(self):
+        """Whether the shell has switched the screen off, as it says itself and as the glass shows."""
+        says = self.asks('org.gnome.ScreenSaver', '/org/gnome/ScreenSaver', 'org.gnome.ScreenSaver.GetActive')
+        assert says in ('(true,)', '(false,)'), says
+        return says == '(true,)' and self.brightness((0, 0, *self.size)) == 0
 
     def felt(self):
         """What the feedback daemon was asked to let feel."""

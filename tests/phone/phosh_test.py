@@ -7,6 +7,7 @@ import pathlib
 import re
 import subprocess
 import sys
+import time
 import unittest
 
 import phone
@@ -20,16 +21,20 @@ ICON = (45, 146)  # of the first app, in the overview
 SPEED = '12'
 PHASE = 4 * ui.PATIENCE
 LOCKED_NOTICES = (20, 350, 320, 120)  # where the shell shows them, in pixels
+BAR = (180, 10)  # at a tap the list comes down
+LISTED = (20, 455, 320, 40)  # the buttons of the first notice there
+DRIPPING = (310, 473)  # the last of them
 APPEARED = 8  # of 255, by which a notice brightens what is bare there
 
 
 class OnThePhone(unittest.TestCase):
     size = (360, 720)
-    locked = banners = False
+    locked = False
+    idle = 0
 
     @classmethod
     def setUpClass(cls):
-        cls.phone = phone.Phone(ROOT, cls.size, cls.locked, cls.banners)
+        cls.phone = phone.Phone(ROOT, cls.size, cls.locked, cls.idle)
         cls.addClassCleanup(cls.phone.close)
 
     def setUp(self):
@@ -122,6 +127,7 @@ class Unlocked(OnThePhone):
         app.showing('Done')
         ui.wait_for('the end to be felt', lambda: "'timeout-completed' for 'org.firstdew'" in self.phone.felt())
         self.picture('done')
+        app.bring_up('Fine', above=app.place(app.find('Look at your skin and say how it is.'))[1])
         app.press('Fine', 'check box')
         app.press('Save in the diary')
         ui.wait_for('the session in the diary', lambda: any(f['kind'] == 'bath-event' and f['happened'].startswith(NOW[:10]) for f in self.facts()))
@@ -156,6 +162,23 @@ class Dark(OnThePhone):
         self.picture('dark-session')
 
 
+class Idle(OnThePhone):
+    idle = 20  # seconds; more than from one touch to the next
+
+    def test_the_screen_stays_on_while_a_session_runs_and_goes_dark_after_it(self):
+        app = self.start('--page', 'bath', '--test-speed', SPEED)
+        app.begin_as_last(re.compile('On, at zero, .*: begin'))
+        app.press('It is comfortable')
+        app.see(re.compile('Enter the meter reading'))
+        touched = time.monotonic()
+        while time.monotonic() < touched + 2.5 * self.idle:
+            self.assertFalse(self.phone.is_dark())
+            time.sleep(1)
+        app.press('Stop')
+        app.see('Stopped', 'heading')
+        ui.wait_for('the screen to go dark', self.phone.is_dark, 2.5 * self.idle)
+
+
 class Asked(OnThePhone):
     """With the app closed, as its timer asks."""
 
@@ -174,7 +197,21 @@ class Locked(Asked):
         self.picture('locked')
 
 
-PHONES = (Unlocked, Sideways, Dark, Locked)
+class Answered(Asked):
+    def test_a_question_in_the_list_of_notices_is_answered_there(self):
+        self.phone.tap(*BAR)
+        time.sleep(phone.HAND)  # it slides in
+        bare = self.phone.brightness(LISTED)
+        self.remind()
+        ui.wait_for('the notices', lambda: self.phone.brightness(LISTED) > bare + APPEARED)
+        ui.wait_for('the last of them', lambda: self.phone.shown() == (time.sleep(phone.HAND), self.phone.shown())[1])
+        self.picture('asked')
+        self.phone.tap(*DRIPPING)
+        ui.wait_for('the answer in the diary', lambda: ('feet', 'dripping') in
+                    [(f['is']['site'], f['is']['level']) for f in self.facts() if f['kind'] == 'check-in' and f['happened'].startswith(NOW[:10])])
+
+
+PHONES = (Unlocked, Sideways, Dark, Idle, Locked, Answered)
 
 
 def main():

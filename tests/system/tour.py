@@ -2,7 +2,8 @@
 """The whole job once, on the real app, as a person would do it: a clammy evening, the call, a bath that is killed in
 the middle and taken up again, the diary, the page for the prescriber. Prints a line for each step; exit 0 if all held.
 
-Usage: tour.py --app FILE --cli FILE [--out FOLDER]     pictures of the steps go into FOLDER"""
+Usage: tour.py --app FILE --cli FILE [--out FOLDER] [--speed NUMBER]
+Pictures of the steps go into FOLDER; NUMBER is how many times as fast the session's clock runs."""
 import array
 import contextlib
 import json
@@ -18,11 +19,11 @@ import ui
 
 TODAY = '2026-03-02'  # of an invented person's record; nothing happens at a real date
 EVENING = f'{TODAY}T19:00'
-SPEED = 15  # of the session's clock; sounds play at their own speed. A tick that comes ten seconds late by it is an absence
+SPEED = float(ui.argument('speed', 15))  # of the session's clock; sounds play at their own speed. A tick that comes ten seconds late by it is an absence
 PHASE = ui.LONGEST_HOLD / SPEED + ui.PATIENCE  # seconds until a phase must be over
 LOUD = 1000  # of 32767: a prompt, not the noise of resampling
 CLIPPED = 32767
-SHARE_SPOKEN = 0.2  # a session fifteen times as fast is full of prompts
+SHARE_SPOKEN = 0.2 * SPEED / 15  # a session fifteen times as fast is full of prompts
 
 
 class Tour:

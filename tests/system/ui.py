@@ -17,11 +17,11 @@ import threading
 import time
 import uuid
 
-POLL = 0.05
 SELDOM = 1  # seconds between two looks at what takes long; looking takes the app's time too
 RATE = 16000  # of recorded sound, Hz
 SKIN_QUESTIONS = ('%1: antiperspirant with aluminium in the last 24 hours?', '%1: shaved in the last three days?', '%1: small cuts on the skin?')
-PATIENCE = 30  # seconds after which something awaited counts as missing; far above any real wait
+PATIENCE = int(os.environ.get('PATIENCE', 30))  # seconds after which something awaited counts as missing; far above any real wait
+POLL = PATIENCE / 600
 LONGEST_HOLD = 15 * 60  # seconds of a session's clock that one phase takes, those of the feet
 
 

@@ -60,10 +60,9 @@ set(CPACK_DEBIAN_PACKAGE_PRIORITY optional)
 set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
 set(FIRSTDEW_PACKAGE_ARCHITECTURE "" CACHE STRING "Of a package that is built on another machine; empty for this one's own")
 if(FIRSTDEW_PACKAGE_ARCHITECTURE)
-  # dpkg-shlibdeps asks about installed packages, and those of another architecture are not: the libraries by name.
+  # dpkg-shlibdeps asks about installed packages, and those of another architecture are not: whoever builds names them.
   set(CPACK_DEBIAN_PACKAGE_ARCHITECTURE ${FIRSTDEW_PACKAGE_ARCHITECTURE})
-  set(libraries libc6 libfmt9 libgcc-s1 libpam0g libpulse0 libqpdf29 libqrencode4 libqt6core6 libqt6dbus6 libqt6gui6 libqt6multimedia6 libqt6qml6 libqt6quick6
-    libqt6svg6 librnp0 libsndfile1 libsqlite3-0 libstdc++6 zlib1g)
+  set(FIRSTDEW_PACKAGE_LIBRARIES "" CACHE STRING "Packages of the libraries that a package for another machine needs")
 else()
   set(CPACK_DEBIAN_PACKAGE_SHLIBDEPS ON)
 endif()
@@ -72,8 +71,8 @@ endif()
 set(at_run_time qml6-module-qtquick qml6-module-qtquick-layouts qml6-module-qtquick-templates qml6-module-qtqml
   qml6-module-qtqml-models qml6-module-qtqml-workerscript libpam-runtime)
 list(JOIN at_run_time ", " CPACK_DEBIAN_PACKAGE_DEPENDS)
-if(libraries)
-  list(JOIN libraries ", " named)
+if(FIRSTDEW_PACKAGE_LIBRARIES)
+  list(JOIN FIRSTDEW_PACKAGE_LIBRARIES ", " named)
   string(APPEND CPACK_DEBIAN_PACKAGE_DEPENDS ", ${named}")
 endif()
 set(CPACK_DEBIAN_PACKAGE_RECOMMENDS "qt6-wayland, xdg-utils")
