@@ -104,6 +104,20 @@ class Reminders(unittest.TestCase):
         ui.wait_for('the check-in', lambda: self.levels() == {'feet': 'dripping', 'hands': 'wet'})
         self.assertEqual(self.asked(AT), set())
 
+    LEVELS = {HANDS, 'Dry', 'Clammy', 'Wet', 'Dripping'}  # the first is the notice itself
+
+    def test_a_question_offers_its_four_levels_and_later(self):
+        self.remind(AT)
+        self.wait_shown(self.notices(AT))
+        self.assertEqual(self.desktop.offered()[HANDS], self.LEVELS | {'Later'})
+
+    def test_on_a_phone_a_question_offers_its_four_levels_and_no_fifth_button(self):
+        self.desktop.env['XDG_CURRENT_DESKTOP'] = 'Phosh:GNOME'
+        self.remind(AT)
+        self.wait_shown(self.notices(AT))
+        self.assertEqual(self.desktop.offered()[HANDS], self.LEVELS)
+        self.assertIn('Later', self.desktop.offered()['Hands: a top-up is due'])
+
     def test_later_puts_it_off_by_an_hour(self):
         before = self.due(AT)
         self.remind(AT)
