@@ -175,30 +175,39 @@ TEST_CASE("before twenty judged days the score says that it is too early")
 
 TEST_CASE("a diary that the forecasts do not fit widens the forecast, and the score says so")
 {
-    // Invented: a spell ends on any day with the same chance, however long it has lasted.
-    std::mt19937 random(9);
-    Facts d;
-    LocalDate session = kStart;
-    for (int i = 0; i < 60; ++i) {
-        d.session(Site::Hands, session);
-        const int lasts = 1 + std::geometric_distribution<int>(0.08)(random);
-        for (int age = 1; age <= lasts + 1; ++age)
-            d.checkIn(DiarySite::Hands, session + age, age <= lasts ? Level::Dry : Level::Clammy);
-        session = session + lasts + 2;
+    int found = 0;
+    for (unsigned person = 1; person <= 10; ++person) {
+        // Invented: a spell ends on any day with the same chance, however long it has lasted.
+        std::mt19937 random(person); // each standard library draws the same numbers
+        Facts d;
+        LocalDate session = kStart;
+        for (int i = 0; i < 60; ++i) {
+            d.session(Site::Hands, session);
+            const auto diary = d.on(session);
+            const Forecast f = forecastFor(diary, DiarySite::Hands);
+            CAPTURE(person, i, f.misfit);
+            const Score s = scoreOf(diary, DiarySite::Hands);
+            CHECK((s.verdict == ScoreVerdict::Widened) == f.widened);
+            if (f.widened) {
+                ++found;
+                // Whoever knows less does not wait longer.
+                const Renewal& before =
+                    learnedFrom(diary).renewalFor(DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports,
+                                                  {}, f.returnCost, Clock::AsLearned);
+                REQUIRE(f.dueIfSilent);
+                CHECK(*f.dueIfSilent - session <= before.age() + 1);
+                CHECK(f.bestAge <= before.age());
+                break;
+            }
+            int lasts = 1;
+            while (random() % 100 >= 8)
+                ++lasts;
+            for (int age = 1; age <= lasts + 1; ++age)
+                d.checkIn(DiarySite::Hands, session + age, age <= lasts ? Level::Dry : Level::Clammy);
+            session = session + lasts + 2;
+        }
     }
-    d.session(Site::Hands, session);
-    const auto diary = d.on(session);
-    const Score s = scoreOf(diary, DiarySite::Hands);
-    CAPTURE(s.eValue);
-    CHECK(s.verdict == ScoreVerdict::Widened);
-    const Forecast f = forecastFor(diary, DiarySite::Hands);
-    CHECK(f.widened);
-    // Whoever knows less does not wait longer.
-    const Renewal& before = learnedFrom(diary).renewalFor(
-        DiarySite::Hands, f.spells, diary.at(DiarySite::Hands).spellReports, {}, f.returnCost, Clock::AsLearned);
-    REQUIRE(f.dueIfSilent);
-    CHECK(*f.dueIfSilent - session <= before.age() + 1);
-    CHECK(f.bestAge <= before.age());
+    CHECK(found >= 4); // of people whom they fit it would be one in a hundred (COSTS.md)
 }
 
 TEST_CASE("the days told ahead are those of a forecast without a session")
