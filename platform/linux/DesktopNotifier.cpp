@@ -25,8 +25,8 @@ const QString kPath = QStringLiteral("/org/freedesktop/Notifications");
 const QString kIcon = QStringLiteral("firstdew"); // by the name it is installed under
 constexpr int kCallMs = 2000;
 constexpr int kRememberedDays = 3;
-// Side by side on a phone, the words of five are cut to a letter or two. The last puts off, and there a notice stays in
-// the list until it is answered or wiped away.
+// Five buttons side by side are too narrow for their labels on a phone. The fifth is Later; a phone keeps the notice in
+// its list anyway until it is answered or dismissed.
 constexpr std::ptrdiff_t kMostOnAPhone = 4;
 constexpr uint kClosedByCall = 3; // reason of NotificationClosed: CloseNotification was called
 

@@ -204,7 +204,12 @@ class Answered(Asked):
         bare = self.phone.brightness(LISTED)
         self.remind()
         ui.wait_for('the notices', lambda: self.phone.brightness(LISTED) > bare + APPEARED)
-        ui.wait_for('the last of them', lambda: self.phone.shown() == (time.sleep(phone.HAND), self.phone.shown())[1])
+
+        def no_more_come():
+            before = self.phone.shown()
+            time.sleep(phone.HAND)
+            return self.phone.shown() == before
+        ui.wait_for('the last of them', no_more_come)
         self.picture('asked')
         self.phone.tap(*DRIPPING)
         ui.wait_for('the answer in the diary', lambda: ('feet', 'dripping') in
